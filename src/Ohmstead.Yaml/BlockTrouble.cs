@@ -35,9 +35,9 @@ internal sealed class BlockTrouble
         _ when Says("sequence entries are not allowed") => Syntax(
             at, 1, "a list cannot begin on the line of its key; expected the first - on a line of its own", "begin a new line before the -"),
         _ when Says("keys are not allowed") => Syntax(at, 1, "a value cannot begin with ? and a space", "put the value in quotes"),
+        _ when Says("block scalar") => AtBlock(),
         _ when Says("comment") => Syntax(
             at, 1, "a comment begins where none can; expected a space before # and the value on one line", "write a space before #, or put the value in quotes"),
-        _ when Says("block scalar") => AtBlock(),
         _ when Says("node content") => Syntax(at, 1, $"a value cannot begin with {Letter()}", "put the value in quotes"),
         _ => null,
     };
@@ -113,11 +113,16 @@ internal sealed class BlockTrouble
 
     private Finding Misindented()
     {
+        if (Says("expected '-'"))
+        {
+            return Syntax(at, RestOfLine(at).Length, "this line is no item of the list above it; expected - at its beginning", "write - before it, or indent it as the list's key is");
+        }
+
         var indentation = Text(IndentationOf(line));
         return Syntax(
             slice.Source.LineStart(line) + IndentationOf(line),
             RestOfLine(slice.Source.LineStart(line) + IndentationOf(line)).Length,
-            $"this line is indented by {indentation}, which fits no line above it",
+            $"this line is indented by {indentation} spaces, which fits no line above it",
             "indent the line as the lines are that it belongs with");
     }
 

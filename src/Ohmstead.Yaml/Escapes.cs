@@ -57,10 +57,10 @@ internal static class Escapes
 
     private static Finding? Judge(SourceText source, Escape escape) => SuspectCharacters.KindOf(Math.Max(escape.Code, ' ')) switch
     {
-        CharacterKind.Control => Error(source, escape, TextChecks.ControlCharacter, "control character"),
-        CharacterKind.NoCharacter => Error(source, escape, TextChecks.NotACharacter, "code that is no character,"),
+        CharacterKind.Control => Error(source, escape, TextChecks.ControlCharacter, $"the control character {SuspectCharacters.NameOf(escape.Code)}"),
+        CharacterKind.NoCharacter => Error(source, escape, TextChecks.NotACharacter, "no character"),
         CharacterKind.LineSeparator or CharacterKind.Direction or CharacterKind.Invisible =>
-            Error(source, escape, TextChecks.HiddenCharacter, "hidden character"),
+            Error(source, escape, TextChecks.HiddenCharacter, $"the hidden character {SuspectCharacters.NameOf(escape.Code)}"),
         _ => null,
     };
 
@@ -68,7 +68,7 @@ internal static class Escapes
         check,
         Severity.Error,
         source.PlaceAt(escape.Offset, escape.Length),
-        $"the escape {source.Text.AsSpan(escape.Offset, escape.Length)} stands for the {what} {SuspectCharacters.NameOf(escape.Code)}",
+        $"the escape {source.Text.AsSpan(escape.Offset, escape.Length)} stands for {what}",
         "remove the escape");
 
     private static Escape? Next(string text, int from, int to)

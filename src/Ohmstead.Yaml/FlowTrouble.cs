@@ -14,6 +14,11 @@ internal static class FlowTrouble
     internal static Finding? Explain(YamlSlice slice, YamlContext context, int at, string said)
     {
         var text = slice.Text;
+        if (said.Contains("invalid comment", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
         if (context.Brackets.Count == 0)
         {
             return at < slice.End && text[at] is '}' or ']'

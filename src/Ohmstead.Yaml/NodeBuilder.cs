@@ -146,9 +146,13 @@ internal sealed class NodeBuilder
             }
 
             var entry = new MappingEntry(key.Spot, buffers.Intern(key.Text), value);
-            if (isFlow && PlainScalarTraps.JoinAtComma(findings, slice, entries, first, key, value))
+            if (isFlow)
             {
-                continue;
+                PlainScalarTraps.AddMissingSpace(findings, slice, key, value);
+                if (PlainScalarTraps.JoinAtComma(findings, slice, entries, first, key, value))
+                {
+                    continue;
+                }
             }
 
             if (keys.Find(entry.Key) is { } earlier)

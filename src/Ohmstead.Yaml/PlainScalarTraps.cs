@@ -53,7 +53,22 @@ internal static class PlainScalarTraps
         return true;
     }
 
-    /// <summary>The same in a list: <c>[1,287 µF]</c>, where the first part has no unit and the second has one.</summary>
+    /// <summary>Reports a colon without a space behind it between braces: <c>{ date:2026-02-02 }</c> reads as a key with nothing.</summary>
+    internal static void AddMissingSpace(List<Finding> findings, YamlSlice slice, ScalarNode key, Node value)
+    {
+        var colon = key.Style == ScalarWriting.Plain ? key.Text.IndexOf(':', StringComparison.Ordinal) : -1;
+        if (colon > 0 && value is ScalarNode { Style: ScalarWriting.Plain, Text: "" } && IsCutHere(slice, key))
+        {
+            findings.Add(slice.Error(
+                TextChecks.YamlSyntax,
+                slice.Source.OffsetOf(key.Spot) + colon,
+                1,
+                $"no space stands behind the colon of {Quotation.Of(key.Text)}",
+                "write a space behind the colon"));
+        }
+    }
+
+    /// <summary>Joins what a comma cut in a list: <c>[1,287 µF]</c>, where the first part has no unit and the second has one.</summary>
     internal static bool JoinAtComma(List<Finding> findings, YamlSlice slice, List<Node> items, int first, Node item)
     {
         if (items.Count == first

@@ -144,7 +144,9 @@ internal sealed class YamlContext
 
     private void Block()
     {
-        var indentation = IndentationOfLineAt(at);
+        // The first line of the text sets how far its lines stand to the right.
+        var least = IndentationOfLineAt(at) + 1;
+        var isFirst = true;
         ToLineEnd();
         while (at < end)
         {
@@ -155,16 +157,21 @@ internal sealed class YamlContext
             }
 
             var content = text.AsSpan(line, end - line).IndexOfAnyExcept(' ');
-            if (content >= 0 && content <= indentation && text[line + content] is not ('\r' or '\n'))
+            if (content < 0 || content < least)
             {
                 break;
             }
 
+            if (isFirst)
+            {
+                least = content;
+                isFirst = false;
+            }
+
             at = line;
             ToLineEnd();
+            BlockEnd = at;
         }
-
-        BlockEnd = at;
     }
 
     // The dashes of list items count as indentation: what belongs to the item stands behind them.

@@ -52,7 +52,7 @@ public static class CharacterScan
             CharacterKind.Control when inFrontMatter || code != 0x85 => (TextChecks.ControlCharacter, Severity.Error, "control character"),
             CharacterKind.NoCharacter => (TextChecks.NotACharacter, Severity.Error, "reserved code"),
             CharacterKind.Direction => (TextChecks.HiddenCharacter, Severity.Warning, "hidden change of direction"),
-            CharacterKind.LineSeparator when inFrontMatter => (TextChecks.HiddenCharacter, Severity.Error, "hidden line separator"),
+            CharacterKind.LineSeparator when inFrontMatter => (TextChecks.HiddenCharacter, Severity.Error, "hidden character"),
             CharacterKind.Invisible when inFrontMatter => (TextChecks.HiddenCharacter, Severity.Error, "invisible character"),
             CharacterKind.Joiner when inFrontMatter && IsBesideAscii(text, at) => (TextChecks.HiddenCharacter, Severity.Error, "invisible character"),
             _ => null,
@@ -69,7 +69,7 @@ public static class CharacterScan
         judgement.Severity,
         source.PlaceAt(at, code > 0xFFFF ? 2 : 1),
         $"{judgement.What} {SuspectCharacters.NameOf(code)}",
-        code == 0x85 || judgement.What == "hidden line separator" ? "begin a new line there, or write a space instead" : "remove it");
+        code is 0x85 or 0x2028 or 0x2029 ? "begin a new line there, or write a space instead" : "remove it");
 
     private static void AddRest(List<Finding> findings, Dictionary<string, int> counts)
     {
