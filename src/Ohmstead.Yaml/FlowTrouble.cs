@@ -1,0 +1,127 @@
+using System.Buffers;
+using System.Globalization;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Yaml;
+
+/// <summary>Finds what is wrong between brackets and braces: a comma or a closing mark that is missing, one too many, or a line at the left edge.</summary>
+internal static class FlowTrouble
+{
+    private static readonly SearchValues<char> WordEnds = SearchValues.Create(" :,\r\n]}");
+
+    /// <summary>The finding, or null when no bracket has to do with it.</summary>
+    internal static Finding? Explain(YamlSlice slice, YamlContext context, int at, string said)
+    {
+        var text = slice.Text;
+        if (said.Contains("invalid comment", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        if (context.Brackets.Count == 0)
+        {
+            return at < slice.End && text[at] is '}' or ']'
+                ? slice.Error(TextChecks.YamlSyntax, at, 1, $"the {text[at]} here closes nothing", "remove it, or open it where the list or mapping begins")
+                : null;
+        }
+
+        var open = context.Brackets[^1];
+        if (at >= slice.End || LeavesTheBracket(slice, context.Brackets[0], at))
+        {
+            return Unclosed(slice, open, at);
+        }
+
+        return text[at] switch
+        {
+            '}' or ']' when text[at] != Closing(text[open]) => slice.Error(
+                TextChecks.YamlSyntax,
+                at,
+                1,
+                $"the {text[at]} here does not close the {text[open]} of line {LineOf(slice, open)}; expected {Closing(text[open])}",
+                "close brackets in the reverse order of opening"),
+            ':' => AtColon(slice, open, at),
+            ',' or '}' or ']' => slice.Error(
+                TextChecks.YamlSyntax, at, 1, $"nothing stands before this {text[at]}; expected a value", "remove the comma, or write the value"),
+            _ when IsFirstOnLine(slice, at) && said.Length == 0 => slice.Error(
+                TextChecks.YamlSyntax,
+                at,
+                0,
+                $"this line belongs to the {text[open]} of line {LineOf(slice, open)} and begins at its left edge; expected it further right",
+                "indent the line by two spaces more than the line with the opening mark"),
+            _ => MissingComma(slice, open, at),
+        };
+    }
+
+    private static Finding AtColon(YamlSlice slice, int open, int colon)
+    {
+        // The word before the colon was meant as a key; what stands before the word tells what is missing.
+        var text = slice.Text;
+        var word = colon;
+        while (word > open + 1 && !char.IsWhiteSpace(text[word - 1]) && text[word - 1] is not (',' or ':'))
+        {
+            word--;
+        }
+
+        var before = text.AsSpan(open + 1, word - open - 1).TrimEnd();
+        return before.EndsWith(":", StringComparison.Ordinal)
+            ? slice.Error(
+                TextChecks.YamlSyntax, colon, 1, "a second colon follows in the same value; expected a comma or the end of the value", "put the value in quotes")
+            : MissingComma(slice, open, word);
+    }
+
+    private static Finding MissingComma(YamlSlice slice, int open, int at)
+    {
+        var length = slice.Text.AsSpan(at, slice.End - at).IndexOfAny(WordEnds);
+        var word = Quotation.Of(slice.Text.AsSpan(at, Math.Max(length, 1)));
+        return slice.Error(
+            TextChecks.YamlSyntax,
+            at,
+            Math.Max(length, 1),
+            $"a comma is missing before {word}; expected , or {Closing(slice.Text[open])}",
+            "write a comma behind the value before it");
+    }
+
+    private static Finding Unclosed(YamlSlice slice, int open, int at)
+    {
+        var mark = slice.Text[open];
+        return slice.Error(
+            TextChecks.YamlSyntax,
+            open,
+            1,
+            $"the {mark} opened here is never closed; expected {Closing(mark)}",
+            $"write {Closing(mark)} where the {(mark == '[' ? "list" : "mapping")} ends") with
+        {
+            Related = [new RelatedPlace(slice.Source.PlaceAt(at), "something else begins here")],
+        };
+    }
+
+    /// <summary>True when the line at an offset stands no further right than the line with the bracket and looks like an entry of its own.</summary>
+    private static bool LeavesTheBracket(YamlSlice slice, int open, int at)
+    {
+        var openLine = slice.Source.Line(slice.Source.LineAt(open));
+        var number = slice.Source.LineAt(at);
+        var line = slice.Source.Line(number);
+        var indentation = Indentation(line);
+        if (number == slice.Source.LineAt(open) || indentation > Indentation(openLine))
+        {
+            return false;
+        }
+
+        var content = line[indentation..];
+        return content.StartsWith("- ", StringComparison.Ordinal) || content.Contains(": ", StringComparison.Ordinal) || content.EndsWith(":", StringComparison.Ordinal);
+    }
+
+    private static int Indentation(ReadOnlySpan<char> line)
+    {
+        var first = line.IndexOfAnyExcept(' ');
+        return first < 0 ? line.Length : first;
+    }
+
+    private static bool IsFirstOnLine(YamlSlice slice, int at) =>
+        slice.Text.AsSpan(slice.Source.LineStart(slice.Source.LineAt(at))..at).IsWhiteSpace();
+
+    private static char Closing(char open) => open == '[' ? ']' : '}';
+
+    private static string LineOf(YamlSlice slice, int at) => slice.Source.LineAt(at).ToString(CultureInfo.InvariantCulture);
+}

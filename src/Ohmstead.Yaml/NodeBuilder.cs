@@ -1,0 +1,232 @@
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace Ohmstead.Yaml;
+
+/// <summary>Builds nodes from the events of one document, and refuses what a record does not need.</summary>
+/// <remarks>A method that returns null has met something refused and left the reason in <see cref="refusal"/>.</remarks>
+internal sealed class NodeBuilder
+{
+    // The walk calls itself once a level, so even a depth that was asked for has a bound that the stack bears.
+    private const int DeepestEver = 256;
+
+    private readonly YamlSlice slice;
+    private readonly ReadingLimits limits;
+    private readonly NodeBuffers buffers;
+    private readonly List<Finding> findings;
+    private readonly Scanner scanner;
+    private readonly Parser parser;
+    private readonly int deepest;
+    private int events;
+    private Finding? refusal;
+
+    internal NodeBuilder(YamlSlice slice, ReadingLimits limits, NodeBuffers buffers, List<Finding> findings)
+    {
+        this.slice = slice;
+        this.limits = limits;
+        this.buffers = buffers;
+        this.findings = findings;
+        deepest = Math.Min(limits.Depth, DeepestEver);
+        scanner = new Scanner(new SliceReader(slice.Text, slice.Start, slice.End), skipComments: true);
+        parser = new Parser(scanner);
+    }
+
+    /// <summary>Where the scanner stands, as an offset in the file: the place of trouble that brings no place of its own.</summary>
+    internal int Position => slice.Offset(scanner.CurrentPosition);
+
+    /// <summary>Reads the one document there may be. The library's exceptions pass through.</summary>
+    internal MappingNode? Read()
+    {
+        var root = ReadDocument();
+        if (refusal is not null)
+        {
+            findings.Add(refusal);
+        }
+
+        return root;
+    }
+
+    private MappingNode? ReadDocument()
+    {
+        Next();
+        if (Next() is not DocumentStart)
+        {
+            return Empty();
+        }
+
+        var first = Next();
+        var root = ReadNode(first, 1);
+        if (root is null || Next() is null || Next() is not { } after)
+        {
+            return null;
+        }
+
+        return after is DocumentStart second
+            ? Refuse<MappingNode>(Refusals.SecondDocument(slice, second))
+            : root switch
+            {
+                MappingNode mapping => mapping,
+                ScalarNode { IsNothing: true } => Empty(),
+                _ => Refuse<MappingNode>(Refusals.NotAMapping(slice, root)),
+            };
+    }
+
+    private MappingNode Empty() => new(slice.Source.SpotAt(slice.Start), [], IsFlow: false);
+
+    private ParsingEvent? Next()
+    {
+        if (++events > limits.Events)
+        {
+            return Refuse<ParsingEvent>(Refusals.TooManyEvents(slice, Position, limits.Events));
+        }
+
+        return parser.MoveNext() ? parser.Current : throw new InvalidOperationException("the events end before the stream does");
+    }
+
+    private Node? ReadNode(ParsingEvent? current, int depth)
+    {
+        if (current is NodeEvent { Anchor.IsEmpty: false } or NodeEvent { Tag.IsEmpty: false })
+        {
+            return Refuse<Node>(Refusals.AnchorOrTag(slice, (NodeEvent)current));
+        }
+
+        return current switch
+        {
+            null => null,
+            Scalar scalar => ReadScalar(scalar),
+            AnchorAlias alias => Refuse<Node>(Refusals.Alias(slice, alias)),
+            _ when depth > deepest => Refuse<Node>(Refusals.TooDeep(slice, current, deepest)),
+            MappingStart mapping => ReadMapping(mapping, depth),
+            SequenceStart sequence => ReadSequence(sequence, depth),
+            _ => throw new InvalidOperationException("an event stands where none is known"),
+        };
+    }
+
+    private ScalarNode ReadScalar(Scalar scalar)
+    {
+        var from = slice.Offset(scalar.Start);
+        var to = slice.Offset(scalar.End);
+        var node = new ScalarNode(slice.Source.SpotAt(from, to - from), scalar.Value, WritingOf(scalar.Style));
+        if (scalar.Value.Length > limits.FieldBytes / 4 && System.Text.Encoding.UTF8.GetByteCount(scalar.Value) > limits.FieldBytes)
+        {
+            findings.Add(Refusals.FieldTooLarge(slice, from, to, limits.FieldBytes));
+        }
+
+        switch (node.Style)
+        {
+            case ScalarWriting.Plain when to > from:
+                PlainScalarTraps.AddCutByComment(findings, slice, to);
+                break;
+            case ScalarWriting.DoubleQuoted:
+                Escapes.AddRefused(findings, slice.Source, from + 1, to - 1);
+                break;
+            case ScalarWriting.Block:
+                slice.Tabs.RemoveAll(tab => tab > from && tab < to);
+                break;
+            default:
+                break;
+        }
+
+        return node;
+    }
+
+    private MappingNode? ReadMapping(MappingStart mapping, int depth)
+    {
+        var isFlow = mapping.Style == MappingStyle.Flow;
+        var entries = buffers.Entries;
+        var first = entries.Count;
+        var keys = new RepeatedKeys(entries, first);
+        while (Next() is { } current and not MappingEnd)
+        {
+            if (ReadNode(current, depth + 1) is not { } keyNode || ReadKey(keyNode) is not { } key || ReadNode(Next(), depth + 1) is not { } value)
+            {
+                return null;
+            }
+
+            var entry = new MappingEntry(key.Spot, buffers.Intern(key.Text), value);
+            if (isFlow)
+            {
+                PlainScalarTraps.AddMissingSpace(findings, slice, key, value);
+                if (PlainScalarTraps.JoinAtComma(findings, slice, entries, first, key, value))
+                {
+                    continue;
+                }
+            }
+
+            if (keys.Find(entry.Key) is { } earlier)
+            {
+                findings.Add(Refusals.KeyRepeated(slice, entry, earlier));
+                continue;
+            }
+
+            entries.Add(entry);
+            keys.Added();
+        }
+
+        if (refusal is not null)
+        {
+            return null;
+        }
+
+        var taken = entries.GetRange(first, entries.Count - first).ToArray();
+        entries.RemoveRange(first, taken.Length);
+
+        // A pair inside a flow list, [a: b], has a mapping without a mark of its own.
+        var spot = isFlow && slice.Text[slice.Offset(mapping.Start)] != '{' && taken.Length > 0
+            ? taken[0].KeySpot
+            : slice.Source.SpotAt(slice.Offset(mapping.Start), isFlow ? 1 : 0);
+        return new MappingNode(spot, taken, isFlow);
+    }
+
+    private ScalarNode? ReadKey(Node node) => node switch
+    {
+        ScalarNode { Style: ScalarWriting.Plain, Text: "<<" } => Refuse<ScalarNode>(Refusals.MergeKey(slice, node)),
+        ScalarNode { Text: not "" } key => key,
+        _ => Refuse<ScalarNode>(Refusals.KeyNotText(slice, node)),
+    };
+
+    private SequenceNode? ReadSequence(SequenceStart sequence, int depth)
+    {
+        var isFlow = sequence.Style == SequenceStyle.Flow;
+        var items = buffers.Items;
+        var first = items.Count;
+        while (Next() is { } current and not SequenceEnd)
+        {
+            if (ReadNode(current, depth + 1) is not { } item)
+            {
+                return null;
+            }
+
+            if (!isFlow || !PlainScalarTraps.JoinAtComma(findings, slice, items, first, item))
+            {
+                items.Add(item);
+            }
+        }
+
+        if (refusal is not null)
+        {
+            return null;
+        }
+
+        var taken = items.GetRange(first, items.Count - first).ToArray();
+        items.RemoveRange(first, taken.Length);
+        return new SequenceNode(slice.Source.SpotAt(slice.Offset(sequence.Start), isFlow ? 1 : 0), taken, isFlow);
+    }
+
+    private T? Refuse<T>(Finding reason)
+        where T : class
+    {
+        refusal ??= reason;
+        return null;
+    }
+
+    private static ScalarWriting WritingOf(ScalarStyle style) => style switch
+    {
+        ScalarStyle.SingleQuoted => ScalarWriting.SingleQuoted,
+        ScalarStyle.DoubleQuoted => ScalarWriting.DoubleQuoted,
+        ScalarStyle.Literal or ScalarStyle.Folded => ScalarWriting.Block,
+        _ => ScalarWriting.Plain,
+    };
+}

@@ -1,0 +1,137 @@
+using System.Globalization;
+using Ohmstead.Records.Findings;
+using YamlDotNet.Core;
+
+namespace Ohmstead.Yaml;
+
+/// <summary>Says in the words of this product what an exception of the YAML library is about, at the place where a person would look.</summary>
+/// <remarks>The library's text never reaches anybody: it speaks of scanners and tokens, and changes with each release.</remarks>
+internal sealed class YamlTrouble
+{
+    private readonly YamlSlice slice;
+    private readonly int from;
+    private readonly int to;
+    private readonly int position;
+    private readonly string said;
+    private readonly bool isPlaced;
+
+    private YamlTrouble(YamlSlice slice, Exception exception, int position)
+    {
+        this.slice = slice;
+        this.position = position;
+        if (exception is YamlException yaml && (yaml.End.Index > 0 || yaml.Start.Line > 1))
+        {
+            from = slice.Offset(yaml.Start);
+            to = slice.Offset(yaml.End);
+            isPlaced = true;
+        }
+        else
+        {
+            from = to = position;
+        }
+
+        said = exception is YamlException ? exception.Message : string.Empty;
+    }
+
+    /// <summary>The one finding for a file that cannot be read.</summary>
+    /// <param name="slice">The YAML.</param>
+    /// <param name="exception">What the library threw.</param>
+    /// <param name="position">Where its scanner stood.</param>
+    internal static Finding Explain(YamlSlice slice, Exception exception, int position) =>
+        new YamlTrouble(slice, exception, position).Explain();
+
+    private Finding Explain() =>
+        Tab()
+        ?? Refused()
+        ?? Quoted()
+        ?? FlowTrouble.Explain(slice, YamlContext.At(slice.Text, slice.Start, from), from, said)
+        ?? BlockTrouble.Explain(slice, YamlContext.At(slice.Text, slice.Start, from), from, said)
+        ?? slice.Error(TextChecks.YamlSyntax, from, 0, "this cannot be read as YAML", "put the value in quotes, or compare the line with those above");
+
+    private Finding? Tab()
+    {
+        var line = slice.Source.LineAt(from);
+        var isSaid = Says(" tab ");
+        foreach (var tab in slice.Tabs)
+        {
+            if (slice.Source.LineAt(tab) == line || (isSaid && tab >= Math.Min(from, position)))
+            {
+                return Refusals.Tabs(slice, tab, 0);
+            }
+        }
+
+        return isSaid ? Refusals.Tabs(slice, isPlaced ? to : position, 0) : null;
+    }
+
+    /// <summary>Things that are refused in any case and that the library stumbled over before it could tell them by an event.</summary>
+    private Finding? Refused()
+    {
+        if (Says("document end") || Says("document start"))
+        {
+            return slice.Text[Math.Min(from, slice.End - 1)] is '}' or ']' ? null : Refusals.SecondDocument(slice, from);
+        }
+
+        var mark = StartOfMark(from);
+        if (mark < 0)
+        {
+            return null;
+        }
+
+        return slice.Text[mark] switch
+        {
+            '!' when Says("tag") || said.Length == 0 => Refusals.Tag(slice, mark),
+            '&' when Says("nchor") => Refusals.Anchor(slice, mark),
+            '*' when Says("nchor") || Says("node, did not find expected token") => Refusals.Alias(slice, mark),
+            _ => null,
+        };
+    }
+
+    /// <summary>The beginning of a tag, an anchor or an alias at or shortly before an offset on the same line, or -1.</summary>
+    private int StartOfMark(int offset)
+    {
+        var line = slice.Source.LineStart(slice.Source.LineAt(Math.Min(offset, slice.End)));
+        for (var at = Math.Min(offset, slice.End - 1); at >= line; at--)
+        {
+            if (slice.Text[at] is '!' or '&' or '*' && (at == line || slice.Text[at - 1] is ' ' or '[' or '{' or ','))
+            {
+                return at;
+            }
+        }
+
+        // The library may have gone on to the next line before it gave up.
+        return said.Length == 0 && offset == line && line > slice.Start ? StartOfMark(offset - 1) : -1;
+    }
+
+    private Finding? Quoted()
+    {
+        var quote = Says("quoted scalar") ? from : said.Length == 0 ? YamlContext.At(slice.Text, slice.Start, position).OpenQuote : -1;
+        if (quote < 0)
+        {
+            return null;
+        }
+
+        var isEscape = Says("escape") || Says("hexadecimal") || Says("surrogates") || said.Length == 0;
+        if (isEscape && Escapes.FirstFault(slice.Source, quote + 1, slice.Source.LineEnd(slice.Source.LineAt(to))) is { } fault)
+        {
+            return fault;
+        }
+
+        if (Says("wrong indentation"))
+        {
+            var line = slice.Source.LineAt(to).ToString(CultureInfo.InvariantCulture);
+            return slice.Error(
+                TextChecks.YamlSyntax,
+                quote,
+                1,
+                $"the quote opened here is not closed before line {line}, which begins at the left edge",
+                "close the quote at the end of the value");
+        }
+
+        return Says("end of stream") || Says("document indicator") ? UnclosedQuote(quote) : null;
+    }
+
+    private Finding UnclosedQuote(int quote) =>
+        slice.Error(TextChecks.YamlSyntax, quote, 1, "the quote opened here is never closed", "close it at the end of the value");
+
+    private bool Says(string words) => said.Contains(words, StringComparison.Ordinal);
+}
