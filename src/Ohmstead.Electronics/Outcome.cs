@@ -39,8 +39,15 @@ public readonly struct Outcome<T>
         return computed;
     }
 
-    /// <summary>The same outcome with its value turned into another; a refusal stays what it is.</summary>
+    /// <summary>The same outcome with its value turned into another; a refusal stays what it is, and an overflow on the way becomes one.</summary>
     public Outcome<TOther> Then<TOther>(Func<T, TOther> turn)
         where TOther : notnull
-        => Is(out T? known, out string? reason) ? Outcome<TOther>.Of(turn(known)) : Outcome<TOther>.Refused(reason);
+    {
+        if (!Is(out T? known, out string? reason))
+        {
+            return Outcome<TOther>.Refused(reason);
+        }
+
+        return default(Domain).Compute(() => turn(known));
+    }
 }
