@@ -83,7 +83,7 @@ public class DecimalMathTests
     private static BigInteger Scaled(decimal value, int places)
     {
         var bits = decimal.GetBits(value);
-        var mantissa = ((BigInteger)(uint)bits[2] << 64) | ((BigInteger)(uint)bits[1] << 32) | (uint)bits[0];
+        var mantissa = unchecked(((BigInteger)(uint)bits[2] << 64) | ((BigInteger)(uint)bits[1] << 32) | (uint)bits[0]);
         return mantissa * BigInteger.Pow(10, places - ((bits[3] >> 16) & 0xFF));
     }
 
