@@ -7,8 +7,8 @@ namespace Ohmstead.Electronics.Markings;
 /// <remarks>Source: IEC 60062:2016 clause 5 and EIA-198 (from memory); the other meanings are trade lists, named beside each.</remarks>
 public static class ToleranceLetters
 {
-    private const string Standard = "IEC 60062:2016 clause 5, from memory";
-    private const string Trade = "trade lists, common practice";
+    private static readonly Source Standard = Source.FromMemory("IEC 60062:2016", "clause 5");
+    private static readonly Source Trade = Source.Practice("trade lists");
     private const decimal TenPicofarad = 1e-11m;
 
     /// <summary>All meanings of a letter for a dimension, the standard's first; empty when it has none.</summary>
@@ -44,12 +44,12 @@ public static class ToleranceLetters
         var absolute = letter switch { 'B' => 0.1m, 'C' => 0.25m, 'D' => 0.5m, 'F' => 1m, 'G' => 2m, _ => 0m };
         if (absolute > 0m)
         {
-            var picofarads = Picofarads(absolute, "IEC 60062:2016 clause 5, below 10 pF, from memory");
+            var picofarads = Picofarads(absolute, Source.FromMemory("IEC 60062:2016", "clause 5, below 10 pF"));
             if (small) return [picofarads];
             var percent = Symmetric(letter)[0];
 
             // F and G from 10 pF up are read as per cent everywhere but on some lists; B, C and D are printed both ways on real parts.
-            return nominal is not null && letter is 'F' or 'G' ? [percent] : [percent, picofarads with { Source = "ceramic lists, any value, common practice" }];
+            return nominal is not null && letter is 'F' or 'G' ? [percent] : [percent, picofarads with { Source = Source.Practice("ceramic lists, at any value") }];
         }
 
         return letter switch
@@ -60,24 +60,24 @@ public static class ToleranceLetters
             'Z' => [Percent(-20m, 80m, Standard)],
             'Y' => [Percent(-20m, 50m, Trade)],
             'X' => [Percent(-20m, 40m, Trade)],
-            'P' => [.. Symmetric(letter), Percent(0m, 100m, "ceramics and electrolytics, common practice")],
+            'P' => [.. Symmetric(letter), Percent(0m, 100m, Source.Practice("ceramics and electrolytics"))],
             'W' => [.. Symmetric(letter), Percent(-20m, 40m, Trade), Percent(0m, 200m, Trade)],
-            'A' => [Picofarads(0.05m, "EIA-198, from memory"), Percent(-0.05m, 0.05m, "old colour tables, common practice")],
-            'L' => [.. Symmetric(letter), Percent(-15m, 15m, "ceramics, common practice")],
+            'A' => [Picofarads(0.05m, Source.FromMemory("EIA-198")), Percent(-0.05m, 0.05m, Source.Practice("old colour tables"))],
+            'L' => [.. Symmetric(letter), Percent(-15m, 15m, Source.Practice("ceramics"))],
             _ => Symmetric(letter),
         };
     }
 
     private static ImmutableArray<ToleranceMeaning> Symmetric(char letter) => letter switch
     {
-        'A' => [Percent(-0.05m, 0.05m, "old colour tables, common practice")],
+        'A' => [Percent(-0.05m, 0.05m, Source.Practice("old colour tables"))],
         'B' => [Both(0.1m)],
         'C' => [Both(0.25m)],
         'D' => [Both(0.5m)],
         'E' => [Both(0.005m), Percent(-0.25m, 0.25m, Trade), Percent(-0.5m, 0.5m, Trade)],
         'F' => [Both(1m)],
         'G' => [Both(2m)],
-        'H' => [Both(3m), Percent(-2.5m, 2.5m, "older film parts, common practice")],
+        'H' => [Both(3m), Percent(-2.5m, 2.5m, Source.Practice("older film parts"))],
         'J' => [Both(5m)],
         'K' => [Both(10m)],
         'L' => [Both(0.01m)],
@@ -90,9 +90,9 @@ public static class ToleranceLetters
 
     private static ToleranceMeaning Both(decimal percent) => Percent(-percent, percent, Standard);
 
-    private static ToleranceMeaning Percent(decimal lower, decimal upper, string source) => new(Tolerance.Relative(lower / 100m, upper / 100m), source);
+    private static ToleranceMeaning Percent(decimal lower, decimal upper, Source source) => new(Tolerance.Relative(lower / 100m, upper / 100m), source);
 
-    private static ToleranceMeaning Picofarads(decimal width, string source) =>
+    private static ToleranceMeaning Picofarads(decimal width, Source source) =>
         new(Tolerance.Absolute(-width * 1e-12m, width * 1e-12m, Dimension.Capacitance), source);
 
     private static Parsed<Tolerance> Failed(ParseFaultKind kind, string message, string? next) =>

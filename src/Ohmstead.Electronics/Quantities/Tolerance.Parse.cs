@@ -46,8 +46,10 @@ public readonly partial record struct Tolerance
         while (leftEnd > 0 && QuantityText.IsSpace(text[leftEnd - 1])) leftEnd--;
         var rightStart = slash + 1;
         while (rightStart < text.Length && QuantityText.IsSpace(text[rightStart])) rightStart++;
+        if (leftEnd == 0 || rightStart == text.Length)
+            return Failed(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.Of(text)}' has one side only, expected both", "-10/+50 %");
         var leftSign = Sign(text, 0);
-        var rightSign = rightStart < text.Length ? Sign(text, rightStart) : 0;
+        var rightSign = Sign(text, rightStart);
 
         // -10/+50 % writes its unit once: the left side borrows it.
         ReadOnlySpan<char> left = UnitStart(text[..leftEnd]) == leftEnd ? string.Concat(text[..leftEnd], text[unit..]) : text[..leftEnd];
