@@ -1,0 +1,126 @@
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>What is kept of a board after it was assessed, so that ten thousand of them need little memory.</summary>
+/// <param name="Path">The file.</param>
+/// <param name="Id">Its number, with the place where it is written.</param>
+/// <param name="Title">What it is.</param>
+/// <param name="Design">The name of its design, or null.</param>
+/// <param name="State">Its state.</param>
+/// <param name="Reasons">Why.</param>
+public sealed record BoardSummary(string Path, Written<string> Id, string Title, string? Design, BoardState State, IReadOnlyList<Reason> Reasons)
+{
+    /// <summary>Open waits: for what, since when, under which order.</summary>
+    public IReadOnlyList<Wait> Waits { get; init; } = [];
+
+    /// <summary>Parts that must be found: what each place needs.</summary>
+    public IReadOnlyList<PartNeed> Needs { get; init; } = [];
+
+    /// <summary>Places where a person keeps a part that is outside its limit, with the reason.</summary>
+    public IReadOnlyList<string> Overruled { get; init; } = [];
+
+    /// <summary>How many readings of each outcome.</summary>
+    public OutcomeCounts Readings { get; init; }
+
+    /// <summary>The last day of any entry.</summary>
+    public DateOnly? LastSeen { get; init; }
+
+    /// <summary>The day of the next look.</summary>
+    public DateOnly? LookAgain { get; init; }
+
+    /// <summary>Lots fitted on this board, one entry for each part.</summary>
+    public IReadOnlyList<string> LotsFitted { get; init; } = [];
+
+    /// <summary>What is kept of an assessment.</summary>
+    public static BoardSummary Of(BoardAssessment board) => new(board.Board.Path, board.Board.Id, board.Board.Title.Value, board.Board.Design?.Value, board.State, board.Reasons)
+    {
+        Waits = board.OpenWaits,
+        Needs = [.. board.Places.Where(NeedsPart).Select(place => new PartNeed(PartWords.Describe(place.Part.Values), board.Board.Id.Value, place.Part.Ref.Value))],
+        Overruled = [.. board.Overruled.Select(place => $"{place.Part.Ref.Value}: {place.Decision!.What.Value}, {place.Decision.Because.Value}")],
+        Readings = OutcomeCounts.Of(board.Readings),
+        LastSeen = board.LastSeen,
+        LookAgain = board.LookAgain,
+        LotsFitted = [.. board.Visits.SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null).Select(work => work.Lot!.Value)],
+    };
+
+    private static bool NeedsPart(PlaceHistory place) =>
+        place.IsEmpty || (place.HasFailed && !place.IsKeptByDecision) || (place.Decision?.What.Value == "replace" && place.FittedBy is null);
+}
+
+/// <summary>A part that a place needs.</summary>
+/// <param name="What">The part in words; equal needs have equal words.</param>
+/// <param name="Board">The board.</param>
+/// <param name="Reference">The place.</param>
+public sealed record PartNeed(string What, string Board, string Reference);
+
+/// <summary>How many readings of each outcome.</summary>
+/// <param name="Inside">Inside their limits.</param>
+/// <param name="Outside">Outside.</param>
+/// <param name="Undecided">Too close to call.</param>
+/// <param name="Others">Without a limit, or proving nothing.</param>
+public readonly record struct OutcomeCounts(int Inside, int Outside, int Undecided, int Others)
+{
+    /// <summary>All of them.</summary>
+    public int Total => Inside + Outside + Undecided + Others;
+
+    /// <summary>Counts readings.</summary>
+    public static OutcomeCounts Of(IReadOnlyList<AssessedReading> readings)
+    {
+        var (inside, outside, undecided) = (0, 0, 0);
+        foreach (var reading in readings)
+        {
+            switch (reading.Overall)
+            {
+                case VerdictOutcome.Inside: inside++; break;
+                case VerdictOutcome.Outside: outside++; break;
+                case VerdictOutcome.Undecided: undecided++; break;
+            }
+        }
+
+        return new(inside, outside, undecided, readings.Count - inside - outside - undecided);
+    }
+}
+
+/// <summary>Parts in words.</summary>
+public static class PartWords
+{
+    /// <summary>What the part is, in one line: kind, value, tolerance, ratings, class.</summary>
+    public static string Describe(PartValues part)
+    {
+        var words = new List<string> { part.Kind.Value };
+        Add(words, part.Capacitance);
+        Add(words, part.Resistance);
+        Add(words, part.Inductance);
+        Add(words, part.Frequency);
+        if (part.Tolerance is { } tolerance)
+        {
+            words.Add(tolerance.Text);
+        }
+
+        Add(words, part.RatedVoltage);
+        Add(words, part.Power);
+        Add(words, part.Temperature);
+        if (part.SafetyClass is { } safety)
+        {
+            words.Add("class " + safety.Value);
+        }
+
+        if (part.Type is { } type)
+        {
+            words.Add(type.Value);
+        }
+
+        return string.Join(' ', words);
+    }
+
+    private static void Add(List<string> words, Written<Quantity>? quantity)
+    {
+        if (quantity is not null)
+        {
+            words.Add(QuantityText.Format(quantity.Value));
+        }
+    }
+}

@@ -1,0 +1,67 @@
+namespace Ohmstead.Collections;
+
+/// <summary>The files of a collection on disk. Symbolic links below the root are not followed.</summary>
+/// <param name="root">The root folder, absolute.</param>
+/// <param name="boards">Paths of board files, from the root with forward slashes, in ordinal order.</param>
+/// <param name="designs">Paths of design files, likewise.</param>
+internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards, IReadOnlyList<string> designs)
+{
+    /// <summary>The root folder.</summary>
+    public string Root { get; } = root;
+
+    /// <summary>Board files.</summary>
+    public IReadOnlyList<string> Boards { get; } = boards;
+
+    /// <summary>Design files.</summary>
+    public IReadOnlyList<string> Designs { get; } = designs;
+
+    /// <summary>A file at the root, or null when there is none.</summary>
+    public string? Named(string name) => File.Exists(Path.Combine(Root, name)) ? name : null;
+
+    /// <summary>The absolute path of a file of the collection.</summary>
+    public string Full(string path) => Path.Combine(Root, path);
+
+    /// <summary>The whole collection in a folder.</summary>
+    public static CollectionFolder Open(string folder)
+    {
+        var root = Path.GetFullPath(folder);
+        var boards = Markdown(root, "boards");
+        // One board alone in a folder, with none of the other files, is a collection too.
+        return new(root, boards.Count > 0 || Directory.Exists(Path.Combine(root, "designs")) ? boards : Markdown(root, string.Empty), Markdown(root, "designs"));
+    }
+
+    /// <summary>A collection of which only some boards are looked at.</summary>
+    public CollectionFolder Only(IReadOnlyList<string> boards) => new(Root, boards, Designs);
+
+    /// <summary>The root of the collection that a file belongs to: the nearest folder above with a collection file, else the file's own.</summary>
+    public static string RootOf(string file)
+    {
+        var own = Path.GetDirectoryName(Path.GetFullPath(file))!;
+        for (var folder = own; folder is not null; folder = Path.GetDirectoryName(folder))
+        {
+            if (File.Exists(Path.Combine(folder, "collection.yaml")))
+            {
+                return folder;
+            }
+        }
+
+        return Path.GetFileName(own) is "boards" or "designs" ? Path.GetDirectoryName(own)! : own;
+    }
+
+    private static List<string> Markdown(string root, string folder)
+    {
+        var start = Path.Combine(root, folder);
+        if (!Directory.Exists(start))
+        {
+            return [];
+        }
+
+        var options = new EnumerationOptions { RecurseSubdirectories = folder.Length > 0, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System, MatchType = MatchType.Simple };
+        var files = Directory.EnumerateFiles(start, "*.md", options)
+            .Where(file => folder.Length > 0 || Path.GetFileName(file) is not ("README.md" or "DEVELOPERS.md"))
+            .Select(file => Path.GetRelativePath(root, file).Replace('\\', '/'))
+            .ToList();
+        files.Sort(StringComparer.Ordinal);
+        return files;
+    }
+}

@@ -1,0 +1,132 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Binding;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
+using Ohmstead.Yaml;
+
+namespace Ohmstead.Collections;
+
+/// <summary>What a run over a collection gave.</summary>
+/// <param name="Workshop">What boards refer to.</param>
+/// <param name="Boards">The boards that could be read, in order of path.</param>
+/// <param name="Findings">All findings, in order of path, line, column and check.</param>
+/// <param name="FilesRead">How many files were looked at.</param>
+internal sealed record RunResult(Workshop Workshop, IReadOnlyList<BoardSummary> Boards, IReadOnlyList<Finding> Findings, int FilesRead);
+
+/// <summary>Reads, judges and checks a collection, board by board: of each board only a summary is kept, so memory does not grow with its records.</summary>
+internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
+{
+    /// <summary>Runs.</summary>
+    /// <param name="progress">Told the number of boards done, from any worker.</param>
+    /// <param name="pageFor">Makes what else is wanted of each board (its page), for each worker anew; or null.</param>
+    public RunResult Run(Action<int>? progress = null, Func<Workshop, Action<BoardAssessment>>? pageFor = null)
+    {
+        var findings = new List<Finding>();
+        var first = NodeReaders.ForWorker(0);
+        var workshop = WorkshopLoader.Load(folder, new FileReader(folder, first, options.Limits), new SchemaOpinion(options.IsThorough), findings);
+        var boards = folder.Boards;
+        var results = new BoardResult[boards.Count];
+        var (next, done) = (-1, 0);
+        var pictures = new FolderPictures(folder.Root);
+        void Work(INodeReader nodes)
+        {
+            var reader = new FileReader(folder, nodes, options.Limits);
+            var schemas = new SchemaOpinion(options.IsThorough);
+            var assessor = new Assessor(workshop);
+            var page = pageFor?.Invoke(workshop);
+            for (var i = Interlocked.Increment(ref next); i < boards.Count; i = Interlocked.Increment(ref next))
+            {
+                results[i] = One(boards[i], reader, schemas, assessor, workshop, pictures, page);
+                progress?.Invoke(Interlocked.Increment(ref done));
+            }
+        }
+
+        // A worker of its own pays only when there is enough to share.
+        var helpers = Math.Min(options.Workers - 1, boards.Count / 32);
+        Exception? failure = null;
+        var threads = Enumerable.Range(1, Math.Max(helpers, 0)).Select(worker => new Thread(() =>
+        {
+            try
+            {
+                Work(NodeReaders.ForWorker(worker));
+            }
+#pragma warning disable CA1031 // Carried to the thread that started the run, which lets it go on.
+            catch (Exception problem)
+#pragma warning restore CA1031
+            {
+                Interlocked.CompareExchange(ref failure, problem, null);
+            }
+        }, 4 << 20)).ToArray();
+        foreach (var thread in threads)
+        {
+            thread.Start();
+        }
+
+        Work(first);
+        foreach (var thread in threads)
+        {
+            thread.Join();
+        }
+
+        if (failure is not null)
+        {
+            throw new InvalidOperationException("A worker stopped.", failure);
+        }
+
+        foreach (var result in results)
+        {
+            findings.AddRange(result.Findings);
+        }
+
+        var summaries = results.Select(result => result.Summary).OfType<BoardSummary>().ToArray();
+        findings.AddRange(CollectionFindings(workshop, summaries));
+        findings.Sort(FindingOrder.Instance);
+        return new(workshop, summaries, findings, boards.Count + folder.Designs.Count + new[] { "collection.yaml", "instruments.yaml", "stock.yaml" }.Count(name => folder.Named(name) is not null));
+    }
+
+    private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, Assessor assessor, Workshop workshop, FolderPictures pictures, Action<BoardAssessment>? page)
+    {
+        var text = reader.Read(path, FileForm.Markdown);
+        var read = FileBinding.Board(path, text);
+        var findings = schemas.Add(path, text, FileShapes.Board, read.Findings);
+        if (read.File is null)
+        {
+            return new(null, findings);
+        }
+
+        var assessment = assessor.Assess(read.File);
+        List<Finding>? found = null;
+        // What could not be read would only be reported again by the checks that miss it.
+        if (!findings.Any(finding => finding.Severity == Severity.Error))
+        {
+            var under = new BoardUnderCheck(assessment, workshop, options.Today, pictures);
+            foreach (var check in CheckCatalogue.Boards)
+            {
+                foreach (var finding in check.Look(under))
+                {
+                    (found ??= [.. findings]).Add(finding);
+                }
+            }
+        }
+
+        page?.Invoke(assessment);
+        return new(BoardSummary.Of(assessment), found ?? findings);
+    }
+
+    private IEnumerable<Finding> CollectionFindings(Workshop workshop, IReadOnlyList<BoardSummary> boards)
+    {
+        var fitted = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var lot in boards.SelectMany(board => board.LotsFitted))
+        {
+            fitted[lot] = fitted.GetValueOrDefault(lot) + 1;
+        }
+
+        var under = new CollectionUnderCheck(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], fitted, options.Today);
+        return CheckCatalogue.Collection.SelectMany(check => check.Look(under));
+    }
+
+    private readonly record struct BoardResult(BoardSummary? Summary, IReadOnlyList<Finding> Findings);
+}

@@ -1,0 +1,39 @@
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Collections;
+
+/// <summary>Reads files of a collection into nodes; what cannot be opened or is too large comes back as a finding.</summary>
+internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, ReadingLimits limits)
+{
+    /// <summary>The check under which unreadable files are reported; they make a run incomplete.</summary>
+    public const string Unreadable = "file-unreadable";
+
+    /// <summary>Reads one file.</summary>
+    public NodeReading Read(string path, FileForm form)
+    {
+        try
+        {
+            var info = new FileInfo(folder.Full(path));
+            if ((info.Attributes & FileAttributes.ReparsePoint) != 0)
+            {
+                return Refused(path, "it is a symbolic link, which is not followed", "put the file itself there");
+            }
+
+            if (info.Length > limits.FileBytes)
+            {
+                return Refused(path, $"it has {info.Length} bytes, at most {limits.FileBytes} are read", "split the record, or take out what does not belong in it");
+            }
+
+            return nodes.Read(path, File.ReadAllBytes(info.FullName), form, limits);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return Refused(path, problem is UnauthorizedAccessException ? "permission is denied" : "the system could not read it", "look at the file's permissions and its disk");
+        }
+    }
+
+    private static NodeReading Refused(string path, string why, string next) =>
+        new(null, string.Empty, 1, [new Finding(Unreadable, Severity.Error, new Place(path, 1, 1), $"this file cannot be read: {why}", next)]);
+}

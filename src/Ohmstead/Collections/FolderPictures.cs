@@ -1,0 +1,47 @@
+using System.Collections.Concurrent;
+using Ohmstead.Assessment.Checks;
+
+namespace Ohmstead.Collections;
+
+/// <summary>The pictures of a collection on disk. A path is looked at by its own words first, so nothing outside the root is ever touched.</summary>
+internal sealed class FolderPictures(string root) : IPictures
+{
+    private readonly ConcurrentDictionary<string, PictureState> known = new(StringComparer.Ordinal);
+
+    /// <inheritdoc/>
+    public PictureState At(string path) => known.GetOrAdd(path, Look);
+
+    private PictureState Look(string path)
+    {
+        if (path.Length == 0 || path.Contains('\\', StringComparison.Ordinal) || path.Contains(':', StringComparison.Ordinal) || path.Contains('%', StringComparison.Ordinal)
+            || path.Any(char.IsControl) || Path.IsPathRooted(path) || path.Split('/').Any(part => part is "" or "." or ".."))
+        {
+            return PictureState.Outside;
+        }
+
+        if (Path.GetExtension(path).ToUpperInvariant() is not (".PNG" or ".JPG" or ".JPEG" or ".GIF" or ".WEBP" or ".SVG"))
+        {
+            return PictureState.NoPicture;
+        }
+
+        var folder = root;
+        foreach (var part in path.Split('/'))
+        {
+            // Capitals count on every system: the name must be there exactly as written.
+            var entry = Directory.Exists(folder) ? Directory.EnumerateFileSystemEntries(folder).FirstOrDefault(name => Path.GetFileName(name) == part) : null;
+            if (entry is null)
+            {
+                return PictureState.Missing;
+            }
+
+            if ((File.GetAttributes(entry) & FileAttributes.ReparsePoint) != 0)
+            {
+                return PictureState.Outside;
+            }
+
+            folder = entry;
+        }
+
+        return File.Exists(folder) ? PictureState.Present : PictureState.Missing;
+    }
+}

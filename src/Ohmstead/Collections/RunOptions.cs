@@ -1,0 +1,10 @@
+using Ohmstead.Records.Nodes;
+
+namespace Ohmstead.Collections;
+
+/// <summary>How a run over a collection is made.</summary>
+/// <param name="Today">The day of the run; the only clock there is.</param>
+/// <param name="IsThorough">True to ask the JSON schemas about every record.</param>
+/// <param name="Workers">How many workers read and judge side by side; the result does not depend on it.</param>
+/// <param name="Limits">How much of a file is read.</param>
+internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, ReadingLimits Limits);

@@ -1,0 +1,30 @@
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Schemas;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.Collections;
+
+/// <summary>The JSON schemas as a second opinion on what the reader says.</summary>
+/// <remarks>
+/// What the reader accepts the schemas accept: tests prove it, so a clean record need not wait a quarter of a second for the schema library to load.
+/// The schemas are asked about every record that the reader has something against, and about all records when a thorough run is asked for.
+/// </remarks>
+internal sealed class SchemaOpinion(bool always)
+{
+    private SchemaCheck? check;
+
+    /// <summary>The findings of the reader, with what the schema refuses on lines where the reader found nothing.</summary>
+    public IReadOnlyList<Finding> Add(string path, NodeReading text, Shape shape, IReadOnlyList<Finding> findings)
+    {
+        if (text.Root is null || (!always && !findings.Any(finding => finding.Severity == Severity.Error)))
+        {
+            return findings;
+        }
+
+        check ??= new SchemaCheck();
+        var lines = findings.Select(finding => finding.Place.Line).ToHashSet();
+        var more = check.Check(path, text.Root, shape).Where(finding => !lines.Contains(finding.Place.Line)).ToArray();
+        return more.Length == 0 || findings.Any(finding => finding.Severity == Severity.Error && !always) ? findings : [.. findings, .. more];
+    }
+}

@@ -1,0 +1,36 @@
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Binding;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.Collections;
+
+/// <summary>Loads what boards refer to: collection, instruments, stock and designs.</summary>
+internal static class WorkshopLoader
+{
+    /// <summary>Loads the workshop; findings are added to the list.</summary>
+    public static Workshop Load(CollectionFolder folder, FileReader reader, SchemaOpinion schemas, List<Finding> findings)
+    {
+        var collection = Load(folder.Named("collection.yaml"), FileForm.Yaml, FileShapes.Collection, FileBinding.Collection);
+        var instruments = Load(folder.Named("instruments.yaml"), FileForm.Yaml, FileShapes.Instruments, FileBinding.Instruments);
+        var stock = Load(folder.Named("stock.yaml"), FileForm.Yaml, FileShapes.Stock, FileBinding.Stock);
+        var designs = folder.Designs.Select(path => Load(path, FileForm.Markdown, FileShapes.Design, FileBinding.Design)).OfType<DesignFile>().ToArray();
+        return new Workshop(collection ?? CollectionFile.Nameless, instruments, stock, designs);
+
+        T? Load<T>(string? path, FileForm form, Shape shape, Func<string, NodeReading, FileReading<T>> bind)
+            where T : class
+        {
+            if (path is null)
+            {
+                return null;
+            }
+
+            var text = reader.Read(path, form);
+            var read = bind(path, text);
+            findings.AddRange(schemas.Add(path, text, shape, read.Findings));
+            return read.File;
+        }
+    }
+}

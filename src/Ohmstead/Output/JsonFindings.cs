@@ -1,0 +1,65 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Collections;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Output;
+
+/// <summary>Findings and states as one JSON document, for programs. All of them, in the same order as for people.</summary>
+internal sealed class JsonFindings : IFindingsWriter
+{
+    /// <inheritdoc/>
+    public void Write(TextWriter target, RunResult result, CollectionFolder folder, int exitCode)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("version", 1);
+            json.WriteNumber("exit", exitCode);
+            json.WriteNumber("files", result.FilesRead);
+            json.WriteStartArray("boards");
+            foreach (var board in result.Boards)
+            {
+                json.WriteStartObject();
+                json.WriteString("board", board.Id.Value);
+                json.WriteString("path", board.Path);
+                json.WriteString("state", BoardStates.Words(board.State));
+                json.WriteStartArray("reasons");
+                foreach (var reason in board.Reasons)
+                {
+                    json.WriteStartObject();
+                    json.WriteString("state", BoardStates.Words(reason.State));
+                    json.WriteString("at", reason.At);
+                    json.WriteString("text", reason.Text);
+                    json.WriteString("next", reason.NextStep);
+                    json.WriteEndObject();
+                }
+
+                json.WriteEndArray();
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("findings");
+            foreach (var finding in result.Findings)
+            {
+                json.WriteStartObject();
+                json.WriteString("check", finding.Check);
+                json.WriteString("severity", finding.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "note" });
+                json.WriteString("path", finding.Place.Path);
+                json.WriteNumber("line", finding.Place.Line);
+                json.WriteNumber("column", finding.Place.Column);
+                json.WriteString("message", finding.Message);
+                json.WriteString("next", finding.NextStep);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        target.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.ToArray()));
+    }
+}

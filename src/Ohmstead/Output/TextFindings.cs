@@ -1,0 +1,119 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Collections;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Output;
+
+/// <summary>Findings for people: place, message, the line itself with a mark under it, the next step.</summary>
+internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWriter
+{
+    private const int Widest = 100;
+
+    /// <inheritdoc/>
+    public void Write(TextWriter target, RunResult result, CollectionFolder folder, int exitCode)
+    {
+        var shown = 0;
+        foreach (var file in result.Findings.GroupBy(finding => finding.Place.Path, StringComparer.Ordinal))
+        {
+            var lines = ReadLines(folder, file.Key);
+            var ofFile = file.ToArray();
+            foreach (var finding in ofFile.Take(mostPerFile).Take(Math.Max(0, mostInAll - shown)))
+            {
+                WriteOne(target, finding, lines);
+                shown++;
+            }
+
+            if (ofFile.Length > mostPerFile)
+            {
+                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{file.Key}: {ofFile.Length - mostPerFile} more findings in this file are not shown"));
+                target.WriteLine();
+            }
+        }
+
+        if (result.Findings.Count > 1)
+        {
+            foreach (var check in result.Findings.GroupBy(finding => finding.Check, StringComparer.Ordinal).OrderByDescending(group => group.Count()).ThenBy(group => group.Key, StringComparer.Ordinal))
+            {
+                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{check.Count(),6}  {check.Key}"));
+            }
+
+            target.WriteLine();
+        }
+
+        target.WriteLine(Summary(result));
+    }
+
+    private static string Summary(RunResult result)
+    {
+        var errors = result.Findings.Count(finding => finding.Severity == Severity.Error);
+        var warnings = result.Findings.Count(finding => finding.Severity == Severity.Warning);
+        var states = BoardStates.All.Select(state => (State: state, Count: result.Boards.Count(board => board.State == state))).Where(pair => pair.Count > 0)
+            .Select(pair => string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {BoardStates.Words(pair.State)}"));
+        var boards = result.Boards.Count == 0 ? string.Empty : $": {string.Join(", ", states)}";
+        return string.Create(CultureInfo.InvariantCulture, $"{result.FilesRead} files, {result.Boards.Count} boards{boards}; {errors} errors, {warnings} warnings");
+    }
+
+    private static void WriteOne(TextWriter target, Finding finding, string[] lines)
+    {
+        var severity = finding.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "note" };
+        target.WriteLine($"{Printable.Of(finding.Place.ToString())}: {severity}: {Printable.Of(finding.Message)} [{finding.Check}]");
+        Excerpt(target, finding.Place, lines);
+        if (finding.NextStep is { } next)
+        {
+            target.WriteLine($"    = {Printable.Of(next)}");
+        }
+
+        foreach (var related in finding.Related)
+        {
+            target.WriteLine($"    = {Printable.Of(related.Place.ToString())}: {Printable.Of(related.Note)}");
+        }
+
+        target.WriteLine($"    = ohmstead explain {finding.Check}");
+        target.WriteLine();
+    }
+
+    // The mark stands under the cell an editor shows: tabs are four wide, wide characters two, combining marks none.
+    private static void Excerpt(TextWriter target, Records.Text.Place place, string[] lines)
+    {
+        if (place.Line > lines.Length)
+        {
+            return;
+        }
+
+        var runes = lines[place.Line - 1].EnumerateRunes().ToArray();
+        var from = runes.Length > Widest && place.Column > Widest / 2 ? Math.Max(0, Math.Min(place.Column - 1 - (Widest / 2), runes.Length - 1)) : 0;
+        var visible = runes.Skip(from).Take(Widest).Select(rune => rune.Value == '\t' ? "    " : Printable.Of(rune.ToString())).ToArray();
+        var number = place.Line.ToString(CultureInfo.InvariantCulture);
+        var before = visible.Take(Math.Max(0, place.Column - 1 - from)).Sum(Width);
+        var under = Math.Max(1, visible.Skip(Math.Max(0, place.Column - 1 - from)).Take(Math.Max(1, place.Length)).Sum(Width));
+        target.WriteLine($"  {number} | {string.Concat(visible)}");
+        target.WriteLine($"  {new string(' ', number.Length)} | {new string(' ', before)}{new string('^', under)}");
+    }
+
+    private static int Width(string cell)
+    {
+        var width = 0;
+        foreach (var rune in cell.EnumerateRunes())
+        {
+            width += System.Text.Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format ? 0
+                : rune.Value is (>= 0x1100 and <= 0x115F) or (>= 0x2E80 and <= 0xA4CF) or (>= 0xAC00 and <= 0xD7A3) or (>= 0xF900 and <= 0xFAFF) or (>= 0xFE30 and <= 0xFE6F)
+                    or (>= 0xFF00 and <= 0xFF60) or (>= 0x1F300 and <= 0x1FAFF) ? 2 : 1;
+        }
+
+        return width;
+    }
+
+    private static string[] ReadLines(CollectionFolder folder, string path)
+    {
+        try
+        {
+            var info = new FileInfo(folder.Full(path));
+            return info.Exists && info.Length < 16 << 20 ? File.ReadAllText(info.FullName).Replace("\r\n", "\n", StringComparison.Ordinal).Split('\n', '\r') : [];
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+}
