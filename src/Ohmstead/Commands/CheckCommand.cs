@@ -1,0 +1,104 @@
+using System.CommandLine;
+using Ohmstead.Collections;
+using Ohmstead.Output;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Checks a collection, or single files of it.</summary>
+internal sealed class CheckCommand(Terminal terminal)
+{
+    private const int MostPerFile = 50;
+    private const int MostInAll = 1_000;
+
+    public Command Build()
+    {
+        var paths = new Argument<string[]>("PATH") { Description = "A collection's folder, or files of one; this folder when not given.", DefaultValueFactory = _ => ["."] };
+        var form = new Option<string>("--form") { Description = "text for people, json for programs, annotations for the lines of a pull request.", DefaultValueFactory = _ => "text" };
+        form.AcceptOnlyFromAmong("text", "json", "annotations");
+        var strict = new Option<bool>("--strict") { Description = "Count warnings as errors." };
+        var allowEmpty = new Option<bool>("--allow-empty") { Description = "Find nothing wrong with a folder that has no records." };
+        var shared = new SharedOptions();
+        var command = new Command("check", "Read every record, recompute every verdict, and say what does not add up.")
+        {
+            paths, form, strict, allowEmpty, shared.AsOf, shared.Thorough, shared.Workers,
+        };
+        command.SetAction(parsed =>
+        {
+            if (shared.Read(parsed, terminal.Error) is not { } options || FolderOf(parsed.GetValue(paths) ?? ["."]) is not { } folder)
+            {
+                return ExitCode.Usage;
+            }
+
+            if (folder.Boards.Count == 0 && folder.Designs.Count == 0 && folder.Named("collection.yaml") is null && !parsed.GetValue(allowEmpty))
+            {
+                terminal.Error.WriteLine($"no records in '{Printable.Of(folder.Root)}': a collection has boards/*.md, or name a board file; --allow-empty if that is meant");
+                return ExitCode.Usage;
+            }
+
+            using var progress = new Progress(terminal, folder.Boards.Count);
+            var result = new CollectionRun(folder, options).Run(progress.Report);
+            progress.Dispose();
+            var exit = Exit(result, parsed.GetValue(strict));
+            WriterFor(parsed.GetValue(form)!, folder).Write(terminal.Out, result, folder, exit);
+            return exit;
+        });
+        return command;
+    }
+
+    /// <summary>How a run with these findings ends.</summary>
+    internal static int Exit(RunResult result, bool isStrict) =>
+        result.Findings.Any(finding => finding.Check == FileReader.Unreadable) ? ExitCode.Incomplete
+        : result.Findings.Any(finding => finding.Severity == Severity.Error || (isStrict && finding.Severity == Severity.Warning)) ? ExitCode.Findings
+        : ExitCode.Clean;
+
+    private static IFindingsWriter WriterFor(string form, CollectionFolder folder) => form switch
+    {
+        "json" => new JsonFindings(),
+        "annotations" => new AnnotationFindings(Prefix(folder)),
+        _ => new TextFindings(MostPerFile, MostInAll),
+    };
+
+    // Annotations name files from the root of the repository, which is where a workflow runs.
+    private static string Prefix(CollectionFolder folder)
+    {
+        var relative = Path.GetRelativePath(Environment.CurrentDirectory, folder.Root).Replace('\\', '/');
+        return relative is "." || relative.StartsWith("..", StringComparison.Ordinal) ? string.Empty : relative + "/";
+    }
+
+    private CollectionFolder? FolderOf(string[] paths)
+    {
+        if (paths.Length == 1 && Directory.Exists(paths[0]))
+        {
+            return CollectionFolder.Open(paths[0]);
+        }
+
+        var boards = new List<string>();
+        string? root = null;
+        foreach (var path in paths)
+        {
+            if (!File.Exists(path))
+            {
+                terminal.Error.WriteLine($"there is no file or folder '{Printable.Of(path)}'");
+                return null;
+            }
+
+            var own = CollectionFolder.RootOf(path);
+            if (root is not null && root != own)
+            {
+                terminal.Error.WriteLine("these files belong to different collections; check them one collection at a time");
+                return null;
+            }
+
+            root = own;
+            var relative = Path.GetRelativePath(own, Path.GetFullPath(path)).Replace('\\', '/');
+            if (relative.EndsWith(".md", StringComparison.Ordinal) && !relative.StartsWith("designs/", StringComparison.Ordinal))
+            {
+                boards.Add(relative);
+            }
+        }
+
+        boards.Sort(StringComparer.Ordinal);
+        return CollectionFolder.Open(root!).Only(boards);
+    }
+}

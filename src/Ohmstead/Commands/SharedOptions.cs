@@ -1,0 +1,64 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using Ohmstead.Collections;
+using Ohmstead.Records.Binding;
+using Ohmstead.Records.Nodes;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Options that several commands share.</summary>
+internal sealed class SharedOptions
+{
+    public Option<DateOnly?> AsOf { get; } = new("--as-of")
+    {
+        Description = "The day to take for today, such as 2026-11-25. Otherwise SOURCE_DATE_EPOCH, otherwise the clock (UTC).",
+        HelpName = "DATE",
+        CustomParser = Day,
+    };
+
+    public Option<bool> Thorough { get; } = new("--thorough") { Description = "Also hold every record against the JSON schemas." };
+
+    public Option<int> Workers { get; } = new("--workers")
+    {
+        Description = "How many workers read side by side; the result does not depend on it.",
+        DefaultValueFactory = _ => Math.Clamp(Environment.ProcessorCount, 1, 8),
+    };
+
+    /// <summary>The options as a run takes them, or null with a message when the environment is wrong.</summary>
+    public RunOptions? Read(ParseResult parsed, TextWriter error)
+    {
+        if (parsed.GetValue(AsOf) is { } day)
+        {
+            return Of(parsed, day);
+        }
+
+        var epoch = Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH");
+        if (epoch is null)
+        {
+            return Of(parsed, DateOnly.FromDateTime(DateTime.UtcNow));
+        }
+
+        if (long.TryParse(epoch, NumberStyles.None, CultureInfo.InvariantCulture, out var seconds) && seconds < 253_402_300_800)
+        {
+            return Of(parsed, DateOnly.FromDateTime(DateTimeOffset.FromUnixTimeSeconds(seconds).UtcDateTime));
+        }
+
+        error.WriteLine("SOURCE_DATE_EPOCH is no count of seconds since 1970; unset it or give --as-of");
+        return null;
+    }
+
+    private RunOptions Of(ParseResult parsed, DateOnly today) => new(today, parsed.GetValue(Thorough), Math.Clamp(parsed.GetValue(Workers), 1, 64), ReadingLimits.Usual);
+
+    private static DateOnly? Day(ArgumentResult result)
+    {
+        var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : string.Empty;
+        if (DateText.ParseDay(text).Is(out var day, out var fault))
+        {
+            return day;
+        }
+
+        result.AddError(fault.Message);
+        return null;
+    }
+}

@@ -1,0 +1,34 @@
+using System.Text;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Where a command prints: results on one stream, everything about the run on the other. Files are UTF-8 whatever the machine's own encoding.</summary>
+internal sealed class Terminal(TextWriter output, TextWriter error, bool showsProgress) : IDisposable
+{
+    /// <summary>Results.</summary>
+    public TextWriter Out { get; } = output;
+
+    /// <summary>What is said about the run.</summary>
+    public TextWriter Error { get; } = error;
+
+    /// <summary>True when a person watches.</summary>
+    public bool ShowsProgress { get; } = showsProgress;
+
+    /// <summary>The process's own streams.</summary>
+    public static Terminal OfProcess()
+    {
+        var utf8 = new UTF8Encoding(false);
+        return new(
+            new StreamWriter(Console.OpenStandardOutput(), utf8, 32 << 10) { AutoFlush = false, NewLine = "\n" },
+            new StreamWriter(Console.OpenStandardError(), utf8, 1 << 10) { AutoFlush = true, NewLine = "\n" },
+            !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("CI") is null or "");
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Out.Flush();
+        Out.Dispose();
+        Error.Dispose();
+    }
+}
