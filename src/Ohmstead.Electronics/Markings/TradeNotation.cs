@@ -31,9 +31,12 @@ public static class TradeNotation
         if (print.Unit is "M" or "m")
         {
             var value = Make(print, print.Numbers, 1e-6m, print.Volts);
-            return Marking<CapacitorPrint>.Read(
-                new MarkingReading<CapacitorPrint>(value, "M for microfarad", Source.CommonPractice),
-                new MarkingReading<CapacitorPrint>(value with { Tolerance = Tolerance.Relative(0.2m) }, "in µF, with M for ±20 %", Source.CommonPractice));
+            return Parsed<Marking<CapacitorPrint>>.Of(new Marking<CapacitorPrint>(
+                [
+                    new(value, "M for microfarad", Source.CommonPractice),
+                    new(value with { Tolerance = Tolerance.Relative(0.2m) }, "in µF, with M for ±20 %", Source.CommonPractice),
+                    .. ByDigits(text, print),
+                ]));
         }
 
         if (print.Unit is "jar" or "jars")
@@ -43,6 +46,7 @@ public static class TradeNotation
                 new MarkingReading<CapacitorPrint>(Make(print, print.Numbers, 1e-6m / 900m, print.Volts), "a jar of 1/900 µF", Source.FromMemory("naval practice")));
         }
 
+        if (ByDigits(text, print) is { Length: > 0 } coded) return Parsed<Marking<CapacitorPrint>>.Of(new Marking<CapacitorPrint>(coded));
         if (print.Unit is "cm") return Read(Make(print, print.Numbers, ElectrostaticUnits.FaradsPerCentimetre, print.Volts), "centimetres of the electrostatic system");
         return QuantityText.Parse($"1 {print.Unit}", Dimension.Capacitance, UnitPrint.Old).Is(out var unit, out var fault)
             ? Read(Make(print, print.Numbers, unit.Value, print.Volts), $"{print.Unit} is {QuantityText.Format(unit)}")
@@ -52,10 +56,16 @@ public static class TradeNotation
     private static Parsed<Marking<CapacitorPrint>> Bare(ReadOnlySpan<char> text, PrintScan print)
     {
         if (print.Numbers[0] < 1m) return Read(Make(print, print.Numbers, 1e-6m, null), "µF, as a bare value below 1 is");
-        if (!DigitCode.Parse(text).Is(out var code, out _)) return Read(Make(print, print.Numbers, 1e-12m, null), "pF, as a bare value from 1 up is");
-        return Parsed<Marking<CapacitorPrint>>.Of(new Marking<CapacitorPrint>(
-            [.. code.Readings.Select(reading => new MarkingReading<CapacitorPrint>(new CapacitorPrint([reading.Value.Nominal], null, null, print.IsBipolar), reading.Rule, reading.Source))]));
+        return ByDigits(text, print) is { Length: > 0 } coded
+            ? Parsed<Marking<CapacitorPrint>>.Of(new Marking<CapacitorPrint>(coded))
+            : Read(Make(print, print.Numbers, 1e-12m, null), "pF, as a bare value from 1 up is");
     }
+
+    private static ImmutableArray<MarkingReading<CapacitorPrint>> ByDigits(ReadOnlySpan<char> text, PrintScan print) =>
+        DigitCode.Parse(text).Is(out var code, out _)
+            ? [.. code.Readings.Select(reading => new MarkingReading<CapacitorPrint>(
+                new CapacitorPrint([reading.Value.Nominal], reading.Value.RatedVoltage, reading.Value.Tolerance, print.IsBipolar), reading.Rule, reading.Source))]
+            : [];
 
     /// <summary>Two numbers with a slash: value and voltage, or two sections.</summary>
     private static Parsed<Marking<CapacitorPrint>> Slashed(PrintScan print)
