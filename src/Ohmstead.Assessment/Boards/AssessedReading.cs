@@ -1,0 +1,47 @@
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>A reading together with what it was taken of and what it says.</summary>
+/// <param name="Visit">The visit to the bench.</param>
+/// <param name="VisitOrder">The place of the visit in time, from 0.</param>
+/// <param name="Reading">The reading as written.</param>
+/// <param name="Place">The place it speaks of, or null when the part is not in the list or it is a reading of a lot alone.</param>
+/// <param name="Lot">The lot it was taken of: named by the reading, or sitting in the place at that moment; null for the original part.</param>
+/// <param name="Verdicts">One verdict for each value.</param>
+public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading Reading, Part? Place, Lot? Lot, IReadOnlyList<Verdict> Verdicts)
+{
+    /// <summary>True when it was taken of a part before it was fitted.</summary>
+    public bool IsNew => Reading.State is { Value: "new" };
+
+    /// <summary>What the reading as a whole says: outside if any value is, else undecided if any is, else the best that was proved.</summary>
+    public VerdictOutcome Overall { get; } = Combine(Verdicts, Reading.Result);
+
+    private static VerdictOutcome Combine(IReadOnlyList<Verdict> verdicts, Written<string>? result)
+    {
+        var outcomes = verdicts.Select(verdict => verdict.Outcome);
+        if (result is { } test)
+        {
+            outcomes = outcomes.Append(test.Value == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside);
+        }
+
+        // The order of the enumeration is not the order of weight: undecided outweighs inside, outside outweighs all.
+        var all = outcomes.ToArray();
+        return all.Length == 0 ? VerdictOutcome.NoLimit
+            : all.Contains(VerdictOutcome.Outside) ? VerdictOutcome.Outside
+            : all.Contains(VerdictOutcome.Undecided) ? VerdictOutcome.Undecided
+            : all.Contains(VerdictOutcome.Inside) ? VerdictOutcome.Inside
+            : all.Contains(VerdictOutcome.ProvesNothing) ? VerdictOutcome.ProvesNothing
+            : VerdictOutcome.NoLimit;
+    }
+}
+
+/// <summary>A proof entry together with what it says.</summary>
+/// <param name="Visit">The visit to the bench.</param>
+/// <param name="VisitOrder">The place of the visit in time, from 0.</param>
+/// <param name="Proof">The entry as written.</param>
+/// <param name="Point">The test point, or null when it is not known.</param>
+/// <param name="Verdicts">One verdict for each value.</param>
+/// <param name="Outcome">What the entry as a whole says; inside means passed.</param>
+public sealed record AssessedProof(BenchVisit Visit, int VisitOrder, Proof Proof, TestPoint? Point, IReadOnlyList<Verdict> Verdicts, VerdictOutcome Outcome);

@@ -1,0 +1,117 @@
+using Ohmstead.Assessment.Limits;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>Computes everything about a board from its record and the workshop's. Holds no state between boards.</summary>
+/// <param name="workshop">What boards refer to.</param>
+public sealed class Assessor(Workshop workshop)
+{
+    /// <summary>Assesses one board.</summary>
+    public BoardAssessment Assess(BoardFile board)
+    {
+        var design = board.Design is { } name ? workshop.Designs.GetValueOrDefault(name.Value) : null;
+        var parts = PartsList.Merge(board.Parts, design?.Parts ?? []);
+        var points = PartsList.Merge(board.Points, design?.Points ?? []);
+        var visits = board.Bench.OrderBy(visit => visit.Date.Value).ToArray();
+        var timeline = new Timeline(visits, parts);
+        var readings = ReadingsOf(visits, timeline, parts);
+        var proofs = ProofsOf(visits, points);
+        var places = parts.Values.Select(part => new PlaceBuilder(workshop, timeline, this).Build(part, readings)).ToArray();
+        var hazards = BoardHazards.Of(board, design, visits);
+        var open = OpenFindings.Of(visits);
+        var waits = board.Waiting.Where(wait => wait.Until is null).ToArray();
+        var lastWork = timeline.LastWorkOrder < 0 ? (DateOnly?)null : visits[timeline.LastWorkOrder].Date.Value;
+        var assessment = new BoardAssessment(board, design, visits, places, readings, [.. points.Values], proofs, open, hazards, waits, [])
+        {
+            LastWork = lastWork,
+            Overruled = [.. places.Where(place => place.HasFailed && place.IsKeptByDecision)],
+            LookAgain = LookAgainAfter(visits),
+        };
+        return assessment with { Reasons = StateRules.Reasons(assessment, timeline.LastWorkOrder) };
+    }
+
+    /// <summary>The verdicts on a reading of a lot that lies in the drawer.</summary>
+    public AssessedReading AssessIncoming(BenchVisit visit, Reading reading)
+    {
+        var lot = reading.Lot is { } name ? workshop.Lots.GetValueOrDefault(name.Value) : null;
+        return new(visit, -1, reading, null, lot, lot is null ? [] : Verdicts(visit, reading, lot.Values, null, isNew: true));
+    }
+
+    internal IReadOnlyList<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
+    {
+        var how = new ReadingConditions(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value);
+        var instrument = InstrumentOf(visit, reading.Instrument);
+        var verdicts = new List<Verdict>(reading.Values.Count);
+        foreach (var value in ValuesOf(reading, values))
+        {
+            var limits = PartLimits.For(values, place, value.Measured, how);
+            verdicts.Add(Judge.Decide(
+                value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), workshop.Collection.IsGuarded));
+        }
+
+        return verdicts;
+    }
+
+    // The frequency of a crystal is what was measured; of any other part it is how it was measured.
+    private static IEnumerable<ReadValue> ValuesOf(Reading reading, PartValues values) =>
+        PartKind.Family(values.Kind.Value) == PartFamily.Crystal && reading.Frequency is { } frequency
+            ? reading.Values.Append(new ReadValue(Measured.Frequency, frequency))
+            : reading.Values;
+
+    private static ReadingUncertainty? UncertaintyOf(Instrument? instrument, ReadValue value) =>
+        instrument is null ? null : ReadingUncertainty.Of(instrument, value.Measured, value.Value.Value);
+
+    private List<AssessedReading> ReadingsOf(BenchVisit[] visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
+    {
+        var result = new List<AssessedReading>();
+        for (var order = 0; order < visits.Length; order++)
+        {
+            foreach (var reading in visits[order].Readings)
+            {
+                result.Add(AssessReading(visits[order], order, reading, timeline, parts));
+            }
+        }
+
+        return result;
+    }
+
+    private AssessedReading AssessReading(BenchVisit visit, int order, Reading reading, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
+    {
+        var part = reading.Part is { } reference ? parts.GetValueOrDefault(reference.Value) : null;
+        var isNew = reading.State is { Value: "new" };
+        var lotName = reading.Lot?.Value ?? (part is null ? null : timeline.LotAt(part.Ref.Value, order, afterWork: reading.State is { Value: "as left" }));
+        var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
+        var values = lotName is null ? part?.Values : lot is null ? part?.Values : Fitted(lot.Values, part?.Values);
+        return new(visit, order, reading, part, lot, values is null ? [] : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || lotName is not null && part is null));
+    }
+
+    // A lot says what the part is; the place says what the circuit needs of it.
+    private static PartValues Fitted(PartValues lot, PartValues? place) => place is null ? lot : lot with
+    {
+        Low = place.Low,
+        High = place.High,
+        EsrLow = place.EsrLow,
+        EsrLimit = place.EsrLimit ?? lot.EsrLimit,
+        WorkingVoltage = place.WorkingVoltage,
+        Role = place.Role,
+    };
+
+    private static string PlaceOrigin(Part part) => part.FromDesign is null ? "this board's record" : "the design";
+
+    private AssessedProof[] ProofsOf(BenchVisit[] visits, IReadOnlyDictionary<string, TestPoint> points) =>
+    [
+        .. visits.SelectMany((visit, order) => visit.Proofs.Select(proof => ProofJudge.Decide(
+            visit, order, proof, points.GetValueOrDefault(proof.Point.Value), value => UncertaintyOf(InstrumentOf(visit, proof.Instrument), value), workshop.Collection.IsGuarded))),
+    ];
+
+    private Instrument? InstrumentOf(BenchVisit visit, Written<string>? own) =>
+        (own ?? visit.Instrument) is { } name ? workshop.Instruments.GetValueOrDefault(name.Value) : null;
+
+    private DateOnly? LookAgainAfter(BenchVisit[] visits) =>
+        visits.Length > 0 && workshop.Collection.LookEvery is { } every
+            ? visits[^1].Date.Value.AddDays((int)Math.Min(every.Value.Value / 86_400m, 36_500m))
+            : null;
+}

@@ -1,0 +1,56 @@
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>Everything computed about one board.</summary>
+/// <param name="Board">The board as written.</param>
+/// <param name="Design">Its design, or null when it has none or the design is not known.</param>
+/// <param name="Visits">Visits to the bench in order of time.</param>
+/// <param name="Places">Its places in order of the parts list.</param>
+/// <param name="Readings">All readings in order of time.</param>
+/// <param name="Points">Its test points.</param>
+/// <param name="Proofs">All proof entries in order of time.</param>
+/// <param name="OpenFindings">Findings that no later work answered.</param>
+/// <param name="Hazards">All hazards, each with whether it was made safe for good.</param>
+/// <param name="OpenWaits">Waits that have not ended.</param>
+/// <param name="Reasons">Why the state is what it is, the weightiest first; empty when fit to run.</param>
+public sealed record BoardAssessment(
+    BoardFile Board,
+    DesignFile? Design,
+    IReadOnlyList<BenchVisit> Visits,
+    IReadOnlyList<PlaceHistory> Places,
+    IReadOnlyList<AssessedReading> Readings,
+    IReadOnlyList<TestPoint> Points,
+    IReadOnlyList<AssessedProof> Proofs,
+    IReadOnlyList<Observation> OpenFindings,
+    IReadOnlyList<AssessedHazard> Hazards,
+    IReadOnlyList<Wait> OpenWaits,
+    IReadOnlyList<Reason> Reasons)
+{
+    /// <summary>The state: the worst of the reasons, fit to run when there is none.</summary>
+    public BoardState State => Reasons.Count == 0 ? BoardState.FitToRun : Reasons.Max(reason => reason.State);
+
+    /// <summary>The last day on which something was done, or null.</summary>
+    public DateOnly? LastWork { get; init; }
+
+    /// <summary>The last day of any entry, or null.</summary>
+    public DateOnly? LastSeen => Visits.Count == 0 ? null : Visits[^1].Date.Value;
+
+    /// <summary>The day on which the board should be looked at again, or null when the collection does not say how often.</summary>
+    public DateOnly? LookAgain { get; init; }
+
+    /// <summary>Parts outside their limits that a person keeps, each with the reason; both are shown.</summary>
+    public IReadOnlyList<PlaceHistory> Overruled { get; init; } = [];
+
+    /// <summary>The place of a reference, or null.</summary>
+    public PlaceHistory? Place(string reference) => Places.FirstOrDefault(place => place.Part.Ref.Value == reference);
+}
+
+/// <summary>A hazard of a board.</summary>
+/// <param name="Hazard">The hazard as written.</param>
+/// <param name="MadeSafe">The visit at which it was removed or made safe for good, or null while it is there.</param>
+public sealed record AssessedHazard(Hazard Hazard, BenchVisit? MadeSafe)
+{
+    /// <summary>Kinds that must be gone before a board may run; the others stay and are cautioned against.</summary>
+    public bool MustGo => Hazard.Kind.Value is "leaking cell" or "crazed suppressor";
+}

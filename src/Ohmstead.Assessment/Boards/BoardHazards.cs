@@ -1,0 +1,27 @@
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>The hazards of a board: its own and its design's, and which of them work has removed.</summary>
+public static class BoardHazards
+{
+    /// <summary>All hazards, each with the visit that made it safe for good.</summary>
+    public static IReadOnlyList<AssessedHazard> Of(BoardFile board, DesignFile? design, IReadOnlyList<BenchVisit> visits) =>
+        [.. (design?.Hazards ?? []).Concat(board.Hazards).Select(hazard => new AssessedHazard(hazard, visits.FirstOrDefault(visit => visit.Work.Any(work => MakesSafe(work, hazard)))))];
+
+    private static bool MakesSafe(WorkEntry work, Hazard hazard)
+    {
+        if (work.Hazard is { } named)
+        {
+            var isSamePlace = hazard.At is not { } place || (work.At is null && work.Part is null) || IsAt(work, place.Value);
+            return named.Value == hazard.Kind.Value && isSamePlace;
+        }
+
+        return hazard.At is { } at && IsAt(work, at.Value) && GoesWithThePart(hazard.Kind.Value) && (work.Did.Value is "removed" or "replaced" or "made safe");
+    }
+
+    // A new reservoir capacitor charges like the old one; a new suppressor is not crazed.
+    private static bool GoesWithThePart(string kind) => kind is "leaking cell" or "crazed suppressor" or "lithium cell" or "oil-filled part" or "selenium rectifier";
+
+    private static bool IsAt(WorkEntry work, string at) => work.Part?.Value == at || work.At?.Value == at;
+}

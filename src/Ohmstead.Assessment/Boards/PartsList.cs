@@ -1,0 +1,34 @@
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>The parts and points of a board: the design's, with what the board itself says in their place.</summary>
+public static class PartsList
+{
+    /// <summary>Parts by reference, in the order of the design, the board's own ones after them.</summary>
+    public static IReadOnlyDictionary<string, Part> Merge(IReadOnlyList<Part> own, IReadOnlyList<Part> design) => Merge(own, design, part => part.Ref.Value);
+
+    /// <summary>Points by name, in the order of the design, the board's own ones after them.</summary>
+    public static IReadOnlyDictionary<string, TestPoint> Merge(IReadOnlyList<TestPoint> own, IReadOnlyList<TestPoint> design) => Merge(own, design, point => point.Name.Value);
+
+    private static OrderedDictionary<string, T> Merge<T>(IReadOnlyList<T> own, IReadOnlyList<T> design, Func<T, string> name)
+    {
+        var merged = new OrderedDictionary<string, T>(own.Count + design.Count, StringComparer.Ordinal);
+        foreach (var item in design)
+        {
+            merged.TryAdd(name(item), item);
+        }
+
+        // A place written twice on one board is reported by a check; the first one counts.
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var item in own)
+        {
+            if (seen.Add(name(item)))
+            {
+                merged[name(item)] = item;
+            }
+        }
+
+        return merged;
+    }
+}

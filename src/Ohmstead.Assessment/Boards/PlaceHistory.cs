@@ -1,0 +1,42 @@
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>One place on a board through time: what belongs there, what sits there now, and what its readings say.</summary>
+/// <param name="Part">What belongs there.</param>
+/// <param name="Sitting">The lot that sits there now, or null for the original part.</param>
+/// <param name="FittedBy">The work that put it there, or null for the original part.</param>
+/// <param name="FittedOn">The visit of that work.</param>
+/// <param name="Readings">All readings of the place, oldest first; those of a lot before it was fitted here included.</param>
+/// <param name="Standing">For each quantity the latest verdict on what sits there now.</param>
+/// <param name="Decision">The latest decision of a person about the place.</param>
+/// <param name="DecisionOrder">The place in time of the visit of that decision, -1 when there is none.</param>
+public sealed record PlaceHistory(
+    Part Part,
+    Lot? Sitting,
+    WorkEntry? FittedBy,
+    BenchVisit? FittedOn,
+    IReadOnlyList<AssessedReading> Readings,
+    IReadOnlyList<Verdict> Standing,
+    Decision? Decision,
+    int DecisionOrder)
+{
+    /// <summary>True when the place is empty: what was there was removed and nothing fitted since.</summary>
+    public bool IsEmpty { get; init; }
+
+    /// <summary>Functional test of what sits there now: null when none was made.</summary>
+    public bool? PassedTest { get; init; }
+
+    /// <summary>True when a reading of what sits there now is outside its limit, or its test failed.</summary>
+    public bool HasFailed => !IsEmpty && (PassedTest == false || Standing.Any(verdict => verdict.Outcome == VerdictOutcome.Outside));
+
+    /// <summary>True when a reading of what sits there now is too close to call.</summary>
+    public bool IsUndecided => !IsEmpty && Standing.Any(verdict => verdict.Outcome == VerdictOutcome.Undecided);
+
+    /// <summary>True when a person decided, with a reason, that a part outside its limit stays.</summary>
+    public bool IsKeptByDecision => Decision?.What.Value is "keep" or "watch" or "leave alone";
+
+    /// <summary>What sits there, as values: the lot's where one was fitted.</summary>
+    public PartValues Values => Sitting?.Values ?? Part.Values;
+}

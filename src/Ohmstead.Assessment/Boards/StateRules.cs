@@ -1,0 +1,111 @@
+using System.Globalization;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>
+/// The state of a board from evidence and dates. No board is fit to run while a failed reading stands unanswered, a safety item is open, work waits,
+/// or its proof is older than its last work.
+/// </summary>
+public static class StateRules
+{
+    /// <summary>Every reason against 'fit to run', the weightiest first.</summary>
+    public static IReadOnlyList<Reason> Reasons(BoardAssessment board, int lastWorkOrder)
+    {
+        if (board.Visits.Count == 0)
+        {
+            return [new(BoardState.NotLookedAt, null, "nothing was looked at since it came", "inspect it, make it safe, measure as found"), .. Safety(board), .. Waits(board)];
+        }
+
+        return [.. Safety(board).Concat(Faults(board)).Concat(Waits(board)).Concat(Proofs(board, lastWorkOrder)).OrderByDescending(reason => reason.State)];
+    }
+
+    private static IEnumerable<Reason> Safety(BoardAssessment board) =>
+        board.Hazards.Where(hazard => hazard.MustGo && hazard.MadeSafe is null)
+            .Select(hazard => new Reason(BoardState.MakeSafe, hazard.Hazard.At?.Value, $"{hazard.Hazard.Kind.Value} not made safe", "remove it or make it safe, and record the work"))
+            .Concat(board.OpenFindings.Where(finding => finding.Severity.Value == "safety")
+                .Select(finding => new Reason(BoardState.MakeSafe, finding.At.Value, finding.What.Value, "make it safe, and record the work there")));
+
+    private static IEnumerable<Reason> Faults(BoardAssessment board)
+    {
+        foreach (var place in board.Places.Where(place => place.HasFailed && !place.IsKeptByDecision))
+        {
+            var failed = place.Standing.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside);
+            yield return new(BoardState.FaultStands, place.Part.Ref.Value, failed?.Why ?? "its test failed", "replace it, measure it again, or decide with a reason");
+        }
+
+        foreach (var place in board.Places.Where(place => place.IsEmpty))
+        {
+            yield return new(BoardState.FaultStands, place.Part.Ref.Value, "the place is empty", "fit a part that was measured");
+        }
+
+        foreach (var finding in board.OpenFindings.Where(finding => finding.Severity.Value == "major"))
+        {
+            yield return new(BoardState.FaultStands, finding.At.Value, finding.What.Value, "answer it by work or by a decision with a reason");
+        }
+
+        foreach (var place in board.Places.Where(place => place.Decision?.What.Value is "replace" && place.DecisionOrder > OrderOf(board, place.FittedOn)))
+        {
+            if (!place.HasFailed)
+            {
+                yield return new(BoardState.FaultStands, place.Part.Ref.Value, $"decided to be replaced: {place.Decision!.Because.Value}", "replace it");
+            }
+        }
+    }
+
+    private static int OrderOf(BoardAssessment board, BenchVisit? visit)
+    {
+        for (var order = 0; visit is not null && order < board.Visits.Count; order++)
+        {
+            if (ReferenceEquals(board.Visits[order], visit))
+            {
+                // Work of a visit carries out the decisions of the same visit.
+                return order;
+            }
+        }
+
+        return -1;
+    }
+
+    private static IEnumerable<Reason> Waits(BoardAssessment board) =>
+        board.OpenWaits.Select(wait => new Reason(
+            BoardState.Waiting,
+            null,
+            $"waits for {wait.For.Value} since {wait.Since.Text}" + (wait.Blocks is { } blocks ? $", which blocks {blocks.Value}" : string.Empty),
+            wait.Order is { } order ? $"see order {order.Value}" : "order it, or end the wait with a date"));
+
+    private static IEnumerable<Reason> Proofs(BoardAssessment board, int lastWorkOrder)
+    {
+        var required = board.Points.Where(point => point.IsRequired).ToArray();
+        if (required.Length == 0 && !board.Proofs.Any(proof => proof.Outcome == VerdictOutcome.Inside && proof.VisitOrder >= lastWorkOrder))
+        {
+            yield return new(BoardState.ProofDue, null, board.Proofs.Count == 0 ? "nothing proves it" : Older(board), "prove it: supply voltages, ripple, a test of its function, hours of soak");
+        }
+
+        foreach (var point in required)
+        {
+            var last = board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value);
+            if (last is null)
+            {
+                yield return new(BoardState.ProofDue, point.Name.Value, $"point {point.Name.Value} was never proved", $"measure {point.Name.Value} and record it under proof");
+            }
+            else if (last.VisitOrder < lastWorkOrder)
+            {
+                yield return new(BoardState.ProofDue, point.Name.Value, $"the proof of {point.Name.Value} of {last.Visit.Date.Text} is older than the last work of {Iso(board.LastWork)}", $"prove {point.Name.Value} again");
+            }
+            else if (last.Outcome == VerdictOutcome.Outside)
+            {
+                yield return new(BoardState.FaultStands, point.Name.Value, last.Verdicts.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why ?? $"{point.Name.Value} failed its test", "find the fault, mend it, prove it again");
+            }
+            else if (last.Outcome != VerdictOutcome.Inside)
+            {
+                yield return new(BoardState.ProofDue, point.Name.Value, last.Verdicts.Count > 0 ? last.Verdicts[0].Why : $"{point.Name.Value} has no value and no result", "measure it so that it decides");
+            }
+        }
+    }
+
+    private static string Older(BoardAssessment board) => $"its proof is older than the last work of {Iso(board.LastWork)}";
+
+    private static string Iso(DateOnly? date) => date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "unknown";
+}

@@ -1,0 +1,57 @@
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>What sat in each place of a board at each visit. Readings of a visit come before its work unless they were taken as left.</summary>
+public sealed class Timeline
+{
+    private readonly Dictionary<string, List<(int Order, BenchVisit Visit, WorkEntry Work)>> changes = new(StringComparer.Ordinal);
+
+    private readonly Dictionary<string, (int Order, Decision Decision)> decisions = new(StringComparer.Ordinal);
+
+    internal Timeline(IReadOnlyList<BenchVisit> visits, IReadOnlyDictionary<string, Part> parts)
+    {
+        for (var order = 0; order < visits.Count; order++)
+        {
+            foreach (var decision in visits[order].Decided)
+            {
+                if (decision.Place is { } place)
+                {
+                    decisions[place.Value] = (order, decision);
+                }
+            }
+
+            foreach (var work in visits[order].Work)
+            {
+                if (work.Did.Value != "left alone")
+                {
+                    LastWorkOrder = order;
+                }
+
+                if (work.Part is { } part && parts.ContainsKey(part.Value) && (work.PutsAPartIn || work.Did.Value == "removed"))
+                {
+                    if (!changes.TryGetValue(part.Value, out var list))
+                    {
+                        changes[part.Value] = list = [];
+                    }
+
+                    list.Add((order, visits[order], work));
+                }
+            }
+        }
+    }
+
+    /// <summary>The visit of the last work, or -1 when nothing was done.</summary>
+    public int LastWorkOrder { get; } = -1;
+
+    /// <summary>The lot that sat in a place when a visit began, or ended; null for the original part.</summary>
+    public string? LotAt(string reference, int order, bool afterWork) =>
+        changes.TryGetValue(reference, out var list) ? list.LastOrDefault(change => change.Order < order || (afterWork && change.Order == order)).Work?.Lot?.Value : null;
+
+    /// <summary>The last change of a place, or null when the original sits there.</summary>
+    public (int Order, BenchVisit Visit, WorkEntry Work)? LastChange(string reference) =>
+        changes.TryGetValue(reference, out var list) ? list[^1] : null;
+
+    /// <summary>The latest decision about a place, or null.</summary>
+    public (int Order, Decision Decision)? DecisionOn(string place) => decisions.TryGetValue(place, out var found) ? found : null;
+}

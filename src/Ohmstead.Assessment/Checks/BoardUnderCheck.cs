@@ -1,0 +1,59 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Assessment.Checks;
+
+/// <summary>What a check of a board sees.</summary>
+/// <param name="Assessment">Everything computed about the board.</param>
+/// <param name="Workshop">What boards refer to.</param>
+/// <param name="Today">The day of this run.</param>
+/// <param name="Pictures">The pictures of the collection.</param>
+public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Workshop, DateOnly Today, IPictures Pictures)
+{
+    /// <summary>The board as written.</summary>
+    public BoardFile Board => Assessment.Board;
+
+    /// <summary>A finding of a check at a place of the board's file.</summary>
+    public Finding Finding(CheckDescription check, Spot spot, string message, string? nextStep) => new(check.Name, check.Severity, spot.In(Board.Path), message, nextStep);
+
+    /// <summary>All work that put a known lot into a known place, with the visit.</summary>
+    public IEnumerable<(BenchVisit Visit, WorkEntry Work, PlaceHistory Place, Lot Lot)> Fittings()
+    {
+        foreach (var visit in Assessment.Visits)
+        {
+            foreach (var work in visit.Work.Where(work => work.PutsAPartIn))
+            {
+                if (work.Part is { } part && work.Lot is { } name && Assessment.Place(part.Value) is { } place && Workshop.Lots.TryGetValue(name.Value, out var lot))
+                {
+                    yield return (visit, work, place, lot);
+                }
+            }
+        }
+    }
+}
+
+/// <summary>Which pictures there are; the file system stays outside the checks.</summary>
+public interface IPictures
+{
+    /// <summary>What stands at a path below the root of the collection.</summary>
+    PictureState At(string path);
+}
+
+/// <summary>What stands where a record says a picture is.</summary>
+public enum PictureState
+{
+    /// <summary>A picture.</summary>
+    Present,
+
+    /// <summary>Nothing.</summary>
+    Missing,
+
+    /// <summary>The path leads out of the collection.</summary>
+    Outside,
+
+    /// <summary>Something that is no picture.</summary>
+    NoPicture,
+}

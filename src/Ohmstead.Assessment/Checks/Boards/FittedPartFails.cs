@@ -1,0 +1,28 @@
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Boards;
+
+/// <summary>A part was fitted although its own readings before fitting are outside their limits.</summary>
+public sealed class FittedPartFails : IBoardCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("fitted-part-fails", Severity.Error, "a part was fitted although its own readings before fitting are outside their limits");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        foreach (var (visit, work, place, lot) in board.Fittings())
+        {
+            var failed = board.Assessment.Readings.LastOrDefault(reading =>
+                reading.IsNew && reading.Reading.Lot?.Value == lot.Id.Value && reading.Visit.Date.Value <= visit.Date.Value
+                && (reading.Place is null || reading.Place.Ref.Value == place.Part.Ref.Value));
+            if (failed?.Overall == VerdictOutcome.Outside)
+            {
+                var why = failed.Verdicts.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why ?? "its test failed";
+                yield return board.Finding(Description, work.Spot, $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, whose reading failed: {why}", "fit another part, or record a later reading of this one")
+                    with { Related = [new RelatedPlace(failed.Reading.Spot.In(board.Board.Path), "the reading that failed")] };
+            }
+        }
+    }
+}

@@ -1,0 +1,29 @@
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Checks.Boards;
+
+/// <summary>A visit, reading or proof names an instrument that the collection does not have.</summary>
+public sealed class InstrumentUnknown : IBoardCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("instrument-unknown", Severity.Error, "a visit, reading or proof names an instrument that the collection does not have");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        foreach (var visit in board.Assessment.Visits)
+        {
+            var named = visit.Readings.Select(reading => reading.Instrument).Concat(visit.Proofs.Select(proof => proof.Instrument)).Prepend(visit.Instrument);
+            foreach (var instrument in named.OfType<Written<string>>().Where(instrument => !board.Workshop.Instruments.ContainsKey(instrument.Value)))
+            {
+                var near = Nearest.To(instrument.Value, board.Workshop.Instruments.Keys.Order(StringComparer.Ordinal));
+                yield return board.Finding(
+                    Description,
+                    instrument.Spot,
+                    $"there is no instrument '{instrument.Value}'" + (near is null ? string.Empty : $", '{near}' is the nearest"),
+                    near is null ? $"add {instrument.Value} to instruments.yaml" : $"write instrument: {near}, or add {instrument.Value} to instruments.yaml");
+            }
+        }
+    }
+}

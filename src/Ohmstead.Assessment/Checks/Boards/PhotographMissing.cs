@@ -1,0 +1,29 @@
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Boards;
+
+/// <summary>A photograph that a record names is not there, is no picture, or lies outside the collection.</summary>
+public sealed class PhotographMissing : IBoardCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("photograph-missing", Severity.Error, "a photograph that a record names is not there, is no picture, or lies outside the collection");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        foreach (var photo in board.Assessment.Visits.SelectMany(visit => visit.Photos))
+        {
+            var (message, next) = board.Pictures.At(photo.File.Value) switch
+            {
+                PictureState.Missing => ($"there is no picture '{photo.File.Value}'", "add the file, or mend the name; capitals count"),
+                PictureState.Outside => ($"'{photo.File.Value}' leads out of the collection", "write a path below the collection, such as photos/SP-0007/front.png"),
+                PictureState.NoPicture => ($"'{photo.File.Value}' is no picture", "name a file that ends in .png, .jpg, .jpeg, .gif, .webp or .svg and is one"),
+                _ => (null, (string?)null),
+            };
+            if (message is not null)
+            {
+                yield return board.Finding(Description, photo.File.Spot, message, next);
+            }
+        }
+    }
+}

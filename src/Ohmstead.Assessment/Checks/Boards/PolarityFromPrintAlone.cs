@@ -1,0 +1,27 @@
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Checks.Boards;
+
+/// <summary>A polarised part was fitted the way the print on the board shows, and nothing else confirms it.</summary>
+public sealed class PolarityFromPrintAlone : IBoardCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("polarity-from-print-alone", Severity.Error, "a polarised part was fitted the way the print on the board shows, and nothing else confirms it");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        foreach (var (_, work, place, lot) in board.Fittings())
+        {
+            if (PartKind.IsPolarised(lot.Values) && work.Polarity.Count > 0 && work.Polarity.All(evidence => evidence.Value == "print"))
+            {
+                yield return board.Finding(
+                    Description,
+                    work.Polarity[0].Spot,
+                    $"the polarity of {place.Part.Ref.Value} rests on the print alone, which can be worn or wrong",
+                    "add polarity: schematic, or continuity to ground plane, measured in circuit, photograph before removal, other unit");
+            }
+        }
+    }
+}

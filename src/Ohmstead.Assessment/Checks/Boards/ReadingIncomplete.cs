@@ -1,0 +1,26 @@
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Boards;
+
+/// <summary>A reading says not what it was taken of, or gives no value.</summary>
+public sealed class ReadingIncomplete : IBoardCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("reading-incomplete", Severity.Error, "a reading says not what it was taken of, or gives no value");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        foreach (var reading in board.Assessment.Readings.Select(assessed => assessed.Reading))
+        {
+            if (reading.Part is null && reading.Lot is null && reading.Point is null)
+            {
+                yield return board.Finding(Description, reading.Spot, "this reading does not say what it was taken of", "add part: C12, or lot: L-031, or point: +15V");
+            }
+            else if (reading.Values.Count == 0 && reading.Result is null && reading.Frequency is null)
+            {
+                yield return board.Finding(Description, reading.Spot, "this reading gives no value", "add the value with its unit, such as capacitance: 391 µF, or result: pass");
+            }
+        }
+    }
+}

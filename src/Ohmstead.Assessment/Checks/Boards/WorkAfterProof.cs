@@ -1,0 +1,32 @@
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Boards;
+
+/// <summary>Work was done after the board was last proved, so the proof no longer holds.</summary>
+public sealed class WorkAfterProof : IBoardCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("work-after-proof", Severity.Warning, "work was done after the board was last proved, so the proof no longer holds");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        if (board.Assessment.LastWork is not { } worked || board.Assessment.Proofs.Count == 0)
+        {
+            yield break;
+        }
+
+        var last = board.Assessment.Proofs[^1];
+        var later = board.Assessment.Visits.Skip(last.VisitOrder + 1).SelectMany(visit => visit.Work).FirstOrDefault(work => work.Did.Value != "left alone");
+        if (later is not null)
+        {
+            yield return board.Finding(
+                Description,
+                later.Spot,
+                $"this work is later than the last proof of {last.Visit.Date.Text}",
+                "prove the board again and record it under proof")
+                with { Related = [new RelatedPlace(last.Proof.Spot.In(board.Board.Path), "the last proof")] };
+            _ = worked;
+        }
+    }
+}

@@ -1,0 +1,33 @@
+using System.Globalization;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Checks;
+
+/// <summary>Whether an instrument's calibration held on a day. 12 months where the record says nothing else: common practice.</summary>
+public static class CalibrationRules
+{
+    private const decimal SecondsPerDay = 86_400m;
+    private const decimal UsualDays = 365m;
+
+    /// <summary>Why the calibration did not hold on a day, or null when it did or the record knows no calibration at all.</summary>
+    public static string? Lapse(Instrument instrument, DateOnly day)
+    {
+        if (instrument.Calibrations.Count == 0)
+        {
+            return null;
+        }
+
+        var inForce = instrument.Calibrations.Where(calibration => calibration.Date.Value <= day).MaxBy(calibration => calibration.Date.Value);
+        if (inForce is null)
+        {
+            return "before its first calibration on record";
+        }
+
+        var until = Until(inForce);
+        return day > until ? $"its calibration ran out on {until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}" : null;
+    }
+
+    /// <summary>The last day on which a calibration holds.</summary>
+    public static DateOnly Until(Calibration calibration) =>
+        calibration.Date.Value.AddDays((int)Math.Min(Math.Ceiling((calibration.Valid?.Value.Value ?? (UsualDays * SecondsPerDay)) / SecondsPerDay), 36_500m));
+}

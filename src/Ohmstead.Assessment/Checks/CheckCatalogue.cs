@@ -1,0 +1,55 @@
+using Ohmstead.Assessment.Checks.Boards;
+using Ohmstead.Assessment.Checks.Collection;
+
+namespace Ohmstead.Assessment.Checks;
+
+/// <summary>All checks, listed by hand; a test compares the list with the types.</summary>
+public static class CheckCatalogue
+{
+    /// <summary>Checks of one board.</summary>
+    public static IReadOnlyList<IBoardCheck> Boards { get; } =
+    [
+        new CalibrationExpired(),
+        new DateInFuture(),
+        new DateOutOfOrder(),
+        new DecisionWithoutPlace(),
+        new DesignUnknown(),
+        new FittedPartFails(),
+        new InstrumentUnknown(),
+        new LimitsReversed(),
+        new LotTooOld(),
+        new LotUnknown(),
+        new NewPartUnmeasured(),
+        new OrderUnknown(),
+        new PartUnknown(),
+        new PhotographMissing(),
+        new PointUnknown(),
+        new PolarityContradictsKind(),
+        new PolarityFromPrintAlone(),
+        new PolarityNotEstablished(),
+        new PowerBeforeDry(),
+        new ProofIncomplete(),
+        new ReadingFarFromMarking(),
+        new ReadingIncomplete(),
+        new ReadingOfWrongQuantity(),
+        new ReferenceRepeated(),
+        new ReplacementSafetyClassLower(),
+        new ReplacementTemperatureLower(),
+        new ReplacementVoltageLower(),
+        new VerdictDisagrees(),
+        new WorkAfterProof(),
+    ];
+
+    /// <summary>Checks of what the files say together.</summary>
+    public static IReadOnlyList<ICollectionCheck> Collection { get; } =
+    [
+        new BoardNumberRepeated(),
+        new LotOverdrawn(),
+        new NameRepeated(),
+        new StockDateInFuture(),
+    ];
+
+    /// <summary>All descriptions, in order of name.</summary>
+    public static IReadOnlyList<CheckDescription> Descriptions { get; } =
+        [.. Boards.Select(check => check.Description).Concat(Collection.Select(check => check.Description)).OrderBy(description => description.Name, StringComparer.Ordinal)];
+}

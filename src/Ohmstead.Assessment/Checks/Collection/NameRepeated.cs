@@ -1,0 +1,37 @@
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Checks.Collection;
+
+/// <summary>Two designs, instruments, lots or orders have the same name.</summary>
+public sealed class NameRepeated : ICollectionCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("name-repeated", Severity.Error, "two designs, instruments, lots or orders have the same name");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(CollectionUnderCheck collection)
+    {
+        var stock = collection.Workshop.StockFile;
+        return Repeated("design", collection.Workshop.DesignFiles.Select(design => (design.Path, design.Id)))
+            .Concat(Repeated("instrument", (collection.Workshop.InstrumentsFile?.Instruments ?? []).Select(instrument => (collection.Workshop.InstrumentsFile!.Path, instrument.Id))))
+            .Concat(Repeated("lot", (stock?.Lots ?? []).Select(lot => (stock!.Path, lot.Id))))
+            .Concat(Repeated("order", (stock?.Orders ?? []).Select(order => (stock!.Path, order.Id))));
+    }
+
+    private IEnumerable<Finding> Repeated(string what, IEnumerable<(string Path, Written<string> Id)> names)
+    {
+        var first = new Dictionary<string, (string Path, Written<string> Id)>(StringComparer.Ordinal);
+        foreach (var name in names)
+        {
+            if (!first.TryAdd(name.Id.Value, name))
+            {
+                var (path, id) = first[name.Id.Value];
+                yield return new Finding(Description.Name, Description.Severity, name.Id.Spot.In(name.Path), $"there is already a {what} '{name.Id.Value}'", "give one of the two another name")
+                {
+                    Related = [new RelatedPlace(id.Spot.In(path), "first written here")],
+                };
+            }
+        }
+    }
+}

@@ -1,0 +1,17 @@
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Checks;
+
+/// <summary>What a check of the whole collection sees: the workshop, and of each board only what must be compared, so that memory stays flat.</summary>
+/// <param name="Workshop">Designs, instruments, stock.</param>
+/// <param name="Boards">The number of each board and where it is written, in order of path.</param>
+/// <param name="Fitted">How many parts of each lot were fitted, and on which board last.</param>
+/// <param name="Today">The day of this run.</param>
+public sealed record CollectionUnderCheck(
+    Workshop Workshop, IReadOnlyList<BoardNumber> Boards, IReadOnlyDictionary<string, int> Fitted, DateOnly Today);
+
+/// <summary>The number of a board and where it is written.</summary>
+/// <param name="Path">The file.</param>
+/// <param name="Id">The number.</param>
+public sealed record BoardNumber(string Path, Written<string> Id);

@@ -1,0 +1,130 @@
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Limits;
+
+/// <summary>Limits of ESR and dissipation factor: the part's own, the design's, or the type's.</summary>
+/// <remarks>
+/// tan delta = 2 pi f C ESR (IEC 60384-1). A worn electrolytic counts as failed above twice the delivery limit: common practice, within the
+/// spread of published end-of-life criteria. A dissipation factor limit holds at its own frequency; ESR at a high frequency is the smaller, so such
+/// a reading can break the limit but not keep it.
+/// </remarks>
+public static class EsrLimits
+{
+    private const decimal WornFactor = 2m;
+    private const decimal HighestComparableHertz = 1_000m;
+
+    /// <summary>Every limit of ESR that applies, the one that governs first.</summary>
+    public static IEnumerable<Limit> Esr(PartValues part, string? place, ReadingConditions how)
+    {
+        if (part.EsrLimit is { } own)
+        {
+            yield return new Limit(
+                place is null ? LimitKind.Delivery : LimitKind.Circuit, new Interval(part.EsrLow?.Value, own.Value), place ?? "the part's own limit", $"at most {own.Text}, as written", "the record")
+            {
+                Remarks = how.Frequency is null ? ["the test frequency is not recorded"] : [],
+            };
+            yield break;
+        }
+
+        if (LossFactorOf(part) is not { } loss || part.Capacitance is not { } capacitance || capacitance.Value.Value <= 0)
+        {
+            yield break;
+        }
+
+        var hertz = how.Frequency?.Value ?? loss.Hertz;
+        var (compareAt, isHigh) = hertz > HighestComparableHertz ? (loss.Hertz, true) : (hertz, false);
+        if (!LossFactor.EsrLimit(loss.Value, compareAt, capacitance.Value.Value).Is(out var worked, out _))
+        {
+            yield break;
+        }
+
+        var factor = how.IsNew ? 1m : WornFactor;
+        var upper = new Quantity(worked.Value * factor, Dimension.Resistance);
+        yield return new Limit(
+            how.IsNew ? LimitKind.Delivery : LimitKind.EndOfLife,
+            new Interval(null, upper),
+            loss.Origin,
+            $"{loss.Arithmetic}; {worked.Arithmetic}" + (how.IsNew ? string.Empty : $"; worn part: 2 x = {QuantityText.Format(upper, 4)}"),
+            how.IsNew ? $"{loss.Source}; {worked.Source.Text}" : $"{loss.Source}; {worked.Source.Text}; factor 2 for a worn part: common practice")
+        {
+            ProvesOnlyOutside = how.Frequency is null ? "the test frequency is not recorded, so the reading cannot be held against a limit at 120 Hz"
+                : isHigh ? $"ESR at {QuantityText.Format(how.Frequency!.Value)} is smaller than at {QuantityText.Format(new Quantity(loss.Hertz, Dimension.Frequency))}, where the limit holds"
+                : null,
+            ProvesOnlyInside = how.Frequency is null ? "the test frequency is not recorded" : null,
+        };
+    }
+
+    /// <summary>Every limit of dissipation factor that applies.</summary>
+    public static IEnumerable<Limit> Loss(PartValues part, ReadingConditions how)
+    {
+        if (LossFactorOf(part) is not { } loss)
+        {
+            yield break;
+        }
+
+        var factor = how.IsNew || !PartKind.IsElectrolytic(part.Kind.Value) ? 1m : WornFactor;
+        var upper = new Quantity(loss.Value * factor, Dimension.Ratio);
+        var comparable = how.Frequency is { } f && f.Value <= HighestComparableHertz;
+        yield return new Limit(
+            factor == 1m ? LimitKind.Delivery : LimitKind.EndOfLife,
+            new Interval(null, upper),
+            loss.Origin,
+            loss.Arithmetic + (factor == 1m ? string.Empty : $"; worn part: 2 x = {QuantityText.Format(upper, 4)}"),
+            factor == 1m ? loss.Source : $"{loss.Source}; factor 2 for a worn part: common practice")
+        {
+            ProvesOnlyOutside = comparable || loss.Hertz > HighestComparableHertz ? null : "the limit holds near 120 Hz and the reading was not taken there",
+            ProvesOnlyInside = comparable || loss.Hertz > HighestComparableHertz ? null : "the limit holds near 120 Hz and the reading was not taken there",
+        };
+    }
+
+    // The three readings of the +0.02 rule differ for some values; the strict one is used and the text says so.
+    private static (decimal Value, decimal Hertz, string Origin, string Arithmetic, string Source)? LossFactorOf(PartValues part)
+    {
+        if (part.LossFactorLimit is { } own)
+        {
+            return (own.Value.Value, 120m, "the part's own dissipation factor limit", $"tan delta at most {own.Text}, as written", "the record");
+        }
+
+        if (part.Capacitance is not { } capacitance)
+        {
+            return null;
+        }
+
+        switch (part.Kind.Value)
+        {
+            case "aluminium electrolytic" or "bipolar electrolytic" when part.RatedVoltage is { } rated:
+                var series = LossFactorSeries.General105;
+                var (_, above) = series.Neighbours(rated.Value.Value);
+                var column = series.Columns.FirstOrDefault(c => c.RatedVolts == rated.Value.Value) ?? above;
+                if (column is null)
+                {
+                    return null;
+                }
+
+                var limit = series.LimitFrom(column.LossFactor, capacitance.Value.Value);
+                return (limit.CompletedSteps, limit.Hertz, $"the type's usual limit ({series.Name}, {QuantityText.Format(new Quantity(column.RatedVolts, Dimension.Voltage))})", limit.Arithmetic, limit.Source.Text);
+            case "tantalum" when Tantalum.LossFactorLimit(capacitance.Value.Value).Is(out var tantalum, out _):
+                return (tantalum.Value, 120m, "the type's usual limit (solid tantalum)", tantalum.Arithmetic, tantalum.Source.Text);
+            default:
+                return Film(part.Kind.Value);
+        }
+    }
+
+    private static (decimal Value, decimal Hertz, string Origin, string Arithmetic, string Source)? Film(string kind)
+    {
+        var figures = kind switch
+        {
+            "polyester film" => DielectricFigures.Polyester,
+            "polypropylene film" => DielectricFigures.Polypropylene,
+            "polystyrene film" => DielectricFigures.Polystyrene,
+            "polycarbonate film" => DielectricFigures.Polycarbonate,
+            "paper" => DielectricFigures.PaperInWaxOrOil,
+            "metallised paper" => DielectricFigures.MetallisedPaper,
+            _ => null,
+        };
+        return figures is null ? null
+            : (figures.LossFactorLimit, figures.LossFactorHertz, $"the type's usual limit ({figures.Dielectric})", $"tan delta at most {QuantityText.Format(new Quantity(figures.LossFactorLimit, Dimension.Number))} at {QuantityText.Format(new Quantity(figures.LossFactorHertz, Dimension.Frequency))}", figures.Source.Text);
+    }
+}

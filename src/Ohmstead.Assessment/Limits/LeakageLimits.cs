@@ -1,0 +1,43 @@
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Limits;
+
+/// <summary>Limits of leakage current: the part's own, or the type's.</summary>
+/// <remarks>Leakage falls with the minutes and with the voltage: a reading taken too early can only keep the limit, one taken at a lower voltage can only break it.</remarks>
+public static class LeakageLimits
+{
+    /// <summary>The limit that applies, or null when none is known.</summary>
+    public static Limit? For(PartValues part, ReadingConditions how)
+    {
+        if (part.LeakageLimit is { } own)
+        {
+            return new Limit(LimitKind.Delivery, new Interval(null, own.Value), "the part's own limit", $"at most {own.Text}, as written", "the record");
+        }
+
+        if (part.Capacitance is not { } capacitance || part.RatedVoltage is not { } rated || RuleFor(part.Kind.Value, rated.Value.Value) is not { } rule
+            || !rule.LimitMicroAmperes(capacitance.Value.Value, rated.Value.Value).Is(out var worked, out _))
+        {
+            return null;
+        }
+
+        var early = how.After is { } after && after.Value < rule.Minutes * 60m;
+        var low = how.AtVoltage is { } at && at.Value < rated.Value.Value;
+        return new Limit(
+            LimitKind.Delivery, new Interval(null, new Quantity(worked.Value / 1_000_000m, Dimension.Current)), $"the type's usual limit ({rule.Name})", worked.Arithmetic, worked.Source.Text)
+        {
+            ProvesOnlyInside = early ? $"it was read after {QuantityText.Format(how.After!.Value)}, the limit holds after {QuantityText.Format(new Quantity(rule.Minutes * 60m, Dimension.Duration))}, and leakage still falls" : null,
+            ProvesOnlyOutside = low ? $"it was read at {QuantityText.Format(how.AtVoltage!.Value)}, the limit holds at {rated.Text}" : null,
+            Remarks = [.. worked.Remarks, .. (how.After is null ? ["the record does not say after how long it was read"] : Array.Empty<string>())],
+        };
+    }
+
+    private static LeakageRule? RuleFor(string kind, decimal ratedVolts) => kind switch
+    {
+        "aluminium electrolytic" => ratedVolts <= LeakageRules.GeneralLowVoltage.ToVolts ? LeakageRules.GeneralLowVoltage : LeakageRules.GeneralHighVoltage,
+        "bipolar electrolytic" => LeakageRules.Bipolar,
+        "tantalum" => LeakageRules.SolidTantalum,
+        _ => null,
+    };
+}

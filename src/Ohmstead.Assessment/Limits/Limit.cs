@@ -1,0 +1,37 @@
+using Ohmstead.Electronics.Quantities;
+
+namespace Ohmstead.Assessment.Limits;
+
+/// <summary>The three kinds of limit. A part may fail one, pass another, and be harmless or fatal by the third; a verdict says which it used.</summary>
+public enum LimitKind
+{
+    /// <summary>What a new part must keep: the marked tolerance, the data sheet.</summary>
+    Delivery,
+
+    /// <summary>What a worn part may reach and still not count as failed.</summary>
+    EndOfLife,
+
+    /// <summary>What this place in this circuit needs.</summary>
+    Circuit,
+}
+
+/// <summary>A limit with everything a reader needs to trust it.</summary>
+/// <param name="Kind">Which of the three kinds it is.</param>
+/// <param name="Interval">The values that are inside; a value exactly on a limit is inside.</param>
+/// <param name="Origin">Where the figure comes from: the marking, the part's data sheet, the design, the type's usual limit.</param>
+/// <param name="Arithmetic">How the limit was reached, with the figures put in.</param>
+/// <param name="Source">The standard, handbook or practice behind the rule.</param>
+public sealed record Limit(LimitKind Kind, Interval Interval, string Origin, string Arithmetic, string Source)
+{
+    /// <summary>The nominal value that deviations are counted from, where there is one.</summary>
+    public Quantity? Nominal { get; init; }
+
+    /// <summary>A limit that readings taken in another way can only break, never keep: then a reading inside proves nothing.</summary>
+    public string? ProvesOnlyOutside { get; init; }
+
+    /// <summary>A limit that readings taken in another way can only keep, never break: then a reading outside proves nothing.</summary>
+    public string? ProvesOnlyInside { get; init; }
+
+    /// <summary>Whatever a reader must know beside the limit.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+}

@@ -1,0 +1,72 @@
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Limits;
+
+/// <summary>Limits of a part's main value: capacitance, resistance, inductance or frequency against the marking, and against what the circuit needs.</summary>
+/// <remarks>A marked tolerance is a delivery limit (IEC 60384-1, IEC 60115-1, from memory). Check value, common practice: 2200 µF ±20 % allows 1760 to 2640 µF.</remarks>
+public static class MarkingLimits
+{
+    private const string MarkingSource = "IEC 60062 marking of values and tolerances";
+
+    /// <summary>The circuit limit that the design or the board gives for the part's main value, or null.</summary>
+    public static Limit? Circuit(PartValues part, Quantity? nominal, string origin) => part.Low is null && part.High is null ? null : new Limit(
+        LimitKind.Circuit,
+        new Interval(part.Low?.Value, part.High?.Value),
+        origin,
+        $"{part.Low?.Text ?? "no lower limit"} … {part.High?.Text ?? "no upper limit"}, as written",
+        "the record of this board or design")
+    {
+        Nominal = nominal,
+    };
+
+    /// <summary>The marked tolerance applied to the marked value, or null when either is not known.</summary>
+    public static Limit? Delivery(PartValues part, Quantity? nominal)
+    {
+        if (nominal is not { } mark || part.Tolerance is not { } tolerance)
+        {
+            return null;
+        }
+
+        var interval = tolerance.Value.Apply(mark);
+        return new Limit(LimitKind.Delivery, interval, "the marking", $"{QuantityText.Format(mark)} {tolerance.Text} allows {interval}", MarkingSource) { Nominal = mark };
+    }
+
+    /// <summary>The usual limit for a worn electrolytic whose tolerance is not written, -20 to +50 % of the mark: common practice.</summary>
+    public static Limit? WornElectrolytic(PartValues part, Quantity? nominal)
+    {
+        if (nominal is not { } mark || !PartKind.IsElectrolytic(part.Kind.Value))
+        {
+            return null;
+        }
+
+        var interval = Tolerance.Relative(-0.2m, 0.5m).Apply(mark);
+        return new Limit(
+            LimitKind.EndOfLife, interval, "the type's usual limit, since no tolerance is written", $"{QuantityText.Format(mark)} -20/+50 % allows {interval}", "common practice")
+        {
+            Nominal = mark,
+        };
+    }
+
+    /// <summary>The marked main value of a part, in the dimension of its kind; null when it is not written.</summary>
+    public static Quantity? Nominal(PartValues part) => (PartKind.Family(part.Kind.Value) switch
+    {
+        PartFamily.Capacitor => part.Capacitance,
+        PartFamily.Resistor => part.Resistance,
+        PartFamily.Inductor => part.Inductance,
+        PartFamily.Crystal => part.Frequency,
+        PartFamily.Fuse => part.Current,
+        _ => null,
+    })?.Value;
+
+    /// <summary>What is measured when the main value of a part is measured.</summary>
+    public static Measured? MainMeasured(PartValues part) => PartKind.Family(part.Kind.Value) switch
+    {
+        PartFamily.Capacitor => Measured.Capacitance,
+        PartFamily.Resistor => Measured.Resistance,
+        PartFamily.Inductor => Measured.Inductance,
+        PartFamily.Crystal => Measured.Frequency,
+        PartFamily.Other => Measured.Voltage,
+        _ => null,
+    };
+}

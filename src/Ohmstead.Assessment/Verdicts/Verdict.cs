@@ -1,0 +1,53 @@
+using Ohmstead.Assessment.Limits;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Verdicts;
+
+/// <summary>What a reading says.</summary>
+public enum VerdictOutcome
+{
+    /// <summary>Nothing is known to hold it against.</summary>
+    NoLimit,
+
+    /// <summary>The way it was taken cannot prove what it seems to prove.</summary>
+    ProvesNothing,
+
+    /// <summary>The uncertainty of the instrument straddles the limit.</summary>
+    Undecided,
+
+    /// <summary>Inside its limit.</summary>
+    Inside,
+
+    /// <summary>Outside its limit.</summary>
+    Outside,
+}
+
+/// <summary>The verdict on one value of one reading, with everything needed to check it by hand.</summary>
+/// <param name="Outcome">What the reading says.</param>
+/// <param name="Measured">What was measured.</param>
+/// <param name="Reading">The value.</param>
+/// <param name="Why">One sentence that says why, complete alone.</param>
+public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<Quantity> Reading, string Why)
+{
+    /// <summary>The limit that governs, or null when none is known.</summary>
+    public Limit? Limit { get; init; }
+
+    /// <summary>Other limits that were looked at, each with what the reading says by it.</summary>
+    public IReadOnlyList<(Limit Limit, bool Inside)> Others { get; init; } = [];
+
+    /// <summary>How far the reading is from the nominal value, as a fraction: -0.07 is 7 % low.</summary>
+    public decimal? Deviation { get; init; }
+
+    /// <summary>How far the nearest limit is, as a fraction of that limit; negative when the reading is outside.</summary>
+    public decimal? Margin { get; init; }
+
+    /// <summary>The expanded uncertainty of the reading (k = 2), when the instrument is known.</summary>
+    public Quantity? Uncertainty { get; init; }
+
+    /// <summary>The probability that the true value is inside, when the uncertainty is known.</summary>
+    public double? Probability { get; init; }
+
+    /// <summary>Whatever a reader must know beside it: the working of the uncertainty, conditions, warnings.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+}

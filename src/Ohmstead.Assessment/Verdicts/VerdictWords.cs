@@ -1,0 +1,61 @@
+using System.Globalization;
+using Ohmstead.Assessment.Limits;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Verdicts;
+
+/// <summary>The words in which verdicts are told, the same in the terminal, in data and on the pages.</summary>
+public static class VerdictWords
+{
+    /// <summary>The outcome as a person reads it.</summary>
+    public static string Of(VerdictOutcome outcome) => outcome switch
+    {
+        VerdictOutcome.Inside => "inside",
+        VerdictOutcome.Outside => "outside",
+        VerdictOutcome.Undecided => "undecided",
+        VerdictOutcome.ProvesNothing => "proves nothing",
+        _ => "no limit known",
+    };
+
+    /// <summary>The outcome as it may be written in a record, or null where none is.</summary>
+    public static string? InRecord(VerdictOutcome outcome) => outcome switch
+    {
+        VerdictOutcome.Inside => "in",
+        VerdictOutcome.Outside => "out",
+        VerdictOutcome.Undecided => "undecided",
+        _ => null,
+    };
+
+    /// <summary>The kind of limit as a person reads it.</summary>
+    public static string Of(LimitKind kind) => kind switch
+    {
+        LimitKind.Delivery => "delivery limit",
+        LimitKind.EndOfLife => "end-of-life limit",
+        _ => "circuit limit",
+    };
+
+    /// <summary>What was measured, as a person reads it.</summary>
+    public static string Of(Measured measured) => measured switch
+    {
+        Measured.Esr => "ESR",
+        Measured.LossFactor => "dissipation factor",
+        Measured.VoltageLoss => "voltage loss",
+        Measured.ForwardVoltage => "forward voltage",
+        Measured.Gain => "current gain",
+        Measured.Hours => "hours of soak",
+        _ => measured.ToString().ToLowerInvariant(),
+    };
+
+    /// <summary>A fraction as a signed percentage with one decimal: -7.0 %.</summary>
+    public static string Percent(decimal fraction) => (fraction * 100m).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture) + " %";
+
+    /// <summary>A limit's interval in short.</summary>
+    public static string Range(Interval interval) => (interval.Lower, interval.Upper) switch
+    {
+        ({ } lower, { } upper) => $"{QuantityText.Format(lower, 4)} … {QuantityText.Format(upper, 4)}",
+        ({ } lower, null) => $"at least {QuantityText.Format(lower, 4)}",
+        (null, { } upper) => $"at most {QuantityText.Format(upper, 4)}",
+        _ => "none",
+    };
+}

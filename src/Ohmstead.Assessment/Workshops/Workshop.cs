@@ -1,0 +1,57 @@
+using System.Collections.Frozen;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Workshops;
+
+/// <summary>Everything of a collection that boards refer to, found by name: designs, instruments, lots, orders. Loaded once, before any board.</summary>
+public sealed class Workshop
+{
+    /// <summary>Gathers the files of a collection. Where a name occurs twice the first one counts; a check reports the second.</summary>
+    public Workshop(CollectionFile collection, InstrumentsFile? instruments, StockFile? stock, IReadOnlyList<DesignFile> designs)
+    {
+        Collection = collection;
+        InstrumentsFile = instruments;
+        StockFile = stock;
+        DesignFiles = designs;
+        Instruments = ByName(instruments?.Instruments ?? [], instrument => instrument.Id.Value);
+        Lots = ByName(stock?.Lots ?? [], lot => lot.Id.Value);
+        Orders = ByName(stock?.Orders ?? [], order => order.Id.Value);
+        Designs = ByName(designs, design => design.Id.Value);
+        IncomingReadings = (stock?.Bench ?? [])
+            .SelectMany(visit => visit.Readings.Where(reading => reading.Lot is not null).Select(reading => (Visit: visit, Reading: reading)))
+            .ToLookup(pair => pair.Reading.Lot!.Value, StringComparer.Ordinal);
+    }
+
+    /// <summary>A workshop with nothing in it: a board alone in a folder.</summary>
+    public static Workshop Empty { get; } = new(CollectionFile.Nameless, null, null, []);
+
+    /// <summary>The collection file.</summary>
+    public CollectionFile Collection { get; }
+
+    /// <summary>The instruments file, or null when there is none.</summary>
+    public InstrumentsFile? InstrumentsFile { get; }
+
+    /// <summary>The stock file, or null when there is none.</summary>
+    public StockFile? StockFile { get; }
+
+    /// <summary>All designs, in order of path.</summary>
+    public IReadOnlyList<DesignFile> DesignFiles { get; }
+
+    /// <summary>Instruments by name.</summary>
+    public IReadOnlyDictionary<string, Instrument> Instruments { get; }
+
+    /// <summary>Lots by name.</summary>
+    public IReadOnlyDictionary<string, Lot> Lots { get; }
+
+    /// <summary>Orders by name.</summary>
+    public IReadOnlyDictionary<string, Order> Orders { get; }
+
+    /// <summary>Designs by name.</summary>
+    public IReadOnlyDictionary<string, DesignFile> Designs { get; }
+
+    /// <summary>Incoming inspection: readings of lots in the drawer, by lot.</summary>
+    public ILookup<string, (BenchVisit Visit, Reading Reading)> IncomingReadings { get; }
+
+    private static FrozenDictionary<string, T> ByName<T>(IReadOnlyList<T> items, Func<T, string> name) =>
+        items.DistinctBy(name, StringComparer.Ordinal).ToFrozenDictionary(name, StringComparer.Ordinal);
+}

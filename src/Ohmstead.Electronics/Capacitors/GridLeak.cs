@@ -1,0 +1,34 @@
+namespace Ohmstead.Electronics.Capacitors;
+
+/// <summary>What a leaking coupling capacitor does to the grid it feeds.</summary>
+public static class GridLeak
+{
+    /// <summary>The grid shift usually accepted: 0.1 V. A capacitance meter says nothing of it; test at working voltage.</summary>
+    public const decimal AcceptedVolts = 0.1m;
+
+    /// <summary>How far the grid is lifted, V Rg / (Rins + Rg), in volt.</summary>
+    public static Outcome<Worked<decimal>> ShiftVolts(decimal acrossVolts, decimal insulationOhms, decimal gridLeakOhms) =>
+        Domain.Of(
+            Domain.NotNegative("voltage", acrossVolts),
+            Domain.NotNegative("insulation resistance", insulationOhms),
+            Domain.Positive("grid leak", gridLeakOhms))
+        .Compute(() =>
+        {
+            decimal volts = acrossVolts * gridLeakOhms / (insulationOhms + gridLeakOhms);
+            string working = $"{Figures.Text(acrossVolts)} V x {Figures.Ohms(gridLeakOhms)} / ({Figures.Ohms(insulationOhms)} + {Figures.Ohms(gridLeakOhms)}) = {Figures.Text(volts, 4)} V";
+            return new Worked<decimal>(volts, working, Source.CommonPractice);
+        });
+
+    /// <summary>The least insulation that keeps the grid shift within a limit, Rg (V / limit - 1), in ohm.</summary>
+    public static Outcome<Worked<decimal>> LeastInsulationOhms(decimal acrossVolts, decimal gridLeakOhms, decimal shiftVolts = AcceptedVolts) =>
+        Domain.Of(
+            Domain.Positive("voltage", acrossVolts),
+            Domain.Positive("grid leak", gridLeakOhms),
+            Domain.Positive("grid shift", shiftVolts))
+        .Compute(() =>
+        {
+            decimal ohms = Math.Max(0m, gridLeakOhms * ((acrossVolts / shiftVolts) - 1m));
+            string working = $"{Figures.Ohms(gridLeakOhms)} x ({Figures.Text(acrossVolts)} V / {Figures.Text(shiftVolts)} V - 1) = {Figures.Ohms(ohms)}";
+            return new Worked<decimal>(ohms, working, Source.CommonPractice);
+        });
+}

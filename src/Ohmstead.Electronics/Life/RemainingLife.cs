@@ -1,0 +1,95 @@
+using System.Globalization;
+
+namespace Ohmstead.Electronics.Life;
+
+/// <summary>When the life of a part may be used up: two dates with the truth, perhaps, between them.</summary>
+/// <param name="Earliest">With the hottest and longest use expected.</param>
+/// <param name="Latest">With the coolest and shortest use expected.</param>
+/// <param name="Arithmetic">The working.</param>
+/// <param name="Source">Where the rule comes from.</param>
+public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, string Arithmetic, Source Source)
+{
+    /// <summary>The words that go with every such date.</summary>
+    public const string NoPromise = "an estimate, not a promise";
+
+    private const double DaysPerYear = 365.25;
+    private const int CapYears = 15;
+
+    /// <summary>The limits of the rule that were passed, one line each.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+
+    /// <summary>The interval in words: "between 2031-04-01 and 2038-01-15, an estimate, not a promise".</summary>
+    public string Text => $"between {Iso(Earliest)} and {Iso(Latest)}, {NoPromise}";
+
+    /// <summary>
+    /// The remaining life of a part: what its data sheet promises at the temperature of use, capped at 15 years, less the hours already
+    /// spent, counted at that temperature.
+    /// </summary>
+    /// <param name="ratedHours">The data sheet's life, or null when it is not known; then there is no date, only the measured state.</param>
+    /// <param name="ratedCelsius">The temperature it holds at.</param>
+    /// <param name="used">The hours spent so far.</param>
+    /// <param name="expected">The use to come.</param>
+    /// <param name="asOf">The day the question is asked.</param>
+    public static Outcome<RemainingLife> Of(
+        double? ratedHours, double ratedCelsius, IReadOnlyList<DutyPhase> used, ExpectedUse expected, DateOnly asOf)
+    {
+        if (ratedHours is not { } rated)
+        {
+            return Outcome<RemainingLife>.Refused("no data-sheet life; measured state only");
+        }
+
+        return expected.Check().Flatten(() =>
+        {
+            if (!Years(rated, ratedCelsius, used, expected.CelsiusHigh, expected.HoursPerYearHigh).Is(out Span? early, out string? reason)
+                || !Years(rated, ratedCelsius, used, expected.CelsiusLow, expected.HoursPerYearLow).Is(out Span? late, out reason))
+            {
+                return Outcome<RemainingLife>.Refused(reason);
+            }
+
+            return Outcome<RemainingLife>.Of(
+                new RemainingLife(After(asOf, early.Years), After(asOf, late.Years), $"{early.Working}; {late.Working}", TenKelvinRule.Source)
+                {
+                    Remarks = [.. early.Remarks.Concat(late.Remarks).Distinct(StringComparer.Ordinal)],
+                });
+        });
+    }
+
+    private static Outcome<Span> Years(double rated, double ratedCelsius, IReadOnlyList<DutyPhase> used, double celsius, double hoursPerYear)
+    {
+        if (!TenKelvinRule.Hours(rated, ratedCelsius, celsius).Is(out LifeEstimate? life, out string? reason)
+            || !TenKelvinRule.EquivalentHours(used, celsius).Is(out double spent, out reason))
+        {
+            return Outcome<Span>.Refused(reason);
+        }
+
+        double hours = Math.Max(0, life.Hours - spent);
+        double years = Math.Min(hours / hoursPerYear, CapYears);
+        string working = $"at {Figures.Text(celsius)} degrees {Figures.Text(life.Hours)} h less {Figures.Text(spent)} h used, {Figures.Text(hoursPerYear)} h a year: {Figures.Text(years, 3)} years";
+        IEnumerable<string> capped = life.IsCapped || hours / hoursPerYear > CapYears ? ["counted for 15 years at most: seals age whether the part works or not"] : [];
+        return Outcome<Span>.Of(new Span(years, working, [.. life.Remarks, .. capped]));
+    }
+
+    private static DateOnly After(DateOnly asOf, double years)
+    {
+        int days = (int)Math.Floor(years * DaysPerYear);
+        return DateOnly.MaxValue.DayNumber - asOf.DayNumber < days ? DateOnly.MaxValue : asOf.AddDays(days);
+    }
+
+    private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private sealed record Span(double Years, string Working, IReadOnlyList<string> Remarks);
+}
+
+/// <summary>The use that is expected of a part, as ranges: nobody knows it to a figure.</summary>
+/// <param name="HoursPerYearLow">The least hours a year.</param>
+/// <param name="HoursPerYearHigh">The most hours a year.</param>
+/// <param name="CelsiusLow">The coolest the part will usually be.</param>
+/// <param name="CelsiusHigh">The hottest the part will usually be.</param>
+public sealed record ExpectedUse(double HoursPerYearLow, double HoursPerYearHigh, double CelsiusLow, double CelsiusHigh)
+{
+    internal Domain Check() => Domain.Of(
+        Domain.Within("least hours a year", HoursPerYearLow, 0.1, 8784),
+        Domain.Within("most hours a year", HoursPerYearHigh, 0.1, 8784),
+        Domain.That(HoursPerYearLow <= HoursPerYearHigh, "the least hours a year are more than the most"),
+        Domain.That(CelsiusLow <= CelsiusHigh, "the coolest temperature is above the hottest"));
+}

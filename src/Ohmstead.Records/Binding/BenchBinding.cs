@@ -1,0 +1,154 @@
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Records.Binding;
+
+/// <summary>Reads visits to the bench.</summary>
+public static class BenchBinding
+{
+    private static readonly (string Key, Measured Measured)[] ReadingKeys =
+    [
+        ("capacitance", Measured.Capacitance), ("esr", Measured.Esr), ("loss_factor", Measured.LossFactor), ("leakage", Measured.Leakage),
+        ("voltage_loss", Measured.VoltageLoss), ("resistance", Measured.Resistance), ("inductance", Measured.Inductance), ("voltage", Measured.Voltage),
+        ("ripple", Measured.Ripple), ("current", Measured.Current), ("forward_voltage", Measured.ForwardVoltage),
+    ];
+
+    private static readonly (string Key, Measured Measured)[] ProofKeys =
+    [
+        ("voltage", Measured.Voltage), ("ripple", Measured.Ripple), ("current", Measured.Current), ("frequency", Measured.Frequency),
+        ("temperature", Measured.Temperature),
+    ];
+
+    /// <summary>All visits of a file; a visit without a date is reported and left out.</summary>
+    public static IReadOnlyList<BenchVisit> Visits(Fields file) => Each(file, "bench", Visit);
+
+    internal static IReadOnlyList<T> Each<T>(Fields fields, string key, Func<Fields, T?> read)
+        where T : class
+    {
+        var items = fields.List(key);
+        if (items.Count == 0)
+        {
+            return [];
+        }
+
+        var result = new List<T>(items.Count);
+        foreach (var item in items)
+        {
+            if (read(item) is { } value)
+            {
+                result.Add(value);
+            }
+        }
+
+        return result;
+    }
+
+    private static BenchVisit? Visit(Fields fields)
+    {
+        var date = fields.Date("date");
+        var visit = new BenchVisit(date ?? new(default, string.Empty, fields.Spot), fields.Spot)
+        {
+            By = fields.Text("by"),
+            RoomTemperature = fields.Quantity("temperature"),
+            Instrument = fields.Id("instrument"),
+            Powered = fields.Text("powered"),
+            Found = Each(fields, "found", Found),
+            Readings = Each(fields, "readings", Reading),
+            Work = Each(fields, "work", Work),
+            Decided = Each(fields, "decided", Decided),
+            Proofs = Each(fields, "proof", Proof),
+            Photos = Each(fields, "photos", Photo),
+            Note = fields.Text("note"),
+        };
+        return date is null ? null : visit;
+    }
+
+    private static Observation? Found(Fields fields) =>
+        (fields.Text("at"), fields.Text("what"), fields.Word("severity")) is ({ } at, { } what, { } severity) ? new(at, what, severity, fields.Spot) : null;
+
+    private static Reading Reading(Fields fields)
+    {
+        var values = new List<ReadValue>(4);
+        foreach (var (key, measured) in ReadingKeys)
+        {
+            if (fields.Quantity(key) is { } value)
+            {
+                values.Add(new(measured, value));
+            }
+        }
+
+        if (fields.Number("gain") is { } gain)
+        {
+            values.Add(new(Measured.Gain, new(new Quantity(gain.Value, Dimension.Number), gain.Text, gain.Spot)));
+        }
+
+        return new Reading(values, fields.Spot)
+        {
+            Part = fields.Id("part"),
+            Lot = fields.Id("lot"),
+            Point = fields.Id("point"),
+            State = fields.Word("state"),
+            Circuit = fields.Word("circuit"),
+            Frequency = fields.Quantity("frequency"),
+            Temperature = fields.Quantity("temperature"),
+            Instrument = fields.Id("instrument"),
+            After = fields.Quantity("after"),
+            AtVoltage = fields.Quantity("at_voltage"),
+            Result = fields.Word("result"),
+            Method = fields.Text("method"),
+            Verdict = fields.Word("verdict"),
+            Note = fields.Text("note"),
+        };
+    }
+
+    private static WorkEntry? Work(Fields fields) => fields.Word("did") is not { } did ? null : new WorkEntry(did, fields.Spot)
+    {
+        Part = fields.Id("part"),
+        At = fields.Text("at"),
+        Lot = fields.Id("lot"),
+        Polarity = fields.Words("polarity"),
+        With = fields.Text("with"),
+        Dry = fields.Quantity("dry"),
+        Kept = fields.Text("kept"),
+        IsIrreversible = fields.Word("irreversible") is { Value: "yes" },
+        Clears = fields.Text("clears"),
+        Hazard = fields.Word("hazard"),
+        Note = fields.Text("note"),
+    };
+
+    private static Decision? Decided(Fields fields) =>
+        (fields.Word("decision"), fields.Text("because")) is ({ } what, { } because) ? new(fields.Id("part") ?? fields.Text("at"), what, because, fields.Spot) : null;
+
+    private static Proof? Proof(Fields fields)
+    {
+        if (fields.Id("point") is not { } point)
+        {
+            return null;
+        }
+
+        var values = new List<ReadValue>(2);
+        foreach (var (key, measured) in ProofKeys)
+        {
+            if (fields.Quantity(key) is { } value)
+            {
+                values.Add(new(measured, value));
+            }
+        }
+
+        if (fields.Number("hours") is { } hours)
+        {
+            values.Add(new(Measured.Hours, new(new Quantity(hours.Value, Dimension.Number), hours.Text, hours.Spot)));
+        }
+
+        return new Proof(point, values, fields.Spot)
+        {
+            Result = fields.Word("result"),
+            Instrument = fields.Id("instrument"),
+            Verdict = fields.Word("verdict"),
+            Note = fields.Text("note"),
+        };
+    }
+
+    private static Photograph? Photo(Fields fields) =>
+        (fields.Text("file"), fields.Text("shows")) is ({ } file, { } shows) ? new(file, shows, fields.Spot) : null;
+}

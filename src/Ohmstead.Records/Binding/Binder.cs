@@ -1,0 +1,70 @@
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Records.Binding;
+
+/// <summary>Lays the nodes of one file against their shapes. One cause gives one finding, on its line.</summary>
+/// <param name="path">The path of the file from the root of the collection.</param>
+public sealed class Binder(string path)
+{
+    private readonly List<Finding> findings = [];
+
+    /// <summary>What is wrong so far.</summary>
+    public IReadOnlyList<Finding> Findings => findings;
+
+    /// <summary>Lays a mapping against its shape.</summary>
+    public Fields Bind(MappingNode node, Shape shape)
+    {
+        var slots = new Node?[shape.Keys.Count];
+        foreach (var entry in node.Entries)
+        {
+            var place = shape.PlaceOf(entry.Key);
+            if (place < 0)
+            {
+                ReportUnknownKey(entry, shape);
+            }
+            else if (entry.Value is ScalarNode { IsNothing: true } && shape.Keys[place].Kind is not (ValueKind.List or ValueKind.Mapping))
+            {
+                Report(RecordChecks.ValueMissing, entry.KeySpot, $"nothing stands behind '{entry.Key}'", $"write {entry.Key}: {shape.Keys[place].Example}, or leave the key out");
+                slots[place] = entry.Value;
+            }
+            else
+            {
+                slots[place] = entry.Value;
+            }
+        }
+
+        for (var i = 0; i < slots.Length; i++)
+        {
+            var key = shape.Keys[i];
+            if (key.IsNeeded && slots[i] is null && !node.Entries.Any(entry => IsSlipOf(entry.Key, key, shape)))
+            {
+                Report(RecordChecks.KeyMissing, node.Spot, $"this {shape.Name} has no '{key.Name}'", $"add {key.Name}: {key.Example}");
+            }
+        }
+
+        return new Fields(this, shape, node.Spot, slots);
+    }
+
+    /// <summary>Reports a finding of severity error.</summary>
+    public void Report(string check, Spot spot, string message, string? nextStep) =>
+        findings.Add(new Finding(check, Severity.Error, spot.In(path), message, nextStep));
+
+    // 'referance' beside a missing 'ref' has one cause: the message about the unknown key is enough.
+    private static bool IsSlipOf(string written, Key key, Shape shape) =>
+        shape.PlaceOf(written) < 0 && Nearest.To(written, shape.Keys.Select(known => known.Name)) == key.Name;
+
+    private void ReportUnknownKey(MappingEntry entry, Shape shape)
+    {
+        var near = Nearest.To(entry.Key, shape.Keys.Select(key => key.Name));
+        Report(
+            RecordChecks.KeyUnknown,
+            entry.KeySpot,
+            $"a {shape.Name} has no key '{Shown(entry.Key)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"),
+            near is null ? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}" : $"write {near}:");
+    }
+
+    private static string Shown(string text) => text.Length <= 60 ? text : text[..60] + "…";
+}

@@ -1,0 +1,70 @@
+using System.Globalization;
+using Ohmstead.Electronics;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Records.Binding;
+
+/// <summary>Reads dates by ISO 8601 and by nothing else, so that no culture and no clock can have a say.</summary>
+public static class DateText
+{
+    private const int FirstYear = 1900;
+    private const int LastYear = 2199;
+
+    /// <summary>Reads a day: <c>2026-03-14</c>.</summary>
+    public static Parsed<DateOnly> ParseDay(string text)
+    {
+        var rough = ParseRough(text);
+        return !rough.Is(out var date, out var fault) ? Parsed<DateOnly>.Failed(fault)
+            : date.Day is null ? Failed(text, $"'{text}' names no day, a whole date is expected", "write year, month and day: 2026-03-14")
+            : Parsed<DateOnly>.Of(date.Earliest);
+    }
+
+    /// <summary>Reads a day, a month or a year.</summary>
+    public static Parsed<RoughDate> ParseRough(string text)
+    {
+        var parts = text.Split('-');
+        if (parts.Length > 3 || !IsDigits(parts[0], 4) || parts.Skip(1).Any(part => !IsDigits(part, 2)))
+        {
+            return Parsed<RoughDate>.Failed(NotIso(text));
+        }
+
+        var year = int.Parse(parts[0], CultureInfo.InvariantCulture);
+        int? month = parts.Length > 1 ? int.Parse(parts[1], CultureInfo.InvariantCulture) : null;
+        int? day = parts.Length > 2 ? int.Parse(parts[2], CultureInfo.InvariantCulture) : null;
+        if (year is < FirstYear or > LastYear)
+        {
+            return Parsed<RoughDate>.Failed(Fault(text, ParseFaultKind.OutOfRange, $"the year {parts[0]} is outside 1900 to 2199", null));
+        }
+
+        if (month is < 1 or > 12 || (day is { } d && (d < 1 || d > DateTime.DaysInMonth(year, month!.Value))))
+        {
+            return Parsed<RoughDate>.Failed(Fault(text, ParseFaultKind.OutOfRange, $"there is no such day as '{text}'", null));
+        }
+
+        return Parsed<RoughDate>.Of(new RoughDate(year, month, day));
+    }
+
+    private static bool IsDigits(string text, int length) => text.Length == length && text.All(char.IsAsciiDigit);
+
+    private static Parsed<DateOnly> Failed(string text, string message, string? next) =>
+        Parsed<DateOnly>.Failed(Fault(text, ParseFaultKind.NotUnderstood, message, next));
+
+    private static ParseFault Fault(string text, ParseFaultKind kind, string message, string? next) => new(kind, 0, Math.Max(text.Length, 1), message, next);
+
+    // 12/05/2024 is 12 May to some and 5 December to others: both are shown, none is chosen.
+    private static ParseFault NotIso(string text)
+    {
+        var parts = text.Split('/', '.', ' ', '-');
+        if (parts.Length == 3 && parts[2].Length == 4 && parts.All(part => part.Length > 0 && part.All(char.IsAsciiDigit)))
+        {
+            var first = parts[0].PadLeft(2, '0');
+            var second = parts[1].PadLeft(2, '0');
+            var readings = new[] { $"{parts[2]}-{second}-{first}", $"{parts[2]}-{first}-{second}" }.Where(iso => ParseRough(iso).Fault is null).Distinct();
+            return Fault(text, ParseFaultKind.Ambiguous, $"'{Excerpt(text)}' can be read in more than one way, an ISO date is expected", $"write {string.Join(" or ", readings)}");
+        }
+
+        return Fault(text, ParseFaultKind.NotUnderstood, $"'{Excerpt(text)}' is no ISO date", "write it as 2026-03-14, with two digits for month and day and no time");
+    }
+
+    private static string Excerpt(string text) => text.Length <= 40 ? text : text[..40] + "…";
+}

@@ -1,0 +1,277 @@
+using System.Globalization;
+using Ohmstead.Electronics;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Records.Binding;
+
+/// <summary>The values of one mapping, found by key and read as what they are. A value that cannot be read is reported once and is absent.</summary>
+public sealed class Fields
+{
+    private readonly Binder binder;
+    private readonly Shape shape;
+    private readonly Node?[] slots;
+
+    internal Fields(Binder binder, Shape shape, Spot spot, Node?[] slots)
+    {
+        this.binder = binder;
+        this.shape = shape;
+        this.slots = slots;
+        Spot = spot;
+    }
+
+    /// <summary>Where the mapping starts.</summary>
+    public Spot Spot { get; }
+
+    /// <summary>Any text.</summary>
+    public Written<string>? Text(string key) => Scalar(key) is { } scalar ? new(scalar.Text, scalar.Text, SpotOf(scalar)) : null;
+
+    /// <summary>A name: no spaces, no path, no control characters.</summary>
+    public Written<string>? Id(string key)
+    {
+        if (Scalar(key) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (NameRules.Fault(scalar.Text) is { } why)
+        {
+            binder.Report(RecordChecks.NameUnusable, SpotOf(scalar), $"'{Shown(scalar.Text)}' cannot be a {key}: {why}", "use letters, digits and - + . _ only");
+            return null;
+        }
+
+        return new(scalar.Text, scalar.Text, SpotOf(scalar));
+    }
+
+    /// <summary>A word from the key's closed list.</summary>
+    public Written<string>? Word(string key) => Scalar(key) is { } scalar ? WordOf(scalar, KeyOf(key)) : null;
+
+    /// <summary>One word of the key's closed list, or several.</summary>
+    public IReadOnlyList<Written<string>> Words(string key)
+    {
+        if (slots[Place(key)] is SequenceNode sequence)
+        {
+            var words = new List<Written<string>>();
+            foreach (var item in sequence.Items)
+            {
+                if (item is not ScalarNode scalar)
+                {
+                    ReportShape(key, item, "a word");
+                }
+                else if (WordOf(scalar, KeyOf(key)) is { } word)
+                {
+                    words.Add(word);
+                }
+            }
+
+            return words;
+        }
+
+        return Word(key) is { } single ? [single] : [];
+    }
+
+    /// <summary>A quantity of the key's own dimension.</summary>
+    public Written<Quantity>? Quantity(string key) => Quantity(key, KeyOf(key).Dimension);
+
+    /// <summary>A quantity of a dimension that something else decides.</summary>
+    public Written<Quantity>? Quantity(string key, Dimension dimension)
+    {
+        if (Scalar(key) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (QuantityText.Parse(scalar.Text, dimension).Is(out var quantity, out var fault))
+        {
+            return new(quantity, scalar.Text, SpotOf(scalar));
+        }
+
+        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : RecordChecks.QuantityUnreadable, scalar, fault);
+        return null;
+    }
+
+    /// <summary>A tolerance around a nominal value of a dimension.</summary>
+    public Written<Tolerance>? Tolerance(string key, Dimension dimension, Quantity? nominal)
+    {
+        if (Scalar(key) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (Electronics.Quantities.Tolerance.Parse(scalar.Text, dimension, nominal).Is(out var tolerance, out var fault))
+        {
+            return new(tolerance, scalar.Text, SpotOf(scalar));
+        }
+
+        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : RecordChecks.ToleranceUnreadable, scalar, fault);
+        return null;
+    }
+
+    /// <summary>A day.</summary>
+    public Written<DateOnly>? Date(string key)
+    {
+        if (Scalar(key) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (DateText.ParseDay(scalar.Text).Is(out var date, out var fault))
+        {
+            return new(date, scalar.Text, SpotOf(scalar));
+        }
+
+        Report(RecordChecks.DateUnreadable, scalar, fault);
+        return null;
+    }
+
+    /// <summary>A day, a month or a year.</summary>
+    public Written<RoughDate>? RoughDate(string key)
+    {
+        if (Scalar(key) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (DateText.ParseRough(scalar.Text).Is(out var date, out var fault))
+        {
+            return new(date, scalar.Text, SpotOf(scalar));
+        }
+
+        Report(RecordChecks.DateUnreadable, scalar, fault);
+        return null;
+    }
+
+    /// <summary>A number without a unit.</summary>
+    public Written<decimal>? Number(string key)
+    {
+        if (Scalar(key) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (QuantityText.Parse(scalar.Text, Dimension.Number).Is(out var number, out var fault))
+        {
+            return new(number.Value, scalar.Text, SpotOf(scalar));
+        }
+
+        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : RecordChecks.NumberUnreadable, scalar, fault);
+        return null;
+    }
+
+    /// <summary>A whole number, not negative.</summary>
+    public Written<int>? Count(string key)
+    {
+        if (Scalar(key) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (scalar.Text.Length <= 9 && scalar.Text.All(char.IsAsciiDigit) && scalar.Text is not "" && !(scalar.Text.Length > 1 && scalar.Text[0] == '0'))
+        {
+            return new(int.Parse(scalar.Text, CultureInfo.InvariantCulture), scalar.Text, SpotOf(scalar));
+        }
+
+        binder.Report(RecordChecks.NumberUnreadable, SpotOf(scalar), $"'{Shown(scalar.Text)}' is no whole number, '{key}' needs one", $"write {key}: {KeyOf(key).Example}");
+        return null;
+    }
+
+    /// <summary>A mapping of the key's inner shape.</summary>
+    public Fields? Mapping(string key)
+    {
+        switch (slots[Place(key)])
+        {
+            case null or ScalarNode { IsNothing: true }:
+                return null;
+            case MappingNode mapping:
+                return binder.Bind(mapping, KeyOf(key).Inner!);
+            case { } other:
+                ReportShape(key, other, $"{{ … }} with {string.Join(", ", KeyOf(key).Inner!.Keys.Take(3).Select(inner => inner.Name))}");
+                return null;
+        }
+    }
+
+    /// <summary>The items of a list of mappings.</summary>
+    public IReadOnlyList<Fields> List(string key)
+    {
+        switch (slots[Place(key)])
+        {
+            case null or ScalarNode { IsNothing: true }:
+                return [];
+            case SequenceNode sequence:
+                var items = new List<Fields>(sequence.Items.Count);
+                foreach (var item in sequence.Items)
+                {
+                    if (item is MappingNode mapping)
+                    {
+                        items.Add(binder.Bind(mapping, KeyOf(key).Inner!));
+                    }
+                    else
+                    {
+                        ReportShape(key, item, KeyOf(key).Inner!.Example);
+                    }
+                }
+
+                return items;
+            case { } other:
+                ReportShape(key, other, $"a list, each item on a line: - {KeyOf(key).Inner!.Example}");
+                return [];
+        }
+    }
+
+    private static Spot SpotOf(ScalarNode scalar) => scalar.Spot;
+
+    private static string Shown(string text) => text.Length <= 60 ? text : text[..60] + "…";
+
+    private int Place(string key) =>
+        shape.PlaceOf(key) is var place and >= 0 ? place : throw new InvalidOperationException($"The shape '{shape.Name}' has no key '{key}'.");
+
+    private Key KeyOf(string key) => shape.Keys[Place(key)];
+
+    private ScalarNode? Scalar(string key)
+    {
+        switch (slots[Place(key)])
+        {
+            case null or ScalarNode { IsNothing: true }:
+                return null;
+            case ScalarNode scalar:
+                return scalar;
+            case { } other:
+                ReportShape(key, other, KeyOf(key).Example);
+                return null;
+        }
+    }
+
+    private Written<string>? WordOf(ScalarNode scalar, Key key)
+    {
+        if (key.Words.Contains(scalar.Text, StringComparer.Ordinal))
+        {
+            return new(scalar.Text, scalar.Text, SpotOf(scalar));
+        }
+
+        var near = Nearest.To(scalar.Text, key.Words);
+        binder.Report(
+            RecordChecks.WordUnknown,
+            SpotOf(scalar),
+            $"'{Shown(scalar.Text)}' is no known {key.Name}" + (near is null ? string.Empty : $", '{near}' is the nearest"),
+            near is null ? $"known words: {string.Join(", ", key.Words)}" : $"write {key.Name}: {near}");
+        return null;
+    }
+
+    private void Report(string check, ScalarNode scalar, ParseFault fault)
+    {
+        // Inside quotes and blocks the text does not start at the scalar's own place in every case; the scalar's place is true in all.
+        var offset = scalar.Style == ScalarWriting.Plain ? new System.Globalization.StringInfo(scalar.Text[..Math.Min(fault.Offset, scalar.Text.Length)]).LengthInTextElements : 0;
+        var spot = scalar.Spot with { Column = scalar.Spot.Column + offset, Length = scalar.Style == ScalarWriting.Plain ? Math.Min(fault.Length, 60) : scalar.Spot.Length };
+        binder.Report(check, spot, fault.Message, fault.NextStep);
+    }
+
+    private void ReportShape(string key, Node found, string expected)
+    {
+        var what = found switch { MappingNode => "a mapping", SequenceNode => "a list", _ => "a single value" };
+        binder.Report(RecordChecks.ValueShape, found.Spot, $"{what} stands behind '{key}'", $"write {key}: {expected}");
+    }
+}

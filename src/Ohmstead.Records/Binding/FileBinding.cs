@@ -1,0 +1,218 @@
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.Records.Binding;
+
+/// <summary>What reading a file into its model gave.</summary>
+/// <typeparam name="T">The model of the file.</typeparam>
+/// <param name="File">The model, or null when it could not be read.</param>
+/// <param name="Findings">What is wrong, in the order found.</param>
+public sealed record FileReading<T>(T? File, IReadOnlyList<Finding> Findings)
+    where T : class;
+
+/// <summary>Reads the five files of a collection into their models.</summary>
+public static class FileBinding
+{
+    private const int KnownFormat = 1;
+
+    /// <summary>Reads collection.yaml.</summary>
+    public static FileReading<CollectionFile> Collection(string path, NodeReading text) => Read(path, text, FileShapes.Collection, fields =>
+        fields.Text("collection") is not { } name ? null : new CollectionFile(path, name.Value)
+        {
+            Keeper = fields.Text("keeper"),
+            Place = fields.Text("place"),
+            IsInvented = fields.Word("invented") is { Value: "yes" },
+            IsGuarded = fields.Word("decision") is not { Value: "simple" },
+            LookEvery = fields.Quantity("look_every"),
+            Duty = Duty(fields.Mapping("duty")),
+            Note = fields.Text("note"),
+        });
+
+    /// <summary>Reads instruments.yaml.</summary>
+    public static FileReading<InstrumentsFile> Instruments(string path, NodeReading text) => Read(path, text, FileShapes.Instruments, fields =>
+        new InstrumentsFile(path, BenchBinding.Each(fields, "instruments", Instrument)));
+
+    /// <summary>Reads stock.yaml.</summary>
+    public static FileReading<StockFile> Stock(string path, NodeReading text) => Read(path, text, FileShapes.Stock, fields =>
+        new StockFile(path, BenchBinding.Each(fields, "lots", Lot), BenchBinding.Each(fields, "orders", Order), BenchBinding.Visits(fields)));
+
+    /// <summary>Reads a design.</summary>
+    public static FileReading<DesignFile> Design(string path, NodeReading text) => Read(path, text, FileShapes.Design, fields =>
+    {
+        var (id, title) = (fields.Id("design"), fields.Text("title"));
+        var parts = BenchBinding.Each(fields, "parts", part => PartBinding.Part(part, path));
+        var points = BenchBinding.Each(fields, "points", point => Point(point, path));
+        var hazards = BenchBinding.Each(fields, "hazards", Hazard);
+        var faults = BenchBinding.Each(fields, "known_faults", KnownFault);
+        return id is null || title is null ? null : new DesignFile(path, id, title)
+        {
+            Maker = fields.Text("maker"),
+            Revision = fields.Text("revision"),
+            Made = fields.RoughDate("made"),
+            Parts = parts,
+            Points = points,
+            Hazards = hazards,
+            KnownFaults = faults,
+            Body = text.Body,
+        };
+    });
+
+    /// <summary>Reads a board.</summary>
+    public static FileReading<BoardFile> Board(string path, NodeReading text) => Read(path, text, FileShapes.Board, fields =>
+    {
+        // Everything is read even when the number is missing, so that one run names every fault.
+        var board = new BoardFile(path, fields.Id("board") ?? new(string.Empty, string.Empty, fields.Spot), fields.Text("title") ?? new(string.Empty, string.Empty, fields.Spot))
+        {
+            Design = fields.Id("design"),
+            Serial = fields.Text("serial"),
+            Revision = fields.Text("revision"),
+            Maker = fields.Text("maker"),
+            Made = fields.RoughDate("made"),
+            Arrived = fields.Mapping("arrived") is { } arrived ? new(arrived.RoughDate("date"), arrived.Text("from"), arrived.Text("complaint"), arrived.Text("note")) : null,
+            Duty = Duty(fields.Mapping("duty")),
+            Parts = BenchBinding.Each(fields, "parts", part => PartBinding.Part(part, null)),
+            Points = BenchBinding.Each(fields, "points", point => Point(point, null)),
+            Hazards = BenchBinding.Each(fields, "hazards", Hazard),
+            Bench = BenchBinding.Visits(fields),
+            Waiting = BenchBinding.Each(fields, "waiting", Wait),
+            Note = fields.Text("note"),
+            Body = text.Body,
+            BodyLine = text.BodyLine,
+        };
+        return board.Id.Value.Length == 0 || board.Title.Value.Length == 0 ? null : board;
+    });
+
+    private static FileReading<T> Read<T>(string path, NodeReading text, Shape shape, Func<Fields, T?> read)
+        where T : class
+    {
+        if (text.Root is not { } root)
+        {
+            return new(null, text.Findings);
+        }
+
+        var binder = new Binder(path);
+        if (root.Entries.FirstOrDefault(entry => entry.Key == "format")?.Value is ScalarNode { Text: var written } scalar
+            && int.TryParse(written, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var format) && format > KnownFormat)
+        {
+            binder.Report(
+                RecordChecks.FormatNewer, scalar.Spot, $"this record has format {written}, this program knows format {KnownFormat}", "use a newer version of the program");
+            return new(null, [.. text.Findings, .. binder.Findings]);
+        }
+
+        var fields = binder.Bind(root, shape);
+        _ = fields.Count("format");
+        var file = read(fields);
+        return new(file, text.Findings.Count == 0 ? binder.Findings : [.. text.Findings, .. binder.Findings]);
+    }
+
+    private static Duty? Duty(Fields? fields) => fields is null ? null : new(fields.Count("hours_per_year"), fields.Quantity("temperature"));
+
+    private static Hazard? Hazard(Fields fields) => fields.Word("hazard") is not { } kind ? null : new Hazard(kind, fields.Spot)
+    {
+        At = fields.Text("at"),
+        Voltage = fields.Quantity("voltage"),
+        Capacitance = fields.Quantity("capacitance"),
+        Bleed = fields.Quantity("bleed"),
+        Note = fields.Text("note"),
+    };
+
+    private static TestPoint? Point(Fields fields, string? fromDesign)
+    {
+        if (fields.Id("point") is not { } name)
+        {
+            return null;
+        }
+
+        var measures = fields.Word("measures")?.Value ?? "voltage";
+        var dimension = measures switch
+        {
+            "current" => Dimension.Current,
+            "frequency" => Dimension.Frequency,
+            "temperature" => Dimension.Temperature,
+            "hours" or "result" => Dimension.Number,
+            _ => Dimension.Voltage,
+        };
+        var nominal = fields.Quantity("nominal", dimension);
+        return new TestPoint(name, measures, fields.Spot, fromDesign)
+        {
+            Nominal = nominal,
+            Tolerance = fields.Tolerance("tolerance", dimension, nominal?.Value),
+            Low = fields.Quantity("low", dimension),
+            High = fields.Quantity("high", dimension),
+            RippleLimit = fields.Quantity("ripple_limit"),
+            Hours = fields.Number("hours"),
+            IsRequired = fields.Word("required") is not { Value: "no" },
+            Source = fields.Text("source"),
+            Note = fields.Text("note"),
+        };
+    }
+
+    private static KnownFault? KnownFault(Fields fields) => fields.Text("what") is { } what ? new(fields.Text("at"), what, fields.Text("advice")) : null;
+
+    private static Wait? Wait(Fields fields) => (fields.Date("since"), fields.Text("for")) is not ({ } since, { } what) ? null : new Wait(since, what, fields.Spot)
+    {
+        Order = fields.Id("order"),
+        Blocks = fields.Text("blocks"),
+        Until = fields.Date("until"),
+    };
+
+    private static Instrument? Instrument(Fields fields)
+    {
+        var (id, what) = (fields.Id("id"), fields.Text("what"));
+        var calibrations = BenchBinding.Each(fields, "calibrations", item => item.Date("date") is { } date ? new Calibration(date, item.Quantity("valid"), item.Text("certificate")) : null);
+        var accuracies = BenchBinding.Each(fields, "accuracy", Accuracy);
+        return id is null || what is null ? null : new Instrument(id, what, fields.Spot)
+        {
+            Maker = fields.Text("maker"),
+            Serial = fields.Text("serial"),
+            Calibrations = calibrations,
+            Accuracies = accuracies,
+            Note = fields.Text("note"),
+        };
+    }
+
+    private static Accuracy? Accuracy(Fields fields)
+    {
+        if (fields.Word("measures") is not { } measures)
+        {
+            return null;
+        }
+
+        var dimension = measures.Value switch
+        {
+            "capacitance" => Dimension.Capacitance,
+            "esr" or "resistance" => Dimension.Resistance,
+            "loss_factor" or "voltage_loss" => Dimension.Ratio,
+            "leakage" or "current" => Dimension.Current,
+            "inductance" => Dimension.Inductance,
+            "frequency" => Dimension.Frequency,
+            "temperature" => Dimension.Temperature,
+            _ => Dimension.Voltage,
+        };
+        return new Accuracy(
+            measures, fields.Quantity("error"), fields.Count("digits"), fields.Quantity("step", dimension), fields.Quantity("fixed", dimension), fields.Quantity("up_to", dimension), fields.Spot);
+    }
+
+    private static Lot? Lot(Fields fields) => (fields.Id("lot"), PartBinding.Values(fields, isLot: true)) is not ({ } id, { } values) ? null : new Lot(id, values, fields.Spot)
+    {
+        Received = fields.RoughDate("received"),
+        Quantity = fields.Count("quantity"),
+        Order = fields.Id("order"),
+        Formed = fields.Date("formed"),
+        ShelfLife = fields.Quantity("shelf_life"),
+    };
+
+    private static Order? Order(Fields fields) =>
+        (fields.Id("order"), fields.Date("placed"), fields.Text("for")) is not ({ } id, { } placed, { } what) ? null : new Order(id, placed, what, fields.Spot)
+        {
+            From = fields.Text("from"),
+            PartReceived = fields.Date("part_received"),
+            Received = fields.Date("received"),
+            Lost = fields.Date("lost"),
+            Cancelled = fields.Date("cancelled"),
+            Note = fields.Text("note"),
+        };
+}

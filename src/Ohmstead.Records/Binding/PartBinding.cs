@@ -1,0 +1,80 @@
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.Records.Binding;
+
+/// <summary>Reads parts.</summary>
+public static class PartBinding
+{
+    /// <summary>The quantity that a kind of part is marked with: farad for a capacitor, ohm for a resistor, and so on.</summary>
+    public static Dimension MainDimension(string kind) => PartKind.Family(kind) switch
+    {
+        PartFamily.Capacitor => Dimension.Capacitance,
+        PartFamily.Resistor => Dimension.Resistance,
+        PartFamily.Inductor => Dimension.Inductance,
+        PartFamily.Crystal => Dimension.Frequency,
+        PartFamily.Fuse => Dimension.Current,
+        _ => Dimension.Voltage,
+    };
+
+    /// <summary>A part in its place, or null when its reference or kind could not be read.</summary>
+    public static Part? Part(Fields fields, string? fromDesign) =>
+        fields.Id(PartShape.Ref.Name) is { } reference && Values(fields, isLot: false) is { } values ? new Part(reference, values, fields.Spot, fromDesign) : null;
+
+    /// <summary>What a part is, or null when its kind could not be read.</summary>
+    public static PartValues? Values(Fields fields, bool isLot)
+    {
+        if (fields.Word(PartShape.Kind.Name) is not { } kind)
+        {
+            return null;
+        }
+
+        var dimension = MainDimension(kind.Value);
+        var capacitance = fields.Quantity("capacitance");
+        var resistance = fields.Quantity("resistance");
+        var inductance = fields.Quantity("inductance");
+        var frequency = fields.Quantity("frequency");
+        var nominal = (dimension switch
+        {
+            Dimension.Capacitance => capacitance,
+            Dimension.Resistance => resistance,
+            Dimension.Inductance => inductance,
+            Dimension.Frequency => frequency,
+            _ => null,
+        })?.Value;
+        return new PartValues(kind)
+        {
+            Capacitance = capacitance,
+            Resistance = resistance,
+            Inductance = inductance,
+            Frequency = frequency,
+            Tolerance = fields.Tolerance("tolerance", dimension, nominal),
+            RatedVoltage = fields.Quantity("rated_voltage"),
+            Temperature = fields.Quantity("temperature"),
+            Power = fields.Quantity("power"),
+            Current = fields.Quantity("current"),
+            LossFactorLimit = fields.Quantity("loss_factor_limit"),
+            EsrLimit = fields.Quantity("esr_limit"),
+            LeakageLimit = fields.Quantity("leakage_limit"),
+            Life = fields.Quantity("life"),
+            RippleCurrent = fields.Quantity("ripple_current"),
+            Polarity = fields.Word("polarity"),
+            SafetyClass = fields.Word("safety_class"),
+            Form = fields.Word("form"),
+            LeadPitch = fields.Quantity("lead_pitch"),
+            Diameter = fields.Quantity("diameter"),
+            Height = fields.Quantity("height"),
+            Maker = fields.Text("maker"),
+            Series = fields.Text("series"),
+            Type = fields.Text("type"),
+            DateCode = fields.Text("date_code"),
+            Note = fields.Text("note"),
+            Role = isLot ? null : fields.Word("role"),
+            WorkingVoltage = isLot ? null : fields.Quantity("working_voltage"),
+            EsrLow = isLot ? null : fields.Quantity("esr_low"),
+            Low = isLot ? null : fields.Quantity("low", dimension),
+            High = isLot ? null : fields.Quantity("high", dimension),
+        };
+    }
+}

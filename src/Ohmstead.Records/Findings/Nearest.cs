@@ -1,0 +1,60 @@
+namespace Ohmstead.Records.Findings;
+
+/// <summary>Finds the known word nearest to one that is not known, so that a message can name what was probably meant.</summary>
+public static class Nearest
+{
+    /// <summary>The nearest known word by edit distance (case counts for nothing), or null when none is near enough to be meant.</summary>
+    public static string? To(string word, IEnumerable<string> known)
+    {
+        string? best = null;
+        var least = 1 + Math.Max(1, Math.Min(word.Length, 40) / 3);
+        var folded = Fold(word);
+        foreach (var candidate in known)
+        {
+            var distance = Distance(folded, Fold(candidate), least);
+            if (distance < least)
+            {
+                (best, least) = (candidate, distance);
+            }
+        }
+
+        return best;
+    }
+
+    private static string Fold(string word) => (word.Length <= 60 ? word : word[..60]).ToUpperInvariant().Replace('-', '_').Replace(' ', '_');
+
+    // Edit distance with transposition of neighbours (optimal string alignment); gives up at the bound.
+    private static int Distance(string a, string b, int bound)
+    {
+        if (Math.Abs(a.Length - b.Length) >= bound)
+        {
+            return bound;
+        }
+
+        var older = new int[b.Length + 1];
+        var previous = new int[b.Length + 1];
+        var current = new int[b.Length + 1];
+        for (var j = 0; j <= b.Length; j++)
+        {
+            previous[j] = j;
+        }
+
+        for (var i = 1; i <= a.Length; i++)
+        {
+            current[0] = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var cost = a[i - 1] == b[j - 1] ? 0 : 1;
+                current[j] = Math.Min(Math.Min(current[j - 1] + 1, previous[j] + 1), previous[j - 1] + cost);
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                {
+                    current[j] = Math.Min(current[j], older[j - 2] + 1);
+                }
+            }
+
+            (older, previous, current) = (previous, current, older);
+        }
+
+        return previous[b.Length];
+    }
+}

@@ -1,0 +1,224 @@
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Records.Model;
+
+/// <summary>One visit to the bench.</summary>
+public sealed record BenchVisit(Written<DateOnly> Date, Spot Spot)
+{
+    /// <summary>Initials.</summary>
+    public Written<string>? By { get; init; }
+
+    /// <summary>Temperature at the bench.</summary>
+    public Written<Quantity>? RoomTemperature { get; init; }
+
+    /// <summary>The instrument of all readings that name no other.</summary>
+    public Written<string>? Instrument { get; init; }
+
+    /// <summary>How power was applied that day.</summary>
+    public Written<string>? Powered { get; init; }
+
+    /// <summary>What was seen.</summary>
+    public IReadOnlyList<Observation> Found { get; init; } = [];
+
+    /// <summary>What was measured.</summary>
+    public IReadOnlyList<Reading> Readings { get; init; } = [];
+
+    /// <summary>What was done, in order.</summary>
+    public IReadOnlyList<WorkEntry> Work { get; init; } = [];
+
+    /// <summary>What a person decided.</summary>
+    public IReadOnlyList<Decision> Decided { get; init; } = [];
+
+    /// <summary>What proved the board.</summary>
+    public IReadOnlyList<Proof> Proofs { get; init; } = [];
+
+    /// <summary>Pictures.</summary>
+    public IReadOnlyList<Photograph> Photos { get; init; } = [];
+
+    /// <summary>A remark.</summary>
+    public Written<string>? Note { get; init; }
+}
+
+/// <summary>Something seen at the bench.</summary>
+/// <param name="At">The place on the board.</param>
+/// <param name="What">What was seen.</param>
+/// <param name="Severity">note, minor, major or safety.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record Observation(Written<string> At, Written<string> What, Written<string> Severity, Spot Spot);
+
+/// <summary>A measurement of a part, of a lot before it is fitted, or of a point.</summary>
+/// <param name="Values">The values read, in canonical order, each with its key.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record Reading(IReadOnlyList<ReadValue> Values, Spot Spot)
+{
+    /// <summary>The part read.</summary>
+    public Written<string>? Part { get; init; }
+
+    /// <summary>The lot read.</summary>
+    public Written<string>? Lot { get; init; }
+
+    /// <summary>The test point read.</summary>
+    public Written<string>? Point { get; init; }
+
+    /// <summary>as found, new, as left or again; null means as found.</summary>
+    public Written<string>? State { get; init; }
+
+    /// <summary>in or out; null when not said.</summary>
+    public Written<string>? Circuit { get; init; }
+
+    /// <summary>Test frequency.</summary>
+    public Written<Quantity>? Frequency { get; init; }
+
+    /// <summary>Temperature at which it was taken, the visit's when not said.</summary>
+    public Written<Quantity>? Temperature { get; init; }
+
+    /// <summary>The instrument, the visit's when not said.</summary>
+    public Written<string>? Instrument { get; init; }
+
+    /// <summary>How long the voltage had stood when leakage was read.</summary>
+    public Written<Quantity>? After { get; init; }
+
+    /// <summary>The voltage at which leakage was read.</summary>
+    public Written<Quantity>? AtVoltage { get; init; }
+
+    /// <summary>Result of a functional test.</summary>
+    public Written<string>? Result { get; init; }
+
+    /// <summary>How it was measured.</summary>
+    public Written<string>? Method { get; init; }
+
+    /// <summary>The verdict written beside it.</summary>
+    public Written<string>? Verdict { get; init; }
+
+    /// <summary>A remark.</summary>
+    public Written<string>? Note { get; init; }
+}
+
+/// <summary>One value of a reading.</summary>
+/// <param name="Measured">What was measured.</param>
+/// <param name="Value">The value.</param>
+public sealed record ReadValue(Measured Measured, Written<Quantity> Value);
+
+/// <summary>What a value of a reading is. The names in records are the same in small letters.</summary>
+public enum Measured
+{
+    /// <summary>Capacitance.</summary>
+    Capacitance,
+
+    /// <summary>Equivalent series resistance.</summary>
+    Esr,
+
+    /// <summary>Dissipation factor, tan delta.</summary>
+    LossFactor,
+
+    /// <summary>Leakage current.</summary>
+    Leakage,
+
+    /// <summary>Voltage loss after a charging pulse.</summary>
+    VoltageLoss,
+
+    /// <summary>Resistance.</summary>
+    Resistance,
+
+    /// <summary>Inductance.</summary>
+    Inductance,
+
+    /// <summary>Voltage.</summary>
+    Voltage,
+
+    /// <summary>Ripple, peak to peak.</summary>
+    Ripple,
+
+    /// <summary>Current.</summary>
+    Current,
+
+    /// <summary>Forward voltage of a junction.</summary>
+    ForwardVoltage,
+
+    /// <summary>Current gain.</summary>
+    Gain,
+
+    /// <summary>Frequency.</summary>
+    Frequency,
+
+    /// <summary>Temperature.</summary>
+    Temperature,
+
+    /// <summary>Hours of soak, held as a plain number.</summary>
+    Hours,
+}
+
+/// <summary>Something done to the board.</summary>
+/// <param name="Did">What was done, a word of the vocabulary.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record WorkEntry(Written<string> Did, Spot Spot)
+{
+    /// <summary>The part.</summary>
+    public Written<string>? Part { get; init; }
+
+    /// <summary>The place, when it is no part.</summary>
+    public Written<string>? At { get; init; }
+
+    /// <summary>The lot that was fitted.</summary>
+    public Written<string>? Lot { get; init; }
+
+    /// <summary>How the right way round was established.</summary>
+    public IReadOnlyList<Written<string>> Polarity { get; init; } = [];
+
+    /// <summary>What it was done with.</summary>
+    public Written<string>? With { get; init; }
+
+    /// <summary>How long it must dry before power.</summary>
+    public Written<Quantity>? Dry { get; init; }
+
+    /// <summary>Where the original is kept.</summary>
+    public Written<string>? Kept { get; init; }
+
+    /// <summary>Whether it cannot be undone.</summary>
+    public bool IsIrreversible { get; init; }
+
+    /// <summary>The place of the finding it answers.</summary>
+    public Written<string>? Clears { get; init; }
+
+    /// <summary>The hazard it makes safe.</summary>
+    public Written<string>? Hazard { get; init; }
+
+    /// <summary>A remark.</summary>
+    public Written<string>? Note { get; init; }
+
+    /// <summary>True when something other than what was there before sits in the place afterwards.</summary>
+    public bool PutsAPartIn => Did.Value is "replaced" or "fitted";
+}
+
+/// <summary>A person's decision, with the reason.</summary>
+/// <param name="Place">The part or place decided on; null when the record forgot it.</param>
+/// <param name="What">keep, watch, replace, form again, measure out of circuit or leave alone.</param>
+/// <param name="Because">The reason.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record Decision(Written<string>? Place, Written<string> What, Written<string> Because, Spot Spot);
+
+/// <summary>A measurement or test that proves the board.</summary>
+/// <param name="Point">The point.</param>
+/// <param name="Values">The values read.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record Proof(Written<string> Point, IReadOnlyList<ReadValue> Values, Spot Spot)
+{
+    /// <summary>Result of a functional test.</summary>
+    public Written<string>? Result { get; init; }
+
+    /// <summary>The instrument, the visit's when not said.</summary>
+    public Written<string>? Instrument { get; init; }
+
+    /// <summary>The verdict written beside it.</summary>
+    public Written<string>? Verdict { get; init; }
+
+    /// <summary>A remark.</summary>
+    public Written<string>? Note { get; init; }
+}
+
+/// <summary>A picture taken at the bench.</summary>
+/// <param name="File">The path from the root of the collection.</param>
+/// <param name="Shows">What it shows, in words.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record Photograph(Written<string> File, Written<string> Shows, Spot Spot);

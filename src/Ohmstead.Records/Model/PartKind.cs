@@ -1,0 +1,53 @@
+namespace Ohmstead.Records.Model;
+
+/// <summary>The families that kinds of part belong to.</summary>
+public enum PartFamily
+{
+    /// <summary>Marked in farad.</summary>
+    Capacitor,
+
+    /// <summary>Marked in ohm.</summary>
+    Resistor,
+
+    /// <summary>Marked in henry, transformers included.</summary>
+    Inductor,
+
+    /// <summary>Marked in hertz.</summary>
+    Crystal,
+
+    /// <summary>Marked in ampere.</summary>
+    Fuse,
+
+    /// <summary>Everything that is judged by pass or fail, by a voltage, or not at all.</summary>
+    Other,
+}
+
+/// <summary>What follows from the word for the kind of a part.</summary>
+public static class PartKind
+{
+    /// <summary>The family of a kind.</summary>
+    public static PartFamily Family(string kind) => kind switch
+    {
+        "aluminium electrolytic" or "bipolar electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "polyester film"
+            or "polypropylene film" or "polystyrene film" or "polycarbonate film" or "paper" or "metallised paper" or "ceramic class 1"
+            or "ceramic class 2" or "mica" or "suppression capacitor" or "trimmer capacitor" => PartFamily.Capacitor,
+        "carbon composition resistor" or "carbon film resistor" or "metal film resistor" or "wire-wound resistor" or "resistor network"
+            or "potentiometer" or "thermistor" => PartFamily.Resistor,
+        "inductor" or "transformer" => PartFamily.Inductor,
+        "crystal" => PartFamily.Crystal,
+        "fuse" => PartFamily.Fuse,
+        _ => PartFamily.Other,
+    };
+
+    /// <summary>Whether a kind is an electrolytic: judged by ESR, dissipation factor and leakage too, and ageing on the shelf.</summary>
+    public static bool IsElectrolytic(string kind) => kind is "aluminium electrolytic" or "bipolar electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum";
+
+    /// <summary>Whether a part of these values has a right way round.</summary>
+    public static bool IsPolarised(PartValues values) => values.Polarity?.Value switch
+    {
+        "polarised" => true,
+        "bipolar" or "none" => false,
+        _ => values.Kind.Value is "aluminium electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "diode" or "zener diode"
+            or "bridge rectifier" or "selenium rectifier" or "cell",
+    };
+}

@@ -1,0 +1,103 @@
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Records.Model;
+
+/// <summary>One calibration of an instrument.</summary>
+/// <param name="Date">The day.</param>
+/// <param name="Valid">How long it holds, 12 months when null.</param>
+/// <param name="Certificate">The certificate.</param>
+public sealed record Calibration(Written<DateOnly> Date, Written<Quantity>? Valid, Written<string>? Certificate);
+
+/// <summary>What an instrument is good for in one quantity.</summary>
+/// <param name="Measures">The quantity.</param>
+/// <param name="Error">The part of the error that goes with the reading, as a fraction.</param>
+/// <param name="Digits">The part counted in steps of the last digit.</param>
+/// <param name="Step">The step of the last digit.</param>
+/// <param name="Fixed">A fixed part.</param>
+/// <param name="UpTo">The largest reading this holds for.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record Accuracy(
+    Written<string> Measures, Written<Quantity>? Error, Written<int>? Digits, Written<Quantity>? Step, Written<Quantity>? Fixed, Written<Quantity>? UpTo, Spot Spot);
+
+/// <summary>A measuring instrument.</summary>
+/// <param name="Id">Its name in the records.</param>
+/// <param name="What">What it is.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record Instrument(Written<string> Id, Written<string> What, Spot Spot)
+{
+    /// <summary>Maker.</summary>
+    public Written<string>? Maker { get; init; }
+
+    /// <summary>Serial number.</summary>
+    public Written<string>? Serial { get; init; }
+
+    /// <summary>Calibrations, as written.</summary>
+    public IReadOnlyList<Calibration> Calibrations { get; init; } = [];
+
+    /// <summary>What it is good for.</summary>
+    public IReadOnlyList<Accuracy> Accuracies { get; init; } = [];
+
+    /// <summary>A remark.</summary>
+    public Written<string>? Note { get; init; }
+}
+
+/// <summary>The instruments file.</summary>
+/// <param name="Path">The path of the file.</param>
+/// <param name="Instruments">The instruments.</param>
+public sealed record InstrumentsFile(string Path, IReadOnlyList<Instrument> Instruments);
+
+/// <summary>Parts in the drawer that came together.</summary>
+/// <param name="Id">Its name in the records.</param>
+/// <param name="Values">What the parts are.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record Lot(Written<string> Id, PartValues Values, Spot Spot)
+{
+    /// <summary>When it came.</summary>
+    public Written<RoughDate>? Received { get; init; }
+
+    /// <summary>How many came.</summary>
+    public Written<int>? Quantity { get; init; }
+
+    /// <summary>The order.</summary>
+    public Written<string>? Order { get; init; }
+
+    /// <summary>When last formed again.</summary>
+    public Written<DateOnly>? Formed { get; init; }
+
+    /// <summary>How long the parts may lie.</summary>
+    public Written<Quantity>? ShelfLife { get; init; }
+}
+
+/// <summary>Something ordered.</summary>
+/// <param name="Id">Its name in the records.</param>
+/// <param name="Placed">When.</param>
+/// <param name="For">What.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record Order(Written<string> Id, Written<DateOnly> Placed, Written<string> For, Spot Spot)
+{
+    /// <summary>From whom.</summary>
+    public Written<string>? From { get; init; }
+
+    /// <summary>When a part of it came.</summary>
+    public Written<DateOnly>? PartReceived { get; init; }
+
+    /// <summary>When all had come.</summary>
+    public Written<DateOnly>? Received { get; init; }
+
+    /// <summary>When it was known to be lost.</summary>
+    public Written<DateOnly>? Lost { get; init; }
+
+    /// <summary>When it was cancelled.</summary>
+    public Written<DateOnly>? Cancelled { get; init; }
+
+    /// <summary>A remark.</summary>
+    public Written<string>? Note { get; init; }
+}
+
+/// <summary>The stock file: drawer, orders, incoming inspection.</summary>
+/// <param name="Path">The path of the file.</param>
+/// <param name="Lots">The lots.</param>
+/// <param name="Orders">The orders.</param>
+/// <param name="Bench">Incoming inspection.</param>
+public sealed record StockFile(string Path, IReadOnlyList<Lot> Lots, IReadOnlyList<Order> Orders, IReadOnlyList<BenchVisit> Bench);

@@ -1,0 +1,108 @@
+using Ohmstead.Electronics.Quantities;
+
+namespace Ohmstead.Records.Shapes;
+
+/// <summary>One visit to the bench: what was found, read, done, decided and proved on one day.</summary>
+public static class BenchShape
+{
+#pragma warning disable CS1591 // Each key explains itself in its description, which people read in the schema too.
+    public static Key Date { get; } = Key.Date("date", "The day of this visit to the bench.", "2026-03-14").Needed();
+    public static Key By { get; } = Key.Text("by", "Initials of who did it.", "RK");
+    public static Key RoomTemperature { get; } = Key.Quantity("temperature", Dimension.Temperature, "Temperature at the bench.", "21 °C");
+    public static Key Instrument { get; } = Key.Id("instrument", "The instrument used, from instruments.yaml.", "bridge-2");
+    public static Key Powered { get; } = Key.Text("powered", "How power was applied that day, if it was.", "through a series lamp");
+    public static Key At { get; } = Key.Text("at", "The place on the board.", "J3");
+    public static Key Note { get; } = Key.Text("note", "Anything the next person should know.", "print disagrees");
+    public static Key What { get; } = Key.Text("what", "What was seen.", "flux left from earlier work").Needed();
+    public static Key Severity { get; } = Key.Word("severity", Vocabulary.Severities, "How much it matters; major and safety must be answered before the board is fit to run.").Needed();
+    public static Key Part { get; } = Key.Id("part", "The part, by reference designator.", "C12");
+    public static Key Lot { get; } = Key.Id("lot", "The lot in the drawer, from stock.yaml.", "L-031");
+    public static Key Point { get; } = Key.Id("point", "The test point, from the design.", "+15V");
+    public static Key State { get; } = Key.Word("state", Vocabulary.ReadingStates, "When in the part's life the reading was taken; as found when not said.");
+    public static Key Circuit { get; } = Key.Word("circuit", Vocabulary.Circuits, "Whether the part was in the circuit.");
+    public static Key Frequency { get; } = Key.Quantity("frequency", Dimension.Frequency, "The test frequency; for a crystal or a proof, the frequency read.", "120 Hz");
+    public static Key Capacitance { get; } = Key.Quantity("capacitance", Dimension.Capacitance, "Capacitance read.", "391 µF");
+    public static Key Esr { get; } = Key.Quantity("esr", Dimension.Resistance, "Equivalent series resistance read.", "1.4 Ω");
+    public static Key LossFactor { get; } = Key.Quantity("loss_factor", Dimension.Ratio, "Dissipation factor (tan delta) read.", "0.12");
+    public static Key Leakage { get; } = Key.Quantity("leakage", Dimension.Current, "Leakage current read.", "18 µA");
+    public static Key After { get; } = Key.Quantity("after", Dimension.Duration, "How long the voltage had stood when leakage was read.", "2 min");
+    public static Key AtVoltage { get; } = Key.Quantity("at_voltage", Dimension.Voltage, "The voltage at which leakage was read.", "25 V");
+    public static Key VoltageLoss { get; } = Key.Quantity("voltage_loss", Dimension.Ratio, "Voltage loss after a charging pulse.", "1.2 %");
+    public static Key Resistance { get; } = Key.Quantity("resistance", Dimension.Resistance, "Resistance read.", "4.81 kΩ");
+    public static Key Inductance { get; } = Key.Quantity("inductance", Dimension.Inductance, "Inductance read.", "9.7 mH");
+    public static Key Voltage { get; } = Key.Quantity("voltage", Dimension.Voltage, "Voltage read.", "15.06 V");
+    public static Key Ripple { get; } = Key.Quantity("ripple", Dimension.Voltage, "Ripple read, peak to peak.", "4 mV");
+    public static Key Current { get; } = Key.Quantity("current", Dimension.Current, "Current read.", "310 mA");
+    public static Key ForwardVoltage { get; } = Key.Quantity("forward_voltage", Dimension.Voltage, "Forward voltage of a junction read.", "0.62 V");
+    public static Key Gain { get; } = Key.Number("gain", "Current gain of a transistor read.", "140");
+    public static Key Temperature { get; } = Key.Quantity("temperature", Dimension.Temperature, "Temperature read, or at which the reading was taken.", "21 °C");
+    public static Key Hours { get; } = Key.Number("hours", "Hours of soak.", "4");
+    public static Key Result { get; } = Key.Word("result", Vocabulary.Results, "The result of a functional test.");
+    public static Key Method { get; } = Key.Text("method", "How it was measured or tested.", "four-wire");
+    public static Key Verdict { get; } = Key.Word("verdict", Vocabulary.Verdicts, "The verdict, for readers without the tool; it must agree with the computed one.");
+    public static Key Did { get; } = Key.Word("did", Vocabulary.Works, "What was done.").Needed();
+    public static Key Polarity { get; } = Key.SomeWords("polarity", Vocabulary.PolarityEvidence, "How the right way round was established; the print alone does not establish it.");
+    public static Key With { get; } = Key.Text("with", "What it was done with.", "isopropanol");
+    public static Key Dry { get; } = Key.Quantity("dry", Dimension.Duration, "How long it must dry before power.", "24 h");
+    public static Key Kept { get; } = Key.Text("kept", "Where the original part is kept.", "bag 7, drawer 2");
+    public static Key Irreversible { get; } = Key.Word("irreversible", Vocabulary.YesNo, "Whether the change cannot be undone.");
+    public static Key Clears { get; } = Key.Text("clears", "The place of the finding that this work answers, when it is not the part itself.", "J3");
+    public static Key Hazard { get; } = Key.Word("hazard", Vocabulary.Hazards, "The hazard that this work makes safe.");
+    public static Key Decision { get; } = Key.Word("decision", Vocabulary.Decisions, "What a person decided.").Needed();
+    public static Key Because { get; } = Key.Text("because", "Why.", "this family fails shorted: all go").Needed();
+    public static Key File { get; } = Key.Text("file", "The picture, from the root of the collection.", "photos/SP-0007/front.png").Needed();
+    public static Key Shows { get; } = Key.Text("shows", "What the picture shows, in words.", "C12 with the worn print beside it").Needed();
+#pragma warning restore CS1591
+
+    /// <summary>Something seen.</summary>
+    public static Shape Found { get; } = new(
+        "finding", "Something seen at the bench.", "{ at: J3, what: flux left from earlier work, severity: minor }", [At.Needed(), What, Severity]);
+
+    /// <summary>A reading of a part, of a lot before it is fitted, or of a point.</summary>
+    public static Shape Reading { get; } = new(
+        "reading",
+        "A measurement.",
+        "{ part: C12, state: as found, circuit: out, frequency: 120 Hz, capacitance: 391 µF, esr: 1.4 Ω }",
+        [
+            Part, Lot, Point, State, Circuit, Frequency, Temperature, Instrument, Capacitance, Esr, LossFactor, Leakage, After, AtVoltage, VoltageLoss, Resistance, Inductance,
+            Voltage, Ripple, Current, ForwardVoltage, Gain, Result, Method, Verdict, Note,
+        ]);
+
+    /// <summary>Something done.</summary>
+    public static Shape Work { get; } = new(
+        "work entry",
+        "Something done to the board.",
+        "{ part: C12, did: replaced, lot: L-031, polarity: schematic }",
+        [Part, At, Did, Lot, Polarity, With, Dry, Kept, Irreversible, Clears, Hazard, Note]);
+
+    /// <summary>A person's decision.</summary>
+    public static Shape Decided { get; } = new(
+        "decision", "What a person decided, with the reason.", "{ part: C4, decision: replace, because: this family fails shorted }", [Part, At, Decision, Because]);
+
+    /// <summary>A proof.</summary>
+    public static Shape Proof { get; } = new(
+        "proof",
+        "A measurement or test that proves the board.",
+        "{ point: +15V, voltage: 15.06 V, ripple: 4 mV }",
+        [Point.Needed(), Voltage, Ripple, Current, Frequency, Temperature, Hours, Result, Instrument, Verdict, Note]);
+
+    /// <summary>A picture.</summary>
+    public static Shape Photo { get; } = new(
+        "photograph", "A picture taken at the bench.", "{ file: photos/SP-0007/front.png, shows: the board from the front }", [File, Shows]);
+
+    /// <summary>One visit to the bench.</summary>
+    public static Shape Shape { get; } = new(
+        "bench visit",
+        "One visit to the bench. New visits are appended at the end.",
+        "{ date: 2026-03-14, by: RK }",
+        [
+            Date, By, RoomTemperature, Instrument, Powered,
+            Key.List("found", Found, "What was seen."),
+            Key.List("readings", Reading, "What was measured."),
+            Key.List("work", Work, "What was done, in order."),
+            Key.List("decided", Decided, "What a person decided, with reasons."),
+            Key.List("proof", Proof, "What proved the board."),
+            Key.List("photos", Photo, "Pictures."),
+            Note,
+        ]);
+}

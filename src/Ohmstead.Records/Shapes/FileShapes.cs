@@ -1,0 +1,225 @@
+using Ohmstead.Electronics.Quantities;
+
+namespace Ohmstead.Records.Shapes;
+
+/// <summary>The five files a collection consists of. Each has a JSON schema of the same name in <c>schema/</c>.</summary>
+public static class FileShapes
+{
+    private static readonly Key Format = Key.Count("format", "The version of the record format; 1 when not said.", "1");
+    private static readonly Key Note = Key.Text("note", "Anything the next person should know.", "manual in the hut");
+
+    private static readonly Shape Duty = new(
+        "duty",
+        "How much and how warm it runs.",
+        "{ hours_per_year: 900, temperature: 38 °C }",
+        [
+            Key.Count("hours_per_year", "Hours of running a year.", "900"),
+            Key.Quantity("temperature", Dimension.Temperature, "Temperature of the air around the parts when running.", "38 °C"),
+        ]);
+
+    private static readonly Shape Hazard = new(
+        "hazard",
+        "Something that can hurt.",
+        "{ hazard: charged capacitor, at: C1, voltage: 340 V, capacitance: 100 µF, bleed: 220 kΩ }",
+        [
+            Key.Word("hazard", Vocabulary.Hazards, "What kind of hazard.").Needed(),
+            Key.Text("at", "Where it is.", "C1"),
+            Key.Quantity("voltage", Dimension.Voltage, "The voltage it can hold or carry.", "340 V"),
+            Key.Quantity("capacitance", Dimension.Capacitance, "The capacitance that stores the energy.", "100 µF"),
+            Key.Quantity("bleed", Dimension.Resistance, "The resistance that bleeds it down.", "220 kΩ"),
+            Note,
+        ]);
+
+    private static readonly Shape Waiting = new(
+        "wait",
+        "Work that cannot go on, and for what.",
+        "{ since: 2026-03-16, for: new pen motor belt, order: PO-12, blocks: drift test }",
+        [
+            Key.Date("since", "Since when.", "2026-03-16").Needed(),
+            Key.Text("for", "For what.", "new pen motor belt").Needed(),
+            Key.Id("order", "The order it came under, from stock.yaml.", "PO-12"),
+            Key.Text("blocks", "What cannot go on.", "drift test"),
+            Key.Date("until", "When the wait ended.", "2026-04-02"),
+        ]);
+
+    private static readonly Shape Arrived = new(
+        "arrival",
+        "How the board came.",
+        "{ date: 2026-02-02, from: lookout hut store, complaint: pen drifts after an hour }",
+        [
+            Key.RoughDate("date", "When it came.", "2026-02-02"),
+            Key.Text("from", "Where it came from.", "lookout hut store"),
+            Key.Text("complaint", "What was said to be wrong.", "pen drifts after an hour"),
+            Note,
+        ]);
+
+    private static readonly Shape Point = new(
+        "point",
+        "A test point or test that proves a board of this design.",
+        "{ point: +15V, nominal: 15 V, tolerance: 5 %, ripple_limit: 10 mV }",
+        [
+            Key.Id("point", "Its name.", "+15V").Needed(),
+            Key.Word("measures", Vocabulary.PointMeasures, "What is measured there; voltage when not said."),
+            Key.AnyQuantity("nominal", "The value it should have.", "15 V"),
+            Key.Tolerance("tolerance", "How far from it is allowed.", "5 %"),
+            Key.AnyQuantity("low", "The lowest value allowed.", "14.25 V"),
+            Key.AnyQuantity("high", "The highest value allowed.", "15.75 V"),
+            Key.Quantity("ripple_limit", Dimension.Voltage, "The highest ripple allowed, peak to peak.", "10 mV"),
+            Key.Number("hours", "The least hours of a soak.", "4"),
+            Key.Word("required", Vocabulary.YesNo, "Whether a board of this design must pass it to be fit to run; yes when not said."),
+            Key.Text("source", "Where the limit comes from.", "service sheet 3"),
+            Note,
+        ]);
+
+    private static readonly Shape KnownFault = new(
+        "known fault",
+        "A fault that this design is known for.",
+        "{ at: C12, what: dries out beside the regulator, advice: measure ESR warm }",
+        [Key.Text("at", "Where.", "C12"), Key.Text("what", "What happens.", "dries out beside the regulator").Needed(), Key.Text("advice", "What to do.", "measure ESR warm")]);
+
+    private static readonly Shape Calibration = new(
+        "calibration",
+        "One calibration. Older ones stay: a reading is judged by the one in force on its day.",
+        "{ date: 2025-09-12, valid: 12 months, certificate: SP-C-31 }",
+        [
+            Key.Date("date", "The day.", "2025-09-12").Needed(),
+            Key.Quantity("valid", Dimension.Duration, "How long it holds; 12 months when not said.", "12 months"),
+            Key.Text("certificate", "The certificate.", "SP-C-31"),
+        ]);
+
+    private static readonly Shape Accuracy = new(
+        "accuracy",
+        "What the instrument is good for in one quantity.",
+        "{ measures: capacitance, error: 0.5 %, digits: 5, step: 0.1 µF }",
+        [
+            Key.Word("measures", Vocabulary.InstrumentMeasures, "The quantity.").Needed(),
+            Key.Quantity("error", Dimension.Ratio, "The part of the error that goes with the reading.", "0.5 %"),
+            Key.Count("digits", "The part of the error counted in steps of the last digit.", "5"),
+            Key.AnyQuantity("step", "The step of the last digit.", "0.1 µF"),
+            Key.AnyQuantity("fixed", "A fixed part of the error.", "20 mΩ"),
+            Key.AnyQuantity("up_to", "The largest reading this holds for.", "2 mF"),
+        ]);
+
+    private static readonly Shape Instrument = new(
+        "instrument",
+        "A measuring instrument.",
+        "{ id: bridge-2, what: component bridge }",
+        [
+            Key.Id("id", "Its name in the records.", "bridge-2").Needed(),
+            Key.Text("what", "What it is.", "component bridge").Needed(),
+            Key.Text("maker", "Who made it.", "Tallis"),
+            Key.Text("serial", "Its serial number.", "0412"),
+            Key.List("calibrations", Calibration, "Its calibrations."),
+            Key.List("accuracy", Accuracy, "What it is good for."),
+            Note,
+        ]);
+
+    private static readonly Shape Lot = new(
+        "lot",
+        "Parts in the drawer that came together.",
+        "{ lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, received: 2026-02-20, quantity: 10 }",
+        [
+            Key.Id("lot", "Its name in the records.", "L-031").Needed(),
+            PartShape.Kind,
+            .. PartShape.Values.Where(key => key.Name is not ("working_voltage" or "role" or "note" or "low" or "high" or "esr_low")),
+            Key.RoughDate("received", "When it came.", "2026-02-20"),
+            Key.Count("quantity", "How many came.", "10"),
+            Key.Id("order", "The order it came under.", "PO-11"),
+            Key.Date("formed", "When the parts were last formed again.", "2026-03-01"),
+            Key.Quantity("shelf_life", Dimension.Duration, "How long the parts may lie before they must be formed again.", "2 years"),
+            Note,
+        ]);
+
+    private static readonly Shape Order = new(
+        "order",
+        "Something ordered. Its state follows from the dates.",
+        "{ order: PO-12, placed: 2026-03-16, from: Dunmere parts, for: pen motor belt }",
+        [
+            Key.Id("order", "Its name in the records.", "PO-12").Needed(),
+            Key.Date("placed", "When it was placed.", "2026-03-16").Needed(),
+            Key.Text("from", "From whom.", "Dunmere parts"),
+            Key.Text("for", "What was ordered.", "pen motor belt").Needed(),
+            Key.Date("part_received", "When a part of it came.", "2026-03-30"),
+            Key.Date("received", "When all of it had come.", "2026-04-02"),
+            Key.Date("lost", "When it was known to be lost.", "2026-04-20"),
+            Key.Date("cancelled", "When it was cancelled.", "2026-04-20"),
+            Note,
+        ]);
+
+    /// <summary>collection.yaml.</summary>
+    public static Shape Collection { get; } = new(
+        "collection",
+        "A collection of boards and its rules.",
+        "collection: Saltmarsh Point weather collection",
+        [
+            Key.Text("collection", "The name of the collection.", "Saltmarsh Point weather collection").Needed(),
+            Key.Text("keeper", "Who keeps it.", "RK"),
+            Key.Text("place", "Where it is.", "Saltmarsh Point"),
+            Key.Word("invented", Vocabulary.YesNo, "Whether everything in it is invented, as in an example."),
+            Key.Word("decision", Vocabulary.DecisionRules, "How a reading near its limit is judged: guarded leaves a reading undecided whose uncertainty straddles the limit, simple takes it as it stands."),
+            Key.Quantity("look_every", Dimension.Duration, "How often a board is looked at again.", "24 months"),
+            Key.Mapping("duty", Duty, "How much and how warm boards run when they do not say it themselves."),
+            Format, Note,
+        ]);
+
+    /// <summary>instruments.yaml.</summary>
+    public static Shape Instruments { get; } = new(
+        "instruments", "The instruments of a collection.", "instruments: []", [Key.List("instruments", Instrument, "The instruments."), Format, Note]);
+
+    /// <summary>stock.yaml.</summary>
+    public static Shape Stock { get; } = new(
+        "stock",
+        "The drawer, the orders, and incoming inspection.",
+        "lots: []",
+        [
+            Key.List("lots", Lot, "Lots in the drawer."),
+            Key.List("orders", Order, "Orders."),
+            Key.List("bench", BenchShape.Shape, "Incoming inspection: readings of lots."),
+            Format, Note,
+        ]);
+
+    /// <summary>A file in designs/.</summary>
+    public static Shape Design { get; } = new(
+        "design",
+        "A board design: what all its units have in common.",
+        "design: barograph-servo",
+        [
+            Key.Id("design", "Its name in the records.", "barograph-servo").Needed(),
+            Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
+            Key.Text("maker", "Who made it.", "Tallis"),
+            Key.Text("revision", "The revision described.", "C"),
+            Key.RoughDate("made", "When it was made.", "1978"),
+            Key.List("parts", PartShape.Shape, "Its parts."),
+            Key.List("points", Point, "Its test points and tests."),
+            Key.List("hazards", Hazard, "What can hurt."),
+            Key.List("known_faults", KnownFault, "Faults it is known for."),
+            Format, Note,
+        ]);
+
+    /// <summary>A file in boards/.</summary>
+    public static Shape Board { get; } = new(
+        "board",
+        "One physical board.",
+        "board: SP-0007",
+        [
+            Key.Id("board", "Its number in the collection.", "SP-0007").Needed(),
+            Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
+            Key.Id("design", "Its design, from designs/.", "barograph-servo"),
+            Key.Text("serial", "Its serial number, as printed.", "0412"),
+            Key.Text("revision", "Its revision.", "C"),
+            Key.Text("maker", "Who made it.", "Tallis"),
+            Key.RoughDate("made", "When it was made.", "1978"),
+            Key.Mapping("arrived", Arrived, "How it came."),
+            Key.Mapping("duty", Duty, "How much and how warm it runs."),
+            Key.List("parts", PartShape.Shape, "What differs from the design, or all parts when there is no design."),
+            Key.List("points", Point, "Test points of a board without a design, or that differ from it."),
+            Key.List("hazards", Hazard, "What can hurt, added to the design's."),
+            Key.List("bench", BenchShape.Shape, "Visits to the bench, in order."),
+            Key.List("waiting", Waiting, "Work that cannot go on."),
+            Format, Note,
+        ]);
+
+    /// <summary>All five with the names of their schemas.</summary>
+    public static IReadOnlyList<(string SchemaName, Shape Shape)> All { get; } =
+        [("board", Board), ("collection", Collection), ("design", Design), ("instruments", Instruments), ("stock", Stock)];
+}

@@ -1,0 +1,117 @@
+using Ohmstead.Electronics.Quantities;
+
+namespace Ohmstead.Records.Shapes;
+
+/// <summary>A part: what belongs in one place of a board, or what a lot in the drawer consists of.</summary>
+public static class PartShape
+{
+    /// <summary>The reference designator.</summary>
+    public static Key Ref { get; } = Key.Id("ref", "The reference designator, as on the drawing.", "C12").Needed();
+
+    /// <summary>The kind of part.</summary>
+    public static Key Kind { get; } = Key.Word("kind", Vocabulary.PartKinds, "What kind of part it is.").Needed();
+
+    /// <summary>What it does there.</summary>
+    public static Key Role { get; } = Key.Word("role", Vocabulary.Roles, "What the part does in its place; decides which replacement values fit.");
+
+    /// <summary>Marked capacitance.</summary>
+    public static Key Capacitance { get; } = Key.Quantity("capacitance", Dimension.Capacitance, "The marked capacitance.", "470 µF");
+
+    /// <summary>Marked resistance.</summary>
+    public static Key Resistance { get; } = Key.Quantity("resistance", Dimension.Resistance, "The marked resistance.", "4k7");
+
+    /// <summary>Marked inductance.</summary>
+    public static Key Inductance { get; } = Key.Quantity("inductance", Dimension.Inductance, "The marked inductance.", "10 mH");
+
+    /// <summary>Marked tolerance.</summary>
+    public static Key Tolerance { get; } = Key.Tolerance("tolerance", "The marked tolerance: symmetric, asymmetric or an IEC 60062 letter.", "-10/+50 %");
+
+    /// <summary>Rated voltage.</summary>
+    public static Key RatedVoltage { get; } = Key.Quantity("rated_voltage", Dimension.Voltage, "The voltage the part is rated for.", "25 V");
+
+    /// <summary>Working voltage.</summary>
+    public static Key WorkingVoltage { get; } = Key.Quantity("working_voltage", Dimension.Voltage, "The voltage the part sees in this place.", "15.2 V");
+
+    /// <summary>Rated temperature.</summary>
+    public static Key Temperature { get; } = Key.Quantity("temperature", Dimension.Temperature, "The highest temperature the part is rated for.", "85 °C");
+
+    /// <summary>Power rating.</summary>
+    public static Key Power { get; } = Key.Quantity("power", Dimension.Power, "The power rating.", "0.5 W");
+
+    /// <summary>Rated current.</summary>
+    public static Key Current { get; } = Key.Quantity("current", Dimension.Current, "The current rating.", "1 A");
+
+    /// <summary>Frequency of a crystal.</summary>
+    public static Key Frequency { get; } = Key.Quantity("frequency", Dimension.Frequency, "The marked frequency of a crystal.", "4.433619 MHz");
+
+    /// <summary>The part's own dissipation factor limit.</summary>
+    public static Key LossFactorLimit { get; } = Key.Quantity("loss_factor_limit", Dimension.Ratio, "The part's own limit of dissipation factor (tan delta), from its data sheet.", "0.14");
+
+    /// <summary>The part's own or the design's ESR limit.</summary>
+    public static Key EsrLimit { get; } = Key.Quantity("esr_limit", Dimension.Resistance, "The highest ESR: from the data sheet of the part, or what this place of the design stands.", "0.9 Ω");
+
+    /// <summary>The least ESR the circuit needs.</summary>
+    public static Key EsrLow { get; } = Key.Quantity("esr_low", Dimension.Resistance, "The least ESR that this place needs, as some regulators do.", "50 mΩ");
+
+    /// <summary>The part's own leakage limit.</summary>
+    public static Key LeakageLimit { get; } = Key.Quantity("leakage_limit", Dimension.Current, "The highest leakage current, from the data sheet.", "120 µA");
+
+    /// <summary>Circuit limit, lowest.</summary>
+    public static Key Low { get; } = Key.AnyQuantity("low", "Circuit limit: the lowest value at which this place still works.", "380 µF");
+
+    /// <summary>Circuit limit, highest.</summary>
+    public static Key High { get; } = Key.AnyQuantity("high", "Circuit limit: the highest value at which this place still works.", "1000 µF");
+
+    /// <summary>Rated life.</summary>
+    public static Key Life { get; } = Key.Quantity("life", Dimension.Duration, "The rated life at the rated temperature.", "2000 h");
+
+    /// <summary>Rated ripple current.</summary>
+    public static Key RippleCurrent { get; } = Key.Quantity("ripple_current", Dimension.Current, "The rated ripple current.", "630 mA");
+
+    /// <summary>Whether it has a right way round.</summary>
+    public static Key Polarity { get; } = Key.Word("polarity", Vocabulary.Polarities, "Whether the part has a right way round; needed where the kind does not say it.");
+
+    /// <summary>Safety class.</summary>
+    public static Key SafetyClass { get; } = Key.Word("safety_class", Vocabulary.SafetyClasses, "The class of a suppression capacitor, IEC 60384-14.");
+
+    /// <summary>Form of the body.</summary>
+    public static Key Form { get; } = Key.Word("form", Vocabulary.Forms, "The body and how its leads leave it.");
+
+    /// <summary>Lead pitch.</summary>
+    public static Key LeadPitch { get; } = Key.Quantity("lead_pitch", Dimension.Length, "The distance between the leads.", "5 mm");
+
+    /// <summary>Diameter.</summary>
+    public static Key Diameter { get; } = Key.Quantity("diameter", Dimension.Length, "The diameter of the can.", "12.5 mm");
+
+    /// <summary>Height.</summary>
+    public static Key Height { get; } = Key.Quantity("height", Dimension.Length, "The height or length of the can.", "20 mm");
+
+    /// <summary>Maker.</summary>
+    public static Key Maker { get; } = Key.Text("maker", "Who made it.", "Ostrel");
+
+    /// <summary>Series.</summary>
+    public static Key Series { get; } = Key.Text("series", "The maker's series.", "RB");
+
+    /// <summary>Type number.</summary>
+    public static Key Type { get; } = Key.Text("type", "The type number.", "TL-7404");
+
+    /// <summary>Date code.</summary>
+    public static Key DateCode { get; } = Key.Text("date_code", "The date code, as printed.", "7834");
+
+    /// <summary>A remark.</summary>
+    public static Key Note { get; } = Key.Text("note", "Anything the next person should know.", "sleeve shrunk at the top");
+
+    /// <summary>The keys that describe a part wherever it is, in canonical order.</summary>
+    public static IReadOnlyList<Key> Values { get; } =
+    [
+        Role, Capacitance, Resistance, Inductance, Tolerance, RatedVoltage, WorkingVoltage, Temperature, Power, Current, Frequency, LossFactorLimit, EsrLimit, EsrLow,
+        LeakageLimit, Low, High, Life, RippleCurrent, Polarity, SafetyClass, Form, LeadPitch, Diameter, Height, Maker, Series, Type, DateCode, Note,
+    ];
+
+    /// <summary>A part in its place.</summary>
+    public static Shape Shape { get; } = new(
+        "part",
+        "What belongs in one place of a board.",
+        "{ ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %, rated_voltage: 25 V }",
+        [Ref, Kind, .. Values]);
+}

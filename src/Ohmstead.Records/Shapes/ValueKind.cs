@@ -1,0 +1,44 @@
+namespace Ohmstead.Records.Shapes;
+
+/// <summary>What the value of a key is.</summary>
+public enum ValueKind
+{
+    /// <summary>Any text.</summary>
+    Text,
+
+    /// <summary>Text that names something: no spaces, usable as an anchor or a file name.</summary>
+    Id,
+
+    /// <summary>A word from a closed list.</summary>
+    Word,
+
+    /// <summary>One word from a closed list, or a list of them.</summary>
+    Words,
+
+    /// <summary>A quantity of a known dimension.</summary>
+    Quantity,
+
+    /// <summary>A quantity whose dimension another key decides.</summary>
+    AnyQuantity,
+
+    /// <summary>A tolerance such as <c>-10/+50 %</c>.</summary>
+    Tolerance,
+
+    /// <summary>A day.</summary>
+    Date,
+
+    /// <summary>A day, a month or a year.</summary>
+    RoughDate,
+
+    /// <summary>A number without a unit.</summary>
+    Number,
+
+    /// <summary>A whole number, not negative.</summary>
+    Count,
+
+    /// <summary>A mapping.</summary>
+    Mapping,
+
+    /// <summary>A list of mappings.</summary>
+    List,
+}

@@ -1,0 +1,122 @@
+namespace Ohmstead.Report.Html;
+
+/// <summary>An element that is being written. It ends with <see cref="Dispose"/>, <see cref="Close"/> or <see cref="Text(string)"/>; attributes come before any content.</summary>
+/// <remarks>It lives on the stack only, so that it cannot outlive the page, and costs no allocation.</remarks>
+public readonly ref struct Element
+{
+    private readonly HtmlWriter writer;
+    private readonly int depth;
+
+    internal Element(HtmlWriter writer, int depth)
+    {
+        this.writer = writer;
+        this.depth = depth;
+    }
+
+    /// <summary>Gives it a class.</summary>
+    public Element With(ClassName name)
+    {
+        writer.Attribute(depth, AttributeBit.Class, " class=\""u8, name.Bytes);
+        return this;
+    }
+
+    /// <summary>Gives it two classes.</summary>
+    public Element With(ClassName first, ClassName second)
+    {
+        writer.Attribute(depth, AttributeBit.Class, " class=\""u8, first.Bytes, second.Bytes);
+        return this;
+    }
+
+    /// <summary>Gives it an id.</summary>
+    public Element With(ElementId id)
+    {
+        writer.Attribute(depth, AttributeBit.Id, " id=\""u8, id.Value);
+        return this;
+    }
+
+    /// <summary>Gives it an attribute with its value.</summary>
+    public Element With(FixedAttribute attribute)
+    {
+        writer.Attribute(depth, attribute.Bit, attribute.Start);
+        return this;
+    }
+
+    /// <summary>Gives it an attribute that holds text.</summary>
+    public Element With(TextAttribute attribute, string value)
+    {
+        writer.Attribute(depth, attribute.Bit, attribute.Start, value);
+        return this;
+    }
+
+    /// <summary>Gives it an attribute that holds a number.</summary>
+    public Element With(NumberAttribute attribute, int value)
+    {
+        writer.Attribute(depth, attribute.Bit, attribute.Start, value);
+        return this;
+    }
+
+    /// <summary>Gives it an attribute that holds a number.</summary>
+    public Element With(NumberAttribute attribute, decimal value)
+    {
+        writer.Attribute(depth, attribute.Bit, attribute.Start, value);
+        return this;
+    }
+
+    /// <summary>Names it by the text of another element.</summary>
+    public Element LabelledBy(ElementId id)
+    {
+        writer.Attribute(depth, AttributeBit.LabelledBy, " aria-labelledby=\""u8, id.Value);
+        return this;
+    }
+
+    /// <summary>Explains it by the text of another element.</summary>
+    public Element DescribedBy(ElementId id)
+    {
+        writer.Attribute(depth, AttributeBit.DescribedBy, " aria-describedby=\""u8, id.Value);
+        return this;
+    }
+
+    /// <summary>Says where a link leads (<see cref="Tag.A"/> only). A link out of the report gets what it needs to tell its target nothing.</summary>
+    public Element To(Link link)
+    {
+        writer.RequireTag(depth, Tag.A);
+        writer.Attribute(depth, AttributeBit.Href, " href=\""u8, link.Encoded);
+        return link is ExternalLink ? With(FixedAttribute.Leaving) : this;
+    }
+
+    /// <summary>Says which file of the report is the style sheet (<see cref="Tag.Link"/> only).</summary>
+    public Element StyleSheet(LocalLink file)
+    {
+        writer.RequireTag(depth, Tag.Link);
+        writer.Attribute(depth, AttributeBit.Href, " rel=\"stylesheet\" href=\""u8, file.Encoded);
+        return this;
+    }
+
+    /// <summary>Says which picture of the report is shown (<see cref="Tag.Img"/> only).</summary>
+    public Element Showing(LocalLink file)
+    {
+        writer.RequireTag(depth, Tag.Img);
+        writer.Attribute(depth, AttributeBit.Source, " src=\""u8, file.Encoded);
+        return this;
+    }
+
+    /// <summary>Writes text as its content and ends it.</summary>
+    public void Text(string text)
+    {
+        writer.Text(text);
+        writer.Close(depth);
+    }
+
+    /// <summary>Writes a number as its content and ends it.</summary>
+    public void Text(int number)
+    {
+        writer.Text(number);
+        writer.Close(depth);
+    }
+
+    /// <summary>Ends it.</summary>
+    public void Close() => writer.Close(depth);
+
+    /// <summary>Ends it.</summary>
+    public void Dispose() => writer.Close(depth);
+}

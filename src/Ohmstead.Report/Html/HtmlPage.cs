@@ -1,0 +1,41 @@
+namespace Ohmstead.Report.Html;
+
+/// <summary>What every page has around its content.</summary>
+/// <param name="Title">The title, shown by the browser outside the page.</param>
+/// <param name="StyleSheet">The style sheet, seen from the page.</param>
+/// <param name="Language">The language of the page, such as <c>en</c>.</param>
+public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Language = "en")
+{
+    /// <summary>Writes the whole page. The page forbids itself scripts, frames and everything from elsewhere.</summary>
+    /// <param name="buffer">Where to; it is emptied first.</param>
+    /// <param name="content">What the page is about, handed to <paramref name="body"/>.</param>
+    /// <param name="body">Writes what stands in the body.</param>
+    public void Write<T>(PageBuffer buffer, T content, Action<HtmlWriter, T> body)
+    {
+        buffer.Clear();
+        var html = new HtmlWriter(buffer);
+        html.DocumentType();
+        using (html.Open(Tag.Html).With(TextAttribute.Lang, Language))
+        {
+            WriteHead(html);
+            using (html.Open(Tag.Body))
+            {
+                body(html, content);
+            }
+        }
+
+        html.Finish();
+    }
+
+    private void WriteHead(HtmlWriter html)
+    {
+        using var head = html.Open(Tag.Head);
+        html.Open(Tag.Meta).With(FixedAttribute.Utf8).Close();
+        html.Open(Tag.Meta).With(FixedAttribute.ContentPolicy).Close();
+        html.Open(Tag.Meta).With(FixedAttribute.NoReferrer).Close();
+        html.Open(Tag.Meta).With(FixedAttribute.Viewport).Close();
+        html.Open(Tag.Meta).With(FixedAttribute.ColorScheme).Close();
+        html.Open(Tag.Title).Text(Title);
+        html.Open(Tag.Link).StyleSheet(StyleSheet).Close();
+    }
+}

@@ -1,0 +1,170 @@
+using System.Globalization;
+
+namespace Ohmstead.Report.Html;
+
+/// <summary>The only way a page is made: elements and attributes from closed sets, text always escaped, every element ended.</summary>
+/// <remarks>
+/// <code>
+/// using (html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, "C12")))
+/// {
+///     html.Open(Tag.Th).With(FixedAttribute.ScopeRow).Text("C12");
+///     html.Open(Tag.Td).With(ClassName.Number).Text("391 µF");
+/// }
+/// </code>
+/// Wrong use (an attribute after content, content in a void element, elements ended in the wrong order, a page with an open
+/// element) is a fault of the calling code and throws <see cref="InvalidOperationException"/>; nothing that a record holds can cause it.
+/// </remarks>
+public sealed class HtmlWriter
+{
+    private readonly PageBuffer buffer;
+    private Tag[] open = new Tag[32];
+    private int depth;
+    private bool inStartTag;
+    private ulong given;
+
+    /// <summary>A writer that appends to the buffer.</summary>
+    public HtmlWriter(PageBuffer buffer) => this.buffer = buffer;
+
+    /// <summary>How many elements are open.</summary>
+    public int Depth => depth;
+
+    /// <summary>Starts an element.</summary>
+    public Element Open(Tag tag)
+    {
+        BeginContent();
+        if (depth == open.Length)
+        {
+            Array.Resize(ref open, depth * 2);
+        }
+
+        open[depth++] = tag;
+        buffer.Append(tag.Start);
+        inStartTag = true;
+        given = 0;
+        return new Element(this, depth);
+    }
+
+    /// <summary>Starts an element of a class.</summary>
+    public Element Open(Tag tag, ClassName name) => Open(tag).With(name);
+
+    /// <summary>Writes text.</summary>
+    public void Text(ReadOnlySpan<char> text)
+    {
+        BeginContent();
+        VisibleText.Write(buffer, text);
+    }
+
+    /// <summary>Writes a number, with a full stop as decimal sign and no separators.</summary>
+    public void Text(int number)
+    {
+        BeginContent();
+        Number(number);
+    }
+
+    /// <summary>Writes a number, with a full stop as decimal sign and no separators.</summary>
+    public void Text(decimal number)
+    {
+        BeginContent();
+        Number(number);
+    }
+
+    /// <summary>Says that the page is HTML. Comes first.</summary>
+    public void DocumentType()
+    {
+        Require(depth == 0 && buffer.Written.IsEmpty, "The document type is the first thing of a page.");
+        buffer.Append("<!DOCTYPE html>\n"u8);
+    }
+
+    /// <summary>Says that the page is complete.</summary>
+    public void Finish() => Require(depth == 0, "An element is still open.");
+
+    internal void RequireTag(int element, Tag tag) =>
+        Require(depth == element && ReferenceEquals(open[depth - 1], tag), "Only a link leads somewhere, only a picture shows a file.");
+
+    internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> whole)
+    {
+        Require(inStartTag && depth == element, "Attributes come before the content of their element.");
+        Require((given & bit) == 0, "An attribute is given once.");
+        given |= bit;
+        buffer.Append(whole);
+    }
+
+    internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> start, string value)
+    {
+        Attribute(element, bit, start);
+        VisibleText.Write(buffer, value);
+        buffer.Append("\""u8);
+    }
+
+    internal void Attribute<T>(int element, ulong bit, ReadOnlySpan<byte> start, T value)
+        where T : IUtf8SpanFormattable
+    {
+        Attribute(element, bit, start);
+        Number(value);
+        buffer.Append("\""u8);
+    }
+
+    internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> start, ReadOnlySpan<byte> first, ReadOnlySpan<byte> second = default)
+    {
+        Attribute(element, bit, start);
+        buffer.Append(first);
+        if (!second.IsEmpty)
+        {
+            buffer.Append(" "u8);
+            buffer.Append(second);
+        }
+
+        buffer.Append("\""u8);
+    }
+
+    internal void Close(int element)
+    {
+        Require(depth == element, "Elements end in the order opposite to their start, each once.");
+        var tag = open[--depth];
+        if (inStartTag)
+        {
+            EndStartTag(tag);
+        }
+
+        if (!tag.IsVoid)
+        {
+            buffer.Append(tag.End);
+        }
+        else if (tag.IsBlock)
+        {
+            buffer.Append("\n"u8);
+        }
+    }
+
+    private void BeginContent()
+    {
+        if (inStartTag)
+        {
+            Require(!open[depth - 1].IsVoid, "A void element has no content.");
+            EndStartTag(open[depth - 1]);
+        }
+    }
+
+    private void EndStartTag(Tag tag)
+    {
+        // A parser drops one line break after <pre>: with one given away, those of the text are safe.
+        buffer.Append(ReferenceEquals(tag, Tag.Pre) ? ">\n"u8 : ">"u8);
+        inStartTag = false;
+    }
+
+    private void Number<T>(T number)
+        where T : IUtf8SpanFormattable
+    {
+        const int longest = 40;
+        number.TryFormat(buffer.GetSpan(longest), out var written, default, CultureInfo.InvariantCulture);
+        buffer.Advance(written);
+    }
+
+    private static void Require(bool condition, string rule)
+    {
+        if (!condition)
+        {
+            throw new InvalidOperationException(rule);
+        }
+    }
+}

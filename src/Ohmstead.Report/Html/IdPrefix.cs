@@ -1,0 +1,43 @@
+namespace Ohmstead.Report.Html;
+
+/// <summary>The first part of every id in a page: what kind of thing it marks. With it, no text of a record can take the name of anything else.</summary>
+public sealed class IdPrefix
+{
+    private IdPrefix(string name) => Name = name;
+
+    /// <summary>A section of the page.</summary>
+    public static IdPrefix Section { get; } = new("section-");
+
+    /// <summary>A board in a list of boards.</summary>
+    public static IdPrefix Board { get; } = new("board-");
+
+    /// <summary>A part of a board, by its reference designator.</summary>
+    public static IdPrefix Part { get; } = new("part-");
+
+    /// <summary>A reading.</summary>
+    public static IdPrefix Reading { get; } = new("reading-");
+
+    /// <summary>A test point.</summary>
+    public static IdPrefix Point { get; } = new("point-");
+
+    /// <summary>A step of work.</summary>
+    public static IdPrefix Work { get; } = new("work-");
+
+    /// <summary>A lot of spare parts.</summary>
+    public static IdPrefix Lot { get; } = new("lot-");
+
+    /// <summary>An order.</summary>
+    public static IdPrefix Order { get; } = new("order-");
+
+    /// <summary>A family of parts.</summary>
+    public static IdPrefix Family { get; } = new("family-");
+
+    /// <summary>A photograph.</summary>
+    public static IdPrefix Photo { get; } = new("photo-");
+
+    /// <summary>A heading in a story.</summary>
+    public static IdPrefix Story { get; } = new("story-");
+
+    /// <summary>The text put before.</summary>
+    public string Name { get; }
+}

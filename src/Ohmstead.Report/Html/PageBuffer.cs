@@ -1,0 +1,88 @@
+using System.Buffers;
+using System.Text;
+
+namespace Ohmstead.Report.Html;
+
+/// <summary>The bytes of one page while it is written: a pooled array that grows and is used again for the next page.</summary>
+/// <remarks>One thread at a time; each worker has its own. After <see cref="Dispose"/> it holds nothing.</remarks>
+public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
+{
+    private byte[] bytes;
+    private int used;
+
+    /// <summary>An empty buffer.</summary>
+    /// <param name="capacity">How many bytes to make room for at first; more is made when it is needed.</param>
+    public PageBuffer(int capacity = 64 << 10) => bytes = ArrayPool<byte>.Shared.Rent(capacity);
+
+    /// <summary>What was written so far. Valid until the next write.</summary>
+    public ReadOnlySpan<byte> Written => bytes.AsSpan(0, used);
+
+    /// <summary>What was written so far, for writing to a file. Valid until the next write.</summary>
+    public ReadOnlyMemory<byte> WrittenMemory => bytes.AsMemory(0, used);
+
+    /// <summary>Forgets what was written and keeps the room.</summary>
+    public void Clear() => used = 0;
+
+    /// <summary>Copies bytes to the end.</summary>
+    public void Append(ReadOnlySpan<byte> source)
+    {
+        source.CopyTo(GetSpan(source.Length));
+        used += source.Length;
+    }
+
+    /// <summary>Appends text as UTF-8, unescaped. Only for text that is known to be harmless.</summary>
+    internal void AppendUtf16(ReadOnlySpan<char> text) =>
+        used += Encoding.UTF8.GetBytes(text, GetSpan(Encoding.UTF8.GetMaxByteCount(text.Length)));
+
+    /// <inheritdoc/>
+    public void Advance(int count)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(count);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, bytes.Length - used);
+        used += count;
+    }
+
+    /// <inheritdoc/>
+    public Span<byte> GetSpan(int sizeHint = 0)
+    {
+        MakeRoom(sizeHint);
+        return bytes.AsSpan(used);
+    }
+
+    /// <inheritdoc/>
+    public Memory<byte> GetMemory(int sizeHint = 0)
+    {
+        MakeRoom(sizeHint);
+        return bytes.AsMemory(used);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        if (bytes.Length > 0)
+        {
+            ArrayPool<byte>.Shared.Return(bytes);
+        }
+
+        bytes = [];
+        used = 0;
+    }
+
+    private void MakeRoom(int sizeHint)
+    {
+        var wanted = used + Math.Max(sizeHint, 1);
+        if (wanted <= bytes.Length)
+        {
+            return;
+        }
+
+        var larger = ArrayPool<byte>.Shared.Rent(Math.Max(wanted, bytes.Length * 2));
+        Written.CopyTo(larger);
+        if (bytes.Length > 0)
+        {
+            ArrayPool<byte>.Shared.Return(bytes);
+        }
+
+        bytes = larger;
+    }
+}

@@ -1,0 +1,46 @@
+using System.Text;
+
+namespace Ohmstead.Report.Html;
+
+/// <summary>An attribute that holds text. None of them is a place for a script, a style or an address.</summary>
+public sealed class TextAttribute
+{
+    private TextAttribute(string name, int bit)
+    {
+        Start = Encoding.ASCII.GetBytes($" {name}=\"");
+        Bit = 1UL << bit;
+    }
+
+    /// <summary>A picture in words; empty for one that only decorates.</summary>
+    public static TextAttribute Alt { get; } = new("alt", 0);
+
+    /// <summary>More about the element, shown on request.</summary>
+    public static TextAttribute Title { get; } = new("title", 1);
+
+    /// <summary>The language of the content, such as <c>en</c>.</summary>
+    public static TextAttribute Lang { get; } = new("lang", 2);
+
+    /// <summary>The name of the element for those who do not see it.</summary>
+    public static TextAttribute AriaLabel { get; } = new("aria-label", 3);
+
+    /// <summary>A date in ISO 8601.</summary>
+    public static TextAttribute DateTime { get; } = new("datetime", 4);
+
+    /// <summary>The machine form of what is shown.</summary>
+    public static TextAttribute Value { get; } = new("value", 5);
+
+    /// <summary>The run of a path of a drawing.</summary>
+    public static TextAttribute PathData { get; } = new("d", 6);
+
+    /// <summary>The coordinates that a drawing covers.</summary>
+    public static TextAttribute ViewBox { get; } = new("viewBox", 7);
+
+    /// <summary>How a part of a drawing is moved or turned.</summary>
+    public static TextAttribute Transform { get; } = new("transform", 8);
+
+    /// <summary>The bytes put into the start tag.</summary>
+    internal byte[] Start { get; }
+
+    /// <summary>One bit for each attribute name, so that none is given twice.</summary>
+    internal ulong Bit { get; }
+}

@@ -1,0 +1,32 @@
+namespace Ohmstead.Benchmarks.Processes;
+
+/// <summary>The product as a user gets it: published in Release.</summary>
+/// <param name="Program">The path of the program.</param>
+public sealed record Product(string Program)
+{
+    /// <summary>Publishes it into a folder, or says why it could not.</summary>
+    public static (Product? Product, string? Trouble) Publish(string folder)
+    {
+        var root = AppContext.BaseDirectory;
+        while (root is not null && !File.Exists(Path.Combine(root, "Ohmstead.slnx")))
+        {
+            root = Path.GetDirectoryName(root);
+        }
+
+        if (root is null)
+        {
+            return (null, "no folder above this program holds Ohmstead.slnx");
+        }
+
+        var cost = new Command("dotnet", "publish", Path.Combine(root, "src", "Ohmstead"), "-c", "Release", "-o", folder, "--nologo", "-v", "quiet").Run();
+        var program = Path.Combine(folder, OperatingSystem.IsWindows() ? "Ohmstead.exe" : "Ohmstead");
+        program = File.Exists(program) ? program : program.Replace("Ohmstead" + Path.GetExtension(program), "ohmstead" + Path.GetExtension(program), StringComparison.Ordinal);
+        return cost.ExitCode == 0 && File.Exists(program) ? (new Product(program), null) : (null, $"the product could not be published: {cost.LastLine}");
+    }
+
+    /// <summary>Judges a folder or one record.</summary>
+    public Command Check(string path) => new(Program, "check", path);
+
+    /// <summary>Writes the report of a folder.</summary>
+    public Command Report(string path, string output) => new(Program, "report", path, "--to", output);
+}

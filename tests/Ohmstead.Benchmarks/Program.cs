@@ -1,0 +1,33 @@
+using Ohmstead.Benchmarks;
+using Ohmstead.Benchmarks.Processes;
+using Ohmstead.Benchmarks.Stages;
+
+if (Options.Read(args) is not { } options)
+{
+    Console.Error.WriteLine($"expected {Options.Usage}");
+    return 2;
+}
+
+var console = Console.Out;
+StageBenchmark.Run(console);
+if (options.StagesOnly)
+{
+    return 0;
+}
+
+var folder = Directory.CreateTempSubdirectory("ohmstead-benchmark-").FullName;
+try
+{
+    var (product, trouble) = Product.Publish(Path.Combine(folder, "product"));
+    if (product is null)
+    {
+        Console.Error.WriteLine(trouble);
+        return 1;
+    }
+
+    return new ProductBenchmark(product, options, folder, console).Run() ? 0 : 1;
+}
+finally
+{
+    Directory.Delete(folder, recursive: true);
+}

@@ -1,0 +1,89 @@
+using Ohmstead.Electronics.Supplies;
+
+namespace Ohmstead.Electronics.Tests.Supplies;
+
+public sealed class SupplyTests
+{
+    // 12 V winding, 20 % regulation, +10 % mains, bridge 1.4 V; by hand calculator.
+    [Fact]
+    [Trait("CheckValue", "CV40")]
+    public void An_unloaded_twelve_volt_supply_reaches_twenty_one() =>
+        Assert.Equal(21.00, (double)NoLoadPeak.Volts(12m, 0.20m, 0.10m, 1.4m).Value.Value, 0.01);
+
+    // 300-0-300 V cold: 424.3 V, at +10 % 466.7 V; by hand calculator.
+    [Theory]
+    [InlineData("0", 424.3)]
+    [InlineData("0.10", 466.7)]
+    public void A_cold_valve_supply_is_over_its_450_volt_can_on_high_mains(string high, double volts) =>
+        Assert.Equal(volts, (double)NoLoadPeak.Volts(300m, 0m, Exact.Of(high), 0m).Value.Value, 0.05);
+
+    // R <= 6 pi f L: Radiotron Designer's Handbook, 4th edition, chapter 30, from memory. 10 H at 50 Hz: 9425 ohm.
+    [Fact]
+    public void A_choke_of_ten_henry_needs_a_load_under_nine_kilohm() =>
+        Assert.Equal(9425, (double)ChokeInput.LargestLoadOhms(10m, 50m).Value.Value, 0.5);
+
+    // 5 V at 2 A: 2.5 ohm, 10 W of heat, a 25 W part (common practice).
+    [Fact]
+    public void A_dummy_load_names_its_resistor()
+    {
+        DummyLoad load = DummyLoad.For(5m, 10m).Value.Value;
+        Assert.Equal(new DummyLoad(2.5m, 2m, 10m, 25m), load);
+    }
+
+    // Ranges from memory of the families' data books.
+    [Theory]
+    [InlineData("TTL 74, 74LS, 74S", "4.75", true)]
+    [InlineData("TTL 74, 74LS, 74S", "4.7499", false)]
+    [InlineData("ECL 10K", "-5.72", true)]
+    [InlineData("ECL 10K", "-5.73", false)]
+    [InlineData("RTL", "3.24", true)]
+    [InlineData("early desktop supply, -12 V", "-13.2", true)]
+    [InlineData("early desktop supply, -12 V", "-10.92", true)]
+    [InlineData("early desktop supply, -12 V", "-10.9", false)]
+    [InlineData("early desktop supply, +5 V", "4.8", true)]
+    [InlineData("mains 230 V", "253", true)]
+    [InlineData("mains 230 V", "206", false)]
+    [InlineData("valve heater 6.3 V, absolute", "6.87", true)]
+    public void A_rail_exactly_on_its_limit_is_inside(string family, string volts, bool holds) =>
+        Assert.Equal(holds, RailLimits.All.Single(r => r.Family == family).Holds(Exact.Of(volts)));
+
+    [Fact]
+    public void Every_range_holds_its_own_nominal_and_names_a_source() =>
+        Assert.All(RailLimits.All, r =>
+        {
+            Assert.True(r.Holds(r.NominalVolts));
+            Assert.NotEmpty(r.Source.Text);
+        });
+
+    [Fact]
+    public void No_rail_is_listed_twice() => Assert.Distinct(RailLimits.All.Select(r => r.Family));
+
+    // 7805C: 4.75 to 5.25 V over line, load and temperature, least input 7 V; data sheet, from memory.
+    [Theory]
+    [InlineData("9", "5.0", RegulatorState.InRange)]
+    [InlineData("9", "5.30", RegulatorState.OutputTooHigh)]
+    [InlineData("6", "4.2", RegulatorState.InputTooLow)]
+    [InlineData("9", "4.2", RegulatorState.OutputTooLow)]
+    [InlineData("6.5", "4.9", RegulatorState.HeadroomMissing)]
+    public void A_regulator_is_judged_with_its_input_beside_it(string input, string output, RegulatorState expected) =>
+        Assert.Equal(expected, LinearRegulator.All[0].Judge(Exact.Of(input), Exact.Of(output)));
+
+    [Fact]
+    public void A_negative_regulator_that_runs_away_is_too_high() =>
+        Assert.Equal(RegulatorState.OutputTooHigh, LinearRegulator.All.Single(r => r.Part == "7905C").Judge(-9m, -6m));
+
+    // 12 V in, 5 V out, 0.8 A: 5.6 W.
+    [Fact]
+    public void A_series_regulator_turns_the_rest_into_heat() => Assert.Equal(5.6m, LinearRegulator.DissipationWatts(12m, 5m, 0.8m).Value.Value);
+
+    [Fact]
+    public void Ripple_eats_half_its_height_of_the_headroom() => Assert.Equal(0.5m, LinearRegulator.All[0].HeadroomVolts(8.5m, 2m).Value.Value);
+
+    // Logic 5 V: 50 mV (1 %), common practice.
+    [Fact]
+    public void A_ripple_limit_may_go_with_the_rail()
+    {
+        Assert.Equal(0.050m, RippleLimit.All[0].UsualFor(5m));
+        Assert.Equal(2m, RippleLimit.All.Single(r => r.Rail == "unregulated reservoir").UsualFor(20m));
+    }
+}

@@ -1,0 +1,65 @@
+using AngleSharp.Dom;
+
+namespace Ohmstead.Report.Tests.Html;
+
+/// <summary>What every page must be, judged on the tree that an HTML parser makes of it.</summary>
+internal static class Harmless
+{
+    private static readonly HashSet<string> Allowed = new(
+        """
+        html head meta link title body header footer main nav section article aside div h1 h2 h3 h4 h5 h6 p hr pre blockquote
+        ol ul li dl dt dd figure figcaption table caption thead tbody tfoot tr th td details summary a abbr b br code em strong
+        small span time data img sub sup svg g desc rect line path circle text
+        """.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries),
+        StringComparer.Ordinal);
+
+    private static readonly string[] Loading = ["src", "srcset", "data", "poster", "background", "action", "formaction", "xlink:href", "srcdoc", "style", "ping"];
+
+    /// <summary>Fails unless nothing under the node can run, load from elsewhere, or lead to a scheme that is not allowed.</summary>
+    public static void Check(IElement root)
+    {
+        Assert.DoesNotContain(root.Descendants(), node => node is IComment);
+        foreach (var element in root.QuerySelectorAll("*"))
+        {
+            Assert.Contains(element.LocalName, Allowed);
+            foreach (var attribute in element.Attributes)
+            {
+                CheckAttribute(element, attribute);
+            }
+        }
+    }
+
+    private static void CheckAttribute(IElement element, IAttr attribute)
+    {
+        Assert.False(attribute.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase), $"event attribute {attribute.Name}");
+        switch (attribute.Name)
+        {
+            case "href":
+                CheckAddress(attribute.Value, mayLeave: element.LocalName == "a");
+                break;
+            case "src" when element.LocalName == "img":
+                CheckAddress(attribute.Value, mayLeave: false);
+                break;
+            case "id":
+                Assert.Contains('-', attribute.Value);
+                break;
+            default:
+                Assert.DoesNotContain(attribute.Name, Loading);
+                break;
+        }
+    }
+
+    private static void CheckAddress(string address, bool mayLeave)
+    {
+        Assert.DoesNotContain('\\', address);
+        Assert.All(address, c => Assert.InRange(c, '!', '~'));
+        if (mayLeave && (address.StartsWith("http://", StringComparison.Ordinal) || address.StartsWith("https://", StringComparison.Ordinal)
+            || address.StartsWith("mailto:", StringComparison.Ordinal)))
+        {
+            return;
+        }
+
+        Assert.False(address.StartsWith('/'), address);
+        Assert.DoesNotContain(':', address.Split('#')[0]);
+    }
+}

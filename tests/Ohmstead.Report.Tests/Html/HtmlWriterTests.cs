@@ -1,0 +1,190 @@
+using System.Globalization;
+using System.Reflection;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Tests.Html;
+
+public class HtmlWriterTests
+{
+    [Fact]
+    public void A_row_of_a_parts_table_reads_as_written()
+    {
+        var source = Probe.Source(html =>
+        {
+            using (html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, "C12")))
+            {
+                html.Open(Tag.Th).With(FixedAttribute.ScopeRow).Text("C12");
+                html.Open(Tag.Td, ClassName.Number).Text("391 µF");
+            }
+        });
+        Assert.Equal(
+            """
+            <tr id="part-C12"><th scope="row">C12</th>
+            <td class="number">391 µF</td>
+            </tr>
+
+            """.ReplaceLineEndings("\n"),
+            source);
+    }
+
+    [Fact]
+    public void A_void_element_has_no_end_tag() =>
+        Assert.Equal("a<br>b", Probe.Source(html =>
+        {
+            html.Text("a");
+            html.Open(Tag.Br).Close();
+            html.Text("b");
+        }));
+
+    [Fact]
+    public void Numbers_are_written_the_same_in_every_culture()
+    {
+        var before = CultureInfo.CurrentCulture;
+        CultureInfo.CurrentCulture = new CultureInfo("de-DE");
+        try
+        {
+            Assert.Equal("""-1.50<span>-12</span><rect x="0.5" width="-3"></rect>""", Probe.Source(html =>
+            {
+                html.Text(-1.50m);
+                html.Open(Tag.Span).Text(-12);
+                html.Open(Tag.Rect).With(NumberAttribute.X, 0.5m).With(NumberAttribute.Width, -3).Close();
+            }));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Fact]
+    public void Line_breaks_at_the_start_of_preformatted_text_survive_the_parser() =>
+        Assert.Equal("\n\nfirst", Probe.Body(html => html.Open(Tag.Pre).Text("\n\nfirst")).FirstElementChild!.TextContent);
+
+    [Fact]
+    public void A_drawing_is_read_as_a_drawing_with_its_title_and_labels()
+    {
+        var body = Probe.Body(html =>
+        {
+            using (html.Open(Tag.Svg).With(FixedAttribute.RoleImage).With(TextAttribute.ViewBox, "0 0 10 10"))
+            {
+                html.Open(Tag.Title).Text("<script>x</script>]]>");
+                html.Open(Tag.Path).With(TextAttribute.PathData, "M1 1h8").Close();
+                html.Open(Tag.Text).With(NumberAttribute.X, 1).Text("</svg><img src=x onerror=y>");
+            }
+        });
+        Harmless.Check(body);
+        Assert.Equal("<script>x</script>]]>", body.QuerySelector("svg > title")!.TextContent);
+        Assert.Equal("</svg><img src=x onerror=y>", body.QuerySelector("svg > text")!.TextContent);
+        Assert.Equal("0 0 10 10", body.QuerySelector("svg")!.GetAttribute("viewBox"));
+    }
+
+    [Fact]
+    public void An_attribute_after_content_is_refused() => Refused(html =>
+    {
+        var cell = html.Open(Tag.Td);
+        html.Text("x");
+        cell.With(ClassName.Number);
+    });
+
+    [Fact]
+    public void An_attribute_for_an_element_that_is_not_the_last_one_is_refused() => Refused(html =>
+    {
+        var row = html.Open(Tag.Tr);
+        html.Open(Tag.Td);
+        row.With(ClassName.Number);
+    });
+
+    [Fact]
+    public void The_same_attribute_twice_is_refused() =>
+        Refused(html => html.Open(Tag.Td).With(FixedAttribute.ScopeRow).With(FixedAttribute.ScopeColumn).Close());
+
+    [Fact]
+    public void Content_in_a_void_element_is_refused() => Refused(html => html.Open(Tag.Img).Text("x"));
+
+    [Fact]
+    public void An_element_left_open_is_refused() => Refused(html => html.Open(Tag.P));
+
+    [Fact]
+    public void Elements_ended_in_the_wrong_order_are_refused() => Refused(html =>
+    {
+        var outer = html.Open(Tag.P);
+        html.Open(Tag.Em);
+        outer.Close();
+    });
+
+    [Fact]
+    public void An_element_ended_twice_is_refused() => Refused(html =>
+    {
+        var element = html.Open(Tag.P);
+        element.Close();
+        element.Close();
+    });
+
+    [Fact]
+    public void Only_a_link_leads_somewhere_and_only_a_picture_shows_a_file()
+    {
+        Assert.True(ExternalLink.TryRead("https://tide.example/", out var elsewhere, out _));
+        Refused(html => html.Open(Tag.Link).To(elsewhere).Close());
+        Refused(html => html.Open(Tag.A).Showing(LocalLink.ToFile("a.png")).Close());
+        Refused(html => html.Open(Tag.A).StyleSheet(LocalLink.ToFile("a.css")).Close());
+    }
+
+    [Fact]
+    public void The_document_type_comes_first() => Refused(html =>
+    {
+        html.Text("x");
+        html.DocumentType();
+    });
+
+    [Fact]
+    public void A_page_nested_deeper_than_the_first_stack_is_written_whole()
+    {
+        var source = Probe.Source(html => Nest(html, 200));
+        Assert.Equal(200, source.Split("<em>").Length - 1);
+        Assert.Equal(200, source.Split("</em>").Length - 1);
+    }
+
+    [Fact]
+    public void No_element_can_run_load_or_embed()
+    {
+        string[] never =
+        [
+            "script", "style", "iframe", "object", "embed", "applet", "base", "form", "input", "button", "textarea", "select", "template", "noscript",
+            "frame", "frameset", "portal", "foreignObject", "use", "image", "animate", "set", "audio", "video", "source", "track", "math", "plaintext", "xmp",
+        ];
+        Assert.Empty(Members<Tag>().Select(tag => tag.Name).Intersect(never, StringComparer.OrdinalIgnoreCase));
+    }
+
+    [Fact]
+    public void No_attribute_holds_a_script_a_style_or_an_address()
+    {
+        var names = Members<TextAttribute>().Select(attribute => AttributeNames(element => element.With(attribute, "x")))
+            .Concat(Members<FixedAttribute>().Select(attribute => AttributeNames(element => element.With(attribute))))
+            .Concat(Members<NumberAttribute>().Select(attribute => AttributeNames(element => element.With(attribute, 1))))
+            .SelectMany(found => found)
+            .ToList();
+        Assert.Contains("alt", names);
+        Assert.DoesNotContain(names, name => name.StartsWith("on", StringComparison.Ordinal));
+        Assert.Empty(names.Intersect(["style", "src", "srcset", "srcdoc", "href", "xlink:href", "action", "formaction", "data", "ping", "poster"], StringComparer.Ordinal));
+    }
+
+    private delegate Element Giving(Element element);
+
+    private static IEnumerable<T> Members<T>()
+        where T : class =>
+        typeof(T).GetProperties(BindingFlags.Public | BindingFlags.Static).Select(property => (T)property.GetValue(null)!);
+
+    private static List<string> AttributeNames(Giving give) =>
+        [.. Probe.Body(html => give(html.Open(Tag.P)).Close()).FirstElementChild!.Attributes.Select(attribute => attribute.Name)];
+
+    private static void Nest(HtmlWriter html, int levels)
+    {
+        if (levels > 0)
+        {
+            using var element = html.Open(Tag.Em);
+            Nest(html, levels - 1);
+        }
+    }
+
+    private static void Refused(Action<HtmlWriter> write) => Assert.Throws<InvalidOperationException>(() => Probe.Source(write));
+}
