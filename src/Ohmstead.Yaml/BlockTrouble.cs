@@ -26,7 +26,7 @@ internal sealed class BlockTrouble
     internal static Finding? Explain(YamlSlice slice, YamlContext context, int at, string said) =>
         new BlockTrouble(slice, context, at, said).Explain();
 
-    private Finding? Explain() => LongQuote() ?? BehindQuote() ?? said switch
+    private Finding? Explain() => BehindQuote() ?? said switch
     {
         _ when Says("cannot start any token") => BadBeginning(),
         _ when Says("invalid mapping") || Says("Mapping values are not allowed") => AtColon(),
@@ -41,16 +41,6 @@ internal sealed class BlockTrouble
         _ when Says("node content") => Syntax(at, 1, $"a value cannot begin with {Letter()}", "put the value in quotes"),
         _ => null,
     };
-
-    /// <summary>A quote that found its end at the opening quote of another value, lines further down.</summary>
-    private Finding? LongQuote() =>
-        context.LongQuote >= 0 && slice.Source.LineAt(context.LongQuoteEnd) == line
-            ? Syntax(
-                context.LongQuote,
-                1,
-                $"the quote opened here closes only on line {Text(line)}, before {Quotation.Of(RestOfLine(at))}",
-                "close the quote at the end of its value")
-            : null;
 
     private Finding? BehindQuote()
     {
@@ -118,11 +108,11 @@ internal sealed class BlockTrouble
             return Syntax(at, RestOfLine(at).Length, "this line is no item of the list above it; expected - at its beginning", "write - before it, or indent it as the list's key is");
         }
 
-        var indentation = Text(IndentationOf(line));
+        var indentation = IndentationOf(line);
         return Syntax(
             slice.Source.LineStart(line) + IndentationOf(line),
             RestOfLine(slice.Source.LineStart(line) + IndentationOf(line)).Length,
-            $"this line is indented by {indentation} spaces, which fits no line above it",
+            $"this line is indented by {Text(indentation)} {(indentation == 1 ? "space" : "spaces")}, which fits no line above it",
             "indent the line as the lines are that it belongs with");
     }
 

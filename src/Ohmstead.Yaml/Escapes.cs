@@ -55,7 +55,7 @@ internal static class Escapes
         return null;
     }
 
-    private static Finding? Judge(SourceText source, Escape escape) => SuspectCharacters.KindOf(Math.Max(escape.Code, ' ')) switch
+    private static Finding? Judge(SourceText source, Escape escape) => (escape.Code < 0 ? CharacterKind.Ordinary : SuspectCharacters.KindOf(escape.Code)) switch
     {
         CharacterKind.Control => Error(source, escape, TextChecks.ControlCharacter, $"the control character {SuspectCharacters.NameOf(escape.Code)}"),
         CharacterKind.NoCharacter => Error(source, escape, TextChecks.NotACharacter, "no character"),

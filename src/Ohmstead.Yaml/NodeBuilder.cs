@@ -184,8 +184,13 @@ internal sealed class NodeBuilder
     {
         ScalarNode { Style: ScalarWriting.Plain, Text: "<<" } => Refuse<ScalarNode>(Refusals.MergeKey(slice, node)),
         ScalarNode { Text: not "" } key => key,
+        ScalarNode { Style: ScalarWriting.Plain } => Refuse<ScalarNode>(Refusals.NoKey(slice, ColonBefore(Next()))),
         _ => Refuse<ScalarNode>(Refusals.KeyNotText(slice, node)),
     };
+
+    // The library puts a key that is not there at the wrong line; the colon behind it is before its value.
+    private int ColonBefore(ParsingEvent? value) =>
+        value is null ? Position : slice.Text.LastIndexOf(':', Math.Max(slice.Offset(value.Start) - 1, slice.Start));
 
     private SequenceNode? ReadSequence(SequenceStart sequence, int depth)
     {

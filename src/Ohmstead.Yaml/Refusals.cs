@@ -58,6 +58,9 @@ internal static class Refusals
         },
         "write the name of the field before the colon");
 
+    internal static Finding NoKey(YamlSlice slice, int colon) => slice.Error(
+        TextChecks.KeyNotText, colon, 1, "nothing stands before this colon; expected a key", "write the name of the field before the colon");
+
     internal static Finding KeyRepeated(YamlSlice slice, MappingEntry entry, MappingEntry earlier) =>
         new(
             TextChecks.KeyRepeated,

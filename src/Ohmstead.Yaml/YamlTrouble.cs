@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Text;
 using YamlDotNet.Core;
 
 namespace Ohmstead.Yaml;
@@ -40,13 +41,22 @@ internal sealed class YamlTrouble
     internal static Finding Explain(YamlSlice slice, Exception exception, int position) =>
         new YamlTrouble(slice, exception, position).Explain();
 
-    private Finding Explain() =>
-        Tab()
-        ?? Refused()
-        ?? Quoted()
-        ?? FlowTrouble.Explain(slice, YamlContext.At(slice.Text, slice.Start, from), from, said)
-        ?? BlockTrouble.Explain(slice, YamlContext.At(slice.Text, slice.Start, from), from, said)
-        ?? slice.Error(TextChecks.YamlSyntax, from, 0, "this cannot be read as YAML", "put the value in quotes, or compare the line with those above");
+    private Finding Explain()
+    {
+        if ((Tab() ?? Refused()) is { } named)
+        {
+            return named;
+        }
+
+        var context = YamlContext.At(slice.Text, slice.Start, from);
+        return Quoted(context)
+            ?? LateQuote(context)
+            ?? FlowTrouble.Explain(slice, context, from, said)
+            ?? BlockTrouble.Explain(slice, context, from, said)
+            ?? Unknown();
+    }
+
+    private Finding Unknown() => slice.Error(TextChecks.YamlSyntax, from, 0, "this cannot be read as YAML", "put the value in quotes, or compare the line with those above");
 
     private Finding? Tab()
     {
@@ -102,9 +112,9 @@ internal sealed class YamlTrouble
         return said.Length == 0 && offset == line && line > slice.Start ? StartOfMark(offset - 1) : -1;
     }
 
-    private Finding? Quoted()
+    private Finding? Quoted(YamlContext context)
     {
-        var quote = Says("quoted scalar") ? from : said.Length == 0 ? YamlContext.At(slice.Text, slice.Start, position).OpenQuote : -1;
+        var quote = Says("quoted scalar") ? from : said.Length == 0 ? context.OpenQuote : -1;
         if (quote < 0)
         {
             return null;
@@ -123,11 +133,29 @@ internal sealed class YamlTrouble
                 TextChecks.YamlSyntax,
                 quote,
                 1,
-                $"the quote opened here is not closed before line {line}, which begins at the left edge",
+                $"the quote opened here is not closed before line {line}, where something else begins",
                 "close the quote at the end of the value");
         }
 
         return Says("end of stream") || Says("document indicator") ? UnclosedQuote(quote) : null;
+    }
+
+    /// <summary>A quote that found its end at the opening quote of another value, lines further down: that value follows without a space.</summary>
+    private Finding? LateQuote(YamlContext context)
+    {
+        if (context.LongQuote < 0 || context.LongQuoteEnd + 1 != from)
+        {
+            return null;
+        }
+
+        var line = slice.Source.LineAt(from);
+        var rest = slice.Text.AsSpan(from..slice.Source.LineEnd(line));
+        return slice.Error(
+            TextChecks.YamlSyntax,
+            context.LongQuote,
+            1,
+            $"the quote opened here closes only on line {line.ToString(CultureInfo.InvariantCulture)}, before {Quotation.Of(rest)}",
+            "close the quote at the end of its value");
     }
 
     private Finding UnclosedQuote(int quote) =>

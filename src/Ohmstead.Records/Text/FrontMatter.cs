@@ -58,6 +58,7 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
             ['{', ..] => ("the file begins with { as JSON does", "write the front matter as YAML between two lines of ---"),
             [] when IsFence(source.Line(source.LineAt(first)).Trim()) =>
                 ("a blank line stands before the first ---", "remove everything before the first ---"),
+            [] => ("no front matter: the first line is blank", Begin),
             _ when line[0] is ' ' or '\t' && IsFence(start) => ("a space stands before the first ---", "remove everything before the first ---"),
             _ when IsDashes(start) => ($"the first line has {Number(start.Length)} dashes", "write exactly three dashes: ---"),
             _ => ($"no front matter: the first line is {Quotation.Of(start)}", Begin),
