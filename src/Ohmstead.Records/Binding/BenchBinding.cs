@@ -116,8 +116,11 @@ public static class BenchBinding
         Note = fields.Text("note"),
     };
 
-    private static Decision? Decided(Fields fields) =>
-        (fields.Word("decision"), fields.Text("because")) is ({ } what, { } because) ? new(fields.Id("part") ?? fields.Text("at"), what, because, fields.Spot) : null;
+    private static Decision? Decided(Fields fields)
+    {
+        var (part, at) = (fields.Id("part"), fields.Text("at"));
+        return (fields.Word("decision"), fields.Text("because")) is ({ } what, { } because) ? new(part ?? at, what, because, fields.Spot) : null;
+    }
 
     private static Proof? Proof(Fields fields)
     {

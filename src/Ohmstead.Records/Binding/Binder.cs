@@ -25,9 +25,9 @@ public sealed class Binder(string path)
             {
                 ReportUnknownKey(entry, shape);
             }
-            else if (entry.Value is ScalarNode { IsNothing: true } && shape.Keys[place].Kind is not (ValueKind.List or ValueKind.Mapping))
+            else if (entry.Value is ScalarNode scalar && IsBlank(scalar) && shape.Keys[place].Kind is not (ValueKind.List or ValueKind.Mapping))
             {
-                Report(RecordChecks.ValueMissing, entry.KeySpot, $"nothing stands behind '{entry.Key}'", $"write {entry.Key}: {shape.Keys[place].Example}, or leave the key out");
+                Report(RecordChecks.ValueMissing, scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot, $"nothing stands behind '{entry.Key}'", $"write {entry.Key}: {shape.Keys[place].Example}, or leave the key out");
                 slots[place] = entry.Value;
             }
             else
@@ -52,6 +52,9 @@ public sealed class Binder(string path)
     public void Report(string check, Spot spot, string message, string? nextStep) =>
         findings.Add(new Finding(check, Severity.Error, spot.In(path), message, nextStep));
 
+    /// <summary>Whether nothing is written that a person could read: no text, blanks alone, or a word for nothing.</summary>
+    internal static bool IsBlank(ScalarNode scalar) => scalar.IsNothing || string.IsNullOrWhiteSpace(scalar.Text);
+
     // 'referance' beside a missing 'ref' has one cause: the message about the unknown key is enough.
     private static bool IsSlipOf(string written, Key key, Shape shape) =>
         shape.PlaceOf(written) < 0 && Nearest.To(written, shape.Keys.Select(known => known.Name)) == key.Name;
@@ -62,7 +65,7 @@ public sealed class Binder(string path)
         Report(
             RecordChecks.KeyUnknown,
             entry.KeySpot,
-            $"a {shape.Name} has no key '{Shown(entry.Key)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"),
+            $"'{Shown(entry.Key)}' is no key of the {shape.Name}" + (near is null ? string.Empty : $", '{near}' is the nearest"),
             near is null ? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}" : $"write {near}:");
     }
 

@@ -59,8 +59,12 @@ public static class DateText
         {
             var first = parts[0].PadLeft(2, '0');
             var second = parts[1].PadLeft(2, '0');
-            var readings = new[] { $"{parts[2]}-{second}-{first}", $"{parts[2]}-{first}-{second}" }.Where(iso => ParseRough(iso).Fault is null).Distinct();
-            return Fault(text, ParseFaultKind.Ambiguous, $"'{Excerpt(text)}' can be read in more than one way, an ISO date is expected", $"write {string.Join(" or ", readings)}");
+            var readings = new[] { $"{parts[2]}-{second}-{first}", $"{parts[2]}-{first}-{second}" }.Where(iso => ParseRough(iso).Fault is null).Distinct().ToList();
+            if (readings.Count > 0)
+            {
+                var what = readings.Count > 1 ? "can be read in more than one way" : "is no ISO date";
+                return Fault(text, ParseFaultKind.Ambiguous, $"'{Excerpt(text)}' {what}, an ISO date is expected", $"write {string.Join(" or ", readings)}");
+            }
         }
 
         return Fault(text, ParseFaultKind.NotUnderstood, $"'{Excerpt(text)}' is no ISO date", "write it as 2026-03-14, with two digits for month and day and no time");

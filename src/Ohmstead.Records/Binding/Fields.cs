@@ -27,6 +27,9 @@ public sealed class Fields
     /// <summary>Where the mapping starts.</summary>
     public Spot Spot { get; }
 
+    /// <summary>Whether something stands behind a key, readable or not: a value that is there and cannot be read is no cause for a second message.</summary>
+    public bool Holds(string key) => slots[Place(key)] is not null;
+
     /// <summary>Any text.</summary>
     public Written<string>? Text(string key) => Scalar(key) is { } scalar ? new(scalar.Text, scalar.Text, SpotOf(scalar)) : null;
 
@@ -235,10 +238,10 @@ public sealed class Fields
     {
         switch (slots[Place(key)])
         {
-            case null or ScalarNode { IsNothing: true }:
+            case null:
                 return null;
             case ScalarNode scalar:
-                return scalar;
+                return Binder.IsBlank(scalar) ? null : scalar;
             case { } other:
                 ReportShape(key, other, KeyOf(key).Example);
                 return null;
@@ -264,9 +267,25 @@ public sealed class Fields
     private void Report(string check, ScalarNode scalar, ParseFault fault)
     {
         // Inside quotes and blocks the text does not start at the scalar's own place in every case; the scalar's place is true in all.
-        var offset = scalar.Style == ScalarWriting.Plain ? new System.Globalization.StringInfo(scalar.Text[..Math.Min(fault.Offset, scalar.Text.Length)]).LengthInTextElements : 0;
-        var spot = scalar.Spot with { Column = scalar.Spot.Column + offset, Length = scalar.Style == ScalarWriting.Plain ? Math.Min(fault.Length, 60) : scalar.Spot.Length };
-        binder.Report(check, spot, fault.Message, fault.NextStep);
+        var start = Math.Min(fault.Offset, scalar.Text.Length);
+        var end = Math.Min(start + fault.Length, scalar.Text.Length);
+        var (before, length) = (CodePoints(scalar.Text.AsSpan(0, start)), CodePoints(scalar.Text.AsSpan(start, end - start)));
+        var isExact = scalar.Style == ScalarWriting.Plain && before + length <= scalar.Spot.Length;
+        binder.Report(check, isExact ? scalar.Spot with { Column = scalar.Spot.Column + before, Length = length } : scalar.Spot, fault.Message, fault.NextStep);
+    }
+
+    private static int CodePoints(ReadOnlySpan<char> text)
+    {
+        var count = text.Length;
+        foreach (var unit in text)
+        {
+            if (char.IsLowSurrogate(unit))
+            {
+                count--;
+            }
+        }
+
+        return count;
     }
 
     private void ReportShape(string key, Node found, string expected)

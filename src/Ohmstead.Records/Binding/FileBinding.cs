@@ -33,11 +33,11 @@ public static class FileBinding
 
     /// <summary>Reads instruments.yaml.</summary>
     public static FileReading<InstrumentsFile> Instruments(string path, NodeReading text) => Read(path, text, FileShapes.Instruments, fields =>
-        new InstrumentsFile(path, BenchBinding.Each(fields, "instruments", Instrument)));
+        new InstrumentsFile(path, BenchBinding.Each(fields, "instruments", Instrument)) { Note = fields.Text("note") });
 
     /// <summary>Reads stock.yaml.</summary>
     public static FileReading<StockFile> Stock(string path, NodeReading text) => Read(path, text, FileShapes.Stock, fields =>
-        new StockFile(path, BenchBinding.Each(fields, "lots", Lot), BenchBinding.Each(fields, "orders", Order), BenchBinding.Visits(fields)));
+        new StockFile(path, BenchBinding.Each(fields, "lots", Lot), BenchBinding.Each(fields, "orders", Order), BenchBinding.Visits(fields)) { Note = fields.Text("note") });
 
     /// <summary>Reads a design.</summary>
     public static FileReading<DesignFile> Design(string path, NodeReading text) => Read(path, text, FileShapes.Design, fields =>
@@ -56,6 +56,7 @@ public static class FileBinding
             Points = points,
             Hazards = hazards,
             KnownFaults = faults,
+            Note = fields.Text("note"),
             Body = text.Body,
         };
     });
@@ -126,7 +127,11 @@ public static class FileBinding
             return null;
         }
 
-        var measures = fields.Word("measures")?.Value ?? "voltage";
+        var word = fields.Word("measures");
+        var measures = word?.Value ?? "voltage";
+
+        // What the limits are in is not known when 'measures' cannot be read: they would be refused for the fault of another.
+        var isKnown = word is not null || !fields.Holds("measures");
         var dimension = measures switch
         {
             "current" => Dimension.Current,
@@ -135,13 +140,14 @@ public static class FileBinding
             "hours" or "result" => Dimension.Number,
             _ => Dimension.Voltage,
         };
-        var nominal = fields.Quantity("nominal", dimension);
+        var nominal = isKnown ? fields.Quantity("nominal", dimension) : null;
+        var isNominalRead = isKnown && (nominal is not null || !fields.Holds("nominal"));
         return new TestPoint(name, measures, fields.Spot, fromDesign)
         {
             Nominal = nominal,
-            Tolerance = fields.Tolerance("tolerance", dimension, nominal?.Value),
-            Low = fields.Quantity("low", dimension),
-            High = fields.Quantity("high", dimension),
+            Tolerance = isNominalRead ? fields.Tolerance("tolerance", dimension, nominal?.Value) : null,
+            Low = isKnown ? fields.Quantity("low", dimension) : null,
+            High = isKnown ? fields.Quantity("high", dimension) : null,
             RippleLimit = fields.Quantity("ripple_limit"),
             Hours = fields.Number("hours"),
             IsRequired = fields.Word("required") is not { Value: "no" },

@@ -35,21 +35,24 @@ public static class PartBinding
         var resistance = fields.Quantity("resistance");
         var inductance = fields.Quantity("inductance");
         var frequency = fields.Quantity("frequency");
-        var nominal = (dimension switch
+        var (nominal, marked) = dimension switch
         {
-            Dimension.Capacitance => capacitance,
-            Dimension.Resistance => resistance,
-            Dimension.Inductance => inductance,
-            Dimension.Frequency => frequency,
-            _ => null,
-        })?.Value;
+            Dimension.Capacitance => (capacitance, "capacitance"),
+            Dimension.Resistance => (resistance, "resistance"),
+            Dimension.Inductance => (inductance, "inductance"),
+            Dimension.Frequency => (frequency, "frequency"),
+            _ => (null, null),
+        };
+
+        // Some letters mean nothing without the value they belong to: one that cannot be read has been reported already.
+        var isNominalRead = nominal is not null || marked is null || !fields.Holds(marked);
         return new PartValues(kind)
         {
             Capacitance = capacitance,
             Resistance = resistance,
             Inductance = inductance,
             Frequency = frequency,
-            Tolerance = fields.Tolerance("tolerance", dimension, nominal),
+            Tolerance = isNominalRead ? fields.Tolerance("tolerance", dimension, nominal?.Value) : null,
             RatedVoltage = fields.Quantity("rated_voltage"),
             Temperature = fields.Quantity("temperature"),
             Power = fields.Quantity("power"),

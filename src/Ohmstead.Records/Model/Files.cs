@@ -127,6 +127,9 @@ public sealed record DesignFile(string Path, Written<string> Id, Written<string>
     /// <summary>Known faults.</summary>
     public IReadOnlyList<KnownFault> KnownFaults { get; init; } = [];
 
+    /// <summary>A remark.</summary>
+    public Written<string>? Note { get; init; }
+
     /// <summary>The Markdown text.</summary>
     public string Body { get; init; } = string.Empty;
 }

@@ -45,7 +45,11 @@ public sealed record Instrument(Written<string> Id, Written<string> What, Spot S
 /// <summary>The instruments file.</summary>
 /// <param name="Path">The path of the file.</param>
 /// <param name="Instruments">The instruments.</param>
-public sealed record InstrumentsFile(string Path, IReadOnlyList<Instrument> Instruments);
+public sealed record InstrumentsFile(string Path, IReadOnlyList<Instrument> Instruments)
+{
+    /// <summary>A remark.</summary>
+    public Written<string>? Note { get; init; }
+}
 
 /// <summary>Parts in the drawer that came together.</summary>
 /// <param name="Id">Its name in the records.</param>
@@ -100,4 +104,8 @@ public sealed record Order(Written<string> Id, Written<DateOnly> Placed, Written
 /// <param name="Lots">The lots.</param>
 /// <param name="Orders">The orders.</param>
 /// <param name="Bench">Incoming inspection.</param>
-public sealed record StockFile(string Path, IReadOnlyList<Lot> Lots, IReadOnlyList<Order> Orders, IReadOnlyList<BenchVisit> Bench);
+public sealed record StockFile(string Path, IReadOnlyList<Lot> Lots, IReadOnlyList<Order> Orders, IReadOnlyList<BenchVisit> Bench)
+{
+    /// <summary>A remark.</summary>
+    public Written<string>? Note { get; init; }
+}

@@ -72,7 +72,7 @@ internal sealed class NodeJsonReader : JsonReader, IJsonLineInfo
                 steps.Add((JsonToken.EndArray, null, sequence.Spot));
                 break;
             case ScalarNode scalar:
-                AddScalar(CoreSchema.Resolve(scalar), scalar.IsNothing ? keySpot : scalar.Spot);
+                AddScalar(CoreSchema.Resolve(scalar), scalar.Spot.Length == 0 ? keySpot : scalar.Spot);
                 break;
             default:
                 break;

@@ -96,8 +96,8 @@ public static class FileShapes
             Key.Quantity("error", Dimension.Ratio, "The part of the error that goes with the reading.", "0.5 %"),
             Key.Count("digits", "The part of the error counted in steps of the last digit.", "5"),
             Key.AnyQuantity("step", "The step of the last digit.", "0.1 µF"),
-            Key.AnyQuantity("fixed", "A fixed part of the error.", "20 mΩ"),
-            Key.AnyQuantity("up_to", "The largest reading this holds for.", "2 mF"),
+            Key.AnyQuantity("fixed", "A fixed part of the error.", "5 pF"),
+            Key.AnyQuantity("up_to", "The largest reading this holds for.", "2000 µF"),
         ]);
 
     private static readonly Shape Instrument = new(
