@@ -8,15 +8,16 @@ namespace Ohmstead.Benchmarks;
 /// <param name="Compare">Another command to time on the same folders, or null. <c>{dir}</c> and <c>{out}</c> in it become the collection and an output folder.</param>
 /// <param name="Against">The command of the product that it is compared with: check or report.</param>
 /// <param name="StagesOnly">True when only the stages inside one process are measured.</param>
-public sealed record Options(IReadOnlyList<int> Sizes, int Runs, string? Compare, string Against, bool StagesOnly)
+/// <param name="Program">A product that is built already, or null to publish it first.</param>
+public sealed record Options(IReadOnlyList<int> Sizes, int Runs, string? Compare, string Against, bool StagesOnly, string? Program)
 {
     /// <summary>How the program is called.</summary>
-    public const string Usage = "[--boards 1000,3000,10000] [--runs 3] [--compare \"COMMAND {dir} {out}\"] [--against check|report] [--stages-only]";
+    public const string Usage = "[--boards 1000,3000,10000] [--runs 3] [--compare \"COMMAND {dir} {out}\"] [--against check|report] [--stages-only] [--product PROGRAM]";
 
     /// <summary>Reads the arguments, or gives null when they make no sense.</summary>
     public static Options? Read(IReadOnlyList<string> arguments)
     {
-        var options = new Options([1_000, 3_000, 10_000], 3, null, "check", false);
+        var options = new Options([1_000, 3_000, 10_000], 3, null, "check", false, null);
         for (var at = 0; at < arguments.Count; at++)
         {
             if (arguments[at] == "--stages-only")
@@ -42,6 +43,7 @@ public sealed record Options(IReadOnlyList<int> Sizes, int Runs, string? Compare
         "--runs" when Number(value) is > 0 and var runs => options with { Runs = runs },
         "--compare" => options with { Compare = value },
         "--against" when value is "check" or "report" => options with { Against = value },
+        "--product" => options with { Program = Path.GetFullPath(value) },
         _ => null,
     };
 

@@ -9,6 +9,12 @@ if (Options.Read(args) is not { } options)
 }
 
 var console = Console.Out;
+Machine.Print(console);
+if (!CollectionReading.IsSound(console))
+{
+    return 1;
+}
+
 StageBenchmark.Run(console);
 if (options.StagesOnly)
 {
@@ -18,7 +24,7 @@ if (options.StagesOnly)
 var folder = Directory.CreateTempSubdirectory("ohmstead-benchmark-").FullName;
 try
 {
-    var (product, trouble) = Product.Publish(Path.Combine(folder, "product"));
+    var (product, trouble) = options.Program is { } program ? (new Product(program), null) : Product.Publish(Path.Combine(folder, "product"));
     if (product is null)
     {
         Console.Error.WriteLine(trouble);

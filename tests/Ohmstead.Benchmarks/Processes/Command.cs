@@ -28,7 +28,8 @@ public sealed record Command(string Program, params IReadOnlyList<string> Argume
         long? peak = null;
         do
         {
-            peak = ProcFiles.PeakBytes(process.Id) ?? peak;
+            // A descendant that has ended takes its peak with it, so the largest seen is kept.
+            peak = ProcFiles.PeakBytes(process.Id) is { } seen && !(peak >= seen) ? seen : peak;
         }
         while (!process.WaitForExit(Look));
 

@@ -19,9 +19,8 @@ public sealed record Product(string Program)
         }
 
         var cost = new Command("dotnet", "publish", Path.Combine(root, "src", "Ohmstead"), "-c", "Release", "-o", folder, "--nologo", "-v", "quiet").Run();
-        var program = Path.Combine(folder, OperatingSystem.IsWindows() ? "Ohmstead.exe" : "Ohmstead");
-        program = File.Exists(program) ? program : program.Replace("Ohmstead" + Path.GetExtension(program), "ohmstead" + Path.GetExtension(program), StringComparison.Ordinal);
-        return cost.ExitCode == 0 && File.Exists(program) ? (new Product(program), null) : (null, $"the product could not be published: {cost.LastLine}");
+        var program = ((string[])["Ohmstead", "ohmstead", "Ohmstead.exe", "ohmstead.exe"]).Select(name => Path.Combine(folder, name)).FirstOrDefault(File.Exists);
+        return cost.ExitCode == 0 && program is not null ? (new Product(program), null) : (null, $"the product could not be published: {cost.LastLine}");
     }
 
     /// <summary>Judges a folder or one record.</summary>

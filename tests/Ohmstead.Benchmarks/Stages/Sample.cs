@@ -23,7 +23,4 @@ public sealed class Sample(string path, byte[] bytes)
 
     /// <summary>Left by the stage that binds.</summary>
     public BoardFile? Board { get; set; }
-
-    /// <summary>How many findings the stages made.</summary>
-    public int Findings { get; set; }
 }

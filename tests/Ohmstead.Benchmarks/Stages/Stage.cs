@@ -21,7 +21,7 @@ public sealed record Stage(string Name, Action<Sample> Run, bool IsPartOfNext = 
             new("bytes to text", sample => sample.Source = SourceDecoder.Decode(sample.Path, sample.Bytes.Span).Source, IsPartOfNext: true),
             new("text to YAML events, the library alone", Events, IsPartOfNext: true),
             new("bytes to nodes (the two above included)", sample => sample.Nodes = reader.Read(sample.Path, sample.Bytes, FileForm.Markdown, ReadingLimits.Usual)),
-            new("nodes to model", Bind),
+            new("nodes to model", sample => sample.Board = FileBinding.Board(sample.Path, sample.Nodes!).File),
         ];
     }
 
@@ -37,12 +37,5 @@ public sealed record Stage(string Name, Action<Sample> Run, bool IsPartOfNext = 
         while (parser.MoveNext())
         {
         }
-    }
-
-    private static void Bind(Sample sample)
-    {
-        var reading = FileBinding.Board(sample.Path, sample.Nodes!);
-        sample.Board = reading.File;
-        sample.Findings = sample.Nodes!.Findings.Count + reading.Findings.Count;
     }
 }
