@@ -1,12 +1,96 @@
 using System.CommandLine;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Collections;
+using Ohmstead.Output;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Commands;
 
+/// <summary>Checks a collection and writes its pages.</summary>
 internal sealed class ReportCommand(Terminal terminal)
 {
     public Command Build()
     {
-        _ = terminal;
-        return new Command("report", "Check a collection and write its pages.");
+        var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; this folder when not given.", DefaultValueFactory = _ => "." };
+        var to = new Option<string>("--to") { Description = "The folder for the pages.", DefaultValueFactory = _ => "report", HelpName = "FOLDER" };
+        var shared = new SharedOptions();
+        var command = new Command("report", "Check a collection and write its pages: one for the collection, one for each board.") { folder, to, shared.AsOf, shared.Thorough, shared.Workers };
+        command.SetAction(parsed =>
+        {
+            var source = parsed.GetValue(folder)!;
+            if (shared.Read(parsed, terminal.Error) is not { } options)
+            {
+                return ExitCode.Usage;
+            }
+
+            if (!Directory.Exists(source))
+            {
+                terminal.Error.WriteLine($"there is no folder '{Printable.Of(source)}'");
+                return ExitCode.Usage;
+            }
+
+            var files = CollectionFolder.Open(source);
+            if (files.Boards.Count == 0)
+            {
+                terminal.Error.WriteLine($"no boards in '{Printable.Of(files.Root)}': a collection has boards/*.md");
+                return ExitCode.Usage;
+            }
+
+            if (ReportFolder.Open(parsed.GetValue(to)!, files.Root, terminal.Error) is not { } target)
+            {
+                return ExitCode.Usage;
+            }
+
+            return Write(files, target, options);
+        });
+        return command;
+    }
+
+    private int Write(CollectionFolder files, ReportFolder target, RunOptions options)
+    {
+        // Links between boards need the numbers before the first page is written; a file is named after its board.
+        var numbers = files.Boards.Select(path => Path.GetFileNameWithoutExtension(path)).ToHashSet(StringComparer.Ordinal);
+        var version = typeof(ReportCommand).Assembly.GetName().Version?.ToString(3) ?? "0";
+        RunResult result;
+        using (var progress = new Progress(terminal, files.Boards.Count))
+        {
+            result = new CollectionRun(files, options).Run(progress.Report, workshop =>
+            {
+                var context = new ReportContext(workshop, numbers, options.Today, version);
+                var buffer = new PageBuffer();
+                return board =>
+                {
+                    BoardPage.Write(buffer, context, board);
+                    target.Put(BoardPage.PathOf(board.Board.Id.Value), buffer.Written);
+                    CopyPictures(files, target, board);
+                };
+            });
+        }
+
+        using (var buffer = new PageBuffer())
+        {
+            CollectionPage.Write(buffer, new ReportContext(result.Workshop, numbers, options.Today, version), result.Boards);
+            target.Put(CollectionPage.PathName, buffer.Written);
+        }
+
+        target.Put(PageFrame.StyleSheet, StyleSheetFile.Read());
+        target.Finish();
+        var exit = CheckCommand.Exit(result, isStrict: false);
+        new TextFindings(5, 20).Write(terminal.Out, result, files, exit);
+        terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged; open {Path.Combine(target.Root, CollectionPage.PathName)}");
+        return exit;
+    }
+
+    private static void CopyPictures(CollectionFolder files, ReportFolder target, BoardAssessment board)
+    {
+        var pictures = new FolderPictures(files.Root);
+        foreach (var path in board.Visits.SelectMany(visit => visit.Photos).Select(photo => photo.File.Value))
+        {
+            if (PictureNames.IsSafe(path) && pictures.At(path) == Assessment.Checks.PictureState.Present)
+            {
+                target.Put(path, File.ReadAllBytes(files.Full(path)));
+            }
+        }
     }
 }

@@ -1,0 +1,150 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Records.Model;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>The bench, day by day, in order: what was found, read, decided and done.</summary>
+public static class BenchLog
+{
+    /// <summary>Writes the log.</summary>
+    public static void Write(HtmlWriter html, BoardAssessment board)
+    {
+        if (board.Visits.Count == 0)
+        {
+            return;
+        }
+
+        PageFrame.Heading(html, "bench", "At the bench");
+        for (var order = 0; order < board.Visits.Count; order++)
+        {
+            Visit(html, board, order);
+        }
+    }
+
+    private static void Visit(HtmlWriter html, BoardAssessment board, int order)
+    {
+        var visit = board.Visits[order];
+        using var section = html.Open(Tag.Section, ClassName.Visit);
+        var head = string.Join(", ", new[] { visit.Date.Text, visit.By?.Value, visit.Instrument is { } instrument ? "with " + instrument.Value : null, visit.RoomTemperature?.Text }.OfType<string>());
+        html.Open(Tag.H3).Text(head);
+        if (visit.Found.Count > 0)
+        {
+            using var found = html.Open(Tag.Ul);
+            foreach (var finding in visit.Found)
+            {
+                using var item = html.Open(Tag.Li);
+                html.Text("Found at ");
+                BoardPage.Reference(html, board, finding.At.Value);
+                html.Text($": {finding.What.Value} ({finding.Severity.Value}" + (board.OpenFindings.Contains(finding) && finding.Severity.Value is "major" or "safety" && board.OpenFindings.Contains(finding) ? ", still open)" : ")"));
+            }
+        }
+
+        var readings = board.Readings.Where(reading => reading.VisitOrder == order).ToArray();
+        if (readings.Length > 0)
+        {
+            using var scroll = html.Open(Tag.Div, ClassName.Scroll).With(FixedAttribute.RoleRegion).With(FixedAttribute.TabStop).With(TextAttribute.AriaLabel, "Readings of " + visit.Date.Text);
+            using var table = html.Open(Tag.Table, ClassName.Ledger);
+            PageFrame.Head(html, "Of", "How", "Verdicts");
+            using var body = html.Open(Tag.TBody);
+            foreach (var reading in readings)
+            {
+                Reading(html, board, reading);
+            }
+        }
+
+        Lines(html, board, visit);
+    }
+
+    private static void Reading(HtmlWriter html, BoardAssessment board, AssessedReading assessed)
+    {
+        var reading = assessed.Reading;
+        using var row = html.Open(Tag.Tr);
+        using (html.Open(Tag.Th).With(FixedAttribute.ScopeRow))
+        {
+            if (reading.Part is { } part)
+            {
+                BoardPage.Reference(html, board, part.Value);
+            }
+
+            html.Text((reading.Part is null ? string.Empty : " ") + string.Join(' ', new[] { reading.Point?.Value, reading.Lot is { } lot ? "lot " + lot.Value : null }.OfType<string>()));
+        }
+
+        html.Open(Tag.Td).Text(string.Join(", ", new[]
+        {
+            reading.State?.Value ?? "as found",
+            reading.Circuit?.Value switch { "in" => "in circuit", "out" => "out of circuit", _ => null },
+            reading.Frequency?.Text,
+            reading.Temperature?.Text,
+            reading.Instrument is { } instrument ? "with " + instrument.Value : null,
+            reading.AtVoltage is { } at ? "at " + at.Text : null,
+            reading.After is { } after ? "after " + after.Text : null,
+            reading.Method?.Value,
+        }.OfType<string>()));
+        using var cell = html.Open(Tag.Td);
+        foreach (var verdict in assessed.Verdicts)
+        {
+            VerdictCell.Write(html, verdict);
+        }
+
+        if (assessed.Verdicts.Count == 0)
+        {
+            foreach (var value in reading.Values)
+            {
+                html.Open(Tag.P).Text($"{Assessment.Verdicts.VerdictWords.Of(value.Measured)} {value.Value.Text}");
+            }
+        }
+
+        if (reading.Result is { } result)
+        {
+            html.Open(Tag.P).Text($"test: {result.Value}");
+        }
+
+        if (reading.Note is { } note)
+        {
+            html.Open(Tag.P).Text(note.Value);
+        }
+    }
+
+    private static void Lines(HtmlWriter html, BoardAssessment board, BenchVisit visit)
+    {
+        if (visit.Decided.Count + visit.Work.Count == 0)
+        {
+            return;
+        }
+
+        using var list = html.Open(Tag.Ol);
+        foreach (var decision in visit.Decided)
+        {
+            using var item = html.Open(Tag.Li);
+            html.Text("Decided");
+            if (decision.Place is { } place)
+            {
+                html.Text(" for ");
+                BoardPage.Reference(html, board, place.Value);
+            }
+
+            html.Text($": {decision.What.Value}, because {decision.Because.Value}");
+        }
+
+        foreach (var work in visit.Work)
+        {
+            using var item = html.Open(Tag.Li);
+            if ((work.Part ?? work.At) is { } at)
+            {
+                BoardPage.Reference(html, board, at.Value);
+                html.Text(" ");
+            }
+
+            html.Text(string.Join("; ", new[]
+            {
+                work.Did.Value + (work.With is { } with ? " with " + with.Value : string.Empty) + (work.Lot is { } lot ? " from lot " + lot.Value : string.Empty),
+                work.Polarity.Count > 0 ? "way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Value)) : null,
+                work.Dry is { } dry ? "to dry for " + dry.Text : null,
+                work.Kept is { } kept ? "original: " + kept.Value : null,
+                work.IsIrreversible ? "cannot be undone" : null,
+                work.Note?.Value,
+            }.OfType<string>()));
+        }
+    }
+}

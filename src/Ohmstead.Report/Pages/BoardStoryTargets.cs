@@ -1,0 +1,25 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Markdown;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>What names in the story of a board lead to: its own parts, other boards, pictures of the collection.</summary>
+internal sealed class BoardStoryTargets(ReportContext context, BoardAssessment board) : IStoryTargets
+{
+    /// <inheritdoc/>
+    public Link? Reference(string name) =>
+        board.Place(name) is not null ? LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, name))
+        : name != board.Board.Id.Value && context.Boards.Contains(name) ? LocalLink.ToFile(BoardPage.PathOf(name), 1)
+        : null;
+
+    /// <inheritdoc/>
+    public LocalLink? File(string path, string? place)
+    {
+        var name = Path.GetFileNameWithoutExtension(path);
+        return path.EndsWith(".md", StringComparison.Ordinal) && context.Boards.Contains(name) ? LocalLink.ToFile(BoardPage.PathOf(name), 1) : null;
+    }
+
+    /// <inheritdoc/>
+    public LocalLink? Picture(string path) => PictureNames.IsSafe(path) ? LocalLink.ToFile(path, 1) : null;
+}

@@ -1,0 +1,97 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics.Hazards;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>The cautions of a board: what can hurt, how long it takes to bleed down, and always to whom a figure defers.</summary>
+public static class Cautions
+{
+    // To 60 V d.c.: the usual boundary of touchable voltage, IEC 62368-1:2018 table 4 (from memory). It is where the figure stops, not a permission.
+    private const double BleedsTo = 60;
+
+    /// <summary>Writes the cautions; nothing when the board has no hazards.</summary>
+    public static void Write(HtmlWriter html, BoardAssessment board)
+    {
+        using var box = html.Open(Tag.Aside, ClassName.Caution).With(TextAttribute.AriaLabel, "Cautions");
+        PageFrame.Heading(html, "cautions", "Before you touch it");
+        if (board.Hazards.Count > 0)
+        {
+            using var list = html.Open(Tag.Ul);
+            foreach (var hazard in board.Hazards)
+            {
+                One(html, hazard);
+            }
+        }
+        else
+        {
+            html.Open(Tag.P).Text("The record names no hazard. That is not proof that there is none.");
+        }
+
+        html.Open(Tag.P, ClassName.Fine).Text(SafetyNotice.Defer);
+    }
+
+    private static void One(HtmlWriter html, AssessedHazard assessed)
+    {
+        var hazard = assessed.Hazard;
+        using var item = html.Open(Tag.Li);
+        html.Open(Tag.Strong).Text(hazard.Kind.Value + (hazard.At is { } at ? $" at {at.Value}" : string.Empty));
+        if (assessed.MadeSafe is { } visit)
+        {
+            html.Text($": made safe on {visit.Date.Text}. ");
+        }
+        else
+        {
+            html.Text(assessed.MustGo ? ": not made safe. " : ": ");
+        }
+
+        if (hazard.Note is { } note)
+        {
+            html.Text(note.Value + ". ");
+        }
+
+        if (assessed.MadeSafe is null)
+        {
+            Figures(html, assessed);
+            if (HazardCatalogue.All.FirstOrDefault(known => known.Name == CatalogueId(hazard.Kind.Value)) is { } entry)
+            {
+                html.Text(string.Join("; ", entry.Cautions) + ".");
+            }
+        }
+    }
+
+    private static void Figures(HtmlWriter html, AssessedHazard assessed)
+    {
+        var hazard = assessed.Hazard;
+        if (hazard.Voltage is not { } voltage || hazard.Capacitance is not { } capacitance)
+        {
+            return;
+        }
+
+        var (volts, farads) = (voltage.Value.Value, capacitance.Value.Value);
+        if (StoredEnergy.Of(farads, volts).Is(out var energy, out _))
+        {
+            html.Text($"{capacitance.Text} at {voltage.Text} holds {QuantityText.Format(new Quantity(decimal.Round(energy.Joules, 4), Dimension.Energy), 3)}. ");
+        }
+
+        if (hazard.Bleed is { } bleed && (double)volts > BleedsTo && Discharge.Seconds((double)bleed.Value.Value, (double)farads, (double)volts, BleedsTo).Is(out var seconds, out _))
+        {
+            html.Text($"Through {bleed.Text} it needs {QuantityText.Format(new Quantity((decimal)Math.Ceiling(seconds.Value), Dimension.Duration))} to fall to 60 V, if the resistor is not open: measure. ");
+        }
+    }
+
+    private static string CatalogueId(string kind) => kind switch
+    {
+        "charged capacitor" => "stored-energy",
+        "picture tube" => "picture-tube",
+        "leaking cell" => "rechargeable-cell",
+        "lithium cell" => "lithium-cell",
+        "oil-filled part" => "polychlorinated-oil",
+        "selenium rectifier" => "selenium",
+        "crazed suppressor" => "crazed-suppressor",
+        "lead and flux" => "lead-and-flux",
+        "hot parts" => "hot-parts",
+        _ => kind,
+    };
+}
