@@ -20,8 +20,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         {
             foreach (var verdict in reading.Verdicts)
             {
-                // A reading that proves nothing does not undo one that proved something.
-                if (verdict.Outcome is not (VerdictOutcome.ProvesNothing or VerdictOutcome.NoLimit) || !latest.ContainsKey(verdict.Measured))
+                if (!latest.TryGetValue(verdict.Measured, out var earlier) || Outweighs(verdict.Outcome, earlier.Outcome))
                 {
                     latest[verdict.Measured] = verdict;
                 }
@@ -37,6 +36,14 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
             PassedTest = passed,
         };
     }
+
+    // A reading that proves nothing does not undo one that proved something, and one too close to call does not answer one that failed.
+    private static bool Outweighs(VerdictOutcome later, VerdictOutcome earlier) => later switch
+    {
+        VerdictOutcome.ProvesNothing or VerdictOutcome.NoLimit => false,
+        VerdictOutcome.Undecided => earlier != VerdictOutcome.Outside,
+        _ => true,
+    };
 
     // Readings of what sits there now: those of the lot before it was fitted (here or in the drawer), and those of the place since.
     private IEnumerable<AssessedReading> Relevant(
