@@ -29,7 +29,8 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
             passed = reading.Reading.Result is { } result ? result.Value == "pass" : passed;
         }
 
-        var decided = timeline.DecisionOn(reference);
+        // What was decided about a part that has gone since says nothing about the one that sits there now.
+        var decided = timeline.DecisionOn(reference) is { } said && said.Order >= (change?.Order ?? -1) ? said : ((int Order, Decision Decision)?)null;
         return new PlaceHistory(part, lot, change is { Work.PutsAPartIn: true } ? change.Value.Work : null, change?.Visit, own, [.. latest.OrderBy(pair => pair.Key).Select(pair => pair.Value)], decided?.Decision, decided?.Order ?? -1)
         {
             IsEmpty = change is { Work.Did.Value: "removed" },
