@@ -35,6 +35,9 @@ internal sealed class SmallCollection
 
     internal IReadOnlyList<BoardAssessment> Boards { get; }
 
+    /// <summary>What reading the files alone has to say.</summary>
+    internal IReadOnlyList<Finding> ReadingFindings => findings;
+
     /// <summary>What reading the files and all checks have to say, in order of place.</summary>
     internal IReadOnlyList<Finding> Findings() =>
     [
