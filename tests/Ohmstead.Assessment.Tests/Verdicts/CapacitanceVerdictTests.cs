@@ -37,7 +37,7 @@ public sealed class CapacitanceVerdictTests
     [InlineData("1759.9 µF", VerdictOutcome.Outside)]
     [InlineData("2640 µF", VerdictOutcome.Inside)]
     [InlineData("2640.1 µF", VerdictOutcome.Outside)]
-    [InlineData("2.64 mF", VerdictOutcome.Inside)]
+    [InlineData("2640000 nF", VerdictOutcome.Inside)]
     [InlineData("2640.0000000001 µF", VerdictOutcome.Outside)]
     public void A_reading_exactly_on_its_limit_is_inside_and_one_last_place_beyond_is_outside(string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict(Reservoir, $"circuit: out, capacitance: {reading}").Outcome);
