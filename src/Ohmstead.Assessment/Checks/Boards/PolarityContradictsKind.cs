@@ -1,4 +1,5 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
