@@ -112,6 +112,6 @@ public sealed class Assessor(Workshop workshop)
 
     private DateOnly? LookAgainAfter(BenchVisit[] visits) =>
         visits.Length > 0 && workshop.Collection.LookEvery is { } every
-            ? visits[^1].Date.Value.AddDays((int)Math.Min(every.Value.Value / 86_400m, 36_500m))
+            ? CalendarSpan.After(visits[^1].Date.Value, every.Value.Value)
             : null;
 }

@@ -11,6 +11,11 @@ public static class BoardHazards
 
     private static bool MakesSafe(WorkEntry work, Hazard hazard)
     {
+        if (work.Did.Value == "left alone")
+        {
+            return false;
+        }
+
         if (work.Hazard is { } named)
         {
             var isSamePlace = hazard.At is not { } place || (work.At is null && work.Part is null) || IsAt(work, place.Value);

@@ -14,7 +14,8 @@ public static class OpenFindings
             open.AddRange(visit.Found);
             foreach (var work in visit.Work)
             {
-                open.RemoveAll(finding => Answers(work, finding.At.Value));
+                // Leaving something alone answers a fault, but not something that can hurt.
+                open.RemoveAll(finding => Answers(work, finding.At.Value) && (finding.Severity.Value != "safety" || work.Did.Value != "left alone"));
             }
 
             foreach (var decision in visit.Decided.Where(decision => decision.What.Value is "keep" or "leave alone" or "watch"))

@@ -20,8 +20,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         {
             foreach (var verdict in reading.Verdicts)
             {
-                // A reading that proves nothing does not undo one that proved something.
-                if (verdict.Outcome is not (VerdictOutcome.ProvesNothing or VerdictOutcome.NoLimit) || !latest.ContainsKey(verdict.Measured))
+                if (!latest.TryGetValue(verdict.Measured, out var earlier) || Outweighs(verdict.Outcome, earlier.Outcome))
                 {
                     latest[verdict.Measured] = verdict;
                 }
@@ -30,13 +29,22 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
             passed = reading.Reading.Result is { } result ? result.Value == "pass" : passed;
         }
 
-        var decided = timeline.DecisionOn(reference);
+        // What was decided about a part that has gone since says nothing about the one that sits there now.
+        var decided = timeline.DecisionOn(reference) is { } said && said.Order >= (change?.Order ?? -1) ? said : ((int Order, Decision Decision)?)null;
         return new PlaceHistory(part, lot, change is { Work.PutsAPartIn: true } ? change.Value.Work : null, change?.Visit, own, [.. latest.OrderBy(pair => pair.Key).Select(pair => pair.Value)], decided?.Decision, decided?.Order ?? -1)
         {
             IsEmpty = change is { Work.Did.Value: "removed" },
             PassedTest = passed,
         };
     }
+
+    // A reading that proves nothing does not undo one that proved something, and one too close to call does not answer one that failed.
+    private static bool Outweighs(VerdictOutcome later, VerdictOutcome earlier) => later switch
+    {
+        VerdictOutcome.ProvesNothing or VerdictOutcome.NoLimit => false,
+        VerdictOutcome.Undecided => earlier != VerdictOutcome.Outside,
+        _ => true,
+    };
 
     // Readings of what sits there now: those of the lot before it was fitted (here or in the drawer), and those of the place since.
     private IEnumerable<AssessedReading> Relevant(

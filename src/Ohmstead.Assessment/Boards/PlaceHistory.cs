@@ -10,7 +10,7 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="FittedOn">The visit of that work.</param>
 /// <param name="Readings">All readings of the place, oldest first; those of a lot before it was fitted here included.</param>
 /// <param name="Standing">For each quantity the latest verdict on what sits there now.</param>
-/// <param name="Decision">The latest decision of a person about the place.</param>
+/// <param name="Decision">The latest decision of a person about what sits there now, or null.</param>
 /// <param name="DecisionOrder">The place in time of the visit of that decision, -1 when there is none.</param>
 public sealed record PlaceHistory(
     Part Part,

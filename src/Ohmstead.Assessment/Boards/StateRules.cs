@@ -78,9 +78,14 @@ public static class StateRules
     private static IEnumerable<Reason> Proofs(BoardAssessment board, int lastWorkOrder)
     {
         var required = board.Points.Where(point => point.IsRequired).ToArray();
+        foreach (var failed in FailedBesides(board, required, lastWorkOrder))
+        {
+            yield return failed;
+        }
+
         if (required.Length == 0 && !board.Proofs.Any(proof => proof.Outcome == VerdictOutcome.Inside && proof.VisitOrder >= lastWorkOrder))
         {
-            yield return new(BoardState.ProofDue, null, board.Proofs.Count == 0 ? "nothing proves it" : Older(board), "prove it: supply voltages, ripple, a test of its function, hours of soak");
+            yield return new(BoardState.ProofDue, null, board.Proofs.Count == 0 ? "nothing proves it" : board.Proofs[^1].VisitOrder < lastWorkOrder ? Older(board) : "no proof passed", "prove it: supply voltages, ripple, a test of its function, hours of soak");
         }
 
         foreach (var point in required)
@@ -96,7 +101,7 @@ public static class StateRules
             }
             else if (last.Outcome == VerdictOutcome.Outside)
             {
-                yield return new(BoardState.FaultStands, point.Name.Value, last.Verdicts.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why ?? $"{point.Name.Value} failed its test", "find the fault, mend it, prove it again");
+                yield return Failed(last);
             }
             else if (last.Outcome != VerdictOutcome.Inside)
             {
@@ -104,6 +109,20 @@ public static class StateRules
             }
         }
     }
+
+    // A failed test is a fault, whether the design asks for the test or not.
+    private static IEnumerable<Reason> FailedBesides(BoardAssessment board, TestPoint[] required, int lastWorkOrder) =>
+        board.Proofs.Where(proof => required.All(point => point.Name.Value != proof.Proof.Point.Value))
+            .GroupBy(proof => proof.Proof.Point.Value, StringComparer.Ordinal)
+            .Select(group => group.Last())
+            .Where(last => last.Outcome == VerdictOutcome.Outside && last.VisitOrder >= lastWorkOrder)
+            .Select(last => Failed(last));
+
+    private static Reason Failed(AssessedProof last) => new(
+        BoardState.FaultStands,
+        last.Proof.Point.Value,
+        last.Verdicts.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why ?? $"{last.Proof.Point.Value} failed its test",
+        "find the fault, mend it, prove it again");
 
     private static string Older(BoardAssessment board) => $"its proof is older than the last work of {Iso(board.LastWork)}";
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks;
@@ -6,8 +7,7 @@ namespace Ohmstead.Assessment.Checks;
 /// <summary>Whether an instrument's calibration held on a day. 12 months where the record says nothing else: common practice.</summary>
 public static class CalibrationRules
 {
-    private const decimal SecondsPerDay = 86_400m;
-    private const decimal UsualDays = 365m;
+    private const int UsualMonths = 12;
 
     /// <summary>Why the calibration did not hold on a day, or null when it did or the record knows no calibration at all.</summary>
     public static string? Lapse(Instrument instrument, DateOnly day)
@@ -29,5 +29,5 @@ public static class CalibrationRules
 
     /// <summary>The last day on which a calibration holds.</summary>
     public static DateOnly Until(Calibration calibration) =>
-        calibration.Date.Value.AddDays((int)Math.Min(Math.Ceiling((calibration.Valid?.Value.Value ?? (UsualDays * SecondsPerDay)) / SecondsPerDay), 36_500m));
+        calibration.Valid is { } valid ? CalendarSpan.After(calibration.Date.Value, valid.Value.Value) : calibration.Date.Value.AddMonths(UsualMonths);
 }

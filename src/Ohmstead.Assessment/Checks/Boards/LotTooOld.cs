@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 
@@ -20,18 +21,17 @@ public sealed class LotTooOld : IBoardCheck
             }
 
             var fresh = lot.Formed is { } formed && formed.Value <= visit.Date.Value ? formed.Value : received.Value.Latest;
-            var days = (int)Math.Min((lot.ShelfLife?.Value.Value ?? UsualShelfSeconds) / 86_400m, 36_500m);
-            if (visit.Date.Value > fresh.AddDays(days))
+            if (visit.Date.Value > (lot.ShelfLife is { } life ? CalendarSpan.After(fresh, life.Value.Value) : fresh.AddYears(UsualShelfYears)))
             {
                 yield return board.Finding(
                     Description,
                     work.Spot,
-                    $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, which had lain since {fresh.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}, longer than its shelf life of {lot.ShelfLife?.Text ?? "3 years"}",
+                    $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, which had lain since {fresh.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}, longer than its shelf life of {lot.ShelfLife?.Text ?? "3 years, which is usual"}",
                     $"form the lot again, measure it, and write formed: in stock.yaml");
             }
         }
     }
 
     // Makers disagree between 1 and 5 years; 3 years is the middle of what is published. Common practice.
-    private const decimal UsualShelfSeconds = 3m * 365.25m * 86_400m;
+    private const int UsualShelfYears = 3;
 }

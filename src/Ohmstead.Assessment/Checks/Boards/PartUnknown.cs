@@ -3,11 +3,11 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
-/// <summary>A reading, work entry or decision names a part that is not in the parts list.</summary>
+/// <summary>A reading or work entry names a part that is not in the parts list.</summary>
 public sealed class PartUnknown : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("part-unknown", Severity.Error, "a reading, work entry or decision names a part that is not in the parts list");
+    public CheckDescription Description { get; } = new("part-unknown", Severity.Error, "a reading or work entry names a part that is not in the parts list");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

@@ -1,4 +1,5 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -13,14 +14,14 @@ public sealed class PolarityContradictsKind : IBoardCheck
     {
         foreach (var part in board.Board.Parts)
         {
-            if (part.Values.Polarity is { Value: not "polarised" } polarity && part.Values.Kind.Value is "aluminium electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "diode" or "zener diode"
+            if (part.Values.Kind.Value is "aluminium electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "diode" or "zener diode"
                 && part.Values.Polarity is { Value: not "polarised" })
             {
                 yield return board.Finding(
                     Description,
                     part.Values.Polarity.Spot,
                     $"{part.Ref.Value} is of kind '{part.Values.Kind.Value}', which has a right way round, but its polarity is written as '{part.Values.Polarity.Value}'",
-                    "leave polarity out, or write kind: bipolar electrolytic if it is one");
+                    PartKind.IsElectrolytic(part.Values.Kind.Value) ? "leave polarity out, or write kind: bipolar electrolytic if it is one" : "leave polarity out, or mend the kind");
             }
         }
     }

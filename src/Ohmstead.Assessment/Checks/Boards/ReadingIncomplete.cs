@@ -1,4 +1,6 @@
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -11,16 +13,21 @@ public sealed class ReadingIncomplete : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var reading in board.Assessment.Readings.Select(assessed => assessed.Reading))
+        foreach (var assessed in board.Assessment.Readings)
         {
+            var reading = assessed.Reading;
             if (reading.Part is null && reading.Lot is null && reading.Point is null)
             {
                 yield return board.Finding(Description, reading.Spot, "this reading does not say what it was taken of", "add part: C12, or lot: L-031, or point: +15V");
             }
-            else if (reading.Values.Count == 0 && reading.Result is null && reading.Frequency is null)
+            else if (reading.Values.Count == 0 && reading.Result is null && !IsFrequencyTheValue(assessed))
             {
                 yield return board.Finding(Description, reading.Spot, "this reading gives no value", "add the value with its unit, such as capacitance: 391 µF, or result: pass");
             }
         }
     }
+    // A frequency is what was read of a crystal and of a point; of any other part it only says how the part was measured.
+    private static bool IsFrequencyTheValue(AssessedReading assessed) =>
+        assessed.Reading.Frequency is not null
+        && ((assessed.Lot?.Values ?? assessed.Place?.Values) is not { } values || PartKind.Family(values.Kind.Value) is PartFamily.Crystal or PartFamily.Other);
 }

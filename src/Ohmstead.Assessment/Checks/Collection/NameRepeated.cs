@@ -13,10 +13,10 @@ public sealed class NameRepeated : ICollectionCheck
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
     {
         var stock = collection.Workshop.StockFile;
-        return Repeated("design", collection.Workshop.DesignFiles.Select(design => (design.Path, design.Id)))
-            .Concat(Repeated("instrument", (collection.Workshop.InstrumentsFile?.Instruments ?? []).Select(instrument => (collection.Workshop.InstrumentsFile!.Path, instrument.Id))))
-            .Concat(Repeated("lot", (stock?.Lots ?? []).Select(lot => (stock!.Path, lot.Id))))
-            .Concat(Repeated("order", (stock?.Orders ?? []).Select(order => (stock!.Path, order.Id))));
+        return Repeated("a design", collection.Workshop.DesignFiles.Select(design => (design.Path, design.Id)))
+            .Concat(Repeated("an instrument", (collection.Workshop.InstrumentsFile?.Instruments ?? []).Select(instrument => (collection.Workshop.InstrumentsFile!.Path, instrument.Id))))
+            .Concat(Repeated("a lot", (stock?.Lots ?? []).Select(lot => (stock!.Path, lot.Id))))
+            .Concat(Repeated("an order", (stock?.Orders ?? []).Select(order => (stock!.Path, order.Id))));
     }
 
     private IEnumerable<Finding> Repeated(string what, IEnumerable<(string Path, Written<string> Id)> names)
@@ -27,7 +27,7 @@ public sealed class NameRepeated : ICollectionCheck
             if (!first.TryAdd(name.Id.Value, name))
             {
                 var (path, id) = first[name.Id.Value];
-                yield return new Finding(Description.Name, Description.Severity, name.Id.Spot.In(name.Path), $"there is already a {what} '{name.Id.Value}'", "give one of the two another name")
+                yield return new Finding(Description.Name, Description.Severity, name.Id.Spot.In(name.Path), $"there is already {what} '{name.Id.Value}'", "give one of the two another name")
                 {
                     Related = [new RelatedPlace(id.Spot.In(path), "first written here")],
                 };

@@ -1,0 +1,18 @@
+using Ohmstead.Assessment.Checks;
+
+namespace Ohmstead.Assessment.Tests.Support;
+
+/// <summary>Pictures that are there because a case lists them.</summary>
+internal sealed class ListedPictures(IReadOnlySet<string> present) : IPictures
+{
+    internal ListedPictures(IEnumerable<string> present)
+        : this(present.ToHashSet(StringComparer.Ordinal))
+    {
+    }
+
+    public PictureState At(string path) =>
+        path.Split('/').Contains("..", StringComparer.Ordinal) ? PictureState.Outside
+        : !present.Contains(path) ? PictureState.Missing
+        : Path.GetExtension(path) is ".png" or ".jpg" or ".svg" ? PictureState.Present
+        : PictureState.NoPicture;
+}

@@ -1,0 +1,57 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+
+namespace Ohmstead.Assessment.Tests.Support;
+
+/// <summary>Worked examples in few words: a part, a reading, a verdict; or a board, and its state.</summary>
+internal static class Worked
+{
+    internal const string Instruments = """
+        instruments:
+          - id: bridge-2
+            what: component bridge
+            accuracy:
+              - { measures: capacitance, error: 0.5 %, digits: 5, step: 0.1 µF }
+          - id: meter-1
+            what: digital voltmeter
+            accuracy:
+              - { measures: voltage, error: 0.5 %, digits: 2, step: 10 mV }
+        """;
+
+    /// <summary>The verdict on the one value of a reading of one part.</summary>
+    internal static Verdict Verdict(string part, string reading)
+    {
+        var board = Board($"parts:\n  - {{ ref: X1, {part} }}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: X1, {reading} }}");
+        return Assert.Single(Assert.Single(board.Readings).Verdicts);
+    }
+
+    /// <summary>The verdict on the one value of a proof at one point.</summary>
+    internal static Verdict Proof(string point, string proof)
+    {
+        var board = Board($"points:\n  - {{ point: P1, {point} }}\nbench:\n  - date: 2026-03-14\n    proof:\n      - {{ point: P1, {proof} }}");
+        return Assert.Single(Assert.Single(board.Proofs).Verdicts);
+    }
+
+    /// <summary>Assesses a board; what is given is its front matter after the title.</summary>
+    internal static BoardAssessment Board(string record, string? stock = null, string? design = null)
+    {
+        var blocks = new List<CaseBlock>
+        {
+            new("markdown", "boards/SP-0001.md", 0, $"---\nboard: SP-0001\ntitle: Tide-gauge logger\n{record}\n---\n"),
+            new("yaml", "instruments.yaml", 0, Instruments + "\n"),
+        };
+        if (stock is not null)
+        {
+            blocks.Add(new("yaml", "stock.yaml", 0, stock + "\n"));
+        }
+
+        if (design is not null)
+        {
+            blocks.Add(new("markdown", "designs/tide-logger.md", 0, $"---\ndesign: tide-logger\ntitle: Tide-gauge logger\n{design}\n---\n"));
+        }
+
+        var collection = new SmallCollection(blocks);
+        Assert.Empty(collection.ReadingFindings.Select(finding => $"{finding.Place}: {finding.Message}"));
+        return Assert.Single(collection.Boards);
+    }
+}

@@ -1,0 +1,42 @@
+using Ohmstead.Assessment.Tests.Support;
+using Ohmstead.Assessment.Verdicts;
+
+namespace Ohmstead.Assessment.Tests.Verdicts;
+
+/// <summary>The rule is 0.01 CV or 3 µA, whichever is more, after 2 minutes at the rated voltage: Lelon RGA data sheet; Vishay 038 RSU data sheet 28309.</summary>
+public sealed class LeakageVerdictTests
+{
+    private const string Decoupling = "kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V";
+
+    // 0.01 x 100 x 25 = 25 µA; 0.01 x 10 x 16 = 1.6 µA, which is under the floor of 3 µA.
+    [Theory]
+    [InlineData("100 µF", "25 V", "0.000025")]
+    [InlineData("10 µF", "16 V", "0.000003")]
+    public void A_limit_of_leakage_is_a_hundredth_of_CV_and_not_under_3_microampere(string capacitance, string rated, string amperes)
+    {
+        var verdict = Worked.Verdict($"kind: aluminium electrolytic, capacitance: {capacitance}, rated_voltage: {rated}", "circuit: out, leakage: 2 µA, after: 2 min");
+        Assert.Equal(decimal.Parse(amperes, System.Globalization.CultureInfo.InvariantCulture), verdict.Limit?.Interval.Upper?.Value);
+    }
+
+    [Theory]
+    [InlineData("25 µA", VerdictOutcome.Inside)]
+    [InlineData("25.1 µA", VerdictOutcome.Outside)]
+    public void After_two_minutes_at_its_rated_voltage_a_part_is_inside_or_outside(string reading, VerdictOutcome outcome) =>
+        Assert.Equal(outcome, Worked.Verdict(Decoupling, $"circuit: out, leakage: {reading}, after: 2 min, at_voltage: 25 V").Outcome);
+
+    [Theory]
+    [InlineData("18 µA", VerdictOutcome.Inside)]
+    [InlineData("40 µA", VerdictOutcome.ProvesNothing)]
+    public void Read_too_early_it_can_keep_its_limit_but_not_break_it(string reading, VerdictOutcome outcome) =>
+        Assert.Equal(outcome, Worked.Verdict(Decoupling, $"circuit: out, leakage: {reading}, after: 1 min, at_voltage: 25 V").Outcome);
+
+    [Theory]
+    [InlineData("18 µA", VerdictOutcome.ProvesNothing)]
+    [InlineData("40 µA", VerdictOutcome.Outside)]
+    public void Read_at_a_lower_voltage_it_can_break_its_limit_but_not_keep_it(string reading, VerdictOutcome outcome) =>
+        Assert.Equal(outcome, Worked.Verdict(Decoupling, $"circuit: out, leakage: {reading}, after: 2 min, at_voltage: 12 V").Outcome);
+
+    [Fact]
+    public void A_data_sheet_comes_before_the_rule_of_the_type() =>
+        Assert.Equal(0.00012m, Worked.Verdict(Decoupling + ", leakage_limit: 120 µA", "circuit: out, leakage: 40 µA").Limit?.Interval.Upper?.Value);
+}
