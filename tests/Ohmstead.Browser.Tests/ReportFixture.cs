@@ -1,0 +1,82 @@
+using Microsoft.Playwright;
+
+namespace Ohmstead.Browser.Tests;
+
+/// <summary>The report of the demo collection, built once by the program itself, and a browser to look at it with.</summary>
+/// <remarks>Where the variable OHMSTEAD_REPORT names a folder, the report found there is looked at instead.</remarks>
+public sealed class ReportFixture : IAsyncLifetime
+{
+    // 25 November 2026, 00:00 UTC: the report must not change with the day of the test.
+    private const string Day = "1795564800";
+    private const float Patience = 120_000;
+
+    private readonly string? given = Environment.GetEnvironmentVariable("OHMSTEAD_REPORT");
+    private string folder = string.Empty;
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+
+    /// <summary>All pages, the index first.</summary>
+    public IReadOnlyList<ReportPage> Pages { get; private set; } = [];
+
+    /// <summary>The index.</summary>
+    public ReportPage Index => Pages[0];
+
+    /// <summary>The pages of boards.</summary>
+    public IReadOnlyList<ReportPage> Boards => [.. Pages.Where(page => page.Name.StartsWith("boards/", StringComparison.Ordinal))];
+
+    /// <summary>The page of the board with the longest record.</summary>
+    public ReportPage LongestBoard => Boards.MaxBy(page => page.Length)!;
+
+    /// <inheritdoc/>
+    public async ValueTask InitializeAsync()
+    {
+        folder = given ?? Directory.CreateTempSubdirectory("ohmstead-report-").FullName;
+        if (given is null)
+        {
+            var built = await Command.RunAsync("dotnet", [Repository.Program, "report", "records", "--to", folder], new Dictionary<string, string> { ["SOURCE_DATE_EPOCH"] = Day }, Repository.Root);
+            // 1 only says that the demo holds findings, which it does on purpose.
+            if (built.ExitCode is not (0 or 1))
+            {
+                throw new InvalidOperationException($"the report could not be built, exit code {built.ExitCode}\n{built.Line}\n{built.Output}");
+            }
+        }
+
+        Pages = ReportPage.In(folder);
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = await Chromium.FindAsync(), Args = Chromium.Arguments, Timeout = Patience });
+    }
+
+    /// <summary>A fresh view of pages, as a person with this window and these settings has it.</summary>
+    /// <param name="width">Width of the window in CSS pixels.</param>
+    /// <param name="colours">Light or dark.</param>
+    /// <param name="scripts">False for a browser with scripts switched off.</param>
+    internal async Task<View> ViewAsync(int width = 1280, ColorScheme colours = ColorScheme.Light, bool scripts = false)
+    {
+        var context = await browser!.NewContextAsync(new()
+        {
+            ViewportSize = new() { Width = width, Height = 800 },
+            ColorScheme = colours,
+            JavaScriptEnabled = scripts,
+            // The tools of a test are scripts of its own, which a strict policy of the page would refuse.
+            BypassCSP = scripts,
+            Offline = true,
+        });
+        context.SetDefaultTimeout(Patience);
+        return new View(context, await context.NewPageAsync());
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        if (browser is not null)
+        {
+            await browser.DisposeAsync();
+        }
+
+        playwright?.Dispose();
+        if (given is null && folder.Length > 0)
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+}

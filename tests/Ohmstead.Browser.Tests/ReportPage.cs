@@ -1,0 +1,24 @@
+namespace Ohmstead.Browser.Tests;
+
+/// <summary>A page of the report on disk.</summary>
+/// <param name="Name">Its path from the report's folder, with forward slashes.</param>
+/// <param name="Address">Its address, <c>file://</c>.</param>
+/// <param name="Length">Its size in bytes.</param>
+public sealed record ReportPage(string Name, Uri Address, long Length)
+{
+    /// <summary>The pages in a folder, the index first; a page of boards is there too, or the folder holds no report.</summary>
+    internal static IReadOnlyList<ReportPage> In(string folder)
+    {
+        var pages = Directory.EnumerateFiles(folder, "*.html", SearchOption.AllDirectories)
+            .Select(file => new ReportPage(Path.GetRelativePath(folder, file).Replace('\\', '/'), new Uri(file), new FileInfo(file).Length))
+            .OrderBy(page => page.Name != "index.html")
+            .ThenBy(page => page.Name, StringComparer.Ordinal)
+            .ToArray();
+        return pages.Length > 0 && pages[0].Name == "index.html" && pages.Any(page => page.Name.StartsWith("boards/", StringComparison.Ordinal))
+            ? pages
+            : throw new InvalidOperationException($"a report has index.html and boards/*.html, found: {string.Join(", ", pages.Select(page => page.Name))}");
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}
