@@ -8,7 +8,7 @@ namespace Ohmstead.Report.Markdown;
 internal sealed class StoryHeadings
 {
     private readonly Dictionary<HeadingBlock, (int Rank, ElementId Id)> headings = [];
-    private readonly HashSet<string> names = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> names = new(StringComparer.Ordinal);
 
     /// <summary>Numbers the headings of a text.</summary>
     /// <param name="tree">The text.</param>
@@ -42,7 +42,7 @@ internal sealed class StoryHeadings
     public ElementId Id(HeadingBlock heading) => headings[heading].Id;
 
     /// <summary>The id of the heading that a fragment written in the text means; null when there is none.</summary>
-    public ElementId? Find(string fragment) => Name(fragment) is var name && names.Contains(name) ? ElementId.Of(IdPrefix.Story, name) : null;
+    public ElementId? Find(string fragment) => Name(fragment) is var name && names.ContainsKey(name) ? ElementId.Of(IdPrefix.Story, name) : null;
 
     private static string Name(string text)
     {
@@ -65,12 +65,15 @@ internal sealed class StoryHeadings
 
     private string Unused(string name)
     {
+        var number = names.GetValueOrDefault(name, 0);
         var unused = name;
-        for (var number = 2; !names.Add(unused); number++)
+        while (!names.TryAdd(unused, 1))
         {
+            number++;
             unused = $"{name}-{Invariant.Text(number)}";
         }
 
+        names[name] = Math.Max(number, 1);
         return unused;
     }
 }

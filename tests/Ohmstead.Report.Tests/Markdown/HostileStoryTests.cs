@@ -100,6 +100,11 @@ public class HostileStoryTests
     [InlineData("[a]", 100_000)]
     [InlineData("|a|b\n|-|-\n", 60_000)]
     [InlineData("*a _b ", 200)]
+    [InlineData("- x\n", 300_000)]
+    [InlineData("# a\n\n", 60_000)]
+    [InlineData("- - - - a\n", 20_000)]
+    [InlineData("<a@b.example> ", 100_000)]
+    [InlineData("The pen drifted. ", 130_000)]
     public void A_text_that_would_be_too_much_work_is_shown_as_written(string piece, int times)
     {
         var body = string.Concat(Enumerable.Repeat(piece, times));
@@ -131,6 +136,14 @@ public class HostileStoryTests
         Assert.Empty(written.Notes);
         Assert.Equal(2000, written.Box.QuerySelectorAll("p > em").Length);
         Assert.Equal(2000, written.Box.QuerySelectorAll("tbody tr").Length);
+    }
+
+    [Fact]
+    public void A_thousand_headings_of_the_same_words_each_have_their_own_id()
+    {
+        var ids = Written.From(string.Concat(Enumerable.Repeat("# Pen motor\n\n", 1000))).Box.QuerySelectorAll("h3").Select(heading => heading.Id).ToList();
+        Assert.Equal("story-pen-motor-1000", ids[^1]);
+        Assert.Equal(1000, ids.Distinct(StringComparer.Ordinal).Count());
     }
 
     [Fact]
