@@ -18,7 +18,7 @@ public static class LetterCode
     public static Parsed<Marking<MarkedValue>> Parse(ReadOnlySpan<char> text, Dimension dimension)
     {
         if (dimension is not (Dimension.Resistance or Dimension.Capacitance))
-            return Failed(text, $"no letter code for a {DimensionFacts.Name(dimension)}, expected a resistance or a capacitance");
+            return Failed(text, $"no letter code for {DimensionFacts.One(dimension)}, expected a resistance or a capacitance");
         var at = 0;
         while (at < text.Length && char.IsAsciiDigit(text[at])) at++;
         if (at == text.Length) return Failed(text, $"'{Excerpt.Of(text)}' has no letter for its decimal point, expected a code such as {(dimension is Dimension.Resistance ? "4K7" : "4n7")}");
@@ -26,7 +26,7 @@ public static class LetterCode
         var continental = dimension is Dimension.Resistance && text[at] == 'E';
         var power = 0;
         if (!continental && !DimensionFacts.TryCodeLetter(dimension, text[at], out power))
-            return Failed(text, $"'{Excerpt.Of(text)}' is no letter code of a {DimensionFacts.Name(dimension)}");
+            return Failed(text, $"'{Excerpt.Of(text)}' is no letter code of {DimensionFacts.One(dimension)}");
         var end = at + 1;
         while (end < text.Length && char.IsAsciiDigit(text[end])) end++;
         var fraction = end - at - 1;
@@ -47,7 +47,7 @@ public static class LetterCode
     private static Parsed<Marking<MarkedValue>> WithTolerance(ReadOnlySpan<char> text, char letter, Quantity nominal, string rule, Source source)
     {
         var meanings = ToleranceLetters.Meanings(letter, nominal.Dimension, nominal);
-        if (meanings.IsEmpty) return Failed(text, $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of a {DimensionFacts.Name(nominal.Dimension)}", text[..^1].ToString());
+        if (meanings.IsEmpty) return Failed(text, $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of {DimensionFacts.One(nominal.Dimension)}", text[..^1].ToString());
         return Parsed<Marking<MarkedValue>>.Of(new Marking<MarkedValue>(
             [.. meanings.Select(meaning => new MarkingReading<MarkedValue>(new MarkedValue(nominal, meaning.Tolerance), $"{rule}; {letter} is {meaning.Tolerance}", meanings.Length == 1 ? source : meaning.Source))]));
     }

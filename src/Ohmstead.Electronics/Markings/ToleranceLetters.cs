@@ -30,11 +30,11 @@ public static class ToleranceLetters
         {
             var upper = char.ToUpperInvariant(letter);
             var known = upper != letter && !Meanings(upper, dimension, nominal).IsEmpty;
-            return Failed(ParseFaultKind.NotUnderstood, $"'{letter}' is no tolerance letter of a {DimensionFacts.Name(dimension)}, expected one of IEC 60062 or a figure such as ±20 %", known ? upper.ToString() : null);
+            return Failed(ParseFaultKind.NotUnderstood, $"'{letter}' is no tolerance letter of {DimensionFacts.One(dimension)}, expected one of IEC 60062 or a figure such as ±20 %", known ? upper.ToString() : null);
         }
 
         if (meanings.Length == 1) return Parsed<Tolerance>.Of(meanings[0].Tolerance);
-        var list = string.Join(" or ", meanings.Select(meaning => $"{meaning.Tolerance} ({meaning.Source})"));
+        var list = string.Join(" or ", meanings.Select(meaning => $"{meaning.Tolerance} by {meaning.Source}"));
         return Failed(ParseFaultKind.Ambiguous, $"tolerance '{letter}' can mean {list}", string.Join(" or ", meanings.Select(meaning => meaning.Tolerance.ToString())));
     }
 

@@ -23,6 +23,9 @@ internal static class DimensionFacts
         _ => "ratio",
     };
 
+    /// <summary>The name with its article: a capacitance, an inductance.</summary>
+    internal static string One(Dimension dimension) => dimension is Dimension.Inductance or Dimension.Energy ? $"an {Name(dimension)}" : $"a {Name(dimension)}";
+
     /// <summary>The greatest magnitude that can be meant, in the base unit.</summary>
     internal static decimal Most(Dimension dimension) => dimension switch
     {
@@ -50,13 +53,13 @@ internal static class DimensionFacts
         _ => 0m,
     };
 
-    /// <summary>The power of ten that a letter in the place of the decimal point stands for (IEC 60062; V and A common practice).</summary>
+    /// <summary>The power of ten that a letter in the place of the decimal point stands for (IEC 60062; Ω, V and A common practice).</summary>
     internal static bool TryCodeLetter(Dimension dimension, char letter, out int power)
     {
         int? found = (dimension, letter) switch
         {
             (Dimension.Resistance, 'L') => -3,
-            (Dimension.Resistance, 'R' or 'r') => 0,
+            (Dimension.Resistance, 'R' or 'r' or '\u03A9' or '\u2126') => 0,
             (Dimension.Resistance, 'K' or 'k') => 3,
             (Dimension.Resistance, 'M') => 6,
             (Dimension.Resistance, 'G') => 9,

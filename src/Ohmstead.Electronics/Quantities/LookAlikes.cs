@@ -26,6 +26,34 @@ internal static class LookAlikes
         return name.Length > 0;
     }
 
+    /// <summary>The first look-alike of a text: where it is, how long, what it seems to be and its name.</summary>
+    internal static bool TryFindFirst(ReadOnlySpan<char> text, out (int Offset, int Length, string Meant, string Name) found)
+    {
+        found = default;
+        var place = 0;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            if (TryFind(rune, out var meant, out var name))
+            {
+                found = (place, rune.Utf16SequenceLength, meant, $"{name} {Excerpt.CodePoint(rune)}");
+                return true;
+            }
+
+            place += rune.Utf16SequenceLength;
+        }
+
+        return false;
+    }
+
+    /// <summary>The text with every look-alike replaced by what it looks like.</summary>
+    internal static string Plain(ReadOnlySpan<char> text)
+    {
+        var plain = new StringBuilder();
+        foreach (var rune in text.EnumerateRunes())
+            plain.Append(TryFind(rune, out var meant, out _) ? meant : rune.ToString());
+        return plain.ToString();
+    }
+
     private static (string Meant, string Name) Known(int code) => code switch
     {
         0x2212 => ("-", "minus sign"),
@@ -42,11 +70,22 @@ internal static class LookAlikes
         0x02DA => ("°", "ring above"),
         0x039C => ("M", "Greek capital letter mu"),
         0x039F => ("O", "Greek capital letter omicron"),
+        0x0391 => ("A", "Greek capital letter alpha"),
+        0x0392 => ("B", "Greek capital letter beta"),
+        0x0395 => ("E", "Greek capital letter epsilon"),
+        0x039D => ("N", "Greek capital letter nu"),
+        0x03A1 => ("P", "Greek capital letter rho"),
+        0x03A4 => ("T", "Greek capital letter tau"),
+        0x212A => ("K", "Kelvin sign"),
         0x0397 => ("H", "Greek capital letter eta"),
         0x039A => ("K", "Greek capital letter kappa"),
         0x03BF => ("o", "Greek small letter omicron"),
         0x0410 => ("A", "Cyrillic capital letter a"),
         0x0412 => ("B", "Cyrillic capital letter ve"),
+        0x0415 => ("E", "Cyrillic capital letter ie"),
+        0x0420 => ("P", "Cyrillic capital letter er"),
+        0x0430 => ("a", "Cyrillic small letter a"),
+        0x0435 => ("e", "Cyrillic small letter ie"),
         0x041A => ("K", "Cyrillic capital letter ka"),
         0x041C => ("M", "Cyrillic capital letter em"),
         0x041D => ("H", "Cyrillic capital letter en"),

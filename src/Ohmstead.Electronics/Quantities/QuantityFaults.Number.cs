@@ -4,25 +4,26 @@ namespace Ohmstead.Electronics.Quantities;
 internal static partial class QuantityFaults
 {
     /// <summary>The number cannot begin, or cannot go on after its point, at the index.</summary>
-    internal static Parsed<Quantity> Number(ReadOnlySpan<char> text, int index, Dimension expected)
+    private static Parsed<Quantity> Number(ReadOnlySpan<char> text, int index, Dimension expected)
     {
-        if (LookAlike(text, out var fault)) return fault;
+        if (LookAlike(text, expected, out var fault)) return fault;
         if (char.IsWhiteSpace(text[0]))
-            return Fault(ParseFaultKind.NotUnderstood, 0, 1, $"a space before '{Excerpt.Of(text.Trim())}', expected the number at once", text.Trim().ToString());
+            return Fault(ParseFaultKind.NotUnderstood, 0, 1, $"a space before '{Excerpt.Of(text.Trim())}', expected the number at once", Offer(expected, text.Trim().ToString()));
         if (text[0] == '+')
-            return Fault(ParseFaultKind.NotUnderstood, 0, 1, $"a plus sign in '{Excerpt.Of(text)}', expected the number alone", text[1..].ToString());
-        if (WithLetterDigits(text, out fault)) return fault;
+            return Fault(ParseFaultKind.NotUnderstood, 0, 1, $"a plus sign in '{Excerpt.Of(text)}', expected the number alone", Offer(expected, text[1..].ToString()));
+        if (WithLetterDigits(text, expected, out fault)) return fault;
         if (index > 0 && text[index - 1] == '.')
         {
-            if (index < text.Length && text[index] == ',') return Comma(text, index);
-            return Fault(ParseFaultKind.NotUnderstood, index - 1, 1, $"no digit after the point in '{Excerpt.Of(text)}'", string.Concat(text[..(index - 1)], text[index..]));
+            return index < text.Length && text[index] == ','
+                ? Comma(text, index, expected)
+                : Fault(ParseFaultKind.NotUnderstood, index - 1, 1, $"no digit after the point in '{Excerpt.Of(text)}'", Offer(expected, string.Concat(text[..(index - 1)], text[index..])));
         }
 
         if (IsNoNumber(text, out var why))
-            return Fault(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.Of(text)}' is {why}, expected a {Expected(expected)}");
+            return Fault(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.Of(text)}' is {why}, expected {Expected(expected)}");
         if (text.Length > 1 && char.IsAsciiDigit(text[1]) && UnitLookup.OtherCode(expected, text[0]) is { } other)
             return Wrong(text, 0, text.Length, other, expected);
-        return Fault(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.Of(text)}' is no number, expected a {Expected(expected)}");
+        return Fault(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.Of(text)}' is no number, expected {Expected(expected)}");
     }
 
     private static bool IsNoNumber(ReadOnlySpan<char> text, out string why)
@@ -40,24 +41,30 @@ internal static partial class QuantityFaults
     }
 
     /// <summary>A comma among the digits: both meanings are worked out for the person to choose from.</summary>
-    private static Parsed<Quantity> Comma(ReadOnlySpan<char> text, int index)
+    private static Parsed<Quantity> Comma(ReadOnlySpan<char> text, int index, Dimension expected)
     {
         var end = index;
         while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is ',' or '.')) end++;
-        var number = text[..end];
-        var rest = text[end..];
-        var whole = string.Concat(number[..index], "").Replace(".", "", StringComparison.Ordinal);
+        var number = text[..end].ToString();
+        var rest = text[end..].ToString();
+        var before = number[..index];
         var after = number[(index + 1)..];
-        if (after.ContainsAny(',', '.') || after.IsEmpty)
-            return Fault(ParseFaultKind.Comma, index, 1, $"a comma in '{Excerpt.Of(number)}', expected digits with at most one decimal point and no separators");
+        var whole = before.Replace(".", "", StringComparison.Ordinal);
+        if (after.Length == 0 || after.AsSpan().ContainsAny(',', '.'))
+        {
+            var joined = number.Replace(",", "", StringComparison.Ordinal);
+            var grouped = after.Split('.')[0].Split(',').All(group => group.Length == 3);
+            return Fault(
+                ParseFaultKind.Comma, index, 1, $"a comma in '{Excerpt.Of(number)}', expected digits with at most one decimal point and no separators", grouped ? Offer(expected, joined + rest) : null);
+        }
 
         var point = $"{whole}.{after}";
-        var thousands = number[..index].Contains('.') ? $"{number[..index]}{after}" : string.Concat(whole, after.ToString().PadRight(3, '0'));
-        return Fault(ParseFaultKind.Comma, index, 1, $"a comma can mean {point} or {thousands}", $"{point}{rest} or {thousands}{rest}");
+        var thousands = before.Contains('.', StringComparison.Ordinal) ? before + after : whole + after.PadRight(3, '0');
+        return Fault(ParseFaultKind.Comma, index, 1, $"a comma can mean {Excerpt.Of(point)} or {Excerpt.Of(thousands)}", Offer(expected, point + rest, thousands + rest));
     }
 
     /// <summary>The letters O, l and I among the digits, typed or scanned for 0 and 1.</summary>
-    private static bool WithLetterDigits(ReadOnlySpan<char> text, out Parsed<Quantity> fault)
+    private static bool WithLetterDigits(ReadOnlySpan<char> text, Dimension expected, out Parsed<Quantity> fault)
     {
         fault = default;
         var end = text[0] == '-' ? 1 : 0;
@@ -65,15 +72,16 @@ internal static partial class QuantityFaults
         var digits = 0;
         for (; end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is '.' or 'O' or 'o' or 'l' or 'I'); end++)
         {
+            if (text[end..].StartsWith("ohm", StringComparison.OrdinalIgnoreCase)) break;
             if (char.IsAsciiDigit(text[end])) digits++;
             else if (text[end] != '.' && first < 0) first = end;
         }
 
-        // 'ohm' after the digits begins with an o as well: only a run that ends before a space, a letter of another kind or the end is a number.
-        if (first < 0 || digits == 0 || (end < text.Length && char.IsAsciiLetter(text[end]) && first == end - 1)) return false;
+        if (first < 0 || digits == 0) return false;
         var meant = text[..end].ToString().Replace('O', '0').Replace('o', '0').Replace('l', '1').Replace('I', '1');
         var digit = text[first] is 'O' or 'o' ? '0' : '1';
-        fault = Fault(ParseFaultKind.LookAlike, first, 1, $"letter {text[first]} in the number '{Excerpt.Of(text[..end])}', expected the digit {digit}", string.Concat(meant, text[end..]));
+        fault = Fault(
+            ParseFaultKind.LookAlike, first, 1, $"letter {text[first]} in the number '{Excerpt.Of(text[..end])}', expected the digit {digit}", Offer(expected, string.Concat(meant, text[end..])));
         return true;
     }
 }

@@ -81,7 +81,7 @@ public static partial class QuantityText
     private static (string Unit, int Power)[] Prefixes(Dimension dimension) => dimension switch
     {
         Dimension.Capacitance => [("F", 0), ("µF", -6), ("nF", -9), ("pF", -12)],
-        Dimension.Resistance => [("GΩ", 9), ("MΩ", 6), ("kΩ", 3), ("Ω", 0), ("mΩ", -3), ("µΩ", -6)],
+        Dimension.Resistance => [("TΩ", 12), ("GΩ", 9), ("MΩ", 6), ("kΩ", 3), ("Ω", 0), ("mΩ", -3), ("µΩ", -6)],
         Dimension.Inductance => [("H", 0), ("mH", -3), ("µH", -6), ("nH", -9)],
         Dimension.Voltage => [("kV", 3), ("V", 0), ("mV", -3), ("µV", -6)],
         Dimension.Current => [("kA", 3), ("A", 0), ("mA", -3), ("µA", -6), ("nA", -9), ("pA", -12)],

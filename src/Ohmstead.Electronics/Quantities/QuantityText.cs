@@ -24,80 +24,89 @@ public static partial class QuantityText
     /// <returns>The quantity in its base unit, or the fault with its place in the text.</returns>
     public static Parsed<Quantity> Parse(ReadOnlySpan<char> text, Dimension expected, UnitPrint print = UnitPrint.Unstated)
     {
-        if (text.IsEmpty) return QuantityFaults.Empty(expected);
-        if (text.Length > LongestText) return QuantityFaults.TooLong(text, LongestText);
+        var failure = Read(text, expected, print, out var quantity);
+        return failure.Step is QuantityStep.Done ? Parsed<Quantity>.Of(quantity) : QuantityFaults.Explain(failure, text, expected);
+    }
+
+    /// <summary>Reads a quantity without finding words for what may be wrong with it.</summary>
+    internal static QuantityFailure Read(ReadOnlySpan<char> text, Dimension expected, UnitPrint print, out Quantity quantity)
+    {
+        quantity = default;
+        if (text.IsEmpty) return new QuantityFailure(QuantityStep.Empty);
+        if (text.Length > LongestText) return new QuantityFailure(QuantityStep.TooLong);
 
         var index = text[0] == '-' ? 1 : 0;
         var run = default(DigitRun);
-        int power;
-        if (text.Length > index + 1 && char.IsAsciiDigit(text[index + 1]) && DimensionFacts.TryCodeLetter(expected, text[index], out power))
-        {
-            index++;
-            run.Read(text, ref index, fraction: true);
-            return AfterCode(text, index, run, power, expected);
-        }
-
         run.Read(text, ref index, fraction: false);
-        var pointed = index < text.Length && text[index] == '.';
-        if (pointed)
+        var whole = run.Count;
+        if (text.Length > index + 1 && char.IsAsciiDigit(text[index + 1]) && DimensionFacts.TryCodeLetter(expected, text[index], out var power))
         {
             index++;
             run.Read(text, ref index, fraction: true);
-            if (run.Fraction == 0) return QuantityFaults.Number(text, run.Count == 0 ? index - 1 : index, expected);
+            return AfterCode(text, index, run, power, expected, out quantity);
         }
 
-        if (run.Count == 0) return QuantityFaults.Number(text, index, expected);
-        if (!pointed && text.Length > index + 1 && char.IsAsciiDigit(text[index + 1]) && DimensionFacts.TryCodeLetter(expected, text[index], out power))
+        if (index < text.Length && text[index] == '.')
         {
             index++;
             run.Read(text, ref index, fraction: true);
-            return AfterCode(text, index, run, power, expected);
+            if (run.Fraction == 0) return new QuantityFailure(QuantityStep.Number, whole == 0 ? index - 1 : index);
         }
 
-        var numberEnd = index;
-        while (index < text.Length && IsSpace(text[index])) index++;
-        var unit = text[index..];
-        var multiplier = 1;
-        if (unit.IsEmpty && numberEnd == text.Length && expected is Dimension.Number or Dimension.Ratio)
-        {
-            power = 0;
-        }
-        else if (UnitLookup.IsTwoFacedFarad(expected, unit))
-        {
-            if (print is UnitPrint.Unstated) return QuantityFaults.TwoFacedFarad(text, index, numberEnd);
-            power = print is UnitPrint.Old ? -6 : unit[0] == 'm' ? -3 : 6;
-        }
-        else if (unit.IsEmpty || !UnitLookup.TryFind(expected, unit, out power, out multiplier))
-        {
-            return QuantityFaults.Unit(text, numberEnd, index, expected);
-        }
-
-        return Finish(text, run, multiplier, power, expected);
+        return run.Count == 0
+            ? new QuantityFailure(QuantityStep.Number, index)
+            : WithUnit(text, index, run, expected, print, out quantity);
     }
 
     /// <summary>Whether a character may stand between a number and its unit.</summary>
     internal static bool IsSpace(char character) => character is ' ' or '\u00A0' or '\u2009' or '\u202F';
 
-    private static Parsed<Quantity> AfterCode(ReadOnlySpan<char> text, int index, DigitRun run, int power, Dimension expected)
+    private static QuantityFailure WithUnit(ReadOnlySpan<char> text, int numberEnd, DigitRun run, Dimension expected, UnitPrint print, out Quantity quantity)
     {
-        var codeEnd = index;
-        while (index < text.Length && IsSpace(text[index])) index++;
-        var plain = index == text.Length ? codeEnd == index
-            : UnitLookup.TryFind(expected, text[index..], out var unitPower, out var multiplier) && unitPower == 0 && multiplier == 1;
-        return plain ? Finish(text, run, 1, power, expected) : QuantityFaults.AfterCode(text, codeEnd, index, expected);
+        quantity = default;
+        var index = AfterSpaces(text, numberEnd);
+        var unit = text[index..];
+        if (unit.IsEmpty && numberEnd == text.Length && expected is Dimension.Number or Dimension.Ratio)
+            return Finish(text, run, 1, 0, expected, out quantity);
+        if (UnitLookup.IsTwoFacedFarad(expected, unit))
+        {
+            return print is UnitPrint.Unstated
+                ? new QuantityFailure(QuantityStep.TwoFacedFarad, numberEnd, index)
+                : Finish(text, run, 1, print is UnitPrint.Old ? -6 : unit[0] == 'm' ? -3 : 6, expected, out quantity);
+        }
+
+        return !unit.IsEmpty && UnitLookup.TryFind(expected, unit, out var power, out var multiplier)
+            ? Finish(text, run, multiplier, power, expected, out quantity)
+            : new QuantityFailure(QuantityStep.Unit, numberEnd, index);
     }
 
-    private static Parsed<Quantity> Finish(ReadOnlySpan<char> text, DigitRun run, int multiplier, int power, Dimension expected)
+    private static QuantityFailure AfterCode(ReadOnlySpan<char> text, int codeEnd, DigitRun run, int power, Dimension expected, out Quantity quantity)
     {
-        if (!run.TryScale(multiplier, power, out var value)) return QuantityFaults.NotHeld(text, run, expected);
+        quantity = default;
+        var index = AfterSpaces(text, codeEnd);
+        var plain = index == text.Length ? codeEnd == index
+            : UnitLookup.TryFind(expected, text[index..], out var unitPower, out var multiplier) && unitPower == 0 && multiplier == 1;
+        return plain ? Finish(text, run, 1, power, expected, out quantity) : new QuantityFailure(QuantityStep.AfterCode, codeEnd, index);
+    }
+
+    private static int AfterSpaces(ReadOnlySpan<char> text, int index)
+    {
+        while (index < text.Length && IsSpace(text[index])) index++;
+        return index;
+    }
+
+    private static QuantityFailure Finish(ReadOnlySpan<char> text, DigitRun run, int multiplier, int power, Dimension expected, out Quantity quantity)
+    {
+        quantity = default;
+        if (!run.TryScale(multiplier, power, out var value)) return new QuantityFailure(QuantityStep.NotHeld, SignificantDigits: run.Significant);
         if (text[0] == '-')
         {
-            if (run.IsZero) return QuantityFaults.MinusZero(text);
+            if (run.IsZero) return new QuantityFailure(QuantityStep.MinusZero);
             value = -value;
         }
 
-        return value <= DimensionFacts.Most(expected) && value >= DimensionFacts.Least(expected)
-            ? Parsed<Quantity>.Of(new Quantity(value, expected))
-            : QuantityFaults.Implausible(text, value, expected);
+        if (value > DimensionFacts.Most(expected) || value < DimensionFacts.Least(expected)) return new QuantityFailure(QuantityStep.Implausible, Value: value);
+        quantity = new Quantity(value, expected);
+        return default;
     }
 }

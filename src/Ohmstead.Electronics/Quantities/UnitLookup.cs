@@ -22,16 +22,19 @@ internal static class UnitLookup
     internal static bool IsTwoFacedFarad(Dimension dimension, ReadOnlySpan<char> text) =>
         dimension is Dimension.Capacitance && text is ['m' or 'M', 'f' or 'F'];
 
-    /// <summary>Another dimension in which the text is a unit, or null.</summary>
+    /// <summary>Another dimension in which the text is a unit, or null. A letter alone is taken for a unit (m) before it is taken for a code (m for milli).</summary>
     internal static Dimension? OtherDimension(Dimension expected, ReadOnlySpan<char> text)
     {
+        var letter = text.Length == 1 && Unit.TryPrefix(text[0], out _);
+        Dimension? code = null;
         foreach (var dimension in Enum.GetValues<Dimension>())
         {
-            if (dimension != expected && TryFind(dimension, text, out _, out _)) return dimension;
-            if (dimension != expected && IsTwoFacedFarad(dimension, text)) return dimension;
+            if (dimension == expected || !(TryFind(dimension, text, out _, out _) || IsTwoFacedFarad(dimension, text))) continue;
+            if (!letter || dimension is not (Dimension.Capacitance or Dimension.Resistance)) return dimension;
+            code ??= dimension;
         }
 
-        return null;
+        return code;
     }
 
     /// <summary>Another dimension in which the letter stands for a decimal point, or null.</summary>
@@ -45,15 +48,16 @@ internal static class UnitLookup
         return null;
     }
 
-    /// <summary>The known unit whose spelling is nearest to the text, or null when none is near.</summary>
+    /// <summary>The known unit that the text is most likely a slip for, or null: one letter wrong, or two in a long word, and the same first letter.</summary>
     internal static string? Nearest(Dimension dimension, string text)
     {
         string? best = null;
-        var least = 3;
+        if (text.AsSpan().ContainsAnyInRange('0', '9') || text.Contains(' ', StringComparison.Ordinal)) return null;
+        var least = text.Length >= 5 ? 3 : 2;
         foreach (var unit in Candidates(dimension))
         {
             var distance = Distance(text, unit);
-            if (distance >= least || distance >= Math.Max(text.Length, unit.Length)) continue;
+            if (distance >= least || text.Length < 2 || char.ToUpperInvariant(text[0]) != char.ToUpperInvariant(unit[0])) continue;
             (best, least) = (unit, distance);
         }
 

@@ -43,16 +43,16 @@ internal static class UnitTable
             Dimension.Duration,
             ["s", "min", "h", "d", "weeks", "months", "years"],
             [
-                new("s", 0, UnitForm.Prefixed), new("sec"), new("second"), new("seconds"), Time("min", 60), Time("minute", 60), Time("minutes", 60),
-                Time("h", 3600), Time("hr", 3600), Time("hour", 3600), Time("hours", 3600), Time("d", 86400), Time("day", 86400), Time("days", 86400),
-                Time("week", 604800), Time("weeks", 604800), Time("month", 2629800), Time("months", 2629800), Time("year", 31557600), Time("years", 31557600),
+                new("s", 0, UnitForm.Prefixed), new("sec"), new("secs"), new("second"), new("seconds"), Time("min", 60), Time("mins", 60), Time("minute", 60), Time("minutes", 60),
+                Time("h", 3600), Time("hr", 3600), Time("hrs", 3600), Time("hour", 3600), Time("hours", 3600), Time("d", 86400), Time("day", 86400), Time("days", 86400),
+                Time("week", 604800), Time("weeks", 604800), Time("month", 2629800), Time("months", 2629800), Time("yr", 31557600), Time("yrs", 31557600), Time("year", 31557600), Time("years", 31557600),
             ]);
-        Set(Dimension.Temperature, ["°C"], [new("°C"), new("\u2103"), new("degC"), new("C")]);
+        Set(Dimension.Temperature, ["°C"], [new("°C"), new("\u2103"), new("degC"), new("deg C"), new("C")]);
         Set(
             Dimension.Length,
             ["mm", "cm", "m"],
             [new("m", 0, UnitForm.Prefixed), new("cm", -2), Inch("in"), Inch("inch"), Inch("inches"), new("mil", -7, UnitForm.Exact, 254), new("mils", -7, UnitForm.Exact, 254)]);
-        Set(Dimension.Ratio, ["%"], [new("%", -2), new("\u2030", -3), new("ppm", -6)]);
+        Set(Dimension.Ratio, ["%"], [new("%", -2), new("percent", -2), new("\u2030", -3), new("ppm", -6)]);
     }
 
     /// <summary>Every spelling of the dimension's units.</summary>

@@ -72,8 +72,8 @@ public class QuantityTextTests
     [InlineData("4,7 uF", 1, "a comma can mean 4.7 or 4700", "4.7 uF or 4700 uF")]
     [InlineData("1,000 uF", 1, "a comma can mean 1.000 or 1000", "1.000 uF or 1000 uF")]
     [InlineData("1.000,5 uF", 5, "a comma can mean 1000.5 or 1.0005", "1000.5 uF or 1.0005 uF")]
-    [InlineData("4,7", 1, "a comma can mean 4.7 or 4700", "4.7 or 4700")]
-    public void A_comma_is_never_dropped_and_both_its_meanings_are_named(string text, int offset, string message, string next) =>
+    [InlineData("4,7", 1, "a comma can mean 4.7 or 4700", null)]
+    public void A_comma_is_never_dropped_and_both_its_meanings_are_named(string text, int offset, string message, string? next) =>
         Assert.Equal(new ParseFault(ParseFaultKind.Comma, offset, 1, message, next), Fault(text, Dimension.Capacitance));
 
     [Theory]
@@ -156,6 +156,34 @@ public class QuantityTextTests
         Assert.Equal(1e-5m, QuantityText.Parse("10 mF", Dimension.Capacitance, UnitPrint.Old).Value.Value);
         Assert.Equal(1e-2m, QuantityText.Parse("10 mF", Dimension.Capacitance, UnitPrint.International).Value.Value);
     }
+
+    [Fact]
+    public void Both_meanings_of_a_small_m_are_worked_out() =>
+        Assert.Equal("500 nF or 500 µF", Fault("0.5 mF", Dimension.Capacitance).NextStep);
+
+    [Theory]
+    [InlineData("4m7", "4.7 mΩ or 4.7 MΩ")]
+    [InlineData("4E7", "4R7")]
+    public void Both_meanings_of_a_letter_in_a_resistance_are_worked_out(string text, string next) =>
+        Assert.Equal(next, Fault(text, Dimension.Resistance).NextStep);
+
+    [Theory]
+    [InlineData("38 °F", Dimension.Temperature)]
+    [InlineData("1 y", Dimension.Duration)]
+    [InlineData("12 pct", Dimension.Ratio)]
+    [InlineData("-5 µF", Dimension.Capacitance)]
+    public void Nothing_is_offered_that_would_change_what_was_meant(string text, Dimension dimension) =>
+        Assert.Null(Fault(text, dimension).NextStep);
+
+    [Theory]
+    [InlineData("47 µF, 25 V", "', 25 V' after '47 µF' is not understood, expected nothing more")]
+    [InlineData("100 nF 20 %", "' 20 %' after '100 nF' is not understood, expected nothing more")]
+    public void What_follows_a_good_value_is_pointed_at(string text, string message) =>
+        Assert.Equal(message, Fault(text, Dimension.Capacitance).Message);
+
+    [Fact]
+    public void A_metre_where_a_time_is_expected_is_a_length() =>
+        Assert.EndsWith("length given, duration expected", Fault("5 m", Dimension.Duration).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_large_M_before_the_farad_is_micro_on_old_print_and_never_mega()

@@ -55,6 +55,10 @@ public class ToleranceTests
         Assert.Equal(kind, Tolerance.Parse(text, Dimension.Capacitance).Fault?.Kind);
 
     [Fact]
+    public void A_look_alike_minus_is_named_and_the_whole_text_offered() =>
+        Assert.Equal((ParseFaultKind.LookAlike, "-10/+50 %"), (Tolerance.Parse("\u221210/+50 %", Dimension.Capacitance).Fault!.Kind, Tolerance.Parse("\u221210/+50 %", Dimension.Capacitance).Fault!.NextStep));
+
+    [Fact]
     public void A_percentage_of_nothing_is_a_fault() =>
         Assert.Equal(ParseFaultKind.OutOfRange, Tolerance.Parse("5 %", Dimension.Resistance, new Quantity(0m, Dimension.Resistance)).Fault?.Kind);
 
@@ -119,7 +123,7 @@ public class ToleranceTests
     public void Any_text_gives_a_tolerance_or_a_fault_inside_it() =>
         Gen.Select(Gen.OneOf(Gen.String, Gen.String["0123456789.-+/±% pFJKM,"]), Gen.Enum<Dimension>()).Sample((text, dimension) =>
             Tolerance.Parse(text, dimension).Is(out _, out var fault)
-                || (fault.Offset >= 0 && fault.Length >= 0 && fault.Offset + fault.Length <= text.Length));
+                || (fault.Offset >= 0 && fault.Length >= Math.Min(1, text.Length) && fault.Offset + fault.Length <= text.Length));
 
     private static Quantity Microfarads(decimal value) => new(value * 0.000001m, Dimension.Capacitance);
 
