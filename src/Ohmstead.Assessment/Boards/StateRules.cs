@@ -15,7 +15,12 @@ public static class StateRules
     {
         if (board.Visits.Count == 0)
         {
-            return [new(BoardState.NotLookedAt, null, "nothing was looked at since it came", "inspect it, make it safe, measure as found"), .. Safety(board), .. Waits(board)];
+            return
+            [
+                .. Safety(board).Concat(Waits(board))
+                    .Append(new(BoardState.NotLookedAt, null, "nothing was looked at since it came", "inspect it, make it safe, measure as found"))
+                    .OrderByDescending(reason => reason.State),
+            ];
         }
 
         return [.. Safety(board).Concat(Faults(board)).Concat(Waits(board)).Concat(Proofs(board, lastWorkOrder)).OrderByDescending(reason => reason.State)];
@@ -72,7 +77,7 @@ public static class StateRules
         board.OpenWaits.Select(wait => new Reason(
             BoardState.Waiting,
             null,
-            $"waits for {wait.For.Value} since {wait.Since.Text}" + (wait.Blocks is { } blocks ? $", which blocks {blocks.Value}" : string.Empty),
+            $"waits since {wait.Since.Text} for {wait.For.Value}" + (wait.Blocks is { } blocks ? $", which blocks {blocks.Value}" : string.Empty),
             wait.Order is { } order ? $"see order {order.Value}" : "order it, or end the wait with a date"));
 
     private static IEnumerable<Reason> Proofs(BoardAssessment board, int lastWorkOrder)
@@ -88,18 +93,26 @@ public static class StateRules
             yield return new(BoardState.ProofDue, null, board.Proofs.Count == 0 ? "nothing proves it" : board.Proofs[^1].VisitOrder < lastWorkOrder ? Older(board) : "no proof passed", "prove it: supply voltages, ripple, a test of its function, hours of soak");
         }
 
-        foreach (var point in required)
+        var latest = required.Select(point => (Point: point, Last: board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value))).ToArray();
+        var never = Names(latest.Where(pair => pair.Last is null));
+        if (never.Length > 0)
         {
-            var last = board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value);
-            if (last is null)
-            {
-                yield return new(BoardState.ProofDue, point.Name.Value, $"point {point.Name.Value} was never proved", $"measure {point.Name.Value} and record it under proof");
-            }
-            else if (last.VisitOrder < lastWorkOrder)
-            {
-                yield return new(BoardState.ProofDue, point.Name.Value, $"the proof of {point.Name.Value} of {last.Visit.Date.Text} is older than the last work of {Iso(board.LastWork)}", $"prove {point.Name.Value} again");
-            }
-            else if (last.Outcome == VerdictOutcome.Outside)
+            yield return new(
+                BoardState.ProofDue, Only(never), $"{Counted(never)} {(never.Length == 1 ? "was" : "were")} never proved", $"measure {never[0]} and record it under proof");
+        }
+
+        var older = latest.Where(pair => pair.Last is not null && pair.Last.VisitOrder < lastWorkOrder).ToArray();
+        if (older.Length > 0)
+        {
+            var names = Names(older);
+            var day = older.Max(pair => pair.Last!.Visit.Date.Value);
+            yield return new(
+                BoardState.ProofDue, Only(names), $"the proof of {string.Join(", ", names)} of {Iso(day)} is older than the last work of {Iso(board.LastWork)}", $"prove {names[0]} again");
+        }
+
+        foreach (var (point, last) in latest.Where(pair => pair.Last is not null && pair.Last.VisitOrder >= lastWorkOrder))
+        {
+            if (last!.Outcome == VerdictOutcome.Outside)
             {
                 yield return Failed(last);
             }
@@ -109,6 +122,12 @@ public static class StateRules
             }
         }
     }
+
+    private static string[] Names(IEnumerable<(TestPoint Point, AssessedProof? Last)> pairs) => [.. pairs.Select(pair => pair.Point.Name.Value)];
+
+    private static string? Only(string[] names) => names.Length == 1 ? names[0] : null;
+
+    private static string Counted(string[] names) => (names.Length == 1 ? "point " : "points ") + string.Join(", ", names);
 
     // A failed test is a fault, whether the design asks for the test or not.
     private static IEnumerable<Reason> FailedBesides(BoardAssessment board, TestPoint[] required, int lastWorkOrder) =>

@@ -53,9 +53,17 @@ public static class VerdictWords
     /// <summary>A limit's interval in short.</summary>
     public static string Range(Interval interval) => (interval.Lower, interval.Upper) switch
     {
-        ({ } lower, { } upper) => $"{QuantityText.Format(lower, 4)} … {QuantityText.Format(upper, 4)}",
-        ({ } lower, null) => $"at least {QuantityText.Format(lower, 4)}",
-        (null, { } upper) => $"at most {QuantityText.Format(upper, 4)}",
+        ({ } lower, { } upper) => $"{Short(lower)} … {Short(upper)}",
+        ({ } lower, null) => $"at least {Short(lower)}",
+        (null, { } upper) => $"at most {Short(upper)}",
         _ => "none",
     };
+
+    /// <summary>A quantity exactly where that is short, else with four significant digits: 376 µF, 677.3 mΩ.</summary>
+    public static string Short(Quantity quantity)
+    {
+        const int longest = 10;
+        var exact = QuantityText.Format(quantity);
+        return exact.Length <= longest ? exact : QuantityText.Format(quantity, 4);
+    }
 }

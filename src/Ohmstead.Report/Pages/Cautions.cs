@@ -56,7 +56,7 @@ public static class Cautions
             Figures(html, assessed);
             if (HazardCatalogue.All.FirstOrDefault(known => known.Name == CatalogueId(hazard.Kind.Value)) is { } entry)
             {
-                html.Text(string.Join("; ", entry.Cautions) + ".");
+                html.Text(string.Join("; ", entry.Cautions.Where(caution => caution != SafetyNotice.Defer)) + ".");
             }
         }
     }
