@@ -8,6 +8,9 @@ namespace Ohmstead.Records.Schemas;
 /// <remarks>Infinities and not-a-number stay text, since JSON has neither.</remarks>
 internal static partial class CoreSchema
 {
+    // Twenty-one digits of three bits fill the 63 bits of a positive long.
+    private const int LongestOctal = 21;
+
     /// <summary>The value: null, a <see cref="bool"/>, a <see cref="long"/>, a <see cref="double"/> or a <see cref="string"/>.</summary>
     internal static object? Resolve(ScalarNode scalar)
     {
@@ -28,15 +31,20 @@ internal static partial class CoreSchema
 
     private static object WholeNumber(string text)
     {
-        var (digits, style, radix) = text.StartsWith("0x", StringComparison.Ordinal) ? (text[2..], NumberStyles.AllowHexSpecifier, 16)
-            : text.StartsWith("0o", StringComparison.Ordinal) ? (text[2..], NumberStyles.None, 8)
-            : (text, NumberStyles.AllowLeadingSign, 10);
-        if (radix == 8)
+        if (text.StartsWith("0o", StringComparison.Ordinal))
         {
-            return digits.TrimStart('0').Length <= 20 ? Convert.ToInt64("0" + digits.TrimStart('0'), 8) : double.MaxValue;
+            var digits = text.AsSpan(2).TrimStart('0');
+            return digits.Length > LongestOctal ? (object)double.MaxValue : digits.IsEmpty ? 0L : Convert.ToInt64(digits.ToString(), 8);
         }
 
-        return long.TryParse(digits, style, CultureInfo.InvariantCulture, out var whole) ? whole : radix == 16 ? double.MaxValue : Real(text);
+        var isHexadecimal = text.StartsWith("0x", StringComparison.Ordinal);
+        var style = isHexadecimal ? NumberStyles.AllowHexSpecifier : NumberStyles.AllowLeadingSign;
+        if (long.TryParse(text.AsSpan(isHexadecimal ? 2 : 0), style, CultureInfo.InvariantCulture, out var whole))
+        {
+            return whole;
+        }
+
+        return isHexadecimal ? double.MaxValue : Real(text);
     }
 
     // Only that it is a number matters to a schema; JSON has no infinity to put in its place.

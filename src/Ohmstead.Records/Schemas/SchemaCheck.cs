@@ -31,14 +31,20 @@ public sealed class SchemaCheck
         [
             .. errors
                 .Where(inner => inner.Error.Kind != ValidationErrorKind.PropertyRequired || !withUnknownKeys.Contains(ParentOf(inner.Error)))
-                .Select(inner => Explain(path, inner))
-                .DistinctBy(finding => (finding.Place, finding.Message))
-                .OrderBy(finding => finding.Place.Line)
-                .ThenBy(finding => finding.Place.Column),
+                .GroupBy(inner => (inner.Error.LineNumber, inner.Error.LinePosition))
+                .SelectMany(Causes)
+                .OrderBy(inner => inner.Error.LineNumber)
+                .ThenBy(inner => inner.Error.LinePosition)
+                .Select(inner => Explain(path, inner)),
         ];
     }
 
     private static bool IsUnknownKey(InnermostError inner) => inner.Error.Kind == ValidationErrorKind.NoAdditionalPropertiesAllowed;
+
+    // A value can be refused for its kind and its text at once, and what is no mapping lacks every key besides; two missing keys of one
+    // mapping are two causes at one place.
+    private static IEnumerable<InnermostError> Causes(IEnumerable<InnermostError> atOnePlace) =>
+        atOnePlace.FirstOrDefault(inner => inner.Error.Kind != ValidationErrorKind.PropertyRequired) is { } first ? [first] : atOnePlace.DistinctBy(inner => inner.Error.Property);
 
     private static string ParentOf(ValidationError error)
     {

@@ -49,7 +49,7 @@ public static class BenchShape
     public static Key Clears { get; } = Key.Text("clears", "The place of the finding that this work answers, when it is not the part itself.", "J3");
     public static Key Hazard { get; } = Key.Word("hazard", Vocabulary.Hazards, "The hazard that this work makes safe.");
     public static Key Decision { get; } = Key.Word("decision", Vocabulary.Decisions, "What a person decided.").Needed();
-    public static Key Because { get; } = Key.Text("because", "Why.", "this family fails shorted: all go").Needed();
+    public static Key Because { get; } = Key.Text("because", "Why.", "this family fails shorted").Needed();
     public static Key File { get; } = Key.Text("file", "The picture, from the root of the collection.", "photos/SP-0007/front.png").Needed();
     public static Key Shows { get; } = Key.Text("shows", "What the picture shows, in words.", "C12 with the worn print beside it").Needed();
 #pragma warning restore CS1591

@@ -45,7 +45,7 @@ public sealed class ShapesAndSchemasTests
 
     [Theory]
     [InlineData("{ a: b }")]
-    [InlineData("[a, b]")]
+    [InlineData("[a]")]
     [InlineData("[[a]]")]
     [InlineData("{}")]
     [InlineData("~")]
@@ -123,12 +123,18 @@ public sealed class ShapesAndSchemasTests
             "picofarads", "khy", "volt", "Volts", "watt", "watts", "kWh", "mAh", "kHz", "MHz", "kc/s", "cps", "sec", "second", "seconds", "minute", "minutes", "hour", "hours",
             "day", "days", "week", "weeks", "month", "months", "year", "years", "degC", "inch", "inches", "mils", "ppm", "uufd", "mmf", "UUF",
         ];
-        var units = Letters.Select(letter => $"{letter}").Concat(from one in Letters from two in Letters select $"{one}{two}").Concat(from one in Letters from two in Letters from three in "fFzhmnCAVs" select $"{one}{two}{three}").Concat(words).Prepend("").ToList();
+        var units = Letters.Select(letter => $"{letter}").Concat(words).Prepend("").ToList();
+        var twoLetters = (from one in Letters from two in Letters select $"{one}{two}").ToList();
+        var threeLetters = from one in Letters from two in Letters from three in "fFzhmn" select $"{one}{two}{three}";
         string[] numbers = ["4.7", ".047", "47", "-4.7", "0", "4k7", "p47", "R47", "4R7", "3V3", "2A5", "2m2", "1F5", "4µ7", "100 ", "100\u00A0", "1\u202F", "1\u2009"];
+        var texts = (from number in numbers from unit in units select number + unit)
+            .Concat(twoLetters.Concat(threeLetters).Select(unit => "4.7" + unit))
+            .Concat(twoLetters.Select(unit => "4k7" + unit))
+            .ToList();
         foreach (var dimension in Enum.GetValues<Dimension>())
         {
             var accepted = 0;
-            foreach (var text in from number in numbers from unit in units select number + unit)
+            foreach (var text in texts)
             {
                 if (QuantityText.Parse(text, dimension).Fault is null)
                 {
@@ -182,7 +188,7 @@ public sealed class ShapesAndSchemasTests
         ValueKind.Word when key.Name is "kind" or "measures" => Gen.Const($"{key.Name}: {key.Words[0]}\n"),
         ValueKind.Word => Pick([.. key.Words]).Select(word => $"{key.Name}: {word}\n"),
         ValueKind.Words => Pick([.. key.Words]).List[0, 3].Select(words => $"{key.Name}: [{string.Join(", ", words)}]\n"),
-        ValueKind.Text => Pick("0412", "1E3", "no", "0x1F", "1_000", "'7834'", "true", ".inf", "-5.0e-3", "1:30", "Ω und µ", "\"a\\nb\"").Select(text => $"{key.Name}: {text}\n"),
+        ValueKind.Text => Pick("0412", "1E3", "no", "0x1F", "0x", "0o17", "123456789012345678901234567890", "1e999", "1_000", "'7834'", "true", ".inf", "-5.0e-3", "1:30", "Ω und µ", "\"a\\nb\"").Select(text => $"{key.Name}: {text}\n"),
         ValueKind.Id => Pick("C12", "1E3", "0412", "true", "+15V", "7834", "-15V", "ÄÖ-1", "0o17", "12.5", ".5x").Where(text => text[0] != '.').Select(text => $"{key.Name}: {text}\n"),
         ValueKind.RoughDate => Pick("1978", "1978-05", "1978-05-31", "'1978'").Select(text => $"{key.Name}: {text}\n"),
         ValueKind.Count => Pick("0", "1", "'1'").Select(text => $"{key.Name}: {text}\n"),
@@ -203,5 +209,10 @@ public sealed class ShapesAndSchemasTests
     private static IReadOnlyList<Finding> Refused(string name, string text) =>
         Check.Check(Reads.PathOf(name), Root(name, text), FileShapes.All.Single(file => file.SchemaName == name).Shape);
 
-    private static MappingNode Root(string name, string text) => Assert.IsType<MappingNode>(Reads.Nodes(name, text).Root);
+    private static MappingNode Root(string name, string text)
+    {
+        var nodes = Reads.Nodes(name, text);
+        Assert.True(nodes.Root is not null, text + string.Join('\n', nodes.Findings));
+        return nodes.Root;
+    }
 }
