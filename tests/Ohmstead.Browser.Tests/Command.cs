@@ -10,6 +10,7 @@ internal sealed record Command(string Line, int ExitCode, string Output)
     {
         var start = new ProcessStartInfo(program, arguments)
         {
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             WorkingDirectory = folder ?? string.Empty,

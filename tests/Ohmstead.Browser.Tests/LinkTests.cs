@@ -18,7 +18,7 @@ public sealed class LinkTests(ReportFixture report)
 
         var inside = links.Where(link => link.To.IsFile).ToArray();
         Assert.NotEmpty(inside);
-        Assert.Empty(inside.Where(link => !Leads(link.To, places)).Select(link => $"{link.From} links to {link.To.AbsoluteUri}"));
+        Complaint.None(inside.Where(link => !Leads(link.To, places)).Select(link => $"{link.From} links to {link.To.AbsoluteUri}"));
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public sealed class LinkTests(ReportFixture report)
         await using var view = await report.ViewAsync();
         await view.OpenAsync(report.Index);
         var reached = await view.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('a[href]')].map(link => link.href.split('#')[0])");
-        Assert.Empty(report.Boards.Select(board => board.Address.AbsoluteUri).Except(reached, StringComparer.Ordinal));
+        Complaint.None(report.Boards.Where(board => !reached.Contains(board.Address.AbsoluteUri)).Select(board => $"no link leads to {board}"));
     }
 
     private static bool Leads(Uri to, Dictionary<string, HashSet<string>> places)

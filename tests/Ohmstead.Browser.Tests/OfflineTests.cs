@@ -15,7 +15,7 @@ public sealed class OfflineTests(ReportFixture report)
             complaints.AddRange(await view.ComplaintsAsync(page, folder));
         }
 
-        Assert.Empty(complaints);
+        Complaint.None(complaints);
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public sealed class OfflineTests(ReportFixture report)
             }
         }
 
-        Assert.Empty(silent);
+        Complaint.None(silent);
     }
 
     [Fact]
@@ -56,6 +56,6 @@ public sealed class OfflineTests(ReportFixture report)
             }
         }
 
-        Assert.Empty(missing);
+        Complaint.None(missing);
     }
 }

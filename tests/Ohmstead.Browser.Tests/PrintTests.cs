@@ -29,6 +29,6 @@ public sealed class PrintTests(ReportFixture report)
         await view.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
         var hidden = await view.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('[id^=\"part-\"]')].filter(row => row.getClientRects().length === 0).map(row => row.id)");
         Assert.NotEqual(0, await view.Page.Locator("[id^='part-']").CountAsync());
-        Assert.Empty(hidden);
+        Complaint.None(hidden);
     }
 }
