@@ -44,6 +44,8 @@ public static class CheckCatalogue
     public static IReadOnlyList<ICollectionCheck> Collection { get; } =
     [
         new BoardNumberRepeated(),
+        new DesignLimitsReversed(),
+        new DesignReferenceRepeated(),
         new LotOverdrawn(),
         new NameRepeated(),
         new StockDateInFuture(),
