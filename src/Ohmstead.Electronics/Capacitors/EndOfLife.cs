@@ -22,6 +22,9 @@ public sealed record EndOfLife(
     /// <summary>The share of an allowed change after which a part is worth watching.</summary>
     public const decimal WatchShare = 0.8m;
 
+    // Far beyond any criterion: a slip of units must come out as exceeded, not as an overflow.
+    private const decimal Beyond = 1_000_000_000m;
+
     /// <summary>Compares a part with these criteria; what was not measured (null) is not judged.</summary>
     /// <param name="capacitanceChange">Change of capacitance as a fraction: -0.25 for a quarter lost.</param>
     /// <param name="lossRatio">Dissipation factor or ESR divided by the base.</param>
@@ -30,15 +33,15 @@ public sealed record EndOfLife(
     public IReadOnlyList<Wear> Judge(decimal? capacitanceChange, decimal? lossRatio = null, decimal? impedanceRatio = null, decimal? leakageRatio = null)
     {
         List<Wear> found = [];
-        if (capacitanceChange is { } change)
+        if (Bounded(capacitanceChange) is { } change)
         {
             decimal allowed = change < 0 ? LargestDrop : LargestRise;
             found.Add(new Wear("capacitance", Share(Math.Abs(change), allowed), $"{Signed(change)} of {Signed(change < 0 ? -allowed : allowed)} allowed"));
         }
 
-        AddRatio(found, "loss", lossRatio, LossFactor);
-        AddRatio(found, "impedance", impedanceRatio, ImpedanceFactor);
-        if (leakageRatio is { } leakage && LeakageFactor is { } most)
+        AddRatio(found, "loss", Bounded(lossRatio), LossFactor);
+        AddRatio(found, "impedance", Bounded(impedanceRatio), ImpedanceFactor);
+        if (Bounded(leakageRatio) is { } leakage && LeakageFactor is { } most)
         {
             found.Add(new Wear("leakage", Share(leakage, most), $"{Figures.Text(leakage, 4)} of {Figures.Text(most)} x limit allowed"));
         }
@@ -56,7 +59,9 @@ public sealed record EndOfLife(
         }
     }
 
-    private static decimal Share(decimal used, decimal allowed) => allowed > 0 ? used / allowed : used > 0 ? decimal.MaxValue : 0m;
+    private static decimal? Bounded(decimal? value) => value is { } v ? Math.Clamp(v, -Beyond, Beyond) : null;
+
+    private static decimal Share(decimal used, decimal allowed) => allowed > 0 ? used / allowed : used > 0 ? Beyond : 0m;
 
     private static string Signed(decimal fraction) => (fraction > 0 ? "+" : "") + Figures.Percent(decimal.Round(fraction, 4));
 }

@@ -42,7 +42,7 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
             return Outcome<LossFactorLimit>.Refused(NoColumn(ratedVolts));
         }
 
-        return Domain.Of(Domain.Positive("capacitance", farads), Domain.Within("capacitance", farads, 0m, 1000m)).Compute(() => LimitFrom(column.LossFactor, farads));
+        return LimitFrom(column.LossFactor, farads);
     }
 
     /// <summary>The columns on either side of a voltage that has none of its own; one of them is null at the ends.</summary>
@@ -50,7 +50,10 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
         (Columns.LastOrDefault(c => c.RatedVolts < ratedVolts), Columns.FirstOrDefault(c => c.RatedVolts > ratedVolts));
 
     /// <summary>The three readings of the rule for any base limit, at this series' frequency and with its source.</summary>
-    public LossFactorLimit LimitFrom(decimal baseFactor, decimal farads)
+    public Outcome<LossFactorLimit> LimitFrom(decimal baseFactor, decimal farads) =>
+        Domain.Of(Domain.Positive("capacitance", farads), Domain.Within("dissipation factor", baseFactor, 0m, 10m)).Compute(() => Steps(baseFactor, farads));
+
+    private LossFactorLimit Steps(decimal baseFactor, decimal farads)
     {
         decimal steps = Math.Max(0m, (farads - StepFarads) / StepFarads);
         decimal completed = baseFactor + (StepFactor * decimal.Floor(steps));

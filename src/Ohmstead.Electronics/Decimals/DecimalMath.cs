@@ -2,7 +2,8 @@ using System.Numerics;
 
 namespace Ohmstead.Electronics.Decimals;
 
-/// <summary>Mathematics on decimals, for limits: a reading exactly on its limit must be seen to be on it, which binary fractions cannot promise.</summary>
+/// <summary>Mathematics on decimals, for limits: a reading exactly on its limit must be seen to be on it, which binary fractions cannot
+/// promise.</summary>
 public static class DecimalMath
 {
     /// <summary>The most decimal digits that a decimal always holds exactly, and the most decimal places it can have.</summary>
@@ -13,7 +14,8 @@ public static class DecimalMath
 
     private static readonly UInt128 Largest = (UInt128.One << 96) - 1;
 
-    /// <summary>The square root, rounded half away from zero to as many decimal places as fit, 28 at most: an exact root comes out exact.</summary>
+    /// <summary>The square root, rounded half away from zero to as many decimal places as fit, 28 at most: an exact root comes out
+    /// exact.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative.</exception>
     public static decimal Sqrt(decimal value)
     {
@@ -58,7 +60,8 @@ public static class DecimalMath
     /// <summary>Ten to a whole power from -28 to 28, exactly.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The power is outside -28 to 28.</exception>
     public static decimal PowerOfTen(int power) =>
-        TryCompose(UInt128.One, power, out var value) ? value : throw new ArgumentOutOfRangeException(nameof(power), power, "A decimal holds 10^-28 to 10^28.");
+        TryCompose(UInt128.One, power, out var value) ? value
+            : throw new ArgumentOutOfRangeException(nameof(power), power, "A decimal holds 10^-28 to 10^28.");
 
     /// <summary>The value times ten to a power, when that can be held exactly; only the decimal point moves.</summary>
     public static bool TryShift(decimal value, int power, out decimal shifted)
@@ -91,7 +94,8 @@ public static class DecimalMath
         }
 
         var low = unchecked((ulong)digits);
-        value = new decimal(unchecked((int)low), unchecked((int)(low >> 32)), unchecked((int)(uint)(ulong)(digits >> 64)), false, (byte)-power);
+        value = new decimal(unchecked((int)low), unchecked((int)(low >> 32)), unchecked((int)(uint)(ulong)(digits >> 64)), false,
+            (byte)-power);
         return true;
     }
 

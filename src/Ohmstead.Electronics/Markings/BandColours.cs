@@ -7,7 +7,8 @@ namespace Ohmstead.Electronics.Markings;
 /// <summary>Reads the names of colours and knows what each is worth as a digit and as a multiplier (IEC 60062).</summary>
 public static class BandColours
 {
-    /// <summary>The colours named in a text, between spaces, hyphens, commas or slashes: "yellow violet red gold", "brown-black-red".</summary>
+    /// <summary>The colours named in a text, between spaces, hyphens, commas or slashes: "yellow violet red gold",
+    /// "brown-black-red".</summary>
     public static Parsed<ImmutableArray<BandColour>> Parse(ReadOnlySpan<char> text)
     {
         var colours = ImmutableArray.CreateBuilder<BandColour>();
@@ -16,13 +17,17 @@ public static class BandColours
             var name = text[range];
             if (name.IsEmpty) continue;
             if (Named(name) is not { } colour)
-                return Parsed<ImmutableArray<BandColour>>.Failed(new ParseFault(ParseFaultKind.NotUnderstood, range.Start.Value, name.Length, $"'{Excerpt.Of(name)}' is no band colour, expected black to white, gold, silver or pink", null));
+                return Parsed<ImmutableArray<BandColour>>.Failed(
+                    new ParseFault(ParseFaultKind.NotUnderstood, range.Start.Value, name.Length,
+                    $"'{Excerpt.Of(name)}' is no band colour, expected black to white, gold, silver or pink", null));
             colours.Add(colour);
         }
 
         return colours.Count > 0
             ? Parsed<ImmutableArray<BandColour>>.Of(colours.ToImmutable())
-            : Parsed<ImmutableArray<BandColour>>.Failed(new ParseFault(ParseFaultKind.Empty, 0, text.Length, "no colour is written, expected such as yellow violet red gold", null));
+            : Parsed<ImmutableArray<BandColour>>.Failed(
+                new ParseFault(ParseFaultKind.Empty, 0, text.Length, "no colour is written, expected such as yellow violet red gold",
+                null));
     }
 
     /// <summary>The digit of a colour, or null for gold, silver and pink.</summary>

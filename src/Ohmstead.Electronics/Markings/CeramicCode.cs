@@ -5,7 +5,8 @@ using Ohmstead.Electronics.Quantities;
 namespace Ohmstead.Electronics.Markings;
 
 /// <summary>The temperature codes of ceramic capacitors: C0G, U2J, N750, NP0 (class 1) and X7R, Z5U, Y5V (classes 2 and 3).</summary>
-/// <remarks>Source: EIA-198. The letter O is taken for the digit 0, as C0G and NP0 are often printed. One maker's table has 3 for +45 °C and B for 1.2 %, which look like misprints.</remarks>
+/// <remarks>Source: EIA-198. The letter O is taken for the digit 0, as C0G and NP0 are often printed. One maker's table has 3 for +45 °C
+/// and B for 1.2 %, which look like misprints.</remarks>
 public static class CeramicCode
 {
     private static readonly Source Standard = Source.Published("EIA-198", "as quoted by makers");
@@ -17,9 +18,11 @@ public static class CeramicCode
         if (text.Length == 3) found ??= ClassOne(text);
         if (text.Length == 3) found ??= ClassTwo(text);
         return found is not null
-            ? Parsed<MarkingReading<TemperatureCharacteristic>>.Of(new MarkingReading<TemperatureCharacteristic>(found, $"temperature code {text}", Standard))
+            ? Parsed<MarkingReading<TemperatureCharacteristic>>.Of(
+                new MarkingReading<TemperatureCharacteristic>(found, $"temperature code {text}", Standard))
             : Parsed<MarkingReading<TemperatureCharacteristic>>.Failed(new ParseFault(
-                text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.Of(text)}' is no temperature code of a ceramic, expected one such as X7R, C0G or N750", null));
+                text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood, 0, text.Length,
+                    $"'{Excerpt.Of(text)}' is no temperature code of a ceramic, expected one such as X7R, C0G or N750", null));
     }
 
     private static TemperatureCharacteristic.Linear? ByName(ReadOnlySpan<char> text)
@@ -33,7 +36,8 @@ public static class CeramicCode
 
     private static TemperatureCharacteristic.Linear? ClassOne(ReadOnlySpan<char> text)
     {
-        decimal? figure = text[0] switch { 'C' => 0m, 'M' => 1.0m, 'P' => 1.5m, 'R' => 2.2m, 'S' => 3.3m, 'T' => 4.7m, 'U' => 7.5m, _ => null };
+        decimal? figure =
+            text[0] switch { 'C' => 0m, 'M' => 1.0m, 'P' => 1.5m, 'R' => 2.2m, 'S' => 3.3m, 'T' => 4.7m, 'U' => 7.5m, _ => null };
         decimal? factor = text[1] switch
         {
             '0' or 'O' => -1m,
@@ -41,8 +45,10 @@ public static class CeramicCode
             >= '5' and <= '8' => DecimalMath.PowerOfTen(text[1] - '5'),
             _ => null,
         };
-        decimal? spread = text[2] switch { 'G' => 30m, 'H' => 60m, 'J' => 120m, 'K' => 250m, 'L' => 500m, 'M' => 1000m, 'N' => 2500m, _ => null };
-        return figure is { } f && factor is { } times && spread is not null ? new TemperatureCharacteristic.Linear(f * times, spread) : null;
+        decimal? spread =
+            text[2] switch { 'G' => 30m, 'H' => 60m, 'J' => 120m, 'K' => 250m, 'L' => 500m, 'M' => 1000m, 'N' => 2500m, _ => null };
+        return figure is { } f && factor is { } times && spread is not null ? new TemperatureCharacteristic.Linear(f * times, spread)
+            : null;
     }
 
     private static TemperatureCharacteristic.Bounded? ClassTwo(ReadOnlySpan<char> text)

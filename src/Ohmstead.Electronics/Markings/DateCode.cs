@@ -5,9 +5,10 @@ namespace Ohmstead.Electronics.Markings;
 
 /// <summary>The date codes on parts: every date in the years asked for that a code can mean.</summary>
 /// <remarks>
-/// Letter and month character (20-year cycle, IEC 60062; T5 is May 1985, 2005 or 2025): A 1970 to X 1989 and again, without G, I, O, Q, Y and Z; months 1 to 9, O, N, D.
-/// One printed table has 2002 to 2008 a year late (N to V); the sequence here is the one with R for 2003. Digit and month character (10-year cycle, IEC 60062).
-/// Four digits year and week, three digits last digit of the year and week (industry practice). The standard's one-character four-year cycle is not read.
+/// Letter and month character (20-year cycle, IEC 60062; T5 is May 1985, 2005 or 2025): A 1970 to X 1989 and again, without G, I, O, Q, Y
+/// and Z; months 1 to 9, O, N, D. One printed table has 2002 to 2008 a year late (N to V); the sequence here is the one with R for 2003.
+/// Digit and month character (10-year cycle, IEC 60062). Four digits year and week, three digits last digit of the year and week (industry
+/// practice). The standard's one-character four-year cycle is not read.
 /// </remarks>
 public static class DateCode
 {
@@ -32,13 +33,15 @@ public static class DateCode
         };
         return dates.Count > 0
             ? Parsed<Marking<ManufactureDate>>.Of(new Marking<ManufactureDate>([.. dates]))
-            : Marking<ManufactureDate>.Failed(text, string.Create(CultureInfo.InvariantCulture, $"'{Excerpt.Of(text)}' is no date code of {years.First} to {years.Last}, expected such as T5, 7928 or 928"));
+            : Marking<ManufactureDate>.Failed(text,
+                string.Create(CultureInfo.InvariantCulture,
+                $"'{Excerpt.Of(text)}' is no date code of {years.First} to {years.Last}, expected such as T5, 7928 or 928"));
     }
 
     /// <summary>Finds the date among the groups of characters on an integrated circuit.</summary>
     /// <remarks>
-    /// 7404, 7432 and 8212 are dates and type numbers alike: a group that is part of the type number is no date, and years 63 to 99 come first. When two groups fit,
-    /// both are given, for the person to choose.
+    /// 7404, 7432 and 8212 are dates and type numbers alike: a group that is part of the type number is no date, and years 63 to 99 come
+    /// first. When two groups fit, both are given, for the person to choose.
     /// </remarks>
     /// <param name="groups">The groups as printed.</param>
     /// <param name="typeNumber">The type number, when it is known.</param>
@@ -54,7 +57,8 @@ public static class DateCode
         var text = string.Join(' ', printed);
         return dates.Count > 0
             ? Parsed<Marking<ManufactureDate>>.Of(new Marking<ManufactureDate>([.. dates]))
-            : Marking<ManufactureDate>.Failed(text, $"'{Excerpt.Of(text)}' has no group of year and week, expected four digits such as 7928");
+            : Marking<ManufactureDate>.Failed(text,
+                $"'{Excerpt.Of(text)}' has no group of year and week, expected four digits such as 7928");
     }
 
     internal static List<MarkingReading<ManufactureDate>> YearWeek(ReadOnlySpan<char> text, int yearDigits, YearRange years)
@@ -64,7 +68,8 @@ public static class DateCode
         var week = int.Parse(text[yearDigits..], NumberStyles.None, CultureInfo.InvariantCulture);
         if (week is < 1 or > 53) return [];
         var rule = string.Create(CultureInfo.InvariantCulture, $"week {week} of a year ending in {text[..yearDigits]}");
-        return [.. years.Every(yearDigits == 1 ? 10 : 100, year).Select(y => new MarkingReading<ManufactureDate>(new ManufactureDate(y, null, week), rule, YearAndWeek))];
+        return [.. years.Every(yearDigits == 1 ? 10 : 100, year).Select(y =>
+            new MarkingReading<ManufactureDate>(new ManufactureDate(y, null, week), rule, YearAndWeek))];
     }
 
     private static List<MarkingReading<ManufactureDate>> LetterAndMonth(ReadOnlySpan<char> text, YearRange years)
@@ -72,20 +77,23 @@ public static class DateCode
         var year = YearLetters.IndexOf(text[0], StringComparison.Ordinal);
         var month = MonthCharacters.IndexOf(text[1], StringComparison.Ordinal) + 1;
         if (year < 0 || month == 0) return [];
-        return [.. years.Every(20, (1970 + year) % 20).Where(y => y >= 1970).Select(y => new MarkingReading<ManufactureDate>(new ManufactureDate(y, month), "year letter and month", TwentyYears))];
+        return [.. years.Every(20, (1970 + year) % 20).Where(y => y >= 1970).Select(y =>
+            new MarkingReading<ManufactureDate>(new ManufactureDate(y, month), "year letter and month", TwentyYears))];
     }
 
     private static List<MarkingReading<ManufactureDate>> DigitAndMonth(ReadOnlySpan<char> text, YearRange years)
     {
         var month = MonthCharacters.IndexOf(text[1], StringComparison.Ordinal) + 1;
         if (!char.IsAsciiDigit(text[0]) || month == 0) return [];
-        return [.. years.Every(10, text[0] - '0').Select(y => new MarkingReading<ManufactureDate>(new ManufactureDate(y, month), "last digit of the year and month", TenYears))];
+        return [.. years.Every(10, text[0] - '0').Select(y =>
+            new MarkingReading<ManufactureDate>(new ManufactureDate(y, month), "last digit of the year and month", TenYears))];
     }
 
     private static List<MarkingReading<ManufactureDate>> TwoDigitYear(ReadOnlySpan<char> text, YearRange years)
     {
         if (text.ContainsAnyExceptInRange('0', '9')) return [];
         var year = int.Parse(text, NumberStyles.None, CultureInfo.InvariantCulture);
-        return [.. years.Every(100, year).Select(y => new MarkingReading<ManufactureDate>(new ManufactureDate(y), "year without month", YearAlone))];
+        return [.. years.Every(100, year).Select(y =>
+            new MarkingReading<ManufactureDate>(new ManufactureDate(y), "year without month", YearAlone))];
     }
 }

@@ -4,11 +4,12 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>The digit code of capacitors: two digits and a multiplier in picofarad, with a tolerance letter behind and a voltage code before it.</summary>
+/// <summary>The digit code of capacitors: two digits and a multiplier in picofarad, with a tolerance letter behind and a voltage code
+/// before it.</summary>
 /// <remarks>
-/// 104 is 100 nF; a multiplier of 8 is a hundredth and of 9 a tenth (229 is 2.2 pF); 4R7 is 4.7 pF; 2A104J adds 100 V and ±5 %. Two digits are
-/// picofarads as they stand (47K is 47 pF ±10 %, no kilo). Three digits that end in 0 have two meanings: 220 is 22 pF by the code and 220 pF on old
-/// discs and micas. Source: EIA-198 for the code, from memory; common practice for the rest.
+/// 104 is 100 nF; a multiplier of 8 is a hundredth and of 9 a tenth (229 is 2.2 pF); 4R7 is 4.7 pF; 2A104J adds 100 V and ±5 %. Two digits
+/// are picofarads as they stand (47K is 47 pF ±10 %, no kilo). Three digits that end in 0 have two meanings: 220 is 22 pF by the code and
+/// 220 pF on old discs and micas. Source: EIA-198 for the code, from memory; common practice for the rest.
 /// </remarks>
 public static class DigitCode
 {
@@ -31,7 +32,8 @@ public static class DigitCode
         var digits = letter == '\0' ? rest : rest[..^1];
         var values = Values(digits);
         if (values.Length == 0)
-            return Marking<MarkedValue>.Failed(text, $"'{Excerpt.Of(text)}' is no digit code of a capacitor, expected one such as 104, 47K or 2A104J");
+            return Marking<MarkedValue>.Failed(text,
+                $"'{Excerpt.Of(text)}' is no digit code of a capacitor, expected one such as 104, 47K or 2A104J");
 
         var readings = new List<MarkingReading<MarkedValue>>();
         foreach (var (farads, rule, source) in values)
@@ -44,11 +46,14 @@ public static class DigitCode
             }
 
             var meanings = ToleranceLetters.Meanings(letter, Dimension.Capacitance, nominal);
-            if (meanings.IsEmpty) return Marking<MarkedValue>.Failed(text, $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of a capacitance", text[..^1].ToString());
+            if (meanings.IsEmpty)
+                return Marking<MarkedValue>.Failed(text, $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of a capacitance",
+                    text[..^1].ToString());
             foreach (var meaning in meanings)
             {
                 readings.Add(new MarkingReading<MarkedValue>(
-                    new MarkedValue(nominal, meaning.Tolerance, voltage), $"{rule}; {letter} is {meaning.Tolerance}", meanings.Length == 1 ? source : meaning.Source));
+                    new MarkedValue(nominal, meaning.Tolerance, voltage), $"{rule}; {letter} is {meaning.Tolerance}",
+                        meanings.Length == 1 ? source : meaning.Source));
             }
         }
 

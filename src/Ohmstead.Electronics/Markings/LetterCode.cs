@@ -3,7 +3,8 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>The letter-and-digit code of IEC 60062: the letter stands where the decimal point would be and carries the multiplier.</summary>
+/// <summary>The letter-and-digit code of IEC 60062: the letter stands where the decimal point would be and carries the
+/// multiplier.</summary>
 /// <remarks>
 /// A tolerance letter may follow: 4K7J, 4n7K, 8p2D. On a resistor a single K or M with no later letter is the multiplier (47K is 47 kΩ);
 /// on a capacitor only p, n, µ, m and F multiply, so that the K of 4n7K is a tolerance. Old Continental parts print E for R. Here, on the
@@ -21,7 +22,11 @@ public static class LetterCode
             return Failed(text, $"no letter code for {DimensionFacts.One(dimension)}, expected a resistance or a capacitance");
         var at = 0;
         while (at < text.Length && char.IsAsciiDigit(text[at])) at++;
-        if (at == text.Length) return Failed(text, $"'{Excerpt.Of(text)}' has no letter for its decimal point, expected a code such as {(dimension is Dimension.Resistance ? "4K7" : "4n7")}");
+        if (at == text.Length)
+        {
+            var example = dimension is Dimension.Resistance ? "4K7" : "4n7";
+            return Failed(text, $"'{Excerpt.Of(text)}' has no letter for its decimal point, expected a code such as {example}");
+        }
 
         var continental = dimension is Dimension.Resistance && text[at] == 'E';
         var power = 0;
@@ -44,12 +49,17 @@ public static class LetterCode
         };
     }
 
-    private static Parsed<Marking<MarkedValue>> WithTolerance(ReadOnlySpan<char> text, char letter, Quantity nominal, string rule, Source source)
+    private static Parsed<Marking<MarkedValue>> WithTolerance(ReadOnlySpan<char> text, char letter, Quantity nominal, string rule,
+        Source source)
     {
         var meanings = ToleranceLetters.Meanings(letter, nominal.Dimension, nominal);
-        if (meanings.IsEmpty) return Failed(text, $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of {DimensionFacts.One(nominal.Dimension)}", text[..^1].ToString());
+        if (meanings.IsEmpty)
+            return Failed(text, $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of {DimensionFacts.One(nominal.Dimension)}",
+                text[..^1].ToString());
         return Parsed<Marking<MarkedValue>>.Of(new Marking<MarkedValue>(
-            [.. meanings.Select(meaning => new MarkingReading<MarkedValue>(new MarkedValue(nominal, meaning.Tolerance), $"{rule}; {letter} is {meaning.Tolerance}", meanings.Length == 1 ? source : meaning.Source))]));
+            [.. meanings.Select(meaning =>
+                new MarkingReading<MarkedValue>(new MarkedValue(nominal, meaning.Tolerance), $"{rule}; {letter} is {meaning.Tolerance}",
+                meanings.Length == 1 ? source : meaning.Source))]));
     }
 
     private static bool TryCompose(ReadOnlySpan<char> whole, ReadOnlySpan<char> fraction, int power, out decimal value)
@@ -60,5 +70,6 @@ public static class LetterCode
         return DecimalMath.TryCompose(digits, power, out value);
     }
 
-    private static Parsed<Marking<MarkedValue>> Failed(ReadOnlySpan<char> text, string message, string? next = null) => Marking<MarkedValue>.Failed(text, message, next);
+    private static Parsed<Marking<MarkedValue>> Failed(ReadOnlySpan<char> text, string message, string? next = null) =>
+        Marking<MarkedValue>.Failed(text, message, next);
 }

@@ -8,7 +8,8 @@ namespace Ohmstead.Electronics.Markings;
 /// <param name="Week">The week, 1 to 53, or null.</param>
 public readonly record struct ManufactureDate(int Year, int? Month = null, int? Week = null)
 {
-    /// <summary>The first day it can be. Weeks are counted as in ISO 8601; makers' own weeks can differ by some days (common practice).</summary>
+    /// <summary>The first day it can be. Weeks are counted as in ISO 8601; makers' own weeks can differ by some days (common
+    /// practice).</summary>
     public DateOnly First => (Month, Week) switch
     {
         ({ } month, _) => new DateOnly(Year, month, 1),
@@ -32,5 +33,6 @@ public readonly record struct ManufactureDate(int Year, int? Month = null, int? 
         _ => Year.ToString("D4", CultureInfo.InvariantCulture),
     };
 
-    private DateOnly Monday(int week) => DateOnly.FromDateTime(ISOWeek.ToDateTime(Year, Math.Min(week, ISOWeek.GetWeeksInYear(Year)), DayOfWeek.Monday));
+    private DateOnly Monday(int week) =>
+        DateOnly.FromDateTime(ISOWeek.ToDateTime(Year, Math.Min(week, ISOWeek.GetWeeksInYear(Year)), DayOfWeek.Monday));
 }

@@ -4,13 +4,15 @@ using Ohmstead.Electronics.Quantities;
 namespace Ohmstead.Electronics.Markings;
 
 /// <summary>The print on a capacitor taken apart: numbers, unit, voltage, polarity; not yet what they mean.</summary>
-internal readonly record struct PrintScan(ImmutableArray<decimal> Numbers, char Separator, string Unit, Quantity? Volts, bool IsBipolar, string? Fault)
+internal readonly record struct PrintScan(ImmutableArray<decimal> Numbers, char Separator, string Unit, Quantity? Volts, bool IsBipolar,
+    string? Fault)
 {
     private const int Longest = 60;
 
     internal static PrintScan Of(ReadOnlySpan<char> text)
     {
-        if (text.Length > Longest) return Broken($"'{Excerpt.Of(text)}' is too long for the print on a capacitor, expected 60 characters at most");
+        if (text.Length > Longest)
+            return Broken($"'{Excerpt.Of(text)}' is too long for the print on a capacitor, expected 60 characters at most");
         var rest = text;
         var bipolar = TakeBipolar(ref rest);
         var numbers = ImmutableArray.CreateBuilder<decimal>();
@@ -25,17 +27,20 @@ internal readonly record struct PrintScan(ImmutableArray<decimal> Numbers, char 
             rest = rest[1..];
         }
 
-        if (numbers.Count == 0 || (separator != '\0' && numbers.Count == 1)) return Broken($"'{Excerpt.Of(text)}' is no print of a capacitor, expected such as 8 mfd, 8+8 mfd 450 V or .047");
+        if (numbers.Count == 0 || (separator != '\0' && numbers.Count == 1))
+            return Broken($"'{Excerpt.Of(text)}' is no print of a capacitor, expected such as 8 mfd, 8+8 mfd 450 V or .047");
         rest = rest.TrimStart();
         var end = 0;
         while (end < rest.Length && !char.IsAsciiDigit(rest[end]) && !char.IsWhiteSpace(rest[end])) end++;
         var unit = rest[..end];
         rest = rest[end..].TrimStart();
         if (rest.IsEmpty) return new PrintScan(numbers.ToImmutable(), separator, unit.ToString(), null, bipolar, null);
-        if (!TakeNumber(ref rest, out var volts) || volts is <= 0m or > 1_000_000m) return Broken($"'{Excerpt.Of(rest)}' in '{Excerpt.Of(text)}' is no rated voltage, expected such as 450 V");
+        if (!TakeNumber(ref rest, out var volts) || volts is <= 0m or > 1_000_000m)
+            return Broken($"'{Excerpt.Of(rest)}' in '{Excerpt.Of(text)}' is no rated voltage, expected such as 450 V");
 
         var word = rest.Trim();
-        if (System.Text.Ascii.EqualsIgnoreCase(word, "SV")) return Broken($"'{Excerpt.Of(text)}' gives a surge voltage, expected the rated voltage");
+        if (System.Text.Ascii.EqualsIgnoreCase(word, "SV"))
+            return Broken($"'{Excerpt.Of(text)}' gives a surge voltage, expected the rated voltage");
         return IsVoltageWord(word)
             ? new PrintScan(numbers.ToImmutable(), separator, unit.ToString(), new Quantity(volts, Dimension.Voltage), bipolar, null)
             : Broken($"'{Excerpt.Of(word)}' in '{Excerpt.Of(text)}' is not understood, expected V, VDC, WV, WVDC or VDCW");

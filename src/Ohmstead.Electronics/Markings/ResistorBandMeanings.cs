@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>What a colour means as a resistor's tolerance, temperature coefficient or failure level. Editions that disagree are all kept.</summary>
+/// <summary>What a colour means as a resistor's tolerance, temperature coefficient or failure level. Editions that disagree are all
+/// kept.</summary>
 internal static class ResistorBandMeanings
 {
     internal static readonly Source Standard = Source.Published("IEC 60062", "colour code table");

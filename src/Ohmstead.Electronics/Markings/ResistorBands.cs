@@ -6,9 +6,10 @@ namespace Ohmstead.Electronics.Markings;
 
 /// <summary>The colour bands of resistors: all meanings, in both directions where the start is not known.</summary>
 /// <remarks>
-/// One black band is a link. Three bands are two digits and a multiplier, 20 %; a fourth is the tolerance. Five are three digits, multiplier and tolerance, or on
-/// composition parts a four-band value with a failure level behind gold or silver; six add a temperature coefficient. The first digit is never 0, which often decides the
-/// direction. Sources: IEC 60062; MIL-R-39008 for the failure level, from memory.
+/// One black band is a link. Three bands are two digits and a multiplier, 20 %; a fourth is the tolerance. Five are three digits,
+/// multiplier and tolerance, or on composition parts a four-band value with a failure level behind gold or silver; six add a temperature
+/// coefficient. The first digit is never 0, which often decides the direction. Sources: IEC 60062; MIL-R-39008 for the failure level, from
+/// memory.
 /// </remarks>
 public static class ResistorBands
 {
@@ -27,10 +28,10 @@ public static class ResistorBands
             if (!other.SequenceEqual(bands)) Add(readings, other.AsSpan(), reversed: true);
         }
 
+        if (readings.Count > 0) return Parsed<Marking<BandedResistor>>.Of(new Marking<BandedResistor>([.. readings]));
         var named = string.Join(' ', bands.Select(BandColours.Name));
-        return readings.Count > 0
-            ? Parsed<Marking<BandedResistor>>.Of(new Marking<BandedResistor>([.. readings]))
-            : Parsed<Marking<BandedResistor>>.Failed(new ParseFault(ParseFaultKind.NotUnderstood, 0, named.Length, $"'{named}' is no resistor in {(start is BandStart.Known ? "this direction" : "either direction")}, expected 3 to 6 bands such as yellow violet red gold", null));
+        var where = start is BandStart.Known ? "in this direction" : "in either direction";
+        return Marking<BandedResistor>.Failed(named, $"'{named}' is no resistor {where}, expected 3 to 6 bands such as yellow violet red gold");
     }
 
     private static void Add(List<MarkingReading<BandedResistor>> readings, ReadOnlySpan<BandColour> bands, bool reversed)
@@ -38,7 +39,8 @@ public static class ResistorBands
         switch (bands)
         {
             case [BandColour.Black]:
-                readings.Add(new MarkingReading<BandedResistor>(new BandedResistor(new Quantity(0m, Dimension.Resistance), default, null, null, false, true), "a single black band is a link", Source.CommonPractice));
+                var link = new BandedResistor(new Quantity(0m, Dimension.Resistance), default, null, null, false, true);
+                readings.Add(new MarkingReading<BandedResistor>(link, "a single black band is a link", Source.CommonPractice));
                 break;
             case [_, _, var multiplier]:
                 Add(readings, bands[..2], multiplier, [ResistorBandMeanings.WithoutBand], null, null, reversed);
@@ -61,16 +63,24 @@ public static class ResistorBands
     }
 
     private static void Add(
-        List<MarkingReading<BandedResistor>> readings, ReadOnlySpan<BandColour> digits, BandColour multiplier, ImmutableArray<ToleranceMeaning> tolerances, decimal? coefficient, decimal? failureRate, bool reversed)
+        List<MarkingReading<BandedResistor>> readings,
+        ReadOnlySpan<BandColour> digits,
+        BandColour multiplier,
+        ImmutableArray<ToleranceMeaning> tolerances,
+        decimal? coefficient,
+        decimal? failureRate,
+        bool reversed)
     {
         if (BandColours.Value(digits, multiplier) is not { } ohms || ohms > DimensionFacts.Most(Dimension.Resistance)) return;
         var nominal = new Quantity(ohms, Dimension.Resistance);
-        var preferred = digits.Length == 2 ? ESeries.E24.Contains(nominal) : ESeries.E192.Contains(nominal) || ESeries.E24.Contains(nominal);
-        foreach (var tolerance in tolerances)
+        var preferred = ESeries.E24.Contains(nominal) || (digits.Length == 3 && ESeries.E192.Contains(nominal));
+        var rule = $"{(digits.Length == 2 ? "two" : "three")} digits, multiplier {BandColours.Name(multiplier)}";
+        var extra = $"{(failureRate is null ? "" : ", failure level")}{(reversed ? ", read from the other end" : "")}";
+        foreach (var meaning in tolerances)
         {
-            var rule = $"{digits.Length} digits, multiplier {BandColours.Name(multiplier)}, {tolerance.Tolerance}{(failureRate is null ? "" : ", failure level")}{(reversed ? ", read from the other end" : "")}";
-            readings.Add(new MarkingReading<BandedResistor>(
-                new BandedResistor(nominal, tolerance.Tolerance, coefficient, failureRate, reversed, preferred), rule, failureRate is null ? tolerance.Source : ResistorBandMeanings.FailureLevel));
+            var resistor = new BandedResistor(nominal, meaning.Tolerance, coefficient, failureRate, reversed, preferred);
+            var source = failureRate is null ? meaning.Source : ResistorBandMeanings.FailureLevel;
+            readings.Add(new MarkingReading<BandedResistor>(resistor, $"{rule}, {meaning.Tolerance}{extra}", source));
         }
     }
 }

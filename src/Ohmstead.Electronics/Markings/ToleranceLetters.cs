@@ -30,12 +30,16 @@ public static class ToleranceLetters
         {
             var upper = char.ToUpperInvariant(letter);
             var known = upper != letter && !Meanings(upper, dimension, nominal).IsEmpty;
-            return Failed(ParseFaultKind.NotUnderstood, $"'{letter}' is no tolerance letter of {DimensionFacts.One(dimension)}, expected one of IEC 60062 or a figure such as ±20 %", known ? upper.ToString() : null);
+            return Failed(
+                ParseFaultKind.NotUnderstood,
+                $"'{letter}' is no tolerance letter of {DimensionFacts.One(dimension)}, expected one of IEC 60062 or a figure such as ±20 %",
+                known ? upper.ToString() : null);
         }
 
         if (meanings.Length == 1) return Parsed<Tolerance>.Of(meanings[0].Tolerance);
         var list = string.Join(" or ", meanings.Select(meaning => $"{meaning.Tolerance} by {meaning.Source}"));
-        return Failed(ParseFaultKind.Ambiguous, $"tolerance '{letter}' can mean {list}", string.Join(" or ", meanings.Select(meaning => meaning.Tolerance.ToString())));
+        return Failed(ParseFaultKind.Ambiguous, $"tolerance '{letter}' can mean {list}",
+            string.Join(" or ", meanings.Select(meaning => meaning.Tolerance.ToString())));
     }
 
     private static ImmutableArray<ToleranceMeaning> Capacitor(char letter, Quantity? nominal)
@@ -49,7 +53,8 @@ public static class ToleranceLetters
             var percent = Symmetric(letter)[0];
 
             // F and G from 10 pF up are read as per cent everywhere but on some lists; B, C and D are printed both ways on real parts.
-            return nominal is not null && letter is 'F' or 'G' ? [percent] : [percent, picofarads with { Source = Source.Practice("ceramic lists, at any value") }];
+            return nominal is not null && letter is 'F' or 'G' ? [percent]
+                : [percent, picofarads with { Source = Source.Practice("ceramic lists, at any value") }];
         }
 
         return letter switch
@@ -90,7 +95,8 @@ public static class ToleranceLetters
 
     private static ToleranceMeaning Both(decimal percent) => Percent(-percent, percent, Standard);
 
-    private static ToleranceMeaning Percent(decimal lower, decimal upper, Source source) => new(Tolerance.Relative(lower / 100m, upper / 100m), source);
+    private static ToleranceMeaning Percent(decimal lower, decimal upper, Source source) =>
+        new(Tolerance.Relative(lower / 100m, upper / 100m), source);
 
     private static ToleranceMeaning Picofarads(decimal width, Source source) =>
         new(Tolerance.Absolute(-width * 1e-12m, width * 1e-12m, Dimension.Capacitance), source);

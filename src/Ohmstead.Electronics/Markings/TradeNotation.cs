@@ -5,9 +5,13 @@ namespace Ohmstead.Electronics.Markings;
 
 /// <summary>Reads the print of old capacitors: 8 mfd, 250 mmf, 500 cm, .047, 330, 8+8 mfd 450 V, 2200/16, 2200 MFD 16 WVDC.</summary>
 /// <remarks>
-/// <code>print = number { ("+" | "-" | "/") number } [ unit ] [ number [ "V" | "WV" | "WVDC" | ... ] ] [ "BP" | "NP" | "0+0" | "bip" ]</code>
-/// MF and mF are microfarad here, as parts were printed before about 1980. A bare value below 1 is in µF (disc, paper, film), a bare value from 1 up in pF (disc, mica), and three bare digits
-/// may be a digit code. A can, and a value with a voltage but no unit, is in µF. A surge voltage (SV) is another figure than the rated one and is refused. Source: common practice.
+/// <code>
+/// print   = number { ("+" | "-" | "/") number } [ unit ] [ voltage ] [ "BP" | "NP" | "0+0" | "bip" ]
+/// voltage = number [ "V" | "VDC" | "WV" | "WVDC" | "VDCW" ]
+/// </code>
+/// MF and mF are microfarad here, as parts were printed before about 1980. A bare value below 1 is in µF (disc, paper, film), a bare value
+/// from 1 up in pF (disc, mica), and three bare digits may be a digit code. A can, and a value with a voltage but no unit, is in µF. A
+/// surge voltage (SV) is another figure than the rated one and is refused. Source: common practice.
 /// </remarks>
 public static class TradeNotation
 {
@@ -42,12 +46,16 @@ public static class TradeNotation
         if (print.Unit is "jar" or "jars")
         {
             return Marking<CapacitorPrint>.Read(
-                new MarkingReading<CapacitorPrint>(Make(print, print.Numbers, 1000m * ElectrostaticUnits.FaradsPerCentimetre, print.Volts), "a jar of 1000 cm", Source.FromMemory("naval practice")),
-                new MarkingReading<CapacitorPrint>(Make(print, print.Numbers, 1e-6m / 900m, print.Volts), "a jar of 1/900 µF", Source.FromMemory("naval practice")));
+                new MarkingReading<CapacitorPrint>(Make(print, print.Numbers, 1000m * ElectrostaticUnits.FaradsPerCentimetre, print.Volts),
+                    "a jar of 1000 cm", Source.FromMemory("naval practice")),
+                new MarkingReading<CapacitorPrint>(Make(print, print.Numbers, 1e-6m / 900m, print.Volts), "a jar of 1/900 µF",
+                    Source.FromMemory("naval practice")));
         }
 
         if (ByDigits(text, print) is { Length: > 0 } coded) return Parsed<Marking<CapacitorPrint>>.Of(new Marking<CapacitorPrint>(coded));
-        if (print.Unit is "cm") return Read(Make(print, print.Numbers, ElectrostaticUnits.FaradsPerCentimetre, print.Volts), "centimetres of the electrostatic system");
+        if (print.Unit is "cm")
+            return Read(Make(print, print.Numbers, ElectrostaticUnits.FaradsPerCentimetre, print.Volts),
+                "centimetres of the electrostatic system");
         return QuantityText.Parse($"1 {print.Unit}", Dimension.Capacitance, UnitPrint.Old).Is(out var unit, out var fault)
             ? Read(Make(print, print.Numbers, unit.Value, print.Volts), $"{print.Unit} is {QuantityText.Format(unit)}")
             : Failed(text, fault.Message);
@@ -64,15 +72,18 @@ public static class TradeNotation
     private static ImmutableArray<MarkingReading<CapacitorPrint>> ByDigits(ReadOnlySpan<char> text, PrintScan print) =>
         DigitCode.Parse(text).Is(out var code, out _)
             ? [.. code.Readings.Select(reading => new MarkingReading<CapacitorPrint>(
-                new CapacitorPrint([reading.Value.Nominal], reading.Value.RatedVoltage, reading.Value.Tolerance, print.IsBipolar), reading.Rule, reading.Source))]
+                new CapacitorPrint([reading.Value.Nominal], reading.Value.RatedVoltage, reading.Value.Tolerance, print.IsBipolar),
+                    reading.Rule, reading.Source))]
             : [];
 
     /// <summary>Two numbers with a slash: value and voltage, or two sections.</summary>
     private static Parsed<Marking<CapacitorPrint>> Slashed(PrintScan print)
     {
         var (first, second) = (print.Numbers[0], print.Numbers[1]);
-        var sections = new MarkingReading<CapacitorPrint>(Make(print, print.Numbers, 1e-6m, null), "sections of a can, in µF", Source.CommonPractice);
-        var rated = new MarkingReading<CapacitorPrint>(Make(print, [first], 1e-6m, new Quantity(second, Dimension.Voltage)), "µF and rated voltage", Source.CommonPractice);
+        var sections =
+            new MarkingReading<CapacitorPrint>(Make(print, print.Numbers, 1e-6m, null), "sections of a can, in µF", Source.CommonPractice);
+        var rated = new MarkingReading<CapacitorPrint>(Make(print, [first], 1e-6m, new Quantity(second, Dimension.Voltage)),
+            "µF and rated voltage", Source.CommonPractice);
         if (second < 3m) return Marking<CapacitorPrint>.Read(sections);
 
         // No can was made with sections so far apart.
@@ -88,6 +99,7 @@ public static class TradeNotation
             ? Failed(rule, $"{QuantityText.Format(print.Sections[0])} is not plausible for a capacitor", ParseFaultKind.OutOfRange)
             : Marking<CapacitorPrint>.Read(new MarkingReading<CapacitorPrint>(print, rule, Source.CommonPractice));
 
-    private static Parsed<Marking<CapacitorPrint>> Failed(ReadOnlySpan<char> text, string message, ParseFaultKind kind = ParseFaultKind.NotUnderstood) =>
+    private static Parsed<Marking<CapacitorPrint>> Failed(
+        ReadOnlySpan<char> text, string message, ParseFaultKind kind = ParseFaultKind.NotUnderstood) =>
         Marking<CapacitorPrint>.Failed(text, message, null, kind);
 }

@@ -3,7 +3,8 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>The digit-and-letter code of rated voltage on film and electrolytic capacitors: the digit is a power of ten, the letter a factor.</summary>
+/// <summary>The digit-and-letter code of rated voltage on film and electrolytic capacitors: the digit is a power of ten, the letter a
+/// factor.</summary>
 /// <remarks>0J is 6.3 V, 1H is 50 V, 2A is 100 V. Source: the JIS and EIA voltage code, from memory.</remarks>
 public static class VoltageCode
 {
@@ -14,7 +15,8 @@ public static class VoltageCode
         text.Length == 2 && text[0] is >= '0' and <= '3' && Factor(text[1]) is { } factor
             ? Parsed<Quantity>.Of(new Quantity(factor * DecimalMath.PowerOfTen(text[0] - '0'), Dimension.Voltage))
             : Parsed<Quantity>.Failed(new ParseFault(
-                text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.Of(text)}' is no voltage code, expected a digit 0 to 3 and a letter such as 1H", null));
+                text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood, 0, text.Length,
+                    $"'{Excerpt.Of(text)}' is no voltage code, expected a digit 0 to 3 and a letter such as 1H", null));
 
     private static decimal? Factor(char letter) => letter switch
     {

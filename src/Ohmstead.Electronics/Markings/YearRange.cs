@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>The years in which a part can have been made, first and last included. A date code repeats every 4, 10, 20 or 100 years; this decides.</summary>
+/// <summary>The years in which a part can have been made, first and last included. A date code repeats every 4, 10, 20 or 100 years; this
+/// decides.</summary>
 /// <param name="First">The first year.</param>
 /// <param name="Last">The last year.</param>
 public readonly record struct YearRange(int First, int Last)

@@ -3,7 +3,7 @@ namespace Ohmstead.Electronics.Parts;
 /// <summary>Small relative deviations: crystals, clocks and temperature coefficients.</summary>
 public static class PartsPerMillion
 {
-    private const decimal SecondsPerDay = 86_400m;
+    private const decimal SecondsPerDayAndMillion = 0.0864m;
 
     /// <summary>How far a frequency is off, (f - f0)/f0 x 10^6.</summary>
     public static Outcome<Worked<decimal>> Of(decimal measuredHertz, decimal nominalHertz) =>
@@ -15,7 +15,7 @@ public static class PartsPerMillion
         });
 
     /// <summary>How many seconds a day a clock gains (or, below nought, loses) for a deviation.</summary>
-    public static decimal SecondsADay(decimal partsPerMillion) => partsPerMillion * SecondsPerDay / 1_000_000m;
+    public static decimal SecondsADay(decimal partsPerMillion) => partsPerMillion * SecondsPerDayAndMillion;
 
     /// <summary>The change of a resistance with temperature, R x ppm/K x kelvin, in ohm.</summary>
     public static Outcome<Worked<decimal>> TemperatureChangeOhms(decimal ohms, decimal partsPerMillionPerKelvin, decimal kelvin) =>

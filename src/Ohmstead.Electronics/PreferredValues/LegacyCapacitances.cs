@@ -6,12 +6,13 @@ namespace Ohmstead.Electronics.PreferredValues;
 
 /// <summary>Today's capacitances for values that are no longer made (8, 16, 32, 50 µF).</summary>
 /// <remarks>
-/// All lie inside the old delivery tolerance of electrolytics (-20/+50 % or wider). A capacitor at a rectifier must not be raised freely: its value bounds the peak current.
-/// Source: common practice.
+/// All lie inside the old delivery tolerance of electrolytics (-20/+50 % or wider). A capacitor at a rectifier must not be raised freely:
+/// its value bounds the peak current. Source: common practice.
 /// </remarks>
 public static class LegacyCapacitances
 {
-    /// <summary>The values to consider, the usual one first; the value itself when it is still made (E12); nothing for zero, negative and extreme values.</summary>
+    /// <summary>The values to consider, the usual one first; the value itself when it is still made (E12); nothing for zero, negative and
+    /// extreme values.</summary>
     public static ImmutableArray<CapacitanceReplacement> Replace(Quantity legacy)
     {
         if (legacy.Value <= 0m || ESeries.E12.Neighbours(legacy) is not { } neighbours) return [];

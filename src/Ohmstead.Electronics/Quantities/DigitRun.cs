@@ -2,7 +2,8 @@ using Ohmstead.Electronics.Decimals;
 
 namespace Ohmstead.Electronics.Quantities;
 
-/// <summary>The digits of a number as they are read one by one: no rounding, no allocation, and an end to counting that is never passed.</summary>
+/// <summary>The digits of a number as they are read one by one: no rounding, no allocation, and an end to counting that is never
+/// passed.</summary>
 internal struct DigitRun
 {
     private UInt128 digits;

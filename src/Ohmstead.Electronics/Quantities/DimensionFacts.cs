@@ -24,7 +24,8 @@ internal static class DimensionFacts
     };
 
     /// <summary>The name with its article: a capacitance, an inductance.</summary>
-    internal static string One(Dimension dimension) => dimension is Dimension.Inductance or Dimension.Energy ? $"an {Name(dimension)}" : $"a {Name(dimension)}";
+    internal static string One(Dimension dimension) =>
+        dimension is Dimension.Inductance or Dimension.Energy ? $"an {Name(dimension)}" : $"a {Name(dimension)}";
 
     /// <summary>The greatest magnitude that can be meant, in the base unit.</summary>
     internal static decimal Most(Dimension dimension) => dimension switch
@@ -48,12 +49,14 @@ internal static class DimensionFacts
     /// <summary>The least value that can be meant, in the base unit: 0 where a negative value has no meaning.</summary>
     internal static decimal Least(Dimension dimension) => dimension switch
     {
-        Dimension.Number or Dimension.Voltage or Dimension.Current or Dimension.Power or Dimension.Charge or Dimension.Ratio => -Most(dimension),
+        Dimension.Number or Dimension.Voltage or Dimension.Current or Dimension.Power or Dimension.Charge or Dimension.Ratio =>
+            -Most(dimension),
         Dimension.Temperature => -273.15m,
         _ => 0m,
     };
 
-    /// <summary>The power of ten that a letter in the place of the decimal point stands for (IEC 60062; Ω, V and A common practice).</summary>
+    /// <summary>The power of ten that a letter in the place of the decimal point stands for (IEC 60062; Ω, V and A common
+    /// practice).</summary>
     internal static bool TryCodeLetter(Dimension dimension, char letter, out int power)
     {
         int? found = (dimension, letter) switch

@@ -8,14 +8,16 @@ internal static class Excerpt
 {
     private const int Most = 32;
 
-    /// <summary>The text, cut to 32 characters, with control and format characters and lone surrogates written as their code point.</summary>
+    /// <summary>The text, cut to 32 characters, with control and format characters and lone surrogates written as their code
+    /// point.</summary>
     internal static string Of(ReadOnlySpan<char> text)
     {
         var cut = text.Length > Most;
         var result = new StringBuilder();
         foreach (var rune in (cut ? text[..Most] : text).EnumerateRunes())
         {
-            if (Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator)
+            if (Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator
+                or UnicodeCategory.ParagraphSeparator)
                 result.Append(CodePoint(rune));
             else
                 result.Append(rune.ToString());

@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Quantities;
 
-/// <summary>The values between two limits, the limits themselves included. A limit that is null is none: the interval is open that way.</summary>
+/// <summary>The values between two limits, the limits themselves included. A limit that is null is none: the interval is open that
+/// way.</summary>
 /// <remarks>Both limits, where present, have the same dimension. The default value has no limits and contains everything.</remarks>
 /// <param name="Lower">The least value inside, or null for no lower limit.</param>
 /// <param name="Upper">The greatest value inside, or null for no upper limit.</param>

@@ -8,14 +8,22 @@ internal static partial class QuantityFaults
     internal static Parsed<Quantity> Explain(QuantityFailure failure, ReadOnlySpan<char> text, Dimension expected) => failure.Step switch
     {
         QuantityStep.Empty => Fault(ParseFaultKind.Empty, 0, 0, $"nothing is written, expected {Expected(expected)}"),
-        QuantityStep.TooLong => Fault(ParseFaultKind.OutOfRange, 0, text.Length, string.Create(CultureInfo.InvariantCulture, $"'{Excerpt.Of(text)}' has {text.Length} characters, expected 200 at most")),
+        QuantityStep.TooLong =>
+            Fault(ParseFaultKind.OutOfRange, 0, text.Length,
+            string.Create(CultureInfo.InvariantCulture, $"'{Excerpt.Of(text)}' has {text.Length} characters, expected 200 at most")),
         QuantityStep.Number => Number(text, failure.First, expected),
         QuantityStep.AfterCode => AfterCode(text, failure.First, failure.Second, expected),
         QuantityStep.TwoFacedFarad => TwoFacedFarad(text, failure.First, failure.Second),
         QuantityStep.NotHeld when failure.SignificantDigits > 28 =>
-            Fault(ParseFaultKind.OutOfRange, 0, text.Length, string.Create(CultureInfo.InvariantCulture, $"'{Excerpt.Of(text)}' has {failure.SignificantDigits} significant digits, expected 28 at most")),
-        QuantityStep.NotHeld => Fault(ParseFaultKind.OutOfRange, 0, text.Length, $"'{Excerpt.Of(text)}' is too large or too small to be held exactly as {DimensionFacts.One(expected)}"),
-        QuantityStep.MinusZero => Fault(ParseFaultKind.OutOfRange, 0, text.Length, $"'{Excerpt.Of(text)}' is zero with a minus, expected zero without a sign", Offer(expected, text[1..].ToString())),
+            Fault(ParseFaultKind.OutOfRange, 0, text.Length,
+                string.Create(CultureInfo.InvariantCulture,
+                $"'{Excerpt.Of(text)}' has {failure.SignificantDigits} significant digits, expected 28 at most")),
+        QuantityStep.NotHeld =>
+            Fault(ParseFaultKind.OutOfRange, 0, text.Length,
+            $"'{Excerpt.Of(text)}' is too large or too small to be held exactly as {DimensionFacts.One(expected)}"),
+        QuantityStep.MinusZero =>
+            Fault(ParseFaultKind.OutOfRange, 0, text.Length, $"'{Excerpt.Of(text)}' is zero with a minus, expected zero without a sign",
+            Offer(expected, text[1..].ToString())),
         QuantityStep.Implausible => Implausible(text, failure.Value, expected),
         _ => Unit(text, failure.First, failure.Second, expected),
     };
@@ -27,7 +35,8 @@ internal static partial class QuantityFaults
         if (value < 0m && least == 0m)
             return Fault(ParseFaultKind.OutOfRange, 0, text.Length, $"'{Excerpt.Of(text)}' is negative, and {name} is never below 0");
         var bound = QuantityText.Format(new Quantity(value < least ? least : DimensionFacts.Most(expected), expected));
-        return Fault(ParseFaultKind.OutOfRange, 0, text.Length, $"'{Excerpt.Of(text)}' is not plausible: {name} here goes {(value < least ? "down" : "up")} to {bound}");
+        return Fault(ParseFaultKind.OutOfRange, 0, text.Length,
+            $"'{Excerpt.Of(text)}' is not plausible: {name} here goes {(value < least ? "down" : "up")} to {bound}");
     }
 
     private static Parsed<Quantity> TwoFacedFarad(ReadOnlySpan<char> text, int numberEnd, int unitStart)
@@ -35,9 +44,12 @@ internal static partial class QuantityFaults
         var unit = text[unitStart..].ToString();
         var other = unit[0] == 'm' ? "millifarad by SI" : "megafarad by SI, which is not plausible";
         var meanings = new List<string>();
-        if (QuantityText.Read(text, Dimension.Capacitance, UnitPrint.Old, out var old).Step is QuantityStep.Done) meanings.Add(QuantityText.Format(old));
-        if (QuantityText.Read(text, Dimension.Capacitance, UnitPrint.International, out var si).Step is QuantityStep.Done && si != old) meanings.Add(QuantityText.Format(si));
-        return Fault(ParseFaultKind.Ambiguous, unitStart, 2, $"'{unit}' is microfarad on old print and {other}", meanings.Count == 0 ? null : Or(meanings));
+        if (QuantityText.Read(text, Dimension.Capacitance, UnitPrint.Old, out var old).Step is QuantityStep.Done)
+            meanings.Add(QuantityText.Format(old));
+        if (QuantityText.Read(text, Dimension.Capacitance, UnitPrint.International, out var si).Step is QuantityStep.Done && si != old)
+            meanings.Add(QuantityText.Format(si));
+        return Fault(ParseFaultKind.Ambiguous, unitStart, 2, $"'{unit}' is microfarad on old print and {other}",
+            meanings.Count == 0 ? null : Or(meanings));
     }
 
     /// <summary>Something other than nothing or the base unit stands behind a marking code.</summary>
@@ -47,8 +59,10 @@ internal static partial class QuantityFaults
         var code = text[..codeEnd].ToString();
         var rest = text[index..];
         return rest.Length == 1 && char.IsAsciiLetterUpper(rest[0])
-            ? Fault(ParseFaultKind.NotUnderstood, index, 1, $"'{rest}' after '{code}' is a tolerance letter, expected the {DimensionFacts.Name(expected)} alone", Offer(expected, code))
-            : Fault(ParseFaultKind.NotUnderstood, codeEnd, text.Length - codeEnd, $"'{Excerpt.Of(text[codeEnd..])}' after the code '{code}' is not understood, expected nothing more");
+            ? Fault(ParseFaultKind.NotUnderstood, index, 1,
+                $"'{rest}' after '{code}' is a tolerance letter, expected the {DimensionFacts.Name(expected)} alone", Offer(expected, code))
+            : Fault(ParseFaultKind.NotUnderstood, codeEnd, text.Length - codeEnd,
+                $"'{Excerpt.Of(text[codeEnd..])}' after the code '{code}' is not understood, expected nothing more");
     }
 
     private static bool LookAlike(ReadOnlySpan<char> text, Dimension expected, out Parsed<Quantity> fault)
@@ -56,7 +70,8 @@ internal static partial class QuantityFaults
         var any = LookAlikes.TryFindFirst(text, out var found);
         var meant = found.Meant is { Length: > 0 } ? $", expected '{found.Meant}'" : "";
         fault = any
-            ? Fault(ParseFaultKind.LookAlike, found.Offset, found.Length, $"{found.Name} in '{Excerpt.Of(text)}'{meant}", Offer(expected, LookAlikes.Plain(text)))
+            ? Fault(ParseFaultKind.LookAlike, found.Offset, found.Length, $"{found.Name} in '{Excerpt.Of(text)}'{meant}",
+                Offer(expected, LookAlikes.Plain(text)))
             : default;
         return any;
     }
@@ -68,7 +83,8 @@ internal static partial class QuantityFaults
         return usual.Count == 0 ? DimensionFacts.One(expected) : $"{DimensionFacts.One(expected)} in {Or(usual)}";
     }
 
-    /// <summary>The texts that can be read as they stand, as a choice; null when there is none. What cannot be read is never offered.</summary>
+    /// <summary>The texts that can be read as they stand, as a choice; null when there is none. What cannot be read is never
+    /// offered.</summary>
     private static string? Offer(Dimension expected, params IEnumerable<string> texts)
     {
         var good = texts.Where(text => QuantityText.Read(text, expected, UnitPrint.Unstated, out _).Step is QuantityStep.Done).ToList();

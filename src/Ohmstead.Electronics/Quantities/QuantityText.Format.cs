@@ -6,21 +6,25 @@ namespace Ohmstead.Electronics.Quantities;
 /// <content>Writing.</content>
 public static partial class QuantityText
 {
-    /// <summary>The canonical text: all digits, no zeros at the end, a prefix that fits, and the unit after one space (391 µF, 110 mΩ, 24 h, 0.12).</summary>
+    /// <summary>The canonical text: all digits, no zeros at the end, a prefix that fits, and the unit after one space (391 µF, 110 mΩ, 24
+    /// h, 0.12).</summary>
     /// <remarks>
-    /// Reading it gives the same quantity. Large capacitances stay in microfarad up to 1 F, as the trade prints them and because mF has two
-    /// meanings. A ratio is written as a fraction. A duration takes the largest of year, month, h, min and s that leaves a whole number.
+    /// Reading it gives the same quantity. Large capacitances stay in microfarad up to 1 F, as the trade prints them and because mF has
+    /// two meanings. A ratio is written as a fraction. A duration takes the largest of year, month, h, min and s that leaves a whole
+    /// number.
     /// </remarks>
     public static string Format(Quantity quantity) => Write(quantity, null);
 
     /// <summary>The text with a number of significant digits, rounded half away from zero, zeros at the end kept (1.40 Ω).</summary>
     /// <param name="quantity">The quantity.</param>
-    /// <param name="significantDigits">From 1 to 28. Whole digits before the point are all written: 1764 µF to three digits is 1760 µF.</param>
+    /// <param name="significantDigits">From 1 to 28. Whole digits before the point are all written: 1764 µF to three digits is 1760
+    /// µF.</param>
     public static string Format(Quantity quantity, int significantDigits) =>
         Write(quantity with { Value = DecimalMath.RoundSignificant(quantity.Value, significantDigits) }, significantDigits);
 
     /// <summary>A fraction as a percentage: 0.2 is 20 %.</summary>
-    public static string FormatPercent(decimal fraction) => $"{Plain(DecimalMath.TryShift(fraction, 2, out var percent) ? percent : fraction * 100m)} %";
+    public static string FormatPercent(decimal fraction) =>
+        $"{Plain(DecimalMath.TryShift(fraction, 2, out var percent) ? percent : fraction * 100m)} %";
 
     private static string Write(Quantity quantity, int? significantDigits)
     {
@@ -46,7 +50,8 @@ public static partial class QuantityText
             if (Math.Abs(quantity.Value) >= DecimalMath.PowerOfTen(power)) return (unit, power, 1m);
         }
 
-        var smallest = Prefixes(quantity.Dimension) is [.., var last] && quantity.Value != 0m ? last : (Unit: BaseUnit(quantity.Dimension), Power: 0);
+        var smallest = Prefixes(quantity.Dimension) is [.., var last] && quantity.Value != 0m ? last
+            : (Unit: BaseUnit(quantity.Dimension), Power: 0);
         return (smallest.Unit, smallest.Power, 1m);
     }
 

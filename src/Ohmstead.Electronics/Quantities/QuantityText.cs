@@ -8,10 +8,10 @@ namespace Ohmstead.Electronics.Quantities;
 /// code     = digits letter digits  |  letter digits        (IEC 60062: 4k7, 2M2, p47, 4R7; also 3V3 and 2A5)
 /// spaces   = space, no-break space, thin space, narrow no-break space
 /// </code>
-/// There are no exponents, no hexadecimal, no separators of thousands, no decimal comma and no space at either end. The unit may be left out
-/// for a number and a ratio only. Up to 28 significant digits are read, exactly; zeros at the end of the fraction stay in the scale of the decimal
-/// where the unit is a power of ten, so 0.10 V keeps its two places. A text of more than 200 characters is a fault. Nothing a text contains
-/// raises an exception.
+/// There are no exponents, no hexadecimal, no separators of thousands, no decimal comma and no space at either end. The unit may be left
+/// out for a number and a ratio only. Up to 28 significant digits are read, exactly; zeros at the end of the fraction stay in the scale of
+/// the decimal where the unit is a power of ten, so 0.10 V keeps its two places. A text of more than 200 characters is a fault. Nothing a
+/// text contains raises an exception.
 /// </remarks>
 public static partial class QuantityText
 {
@@ -39,7 +39,8 @@ public static partial class QuantityText
         var run = default(DigitRun);
         run.Read(text, ref index, fraction: false);
         var whole = run.Count;
-        if (text.Length > index + 1 && char.IsAsciiDigit(text[index + 1]) && DimensionFacts.TryCodeLetter(expected, text[index], out var power))
+        if (text.Length > index + 1 && char.IsAsciiDigit(text[index + 1])
+            && DimensionFacts.TryCodeLetter(expected, text[index], out var power))
         {
             index++;
             run.Read(text, ref index, fraction: true);
@@ -61,7 +62,8 @@ public static partial class QuantityText
     /// <summary>Whether a character may stand between a number and its unit.</summary>
     internal static bool IsSpace(char character) => character is ' ' or '\u00A0' or '\u2009' or '\u202F';
 
-    private static QuantityFailure WithUnit(ReadOnlySpan<char> text, int numberEnd, DigitRun run, Dimension expected, UnitPrint print, out Quantity quantity)
+    private static QuantityFailure WithUnit(ReadOnlySpan<char> text, int numberEnd, DigitRun run, Dimension expected, UnitPrint print,
+        out Quantity quantity)
     {
         quantity = default;
         var index = AfterSpaces(text, numberEnd);
@@ -80,7 +82,8 @@ public static partial class QuantityText
             : new QuantityFailure(QuantityStep.Unit, numberEnd, index);
     }
 
-    private static QuantityFailure AfterCode(ReadOnlySpan<char> text, int codeEnd, DigitRun run, int power, Dimension expected, out Quantity quantity)
+    private static QuantityFailure AfterCode(ReadOnlySpan<char> text, int codeEnd, DigitRun run, int power, Dimension expected,
+        out Quantity quantity)
     {
         quantity = default;
         var index = AfterSpaces(text, codeEnd);
@@ -95,17 +98,20 @@ public static partial class QuantityText
         return index;
     }
 
-    private static QuantityFailure Finish(ReadOnlySpan<char> text, DigitRun run, int multiplier, int power, Dimension expected, out Quantity quantity)
+    private static QuantityFailure Finish(ReadOnlySpan<char> text, DigitRun run, int multiplier, int power, Dimension expected,
+        out Quantity quantity)
     {
         quantity = default;
-        if (!run.TryScale(multiplier, power, out var value)) return new QuantityFailure(QuantityStep.NotHeld, SignificantDigits: run.Significant);
+        if (!run.TryScale(multiplier, power, out var value))
+            return new QuantityFailure(QuantityStep.NotHeld, SignificantDigits: run.Significant);
         if (text[0] == '-')
         {
             if (run.IsZero) return new QuantityFailure(QuantityStep.MinusZero);
             value = -value;
         }
 
-        if (value > DimensionFacts.Most(expected) || value < DimensionFacts.Least(expected)) return new QuantityFailure(QuantityStep.Implausible, Value: value);
+        if (value > DimensionFacts.Most(expected) || value < DimensionFacts.Least(expected))
+            return new QuantityFailure(QuantityStep.Implausible, Value: value);
         quantity = new Quantity(value, expected);
         return default;
     }

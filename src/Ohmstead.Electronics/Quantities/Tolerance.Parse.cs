@@ -8,27 +8,35 @@ public readonly partial record struct Tolerance
     private const string Examples = "±20 %, -10/+50 % or a value with its unit";
 
     /// <summary>Reads a tolerance: 20 %, ±20 %, +-20 %, +/-20 %, -10/+50 %, 0/+100 %, ±0.5 pF, or one letter of IEC 60062.</summary>
-    /// <remarks>The sign before a side says which side it is, so -0/+100 % is taken too. A letter with more than one meaning in use is a fault that names them.</remarks>
+    /// <remarks>The sign before a side says which side it is, so -0/+100 % is taken too. A letter with more than one meaning in use is a
+    /// fault that names them.</remarks>
     /// <param name="text">The text.</param>
     /// <param name="dimension">The dimension of the value that the tolerance belongs to.</param>
     /// <param name="nominal">The value, when known: the letters B, C, D, F and G need it on a capacitor.</param>
     public static Parsed<Tolerance> Parse(ReadOnlySpan<char> text, Dimension dimension, Quantity? nominal = null)
     {
-        if (text.IsEmpty) return Parsed<Tolerance>.Failed(new ParseFault(ParseFaultKind.Empty, 0, 0, "nothing is written where a tolerance is expected", null));
+        if (text.IsEmpty)
+            return Parsed<Tolerance>.Failed(
+                new ParseFault(ParseFaultKind.Empty, 0, 0, "nothing is written where a tolerance is expected", null));
         var read = text.Length == 1 && char.IsAsciiLetter(text[0]) ? ToleranceLetters.Read(text[0], dimension, nominal)
-            : text.Length > 100 ? Failed(text, ParseFaultKind.OutOfRange, $"'{Excerpt.Of(text)}' is too long for a tolerance, expected 100 characters at most")
+            : text.Length > 100
+                ? Failed(text, ParseFaultKind.OutOfRange,
+                $"'{Excerpt.Of(text)}' is too long for a tolerance, expected 100 characters at most")
             : ParseSides(text, dimension);
-        if (!read.Is(out var tolerance, out _)) return LookAlikes.TryFindFirst(text, out var found) ? LookAlike(text, found.Offset, found.Length, found.Name, dimension) : read;
+        if (!read.Is(out var tolerance, out _))
+            return LookAlikes.TryFindFirst(text, out var found) ? LookAlike(text, found.Offset, found.Length, found.Name, dimension) : read;
         if (tolerance.IsRelative && tolerance.Lower < -1m)
             return Failed(text, ParseFaultKind.OutOfRange, $"'{Excerpt.Of(text)}' allows less than nothing, expected at most 100 % below");
         return tolerance.IsRelative && nominal is { Value: 0m }
-            ? Failed(text, ParseFaultKind.OutOfRange, $"'{Excerpt.Of(text)}' of a nominal value of 0 has no meaning, expected a tolerance with a unit")
+            ? Failed(text, ParseFaultKind.OutOfRange,
+                $"'{Excerpt.Of(text)}' of a nominal value of 0 has no meaning, expected a tolerance with a unit")
             : read;
     }
 
     private static Parsed<Tolerance> ParseSides(ReadOnlySpan<char> text, Dimension dimension)
     {
-        var both = text.StartsWith("+/-") || text.StartsWith("-/+") ? 3 : text.StartsWith("+-") || text.StartsWith("-+") ? 2 : text[0] == '±' ? 1 : 0;
+        var both = text.StartsWith("+/-") || text.StartsWith("-/+") ? 3 : text.StartsWith("+-") || text.StartsWith("-+") ? 2
+            : text[0] == '±' ? 1 : 0;
         var slash = both == 0 ? text.IndexOf('/') : -1;
         if (slash >= 0) return ParseTwoSides(text, slash, dimension);
 
@@ -51,10 +59,13 @@ public readonly partial record struct Tolerance
 
         // -10/+50 % writes its unit once: the left side borrows it.
         ReadOnlySpan<char> whole = char.IsAsciiDigit(left[^1]) ? string.Concat(left, text[UnitStart(text)..]) : left;
-        if (Side(whole[leftStart..], dimension, out var first, out var leftRelative) is { } leftFault) return Failed(Placed(leftFault, leftStart, text));
-        if (Side(text[rightStart..], dimension, out var second, out var rightRelative) is { } rightFault) return Failed(Placed(rightFault, rightStart, text));
+        if (Side(whole[leftStart..], dimension, out var first, out var leftRelative) is { } leftFault)
+            return Failed(Placed(leftFault, leftStart, text));
+        if (Side(text[rightStart..], dimension, out var second, out var rightRelative) is { } rightFault)
+            return Failed(Placed(rightFault, rightStart, text));
         if (leftRelative != rightRelative || leftSign * rightSign > 0 || (leftSign == 0 && first != 0m) || (rightSign == 0 && second != 0m))
-            return Failed(text, ParseFaultKind.NotUnderstood, $"'{Excerpt.Of(text)}' has no lower and upper side, expected one with - and one with +");
+            return Failed(text, ParseFaultKind.NotUnderstood,
+                $"'{Excerpt.Of(text)}' has no lower and upper side, expected one with - and one with +");
 
         var (lower, upper) = leftSign < 0 || rightSign > 0 ? (-first, second) : (-second, first);
         return Parsed<Tolerance>.Of(new Tolerance(lower, upper, leftRelative ? null : dimension));
@@ -70,15 +81,18 @@ public readonly partial record struct Tolerance
         return start;
     }
 
-    /// <summary>One side without its sign: a percentage (or ppm) or a quantity of the dimension. The fault's place is in the side.</summary>
+    /// <summary>One side without its sign: a percentage (or ppm) or a quantity of the dimension. The fault's place is in the
+    /// side.</summary>
     private static ParseFault? Side(ReadOnlySpan<char> side, Dimension dimension, out decimal width, out bool relative)
     {
         relative = side.EndsWith("%") || side.EndsWith("ppm") || dimension is Dimension.Ratio or Dimension.Number;
         width = 0m;
         if (side is [] or ['-' or '+', ..])
-            return new ParseFault(ParseFaultKind.NotUnderstood, 0, side.Length, $"no number where a tolerance is expected, such as {Examples}", null);
+            return new ParseFault(ParseFaultKind.NotUnderstood, 0, side.Length,
+                $"no number where a tolerance is expected, such as {Examples}", null);
         if (char.IsAsciiDigit(side[^1]) && QuantityText.Read(side, Dimension.Number, UnitPrint.Unstated, out _).Step is QuantityStep.Done)
-            return new ParseFault(ParseFaultKind.UnitMissing, 0, side.Length, $"'{Excerpt.Of(side)}' has no unit, expected % or the unit of the value", null);
+            return new ParseFault(ParseFaultKind.UnitMissing, 0, side.Length,
+                $"'{Excerpt.Of(side)}' has no unit, expected % or the unit of the value", null);
         if (QuantityText.Parse(side, relative ? Dimension.Ratio : dimension).Is(out var quantity, out var fault))
         {
             width = quantity.Value;
@@ -87,13 +101,15 @@ public readonly partial record struct Tolerance
 
         return fault.Kind switch
         {
-            ParseFaultKind.UnitUnknown => fault with { Message = $"unit of '{Excerpt.Of(side)}' is not known, expected % or the unit of the value" },
+            ParseFaultKind.UnitUnknown =>
+                fault with { Message = $"unit of '{Excerpt.Of(side)}' is not known, expected % or the unit of the value" },
             ParseFaultKind.NotUnderstood => fault with { Message = $"'{Excerpt.Of(side)}' is no tolerance, expected {Examples}" },
             _ => fault,
         };
     }
 
-    /// <summary>The fault of a side as one of the whole text. What to write instead was said of the side alone, so it is left out.</summary>
+    /// <summary>The fault of a side as one of the whole text. What to write instead was said of the side alone, so it is left
+    /// out.</summary>
     private static ParseFault Placed(ParseFault fault, int start, ReadOnlySpan<char> text)
     {
         var offset = Math.Min(fault.Offset + start, text.Length - 1);
@@ -103,11 +119,13 @@ public readonly partial record struct Tolerance
     private static Parsed<Tolerance> LookAlike(ReadOnlySpan<char> text, int offset, int length, string name, Dimension dimension)
     {
         var plain = LookAlikes.Plain(text);
-        var good = plain.Length > 0 && (plain.Length > 1 ? ParseSides(plain, dimension) : ToleranceLetters.Read(plain[0], dimension)).Fault is null;
+        var good = plain.Length > 0
+            && (plain.Length > 1 ? ParseSides(plain, dimension) : ToleranceLetters.Read(plain[0], dimension)).Fault is null;
         return Failed(new ParseFault(ParseFaultKind.LookAlike, offset, length, $"{name} in '{Excerpt.Of(text)}'", good ? plain : null));
     }
 
-    private static Parsed<Tolerance> Failed(ReadOnlySpan<char> text, ParseFaultKind kind, string message) => Failed(new ParseFault(kind, 0, text.Length, message, null));
+    private static Parsed<Tolerance> Failed(ReadOnlySpan<char> text, ParseFaultKind kind, string message) =>
+        Failed(new ParseFault(kind, 0, text.Length, message, null));
 
     private static Parsed<Tolerance> Failed(ParseFault fault) => Parsed<Tolerance>.Failed(fault);
 }

@@ -1,7 +1,9 @@
 namespace Ohmstead.Electronics.Quantities;
 
-/// <summary>How far a part may be from its nominal value as delivered: two signed decimals, relative (fractions) or absolute (in a dimension's base unit).</summary>
-/// <remarks>-10/+50 % is held as -0.1 and 0.5; ±0.5 pF as -5e-13 and 5e-13 farad. The default value is relative and allows nothing but the nominal.</remarks>
+/// <summary>How far a part may be from its nominal value as delivered: two signed decimals, relative (fractions) or absolute (in a
+/// dimension's base unit).</summary>
+/// <remarks>-10/+50 % is held as -0.1 and 0.5; ±0.5 pF as -5e-13 and 5e-13 farad. The default value is relative and allows nothing but the
+/// nominal.</remarks>
 public readonly partial record struct Tolerance
 {
     private Tolerance(decimal lower, decimal upper, Dimension? absoluteIn) => (Lower, Upper, AbsoluteIn) = (lower, upper, absoluteIn);
@@ -58,7 +60,8 @@ public readonly partial record struct Tolerance
     }
 
     private static Tolerance Checked(decimal lower, decimal upper, Dimension? dimension) =>
-        lower <= upper ? new Tolerance(lower, upper, dimension) : throw new ArgumentException("The lower deviation is above the upper one.", nameof(lower));
+        lower <= upper ? new Tolerance(lower, upper, dimension)
+            : throw new ArgumentException("The lower deviation is above the upper one.", nameof(lower));
 
     private string Signed(decimal deviation) => $"{(deviation < 0m ? "-" : deviation > 0m ? "+" : "")}{Side(Math.Abs(deviation))}";
 

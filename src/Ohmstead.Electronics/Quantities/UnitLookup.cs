@@ -22,7 +22,8 @@ internal static class UnitLookup
     internal static bool IsTwoFacedFarad(Dimension dimension, ReadOnlySpan<char> text) =>
         dimension is Dimension.Capacitance && text is ['m' or 'M', 'f' or 'F'];
 
-    /// <summary>Another dimension in which the text is a unit, or null. A letter alone is taken for a unit (m) before it is taken for a code (m for milli).</summary>
+    /// <summary>Another dimension in which the text is a unit, or null. A letter alone is taken for a unit (m) before it is taken for a
+    /// code (m for milli).</summary>
     internal static Dimension? OtherDimension(Dimension expected, ReadOnlySpan<char> text)
     {
         var letter = text.Length == 1 && Unit.TryPrefix(text[0], out _);
@@ -48,7 +49,8 @@ internal static class UnitLookup
         return null;
     }
 
-    /// <summary>The known unit that the text is most likely a slip for, or null: one letter wrong, or two in a long word, and the same first letter.</summary>
+    /// <summary>The known unit that the text is most likely a slip for, or null: one letter wrong, or two in a long word, and the same
+    /// first letter.</summary>
     internal static string? Nearest(Dimension dimension, string text)
     {
         string? best = null;

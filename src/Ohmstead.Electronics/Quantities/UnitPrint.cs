@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Quantities;
 
-/// <summary>How a unit that old print and SI read differently is meant: mF is a thousandth of a farad in SI, a millionth on old parts.</summary>
+/// <summary>How a unit that old print and SI read differently is meant: mF is a thousandth of a farad in SI, a millionth on old
+/// parts.</summary>
 public enum UnitPrint
 {
     /// <summary>It was not said. A unit with two meanings is then a fault, never a guess.</summary>

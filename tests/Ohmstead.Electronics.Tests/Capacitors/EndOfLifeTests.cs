@@ -32,6 +32,10 @@ public sealed class EndOfLifeTests
     [Fact]
     public void What_was_not_measured_is_not_judged() => Assert.Empty(EndOfLifeCriteria.AxialUsefulLife.Judge(null));
 
+    [Fact]
+    public void A_slip_of_units_is_exceeded_and_nothing_worse() =>
+        Assert.True(EndOfLifeCriteria.RestorersDefault.Judge(decimal.MaxValue, decimal.MaxValue, null, decimal.MaxValue).All(w => w.Exceeded));
+
     // Vishay 28327: +15/-30 % up to 6.3 V.
     [Fact]
     public void Some_series_may_lose_more_than_they_may_gain()

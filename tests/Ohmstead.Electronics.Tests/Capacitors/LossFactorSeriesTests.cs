@@ -24,7 +24,7 @@ public sealed class LossFactorSeriesTests
     [InlineData("0.28", "0.01", "0.46", "0.46", "0.46")]
     public void The_step_rule_agrees_with_hand_working(string baseFactor, string farads, string completed, string proRata, string roundedUp)
     {
-        LossFactorLimit limit = LossFactorSeries.General105.LimitFrom(Exact.Of(baseFactor), Exact.Of(farads));
+        LossFactorLimit limit = LossFactorSeries.General105.LimitFrom(Exact.Of(baseFactor), Exact.Of(farads)).Value;
         Assert.Equal(
             (Exact.Of(completed), Exact.Of(proRata), Exact.Of(roundedUp)),
             (limit.CompletedSteps, limit.ProRata, limit.RoundedUp));

@@ -14,7 +14,8 @@ public class DecimalMathTests
         Assert.Equal(expected, DecimalMath.Sqrt(Decimal(value)).ToString(CultureInfo.InvariantCulture));
 
     [Fact]
-    public void Pi_has_the_published_digits() => Assert.Equal("3.1415926535897932384626433833", DecimalMath.Pi.ToString(CultureInfo.InvariantCulture));
+    public void Pi_has_the_published_digits() =>
+        Assert.Equal("3.1415926535897932384626433833", DecimalMath.Pi.ToString(CultureInfo.InvariantCulture));
 
     [Theory]
     [InlineData("0", "0")]
@@ -22,7 +23,8 @@ public class DecimalMathTests
     [InlineData("0.25", "0.5")]
     [InlineData("0.0000000000000001", "0.00000001")]
     [InlineData("79228162514264337593543950335", "281474976710656.0000000000000")]
-    public void An_exact_root_comes_out_exact(string value, string expected) => Assert.Equal(Decimal(expected), DecimalMath.Sqrt(Decimal(value)));
+    public void An_exact_root_comes_out_exact(string value, string expected) =>
+        Assert.Equal(Decimal(expected), DecimalMath.Sqrt(Decimal(value)));
 
     [Fact]
     public void The_root_of_a_negative_value_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => DecimalMath.Sqrt(-1m));
@@ -63,7 +65,8 @@ public class DecimalMathTests
     [InlineData("4700", 3)]
     [InlineData("0.47", -1)]
     [InlineData("0.00", 0)]
-    public void The_exponent_is_that_of_the_first_significant_digit(string value, int expected) => Assert.Equal(expected, DecimalMath.Exponent(Decimal(value)));
+    public void The_exponent_is_that_of_the_first_significant_digit(string value, int expected) =>
+        Assert.Equal(expected, DecimalMath.Exponent(Decimal(value)));
 
     [Fact]
     public void Moving_the_point_there_and_back_changes_nothing() =>

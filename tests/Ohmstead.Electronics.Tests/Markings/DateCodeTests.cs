@@ -55,11 +55,13 @@ public class DateCodeTests
 
     [Fact]
     public void Three_digits_leave_the_decade_open() =>
-        Assert.Equal(["1959-W28", "1969-W28", "1979-W28"], DateCode.Parse("928", new YearRange(1950, 1980)).Value.Readings.Select(reading => reading.Value.ToString()));
+        Assert.Equal(["1959-W28", "1969-W28", "1979-W28"],
+            DateCode.Parse("928", new YearRange(1950, 1980)).Value.Readings.Select(reading => reading.Value.ToString()));
 
     [Fact]
     public void Two_digits_can_be_a_month_of_a_decade_or_a_year() =>
-        Assert.Equal(["1978-05", "1985"], DateCode.Parse("85", new YearRange(1970, 1986)).Value.Readings.Select(reading => reading.Value.ToString()));
+        Assert.Equal(["1978-05", "1985"],
+            DateCode.Parse("85", new YearRange(1970, 1986)).Value.Readings.Select(reading => reading.Value.ToString()));
 
     [Fact]
     public void The_group_that_is_the_type_number_is_no_date() =>
@@ -83,7 +85,8 @@ public class DateCodeTests
 
     [Fact]
     public void A_short_source_date_code_leaves_the_decade_open() =>
-        Assert.Equal(["1956-W12", "1966-W12"], SourceDateCode.Parse("304 6 12", new YearRange(1950, 1970)).Value.Readings.Select(reading => reading.Value.Date.ToString()));
+        Assert.Equal(["1956-W12", "1966-W12"],
+            SourceDateCode.Parse("304 6 12", new YearRange(1950, 1970)).Value.Readings.Select(reading => reading.Value.Date.ToString()));
 
     [Theory]
     [InlineData("13774")]

@@ -31,7 +31,8 @@ public class DigitCodeTests
     public void A_voltage_code_may_stand_in_front()
     {
         var marked = Assert.Single(DigitCode.Parse("2A104J").Value.Readings).Value;
-        Assert.Equal(("100 V", "100 nF", "±5 %"), (QuantityText.Format(marked.RatedVoltage!.Value), QuantityText.Format(marked.Nominal), marked.Tolerance.ToString()));
+        Assert.Equal(("100 V", "100 nF", "±5 %"),
+            (QuantityText.Format(marked.RatedVoltage!.Value), QuantityText.Format(marked.Nominal), marked.Tolerance.ToString()));
     }
 
     [Fact]

@@ -84,11 +84,13 @@ public class LetterCodeTests
         Gen.Select(Gen.Int[1, 999], Gen.Int[0, 999], Gen.Int[0, 3].Select(n => ("RKMG"[n], 3 * n))).Sample((whole, thousandths, letter) =>
         {
             var text = string.Create(CultureInfo.InvariantCulture, $"{whole}{letter.Item1}{thousandths:D3}");
-            var value = (whole + (thousandths / 1000m)) * Enumerable.Repeat(10m, letter.Item2).Aggregate(1m, (product, ten) => product * ten);
+            var value = (whole + (thousandths / 1000m)) * Enumerable.Repeat(10m, letter.Item2).Aggregate(1m, (product, ten) =>
+                product * ten);
             return LetterCode.Parse(text, Dimension.Resistance).Value.Readings[0].Value.Nominal.Value == value;
         });
 
-    private static MarkedValue Single(string text, Dimension dimension) => Assert.Single(LetterCode.Parse(text, dimension).Value.Readings).Value;
+    private static MarkedValue Single(string text, Dimension dimension) =>
+        Assert.Single(LetterCode.Parse(text, dimension).Value.Readings).Value;
 
     private static decimal Decimal(string text) => decimal.Parse(text, CultureInfo.InvariantCulture);
 }

@@ -33,7 +33,8 @@ public class MarkingProperties
     public void Every_date_of_a_code_lies_in_the_years_asked_for() =>
         Gen.Select(Texts, Gen.Int[1940, 2026], Gen.Int[0, 60]).Sample((text, first, span) =>
             !DateCode.Parse(text, new YearRange(first, first + span)).Is(out var marking, out _)
-                || marking.Readings.All(reading => reading.Value.Year >= first && reading.Value.Year <= first + span && reading.Value.First <= reading.Value.Last));
+                || marking.Readings.All(reading =>
+                    reading.Value.Year >= first && reading.Value.Year <= first + span && reading.Value.First <= reading.Value.Last));
 
     private static HashSet<(Quantity, string)> Values(System.Collections.Immutable.ImmutableArray<BandColour> bands) =>
         ResistorBands.Read(bands).Is(out var marking, out _)

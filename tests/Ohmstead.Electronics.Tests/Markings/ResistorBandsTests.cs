@@ -48,7 +48,8 @@ public class ResistorBandsTests
 
     [Fact]
     public void Brown_black_black_gold_brown_is_10_ohm_one_per_cent_first() =>
-        Assert.Equal("10 Ω", QuantityText.Format(ResistorBands.Parse("brown black black gold brown").Value.Readings[0].Value.Nominal)); // as published
+        // as published
+        Assert.Equal("10 Ω", QuantityText.Format(ResistorBands.Parse("brown black black gold brown").Value.Readings[0].Value.Nominal));
 
     [Fact]
     public void Grey_as_a_tolerance_keeps_what_the_editions_say()
@@ -60,7 +61,9 @@ public class ResistorBandsTests
 
     [Fact]
     public void Yellow_as_a_tolerance_can_be_five_per_cent_on_a_high_voltage_part() =>
-        Assert.Equal(["±0.02 %", "±5 %"], ResistorBands.Parse("brown green yellow yellow", BandStart.Known).Value.Readings.Select(reading => reading.Value.Tolerance.ToString()));
+        Assert.Equal(["±0.02 %", "±5 %"],
+            ResistorBands.Parse("brown green yellow yellow", BandStart.Known).Value.Readings.Select(reading =>
+            reading.Value.Tolerance.ToString()));
 
     [Fact]
     public void Bands_that_make_sense_both_ways_are_read_both_ways()
@@ -82,13 +85,15 @@ public class ResistorBandsTests
     public void A_sixth_band_is_the_temperature_coefficient()
     {
         var reading = Assert.Single(ResistorBands.Parse("red violet green black brown red", BandStart.Known).Value.Readings);
-        Assert.Equal((275m, 0.00005m), (reading.Value.Nominal.Value, reading.Value.TemperatureCoefficient)); // IEC 60062: red 50 × 10^-6 per kelvin
+        // IEC 60062: red 50 × 10^-6 per kelvin
+        Assert.Equal((275m, 0.00005m), (reading.Value.Nominal.Value, reading.Value.TemperatureCoefficient));
     }
 
     [Fact]
     public void A_value_outside_the_series_is_a_hint_only()
     {
-        Assert.False(ResistorBands.Parse("green black yellow gold", BandStart.Known).Value.Readings[0].Value.IsPreferred); // 500 kΩ, older than the series
+        // 500 kΩ, older than the series
+        Assert.False(ResistorBands.Parse("green black yellow gold", BandStart.Known).Value.Readings[0].Value.IsPreferred);
         Assert.True(Single("yellow violet red gold").IsPreferred);
     }
 
@@ -105,9 +110,12 @@ public class ResistorBandsTests
     [Fact]
     public void Body_yellow_end_violet_dot_orange_is_47_kilohm()
     {
-        var marked = Assert.Single(BodyEndDot.Read(BandColour.Yellow, BandColour.Violet, BandColour.Orange).Value.Readings).Value; // RMA, from memory
+        // RMA, from memory
+        var marked = Assert.Single(BodyEndDot.Read(BandColour.Yellow, BandColour.Violet, BandColour.Orange).Value.Readings).Value;
         Assert.Equal(("47 kΩ", "±20 %"), (QuantityText.Format(marked.Nominal), marked.Tolerance.ToString()));
-        Assert.Equal("±10 %", BodyEndDot.Read(BandColour.Yellow, BandColour.Violet, BandColour.Orange, BandColour.Silver).Value.Readings[0].Value.Tolerance.ToString());
+        Assert.Equal("±10 %",
+            BodyEndDot.Read(BandColour.Yellow, BandColour.Violet, BandColour.Orange,
+            BandColour.Silver).Value.Readings[0].Value.Tolerance.ToString());
         Assert.NotNull(BodyEndDot.Read(BandColour.Yellow, BandColour.Gold, BandColour.Orange).Fault);
     }
 

@@ -16,7 +16,8 @@ public class TradeNotationTests
     [InlineData(".01", "10 nF")]
     [InlineData("47", "47 pF")]
     [InlineData("4700", "4.7 nF")]
-    public void Old_print_is_read_as_the_trade_meant_it(string text, string expected) => Assert.Equal(expected, QuantityText.Format(Assert.Single(Single(text).Sections)));
+    public void Old_print_is_read_as_the_trade_meant_it(string text, string expected) =>
+        Assert.Equal(expected, QuantityText.Format(Assert.Single(Single(text).Sections)));
 
     [Fact]
     [Trait("CheckValue", "CV10")]
@@ -61,7 +62,8 @@ public class TradeNotationTests
     public void A_slash_between_like_numbers_can_be_sections_or_a_voltage()
     {
         var readings = TradeNotation.Parse("100/25").Value.Readings;
-        Assert.Equal(["25 V", null], readings.Select(reading => reading.Value.RatedVoltage is { } rated ? QuantityText.Format(rated) : null));
+        Assert.Equal(["25 V", null],
+            readings.Select(reading => reading.Value.RatedVoltage is { } rated ? QuantityText.Format(rated) : null));
         Assert.Equal([1, 2], readings.Select(reading => reading.Value.Sections.Length));
     }
 
@@ -74,7 +76,8 @@ public class TradeNotationTests
 
     [Fact]
     public void Three_bare_digits_keep_both_their_meanings() =>
-        Assert.Equal(["33 pF", "330 pF"], TradeNotation.Parse("330").Value.Readings.Select(reading => QuantityText.Format(reading.Value.Sections[0])));
+        Assert.Equal(["33 pF", "330 pF"],
+            TradeNotation.Parse("330").Value.Readings.Select(reading => QuantityText.Format(reading.Value.Sections[0])));
 
     [Fact]
     public void The_K_of_47K_on_a_disc_is_a_tolerance()

@@ -76,7 +76,8 @@ public class ESeriesTests
     public void The_neighbours_of_a_value_are_found(string value, string below, string above, string nearest)
     {
         var neighbours = ESeries.E12.Neighbours(QuantityText.Parse(value, Dimension.Resistance).Value)!.Value;
-        Assert.Equal((below, above, nearest), (QuantityText.Format(neighbours.Below), QuantityText.Format(neighbours.Above), QuantityText.Format(neighbours.Nearest)));
+        Assert.Equal((below, above, nearest),
+            (QuantityText.Format(neighbours.Below), QuantityText.Format(neighbours.Above), QuantityText.Format(neighbours.Nearest)));
     }
 
     [Fact]

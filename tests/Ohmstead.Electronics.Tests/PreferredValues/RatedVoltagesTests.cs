@@ -44,7 +44,8 @@ public class RatedVoltagesTests
     public void A_64_volt_mark_keeps_a_quarter_in_hand() => Assert.Equal(1.25m, RatedVoltages.Replace(Volts("64 V")).Ratio);
 
     [Fact]
-    public void A_450_volt_mark_names_500_volt_as_well() => Assert.Equal(["500 V"], RatedVoltages.Replace(Volts("450 V")).Also.Select(QuantityText.Format));
+    public void A_450_volt_mark_names_500_volt_as_well() =>
+        Assert.Equal(["500 V"], RatedVoltages.Replace(Volts("450 V")).Also.Select(QuantityText.Format));
 
     [Fact]
     public void The_replacement_is_never_below_the_mark() =>
@@ -72,7 +73,8 @@ public class RatedVoltagesTests
     [InlineData("47 µF", "47 µF 0.0 %")]
     public void An_old_capacitance_gets_the_values_made_today(string legacy, string expected) =>
         Assert.Equal(expected, string.Join(", ", LegacyCapacitances.Replace(QuantityText.Parse(legacy, Dimension.Capacitance).Value)
-            .Select(found => $"{QuantityText.Format(found.Value)} {(100m * found.Deviation).ToString("+0.0##;-0.0##;0.0", System.Globalization.CultureInfo.InvariantCulture)} %")));
+            .Select(found =>
+                $"{QuantityText.Format(found.Value)} {(100m * found.Deviation).ToString("+0.0##;-0.0##;0.0", System.Globalization.CultureInfo.InvariantCulture)} %")));
 
     [Fact]
     public void Every_replacement_lies_inside_the_old_delivery_tolerance() =>
@@ -80,7 +82,8 @@ public class RatedVoltagesTests
         {
             decimal[] figures = [1m, 1.25m, 1.6m, 2m, 2.5m, 3.2m, 4m, 5m, 6.4m, 8m];
             var legacy = new Quantity(figures[place] * (decimal)Math.Pow(10, zeros) * 0.000001m, Dimension.Capacitance);
-            return LegacyCapacitances.Replace(legacy) is { Length: > 0 } found && found.All(value => value.Deviation is >= -0.2m and <= 0.5m);
+            return LegacyCapacitances.Replace(legacy) is { Length: > 0 } found
+                && found.All(value => value.Deviation is >= -0.2m and <= 0.5m);
         });
 
     private static Quantity Volts(string text) => QuantityText.Parse(text, Dimension.Voltage).Value;

@@ -212,7 +212,8 @@ public class QuantityTextTests
     [Fact]
     public void An_unknown_unit_names_the_nearest_one()
     {
-        Assert.Equal(("unit 'watz' is not known, nearest is watt", "12 watt"), (Fault("12 watz", Dimension.Power).Message, Fault("12 watz", Dimension.Power).NextStep));
+        Assert.Equal(("unit 'watz' is not known, nearest is watt", "12 watt"),
+            (Fault("12 watz", Dimension.Power).Message, Fault("12 watz", Dimension.Power).NextStep));
         Assert.Equal("230 V", Fault("230 V~", Dimension.Voltage).NextStep);
     }
 
@@ -271,7 +272,8 @@ public class QuantityTextTests
     [InlineData("0.001764", Dimension.Capacitance, 3, "1760 µF")]
     [InlineData("0.21220659", Dimension.Resistance, 4, "212.2 mΩ")]
     [InlineData("-0.0045", Dimension.Voltage, 1, "-5 mV")]
-    public void A_quantity_can_be_written_to_a_number_of_significant_digits(string value, Dimension dimension, int digits, string expected) =>
+    public void A_quantity_can_be_written_to_a_number_of_significant_digits(string value, Dimension dimension, int digits,
+        string expected) =>
         Assert.Equal(expected, QuantityText.Format(new Quantity(Decimal(value), dimension), digits));
 
     private static ParseFault Fault(string text, Dimension expected)

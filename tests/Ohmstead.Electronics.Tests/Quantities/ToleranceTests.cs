@@ -56,11 +56,14 @@ public class ToleranceTests
 
     [Fact]
     public void A_look_alike_minus_is_named_and_the_whole_text_offered() =>
-        Assert.Equal((ParseFaultKind.LookAlike, "-10/+50 %"), (Tolerance.Parse("\u221210/+50 %", Dimension.Capacitance).Fault!.Kind, Tolerance.Parse("\u221210/+50 %", Dimension.Capacitance).Fault!.NextStep));
+        Assert.Equal((ParseFaultKind.LookAlike, "-10/+50 %"),
+            (Tolerance.Parse("\u221210/+50 %", Dimension.Capacitance).Fault!.Kind,
+            Tolerance.Parse("\u221210/+50 %", Dimension.Capacitance).Fault!.NextStep));
 
     [Fact]
     public void A_percentage_of_nothing_is_a_fault() =>
-        Assert.Equal(ParseFaultKind.OutOfRange, Tolerance.Parse("5 %", Dimension.Resistance, new Quantity(0m, Dimension.Resistance)).Fault?.Kind);
+        Assert.Equal(ParseFaultKind.OutOfRange,
+            Tolerance.Parse("5 %", Dimension.Resistance, new Quantity(0m, Dimension.Resistance)).Fault?.Kind);
 
     [Fact]
     public void A_reading_exactly_on_its_limit_is_inside()
@@ -105,7 +108,8 @@ public class ToleranceTests
             var number = reading.ToString(CultureInfo.InvariantCulture);
             var micro = QuantityText.Parse($"{number} µF", Dimension.Capacitance).Value;
             var nano = QuantityText.Parse($"{number}000 nF", Dimension.Capacitance).Value;
-            var milli = QuantityText.Parse($"{(reading / 1000m).ToString(CultureInfo.InvariantCulture)} mF", Dimension.Capacitance, UnitPrint.International).Value;
+            var milli = QuantityText.Parse($"{(reading / 1000m).ToString(CultureInfo.InvariantCulture)} mF", Dimension.Capacitance,
+                UnitPrint.International).Value;
             return limits.Contains(micro) == limits.Contains(nano) && limits.Contains(micro) == limits.Contains(milli);
         });
 

@@ -89,8 +89,10 @@ public sealed class WeibullFitTests
                     return true;
                 }
 
-                Weibull scaled = WeibullFit.Of([.. ages.Select(a => LifeObservation.FailedAt(a * unit))]).Value.Life;
-                return Math.Abs((scaled.Shape / fit.Life.Shape) - 1) < 1e-5 && Math.Abs((scaled.Scale / unit / fit.Life.Scale) - 1) < 1e-5;
+                // A shape on the very edge of what is accepted may fall to either side.
+                return WeibullFit.Of([.. ages.Select(a => LifeObservation.FailedAt(a * unit))]).Is(out WeibullFit? scaled, out _)
+                    ? Math.Abs((scaled.Life.Shape / fit.Life.Shape) - 1) < 1e-5 && Math.Abs((scaled.Life.Scale / unit / fit.Life.Scale) - 1) < 1e-5
+                    : fit.Life.Shape > 9.999;
             },
             iter: 100);
 

@@ -1,0 +1,45 @@
+namespace Ohmstead.Electronics.Substitution;
+
+/// <summary>May this capacitor stand for that one, and which of several does it best.</summary>
+public static class CapacitorSubstitution
+{
+    /// <summary>All reasons for and against an offer; refused when a figure of place or offer cannot be.</summary>
+    public static Outcome<SubstitutionVerdict> Judge(CapacitorPlace place, CapacitorOffer offer) =>
+        Domain.Of(
+            Domain.Positive("capacitance of the place", place.Farads),
+            Domain.Positive("rated voltage of the place", place.RatedVolts),
+            Domain.Within("lower tolerance", place.ToleranceBelow, 0m, 1m),
+            Domain.Within("upper tolerance", place.ToleranceAbove, 0m, 10m),
+            Domain.Positive("capacitance of the offer", offer.Farads),
+            Domain.Positive("rated voltage of the offer", offer.RatedVolts))
+        .Compute(() =>
+        {
+            IEnumerable<Reason> reasons =
+            [
+                .. SafetyRules.Reasons(place, offer),
+                .. KindRules.Reasons(place, offer),
+                .. ValueRules.Reasons(place, offer),
+                .. VoltageRules.Reasons(place, offer),
+                .. StressRules.Reasons(place, offer),
+                .. MechanicalRules.Reasons(place, offer),
+            ];
+            return new SubstitutionVerdict(offer, [.. reasons.OrderByDescending(r => r.Weight)]);
+        });
+
+    /// <summary>
+    /// The offers that may go in, best first: fewest doubts, then nearest value, then nearest voltage, then hottest rating, then name.
+    /// Offers with a reason against are left out; those that cannot be judged as well.
+    /// </summary>
+    public static IReadOnlyList<SubstitutionVerdict> Rank(CapacitorPlace place, IEnumerable<CapacitorOffer> offers) =>
+    [
+        .. offers.Select(o => Judge(place, o)).Where(v => v.Refusal is null).Select(v => v.Value)
+            .Where(v => v.Outcome != ReasonWeight.Against)
+            .OrderBy(v => v.Doubts)
+            .ThenBy(v => Distance(v.Offer.Farads, place.Farads))
+            .ThenBy(v => Distance(v.Offer.RatedVolts, place.RatedVolts))
+            .ThenByDescending(v => v.Offer.CelsiusRating ?? 0m)
+            .ThenBy(v => v.Offer.Name, StringComparer.Ordinal),
+    ];
+
+    private static double Distance(decimal offered, decimal asked) => Math.Abs(Math.Log((double)offered / (double)asked));
+}
