@@ -26,7 +26,7 @@ internal sealed class BlockTrouble
     internal static Finding? Explain(YamlSlice slice, YamlContext context, int at, string said) =>
         new BlockTrouble(slice, context, at, said).Explain();
 
-    private Finding? Explain() => BehindQuote() ?? said switch
+    private Finding? Explain() => BehindClosing() ?? said switch
     {
         _ when Says("cannot start any token") => BadBeginning(),
         _ when Says("invalid mapping") || Says("Mapping values are not allowed") => AtColon(),
@@ -42,24 +42,30 @@ internal sealed class BlockTrouble
         _ => null,
     };
 
-    private Finding? BehindQuote()
+    private Finding? BehindClosing()
     {
         var before = slice.Text.AsSpan(slice.Source.LineStart(line)..at).TrimEnd();
-        if (before.IsEmpty || before[^1] is not ('"' or '\'') || slice.Text[Math.Min(at, slice.End - 1)] is ':' or '#')
+        if (before.IsEmpty || before[^1] is not ('"' or '\'' or ']' or '}') || slice.Text[Math.Min(at, slice.End - 1)] is ':' or '#')
         {
             return null;
         }
 
+        var mark = before[^1];
         return Syntax(
             at,
             RestOfLine(at).Length,
-            $"{Quotation.Of(RestOfLine(at))} stands behind the closing quote; expected the end of the line",
-            before[^1] == '\'' ? "write '' for an apostrophe inside single quotes" : "write \\\" for a quote inside double quotes");
+            $"{Quotation.Of(RestOfLine(at))} stands behind the closing {(mark is '"' or '\'' ? "quote" : mark)}; expected the end of the line",
+            mark switch
+            {
+                '\'' => "write '' for an apostrophe inside single quotes",
+                '"' => "write \\\" for a quote inside double quotes",
+                _ => $"remove it, or move the {mark} behind it",
+            });
     }
 
     private Finding BadBeginning() => Syntax(at, 1, $"a value cannot begin with {Letter()}", "put the value in quotes");
 
-    private Finding AtColon()
+    private Finding? AtColon()
     {
         var text = slice.Source.Line(line);
         var column = at - slice.Source.LineStart(line);
@@ -81,7 +87,7 @@ internal sealed class BlockTrouble
             : NoColon(above);
     }
 
-    private Finding Misplaced()
+    private Finding? Misplaced()
     {
         var content = slice.Source.Line(line).Trim();
         if (context.BlockEnd >= 0 && slice.Source.LineAt(context.BlockEnd) == line - 1 && !HasColon(content))
@@ -116,10 +122,15 @@ internal sealed class BlockTrouble
             "indent the line as the lines are that it belongs with");
     }
 
-    private Finding NoColon(int at)
+    private Finding? NoColon(int number)
     {
-        var start = slice.Source.LineStart(at) + IndentationOf(at);
+        var start = slice.Source.LineStart(number) + IndentationOf(number);
         var content = RestOfLine(start);
+        if (content.IsEmpty)
+        {
+            return null;
+        }
+
         if (content[0] == '-' && content.Length > 1)
         {
             return Syntax(start, 1, $"no space stands behind the dash of {Quotation.Of(content)}", "write a space behind the -");
@@ -139,7 +150,8 @@ internal sealed class BlockTrouble
 
     private int LineWithContentBefore()
     {
-        for (var above = line - 1; above > 1; above--)
+        var first = slice.Source.LineAt(slice.Start);
+        for (var above = line - 1; above >= first; above--)
         {
             var content = slice.Source.Line(above).TrimStart();
             if (!content.IsEmpty && content[0] != '#')

@@ -21,13 +21,13 @@ internal static class Indentation
         return tabs;
     }
 
-    /// <summary>The offset of the first line that begins with a percent sign and a letter, as a directive does, or -1.</summary>
+    /// <summary>The offset of the first line that begins with a percent sign, as only a directive may, or -1.</summary>
     internal static int Directive(string text, int start, int end)
     {
         for (var at = start; text.AsSpan(at, end - at).IndexOf('%') is >= 0 and var found; at++)
         {
             at += found;
-            if ((at == start || text[at - 1] is '\r' or '\n') && at + 1 < end && char.IsAsciiLetter(text[at + 1]))
+            if ((at == start || text[at - 1] is '\r' or '\n'))
             {
                 return at;
             }

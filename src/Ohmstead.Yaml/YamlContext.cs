@@ -57,7 +57,7 @@ internal sealed class YamlContext
                 case ' ' or '\t':
                     at++;
                     break;
-                case '#' when at == 0 || char.IsWhiteSpace(text[at - 1]):
+                case '#' when at == 0 || char.IsWhiteSpace(text[at - 1]) || text[at - 1] is '"' or '\'' or '[' or ']' or '{' or '}' or ',':
                     ToLineEnd();
                     break;
                 case '"' or '\'' when mayBegin:

@@ -15,6 +15,7 @@ internal sealed class YamlTrouble
     private readonly int position;
     private readonly string said;
     private readonly bool isPlaced;
+    private readonly bool isBadTag;
 
     private YamlTrouble(YamlSlice slice, Exception exception, int position)
     {
@@ -31,6 +32,7 @@ internal sealed class YamlTrouble
             from = to = position;
         }
 
+        isBadTag = exception is ArgumentException and not ArgumentOutOfRangeException;
         said = exception is YamlException ? exception.Message : string.Empty;
     }
 
@@ -81,7 +83,12 @@ internal sealed class YamlTrouble
             return slice.Text[Math.Min(from, slice.End - 1)] is '}' or ']' ? null : Refusals.SecondDocument(slice, from);
         }
 
-        var mark = StartOfMark(from);
+        if (said.Length == 0 && AfterDocumentEnd() is >= 0 and var second)
+        {
+            return Refusals.SecondDocument(slice, second);
+        }
+
+        var mark = isBadTag ? LastTag() : StartOfMark(from);
         if (mark < 0)
         {
             return null;
@@ -108,8 +115,36 @@ internal sealed class YamlTrouble
             }
         }
 
-        // The library may have gone on to the next line before it gave up.
-        return said.Length == 0 && offset == line && line > slice.Start ? StartOfMark(offset - 1) : -1;
+        return -1;
+    }
+
+    /// <summary>The last tag before the place where the library gave up, which may be lines further down; or -1.</summary>
+    private int LastTag()
+    {
+        for (var at = Math.Min(position, slice.End) - 1; at >= slice.Start; at--)
+        {
+            if (slice.Text[at] == '!' && (at == slice.Start || slice.Text[at - 1] is ' ' or '\t' or '\r' or '\n' or '[' or '{' or ',' or ']' or '}'))
+            {
+                return at;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>The offset of the first line with content below a line of three dots, or -1.</summary>
+    private int AfterDocumentEnd()
+    {
+        var last = slice.Source.LineAt(position);
+        for (var line = slice.Source.LineAt(slice.Start); line < last; line++)
+        {
+            if (slice.Source.Line(line).TrimEnd().SequenceEqual("..."))
+            {
+                return slice.Source.LineStart(line + 1);
+            }
+        }
+
+        return -1;
     }
 
     private Finding? Quoted(YamlContext context)

@@ -31,6 +31,7 @@ public sealed class RefusalTests
     [InlineData("a: [x, !y z]", "2:8+2 tag-used")]
     [InlineData("%YAML 9.9\na: 1", "2:1+5 directive-used")]
     [InlineData("a: 1\n%TAG !m!\nb: 2", "3:1+4 directive-used")]
+    [InlineData("a: 1\n% b", "3:1+1 directive-used")]
     [InlineData("a: 1\n...\nb: 2", "4:1+0 second-document")]
     [InlineData("a: 1\n... b", "3:1+0 second-document")]
     [InlineData("a: 1\n--- b", "3:1+0 second-document")]
@@ -69,6 +70,8 @@ public sealed class RefusalTests
     [InlineData("%TAG !m!\n---\na: 1\n", "1:1 directive-used")]
     [InlineData("a: 1\n---\nb: 2\n", "2:1 second-document")]
     [InlineData("---\na: 1\n---\nb: 2\n", "3:1 second-document")]
+    [InlineData("---\n...\nb: 2\n---\n", "3:1 second-document")]
+    [InlineData("-----\n\nboard: SP-0007\n", "1:1 yaml-syntax")]
     public void Plain_yaml_is_held_to_the_same(string text, string expected) => Assert.Equal(expected, ReadText.Yaml(text).Found());
 
     [Fact]
