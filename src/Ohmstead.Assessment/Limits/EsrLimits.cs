@@ -103,7 +103,11 @@ public static class EsrLimits
                     return null;
                 }
 
-                var limit = series.LimitFrom(column.LossFactor, capacitance.Value.Value);
+                if (!series.LimitFrom(column.LossFactor, capacitance.Value.Value).Is(out var limit, out _))
+                {
+                    return null;
+                }
+
                 return (limit.CompletedSteps, limit.Hertz, $"the type's usual limit ({series.Name}, {QuantityText.Format(new Quantity(column.RatedVolts, Dimension.Voltage))})", limit.Arithmetic, limit.Source.Text);
             case "tantalum" when Tantalum.LossFactorLimit(capacitance.Value.Value).Is(out var tantalum, out _):
                 return (tantalum.Value, 120m, "the type's usual limit (solid tantalum)", tantalum.Arithmetic, tantalum.Source.Text);

@@ -1,6 +1,4 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
 
