@@ -4,7 +4,7 @@ namespace Ohmstead.Yaml;
 internal static class Indentation
 {
     /// <summary>The offsets of the first tab in the indentation of each line that has one. Blank lines and comments do not count.</summary>
-    internal static List<int> Tabs(string text, int start, int end)
+    internal static IndentationTabs Tabs(string text, int start, int end)
     {
         var tabs = new List<int>();
         for (var at = start; text.AsSpan(at, end - at).IndexOf('\t') is >= 0 and var found; at++)
@@ -18,7 +18,7 @@ internal static class Indentation
             }
         }
 
-        return tabs;
+        return new IndentationTabs(tabs);
     }
 
     /// <summary>The offset of the first line that begins with a percent sign, as only a directive may, or -1.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using YamlDotNet.Core;
@@ -123,7 +124,7 @@ internal sealed class NodeBuilder
                 Escapes.AddRefused(findings, slice.Source, from + 1, to - 1);
                 break;
             case ScalarWriting.Block:
-                slice.Tabs.RemoveAll(tab => tab > from && tab < to);
+                slice.Tabs.PassBlock(from, to);
                 break;
             default:
                 break;
@@ -170,7 +171,7 @@ internal sealed class NodeBuilder
             return null;
         }
 
-        var taken = entries.GetRange(first, entries.Count - first).ToArray();
+        var taken = CollectionsMarshal.AsSpan(entries)[first..].ToArray();
         entries.RemoveRange(first, taken.Length);
 
         // A pair inside a flow list, [a: b], has a mapping without a mark of its own.
@@ -215,7 +216,7 @@ internal sealed class NodeBuilder
             return null;
         }
 
-        var taken = items.GetRange(first, items.Count - first).ToArray();
+        var taken = CollectionsMarshal.AsSpan(items)[first..].ToArray();
         items.RemoveRange(first, taken.Length);
         return new SequenceNode(slice.Source.SpotAt(slice.Offset(sequence.Start), isFlow ? 1 : 0), taken, isFlow);
     }

@@ -11,6 +11,9 @@ internal static class PlainScalarTraps
     private static readonly SearchValues<char> Number = SearchValues.Create(".,0123456789");
     private static readonly SearchValues<char> SignedNumber = SearchValues.Create("+-.,0123456789");
 
+    // A longer chain of digits and commas is no number any more; what follows is left out, and the finding stands.
+    private const int LongestNumber = 60;
+
     /// <summary>Warns when a plain value is followed by a space and a number sign that opens no comment as people write them: <c>page #3</c>.</summary>
     internal static void AddCutByComment(List<Finding> findings, YamlSlice slice, int valueEnd)
     {
@@ -49,7 +52,11 @@ internal static class PlainScalarTraps
             return false;
         }
 
-        entries[^1] = entries[^1] with { Value = Join(findings, slice, before, key) };
+        if (before.Text.Length < LongestNumber)
+        {
+            entries[^1] = entries[^1] with { Value = Join(findings, slice, before, key) };
+        }
+
         return true;
     }
 

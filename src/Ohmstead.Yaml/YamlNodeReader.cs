@@ -65,9 +65,9 @@ public sealed class YamlNodeReader : INodeReader
 
         buffers.Clear();
         var root = Build(slice, limits, findings);
-        if (root is not null && slice.Tabs.Count > 0)
+        if (root is not null && slice.Tabs.Left() is { Count: > 0 } tabs)
         {
-            findings.Add(Refusals.Tabs(slice, slice.Tabs[0], slice.Tabs.Count - 1));
+            findings.Add(Refusals.Tabs(slice, tabs[0], tabs.Count - 1));
         }
 
         return root;

@@ -8,8 +8,8 @@ namespace Ohmstead.Yaml;
 /// <param name="Source">The whole file.</param>
 /// <param name="Start">The offset at which the YAML begins.</param>
 /// <param name="End">The offset behind it.</param>
-/// <param name="Tabs">The offsets of tabs in the indentation, but for those that turn out to belong to a block of text.</param>
-internal sealed record YamlSlice(SourceText Source, int Start, int End, List<int> Tabs)
+/// <param name="Tabs">The tabs in its indentation.</param>
+internal sealed record YamlSlice(SourceText Source, int Start, int End, IndentationTabs Tabs)
 {
     /// <summary>The text of the whole file.</summary>
     internal string Text => Source.Text;

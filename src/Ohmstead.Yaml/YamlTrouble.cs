@@ -64,7 +64,7 @@ internal sealed class YamlTrouble
     {
         var line = slice.Source.LineAt(from);
         var isSaid = Says(" tab ");
-        foreach (var tab in slice.Tabs)
+        foreach (var tab in slice.Tabs.All)
         {
             if (slice.Source.LineAt(tab) == line || (isSaid && tab >= Math.Min(from, position)))
             {
@@ -109,7 +109,7 @@ internal sealed class YamlTrouble
         var line = slice.Source.LineStart(slice.Source.LineAt(Math.Min(offset, slice.End)));
         for (var at = Math.Min(offset, slice.End - 1); at >= line; at--)
         {
-            if (slice.Text[at] is '!' or '&' or '*' && (at == line || slice.Text[at - 1] is ' ' or '[' or '{' or ','))
+            if (slice.Text[at] is '!' or '&' or '*' && (at == line || IsBeforeMark(slice.Text[at - 1])))
             {
                 return at;
             }
@@ -123,7 +123,7 @@ internal sealed class YamlTrouble
     {
         for (var at = Math.Min(position, slice.End) - 1; at >= slice.Start; at--)
         {
-            if (slice.Text[at] == '!' && (at == slice.Start || slice.Text[at - 1] is ' ' or '\t' or '\r' or '\n' or '[' or '{' or ',' or ']' or '}'))
+            if (slice.Text[at] == '!' && (at == slice.Start || IsBeforeMark(slice.Text[at - 1])))
             {
                 return at;
             }
@@ -195,6 +195,8 @@ internal sealed class YamlTrouble
 
     private Finding UnclosedQuote(int quote) =>
         slice.Error(TextChecks.YamlSyntax, quote, 1, "the quote opened here is never closed", "close it at the end of the value");
+
+    private static bool IsBeforeMark(char before) => before is ' ' or '\t' or '\r' or '\n' or '[' or '{' or ',' or ']' or '}';
 
     private bool Says(string words) => said.Contains(words, StringComparison.Ordinal);
 }

@@ -37,6 +37,10 @@ public sealed class PlainScalarTrapTests
     }
 
     [Fact]
+    public void A_chain_of_commas_that_never_ends_is_one_finding() =>
+        Assert.Equal("2:9 decimal-comma", ReadText.FrontMatter($"a: {{x: 1{string.Concat(Enumerable.Repeat(",500", 20_000))} }}").Found());
+
+    [Fact]
     public void Every_cut_number_of_a_record_is_reported() =>
         Assert.Equal(
             "3:8 decimal-comma, 3:18 decimal-comma, 4:10 decimal-comma",
