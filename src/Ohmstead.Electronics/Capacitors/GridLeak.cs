@@ -20,7 +20,8 @@ public static class GridLeak
         });
 
     /// <summary>The least insulation that keeps the grid shift within a limit, Rg (V / limit - 1), in ohm.</summary>
-    public static Outcome<Worked<decimal>> LeastInsulationOhms(decimal acrossVolts, decimal gridLeakOhms, decimal shiftVolts = AcceptedVolts) =>
+    public static Outcome<Worked<decimal>> LeastInsulationOhms(decimal acrossVolts, decimal gridLeakOhms,
+        decimal shiftVolts = AcceptedVolts) =>
         Domain.Of(
             Domain.Positive("voltage", acrossVolts),
             Domain.Positive("grid leak", gridLeakOhms),

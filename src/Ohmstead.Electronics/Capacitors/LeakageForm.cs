@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Capacitors;
 
-/// <summary>The shape of a leakage limit: microampere as a function of capacitance in microfarad times voltage in volt (CV, in microcoulomb).</summary>
+/// <summary>The shape of a leakage limit: microampere as a function of capacitance in microfarad times voltage in volt (CV, in
+/// microcoulomb).</summary>
 public abstract record LeakageForm
 {
     private LeakageForm()

@@ -14,7 +14,8 @@ public static class LossFactor
     // To 27 figures: the limits that come of it are decimals.
     internal const decimal TwoPi = 6.28318530717958647692528677m;
 
-    /// <summary>The definitions hold for every capacitor; ESR = tan delta / (2 pi f C) is also what makers give as the largest ESR.</summary>
+    /// <summary>The definitions hold for every capacitor; ESR = tan delta / (2 pi f C) is also what makers give as the largest
+    /// ESR.</summary>
     public static Source Source { get; } = Source.Published("Vishay 038 RSU data sheet 28309", "maximum ESR from tan delta");
 
     /// <summary>The reactance of a capacitance, 1 / (2 pi f C), in ohm.</summary>
@@ -24,7 +25,8 @@ public static class LossFactor
 
     /// <summary>The equivalent series resistance, tan delta / (2 pi f C), in ohm.</summary>
     public static Outcome<decimal> EsrOhms(decimal lossFactor, decimal hertz, decimal farads) =>
-        Domain.Of(Domain.NotNegative("dissipation factor", lossFactor), Domain.Positive("frequency", hertz), Domain.Positive("capacitance", farads))
+        Domain.Of(Domain.NotNegative("dissipation factor", lossFactor), Domain.Positive("frequency", hertz),
+            Domain.Positive("capacitance", farads))
             .Compute(() => lossFactor / (TwoPi * hertz * farads));
 
     /// <summary>The largest ESR that a dissipation factor limit allows, with its working.</summary>
@@ -39,7 +41,8 @@ public static class LossFactor
         Domain.Of(Domain.NotNegative("ESR", esrOhms), Domain.Positive("frequency", hertz), Domain.Positive("capacitance", farads))
             .Compute(() => TwoPi * hertz * farads * esrOhms);
 
-    /// <summary>The dissipation factor that a resistance in parallel causes by itself, 1 / (2 pi f R C); the capacitance reading is unharmed.</summary>
+    /// <summary>The dissipation factor that a resistance in parallel causes by itself, 1 / (2 pi f R C); the capacitance reading is
+    /// unharmed.</summary>
     public static Outcome<decimal> FromParallelResistance(decimal ohms, decimal hertz, decimal farads) =>
         Domain.Of(Domain.Positive("resistance", ohms), Domain.Positive("frequency", hertz), Domain.Positive("capacitance", farads))
             .Compute(() => 1m / (TwoPi * hertz * ohms * farads));
@@ -50,9 +53,11 @@ public static class LossFactor
 
     /// <summary>The power factor, D / sqrt(1 + D²): the sine of the loss angle where the dissipation factor is its tangent.</summary>
     public static Outcome<double> PowerFactor(double lossFactor) =>
-        Domain.Of(Domain.NotNegative("dissipation factor", lossFactor)).Compute(() => lossFactor / Math.Sqrt(1 + (lossFactor * lossFactor)));
+        Domain.Of(Domain.NotNegative("dissipation factor", lossFactor)).Compute(() =>
+            lossFactor / Math.Sqrt(1 + (lossFactor * lossFactor)));
 
-    /// <summary>The magnitude of the impedance, sqrt(ESR² + (2 pi f L - Xc)²), in ohm. Radial electrolytics have some 13 to 18 nH.</summary>
+    /// <summary>The magnitude of the impedance, sqrt(ESR² + (2 pi f L - Xc)²), in ohm. Radial electrolytics have some 13 to 18
+    /// nH.</summary>
     public static Outcome<double> ImpedanceOhms(double esrOhms, double hertz, double farads, double henries = 0) =>
         Domain.Of(
             Domain.NotNegative("ESR", esrOhms),

@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Capacitors;
 
-/// <summary>A series of wet aluminium electrolytics with the dissipation factor it may have at each rated voltage, 20 to 27 degrees Celsius.</summary>
+/// <summary>A series of wet aluminium electrolytics with the dissipation factor it may have at each rated voltage, 20 to 27 degrees
+/// Celsius.</summary>
 /// <param name="Name">What kind of series it is.</param>
 /// <param name="Hertz">The frequency the limits hold at.</param>
 /// <param name="Columns">Rated voltages, rising, with their limits.</param>
@@ -34,7 +35,8 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
     public static IReadOnlyList<LossFactorSeries> All { get; } = [General105, General85At100Hertz];
 
     /// <summary>The limit for a part of this series.</summary>
-    /// <returns>The limit in its three readings, or a refusal that names the neighbouring columns when the voltage has none of its own.</returns>
+    /// <returns>The limit in its three readings, or a refusal that names the neighbouring columns when the voltage has none of its
+    /// own.</returns>
     public Outcome<LossFactorLimit> Limit(decimal ratedVolts, decimal farads)
     {
         if (Columns.FirstOrDefault(c => c.RatedVolts == ratedVolts) is not { } column)
@@ -51,7 +53,8 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
 
     /// <summary>The three readings of the rule for any base limit, at this series' frequency and with its source.</summary>
     public Outcome<LossFactorLimit> LimitFrom(decimal baseFactor, decimal farads) =>
-        Domain.Of(Domain.Positive("capacitance", farads), Domain.Within("dissipation factor", baseFactor, 0m, 10m)).Compute(() => Steps(baseFactor, farads));
+        Domain.Of(Domain.Positive("capacitance", farads), Domain.Within("dissipation factor", baseFactor, 0m, 10m)).Compute(() =>
+            Steps(baseFactor, farads));
 
     private LossFactorLimit Steps(decimal baseFactor, decimal farads)
     {
@@ -68,7 +71,8 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
 
     private string NoColumn(decimal ratedVolts)
     {
-        string Words(LossFactorColumn? column) => column is null ? "none" : $"{Figures.Text(column.RatedVolts)} V {Figures.Text(column.LossFactor)}";
+        string Words(LossFactorColumn? column) => column is null ? "none"
+            : $"{Figures.Text(column.RatedVolts)} V {Figures.Text(column.LossFactor)}";
         (LossFactorColumn? below, LossFactorColumn? above) = Neighbours(ratedVolts);
         return $"the series has no column for {Figures.Text(ratedVolts)} V; below it {Words(below)}, above it {Words(above)}";
     }

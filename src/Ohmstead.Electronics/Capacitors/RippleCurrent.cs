@@ -8,7 +8,8 @@ public static class RippleCurrent
     /// <summary>Frequency multipliers of a general-purpose part rated at 120 Hz.</summary>
     public static IReadOnlyList<RippleMultiplier> GeneralPurpose { get; } =
     [
-        new(50m, 0.75m, 0.80m), new(120m, 1.00m, 1.00m), new(300m, 1.1m, 1.3m), new(1_000m, 1.2m, 1.5m), new(10_000m, 1.3m, 1.7m), new(100_000m, 1.4m, 1.7m),
+        new(50m, 0.75m, 0.80m), new(120m, 1.00m, 1.00m), new(300m, 1.1m, 1.3m), new(1_000m, 1.2m, 1.5m), new(10_000m, 1.3m, 1.7m),
+        new(100_000m, 1.4m, 1.7m),
     ];
 
     /// <summary>Frequency multipliers of a low-impedance part rated at 100 kHz.</summary>
@@ -26,7 +27,8 @@ public static class RippleCurrent
     public static Outcome<Worked<double>> Equivalent(IReadOnlyList<RippleComponent> components) =>
         Domain.Of(
             Domain.That(components.Count > 0, "no ripple component is given, expected one or more"),
-            components.Select(c => Domain.NotNegative("ripple current", c.Amperes) ?? Domain.Positive("frequency multiplier", c.Multiplier)).FirstOrDefault(f => f is not null))
+            components.Select(c => Domain.NotNegative("ripple current", c.Amperes)
+                ?? Domain.Positive("frequency multiplier", c.Multiplier)).FirstOrDefault(f => f is not null))
         .Compute(() =>
         {
             double amperes = Math.Sqrt(components.Sum(c => c.Amperes / c.Multiplier * (c.Amperes / c.Multiplier)));

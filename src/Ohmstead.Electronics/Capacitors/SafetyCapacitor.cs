@@ -3,7 +3,8 @@ namespace Ohmstead.Electronics.Capacitors;
 /// <summary>Rules of interference-suppression capacitors on the mains. None of them may be relaxed.</summary>
 public static class SafetyCapacitor
 {
-    private static readonly Source Impulse = Source.Published("IEC 60384-14, quoted at techoverflow.net 2019-08-07", "peak impulse voltage");
+    private static readonly Source Impulse = Source.Published("IEC 60384-14, quoted at techoverflow.net 2019-08-07",
+        "peak impulse voltage");
     private static readonly Source Order = Source.FromMemory("IEC 60384-14", "classes");
 
     /// <summary>The peak impulse voltage of a class in kilovolt; X1, X2 and Y2 above 1 µF divided by sqrt(C / 1 µF).</summary>
@@ -35,7 +36,8 @@ public static class SafetyCapacitor
             (_, SafetyClass.None) => new(false, $"a part without a class never replaces {original}, however high its d.c. rating", Order),
             _ when original == offered => new(true, $"{names}: the same class", Order),
             _ when IsY(original) && !IsY(offered) => new(false, $"{names}: an X never replaces a Y", Order),
-            _ when BaseKilovolts(offered) >= BaseKilovolts(original) => new(true, $"{names}: {Words(offered)} covers {Words(original)}", Order),
+            _ when BaseKilovolts(offered) >= BaseKilovolts(original) =>
+                new(true, $"{names}: {Words(offered)} covers {Words(original)}", Order),
             _ => new(false, $"{names}: {Words(offered)} is under {Words(original)}", Order),
         };
     }
@@ -46,7 +48,8 @@ public static class SafetyCapacitor
     /// 60950-1. Keep the capacitance at or below the original.
     /// </remarks>
     public static Outcome<Worked<decimal>> TouchMilliamperes(decimal farads, decimal volts, decimal hertz) =>
-        Domain.Of(Domain.Positive("capacitance", farads), Domain.Positive("voltage", volts), Domain.Positive("frequency", hertz)).Compute(() =>
+        Domain.Of(Domain.Positive("capacitance", farads), Domain.Positive("voltage", volts),
+            Domain.Positive("frequency", hertz)).Compute(() =>
         {
             decimal milliamperes = LossFactor.TwoPi * hertz * farads * volts * 1000m;
             string working = $"2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x {Figures.Text(volts)} V = {Figures.Text(milliamperes, 4)} mA";
@@ -69,5 +72,6 @@ public static class SafetyCapacitor
         _ => 0,
     };
 
-    private static string Words(SafetyClass c) => BaseKilovolts(c) is > 0 and var kilovolts ? $"an impulse of {Figures.Text(kilovolts)} kV" : "no impulse test";
+    private static string Words(SafetyClass c) => BaseKilovolts(c) is > 0 and var kilovolts ? $"an impulse of {Figures.Text(kilovolts)} kV"
+        : "no impulse test";
 }

@@ -6,9 +6,11 @@ public static class SurgeVoltage
     private static readonly Source Ratio = Source.FromMemory("IEC 60384-4:2016", "2.2.7");
 
     /// <summary>The reverse voltage a wet aluminium electrolytic bears: at most 1 V (some makers say 1.5 V).</summary>
-    public static Worked<decimal> ReverseVolts { get; } = new(1m, "at most 1 V", Source.Published("Vishay 038 RSU data sheet 28309", "reverse voltage"));
+    public static Worked<decimal> ReverseVolts { get; } = new(1m, "at most 1 V",
+        Source.Published("Vishay 038 RSU data sheet 28309", "reverse voltage"));
 
-    /// <summary>The surge voltage in volt: 1.15 times the rated voltage up to 315 V, 1.10 times above. For short times, never continuous.</summary>
+    /// <summary>The surge voltage in volt: 1.15 times the rated voltage up to 315 V, 1.10 times above. For short times, never
+    /// continuous.</summary>
     public static Outcome<Worked<decimal>> Volts(decimal ratedVolts) =>
         Domain.Of(Domain.Positive("rated voltage", ratedVolts)).Compute(() =>
         {

@@ -27,12 +27,14 @@ public static class Tantalum
         Domain.Of(Domain.Positive("rail voltage", railVolts)).Compute(() =>
             new Worked<decimal>(2m * railVolts, $"{Figures.Text(railVolts)} V / 0.5 = {Figures.Text(2m * railVolts)} V", Derating));
 
-    /// <summary>The voltage allowed at a temperature: rated up to 85 degrees, falling in a straight line to two thirds at 125 degrees.</summary>
+    /// <summary>The voltage allowed at a temperature: rated up to 85 degrees, falling in a straight line to two thirds at 125
+    /// degrees.</summary>
     public static Outcome<Worked<decimal>> CategoryVolts(decimal ratedVolts, decimal celsius) =>
         Domain.Of(Domain.Positive("rated voltage", ratedVolts), Domain.Within("temperature", celsius, -80m, 125m)).Compute(() =>
         {
             decimal share = celsius <= 85m ? 1m : 1m - ((celsius - 85m) / 120m);
-            return new Worked<decimal>(share * ratedVolts, $"{Figures.Text(share, 4)} x {Figures.Text(ratedVolts)} V at {Figures.Text(celsius)} degrees", Sheets);
+            return new Worked<decimal>(share * ratedVolts,
+                $"{Figures.Text(share, 4)} x {Figures.Text(ratedVolts)} V at {Figures.Text(celsius)} degrees", Sheets);
         });
 
     /// <summary>
@@ -45,6 +47,7 @@ public static class Tantalum
             (decimal share, decimal most) = celsius switch { <= 25m => (0.10m, 1m), <= 85m => (0.05m, 0.5m), _ => (0.01m, 0.1m) };
             decimal volts = Math.Min(share * ratedVolts, most);
             string working = $"{Figures.Percent(share)} of {Figures.Text(ratedVolts)} V, at most {Figures.Text(most)} V = {Figures.Text(volts)} V";
-            return new Worked<decimal>(volts, working, Sheets) { Remarks = ["for moments only; makers differ, some allow 3 % at 85 degrees"] };
+            return new Worked<decimal>(volts, working,
+                Sheets) { Remarks = ["for moments only; makers differ, some allow 3 % at 85 degrees"] };
         });
 }

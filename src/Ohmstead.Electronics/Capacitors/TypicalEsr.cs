@@ -26,8 +26,10 @@ public static class TypicalEsr
         decimal microFarads = farads is > 0 and < 1 ? farads * 1_000_000m : 0m;
         return Domain.Of(Domain.Within("capacitance in microfarad", microFarads, 0.8m, 6000m)).Compute(() =>
         {
-            (decimal nearest, decimal low, decimal high) = At100KiloHertz.MinBy(row => Math.Abs(Math.Log((double)(row.MicroFarads / microFarads))));
-            return new Worked<(decimal Low, decimal High)>((low, high), $"{Figures.Text(low)} to {Figures.Text(high)} ohm for {Figures.Text(nearest)} µF", At100KiloHertzSource);
+            (decimal nearest, decimal low, decimal high) = At100KiloHertz.MinBy(row =>
+                Math.Abs(Math.Log((double)(row.MicroFarads / microFarads))));
+            return new Worked<(decimal Low, decimal High)>((low, high),
+                $"{Figures.Text(low)} to {Figures.Text(high)} ohm for {Figures.Text(nearest)} µF", At100KiloHertzSource);
         });
     }
 }

@@ -20,7 +20,8 @@ public static class Discharge
 
     /// <summary>The largest resistance that brings it down in a time, t / (C ln(V0 / Vs)), in ohm.</summary>
     public static Outcome<Worked<double>> LargestOhms(double seconds, double farads, double fromVolts, double toVolts) =>
-        Checked(farads, fromVolts, toVolts, Domain.Positive("time", seconds) ?? Domain.That(fromVolts > toVolts, "the start voltage is not above the end voltage"))
+        Checked(farads, fromVolts, toVolts, Domain.Positive("time", seconds)
+            ?? Domain.That(fromVolts > toVolts, "the start voltage is not above the end voltage"))
             .Compute(() =>
             {
                 double ohms = seconds / (farads * Math.Log(fromVolts / toVolts));
@@ -30,7 +31,8 @@ public static class Discharge
 
     /// <summary>The power in the resistor at the first moment, V0² / R, in watt.</summary>
     public static Outcome<double> PeakWatts(double fromVolts, double ohms) =>
-        Domain.Of(Domain.NotNegative("start voltage", fromVolts), Domain.Positive("resistance", ohms)).Compute(() => fromVolts * fromVolts / ohms);
+        Domain.Of(Domain.NotNegative("start voltage", fromVolts), Domain.Positive("resistance", ohms)).Compute(() =>
+            fromVolts * fromVolts / ohms);
 
     /// <summary>The current at the first moment, V0 / R, in ampere.</summary>
     public static Outcome<double> PeakAmperes(double fromVolts, double ohms) =>
@@ -49,6 +51,7 @@ public static class Discharge
         Domain.Within("capacitance", farads, 1e-15, 1e3),
         Domain.Positive("start voltage", fromVolts),
         Domain.Positive("end voltage", toVolts),
-        Domain.That(toVolts <= fromVolts, $"the end voltage {Figures.Text(toVolts)} V is above the start voltage {Figures.Text(fromVolts)} V"),
+        Domain.That(toVolts <= fromVolts,
+            $"the end voltage {Figures.Text(toVolts)} V is above the start voltage {Figures.Text(fromVolts)} V"),
         other);
 }

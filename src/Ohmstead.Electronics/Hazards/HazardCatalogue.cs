@@ -51,7 +51,8 @@ public static class HazardCatalogue
             "treat as asbestos until tested",
             "neither blow nor brush it"),
         Hazard.Of(
-            "polychlorinated-oil", "oil-filled capacitor or ballast that may hold PCB", Source.FromMemory("40 CFR 761; Regulation (EU) 2019/1021", null),
+            "polychlorinated-oil", "oil-filled capacitor or ballast that may hold PCB",
+            Source.FromMemory("40 CFR 761; Regulation (EU) 2019/1021", null),
             "suspect anything oil-filled from before 1977 to 1986, by country",
             "do not open it; gloves; hazardous-waste route (regulated from 50 ppm)"),
         Hazard.Of(
@@ -72,7 +73,8 @@ public static class HazardCatalogue
             "envelopes reach 150 to 250 degrees, power resistors more than 200",
             "let cool before reaching in"),
         Hazard.Of(
-            "lead-and-flux", "lead solder and rosin fume", Source.FromMemory("EH40 workplace exposure limits", "rosin fume 0.05 mg/m³ over 8 h"),
+            "lead-and-flux", "lead solder and rosin fume",
+            Source.FromMemory("EH40 workplace exposure limits", "rosin fume 0.05 mg/m³ over 8 h"),
             "wash hands, no food at the bench",
             "rosin fume sensitises: local extraction"),
     ];

@@ -9,7 +9,8 @@ public sealed record StoredEnergy(decimal Joules, decimal Coulombs, string Arith
     /// <summary>Where the formulas come from.</summary>
     public static Source Source { get; } = Source.Practice("energy and charge of a capacitor");
 
-    /// <summary>The share of its voltage that a shorted aluminium electrolytic may recover by itself: measure again before touching.</summary>
+    /// <summary>The share of its voltage that a shorted aluminium electrolytic may recover by itself: measure again before
+    /// touching.</summary>
     public const decimal RecoveryShare = 0.10m;
 
     /// <summary>The energy and charge of a capacitance at a voltage.</summary>

@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Life;
 
-/// <summary>The Arrhenius law beside the ten-kelvin rule: a fixed activation energy and the rule must disagree, so the model is always named.</summary>
+/// <summary>The Arrhenius law beside the ten-kelvin rule: a fixed activation energy and the rule must disagree, so the model is always
+/// named.</summary>
 public static class Arrhenius
 {
     /// <summary>Boltzmann's constant in electronvolt per kelvin (exact in the SI, here to ten figures).</summary>
@@ -14,9 +15,11 @@ public static class Arrhenius
             Domain.NotNegative("activation energy", electronVolts),
             Domain.Within("cooler temperature", coolerCelsius, -200, 1000),
             Domain.Within("hotter temperature", hotterCelsius, -200, 1000))
-        .Compute(() => Math.Exp(electronVolts / BoltzmannElectronVolt * ((1 / (coolerCelsius + ZeroCelsius)) - (1 / (hotterCelsius + ZeroCelsius)))));
+        .Compute(() => Math.Exp(electronVolts / BoltzmannElectronVolt * ((1 / (coolerCelsius + ZeroCelsius)) - (1 / (hotterCelsius
+            + ZeroCelsius)))));
 
-    /// <summary>The activation energy that doubles the rate between two temperatures, in electronvolt; it depends on where they lie.</summary>
+    /// <summary>The activation energy that doubles the rate between two temperatures, in electronvolt; it depends on where they
+    /// lie.</summary>
     public static Outcome<double> EnergyForDoubling(double coolerCelsius, double hotterCelsius) =>
         Domain.Of(
             Domain.Within("cooler temperature", coolerCelsius, -200, 1000),

@@ -1,16 +1,19 @@
 namespace Ohmstead.Electronics.Life;
 
-/// <summary>The fuller life formulas of makers. Each holds for its maker's parts; they disagree, and the bare rule is the safe default.</summary>
+/// <summary>The fuller life formulas of makers. Each holds for its maker's parts; they disagree, and the bare rule is the safe
+/// default.</summary>
 public static class MakersLifeForms
 {
     /// <summary>Ambient temperature with ripple as a difference of core rises.</summary>
-    public static Source RippleFormSource { get; } = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note", "105 degrees and lower");
+    public static Source RippleFormSource { get; } = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note",
+        "105 degrees and lower");
 
     /// <summary>Temperature, ripple and voltage as three factors.</summary>
     public static Source ThreeFactorFormSource { get; } = Source.Published("Albertsen, Electrolytic Capacitor Lifetime Estimation, Jianghai Europe", "as quoted");
 
     /// <summary>Core temperature with a linear voltage multiplier.</summary>
-    public static Source CoreFormSource { get; } = Source.FromMemory("Cornell Dubilier, Aluminum Electrolytic Capacitor Application Guide", "life");
+    public static Source CoreFormSource { get; } = Source.FromMemory("Cornell Dubilier, Aluminum Electrolytic Capacitor Application Guide",
+        "life");
 
     /// <summary>Linear voltage factor.</summary>
     public static Source LinearVoltageFormSource { get; } = Source.FromMemory("Illinois Capacitor, life calculators", null);
@@ -18,12 +21,14 @@ public static class MakersLifeForms
     /// <summary>Case temperature.</summary>
     public static Source CaseFormSource { get; } = Source.Published("Kendeil, Useful Life (kendeil.com)", null);
 
-    /// <summary>Lb 2^((Tmax - Ta)/10) 2^(d0/(10 - d0/4) - d/(10 - d/4)), d = d0 (I/I0)² the core's rise. Refused when d reaches 40 K.</summary>
+    /// <summary>Lb 2^((Tmax - Ta)/10) 2^(d0/(10 - d0/4) - d/(10 - d/4)), d = d0 (I/I0)² the core's rise. Refused when d reaches 40
+    /// K.</summary>
     public static Outcome<LifeEstimate> RippleForm(
         double ratedHours, double ratedCelsius, double ambientCelsius, double ratedRiseKelvin, double rippleShare)
     {
         double rise = ratedRiseKelvin * rippleShare * rippleShare;
-        return Checked(ratedHours, ratedCelsius, ambientCelsius, Domain.Within("rated rise", ratedRiseKelvin, 0.0, 39), Domain.NotNegative("ripple share", rippleShare), Domain.Within("rise of the core", rise, 0.0, 39)).Compute(() =>
+        return Checked(ratedHours, ratedCelsius, ambientCelsius, Domain.Within("rated rise", ratedRiseKelvin, 0.0, 39),
+            Domain.NotNegative("ripple share", rippleShare), Domain.Within("rise of the core", rise, 0.0, 39)).Compute(() =>
         {
             double exponent = (ratedRiseKelvin / (10 - (0.25 * ratedRiseKelvin))) - (rise / (10 - (0.25 * rise)));
             double hours = ratedHours * TenKelvinRule.Factor(ratedCelsius, ambientCelsius) * Math.Pow(2, exponent);
@@ -36,7 +41,8 @@ public static class MakersLifeForms
     /// <remarks>Ki is 2, but 4 when the ripple is over its rating on 105 degree parts.</remarks>
     public static Outcome<LifeEstimate> ThreeFactorForm(
         double ratedHours, double ratedCelsius, double ambientCelsius, double ratedRiseKelvin, double rippleShare, double voltageShare) =>
-        Checked(ratedHours, ratedCelsius, ambientCelsius, Domain.Within("rated rise", ratedRiseKelvin, 0.0, 39), Domain.Within("ripple share", rippleShare, 0.0, 5), Domain.Within("voltage share", voltageShare, 0.0, 1)).Compute(() =>
+        Checked(ratedHours, ratedCelsius, ambientCelsius, Domain.Within("rated rise", ratedRiseKelvin, 0.0, 39),
+            Domain.Within("ripple share", rippleShare, 0.0, 5), Domain.Within("voltage share", voltageShare, 0.0, 1)).Compute(() =>
         {
             double kelvinFactor = TenKelvinRule.Factor(ratedCelsius, ambientCelsius);
             double rippleFactor = RippleFactor(ratedCelsius, ratedRiseKelvin, rippleShare);
@@ -64,7 +70,8 @@ public static class MakersLifeForms
         });
 
     /// <summary>L1 (Vr/Vo) 2^((Tm - Ta)/10).</summary>
-    public static Outcome<LifeEstimate> LinearVoltageForm(double ratedHours, double ratedCelsius, double ambientCelsius, double voltageShare) =>
+    public static Outcome<LifeEstimate> LinearVoltageForm(double ratedHours, double ratedCelsius, double ambientCelsius,
+        double voltageShare) =>
         Checked(ratedHours, ratedCelsius, ambientCelsius, Domain.Within("voltage share", voltageShare, 0.1, 1)).Compute(() =>
         {
             double hours = ratedHours / voltageShare * TenKelvinRule.Factor(ratedCelsius, ambientCelsius);
@@ -77,12 +84,14 @@ public static class MakersLifeForms
         Checked(ratedHours, ratedCelsius, caseCelsius).Compute(() =>
         {
             double hours = ratedHours * TenKelvinRule.Factor(ratedCelsius + 10, caseCelsius);
-            return Estimate(hours, "case form", $"{Temperature(ratedHours, ratedCelsius + 10, caseCelsius)} = {Figures.Text(hours)} h", CaseFormSource, ratedCelsius, caseCelsius);
+            return Estimate(hours, "case form", $"{Temperature(ratedHours, ratedCelsius + 10, caseCelsius)} = {Figures.Text(hours)} h",
+                CaseFormSource, ratedCelsius, caseCelsius);
         });
 
     /// <summary>A voltage factor of the general form (Vr/V)^n. Makers' n runs from 1 to 5 and beyond; 0 takes no credit.</summary>
     public static Outcome<double> VoltageFactor(double voltageShare, double exponent) =>
-        Domain.Of(Domain.Within("voltage share", voltageShare, 0.1, 1), Domain.Within("exponent", exponent, 0, 12)).Compute(() => Math.Pow(1 / voltageShare, exponent));
+        Domain.Of(Domain.Within("voltage share", voltageShare, 0.1, 1), Domain.Within("exponent", exponent, 0, 12)).Compute(() =>
+            Math.Pow(1 / voltageShare, exponent));
 
     private static LifeEstimate Estimate(double hours, string model, string working, Source source, double ratedCelsius, double celsius) =>
         new(hours, model, working, source) { Remarks = [.. TenKelvinRule.Remarks(ratedCelsius, celsius)] };
@@ -91,5 +100,6 @@ public static class MakersLifeForms
         $"{Figures.Text(hours)} h x 2^(({Figures.Text(rated)} - {Figures.Text(celsius)}) / 10)";
 
     private static Domain Checked(double ratedHours, double ratedCelsius, double celsius, params ReadOnlySpan<string?> others) => Domain.Of(
-        [Domain.Positive("rated life", ratedHours), Domain.Within("rated temperature", ratedCelsius, 20, 150), Domain.Within("temperature", celsius, -60, 200), .. others]);
+        [Domain.Positive("rated life", ratedHours), Domain.Within("rated temperature", ratedCelsius, 20, 150),
+            Domain.Within("temperature", celsius, -60, 200), .. others]);
 }

@@ -35,7 +35,8 @@ public sealed record ReformingPlan(
             decimal watts = ratedVolts * ratedVolts / ohms;
             string working = $"({Figures.Text(ratedVolts)} V)² / {Figures.Ohms(ohms)} = {Figures.Text(watts, 3)} W should the part be shorted";
             return new ReformingPlan(
-                ohms, watts, ratedVolts / ohms * 1000m, [.. Build(ratedVolts, procedure)], Stops(leakageLimitMicroAmperes), working, procedure.Source);
+                ohms, watts, ratedVolts / ohms * 1000m, [.. Build(ratedVolts, procedure)], Stops(leakageLimitMicroAmperes), working,
+                procedure.Source);
         });
 
     private static IEnumerable<ReformingStep> Build(decimal ratedVolts, ReformingProcedure procedure)
@@ -46,12 +47,15 @@ public sealed record ReformingPlan(
             foreach (decimal share in Shares)
             {
                 decimal volts = decimal.Round(share * ratedVolts, 1);
-                yield return new ReformingStep(volts, null, $"raise to {Figures.Text(volts)} V{current}; go on when the current has fallen and stays");
+                yield return new ReformingStep(volts, null,
+                    $"raise to {Figures.Text(volts)} V{current}; go on when the current has fallen and stays");
             }
         }
 
-        yield return new ReformingStep(ratedVolts, procedure.HoursAtRated, $"hold at {Figures.Text(ratedVolts)} V for {Figures.Text(procedure.HoursAtRated)} h{current}");
-        yield return new ReformingStep(0m, null, "let down through a wire-wound resistor of 1 to 20 kohm on an insulated probe, and measure that it is down");
+        yield return new ReformingStep(ratedVolts, procedure.HoursAtRated,
+            $"hold at {Figures.Text(ratedVolts)} V for {Figures.Text(procedure.HoursAtRated)} h{current}");
+        yield return new ReformingStep(0m, null,
+            "let down through a wire-wound resistor of 1 to 20 kohm on an insulated probe, and measure that it is down");
         if (procedure.RestHours is { } rest)
         {
             yield return new ReformingStep(0m, rest, $"rest for {Figures.Text(rest)} to 48 h");

@@ -23,7 +23,8 @@ public sealed record ReformingProcedure(
 {
     /// <summary>For parts stored for decades: high resistor, slow, four hours.</summary>
     public static ReformingProcedure LongStored { get; } = new(
-        "long stored", 75m, 10_000m, 100_000m, 1m, 4m, null, true, Source.Published("Cornell Dubilier, October 1993, as quoted at wa4bpj.com", null));
+        "long stored", 75m, 10_000m, 100_000m, 1m, 4m, null, true,
+        Source.Published("Cornell Dubilier, October 1993, as quoted at wa4bpj.com", null));
 
     /// <summary>Preconditioning of small new parts: low resistor, one hour, then rest.</summary>
     public static ReformingProcedure Preconditioning { get; } = new(

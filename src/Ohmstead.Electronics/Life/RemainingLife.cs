@@ -25,7 +25,8 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, string Ar
     /// The remaining life of a part: what its data sheet promises at the temperature of use, capped at 15 years, less the hours already
     /// spent, counted at that temperature.
     /// </summary>
-    /// <param name="ratedHours">The data sheet's life, or null when it is not known; then there is no date, only the measured state.</param>
+    /// <param name="ratedHours">The data sheet's life, or null when it is not known; then there is no date, only the measured
+    /// state.</param>
     /// <param name="ratedCelsius">The temperature it holds at.</param>
     /// <param name="used">The hours spent so far.</param>
     /// <param name="expected">The use to come.</param>
@@ -47,14 +48,16 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, string Ar
             }
 
             return Outcome<RemainingLife>.Of(
-                new RemainingLife(After(asOf, early.Years), After(asOf, late.Years), $"{early.Working}; {late.Working}", TenKelvinRule.Source)
+                new RemainingLife(After(asOf, early.Years), After(asOf, late.Years), $"{early.Working}; {late.Working}",
+                    TenKelvinRule.Source)
                 {
                     Remarks = [.. early.Remarks.Concat(late.Remarks).Distinct(StringComparer.Ordinal)],
                 });
         });
     }
 
-    private static Outcome<Span> Years(double rated, double ratedCelsius, IReadOnlyList<DutyPhase> used, double celsius, double hoursPerYear)
+    private static Outcome<Span> Years(double rated, double ratedCelsius, IReadOnlyList<DutyPhase> used, double celsius,
+        double hoursPerYear)
     {
         if (!TenKelvinRule.Hours(rated, ratedCelsius, celsius).Is(out LifeEstimate? life, out string? reason)
             || !TenKelvinRule.EquivalentHours(used, celsius).Is(out double spent, out reason))
@@ -65,7 +68,8 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, string Ar
         double hours = Math.Max(0, life.Hours - spent);
         double years = Math.Min(hours / hoursPerYear, CapYears);
         string working = $"at {Figures.Text(celsius)} degrees {Figures.Text(life.Hours)} h less {Figures.Text(spent)} h used, {Figures.Text(hoursPerYear)} h a year: {Figures.Text(years, 3)} years";
-        IEnumerable<string> capped = life.IsCapped || hours / hoursPerYear > CapYears ? ["counted for 15 years at most: seals age whether the part works or not"] : [];
+        IEnumerable<string> capped = life.IsCapped || hours / hoursPerYear > CapYears
+            ? ["counted for 15 years at most: seals age whether the part works or not"] : [];
         return Outcome<Span>.Of(new Span(years, working, [.. life.Remarks, .. capped]));
     }
 

@@ -4,8 +4,10 @@ namespace Ohmstead.Electronics.Life;
 public static class RippleHeating
 {
     private static readonly Source Balance = Source.FromMemory("Chemi-Con technical note E1001L", "heat balance of a can");
-    private static readonly Source Square = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note", "ripple");
-    private static readonly Source CoreTable = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note", "core and case, column alignment reconstructed");
+    private static readonly Source Square = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note",
+        "ripple");
+    private static readonly Source CoreTable = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note",
+        "core and case, column alignment reconstructed");
 
     // Core over case rise by can diameter in millimetre: up to this diameter, this ratio.
     private static readonly IReadOnlyList<(double Millimetres, double Ratio)> CoreRatios =

@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Life;
 
-/// <summary>What makers say of a wet aluminium electrolytic that was never used. They disagree, and none of it is a verdict: measure.</summary>
+/// <summary>What makers say of a wet aluminium electrolytic that was never used. They disagree, and none of it is a verdict:
+/// measure.</summary>
 /// <param name="Years">Its age in years.</param>
 /// <param name="Advice">What each source says at that age.</param>
 public sealed record ShelfAge(double Years, IReadOnlyList<ShelfAdvice> Advice)
@@ -8,7 +9,8 @@ public sealed record ShelfAge(double Years, IReadOnlyList<ShelfAdvice> Advice)
     /// <summary>What follows from age alone.</summary>
     public const string Meaning = "age alone is a prompt to measure: makers' shelf lives are guarantees, not physics";
 
-    private static readonly Source UnitedStates = Source.Published("Cornell Dubilier, October 1993, as quoted at wa4bpj.com", "shelf life at 35 degrees");
+    private static readonly Source UnitedStates = Source.Published("Cornell Dubilier, October 1993, as quoted at wa4bpj.com",
+        "shelf life at 35 degrees");
     private static readonly Source Second = Source.Published("electrolytic storage note (scribd 147959629)", null);
     private static readonly Source Third = Source.Published("electrolytic storage note (allpcb.com 3949)", null);
 

@@ -11,7 +11,8 @@ public static class TenKelvinRule
     public const string Model = "ten-kelvin rule";
 
     /// <summary>Where it comes from.</summary>
-    public static Source Source { get; } = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note", "5-1; technote 4 for its range");
+    public static Source Source { get; } = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note",
+        "5-1; technote 4 for its range");
 
     /// <summary>The life at a temperature.</summary>
     /// <param name="ratedHours">The data sheet's hours at the rated temperature.</param>
@@ -27,7 +28,8 @@ public static class TenKelvinRule
 
     /// <summary>The temperature at which a life follows from the rated one, T0 - 10 log2(L / L0), in degrees Celsius.</summary>
     public static Outcome<double> EquivalentCelsius(double ratedHours, double ratedCelsius, double hours) =>
-        Domain.Of(Domain.Positive("rated life", ratedHours), Domain.Positive("life", hours), Domain.Finite("rated temperature", ratedCelsius))
+        Domain.Of(Domain.Positive("rated life", ratedHours), Domain.Positive("life", hours),
+            Domain.Finite("rated temperature", ratedCelsius))
             .Compute(() => ratedCelsius - (10 * Math.Log2(hours / ratedHours)));
 
     /// <summary>The life under a daily or yearly mix of temperatures, 1/L = sum(f_i / L_i), f_i the share of time at each.</summary>
@@ -42,7 +44,8 @@ public static class TenKelvinRule
         .Compute(() =>
         {
             double hours = 1 / phases.Sum(p => p.Hours / total / (ratedHours * Factor(ratedCelsius, p.Celsius)));
-            string terms = string.Join(" + ", phases.Select(p => $"{Figures.Text(p.Hours / total, 4)} / {Figures.Text(ratedHours * Factor(ratedCelsius, p.Celsius))} h"));
+            string terms = string.Join(" + ",
+                phases.Select(p => $"{Figures.Text(p.Hours / total, 4)} / {Figures.Text(ratedHours * Factor(ratedCelsius, p.Celsius))} h"));
             return new LifeEstimate(hours, Model, $"1 / ({terms}) = {Figures.Text(hours)} h", Source)
             {
                 Remarks = [.. phases.SelectMany(p => Remarks(ratedCelsius, p.Celsius)).Distinct(StringComparer.Ordinal)],

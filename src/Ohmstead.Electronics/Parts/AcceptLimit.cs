@@ -1,10 +1,12 @@
 namespace Ohmstead.Electronics.Parts;
 
-/// <summary>What is usually accepted of a part out of circuit. A default: an equipment's own manual comes first, and an override is recorded.</summary>
+/// <summary>What is usually accepted of a part out of circuit. A default: an equipment's own manual comes first, and an override is
+/// recorded.</summary>
 /// <param name="Part">The kind of part.</param>
 /// <param name="Measure">What is measured.</param>
 /// <param name="ExtraFraction">What ageing adds to the marked tolerance, as a fraction of nominal; null where no figure is usual.</param>
-/// <param name="LooseFraction">The widest deviation borne in an uncritical place, as a fraction of nominal; null where there is none.</param>
+/// <param name="LooseFraction">The widest deviation borne in an uncritical place, as a fraction of nominal; null where there is
+/// none.</param>
 /// <param name="Accept">The limit in words.</param>
 /// <param name="Source">Where it comes from.</param>
 public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFraction, decimal? LooseFraction, string Accept, Source Source)
@@ -17,25 +19,33 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
     /// <summary>The limits known here.</summary>
     public static IReadOnlyList<AcceptLimit> All { get; } =
     [
-        new("carbon composition resistor", "resistance at low voltage, 25 degrees", 0m, 0.20m, "its mark; ±20 % where uncritical (grid leaks, pull-ups); replace beyond or when noisy", Practice),
+        new("carbon composition resistor", "resistance at low voltage, 25 degrees", 0m, 0.20m,
+            "its mark; ±20 % where uncritical (grid leaks, pull-ups); replace beyond or when noisy", Practice),
         new("carbon film resistor", "resistance", 0.02m, null, "its mark and 2 % of ageing", Practice),
         new("metal film resistor", "resistance", 0.01m, null, "its mark and 0.5 to 1 % of ageing", Practice),
         new("wire-wound resistor", "resistance, end caps", 0m, null, "its mark; four wires when low", Practice),
         new("precision divider", "ratio, not only resistance", null, null, "ratio within the instrument's specification", Practice),
-        new("potentiometer", "end to end, wiper, sweep", null, 0.20m, "±20 % end to end, wiper at the end to 5 % or 2 ohm, contact variation to 3 %, no dropout in the sweep", Pots),
+        new("potentiometer", "end to end, wiper, sweep", null, 0.20m,
+            "±20 % end to end, wiper at the end to 5 % or 2 ohm, contact variation to 3 %, no dropout in the sweep", Pots),
         new("trimmer", "end to end, wiper, sweep", null, 0.20m, "±10 to 20 % end to end, no dropout in the sweep", Pots),
-        new("inductor", "d.c. resistance; inductance at stated frequency and bias", null, 0.20m, "resistance ±10 to 20 % of the drawing; no shorted turns by ring test", Practice),
-        new("mains transformer", "winding resistance, ratio, off-load current, insulation", null, null, "ratio ±3 to 5 %; at 500 V d.c. 2 Mohm basic, 7 Mohm reinforced (older texts 5 and 4)", Insulation),
-        new("fuse", "cold resistance; rating, speed, breaking capacity", null, null, "the right type; whole is no evidence of the current", Practice),
-        new("crystal", "frequency at its load capacitance, series resistance", null, null, "±100 ppm for a logic clock, ±30 to 50 ppm for a colour subcarrier, 2 % in all for a serial line", Practice),
+        new("inductor", "d.c. resistance; inductance at stated frequency and bias", null, 0.20m,
+            "resistance ±10 to 20 % of the drawing; no shorted turns by ring test", Practice),
+        new("mains transformer", "winding resistance, ratio, off-load current, insulation", null, null,
+            "ratio ±3 to 5 %; at 500 V d.c. 2 Mohm basic, 7 Mohm reinforced (older texts 5 and 4)", Insulation),
+        new("fuse", "cold resistance; rating, speed, breaking capacity", null, null, "the right type; whole is no evidence of the current",
+            Practice),
+        new("crystal", "frequency at its load capacitance, series resistance", null, null,
+            "±100 ppm for a logic clock, ±30 to 50 ppm for a colour subcarrier, 2 % in all for a serial line", Practice),
         new("silicon diode", "forward drop at 1 mA", null, null, "0.55 to 0.75 V, open the other way", Practice),
         new("Schottky or germanium diode", "forward drop at 1 mA", null, null, "0.15 to 0.4 V; germanium leaks by its type", Practice),
         new("Zener diode", "voltage at its test current", null, null, "tolerance by series and suffix", Sheets),
-        new("bipolar transistor", "base drop, gain at a stated current, leakage", null, null, "gain within its sheet; germanium with ten times the leakage of its type is replaced", Practice),
+        new("bipolar transistor", "base drop, gain at a stated current, leakage", null, null,
+            "gain within its sheet; germanium with ten times the leakage of its type is replaced", Practice),
         new("regulator", "output, ripple, headroom", null, null, "its sheet over line, load and temperature", Sheets),
     ];
 
-    /// <summary>The range for a nominal value with a marked tolerance, ageing added; refused when no figure is usual for the part.</summary>
+    /// <summary>The range for a nominal value with a marked tolerance, ageing added; refused when no figure is usual for the
+    /// part.</summary>
     public Outcome<Worked<(decimal Low, decimal High)>> Range(decimal nominal, decimal tolerance) =>
         Domain.Of(
             Domain.Positive("nominal value", nominal),

@@ -9,7 +9,8 @@ public sealed record CrystalLimit(string Use, decimal PartsPerMillion)
     public static Source Source { get; } = Source.CommonPractice;
 
     /// <summary>The uses known here; the reading must be taken at the crystal's load capacitance (20, 30 or 32 pF).</summary>
-    public static IReadOnlyList<CrystalLimit> All { get; } = [new("logic clock", 100m), new("colour subcarrier", 50m), new("serial line, both ends together", 20_000m)];
+    public static IReadOnlyList<CrystalLimit> All { get; } = [new("logic clock", 100m), new("colour subcarrier", 50m),
+        new("serial line, both ends together", 20_000m)];
 
     /// <summary>True when a deviation is inside; exactly on the limit is inside.</summary>
     public bool Holds(decimal deviation) => Math.Abs(deviation) <= PartsPerMillion;

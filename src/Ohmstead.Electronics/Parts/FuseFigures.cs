@@ -23,17 +23,22 @@ public sealed record FuseFigures(string System, char? Speed, decimal TimesRated,
         new("UL", null, 1.35m, 3600m, Source.FromMemory("UL 248-14", null)),
     ];
 
-    /// <summary>Whether one fuse may stand for another: the rating is kept, never raised; so are speed, system, breaking capacity and size.</summary>
+    /// <summary>Whether one fuse may stand for another: the rating is kept, never raised; so are speed, system, breaking capacity and
+    /// size.</summary>
     public static Worked<bool> MayReplace(Fuse original, Fuse offered)
     {
-        string? against = offered.RatedAmperes != original.RatedAmperes ? $"rated {Figures.Text(offered.RatedAmperes)} A where {Figures.Text(original.RatedAmperes)} A stood"
+        string? against = offered.RatedAmperes != original.RatedAmperes
+            ? $"rated {Figures.Text(offered.RatedAmperes)} A where {Figures.Text(original.RatedAmperes)} A stood"
             : offered.Speed != original.Speed ? $"speed {offered.Speed} where {original.Speed} stood"
             : offered.System != original.System ? $"an {offered.System} rating where an {original.System} rating stood"
-            : offered.RatedVolts < original.RatedVolts ? $"for {Figures.Text(offered.RatedVolts)} V where {Figures.Text(original.RatedVolts)} V stood"
-            : offered.BreakingAmperes < original.BreakingAmperes ? $"breaks {Figures.Text(offered.BreakingAmperes)} A where {Figures.Text(original.BreakingAmperes)} A stood"
+            : offered.RatedVolts < original.RatedVolts
+                ? $"for {Figures.Text(offered.RatedVolts)} V where {Figures.Text(original.RatedVolts)} V stood"
+            : offered.BreakingAmperes < original.BreakingAmperes
+                ? $"breaks {Figures.Text(offered.BreakingAmperes)} A where {Figures.Text(original.BreakingAmperes)} A stood"
             : offered.Size != original.Size ? $"size {offered.Size} where {original.Size} stood"
             : null;
-        return new Worked<bool>(against is null, against ?? "same rating, speed, system, breaking capacity and size", Source.CommonPractice);
+        return new Worked<bool>(against is null, against ?? "same rating, speed, system, breaking capacity and size",
+            Source.CommonPractice);
     }
 }
 

@@ -21,7 +21,8 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
     [
         new(InCircuitQuantity.Resistance, InCircuitBias.ReadsLow, "too high proves it bad; inside or too low proves nothing"),
         new(InCircuitQuantity.Capacitance, InCircuitBias.ReadsHigh, "too low makes it suspect; inside or too high proves nothing"),
-        new(InCircuitQuantity.Esr, InCircuitBias.ReadsLow, "too high proves it bad; low proves nothing, and a shorted part reads best of all"),
+        new(InCircuitQuantity.Esr, InCircuitBias.ReadsLow,
+            "too high proves it bad; low proves nothing, and a shorted part reads best of all"),
         new(InCircuitQuantity.Inductance, InCircuitBias.ReadsLow, "open proves it bad; a value proves nothing"),
         new(InCircuitQuantity.DiodeDrop, InCircuitBias.ReadsLow, "open both ways proves it open; a low drop proves nothing"),
         new(InCircuitQuantity.RailVoltage, InCircuitBias.True, "both sides are true"),
@@ -40,9 +41,12 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
         (InCircuitFinding finding, string why) = Bias switch
         {
             InCircuitBias.ReadsLow when high => (InCircuitFinding.ProvedBad, "above its upper limit: no parallel path can raise it"),
-            InCircuitBias.ReadsLow when low => (InCircuitFinding.NoEvidence, "below its lower limit: a parallel path does the same, lift one leg"),
-            InCircuitBias.ReadsHigh when low => (InCircuitFinding.Suspect, "below its lower limit: parallel capacitance would only raise it"),
-            InCircuitBias.ReadsHigh when high => (InCircuitFinding.NoEvidence, "above its upper limit: a parallel part does the same, lift one leg"),
+            InCircuitBias.ReadsLow when low =>
+                (InCircuitFinding.NoEvidence, "below its lower limit: a parallel path does the same, lift one leg"),
+            InCircuitBias.ReadsHigh when low =>
+                (InCircuitFinding.Suspect, "below its lower limit: parallel capacitance would only raise it"),
+            InCircuitBias.ReadsHigh when high =>
+                (InCircuitFinding.NoEvidence, "above its upper limit: a parallel part does the same, lift one leg"),
             InCircuitBias.True when low || high => (InCircuitFinding.ProvedBad, low ? "below its lower limit" : "above its upper limit"),
             InCircuitBias.True => (InCircuitFinding.Proved, "inside its limits"),
             InCircuitBias.Unreadable => (InCircuitFinding.NoEvidence, "it cannot be read in circuit"),

@@ -8,7 +8,8 @@ public static class ParallelPath
         Domain.Of(Domain.Positive("first resistance", firstOhms), Domain.Positive("second resistance", secondOhms)).Compute(() =>
         {
             decimal ohms = 1m / ((1m / firstOhms) + (1m / secondOhms));
-            return new Worked<decimal>(ohms, $"{Figures.Ohms(firstOhms)} || {Figures.Ohms(secondOhms)} = {Figures.Ohms(ohms)}", InCircuitRule.Source);
+            return new Worked<decimal>(ohms, $"{Figures.Ohms(firstOhms)} || {Figures.Ohms(secondOhms)} = {Figures.Ohms(ohms)}",
+                InCircuitRule.Source);
         });
 
     /// <summary>What lies in parallel when a part of a known value reads less, in ohm; refused when it does not read less.</summary>
@@ -16,10 +17,12 @@ public static class ParallelPath
         Domain.Of(
             Domain.Positive("reading", readOhms),
             Domain.Positive("part", partOhms),
-            Domain.That(readOhms < partOhms, $"the reading {Figures.Ohms(readOhms)} is not below the part's {Figures.Ohms(partOhms)}: nothing lies in parallel"))
+            Domain.That(readOhms < partOhms,
+                $"the reading {Figures.Ohms(readOhms)} is not below the part's {Figures.Ohms(partOhms)}: nothing lies in parallel"))
         .Compute(() =>
         {
             decimal ohms = 1m / ((1m / readOhms) - (1m / partOhms));
-            return new Worked<decimal>(ohms, $"1 / (1 / {Figures.Ohms(readOhms)} - 1 / {Figures.Ohms(partOhms)}) = {Figures.Ohms(ohms)}", InCircuitRule.Source);
+            return new Worked<decimal>(ohms, $"1 / (1 / {Figures.Ohms(readOhms)} - 1 / {Figures.Ohms(partOhms)}) = {Figures.Ohms(ohms)}",
+                InCircuitRule.Source);
         });
 }

@@ -28,7 +28,8 @@ public static class PartsPerMillion
 
     /// <summary>How far the baud rate of a divided clock is off, as a fraction; two ends together must stay within about 2 %.</summary>
     public static Outcome<Worked<decimal>> BaudError(decimal clockHertz, decimal divisor, decimal oversampling, decimal baud) =>
-        Domain.Of(Domain.Positive("clock", clockHertz), Domain.Positive("divisor", divisor), Domain.Positive("oversampling", oversampling), Domain.Positive("baud rate", baud))
+        Domain.Of(Domain.Positive("clock", clockHertz), Domain.Positive("divisor", divisor), Domain.Positive("oversampling", oversampling),
+            Domain.Positive("baud rate", baud))
             .Compute(() =>
             {
                 decimal real = clockHertz / divisor / oversampling;

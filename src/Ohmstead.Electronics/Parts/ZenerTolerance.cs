@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Parts;
 
-/// <summary>The voltage tolerance that a Zener's suffix stands for. It depends on the series: the same letter means different things.</summary>
+/// <summary>The voltage tolerance that a Zener's suffix stands for. It depends on the series: the same letter means different
+/// things.</summary>
 public static class ZenerTolerance
 {
     private static readonly Source Jedec = Source.FromMemory("JEDEC registrations of the 1N series", "suffix");
@@ -24,7 +25,8 @@ public static class ZenerTolerance
         };
         string mark = suffix is { } c ? $"suffix {c}" : "no suffix";
         return fraction is { } known
-            ? Outcome<Worked<decimal>>.Of(new Worked<decimal>(known, $"{mark}: ±{Figures.Percent(known)}", series == ZenerSeries.ProElectron ? ProElectron : Jedec))
+            ? Outcome<Worked<decimal>>.Of(new Worked<decimal>(known, $"{mark}: ±{Figures.Percent(known)}",
+                series == ZenerSeries.ProElectron ? ProElectron : Jedec))
             : Outcome<Worked<decimal>>.Refused($"{mark} has no known tolerance in this series");
     }
 }

@@ -32,7 +32,8 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
             {
                 if (Improve(masses, covers) < Settled)
                 {
-                    return Outcome<IntervalCensoredEstimate>.Of(new IntervalCensoredEstimate([.. innermost.Select((b, j) => new FailureMass(b.Left.Age, b.Right.Age, masses[j]))], round));
+                    return Outcome<IntervalCensoredEstimate>.Of(new IntervalCensoredEstimate([.. innermost.Select((b, j) =>
+                        new FailureMass(b.Left.Age, b.Right.Age, masses[j]))], round));
                 }
             }
 
@@ -74,7 +75,8 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
     // Only a left end directly followed by a right end can carry probability.
     private static IEnumerable<(Bound Left, Bound Right)> Innermost(IReadOnlyList<(Bound Left, Bound Right)> ranges)
     {
-        List<(Bound Bound, bool IsLeft)> ends = [.. ranges.Select(r => (r.Left, true)).Concat(ranges.Select(r => (r.Right, false))).Distinct().Order()];
+        List<(Bound Bound, bool IsLeft)> ends = [.. ranges.Select(r =>
+            (r.Left, true)).Concat(ranges.Select(r => (r.Right, false))).Distinct().Order()];
         for (int i = 0; i + 1 < ends.Count; i++)
         {
             if (ends[i].IsLeft && !ends[i + 1].IsLeft)

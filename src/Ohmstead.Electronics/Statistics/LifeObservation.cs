@@ -2,7 +2,8 @@ namespace Ohmstead.Electronics.Statistics;
 
 /// <summary>What is known of an item's age at failure: that it lies in a range.</summary>
 /// <param name="After">It had not failed at this age; 0 when nothing is known.</param>
-/// <param name="By">It had failed by this age; null when it has not failed yet. Equal to <paramref name="After"/> when known exactly.</param>
+/// <param name="By">It had failed by this age; null when it has not failed yet. Equal to <paramref name="After"/> when known
+/// exactly.</param>
 public sealed record LifeObservation(double After, double? By)
 {
     /// <summary>Failed at exactly this age.</summary>
@@ -20,7 +21,8 @@ public sealed record LifeObservation(double After, double? By)
     internal bool IsExact => By == After;
 
     internal string? Fault => Domain.NotNegative("age", After)
-        ?? (By is { } by ? Domain.Positive("age at failure", by) ?? Domain.That(by >= After, $"failed by {Figures.Text(by)} but good at {Figures.Text(After)}") : null);
+        ?? (By is { } by ? Domain.Positive("age at failure", by)
+            ?? Domain.That(by >= After, $"failed by {Figures.Text(by)} but good at {Figures.Text(After)}") : null);
 
     internal static Domain Check(IReadOnlyList<LifeObservation> observations) => Domain.Of(
         Domain.That(observations.Count > 0, "no item was observed"),

@@ -2,7 +2,8 @@ using MathNet.Numerics.Distributions;
 
 namespace Ohmstead.Electronics.Statistics;
 
-/// <summary>A straight line through dated readings, y = intercept + slope x, by least squares, with what it can and cannot foretell.</summary>
+/// <summary>A straight line through dated readings, y = intercept + slope x, by least squares, with what it can and cannot
+/// foretell.</summary>
 /// <remarks>Readings must be comparable: same instrument, frequency and temperature.</remarks>
 public sealed record LinearTrend
 {
@@ -25,7 +26,8 @@ public sealed record LinearTrend
     }
 
     /// <summary>Where the formulas come from.</summary>
-    public static Source Source { get; } = Source.FromMemory("JCGM 100:2008; NIST/SEMATECH e-Handbook of Statistical Methods", "H.3; 4.1.4");
+    public static Source Source { get; } = Source.FromMemory("JCGM 100:2008; NIST/SEMATECH e-Handbook of Statistical Methods",
+        "H.3; 4.1.4");
 
     /// <summary>How many readings.</summary>
     public int Count { get; }
@@ -108,7 +110,8 @@ public sealed record LinearTrend
             }
 
             double crossing = MathNet.Numerics.RootFinding.Brent.FindRoot(x => Upper(x) - limit, lastX, far, 1e-10 * span, 200);
-            return Outcome<Worked<double>>.Of(Crossed(crossing, limit, $"the upper prediction limit reaches {Figures.Text(limit)} at {Figures.Text(crossing, 4)}"));
+            return Outcome<Worked<double>>.Of(Crossed(crossing, limit,
+                $"the upper prediction limit reaches {Figures.Text(limit)} at {Figures.Text(crossing, 4)}"));
         });
 
     /// <summary>When the line itself reaches a value, or null when it does not move.</summary>
@@ -118,7 +121,8 @@ public sealed record LinearTrend
     {
         Remarks =
         [
-            .. LineReaches(limit) is { } line && Slope > 0 ? [$"the line itself reaches it at {Figures.Text(line, 4)}"] : Array.Empty<string>(),
+            .. LineReaches(limit) is { } line && Slope > 0 ? [$"the line itself reaches it at {Figures.Text(line, 4)}"]
+                : Array.Empty<string>(),
             .. x > lastX + span ? ["beyond one more of the time observed: a guess"] : Array.Empty<string>(),
         ],
     };
@@ -127,7 +131,8 @@ public sealed record LinearTrend
 
     private double Student(double confidence) => StudentT.InvCDF(0, 1, Count - 2, (1 + confidence) / 2);
 
-    private static Domain Checked(double x, double confidence) => Domain.Of(Domain.Finite("x", x), Domain.Within("confidence", confidence, 0.5, 0.9999));
+    private static Domain Checked(double x, double confidence) =>
+        Domain.Of(Domain.Finite("x", x), Domain.Within("confidence", confidence, 0.5, 0.9999));
 
     private static double Squared(double x) => x * x;
 }

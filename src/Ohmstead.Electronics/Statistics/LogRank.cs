@@ -24,7 +24,8 @@ public sealed record LogRank(double ChiSquare, double Probability, double Expect
                 double atRisk = AtRisk(all, age), inFirst = AtRisk(first, age);
                 double failures = all.Count(i => i.Failed && i.Until == age);
                 expected += failures * inFirst / atRisk;
-                variance += atRisk > 1 ? failures * inFirst * (atRisk - inFirst) * (atRisk - failures) / (atRisk * atRisk * (atRisk - 1)) : 0;
+                variance += atRisk > 1 ? failures * inFirst * (atRisk - inFirst) * (atRisk - failures) / (atRisk * atRisk * (atRisk - 1))
+                    : 0;
             }
 
             int observed = first.Count(i => i.Failed);

@@ -13,7 +13,8 @@ public static class ProportionInterval
     public static Source Source { get; } = Source.FromMemory("Newcombe, Statistics in Medicine 17 (1998) 857-872", "methods 3 to 5");
 
     /// <summary>The score interval of Wilson: the one to use by default.</summary>
-    public static Outcome<ConfidenceInterval> Wilson(int bad, int looked, double confidence = 0.95) => Checked(bad, looked, confidence).Compute(() =>
+    public static Outcome<ConfidenceInterval> Wilson(int bad, int looked, double confidence = 0.95) =>
+        Checked(bad, looked, confidence).Compute(() =>
     {
         (double n, double p, double z) = (looked, (double)bad / looked, Z(confidence));
         double scale = 1 + (z * z / n);
@@ -23,7 +24,8 @@ public static class ProportionInterval
     });
 
     /// <summary>Wilson's interval with a continuity correction: wider, for when too narrow would be worse.</summary>
-    public static Outcome<ConfidenceInterval> WilsonCorrected(int bad, int looked, double confidence = 0.95) => Checked(bad, looked, confidence).Compute(() =>
+    public static Outcome<ConfidenceInterval> WilsonCorrected(int bad, int looked, double confidence = 0.95) =>
+        Checked(bad, looked, confidence).Compute(() =>
     {
         (double n, double p, double z) = (looked, (double)bad / looked, Z(confidence));
         double divisor = 2 * (n + (z * z));
@@ -34,7 +36,8 @@ public static class ProportionInterval
     });
 
     /// <summary>The exact interval of Clopper and Pearson: never too narrow, often too wide.</summary>
-    public static Outcome<ConfidenceInterval> ClopperPearson(int bad, int looked, double confidence = 0.95) => Checked(bad, looked, confidence).Compute(() =>
+    public static Outcome<ConfidenceInterval> ClopperPearson(int bad, int looked, double confidence = 0.95) =>
+        Checked(bad, looked, confidence).Compute(() =>
     {
         double tail = (1 - confidence) / 2;
         double low = bad == 0 ? 0 : Beta.InvCDF(bad, looked - bad + 1, tail);

@@ -15,7 +15,8 @@ public sealed record Weibull(double Shape, double Scale)
 
     /// <summary>The age by which a share has failed, eta (-ln(1 - share))^(1/beta); refused outside 0 to 1.</summary>
     public Outcome<double> AgeAt(double shareFailed) =>
-        Domain.Of(Domain.Within("share failed", shareFailed, 0, 0.999999)).Compute(() => Scale * Math.Pow(-Math.Log(1 - shareFailed), 1 / Shape));
+        Domain.Of(Domain.Within("share failed", shareFailed, 0, 0.999999)).Compute(() =>
+            Scale * Math.Pow(-Math.Log(1 - shareFailed), 1 / Shape));
 
     /// <summary>The probability that an item good at one age fails before a later one, 1 - S(t2)/S(t1).</summary>
     public Outcome<double> FailsBetween(double goodAt, double age) =>

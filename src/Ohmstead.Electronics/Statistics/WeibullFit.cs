@@ -34,7 +34,8 @@ public sealed record WeibullFit(Weibull Life, double LogLikelihood, double LogSc
         return Domain.Of(
             Domain.That(failures > 0, "no failure was seen: use the upper limit for no failures instead"),
             Domain.That(failures >= LeastFailures, $"{Figures.Text(failures)} failures, expected three or more"),
-            Domain.That(observations.Where(o => o.By is not null).Select(o => (o.After, o.By)).Distinct().Count() > 1, "all failures have one and the same age"),
+            Domain.That(observations.Where(o => o.By is not null).Select(o => (o.After, o.By)).Distinct().Count() > 1,
+                "all failures have one and the same age"),
             observations.Select(o => o.Fault).FirstOrDefault(f => f is not null))
         .Flatten(() => WeibullLikelihood.Maximise(observations) is { } found
             ? Accept(found, failures, observations.Count)
@@ -45,7 +46,8 @@ public sealed record WeibullFit(Weibull Life, double LogLikelihood, double LogSc
     {
         > LargestShape => Outcome<WeibullFit>.Refused($"the shape comes to {Figures.Text(found.Shape, 3)}, expected at most 10: the failures lie too close together for a Weibull life"),
         < SmallestShape => Outcome<WeibullFit>.Refused($"the shape comes to {Figures.Text(found.Shape, 3)}, expected at least 0.05"),
-        _ => Outcome<WeibullFit>.Of(new WeibullFit(new Weibull(found.Shape, found.Scale), found.LogLikelihood, found.LogScaleError, found.LogShapeError, failures, items)),
+        _ => Outcome<WeibullFit>.Of(new WeibullFit(new Weibull(found.Shape, found.Scale), found.LogLikelihood, found.LogScaleError,
+            found.LogShapeError, failures, items)),
     };
 
     private static Outcome<ConfidenceInterval> Interval(double value, double error, double confidence) =>

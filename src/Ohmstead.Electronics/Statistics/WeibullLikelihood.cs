@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Statistics;
 
-/// <summary>The Weibull likelihood in mu = ln eta and v = ln beta, and its maximum by Newton's method with a step that always climbs.</summary>
+/// <summary>The Weibull likelihood in mu = ln eta and v = ln beta, and its maximum by Newton's method with a step that always
+/// climbs.</summary>
 internal static class WeibullLikelihood
 {
     private const int MostSteps = 500;
@@ -60,8 +61,10 @@ internal static class WeibullLikelihood
             double here = f(mu, v);
             (double up, double down) = (f(mu + Step, v), f(mu - Step, v));
             (double right, double left) = (f(mu, v + Step), f(mu, v - Step));
-            double mixed = (f(mu + Step, v + Step) - f(mu + Step, v - Step) - f(mu - Step, v + Step) + f(mu - Step, v - Step)) / (4 * Step * Step);
-            return new Slopes((up - down) / (2 * Step), (right - left) / (2 * Step), (up - (2 * here) + down) / (Step * Step), (right - (2 * here) + left) / (Step * Step), mixed);
+            double mixed = (f(mu + Step, v + Step) - f(mu + Step, v - Step) - f(mu - Step, v + Step)
+                + f(mu - Step, v - Step)) / (4 * Step * Step);
+            return new Slopes((up - down) / (2 * Step), (right - left) / (2 * Step), (up - (2 * here) + down) / (Step * Step),
+                (right - (2 * here) + left) / (Step * Step), mixed);
         }
 
         // Newton's step where the surface is a hill, else straight uphill.

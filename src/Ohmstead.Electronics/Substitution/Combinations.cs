@@ -5,7 +5,8 @@ public static class Combinations
 {
     private static readonly Source Algebra = Source.Practice("capacitors in series; corner of an RC circuit");
 
-    /// <summary>Two equal parts in series: half the value at twice the voltage, each with a sharing resistor of its own, and each used to 0.9 of its rating.</summary>
+    /// <summary>Two equal parts in series: half the value at twice the voltage, each with a sharing resistor of its own, and each used to
+    /// 0.9 of its rating.</summary>
     public static Outcome<Worked<(decimal Farads, decimal Volts)>> InSeries(decimal farads, decimal ratedVolts) =>
         Domain.Of(Domain.Positive("capacitance", farads), Domain.Positive("rated voltage", ratedVolts)).Compute(() =>
             new Worked<(decimal Farads, decimal Volts)>(
@@ -29,6 +30,7 @@ public static class Combinations
         Domain.Of(Domain.Positive("resistance", ohms), Domain.Positive("capacitance", farads)).Compute(() =>
         {
             decimal hertz = 1m / (Capacitors.LossFactor.TwoPi * ohms * farads);
-            return new Worked<decimal>(hertz, $"1 / (2 pi x {Figures.Ohms(ohms)} x {Figures.Farads(farads)}) = {Figures.Text(hertz, 4)} Hz", Algebra);
+            return new Worked<decimal>(hertz,
+                $"1 / (2 pi x {Figures.Ohms(ohms)} x {Figures.Farads(farads)}) = {Figures.Text(hertz, 4)} Hz", Algebra);
         });
 }

@@ -9,11 +9,13 @@ internal static class KindRules
     {
         if (place.IsBipolar && !offer.IsBipolar && offer.Kind.IsElectrolytic())
         {
-            yield return Reason.Against("polarity", "a polar part where the voltage changes sign: take a bipolar one, or two equal ones back to back of twice the value");
+            yield return Reason.Against("polarity",
+                "a polar part where the voltage changes sign: take a bipolar one, or two equal ones back to back of twice the value");
         }
 
         string words = $"{offer.Kind.Words()} for {place.Kind.Words()}";
-        yield return place.Kind == offer.Kind && !offer.Kind.IsPaper() ? Reason.For(Aspect, $"{words}: the same kind") : Other(place, offer, words);
+        yield return place.Kind == offer.Kind && !offer.Kind.IsPaper() ? Reason.For(Aspect, $"{words}: the same kind")
+            : Other(place, offer, words);
         if (place.Role == CapacitorRole.Snubber)
         {
             yield return offer.Kind == CapacitorKind.Polypropylene
@@ -24,14 +26,17 @@ internal static class KindRules
 
     private static Reason Other(CapacitorPlace place, CapacitorOffer offer, string words) => (place.Kind, offer.Kind) switch
     {
-        (_, CapacitorKind.Paper or CapacitorKind.MetallisedPaper) => Reason.Against(Aspect, $"{words}: old paper leaks, film takes its place"),
-        (CapacitorKind.TantalumWet, CapacitorKind.AluminiumWet or CapacitorKind.TantalumSolid) => Reason.Doubt(Aspect, $"{words}: compare leakage and temperature range"),
+        (_, CapacitorKind.Paper or CapacitorKind.MetallisedPaper) =>
+            Reason.Against(Aspect, $"{words}: old paper leaks, film takes its place"),
+        (CapacitorKind.TantalumWet, CapacitorKind.AluminiumWet or CapacitorKind.TantalumSolid) =>
+            Reason.Doubt(Aspect, $"{words}: compare leakage and temperature range"),
         (CapacitorKind.TantalumSolid or CapacitorKind.TantalumWet, CapacitorKind.AluminiumWet) => AluminiumForTantalum(place, offer, words),
         (_, CapacitorKind.TantalumWet) => Reason.Against(Aspect, $"{words}: bears no reverse voltage and leaks acid when it fails"),
         (CapacitorKind.AluminiumWet or CapacitorKind.Polymer, CapacitorKind.TantalumSolid) => IsLowImpedance(place.Role)
             ? Reason.Against(Aspect, $"{words} on a low-impedance rail: it fails short at power-up")
             : Reason.Doubt(Aspect, $"{words}: only with half its voltage and some impedance before it"),
-        (_, CapacitorKind.Polymer) when place.Kind.IsElectrolytic() => place.Role is CapacitorRole.Coupling or CapacitorRole.Timing or CapacitorRole.Filter
+        (_, CapacitorKind.Polymer) when place.Kind.IsElectrolytic() =>
+            place.Role is CapacitorRole.Coupling or CapacitorRole.Timing or CapacitorRole.Filter
             ? Reason.Against(Aspect, $"{words}: leaks too much for {Role(place.Role)}")
             : Reason.Doubt(Aspect, $"{words}: leaks more, and its low ESR can upset a regulator"),
         (CapacitorKind.Polymer, CapacitorKind.AluminiumWet) => Reason.Doubt(Aspect, $"{words}: its ESR is higher"),
@@ -39,21 +44,25 @@ internal static class KindRules
         (_, CapacitorKind.CeramicClass2) => Class2(place, words),
         _ when place.Kind.IsElectrolytic() => Reason.For(Aspect, $"{words}: longer lived where there is room"),
         _ when place.Kind.IsPaper() => Reason.For(Aspect, $"{words}: the usual replacement"),
-        _ when IsPrecise(place.Role) && place.Kind.IsStable() && !offer.Kind.IsStable() => Reason.Against(Aspect, $"{words} in {Role(place.Role)}: drifts more"),
+        _ when IsPrecise(place.Role) && place.Kind.IsStable() && !offer.Kind.IsStable() =>
+            Reason.Against(Aspect, $"{words} in {Role(place.Role)}: drifts more"),
         _ when IsPrecise(place.Role) => Reason.Doubt(Aspect, $"{words} in {Role(place.Role)}: compare drift and temperature coefficient"),
         _ => Reason.For(Aspect, $"{words}: as good in this role"),
     };
 
     private static Reason AluminiumForTantalum(CapacitorPlace place, CapacitorOffer offer, string words) =>
-        place.Role is CapacitorRole.Timing or CapacitorRole.Filter ? Reason.Against(Aspect, $"{words} in {Role(place.Role)}: take film or a low-leakage part")
+        place.Role is CapacitorRole.Timing or CapacitorRole.Filter
+            ? Reason.Against(Aspect, $"{words} in {Role(place.Role)}: take film or a low-leakage part")
         : offer.Farads >= 1.5m * place.Farads ? Reason.Doubt(Aspect, $"{words}: low-leakage or 105 degree part, check the height")
         : Reason.Doubt(Aspect, $"{words}: 1.5 to 2 x the value makes up for the higher ESR");
 
     private static Reason Class2(CapacitorPlace place, string words) =>
-        place.Kind.IsStable() || IsPrecise(place.Role) ? Reason.Against(Aspect, $"{words}: its value moves with temperature, voltage and age")
+        place.Kind.IsStable() || IsPrecise(place.Role)
+            ? Reason.Against(Aspect, $"{words}: its value moves with temperature, voltage and age")
         : Reason.Doubt(Aspect, $"{words}: loses capacitance under voltage, allow for it");
 
-    private static bool IsLowImpedance(CapacitorRole role) => role is CapacitorRole.Reservoir or CapacitorRole.ValveReservoir or CapacitorRole.SwitchingOutput;
+    private static bool IsLowImpedance(CapacitorRole role) =>
+        role is CapacitorRole.Reservoir or CapacitorRole.ValveReservoir or CapacitorRole.SwitchingOutput;
 
     private static bool IsPrecise(CapacitorRole role) => role is CapacitorRole.Timing or CapacitorRole.Filter or CapacitorRole.Tuned;
 

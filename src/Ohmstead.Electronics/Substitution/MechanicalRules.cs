@@ -7,7 +7,8 @@ internal static class MechanicalRules
     private const decimal FormingRoom = 0.5m;
 
     internal static IEnumerable<Reason> Reasons(CapacitorPlace place, CapacitorOffer offer) =>
-        [.. Room("diameter", place.LargestDiameter, offer.Diameter), .. Room("height", place.LargestHeight, offer.Height), .. Form(place, offer), .. Pitch(place, offer)];
+        [.. Room("diameter", place.LargestDiameter, offer.Diameter), .. Room("height", place.LargestHeight, offer.Height),
+            .. Form(place, offer), .. Pitch(place, offer)];
 
     private static IEnumerable<Reason> Room(string what, decimal? most, decimal? offered)
     {
@@ -19,7 +20,8 @@ internal static class MechanicalRules
         yield return offered switch
         {
             null => Reason.Doubt(Aspect, $"its {what} is not known, there is room for {Figures.Text(room)} mm"),
-            { } size when size > room => Reason.Against(Aspect, $"{what} {Figures.Text(size)} mm where there is room for {Figures.Text(room)} mm"),
+            { } size when size > room =>
+                Reason.Against(Aspect, $"{what} {Figures.Text(size)} mm where there is room for {Figures.Text(room)} mm"),
             { } size => Reason.For(Aspect, $"{what} {Figures.Text(size)} mm, there is room for {Figures.Text(room)} mm"),
         };
     }
@@ -35,8 +37,10 @@ internal static class MechanicalRules
         {
             (_, null) => Reason.Doubt("form", "its form is not known"),
             var (a, o) when a == o => Reason.For("form", "the same form"),
-            (CapacitorForm.Radial, CapacitorForm.Axial) => Reason.Doubt("form", "axial in a radial place: stand it up, insulate the long lead, the end joined to the case is minus"),
-            (CapacitorForm.Axial, CapacitorForm.Radial) => Reason.Doubt("form", "radial in an axial place: lay it down, insulate and fix the leads"),
+            (CapacitorForm.Radial, CapacitorForm.Axial) =>
+                Reason.Doubt("form", "axial in a radial place: stand it up, insulate the long lead, the end joined to the case is minus"),
+            (CapacitorForm.Axial, CapacitorForm.Radial) =>
+                Reason.Doubt("form", "radial in an axial place: lay it down, insulate and fix the leads"),
             (CapacitorForm.Chip, _) or (_, CapacitorForm.Chip) => Reason.Against("form", "leads and surface mounting do not go together"),
             _ => Reason.Doubt("form", "another form: it needs a mounting of its own"),
         };
@@ -52,9 +56,12 @@ internal static class MechanicalRules
         yield return offer.Pitch switch
         {
             null => Reason.Doubt("pitch", $"its lead spacing is not known, the holes are {Figures.Text(holes)} mm apart"),
-            { } leads when Math.Abs(leads - holes) <= FormingRoom => Reason.For("pitch", $"{Figures.Text(leads)} mm on holes of {Figures.Text(holes)} mm"),
-            _ when place.Form == CapacitorForm.SnapIn => Reason.Against("pitch", $"pins of {Figures.Text(offer.Pitch.Value)} mm do not go into holes of {Figures.Text(holes)} mm"),
-            { } leads => Reason.Doubt("pitch", $"{Figures.Text(leads)} mm on holes of {Figures.Text(holes)} mm: form the leads, first bend 1 to 2 mm from the seal"),
+            { } leads when Math.Abs(leads - holes) <= FormingRoom =>
+                Reason.For("pitch", $"{Figures.Text(leads)} mm on holes of {Figures.Text(holes)} mm"),
+            _ when place.Form == CapacitorForm.SnapIn =>
+                Reason.Against("pitch", $"pins of {Figures.Text(offer.Pitch.Value)} mm do not go into holes of {Figures.Text(holes)} mm"),
+            { } leads => Reason.Doubt("pitch",
+                $"{Figures.Text(leads)} mm on holes of {Figures.Text(holes)} mm: form the leads, first bend 1 to 2 mm from the seal"),
         };
     }
 }

@@ -7,7 +7,8 @@ namespace Ohmstead.Electronics.Substitution;
 public sealed record RadialCan(decimal Diameter, decimal Pitch, decimal LeadDiameter)
 {
     /// <summary>Where the figures come from; the sizes 6.3, 10 and from 20 mm up are from memory.</summary>
-    public static Source Source { get; } = Source.Published("KEMET ESY taping table; Illinois Capacitor suffix list", "lead spacing, in part from memory");
+    public static Source Source { get; } = Source.Published("KEMET ESY taping table; Illinois Capacitor suffix list",
+        "lead spacing, in part from memory");
 
     /// <summary>The series.</summary>
     public static IReadOnlyList<RadialCan> All { get; } =

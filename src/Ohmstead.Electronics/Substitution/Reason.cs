@@ -7,11 +7,14 @@ namespace Ohmstead.Electronics.Substitution;
 /// <param name="Source">Where the rule comes from.</param>
 public sealed record Reason(ReasonWeight Weight, string Aspect, string Words, Source Source)
 {
-    internal static Reason For(string aspect, string words, Source? source = null) => new(ReasonWeight.For, aspect, words, source ?? Source.CommonPractice);
+    internal static Reason For(string aspect, string words, Source? source = null) =>
+        new(ReasonWeight.For, aspect, words, source ?? Source.CommonPractice);
 
-    internal static Reason Doubt(string aspect, string words, Source? source = null) => new(ReasonWeight.Doubt, aspect, words, source ?? Source.CommonPractice);
+    internal static Reason Doubt(string aspect, string words, Source? source = null) =>
+        new(ReasonWeight.Doubt, aspect, words, source ?? Source.CommonPractice);
 
-    internal static Reason Against(string aspect, string words, Source? source = null) => new(ReasonWeight.Against, aspect, words, source ?? Source.CommonPractice);
+    internal static Reason Against(string aspect, string words, Source? source = null) =>
+        new(ReasonWeight.Against, aspect, words, source ?? Source.CommonPractice);
 }
 
 /// <summary>Which way a reason speaks.</summary>

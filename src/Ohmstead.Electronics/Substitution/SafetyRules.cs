@@ -25,7 +25,8 @@ internal static class SafetyRules
             yield return offer.AlternatingVolts switch
             {
                 null => Missing(place),
-                { } rated when rated < asked => Reason.Against(Aspect, $"rated {Figures.Text(rated)} V a.c. where {Figures.Text(asked)} V are asked for"),
+                { } rated when rated < asked =>
+                    Reason.Against(Aspect, $"rated {Figures.Text(rated)} V a.c. where {Figures.Text(asked)} V are asked for"),
                 { } rated => Reason.For(Aspect, $"rated {Figures.Text(rated)} V a.c., {Figures.Text(asked)} V are asked for"),
             };
         }

@@ -17,7 +17,8 @@ internal static class StressRules
         yield return offer.CelsiusRating switch
         {
             null => Reason.Doubt(Aspect, $"its temperature rating is not known, {Figures.Text(asked)} degrees are asked for"),
-            { } rated when rated < asked => Reason.Against(Aspect, $"{Figures.Text(rated)} degrees where {Figures.Text(asked)} are asked for"),
+            { } rated when rated < asked =>
+                Reason.Against(Aspect, $"{Figures.Text(rated)} degrees where {Figures.Text(asked)} are asked for"),
             { } rated when rated > asked && offer.Kind == CapacitorKind.AluminiumWet => Reason.For(
                 Aspect, $"{Figures.Text(rated)} degrees for {Figures.Text(asked)}: {Figures.Text(Life.TenKelvinRule.Factor((double)rated, (double)asked), 3)} x the life", Life.TenKelvinRule.Source),
             { } rated => Reason.For(Aspect, $"{Figures.Text(rated)} degrees, {Figures.Text(asked)} are asked for"),

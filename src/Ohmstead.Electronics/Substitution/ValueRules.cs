@@ -45,13 +45,15 @@ internal static class ValueRules
         return place.LargestInputFarads is { } most && offer.Farads > most
             ? Reason.Against(Aspect, $"{Figures.Farads(offer.Farads)} is over the {Figures.Farads(most)} that the valve rectifier may feed", source)
             : share < 0.9m ? Reason.Against(Aspect, $"{words}, expected 0.9 or more")
-            : share <= 1.0m || place.LargestInputFarads is not null ? Reason.For(Aspect, $"{words}: not over what the valve rectifier may feed", source)
+            : share <= 1.0m || place.LargestInputFarads is not null
+                ? Reason.For(Aspect, $"{words}: not over what the valve rectifier may feed", source)
             : share <= 1.25m ? Reason.Doubt(Aspect, $"{words}: look up what the valve rectifier may feed", source)
             : Reason.Against(Aspect, $"{words} on a valve rectifier whose largest input capacitor is not known", source);
     }
 
     private static Reason Safety(CapacitorPlace place, decimal share, string words) =>
         place.SafetyClass is Capacitors.SafetyClass.Y1 or Capacitors.SafetyClass.Y2 or Capacitors.SafetyClass.Y3 or Capacitors.SafetyClass.Y4 && share > 1m
-            ? Reason.Against(Aspect, $"{words}: a class Y value is never raised, the touch current goes with it", Source.FromMemory("IEC 60384-14", null))
+            ? Reason.Against(Aspect, $"{words}: a class Y value is never raised, the touch current goes with it",
+                Source.FromMemory("IEC 60384-14", null))
             : Between(share, 1m - place.ToleranceBelow, 1m + place.ToleranceAbove, words, "inside the tolerance of the original");
 }

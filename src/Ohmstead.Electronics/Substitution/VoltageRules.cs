@@ -12,7 +12,8 @@ internal static class VoltageRules
     private const decimal TantalumMargin = 2m;
     private const decimal AluminiumCeiling = 2m;
 
-    private static readonly Source TantalumSource = Source.Published("KEMET derating guidelines for tantalum capacitors", "50 % to 85 degrees");
+    private static readonly Source TantalumSource = Source.Published("KEMET derating guidelines for tantalum capacitors",
+        "50 % to 85 degrees");
 
     internal static IEnumerable<Reason> Reasons(CapacitorPlace place, CapacitorOffer offer)
     {
@@ -47,5 +48,6 @@ internal static class VoltageRules
     }
 
     private static string Proposal(decimal mark) =>
-        RatedVoltages.Replace(new Quantity(mark, Dimension.Voltage)).Rating is { } rating ? $"; the lowest of today's ratings not under it is {Figures.Text(rating.Value)} V" : "";
+        RatedVoltages.Replace(new Quantity(mark, Dimension.Voltage)).Rating is { } rating
+            ? $"; the lowest of today's ratings not under it is {Figures.Text(rating.Value)} V" : "";
 }

@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Supplies;
 
-/// <summary>Choke-input supplies, full wave: below a critical current the output climbs from 0.90 to 1.41 times the winding's r.m.s. voltage.</summary>
+/// <summary>Choke-input supplies, full wave: below a critical current the output climbs from 0.90 to 1.41 times the winding's r.m.s.
+/// voltage.</summary>
 public static class ChokeInput
 {
     /// <summary>Output over winding r.m.s. while the choke holds.</summary>

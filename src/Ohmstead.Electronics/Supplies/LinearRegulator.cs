@@ -11,7 +11,8 @@ namespace Ohmstead.Electronics.Supplies;
 public sealed record LinearRegulator(
     string Part, decimal LowVolts, decimal HighVolts, decimal LowVoltsOver, decimal HighVoltsOver, decimal LeastInputVolts, Source Source)
 {
-    private static readonly Source Sheets = Source.FromMemory("Fairchild uA7800 and National LM340 data sheets", "electrical characteristics");
+    private static readonly Source Sheets = Source.FromMemory("Fairchild uA7800 and National LM340 data sheets",
+        "electrical characteristics");
 
     /// <summary>The regulators known here.</summary>
     public static IReadOnlyList<LinearRegulator> All { get; } =
@@ -47,7 +48,8 @@ public sealed record LinearRegulator(
             return new Worked<decimal>(watts, working, Source.Practice("power in a series regulator"));
         });
 
-    /// <summary>What is left between the bottom of the ripple and the least input, in volt; under nought the output dips with each cycle.</summary>
+    /// <summary>What is left between the bottom of the ripple and the least input, in volt; under nought the output dips with each
+    /// cycle.</summary>
     public Outcome<Worked<decimal>> HeadroomVolts(decimal meanInputVolts, decimal rippleVoltsPeakToPeak) =>
         Domain.Of(Domain.NotNegative("ripple", rippleVoltsPeakToPeak)).Compute(() =>
         {

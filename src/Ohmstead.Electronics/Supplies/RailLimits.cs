@@ -4,7 +4,8 @@ namespace Ohmstead.Electronics.Supplies;
 public static class RailLimits
 {
     private static readonly Source TtlBook = Source.FromMemory("Texas Instruments TTL Data Book", "recommended operating conditions");
-    private static readonly Source CmosBook = Source.FromMemory("RCA COS/MOS Integrated Circuits data book", "recommended operating conditions");
+    private static readonly Source CmosBook = Source.FromMemory("RCA COS/MOS Integrated Circuits data book",
+        "recommended operating conditions");
     private static readonly Source HighSpeedCmos = Source.FromMemory("JEDEC standard 7-A and data sheets of 74HC, HCT, AC and ACT", null);
     private static readonly Source Mos = Source.FromMemory("Intel data catalog", "d.c. characteristics");
     private static readonly Source SixteenK = Source.FromMemory("16 K dynamic memory data sheets", "recommended operating conditions");
@@ -20,13 +21,15 @@ public static class RailLimits
         new("DTL 930", 5m, 4.5m, 5.5m, null, Source.FromMemory("DTL data sheets", null)),
         RailLimit.PlusMinus("RTL", 3.6m, 10m, null, Source.FromMemory("RTL data sheets", null)),
         new("CMOS 4000A", 5m, 3m, 12m, "absolute maximum 15 V", CmosBook),
-        new("CMOS 4000B", 5m, 3m, 15m, "some makers to 18 V; 3 to 15 V is common to all; absolute maximum 20 V", Source.FromMemory("JEDEC standard 13-B", null)),
+        new("CMOS 4000B", 5m, 3m, 15m, "some makers to 18 V; 3 to 15 V is common to all; absolute maximum 20 V",
+            Source.FromMemory("JEDEC standard 13-B", null)),
         new("CMOS 74C", 5m, 3m, 15m, null, Source.FromMemory("74C data sheets", null)),
         new("CMOS 74HC", 5m, 2m, 6m, null, HighSpeedCmos),
         new("CMOS 74HCT", 5m, 4.5m, 5.5m, null, HighSpeedCmos),
         new("CMOS 74AC", 5m, 2m, 6m, null, HighSpeedCmos),
         new("CMOS 74ACT", 5m, 4.5m, 5.5m, null, HighSpeedCmos),
-        RailLimit.PlusMinus("ECL 10K", -5.2m, 10m, "its levels are specified at 5 %", Source.FromMemory("MECL System Design Handbook", null)),
+        RailLimit.PlusMinus("ECL 10K", -5.2m, 10m, "its levels are specified at 5 %",
+            Source.FromMemory("MECL System Design Handbook", null)),
         RailLimit.PlusMinus("NMOS 8080A, +12 V", 12m, 5m, null, Mos),
         RailLimit.PlusMinus("NMOS 8080A, +5 V", 5m, 5m, null, Mos),
         RailLimit.PlusMinus("NMOS 8080A, -5 V", -5m, 5m, null, Mos),

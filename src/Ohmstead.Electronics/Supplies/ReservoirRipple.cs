@@ -15,7 +15,8 @@ public static class ReservoirRipple
 
     /// <summary>The ripple in volt peak to peak, the upper bound.</summary>
     public static Outcome<Worked<decimal>> VoltsPeakToPeak(decimal amperes, decimal mainsHertz, decimal farads, Rectifier rectifier) =>
-        Domain.Of(Domain.NotNegative("load current", amperes), Domain.Positive("mains frequency", mainsHertz), Domain.Positive("capacitance", farads))
+        Domain.Of(Domain.NotNegative("load current", amperes), Domain.Positive("mains frequency", mainsHertz),
+            Domain.Positive("capacitance", farads))
             .Compute(() =>
             {
                 decimal pulses = rectifier.PulsesPerCycle();
@@ -29,7 +30,8 @@ public static class ReservoirRipple
 
     /// <summary>The capacitance that keeps the ripple within a height, I / (pulses f dV), in farad.</summary>
     public static Outcome<Worked<decimal>> FaradsFor(decimal voltsPeakToPeak, decimal amperes, decimal mainsHertz, Rectifier rectifier) =>
-        Domain.Of(Domain.Positive("ripple", voltsPeakToPeak), Domain.NotNegative("load current", amperes), Domain.Positive("mains frequency", mainsHertz))
+        Domain.Of(Domain.Positive("ripple", voltsPeakToPeak), Domain.NotNegative("load current", amperes),
+            Domain.Positive("mains frequency", mainsHertz))
             .Compute(() =>
             {
                 decimal pulses = rectifier.PulsesPerCycle();

@@ -8,9 +8,11 @@ namespace Ohmstead.Electronics.Supplies;
 /// <param name="MaximumVolts">The highest voltage.</param>
 /// <param name="MinimumVolts">The lowest voltage.</param>
 /// <param name="MeanVolts">The mean voltage.</param>
-/// <param name="ConductionDegrees">How long one charging pulse lasts, in degrees of the mains cycle, counted where the diodes carry more than a hundredth of their peak.</param>
+/// <param name="ConductionDegrees">How long one charging pulse lasts, in degrees of the mains cycle, counted where the diodes carry more
+/// than a hundredth of their peak.</param>
 /// <param name="PeakAmperes">The highest diode current.</param>
-public sealed record ReservoirWaveform(double MaximumVolts, double MinimumVolts, double MeanVolts, double ConductionDegrees, double PeakAmperes)
+public sealed record ReservoirWaveform(double MaximumVolts, double MinimumVolts, double MeanVolts, double ConductionDegrees,
+    double PeakAmperes)
 {
     private const double ThermalVolts = 0.02585;
     private const int StepsPerPulse = 4000;

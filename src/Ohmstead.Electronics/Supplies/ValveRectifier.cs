@@ -11,6 +11,7 @@ public sealed record ValveRectifier(string Type, decimal LargestInputFarads)
     /// <summary>The valves known here.</summary>
     public static IReadOnlyList<ValveRectifier> All { get; } =
     [
-        new("5Y3", 0.000020m), new("5U4", 0.000040m), new("GZ34", 0.000060m), new("5AR4", 0.000060m), new("EZ80", 0.000050m), new("EZ81", 0.000050m),
+        new("5Y3", 0.000020m), new("5U4", 0.000040m), new("GZ34", 0.000060m), new("5AR4", 0.000060m), new("EZ80", 0.000050m),
+        new("EZ81", 0.000050m),
     ];
 }

@@ -11,7 +11,8 @@ public sealed record AccuracySpecification(decimal PercentOfReading, decimal Dig
     // To 28 figures: acceptance limits that come of it are decimals.
     private const decimal SquareRootOfThree = 1.732050807568877293527446342m;
 
-    /// <summary>The half width of the range the true value is in, |reading| p/100 + digits x resolution + fixed, in the reading's unit.</summary>
+    /// <summary>The half width of the range the true value is in, |reading| p/100 + digits x resolution + fixed, in the reading's
+    /// unit.</summary>
     public Outcome<Worked<decimal>> HalfWidth(decimal reading) =>
         Domain.Of(
             Domain.NotNegative("per cent of reading", PercentOfReading),
@@ -26,7 +27,8 @@ public sealed record AccuracySpecification(decimal PercentOfReading, decimal Dig
             return new Worked<decimal>(halfWidth, working, Source.Practice("the maker's specification taken as limits of error"));
         });
 
-    /// <summary>The standard uncertainty of a reading, half width / sqrt(3): every error within the specification is taken as equally likely.</summary>
+    /// <summary>The standard uncertainty of a reading, half width / sqrt(3): every error within the specification is taken as equally
+    /// likely.</summary>
     public Outcome<decimal> StandardUncertaintyOf(decimal reading) => HalfWidth(reading).Then(a => a.Value / SquareRootOfThree);
 
     /// <summary>The expanded uncertainty of a reading, k = 2 (about 95 %), with its working.</summary>

@@ -23,7 +23,8 @@ public static class ConformanceProbability
             ? Sure(reading, lowerLimit, upperLimit)
             : Math.Clamp(Upper(reading, standardUncertainty, upperLimit) - Lower(reading, standardUncertainty, lowerLimit), 0, 1));
 
-    private static double Sure(double reading, double? lowerLimit, double? upperLimit) => reading < lowerLimit || reading > upperLimit ? 0 : 1;
+    private static double Sure(double reading, double? lowerLimit, double? upperLimit) => reading < lowerLimit || reading > upperLimit ? 0
+        : 1;
 
     private static double Upper(double reading, double u, double? limit) => limit is { } l ? Normal.CDF(reading, u, l) : 1;
 

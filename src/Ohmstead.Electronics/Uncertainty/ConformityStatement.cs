@@ -58,7 +58,8 @@ public sealed record ConformityStatement(
         string working = $"{Figures.Text(reading)} ± {Figures.Text(expanded, 4)} against {Range(lower, upper)}, guard band {Figures.Text(guard, 4)}: "
             + $"accepted {Range(lower + guard, upper - guard)}; inside with probability {Figures.Text(probability, 4)}";
         return new ConformityStatement(
-            conformity, IsInside(reading, lower, upper, guard), probability, guard, lower + guard, upper - guard, rule, working, Statements);
+            conformity, IsInside(reading, lower, upper, guard), probability, guard, lower + guard, upper - guard, rule, working,
+            Statements);
     }
 
     private static bool IsInside(decimal reading, decimal? lower, decimal? upper, decimal margin) =>

@@ -2,8 +2,10 @@ namespace Ohmstead.Electronics.Uncertainty;
 
 /// <summary>How the uncertainty of a reading moves the limit it is held against.</summary>
 /// <param name="Name">The name of the rule.</param>
-/// <param name="GuardShare">The guard band as a multiple of the expanded uncertainty U (k = 2): the acceptance limit is the limit less this.</param>
-/// <param name="FalseAcceptRisk">The largest risk that a reading exactly on the acceptance limit hides a value outside, as a fraction.</param>
+/// <param name="GuardShare">The guard band as a multiple of the expanded uncertainty U (k = 2): the acceptance limit is the limit less
+/// this.</param>
+/// <param name="FalseAcceptRisk">The largest risk that a reading exactly on the acceptance limit hides a value outside, as a
+/// fraction.</param>
 /// <param name="Meaning">What the rule asks, in a few words.</param>
 /// <param name="Source">Where it comes from.</param>
 public sealed record DecisionRule(string Name, decimal GuardShare, double FalseAcceptRisk, string Meaning, Source Source)
@@ -18,7 +20,8 @@ public sealed record DecisionRule(string Name, decimal GuardShare, double FalseA
 
     /// <summary>1.65 standard uncertainties, the default of ISO 14253-1.</summary>
     public static DecisionRule GuardedFivePercent { get; } = new(
-        "guard band of 0.83 U", 0.83m, 0.0485, "at most five in a hundred accepted wrongly", Source.FromMemory("ISO 14253-1:2017; ILAC-G8:09/2019", "table 1"));
+        "guard band of 0.83 U", 0.83m, 0.0485, "at most five in a hundred accepted wrongly",
+        Source.FromMemory("ISO 14253-1:2017; ILAC-G8:09/2019", "table 1"));
 
     /// <summary>Three standard uncertainties.</summary>
     public static DecisionRule ThreeSigma { get; } = new("three sigma", 1.5m, 0.00135, "under 0.16 % accepted wrongly", G8);

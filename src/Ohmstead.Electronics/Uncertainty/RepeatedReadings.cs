@@ -1,7 +1,8 @@
 namespace Ohmstead.Electronics.Uncertainty;
 
 /// <summary>Quantities read together several times: their means, the uncertainty of the means and how they move together.</summary>
-/// <remarks>JCGM 100:2008, 4.2.3 and 5.2.3. Readings taken at the same time are correlated; a result that ignores it has a wrong uncertainty.</remarks>
+/// <remarks>JCGM 100:2008, 4.2.3 and 5.2.3. Readings taken at the same time are correlated; a result that ignores it has a wrong
+/// uncertainty.</remarks>
 public sealed class RepeatedReadings
 {
     private readonly IReadOnlyList<IReadOnlyList<double>> series;
@@ -31,7 +32,8 @@ public sealed class RepeatedReadings
     public double UncertaintyOfMean(int quantity) => Math.Sqrt(CovarianceOfMeans(quantity, quantity));
 
     /// <summary>The correlation coefficient of two quantities.</summary>
-    public double CorrelationOf(int first, int second) => CovarianceOfMeans(first, second) / (UncertaintyOfMean(first) * UncertaintyOfMean(second));
+    public double CorrelationOf(int first, int second) =>
+        CovarianceOfMeans(first, second) / (UncertaintyOfMean(first) * UncertaintyOfMean(second));
 
     /// <summary>The covariance of two results that move with the quantities by these sensitivities, sum a_i b_j cov_ij.</summary>
     public double Covariance(IReadOnlyList<double> firstSensitivities, IReadOnlyList<double> secondSensitivities)

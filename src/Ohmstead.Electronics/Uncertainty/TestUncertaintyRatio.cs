@@ -22,10 +22,12 @@ public sealed record TestUncertaintyRatio(decimal Ratio, string Arithmetic)
 
     /// <summary>The ratio for a tolerance of plus or minus a half width, and an expanded uncertainty (k = 2) in the same unit.</summary>
     public static Outcome<TestUncertaintyRatio> Of(decimal toleranceHalfWidth, decimal expandedUncertainty) =>
-        Domain.Of(Domain.NotNegative("tolerance half width", toleranceHalfWidth), Domain.Positive("expanded uncertainty", expandedUncertainty))
+        Domain.Of(Domain.NotNegative("tolerance half width", toleranceHalfWidth),
+            Domain.Positive("expanded uncertainty", expandedUncertainty))
             .Compute(() =>
             {
                 decimal ratio = toleranceHalfWidth / expandedUncertainty;
-                return new TestUncertaintyRatio(ratio, $"{Figures.Text(toleranceHalfWidth)} / {Figures.Text(expandedUncertainty, 4)} = {Figures.Text(ratio, 4)}");
+                return new TestUncertaintyRatio(ratio,
+                    $"{Figures.Text(toleranceHalfWidth)} / {Figures.Text(expandedUncertainty, 4)} = {Figures.Text(ratio, 4)}");
             });
 }

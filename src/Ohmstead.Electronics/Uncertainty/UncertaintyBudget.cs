@@ -27,7 +27,9 @@ public sealed record UncertaintyBudget(IReadOnlyList<UncertaintyComponent> Compo
     {
         string terms = string.Join(", ", Components.Select(c => $"{c.Name} {Figures.Text(Math.Abs(c.Contribution), 4)}"));
         return new Worked<double>(
-            CoverageFactor * combined, $"root sum of squares of {terms} = {Figures.Text(combined, 4)}; x 2 = {Figures.Text(CoverageFactor * combined, 4)}", Source);
+            CoverageFactor * combined,
+            $"root sum of squares of {terms} = {Figures.Text(combined, 4)}; x 2 = {Figures.Text(CoverageFactor * combined, 4)}",
+            Source);
     });
 
     /// <summary>
@@ -56,7 +58,8 @@ public sealed record UncertaintyBudget(IReadOnlyList<UncertaintyComponent> Compo
             ? Coverage(probability, Math.Floor(degrees))
             : Outcome<double>.Refused(reason);
 
-    /// <summary>Student's t for a two-sided coverage probability; the normal distribution when the degrees of freedom are infinite.</summary>
+    /// <summary>Student's t for a two-sided coverage probability; the normal distribution when the degrees of freedom are
+    /// infinite.</summary>
     public static Outcome<double> Coverage(double probability, double degreesOfFreedom) =>
         Domain.Of(
             Domain.Within("coverage probability", probability, 0.5, 0.9999),
@@ -69,7 +72,8 @@ public sealed record UncertaintyBudget(IReadOnlyList<UncertaintyComponent> Compo
         Domain.That(Components.Count > 0, "the budget has no component, expected one or more"),
         Components.Select(c => Domain.NotNegative($"standard uncertainty of {c.Name}", c.StandardUncertainty)
             ?? Domain.Finite($"sensitivity of {c.Name}", c.Sensitivity)
-            ?? Domain.That(c.DegreesOfFreedom > 0, $"degrees of freedom of {c.Name} are {Figures.Text(c.DegreesOfFreedom)}, expected above 0"))
+            ?? Domain.That(c.DegreesOfFreedom > 0,
+                $"degrees of freedom of {c.Name} are {Figures.Text(c.DegreesOfFreedom)}, expected above 0"))
             .FirstOrDefault(f => f is not null),
         Correlations.Select(Fault).FirstOrDefault(f => f is not null));
 

@@ -60,7 +60,8 @@ public sealed class LeakageRuleTests
 
     [Fact]
     public void A_larger_part_may_always_leak_at_least_as_much() =>
-        Gen.Select(Gen.Int[0, LeakageRules.All.Count - 1], Gen.Int[1, 100_000], Gen.Int[0, 100_000], Gen.Int[0, 3].Select(i => new[] { 50m, 100m, 160m, 400m }[i]))
+        Gen.Select(Gen.Int[0, LeakageRules.All.Count - 1], Gen.Int[1, 100_000], Gen.Int[0, 100_000],
+            Gen.Int[0, 3].Select(i => new[] { 50m, 100m, 160m, 400m }[i]))
             .Sample((index, nanoFarads, more, volts) =>
             {
                 LeakageRule rule = LeakageRules.All[index];

@@ -14,7 +14,8 @@ public sealed class LossFactorTests
     [InlineData("0.15", "120", "0.000047", 4.23284)]
     [InlineData("0.08", "100", "0.00001", 12.7324)]
     public void A_dissipation_factor_gives_the_esr_at_its_frequency(string lossFactor, string hertz, string farads, double ohms) =>
-        Assert.Equal(ohms, (double)LossFactor.EsrOhms(Exact.Of(lossFactor), Exact.Of(hertz), Exact.Of(farads)).Value, ohms > 10 ? 1e-4 : 1e-5);
+        Assert.Equal(ohms, (double)LossFactor.EsrOhms(Exact.Of(lossFactor), Exact.Of(hertz), Exact.Of(farads)).Value, ohms > 10 ? 1e-4
+            : 1e-5);
 
     // The same relation solved for tan delta; worked by hand calculator.
     [Theory]

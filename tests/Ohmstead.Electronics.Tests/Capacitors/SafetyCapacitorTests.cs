@@ -21,7 +21,8 @@ public sealed class SafetyCapacitorTests
     [InlineData("0.0000000022", "230", "50", 0.159)]
     [InlineData("0.0000000047", "120", "60", 0.213)]
     public void A_class_y_part_sends_a_current_into_the_chassis(string farads, string volts, string hertz, double milliamperes) =>
-        Assert.Equal(milliamperes, (double)SafetyCapacitor.TouchMilliamperes(Exact.Of(farads), Exact.Of(volts), Exact.Of(hertz)).Value.Value, 1e-3);
+        Assert.Equal(milliamperes,
+            (double)SafetyCapacitor.TouchMilliamperes(Exact.Of(farads), Exact.Of(volts), Exact.Of(hertz)).Value.Value, 1e-3);
 
     // Order of classes: IEC 60384-14, from memory.
     [Theory]

@@ -28,7 +28,8 @@ public sealed class HazardCatalogueTests
     [Fact]
     public void The_capacitance_and_charge_limits_of_one_standard_meet_at_450_volts()
     {
-        LimitInStandard[] household = [.. LimitInStandard.All.Where(l => l.Source.Title.StartsWith("IEC 60335-1", StringComparison.Ordinal))];
+        LimitInStandard[] household = [.. LimitInStandard.All.Where(l =>
+            l.Source.Title.StartsWith("IEC 60335-1", StringComparison.Ordinal))];
         decimal microFarads = household.Single(l => l.Kind == LimitKind.Capacitance).Value;
         Assert.Equal(household.Single(l => l.Kind == LimitKind.Charge).Value, microFarads * 450m);
     }

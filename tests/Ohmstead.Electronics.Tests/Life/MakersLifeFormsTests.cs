@@ -66,5 +66,6 @@ public sealed class MakersLifeFormsTests
     [Fact]
     public void At_its_rating_the_ripple_form_is_the_bare_rule() =>
         Gen.Select(Gen.Double[100, 10_000], Gen.Double[40, 105], Gen.Double[1, 10]).Sample((rated, celsius, rise) =>
-            Math.Abs(MakersLifeForms.RippleForm(rated, 105, celsius, rise, 1).Value.ComputedHours / TenKelvinRule.Hours(rated, 105, celsius).Value.ComputedHours - 1) < 1e-12);
+            Math.Abs(MakersLifeForms.RippleForm(rated, 105, celsius, rise, 1).Value.ComputedHours / TenKelvinRule.Hours(rated, 105,
+                celsius).Value.ComputedHours - 1) < 1e-12);
 }

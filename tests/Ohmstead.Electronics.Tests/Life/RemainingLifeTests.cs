@@ -18,7 +18,8 @@ public sealed class RemainingLifeTests
 
     [Fact]
     public void A_part_without_a_data_sheet_has_no_date() =>
-        Assert.Equal("no data-sheet life; measured state only", RemainingLife.Of(null, 85, [], new ExpectedUse(100, 200, 30, 40), Today).Refusal);
+        Assert.Equal("no data-sheet life; measured state only",
+            RemainingLife.Of(null, 85, [], new ExpectedUse(100, 200, 30, 40), Today).Refusal);
 
     [Fact]
     public void A_part_that_is_used_up_is_due_today()
@@ -37,7 +38,8 @@ public sealed class RemainingLifeTests
 
     [Fact]
     public void An_impossible_use_is_refused() =>
-        Assert.Equal("the least hours a year are more than the most", RemainingLife.Of(2000, 105, [], new ExpectedUse(200, 100, 40, 50), Today).Refusal);
+        Assert.Equal("the least hours a year are more than the most",
+            RemainingLife.Of(2000, 105, [], new ExpectedUse(200, 100, 40, 50), Today).Refusal);
 
     [Fact]
     public void The_end_of_the_calendar_is_not_passed() =>

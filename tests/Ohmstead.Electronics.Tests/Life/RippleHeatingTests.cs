@@ -26,11 +26,13 @@ public sealed class RippleHeatingTests
     }
 
     [Fact]
-    public void Half_the_rated_ripple_makes_a_quarter_of_the_rise() => Assert.Equal(1.25, RippleHeating.RiseFromRating(5, 0.5, 1).Value.Value, 1e-12);
+    public void Half_the_rated_ripple_makes_a_quarter_of_the_rise() =>
+        Assert.Equal(1.25, RippleHeating.RiseFromRating(5, 0.5, 1).Value.Value, 1e-12);
 
     // Ratio 1.2 for 16 and 18 mm cans, maker's technical note.
     [Fact]
-    public void The_core_of_a_thick_can_is_hotter_than_its_case() => Assert.Equal(52, RippleHeating.CoreCelsius(40, 50, 16).Value.Value, 1e-9);
+    public void The_core_of_a_thick_can_is_hotter_than_its_case() =>
+        Assert.Equal(52, RippleHeating.CoreCelsius(40, 50, 16).Value.Value, 1e-9);
 
     [Fact]
     public void A_can_wider_than_the_table_is_refused() =>

@@ -63,10 +63,12 @@ public sealed class TenKelvinRuleTests
     [Fact]
     public void A_mix_of_one_temperature_is_that_temperature() =>
         Gen.Select(Gen.Double[100, 10_000], Gen.Double[0, 150], Gen.Double[1, 24]).Sample((rated, celsius, hours) =>
-            Math.Abs(TenKelvinRule.MixedDuty(rated, 105, [new(hours, celsius)]).Value.ComputedHours / TenKelvinRule.Hours(rated, 105, celsius).Value.ComputedHours - 1) < 1e-12);
+            Math.Abs(TenKelvinRule.MixedDuty(rated, 105, [new(hours, celsius)]).Value.ComputedHours / TenKelvinRule.Hours(rated, 105,
+                celsius).Value.ComputedHours - 1) < 1e-12);
 
     [Fact]
-    public void A_life_of_nothing_is_refused() => Assert.Equal("rated life is 0, expected a number above 0", TenKelvinRule.Hours(0, 105, 65).Refusal);
+    public void A_life_of_nothing_is_refused() =>
+        Assert.Equal("rated life is 0, expected a number above 0", TenKelvinRule.Hours(0, 105, 65).Refusal);
 
     // Ea that doubles the rate over ten kelvin, by hand calculator with k = 8.617 333 e-5 eV/K.
     [Theory]

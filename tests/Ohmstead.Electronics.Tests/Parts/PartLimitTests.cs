@@ -58,7 +58,8 @@ public sealed class PartLimitTests
         Assert.Equal(Exact.Of(fraction), ZenerTolerance.For(series, suffix).Value.Value);
 
     [Fact]
-    public void An_unknown_suffix_is_refused() => Assert.Equal("suffix B has no known tolerance in this series", ZenerTolerance.For(ZenerSeries.Jedec746, 'B').Refusal);
+    public void An_unknown_suffix_is_refused() =>
+        Assert.Equal("suffix B has no known tolerance in this series", ZenerTolerance.For(ZenerSeries.Jedec746, 'B').Refusal);
 
     [Fact]
     public void A_fuse_is_never_raised()

@@ -36,7 +36,8 @@ public sealed class CurrentStatusTests
             rows =>
             {
                 LifeObservation[] observations = [.. rows.SelectMany(r =>
-                    Enumerable.Repeat(LifeObservation.FoundBadAt(r.Age), r.Bad).Concat(Enumerable.Repeat(LifeObservation.GoodAt(r.Age), r.Looked - r.Bad)))];
+                    Enumerable.Repeat(LifeObservation.FoundBadAt(r.Age),
+                        r.Bad).Concat(Enumerable.Repeat(LifeObservation.GoodAt(r.Age), r.Looked - r.Bad)))];
                 IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Of(observations).Value;
                 return CurrentStatus.Of(rows).Value.All(s => Math.Abs(estimate.ShareFailedBy(s.Age) - s.Share) < 1e-3);
             },
@@ -47,7 +48,8 @@ public sealed class CurrentStatusTests
     {
         Inspection[] rows = [new(20, 1, 10), new(30, 4, 10), new(40, 3, 10), new(50, 8, 10)];
         LifeObservation[] observations = [.. rows.SelectMany(r =>
-            Enumerable.Repeat(LifeObservation.FoundBadAt(r.Age), r.Bad).Concat(Enumerable.Repeat(LifeObservation.GoodAt(r.Age), r.Looked - r.Bad)))];
+            Enumerable.Repeat(LifeObservation.FoundBadAt(r.Age),
+                r.Bad).Concat(Enumerable.Repeat(LifeObservation.GoodAt(r.Age), r.Looked - r.Bad)))];
         IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Of(observations).Value;
         Assert.All(
             new[] { (20.0, 0.10), (30.0, 0.35), (40.0, 0.35), (50.0, 0.80) },

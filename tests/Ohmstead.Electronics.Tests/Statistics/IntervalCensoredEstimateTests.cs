@@ -32,14 +32,16 @@ public sealed class IntervalCensoredEstimateTests
     public void Disjoint_intervals_share_by_their_numbers()
     {
         IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Of(
-            [LifeObservation.Between(1, 2), LifeObservation.Between(1, 2), LifeObservation.Between(3, 4), LifeObservation.Between(3, 4)]).Value;
+            [LifeObservation.Between(1, 2), LifeObservation.Between(1, 2), LifeObservation.Between(3, 4),
+                LifeObservation.Between(3, 4)]).Value;
         Assert.Equal([new FailureMass(1, 2, 0.5), new FailureMass(3, 4, 0.5)], estimate.Masses);
     }
 
     // (0,2] and (1,3] overlap in (1,2]: all the mass goes there.
     [Fact]
     public void Overlapping_intervals_put_their_mass_where_they_overlap() =>
-        Assert.Equal(new FailureMass(1, 2, 1), IntervalCensoredEstimate.Of([LifeObservation.Between(0, 2), LifeObservation.Between(1, 3)]).Value.Masses.Single());
+        Assert.Equal(new FailureMass(1, 2, 1),
+            IntervalCensoredEstimate.Of([LifeObservation.Between(0, 2), LifeObservation.Between(1, 3)]).Value.Masses.Single());
 
     [Fact]
     public void What_outlives_all_looks_stays_unfailed()
@@ -54,7 +56,8 @@ public sealed class IntervalCensoredEstimateTests
         Gen.Select(Gen.Int[0, 20], Gen.Int[0, 10], Gen.Bool).Array[1, 20].Sample(
             rows =>
             {
-                LifeObservation[] items = [.. rows.Select(r => r.Item3 ? LifeObservation.GoodAt(r.Item1) : LifeObservation.Between(r.Item1, r.Item1 + r.Item2 + 1))];
+                LifeObservation[] items = [.. rows.Select(r => r.Item3 ? LifeObservation.GoodAt(r.Item1)
+                    : LifeObservation.Between(r.Item1, r.Item1 + r.Item2 + 1))];
                 IReadOnlyList<FailureMass> masses = IntervalCensoredEstimate.Of(items).Value.Masses;
                 return masses.All(m => m.Probability is >= 0 and <= 1.000001) && Math.Abs(masses.Sum(m => m.Probability) - 1) < 1e-9;
             },

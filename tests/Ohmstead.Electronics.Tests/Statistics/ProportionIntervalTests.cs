@@ -52,7 +52,8 @@ public sealed class ProportionIntervalTests
         Assert.Equal("nothing was looked at: there is no share and no interval", ProportionInterval.Wilson(0, 0).Refusal);
 
     [Fact]
-    public void More_bad_than_looked_at_is_refused() => Assert.Equal("5 bad of 4 cannot be", ProportionInterval.ClopperPearson(5, 4).Refusal);
+    public void More_bad_than_looked_at_is_refused() =>
+        Assert.Equal("5 bad of 4 cannot be", ProportionInterval.ClopperPearson(5, 4).Refusal);
 
     [Fact]
     public void Every_interval_lies_in_nought_to_one_and_holds_the_share() =>
@@ -62,7 +63,8 @@ public sealed class ProportionIntervalTests
             double share = (double)bad / looked;
             ConfidenceInterval[] all =
             [
-                ProportionInterval.Wilson(bad, looked).Value, ProportionInterval.WilsonCorrected(bad, looked).Value, ProportionInterval.ClopperPearson(bad, looked).Value,
+                ProportionInterval.Wilson(bad, looked).Value, ProportionInterval.WilsonCorrected(bad, looked).Value,
+                ProportionInterval.ClopperPearson(bad, looked).Value,
             ];
             return all.All(i => i.Low >= 0 && i.High <= 1 && i.Low <= share + 1e-12 && i.High >= share - 1e-12);
         });

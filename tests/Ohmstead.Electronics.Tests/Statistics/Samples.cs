@@ -21,7 +21,8 @@ internal static class Samples
 
     // Lieblein and Zelen 1956: 23 ball bearings (millions of revolutions).
     internal static readonly LifeObservation[] Bearings = Observed(
-        17.88, 28.92, 33.00, 41.52, 42.12, 45.60, 48.40, 51.84, 51.96, 54.12, 55.56, 67.80, 68.64, 68.64, 68.88, 84.12, 93.12, 98.64, 105.12, 105.84, 127.92, 128.04, 173.40);
+        17.88, 28.92, 33.00, 41.52, 42.12, 45.60, 48.40, 51.84, 51.96, 54.12, 55.56, 67.80, 68.64, 68.64, 68.88, 84.12, 93.12, 98.64,
+        105.12, 105.84, 127.92, 128.04, 173.40);
 
     internal static FollowedItem[] Followed(params double[] ages) => [.. ages.Select(a => new FollowedItem(Math.Abs(a), a > 0))];
 

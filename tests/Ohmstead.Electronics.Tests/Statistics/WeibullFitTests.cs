@@ -48,7 +48,8 @@ public sealed class WeibullFitTests
     [Fact]
     public void Narrow_intervals_give_the_fit_of_exact_ages()
     {
-        LifeObservation[] narrow = [.. Samples.TwentyUnits.Select(o => o.By is { } by ? LifeObservation.Between(by - 0.005, by + 0.005) : o)];
+        LifeObservation[] narrow = [.. Samples.TwentyUnits.Select(o => o.By is { } by ? LifeObservation.Between(by - 0.005, by + 0.005)
+            : o)];
         Weibull fit = WeibullFit.Of(narrow).Value.Life;
         Assert.Equal(1.7208, fit.Shape, 5e-4);
         Assert.Equal(606.528, fit.Scale, 5e-2);
@@ -62,7 +63,8 @@ public sealed class WeibullFitTests
         LifeObservation[] observations = [.. new[] { 20, 30, 40, 50 }.SelectMany(age =>
         {
             int bad = (int)Math.Round(1000 * (1 - life.Survival(age)));
-            return Enumerable.Repeat(LifeObservation.FoundBadAt(age), bad).Concat(Enumerable.Repeat(LifeObservation.GoodAt(age), 1000 - bad));
+            return Enumerable.Repeat(LifeObservation.FoundBadAt(age),
+                bad).Concat(Enumerable.Repeat(LifeObservation.GoodAt(age), 1000 - bad));
         })];
         WeibullFit fit = WeibullFit.Of(observations).Value;
         Assert.Equal(3, fit.Life.Shape, 0.01);
@@ -91,7 +93,8 @@ public sealed class WeibullFitTests
 
                 // A shape on the very edge of what is accepted may fall to either side.
                 return WeibullFit.Of([.. ages.Select(a => LifeObservation.FailedAt(a * unit))]).Is(out WeibullFit? scaled, out _)
-                    ? Math.Abs((scaled.Life.Shape / fit.Life.Shape) - 1) < 1e-5 && Math.Abs((scaled.Life.Scale / unit / fit.Life.Scale) - 1) < 1e-5
+                    ? Math.Abs((scaled.Life.Shape / fit.Life.Shape) - 1) < 1e-5
+                        && Math.Abs((scaled.Life.Scale / unit / fit.Life.Scale) - 1) < 1e-5
                     : fit.Life.Shape > 9.999;
             },
             iter: 100);
@@ -100,7 +103,8 @@ public sealed class WeibullFitTests
     [InlineData("no failure was seen: use the upper limit for no failures instead", new double[] { -5, -9 })]
     [InlineData("2 failures, expected three or more", new double[] { 5, 7, -9 })]
     [InlineData("all failures have one and the same age", new double[] { 5, 5, 5, -9 })]
-    public void Too_little_to_fit_is_refused(string reason, double[] ages) => Assert.Equal(reason, WeibullFit.Of(Samples.Observed(ages)).Refusal);
+    public void Too_little_to_fit_is_refused(string reason, double[] ages) =>
+        Assert.Equal(reason, WeibullFit.Of(Samples.Observed(ages)).Refusal);
 
     [Fact]
     public void Failures_too_close_together_are_refused() =>

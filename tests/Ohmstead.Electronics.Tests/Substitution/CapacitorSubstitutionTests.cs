@@ -7,7 +7,8 @@ namespace Ohmstead.Electronics.Tests.Substitution;
 // The rules of thumb are common practice except where a row names a standard.
 public sealed class CapacitorSubstitutionTests
 {
-    private static readonly CapacitorPlace Reservoir = new(CapacitorRole.Reservoir, CapacitorKind.AluminiumWet, 0.001m, 25m) { CelsiusRating = 85m };
+    private static readonly CapacitorPlace Reservoir = new(CapacitorRole.Reservoir, CapacitorKind.AluminiumWet, 0.001m,
+        25m) { CelsiusRating = 85m };
 
     private static CapacitorOffer Electrolytic(decimal microFarads, decimal volts, decimal celsius = 105m) =>
         new($"{microFarads} µF {volts} V", CapacitorKind.AluminiumWet, microFarads / 1_000_000m, volts) { CelsiusRating = celsius };
@@ -29,7 +30,8 @@ public sealed class CapacitorSubstitutionTests
         Assert.Contains(Judge(Reservoir, Electrolytic(1000m, 25m)).Reasons, r => r.Words == "105 degrees for 85: 4 x the life");
 
     [Fact]
-    public void A_cooler_rating_is_refused() => Assert.Equal(ReasonWeight.Against, Judge(Reservoir with { CelsiusRating = 105m }, Electrolytic(1000m, 25m, 85m)).Outcome);
+    public void A_cooler_rating_is_refused() =>
+        Assert.Equal(ReasonWeight.Against, Judge(Reservoir with { CelsiusRating = 105m }, Electrolytic(1000m, 25m, 85m)).Outcome);
 
     // 63 V is nearer to 64 V than 80 V, and still under the mark.
     [Fact]
@@ -51,7 +53,8 @@ public sealed class CapacitorSubstitutionTests
     [Fact]
     public void A_valve_rectifier_limits_the_first_capacitor()
     {
-        CapacitorPlace place = new(CapacitorRole.ValveReservoir, CapacitorKind.AluminiumWet, 0.000016m, 450m) { LargestInputFarads = 0.00002m };
+        CapacitorPlace place = new(CapacitorRole.ValveReservoir, CapacitorKind.AluminiumWet, 0.000016m,
+            450m) { LargestInputFarads = 0.00002m };
         Assert.Equal(ReasonWeight.For, Judge(place, Electrolytic(20m, 450m)).Outcome);
         Assert.Equal(ReasonWeight.Against, Judge(place, Electrolytic(22m, 450m)).Outcome);
         Assert.Equal(ReasonWeight.Against, Judge(place with { LargestInputFarads = null }, Electrolytic(22m, 450m)).Outcome);
@@ -70,7 +73,8 @@ public sealed class CapacitorSubstitutionTests
     [Fact]
     public void A_tantalum_never_goes_onto_a_low_impedance_rail() =>
         Assert.Contains(
-            Judge(Reservoir with { WorstVolts = 5m }, new("bead", CapacitorKind.TantalumSolid, 0.001m, 25m) { CelsiusRating = 105m }).Reasons,
+            Judge(Reservoir with { WorstVolts = 5m },
+                new("bead", CapacitorKind.TantalumSolid, 0.001m, 25m) { CelsiusRating = 105m }).Reasons,
             r => r is { Weight: ReasonWeight.Against, Aspect: "kind" });
 
     [Theory]
@@ -104,8 +108,10 @@ public sealed class CapacitorSubstitutionTests
     [InlineData(SafetyClass.Y2, "0.0000000022", "125", ReasonWeight.Against)]
     public void A_class_y_place_keeps_class_value_and_rating(SafetyClass offered, string farads, string acVolts, ReasonWeight expected)
     {
-        CapacitorPlace place = new(CapacitorRole.Safety, CapacitorKind.CeramicClass2, 0.0000000022m, 1000m) { SafetyClass = SafetyClass.Y2, AlternatingVolts = 250m };
-        CapacitorOffer offer = new("disc", CapacitorKind.CeramicClass2, Exact.Of(farads), 1500m) { SafetyClass = offered, AlternatingVolts = Exact.Of(acVolts) };
+        CapacitorPlace place = new(CapacitorRole.Safety, CapacitorKind.CeramicClass2, 0.0000000022m, 1000m) { SafetyClass = SafetyClass.Y2,
+            AlternatingVolts = 250m };
+        CapacitorOffer offer = new("disc", CapacitorKind.CeramicClass2, Exact.Of(farads), 1500m) { SafetyClass = offered,
+            AlternatingVolts = Exact.Of(acVolts) };
         Assert.Equal(expected, Judge(place, offer).Outcome);
     }
 
@@ -113,12 +119,14 @@ public sealed class CapacitorSubstitutionTests
     public void A_mains_place_of_unknown_class_takes_nothing() =>
         Assert.Equal(
             ReasonWeight.Against,
-            Judge(new(CapacitorRole.Safety, CapacitorKind.MetallisedPaper, 0.0000001m, 630m), new("film", CapacitorKind.Polypropylene, 0.0000001m, 1000m) { SafetyClass = SafetyClass.X2 }).Outcome);
+            Judge(new(CapacitorRole.Safety, CapacitorKind.MetallisedPaper, 0.0000001m, 630m),
+                new("film", CapacitorKind.Polypropylene, 0.0000001m, 1000m) { SafetyClass = SafetyClass.X2 }).Outcome);
 
     [Fact]
     public void An_esr_can_be_too_high_and_too_low()
     {
-        CapacitorPlace place = new(CapacitorRole.Decoupling, CapacitorKind.AluminiumWet, 0.000022m, 16m) { LargestEsrOhms = 1m, LeastEsrOhms = 0.05m };
+        CapacitorPlace place = new(CapacitorRole.Decoupling, CapacitorKind.AluminiumWet, 0.000022m, 16m) { LargestEsrOhms = 1m,
+            LeastEsrOhms = 0.05m };
         Assert.Equal(ReasonWeight.For, Judge(place, Electrolytic(22m, 25m) with { EsrOhms = 0.5m }).Outcome);
         Assert.Equal(ReasonWeight.Against, Judge(place, Electrolytic(22m, 25m) with { EsrOhms = 1.1m }).Outcome);
         Assert.Equal(ReasonWeight.Against, Judge(place, Electrolytic(22m, 25m) with { EsrOhms = 0.01m }).Outcome);
@@ -142,14 +150,17 @@ public sealed class CapacitorSubstitutionTests
     public void A_part_must_go_into_its_room_and_holes(CapacitorForm form, string diameter, string pitch, ReasonWeight expected)
     {
         CapacitorPlace place = Reservoir with { Form = CapacitorForm.Radial, LargestDiameter = 12.5m, Pitch = 5.08m };
-        Assert.Equal(expected, Judge(place, Electrolytic(1000m, 25m) with { Form = form, Diameter = Exact.Of(diameter), Pitch = Exact.Of(pitch) }).Outcome);
+        Assert.Equal(expected, Judge(place,
+            Electrolytic(1000m, 25m) with { Form = form, Diameter = Exact.Of(diameter), Pitch = Exact.Of(pitch) }).Outcome);
     }
 
     [Fact]
     public void The_best_offer_has_no_doubts_and_the_nearest_value()
     {
-        CapacitorOffer[] offers = [Electrolytic(2000m, 25m), Electrolytic(1200m, 25m), Electrolytic(1000m, 35m), Electrolytic(1000m, 25m), Electrolytic(470m, 25m)];
-        Assert.Equal(["1000 µF 25 V", "1000 µF 35 V", "1200 µF 25 V", "2000 µF 25 V"], CapacitorSubstitution.Rank(Reservoir, offers).Select(v => v.Offer.Name));
+        CapacitorOffer[] offers = [Electrolytic(2000m, 25m), Electrolytic(1200m, 25m), Electrolytic(1000m, 35m), Electrolytic(1000m, 25m),
+            Electrolytic(470m, 25m)];
+        Assert.Equal(["1000 µF 25 V", "1000 µF 35 V", "1200 µF 25 V", "2000 µF 25 V"],
+            CapacitorSubstitution.Rank(Reservoir, offers).Select(v => v.Offer.Name));
     }
 
     [Fact]
@@ -162,13 +173,16 @@ public sealed class CapacitorSubstitutionTests
     public void The_original_itself_always_fits_a_known_place() =>
         Gen.Select(Gen.Enum<CapacitorRole>(), Gen.Int[1, 10_000]).Sample((role, nanoFarads) =>
         {
-            CapacitorPlace place = new(role, CapacitorKind.Polypropylene, nanoFarads / 1_000_000_000m, 100m) { SafetyClass = role == CapacitorRole.Safety ? SafetyClass.X2 : SafetyClass.None };
-            return Judge(place, new("original", place.Kind, place.Farads, 100m) { SafetyClass = place.SafetyClass }).Outcome != ReasonWeight.Against;
+            CapacitorPlace place = new(role, CapacitorKind.Polypropylene, nanoFarads / 1_000_000_000m,
+                100m) { SafetyClass = role == CapacitorRole.Safety ? SafetyClass.X2 : SafetyClass.None };
+            return Judge(place, new("original", place.Kind, place.Farads,
+                100m) { SafetyClass = place.SafetyClass }).Outcome != ReasonWeight.Against;
         });
 
     [Fact]
     public void A_place_without_capacitance_is_refused() =>
-        Assert.Equal("capacitance of the place is 0, expected above 0", CapacitorSubstitution.Judge(Reservoir with { Farads = 0m }, Electrolytic(1m, 25m)).Refusal);
+        Assert.Equal("capacitance of the place is 0, expected above 0",
+            CapacitorSubstitution.Judge(Reservoir with { Farads = 0m }, Electrolytic(1m, 25m)).Refusal);
 
     // Two 100 µF 350 V in series: 50 µF 700 V; two 47 µF back to back: 23.5 µF.
     [Fact]

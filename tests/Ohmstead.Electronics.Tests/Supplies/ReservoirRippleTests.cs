@@ -14,8 +14,10 @@ public sealed class ReservoirRippleTests
     [InlineData("3", "60", "0.022", Rectifier.Bridge, 1.1364)]
     [InlineData("2", "50", "0.01", Rectifier.Bridge, 2.0000)]
     [InlineData("0.1", "50", "0.00047", Rectifier.HalfWave, 4.2553)]
-    public void The_rule_of_thumb_gives_the_ripple_at_most(string amperes, string hertz, string farads, Rectifier rectifier, double volts) =>
-        Assert.Equal(volts, (double)ReservoirRipple.VoltsPeakToPeak(Exact.Of(amperes), Exact.Of(hertz), Exact.Of(farads), rectifier).Value.Value, 1e-4);
+    public void The_rule_of_thumb_gives_the_ripple_at_most(string amperes, string hertz, string farads, Rectifier rectifier,
+        double volts) =>
+        Assert.Equal(volts, (double)ReservoirRipple.VoltsPeakToPeak(Exact.Of(amperes), Exact.Of(hertz), Exact.Of(farads),
+            rectifier).Value.Value, 1e-4);
 
     // The same rule turned round: 1.5 A, 50 Hz, 2 V need 7500 µF.
     [Fact]

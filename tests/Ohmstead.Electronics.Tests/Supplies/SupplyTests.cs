@@ -74,10 +74,12 @@ public sealed class SupplyTests
 
     // 12 V in, 5 V out, 0.8 A: 5.6 W.
     [Fact]
-    public void A_series_regulator_turns_the_rest_into_heat() => Assert.Equal(5.6m, LinearRegulator.DissipationWatts(12m, 5m, 0.8m).Value.Value);
+    public void A_series_regulator_turns_the_rest_into_heat() =>
+        Assert.Equal(5.6m, LinearRegulator.DissipationWatts(12m, 5m, 0.8m).Value.Value);
 
     [Fact]
-    public void Ripple_eats_half_its_height_of_the_headroom() => Assert.Equal(0.5m, LinearRegulator.All[0].HeadroomVolts(8.5m, 2m).Value.Value);
+    public void Ripple_eats_half_its_height_of_the_headroom() =>
+        Assert.Equal(0.5m, LinearRegulator.All[0].HeadroomVolts(8.5m, 2m).Value.Value);
 
     // Logic 5 V: 50 mV (1 %), common practice.
     [Fact]

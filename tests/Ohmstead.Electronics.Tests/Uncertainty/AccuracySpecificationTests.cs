@@ -27,10 +27,12 @@ public sealed class AccuracySpecificationTests
 
     [Fact]
     public void The_sign_of_a_reading_does_not_change_its_uncertainty() =>
-        Assert.Equal(new AccuracySpecification(1m, 0m, 0m).HalfWidth(5m).Value.Value, new AccuracySpecification(1m, 0m, 0m).HalfWidth(-5m).Value.Value);
+        Assert.Equal(new AccuracySpecification(1m, 0m, 0m).HalfWidth(5m).Value.Value,
+            new AccuracySpecification(1m, 0m, 0m).HalfWidth(-5m).Value.Value);
 
     [Fact]
-    public void A_fixed_part_is_added_as_it_stands() => Assert.Equal(0.0284m, new AccuracySpecification(2m, 0m, 0m, 0.02m).HalfWidth(0.42m).Value.Value);
+    public void A_fixed_part_is_added_as_it_stands() =>
+        Assert.Equal(0.0284m, new AccuracySpecification(2m, 0m, 0m, 0.02m).HalfWidth(0.42m).Value.Value);
 
     [Fact]
     public void A_negative_accuracy_is_refused() =>

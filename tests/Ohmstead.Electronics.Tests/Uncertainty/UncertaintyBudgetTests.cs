@@ -50,7 +50,8 @@ public sealed class UncertaintyBudgetTests
         UncertaintyBudget budget = new([new("a", 3), new("b", 4)]) { Correlations = [new(0, 1, 1)] };
         Assert.Equal(7, budget.Combined().Value, 1e-12);
         Assert.Equal(1, (budget with { Correlations = [new(0, 1, -1)] }).Combined().Value, 1e-12);
-        Assert.Equal("effective degrees of freedom are defined for independent components only", budget.EffectiveDegreesOfFreedom().Refusal);
+        Assert.Equal("effective degrees of freedom are defined for independent components only",
+            budget.EffectiveDegreesOfFreedom().Refusal);
     }
 
     [Fact]
