@@ -19,6 +19,8 @@ internal sealed record RunResult(Workshop Workshop, IReadOnlyList<BoardSummary> 
 /// <summary>Reads, judges and checks a collection, board by board: of each board only a summary is kept, so memory does not grow with its records.</summary>
 internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
 {
+    private static readonly string[] SharedFiles = ["collection.yaml", "instruments.yaml", "stock.yaml"];
+
     /// <summary>Runs.</summary>
     /// <param name="progress">Told the number of boards done, from any worker.</param>
     /// <param name="pageFor">Makes what else is wanted of each board (its page), for each worker anew; or null.</param>
@@ -84,7 +86,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var summaries = results.Select(result => result.Summary).OfType<BoardSummary>().ToArray();
         findings.AddRange(CollectionFindings(workshop, summaries));
         findings.Sort(FindingOrder.Instance);
-        return new(workshop, summaries, findings, boards.Count + folder.Designs.Count + new[] { "collection.yaml", "instruments.yaml", "stock.yaml" }.Count(name => folder.Named(name) is not null));
+        return new(workshop, summaries, findings, boards.Count + folder.Designs.Count + SharedFiles.Count(name => folder.Named(name) is not null));
     }
 
     private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, Assessor assessor, Workshop workshop, FolderPictures pictures, Action<BoardAssessment>? page)

@@ -16,7 +16,7 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Rea
         try
         {
             var info = new FileInfo(folder.Full(path));
-            if ((info.Attributes & FileAttributes.ReparsePoint) != 0)
+            if ((info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None)
             {
                 return Refused(path, "it is a symbolic link, which is not followed", "put the file itself there");
             }

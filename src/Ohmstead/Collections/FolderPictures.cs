@@ -34,7 +34,7 @@ internal sealed class FolderPictures(string root) : IPictures
                 return PictureState.Missing;
             }
 
-            if ((File.GetAttributes(entry) & FileAttributes.ReparsePoint) != 0)
+            if ((File.GetAttributes(entry) & FileAttributes.ReparsePoint) != FileAttributes.None)
             {
                 return PictureState.Outside;
             }

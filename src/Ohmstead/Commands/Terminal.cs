@@ -14,6 +14,7 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
     /// <summary>True when a person watches.</summary>
     public bool ShowsProgress { get; } = showsProgress;
 
+#pragma warning disable CA2000 // The terminal owns its writers and disposes of them.
     /// <summary>The process's own streams.</summary>
     public static Terminal OfProcess()
     {
@@ -23,6 +24,8 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
             new StreamWriter(Console.OpenStandardError(), utf8, 1 << 10) { AutoFlush = true, NewLine = "\n" },
             !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("CI") is null or "");
     }
+
+#pragma warning restore CA2000
 
     /// <inheritdoc/>
     public void Dispose()

@@ -28,7 +28,8 @@ internal sealed class AnnotationFindings(string prefix) : IFindingsWriter
         }
 
         // The whole list as plain text: the annotations are a selection, the log is complete.
-        new TextFindings(int.MaxValue, int.MaxValue).Write(new InertWriter(target), result, folder, exitCode);
+        using var inert = new InertWriter(target);
+        new TextFindings(int.MaxValue, int.MaxValue).Write(inert, result, folder, exitCode);
     }
 
     private static string Data(string text) => Printable.Of(text).Replace("%", "%25", StringComparison.Ordinal);
