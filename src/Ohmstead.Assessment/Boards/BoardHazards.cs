@@ -11,7 +11,7 @@ public static class BoardHazards
 
     private static bool MakesSafe(WorkEntry work, Hazard hazard)
     {
-        if (work.Did.Value == "left alone")
+        if (work.Did.Value == "left alone" || ComesBackWithPower(hazard.Kind.Value))
         {
             return false;
         }
@@ -24,6 +24,9 @@ public static class BoardHazards
 
         return hazard.At is { } at && IsAt(work, at.Value) && GoesWithThePart(hazard.Kind.Value) && (work.Did.Value is "removed" or "replaced" or "made safe");
     }
+
+    // A capacitor that was let down charges again the next time the board runs: its caution never goes, whatever the record says was done.
+    private static bool ComesBackWithPower(string kind) => kind is "mains" or "charged capacitor" or "picture tube" or "hot parts" or "lead and flux";
 
     // A new reservoir capacitor charges like the old one; a new suppressor is not crazed.
     private static bool GoesWithThePart(string kind) => kind is "leaking cell" or "crazed suppressor" or "lithium cell" or "oil-filled part" or "selenium rectifier";

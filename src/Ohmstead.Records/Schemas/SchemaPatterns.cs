@@ -63,7 +63,7 @@ internal static class SchemaPatterns
         Dimension.Energy => ($"{Prefix}(?:J|Wh)", ""),
         Dimension.Charge => ($"{Prefix}(?:C|Ah)", ""),
         Dimension.Frequency => ($"{Prefix}(?:Hz|c/s)|cps|[kKM]c", ""),
-        Dimension.Duration => ($"{Prefix}s|sec|seconds?|min|minutes?|h|hr|hours?|d|days?|weeks?|months?|years?", ""),
+        Dimension.Duration => ($"{Prefix}s|secs?|seconds?|mins?|minutes?|h|hrs?|hours?|d|days?|weeks?|months?|yrs?|years?", ""),
         Dimension.Temperature => (@"\u00B0C|\u2103|degC|C", ""),
         Dimension.Length => ($"{Prefix}m|cm|in|inch|inches|mils?", ""),
         _ => (@"%|\u2030|ppm", ""),

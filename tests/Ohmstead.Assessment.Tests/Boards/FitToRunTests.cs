@@ -114,7 +114,7 @@ public sealed class FitToRunTests
     public void Open_waits_keep_a_board_from_running_until_they_end()
     {
         var visits = Parts + "bench:\n" + First("found", Seen("minor")) + Proved;
-        Assert.Equal((BoardState.Waiting, "waits for a pen motor belt since 2026-03-16"), Only(Worked.Board(visits + "\nwaiting:\n  - { since: 2026-03-16, for: a pen motor belt }")));
+        Assert.Equal((BoardState.Waiting, "waits since 2026-03-16 for a pen motor belt"), Only(Worked.Board(visits + "\nwaiting:\n  - { since: 2026-03-16, for: a pen motor belt }")));
         Assert.Equal(BoardState.FitToRun, Worked.Board(visits + "\nwaiting:\n  - { since: 2026-03-16, for: a pen motor belt, until: 2026-03-19 }").State);
     }
 
