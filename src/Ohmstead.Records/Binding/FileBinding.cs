@@ -106,8 +106,12 @@ public static class FileBinding
         var fields = binder.Bind(root, shape);
         _ = fields.Count("format");
         var file = read(fields);
-        return new(file, text.Findings.Count == 0 ? binder.Findings : [.. text.Findings, .. binder.Findings]);
+        return new(file, text.Findings.Count == 0 ? binder.Findings : [.. text.Findings, .. binder.Findings.Where(finding => !IsSaid(finding, text.Findings))]);
     }
+
+    // A comma that cuts a number in two is seen by the text and by the number: one cause, one message.
+    private static bool IsSaid(Finding finding, IReadOnlyList<Finding> said) =>
+        said.Any(other => other.Check == finding.Check && other.Place.Line == finding.Place.Line && other.Place.Column == finding.Place.Column);
 
     private static Duty? Duty(Fields? fields) => fields is null ? null : new(fields.Count("hours_per_year"), fields.Quantity("temperature"));
 

@@ -97,4 +97,15 @@ public sealed class QuantityFieldTests
     }
 
     private static string WithResistance(string text) => $"---\nboard: SP-0007\ntitle: x\nparts:\n- ref: R3\n  kind: metal film resistor\n  resistance: {text}\n---\n";
+
+    [Fact]
+    public void A_comma_that_cuts_a_number_in_two_is_told_once()
+    {
+        var findings = Reads.Findings(
+            "board",
+            "---\nboard: B1\ntitle: amplifier\nparts:\n  - { ref: C2, kind: tantalum, capacitance: 2,046 µF, rated_voltage: 25 V }\n---\n");
+
+        var finding = Assert.Single(findings);
+        Assert.Equal((TextChecks.DecimalComma, 5, 46), (finding.Check, finding.Place.Line, finding.Place.Column));
+    }
 }
