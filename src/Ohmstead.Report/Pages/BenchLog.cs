@@ -36,7 +36,7 @@ public static class BenchLog
                 using var item = html.Open(Tag.Li);
                 html.Text("Found at ");
                 BoardPage.Reference(html, board, finding.At.Value);
-                html.Text($": {finding.What.Value} ({finding.Severity.Value}" + (board.OpenFindings.Contains(finding) && finding.Severity.Value is "major" or "safety" && board.OpenFindings.Contains(finding) ? ", still open)" : ")"));
+                html.Text($": {finding.What.Value} ({finding.Severity.Value}" + (finding.Severity.Value is "major" or "safety" && board.OpenFindings.Contains(finding) ? ", still open)" : ")"));
             }
         }
 

@@ -7,8 +7,8 @@ namespace Ohmstead.Collections;
 
 /// <summary>The JSON schemas as a second opinion on what the reader says.</summary>
 /// <remarks>
-/// What the reader accepts the schemas accept: tests prove it, so a clean record need not wait a quarter of a second for the schema library to load.
-/// The schemas are asked about every record that the reader has something against, and about all records when a thorough run is asked for.
+/// What the reader accepts the schemas accept: tests prove it, so no record need wait a quarter of a second for the schema library to load.
+/// The schemas are asked when a thorough run is wanted, as in a workflow.
 /// </remarks>
 internal sealed class SchemaOpinion(bool always)
 {
@@ -17,7 +17,7 @@ internal sealed class SchemaOpinion(bool always)
     /// <summary>The findings of the reader, with what the schema refuses on lines where the reader found nothing.</summary>
     public IReadOnlyList<Finding> Add(string path, NodeReading text, Shape shape, IReadOnlyList<Finding> findings)
     {
-        if (text.Root is null || (!always && !findings.Any(finding => finding.Severity == Severity.Error)))
+        if (!always || text.Root is null)
         {
             return findings;
         }
@@ -25,6 +25,6 @@ internal sealed class SchemaOpinion(bool always)
         check ??= new SchemaCheck();
         var lines = findings.Select(finding => finding.Place.Line).ToHashSet();
         var more = check.Check(path, text.Root, shape).Where(finding => !lines.Contains(finding.Place.Line)).ToArray();
-        return more.Length == 0 || findings.Any(finding => finding.Severity == Severity.Error && !always) ? findings : [.. findings, .. more];
+        return more.Length == 0 ? findings : [.. findings, .. more];
     }
 }

@@ -52,6 +52,7 @@ internal sealed class ReportCommand(Terminal terminal)
         // Links between boards need the numbers before the first page is written; a file is named after its board.
         var numbers = files.Boards.Select(path => Path.GetFileNameWithoutExtension(path)).ToHashSet(StringComparer.Ordinal);
         var version = typeof(ReportCommand).Assembly.GetName().Version?.ToString(3) ?? "0";
+        var pictures = new FolderPictures(files.Root);
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {
@@ -63,7 +64,7 @@ internal sealed class ReportCommand(Terminal terminal)
                 {
                     BoardPage.Write(buffer, context, board);
                     target.Put(BoardPage.PathOf(board.Board.Id.Value), buffer.Written);
-                    CopyPictures(files, target, board);
+                    CopyPictures(files, pictures, target, board);
                 };
             });
         }
@@ -82,9 +83,8 @@ internal sealed class ReportCommand(Terminal terminal)
         return exit;
     }
 
-    private static void CopyPictures(CollectionFolder files, ReportFolder target, BoardAssessment board)
+    private static void CopyPictures(CollectionFolder files, FolderPictures pictures, ReportFolder target, BoardAssessment board)
     {
-        var pictures = new FolderPictures(files.Root);
         foreach (var path in board.Visits.SelectMany(visit => visit.Photos).Select(photo => photo.File.Value))
         {
             if (PictureNames.IsSafe(path) && pictures.At(path) == Assessment.Checks.PictureState.Present)

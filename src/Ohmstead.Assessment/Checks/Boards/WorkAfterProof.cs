@@ -11,7 +11,7 @@ public sealed class WorkAfterProof : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        if (board.Assessment.LastWork is not { } worked || board.Assessment.Proofs.Count == 0)
+        if (board.Assessment.Proofs.Count == 0)
         {
             yield break;
         }
@@ -26,7 +26,6 @@ public sealed class WorkAfterProof : IBoardCheck
                 $"this work is later than the last proof of {last.Visit.Date.Text}",
                 "prove the board again and record it under proof")
                 with { Related = [new RelatedPlace(last.Proof.Spot.In(board.Board.Path), "the last proof")] };
-            _ = worked;
         }
     }
 }
