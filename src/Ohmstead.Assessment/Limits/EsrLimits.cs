@@ -20,34 +20,33 @@ public static class EsrLimits
     private static readonly LazyText NoFrequencyForLimit = "the test frequency is not recorded, so the reading cannot be held against a limit at 120 Hz";
     private static readonly LazyText OtherFrequency = "the limit holds near 120 Hz and the reading was not taken there";
 
-    /// <summary>Every limit of ESR that applies, the one that governs first.</summary>
-    public static IEnumerable<Limit> Esr(PartValues part, string? place, ReadingConditions how)
+    /// <summary>The limit of ESR that applies, or null when none is known.</summary>
+    public static Limit? Esr(PartValues part, string? place, ReadingConditions how)
     {
         if (part.EsrLimit is { } own)
         {
-            yield return new Limit(
+            return new Limit(
                 place is null ? LimitKind.Delivery : LimitKind.Circuit, new Interval(part.EsrLow?.Value, own.Value), place ?? "the part's own limit", new(() => $"at most {own.Text}, as written"), "the record")
             {
                 Remarks = how.Frequency is null ? [NoFrequency] : [],
             };
-            yield break;
         }
 
         if (LossFactorOf(part) is not { } loss || part.Capacitance is not { } capacitance || capacitance.Value.Value <= 0)
         {
-            yield break;
+            return null;
         }
 
         var hertz = how.Frequency?.Value ?? loss.Hertz;
         var (compareAt, isHigh) = hertz > HighestComparableHertz ? (loss.Hertz, true) : (hertz, false);
         if (!LossFactor.EsrLimit(loss.Value, compareAt, capacitance.Value.Value).Is(out var worked, out _))
         {
-            yield break;
+            return null;
         }
 
         var factor = how.IsNew ? 1m : WornFactor;
         var upper = new Quantity(worked.Value * factor, Dimension.Resistance);
-        yield return new Limit(
+        return new Limit(
             how.IsNew ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
             loss.Origin,
@@ -61,18 +60,18 @@ public static class EsrLimits
         };
     }
 
-    /// <summary>Every limit of dissipation factor that applies.</summary>
-    public static IEnumerable<Limit> Loss(PartValues part, ReadingConditions how)
+    /// <summary>The limit of dissipation factor that applies, or null when none is known.</summary>
+    public static Limit? Loss(PartValues part, ReadingConditions how)
     {
         if (LossFactorOf(part) is not { } loss)
         {
-            yield break;
+            return null;
         }
 
         var factor = how.IsNew || !PartKind.IsElectrolytic(part.Kind.Value) ? 1m : WornFactor;
         var upper = new Quantity(loss.Value * factor, Dimension.Ratio);
         var comparable = how.Frequency is { } f && f.Value <= HighestComparableHertz;
-        yield return new Limit(
+        return new Limit(
             factor == 1m ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
             loss.Origin,

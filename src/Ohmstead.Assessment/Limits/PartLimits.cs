@@ -32,10 +32,10 @@ public static class PartLimits
         switch (measured)
         {
             case Measured.Esr:
-                limits.AddRange(EsrLimits.Esr(part, place, how));
+                Add(limits, EsrLimits.Esr(part, place, how));
                 break;
             case Measured.LossFactor:
-                limits.AddRange(EsrLimits.Loss(part, how));
+                Add(limits, EsrLimits.Loss(part, how));
                 break;
             case Measured.Leakage:
                 Add(limits, LeakageLimits.For(part, how));

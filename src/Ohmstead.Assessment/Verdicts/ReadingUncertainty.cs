@@ -14,10 +14,15 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
     public static ReadingUncertainty? Of(Instrument instrument, Measured measured, Quantity value)
     {
         var name = NameOf(measured);
-        var fitting = instrument.Accuracies
-            .Where(a => a.Measures.Value == name && (a.UpTo is not { } most || Math.Abs(value.Value) <= most.Value.Value))
-            .OrderBy(a => a.UpTo?.Value.Value ?? decimal.MaxValue)
-            .FirstOrDefault();
+        Accuracy? fitting = null;
+        foreach (var range in instrument.Accuracies)
+        {
+            if (range.Measures.Value == name && Math.Abs(value.Value) <= Reach(range) && (fitting is null || Reach(range) < Reach(fitting)))
+            {
+                fitting = range;
+            }
+        }
+
         if (fitting is null)
         {
             return null;
@@ -29,6 +34,8 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
             ? new(new Quantity(worked.Value, value.Dimension), new(() => Working(fitting, value, worked.Value)))
             : null;
     }
+
+    private static decimal Reach(Accuracy range) => range.UpTo?.Value.Value ?? decimal.MaxValue;
 
     private static string Working(Accuracy accuracy, Quantity value, decimal expanded)
     {

@@ -17,9 +17,12 @@ public sealed class Binder(string path)
     /// <summary>Lays a mapping against its shape.</summary>
     public Fields Bind(MappingNode node, Shape shape)
     {
-        var slots = new Node?[shape.Keys.Count];
-        foreach (var entry in node.Entries)
+        // A part may hold dozens of keys and holds a handful: numbers take half the room of references.
+        var slots = new int[shape.Keys.Count];
+        var entries = node.Entries;
+        for (var i = 0; i < entries.Count; i++)
         {
+            var entry = entries[i];
             var place = shape.PlaceOf(entry.Key);
             if (place < 0)
             {
@@ -28,24 +31,24 @@ public sealed class Binder(string path)
             else if (entry.Value is ScalarNode scalar && IsBlank(scalar) && shape.Keys[place].Kind is not (ValueKind.List or ValueKind.Mapping))
             {
                 Report(RecordChecks.ValueMissing, scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot, $"nothing stands behind '{entry.Key}'", $"write {entry.Key}: {shape.Keys[place].Example}, or leave the key out");
-                slots[place] = entry.Value;
+                slots[place] = i + 1;
             }
             else
             {
-                slots[place] = entry.Value;
+                slots[place] = i + 1;
             }
         }
 
         for (var i = 0; i < slots.Length; i++)
         {
             var key = shape.Keys[i];
-            if (key.IsNeeded && slots[i] is null && !node.Entries.Any(entry => IsSlipOf(entry.Key, key, shape)))
+            if (key.IsNeeded && slots[i] == 0 && !node.Entries.Any(entry => IsSlipOf(entry.Key, key, shape)))
             {
                 Report(RecordChecks.KeyMissing, node.Spot, $"this {shape.Name} has no '{key.Name}'", $"add {key.Name}: {key.Example}");
             }
         }
 
-        return new Fields(this, shape, node.Spot, slots);
+        return new Fields(this, shape, node, slots);
     }
 
     /// <summary>Reports a finding of severity error.</summary>

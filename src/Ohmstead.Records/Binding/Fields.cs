@@ -14,21 +14,27 @@ public sealed class Fields
 {
     private readonly Binder binder;
     private readonly Shape shape;
-    private readonly Node?[] slots;
+    private readonly MappingNode mapping;
+    private readonly int[] slots;
 
-    internal Fields(Binder binder, Shape shape, Spot spot, Node?[] slots)
+    /// <summary>The values of a mapping.</summary>
+    /// <param name="binder">Takes what cannot be read.</param>
+    /// <param name="shape">What the mapping may hold.</param>
+    /// <param name="mapping">The mapping.</param>
+    /// <param name="slots">For each key of the shape the number of its entry in the mapping, from 1; 0 where there is none.</param>
+    internal Fields(Binder binder, Shape shape, MappingNode mapping, int[] slots)
     {
         this.binder = binder;
         this.shape = shape;
+        this.mapping = mapping;
         this.slots = slots;
-        Spot = spot;
     }
 
     /// <summary>Where the mapping starts.</summary>
-    public Spot Spot { get; }
+    public Spot Spot => mapping.Spot;
 
     /// <summary>Whether something stands behind a key, readable or not: a value that is there and cannot be read is no cause for a second message.</summary>
-    public bool Holds(string key) => slots[Place(key)] is not null;
+    public bool Holds(string key) => slots[Place(key)] != 0;
 
     /// <summary>Any text.</summary>
     public Written<string>? Text(string key) => Scalar(key) is { } scalar ? new(scalar.Text, scalar.Text, SpotOf(scalar)) : null;
@@ -56,7 +62,7 @@ public sealed class Fields
     /// <summary>One word of the key's closed list, or several.</summary>
     public IReadOnlyList<Written<string>> Words(string key)
     {
-        if (slots[Place(key)] is SequenceNode sequence)
+        if (Value(key) is SequenceNode sequence)
         {
             var words = new List<Written<string>>();
             foreach (var item in sequence.Items)
@@ -185,7 +191,7 @@ public sealed class Fields
     /// <summary>A mapping of the key's inner shape.</summary>
     public Fields? Mapping(string key)
     {
-        switch (slots[Place(key)])
+        switch (Value(key))
         {
             case null or ScalarNode { IsNothing: true }:
                 return null;
@@ -200,7 +206,7 @@ public sealed class Fields
     /// <summary>The items of a list of mappings.</summary>
     public IReadOnlyList<Fields> List(string key)
     {
-        switch (slots[Place(key)])
+        switch (Value(key))
         {
             case null or ScalarNode { IsNothing: true }:
                 return [];
@@ -232,11 +238,13 @@ public sealed class Fields
     private int Place(string key) =>
         shape.PlaceOf(key) is var place and >= 0 ? place : throw new InvalidOperationException($"The shape '{shape.Name}' has no key '{key}'.");
 
+    private Node? Value(string key) => slots[Place(key)] is var number and not 0 ? mapping.Entries[number - 1].Value : null;
+
     private Key KeyOf(string key) => shape.Keys[Place(key)];
 
     private ScalarNode? Scalar(string key)
     {
-        switch (slots[Place(key)])
+        switch (Value(key))
         {
             case null:
                 return null;

@@ -88,4 +88,12 @@ public sealed class SupplyTests
         Assert.Equal(0.050m, RippleLimit.All[0].UsualFor(5m));
         Assert.Equal(2m, RippleLimit.All.Single(r => r.Rail == "unregulated reservoir").UsualFor(20m));
     }
+
+    // One valve under its European and its American name; 60 µF to the first capacitor, valve data books, from memory.
+    [Fact]
+    public void A_valve_rectifier_bears_as_much_under_either_of_its_names()
+    {
+        Assert.Equal(0.000060m, ValveRectifier.All.Single(valve => valve.Type == "GZ34").LargestInputFarads);
+        Assert.Equal(0.000060m, ValveRectifier.All.Single(valve => valve.Type == "5AR4").LargestInputFarads);
+    }
 }
