@@ -104,7 +104,11 @@ public static class FileBinding
         }
 
         var fields = binder.Bind(root, shape);
-        _ = fields.Count("format");
+        if (fields.Count("format") is { Value: < KnownFormat } unknown)
+        {
+            binder.Report(RecordChecks.FormatUnknown, unknown.Spot, $"there is no format {unknown.Text}, this program knows format {KnownFormat}", $"write format: {KnownFormat}, or leave the key out");
+        }
+
         var file = read(fields);
         return new(file, text.Findings.Count == 0 ? binder.Findings : [.. text.Findings, .. binder.Findings.Where(finding => !IsSaid(finding, text.Findings))]);
     }
