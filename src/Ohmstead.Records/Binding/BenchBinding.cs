@@ -119,7 +119,7 @@ public static class BenchBinding
     private static Decision? Decided(Fields fields)
     {
         var (part, at) = (fields.Id("part"), fields.Text("at"));
-        return (fields.Word("decision"), fields.Text("because")) is ({ } what, { } because) ? new(part ?? at, what, because, fields.Spot) : null;
+        return (fields.Word("decision"), fields.Text("because")) is ({ } what, { } because) ? new(part, at, what, because, fields.Spot) : null;
     }
 
     private static Proof? Proof(Fields fields)
