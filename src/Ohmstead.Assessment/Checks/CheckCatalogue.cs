@@ -48,6 +48,7 @@ public static class CheckCatalogue
         new DesignReferenceRepeated(),
         new LotOverdrawn(),
         new NameRepeated(),
+        new SharedPolarityContradictsKind(),
         new StockDateInFuture(),
     ];
 
