@@ -15,6 +15,9 @@ public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading R
     /// <summary>The test point it was taken at, or null when it was taken of a part or the point is not known.</summary>
     public TestPoint? Point { get; init; }
 
+    /// <summary>The visit that had emptied the place, when nothing sat there as the reading was taken; then it is judged against nothing. Else null.</summary>
+    public BenchVisit? EmptiedOn { get; init; }
+
     /// <summary>True when it was taken of a part before it was fitted.</summary>
     public bool IsNew => Reading.State is { Value: "new" };
 

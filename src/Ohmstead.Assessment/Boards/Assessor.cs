@@ -98,7 +98,13 @@ public sealed class Assessor(Workshop workshop)
     {
         var part = reading.Part is { } reference ? parts.GetValueOrDefault(reference.Value) : null;
         var isNew = reading.State is { Value: "new" };
-        var lotName = reading.Lot?.Value ?? (part is null ? null : timeline.LotAt(part.Ref.Value, order, afterWork: reading.State is { Value: "as left" }));
+        var afterWork = reading.State is { Value: "as left" };
+        if (part is not null && reading.Lot is null && !isNew && timeline.EmptiedAt(part.Ref.Value, order, afterWork) is { } emptied)
+        {
+            return new(visit, order, reading, part, null, []) { EmptiedOn = emptied };
+        }
+
+        var lotName = reading.Lot?.Value ?? (part is null ? null : timeline.LotAt(part.Ref.Value, order, afterWork));
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
         var values = lotName is null ? part?.Values : lot is null ? part?.Values : Fitted(lot.Values, part?.Values);
         return new(visit, order, reading, part, lot, values is null ? [] : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || lotName is not null && part is null));

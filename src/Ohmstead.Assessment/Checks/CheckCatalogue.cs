@@ -31,6 +31,7 @@ public static class CheckCatalogue
         new ProofIncomplete(),
         new ReadingFarFromMarking(),
         new ReadingIncomplete(),
+        new ReadingOfEmptyPlace(),
         new ReadingOfWrongQuantity(),
         new ReferenceRepeated(),
         new ReplacementSafetyClassLower(),
