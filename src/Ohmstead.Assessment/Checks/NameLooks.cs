@@ -12,7 +12,7 @@ internal static class NameLooks
         var first = new Dictionary<string, Written<string>>(StringComparer.Ordinal);
         foreach (var name in names)
         {
-            var look = LookAlikes.LookOf(name.Value);
+            var look = Appearance.Of(name.Value);
             if (!first.TryAdd(look, name) && first[look].Value != name.Value)
             {
                 yield return (name, first[look]);
@@ -22,5 +22,5 @@ internal static class NameLooks
 
     /// <summary>What is wrong, and what to do.</summary>
     internal static (string Message, string NextStep) Say(string name, string other) =>
-        ($"'{name}' looks like '{other}' but has {LookAlikes.Difference(name, other)}", $"write {other} if it is the same, or a name that cannot be taken for it");
+        ($"'{name}' looks like '{other}' but has {Appearance.Difference(name, other)}", $"write {other} if it is the same, or a name that cannot be taken for it");
 }

@@ -16,10 +16,10 @@ internal sealed record UnknownName(string Key, string Add)
     internal Finding In(BoardUnderCheck board, CheckDescription check, Written<string> name, string missing, IEnumerable<string> known)
     {
         var names = known.ToArray();
-        var look = LookAlikes.LookOf(name.Value);
-        if (names.FirstOrDefault(other => LookAlikes.LookOf(other) == look) is { } alike)
+        var look = Appearance.Of(name.Value);
+        if (names.FirstOrDefault(other => Appearance.Of(other) == look) is { } alike)
         {
-            return board.Finding(check, name.Spot, $"{missing}; it looks like '{alike}' but has {LookAlikes.Difference(name.Value, alike)}", $"write {Key}: {alike}, or {Add}");
+            return board.Finding(check, name.Spot, $"{missing}; it looks like '{alike}' but has {Appearance.Difference(name.Value, alike)}", $"write {Key}: {alike}, or {Add}");
         }
 
         var near = Nearest.To(name.Value, names);
