@@ -20,7 +20,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         {
             foreach (var verdict in reading.Verdicts)
             {
-                if (!latest.TryGetValue(verdict.Measured, out var earlier) || Outweighs(verdict.Outcome, earlier.Outcome))
+                if (!latest.TryGetValue(verdict.Measured, out var earlier) || Outcomes.Outweighs(verdict.Outcome, earlier.Outcome))
                 {
                     latest[verdict.Measured] = verdict;
                 }
@@ -35,16 +35,9 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         {
             IsEmpty = change is { Work.Did.Value: "removed" },
             PassedTest = passed,
+            IsToBeReplaced = decided is { Decision.What.Value: "replace" } wish && wish.Order > (change?.Order ?? -1),
         };
     }
-
-    // A reading that proves nothing does not undo one that proved something, and one too close to call does not answer one that failed.
-    private static bool Outweighs(VerdictOutcome later, VerdictOutcome earlier) => later switch
-    {
-        VerdictOutcome.ProvesNothing or VerdictOutcome.NoLimit => false,
-        VerdictOutcome.Undecided => earlier != VerdictOutcome.Outside,
-        _ => true,
-    };
 
     // Readings of what sits there now: those of the lot before it was fitted (here or in the drawer), and those of the place since.
     private IEnumerable<AssessedReading> Relevant(
@@ -58,7 +51,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         var ofLot = lotName is null ? [] : workshop.IncomingReadings[lotName].Where(pair => pair.Visit.Date.Value <= change.Value.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
         var fresh = own.Where(reading => reading.IsNew && reading.Reading.Lot?.Value == lotName && reading.VisitOrder <= change.Value.Order);
         var lotAlone = all.Where(reading => reading.Place is null && lotName is not null && reading.Reading.Lot?.Value == lotName && reading.VisitOrder <= change.Value.Order);
-        var since = own.Where(reading => !reading.IsNew && (reading.VisitOrder > change.Value.Order || (reading.VisitOrder == change.Value.Order && reading.Reading.State is { Value: "as left" })));
+        var since = own.Where(reading => !reading.IsNew && reading.EmptiedOn is null && (reading.VisitOrder > change.Value.Order || (reading.VisitOrder == change.Value.Order && reading.Reading.State is { Value: "as left" })));
         var before = fresh.Any() ? fresh : ofLot.Concat(lotAlone);
         return before.Concat(since);
     }

@@ -19,6 +19,7 @@ public static class CheckCatalogue
         new LimitsReversed(),
         new LotTooOld(),
         new LotUnknown(),
+        new NameLooksAlike(),
         new NewPartUnmeasured(),
         new OrderUnknown(),
         new PartUnknown(),
@@ -31,6 +32,7 @@ public static class CheckCatalogue
         new ProofIncomplete(),
         new ReadingFarFromMarking(),
         new ReadingIncomplete(),
+        new ReadingOfEmptyPlace(),
         new ReadingOfWrongQuantity(),
         new ReferenceRepeated(),
         new ReplacementSafetyClassLower(),
@@ -45,9 +47,11 @@ public static class CheckCatalogue
     [
         new BoardNumberRepeated(),
         new DesignLimitsReversed(),
+        new DesignNameLooksAlike(),
         new DesignReferenceRepeated(),
         new LotOverdrawn(),
         new NameRepeated(),
+        new SharedPolarityContradictsKind(),
         new StockDateInFuture(),
     ];
 

@@ -12,7 +12,7 @@ public sealed class VerdictDisagrees : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        var written = board.Assessment.Readings.Select(reading => (reading.Reading.Verdict, reading.Overall, reading.Verdicts))
+        var written = board.Assessment.Readings.Where(reading => reading.EmptiedOn is null).Select(reading => (reading.Reading.Verdict, reading.Overall, reading.Verdicts))
             .Concat(board.Assessment.Proofs.Select(proof => (proof.Proof.Verdict, Overall: proof.Outcome, proof.Verdicts)));
         foreach (var (verdict, overall, verdicts) in written)
         {
