@@ -26,7 +26,7 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
 
             if (ofFile.Length > mostPerFile)
             {
-                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{file.Key}: {ofFile.Length - mostPerFile} more findings in this file are not shown"));
+                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Printable.Of(file.Key)}: {ofFile.Length - mostPerFile} more findings in this file are not shown"));
                 target.WriteLine();
             }
         }
