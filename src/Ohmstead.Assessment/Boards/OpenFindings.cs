@@ -21,7 +21,7 @@ public static class OpenFindings
             foreach (var decision in visit.Decided.Where(decision => decision.What.Value is "keep" or "leave alone" or "watch"))
             {
                 // A person may leave a fault alone with a reason, but not something that can hurt.
-                open.RemoveAll(finding => finding.Severity.Value != "safety" && decision.Place?.Value == finding.At.Value);
+                open.RemoveAll(finding => finding.Severity.Value != "safety" && (decision.Part?.Value == finding.At.Value || decision.At?.Value == finding.At.Value));
             }
         }
 

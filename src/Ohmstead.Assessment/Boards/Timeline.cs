@@ -15,9 +15,9 @@ public sealed class Timeline
         {
             foreach (var decision in visits[order].Decided)
             {
-                if (decision.Place is { } place)
+                foreach (var named in new[] { decision.At, decision.Part }.OfType<Written<string>>())
                 {
-                    decisions[place.Value] = (order, decision);
+                    decisions[named.Value] = (order, decision);
                 }
             }
 

@@ -19,6 +19,14 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     /// <summary>A finding of a check at a place of the board's file.</summary>
     public Finding Finding(CheckDescription check, Spot spot, string message, string? nextStep) => new(check.Name, check.Severity, spot.In(Board.Path), message, nextStep);
 
+    /// <summary>Whether a name may be that of a part which is in a list but could not be read, or of a design that could not.</summary>
+    public bool MayBeUnreadPart(string name) =>
+        Board.UnreadParts.MayHold(name) || (Assessment.Design?.UnreadParts.MayHold(name) ?? Board.Design is not null);
+
+    /// <summary>Whether a name may be that of a test point which is in a list but could not be read, or of a design that could not.</summary>
+    public bool MayBeUnreadPoint(string name) =>
+        Board.UnreadPoints.MayHold(name) || (Assessment.Design?.UnreadPoints.MayHold(name) ?? Board.Design is not null);
+
     /// <summary>All work that put a known lot into a known place, with the visit.</summary>
     public IEnumerable<(BenchVisit Visit, WorkEntry Work, PlaceHistory Place, Lot Lot)> Fittings()
     {

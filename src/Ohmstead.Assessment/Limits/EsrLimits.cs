@@ -1,3 +1,4 @@
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
@@ -15,15 +16,19 @@ public static class EsrLimits
     private const decimal WornFactor = 2m;
     private const decimal HighestComparableHertz = 1_000m;
 
+    private static readonly LazyText NoFrequency = "the test frequency is not recorded";
+    private static readonly LazyText NoFrequencyForLimit = "the test frequency is not recorded, so the reading cannot be held against a limit at 120 Hz";
+    private static readonly LazyText OtherFrequency = "the limit holds near 120 Hz and the reading was not taken there";
+
     /// <summary>Every limit of ESR that applies, the one that governs first.</summary>
     public static IEnumerable<Limit> Esr(PartValues part, string? place, ReadingConditions how)
     {
         if (part.EsrLimit is { } own)
         {
             yield return new Limit(
-                place is null ? LimitKind.Delivery : LimitKind.Circuit, new Interval(part.EsrLow?.Value, own.Value), place ?? "the part's own limit", $"at most {own.Text}, as written", "the record")
+                place is null ? LimitKind.Delivery : LimitKind.Circuit, new Interval(part.EsrLow?.Value, own.Value), place ?? "the part's own limit", new(() => $"at most {own.Text}, as written"), "the record")
             {
-                Remarks = how.Frequency is null ? ["the test frequency is not recorded"] : [],
+                Remarks = how.Frequency is null ? [NoFrequency] : [],
             };
             yield break;
         }
@@ -46,13 +51,13 @@ public static class EsrLimits
             how.IsNew ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
             loss.Origin,
-            $"{loss.Arithmetic}; {worked.Arithmetic}" + (how.IsNew ? string.Empty : $"; worn part: 2 x = {QuantityText.Format(upper, 4)}"),
-            how.IsNew ? $"{loss.Source}; {worked.Source.Text}" : $"{loss.Source}; {worked.Source.Text}; factor 2 for a worn part: common practice")
+            new(() => $"{loss.Arithmetic}; {worked.Arithmetic}" + (how.IsNew ? string.Empty : $"; worn part: 2 x = {QuantityText.Format(upper, 4)}")),
+            new(() => $"{loss.Source}; {worked.Source.Text}" + (how.IsNew ? string.Empty : "; factor 2 for a worn part: common practice")))
         {
-            ProvesOnlyOutside = how.Frequency is null ? "the test frequency is not recorded, so the reading cannot be held against a limit at 120 Hz"
-                : isHigh ? $"ESR at {QuantityText.Format(how.Frequency!.Value)} is smaller than at {QuantityText.Format(new Quantity(loss.Hertz, Dimension.Frequency))}, where the limit holds"
+            ProvesOnlyOutside = how.Frequency is null ? NoFrequencyForLimit
+                : isHigh ? new LazyText(() => $"ESR at {QuantityText.Format(how.Frequency!.Value)} is smaller than at {QuantityText.Format(new Quantity(loss.Hertz, Dimension.Frequency))}, where the limit holds")
                 : null,
-            ProvesOnlyInside = how.Frequency is null ? "the test frequency is not recorded" : null,
+            ProvesOnlyInside = how.Frequency is null ? NoFrequency : null,
         };
     }
 
@@ -71,20 +76,20 @@ public static class EsrLimits
             factor == 1m ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
             loss.Origin,
-            loss.Arithmetic + (factor == 1m ? string.Empty : $"; worn part: 2 x = {QuantityText.Format(upper, 4)}"),
-            factor == 1m ? loss.Source : $"{loss.Source}; factor 2 for a worn part: common practice")
+            factor == 1m ? loss.Arithmetic : new(() => $"{loss.Arithmetic}; worn part: 2 x = {QuantityText.Format(upper, 4)}"),
+            factor == 1m ? loss.Source : new(() => $"{loss.Source}; factor 2 for a worn part: common practice"))
         {
-            ProvesOnlyOutside = comparable || loss.Hertz > HighestComparableHertz ? null : "the limit holds near 120 Hz and the reading was not taken there",
-            ProvesOnlyInside = comparable || loss.Hertz > HighestComparableHertz ? null : "the limit holds near 120 Hz and the reading was not taken there",
+            ProvesOnlyOutside = comparable || loss.Hertz > HighestComparableHertz ? null : OtherFrequency,
+            ProvesOnlyInside = comparable || loss.Hertz > HighestComparableHertz ? null : OtherFrequency,
         };
     }
 
     // The three readings of the +0.02 rule differ for some values; the strict one is used and the text says so.
-    private static (decimal Value, decimal Hertz, string Origin, string Arithmetic, string Source)? LossFactorOf(PartValues part)
+    private static (decimal Value, decimal Hertz, LazyText Origin, LazyText Arithmetic, LazyText Source)? LossFactorOf(PartValues part)
     {
         if (part.LossFactorLimit is { } own)
         {
-            return (own.Value.Value, 120m, "the part's own dissipation factor limit", $"tan delta at most {own.Text}, as written", "the record");
+            return (own.Value.Value, 120m, "the part's own dissipation factor limit", new LazyText(() => $"tan delta at most {own.Text}, as written"), "the record");
         }
 
         if (part.Capacitance is not { } capacitance)
@@ -108,15 +113,20 @@ public static class EsrLimits
                     return null;
                 }
 
-                return (limit.CompletedSteps, limit.Hertz, $"the type's usual limit ({series.Name}, {QuantityText.Format(new Quantity(column.RatedVolts, Dimension.Voltage))})", limit.Arithmetic, limit.Source.Text);
+                return (
+                    limit.CompletedSteps,
+                    limit.Hertz,
+                    new(() => $"the type's usual limit ({series.Name}, {QuantityText.Format(new Quantity(column.RatedVolts, Dimension.Voltage))})"),
+                    limit.Arithmetic,
+                    new(() => limit.Source.Text));
             case "tantalum" when Tantalum.LossFactorLimit(capacitance.Value.Value).Is(out var tantalum, out _):
-                return (tantalum.Value, 120m, "the type's usual limit (solid tantalum)", tantalum.Arithmetic, tantalum.Source.Text);
+                return (tantalum.Value, 120m, "the type's usual limit (solid tantalum)", tantalum.Arithmetic, new LazyText(() => tantalum.Source.Text));
             default:
                 return Film(part.Kind.Value);
         }
     }
 
-    private static (decimal Value, decimal Hertz, string Origin, string Arithmetic, string Source)? Film(string kind)
+    private static (decimal Value, decimal Hertz, LazyText Origin, LazyText Arithmetic, LazyText Source)? Film(string kind)
     {
         var figures = kind switch
         {
@@ -129,6 +139,11 @@ public static class EsrLimits
             _ => null,
         };
         return figures is null ? null
-            : (figures.LossFactorLimit, figures.LossFactorHertz, $"the type's usual limit ({figures.Dielectric})", $"tan delta at most {QuantityText.Format(new Quantity(figures.LossFactorLimit, Dimension.Number))} at {QuantityText.Format(new Quantity(figures.LossFactorHertz, Dimension.Frequency))}", figures.Source.Text);
+            : (
+                figures.LossFactorLimit,
+                figures.LossFactorHertz,
+                new(() => $"the type's usual limit ({figures.Dielectric})"),
+                new(() => $"tan delta at most {QuantityText.Format(new Quantity(figures.LossFactorLimit, Dimension.Number))} at {QuantityText.Format(new Quantity(figures.LossFactorHertz, Dimension.Frequency))}"),
+                new(() => figures.Source.Text));
     }
 }

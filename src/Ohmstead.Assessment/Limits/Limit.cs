@@ -1,3 +1,4 @@
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Assessment.Limits;
@@ -21,17 +22,17 @@ public enum LimitKind
 /// <param name="Origin">Where the figure comes from: the marking, the part's data sheet, the design, the type's usual limit.</param>
 /// <param name="Arithmetic">How the limit was reached, with the figures put in.</param>
 /// <param name="Source">The standard, handbook or practice behind the rule.</param>
-public sealed record Limit(LimitKind Kind, Interval Interval, string Origin, string Arithmetic, string Source)
+public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, LazyText Arithmetic, LazyText Source)
 {
     /// <summary>The nominal value that deviations are counted from, where there is one.</summary>
     public Quantity? Nominal { get; init; }
 
     /// <summary>A limit that readings taken in another way can only break, never keep: then a reading inside proves nothing.</summary>
-    public string? ProvesOnlyOutside { get; init; }
+    public LazyText? ProvesOnlyOutside { get; init; }
 
     /// <summary>A limit that readings taken in another way can only keep, never break: then a reading outside proves nothing.</summary>
-    public string? ProvesOnlyInside { get; init; }
+    public LazyText? ProvesOnlyInside { get; init; }
 
     /// <summary>Whatever a reader must know beside the limit.</summary>
-    public IReadOnlyList<string> Remarks { get; init; } = [];
+    public IReadOnlyList<LazyText> Remarks { get; init; } = [];
 }

@@ -14,7 +14,7 @@ public static class MarkingLimits
         LimitKind.Circuit,
         new Interval(part.Low?.Value, part.High?.Value),
         origin,
-        $"{part.Low?.Text ?? "no lower limit"} … {part.High?.Text ?? "no upper limit"}, as written",
+        new(() => $"{part.Low?.Text ?? "no lower limit"} … {part.High?.Text ?? "no upper limit"}, as written"),
         "the record of this board or design")
     {
         Nominal = nominal,
@@ -29,7 +29,7 @@ public static class MarkingLimits
         }
 
         var interval = tolerance.Value.Apply(mark);
-        return new Limit(LimitKind.Delivery, interval, "the marking", $"{QuantityText.Format(mark)} {tolerance.Text} allows {interval}", MarkingSource) { Nominal = mark };
+        return new Limit(LimitKind.Delivery, interval, "the marking", new(() => $"{QuantityText.Format(mark)} {tolerance.Text} allows {interval}"), MarkingSource) { Nominal = mark };
     }
 
     /// <summary>The usual limit for a worn electrolytic whose tolerance is not written, -20 to +50 % of the mark: common practice.</summary>
@@ -42,7 +42,7 @@ public static class MarkingLimits
 
         var interval = Tolerance.Relative(-0.2m, 0.5m).Apply(mark);
         return new Limit(
-            LimitKind.EndOfLife, interval, "the type's usual limit, since no tolerance is written", $"{QuantityText.Format(mark)} -20/+50 % allows {interval}", "common practice")
+            LimitKind.EndOfLife, interval, "the type's usual limit, since no tolerance is written", new(() => $"{QuantityText.Format(mark)} -20/+50 % allows {interval}"), "common practice")
         {
             Nominal = mark,
         };

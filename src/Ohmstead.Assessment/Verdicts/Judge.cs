@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Limits;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
@@ -20,13 +21,13 @@ public static class Judge
     {
         if (limits.Count == 0)
         {
-            return new Verdict(VerdictOutcome.NoLimit, measured, reading, $"{VerdictWords.Of(measured)} {reading.Text}: no limit is known for it") { Uncertainty = uncertainty?.Expanded };
+            return new Verdict(VerdictOutcome.NoLimit, measured, reading, new(() => $"{VerdictWords.Of(measured)} {reading.Text}: no limit is known for it")) { Uncertainty = uncertainty?.Expanded };
         }
 
         var limit = limits[0];
         var value = reading.Value;
         var inside = limit.Interval.Contains(value);
-        var (outcome, reason) = (inside ? VerdictOutcome.Inside : VerdictOutcome.Outside, (string?)null);
+        var (outcome, reason) = (inside ? VerdictOutcome.Inside : VerdictOutcome.Outside, (LazyText?)null);
         double? probability = null;
         if (uncertainty is not null
             && ConformityStatement.Of(
@@ -36,7 +37,7 @@ public static class Judge
             probability = statement.Probability;
             if (isGuarded && !statement.Decides)
             {
-                (outcome, reason) = (VerdictOutcome.Undecided, $"the uncertainty of {QuantityText.Format(uncertainty.Expanded, 3)} straddles the limit");
+                (outcome, reason) = (VerdictOutcome.Undecided, new(() => $"the uncertainty of {QuantityText.Format(uncertainty.Expanded, 3)} straddles the limit"));
             }
         }
 
@@ -45,21 +46,21 @@ public static class Judge
             (outcome, reason) = (VerdictOutcome.ProvesNothing, cannot);
         }
 
-        return new Verdict(outcome, measured, reading, Sentence(measured, reading, limit, outcome, reason))
+        return new Verdict(outcome, measured, reading, new(() => Sentence(measured, reading, limit, outcome, reason)))
         {
             Limit = limit,
-            Others = [.. limits.Skip(1).Select(other => (other, other.Interval.Contains(value)))],
+            Others = limits.Count == 1 ? [] : [.. limits.Skip(1).Select(other => (other, other.Interval.Contains(value)))],
             Deviation = limit.Nominal is { Value: not 0m } nominal ? (value.Value - nominal.Value) / nominal.Value : null,
             Margin = MarginTo(limit.Interval, value.Value),
             Uncertainty = uncertainty?.Expanded,
             Probability = probability,
-            Remarks = [.. (uncertainty is null ? Array.Empty<string>() : [uncertainty.Arithmetic]), .. limit.Remarks],
+            Remarks = uncertainty is null ? [.. limit.Remarks] : [uncertainty.Arithmetic, .. limit.Remarks],
         };
     }
 
     // For a passive network probed below 0.3 V a parallel path can only lower R and ESR and only raise C: one side of the limit is proved, the other
     // is not. Common practice, from circuit theory.
-    private static string? CannotProve(Measured measured, Limit limit, Quantity value, bool inside, bool inCircuit)
+    private static LazyText? CannotProve(Measured measured, Limit limit, Quantity value, bool inside, bool inCircuit)
     {
         if (inside && limit.ProvesOnlyOutside is { } early)
         {
@@ -77,7 +78,7 @@ public static class Judge
         }
 
         var tooHigh = limit.Interval.Upper is { } upper && value.Value > upper.Value;
-        return measured switch
+        var cannot = measured switch
         {
             Measured.Leakage => "leakage cannot be read in circuit",
             Measured.Resistance or Measured.Inductance when !tooHigh => "in circuit a parallel path can only lower the reading: too high would prove a fault, this proves nothing; lift one leg",
@@ -86,25 +87,27 @@ public static class Judge
             Measured.Capacitance => "in circuit other capacitances add to the reading: it proves nothing about this part",
             _ => null,
         };
+        return cannot is null ? null : (LazyText)cannot;
     }
 
     // The nearest limit, as a fraction of that limit; a limit of nought has no per cent.
     private static decimal? MarginTo(Interval interval, decimal value)
     {
         decimal? least = null;
-        foreach (var (limit, room) in new[] { (interval.Lower?.Value, value - interval.Lower?.Value), (interval.Upper?.Value, interval.Upper?.Value - value) })
+        if (interval.Lower is { Value: not 0m and var lower })
         {
-            if (limit is { } at and not 0m && room is { } left)
-            {
-                var share = left / Math.Abs(at);
-                least = least is null || share < least ? share : least;
-            }
+            least = (value - lower) / Math.Abs(lower);
+        }
+
+        if (interval.Upper is { Value: not 0m and var upper } && (upper - value) / Math.Abs(upper) is var room && (least is null || room < least))
+        {
+            least = room;
         }
 
         return least;
     }
 
-    private static string Sentence(Measured measured, Written<Quantity> reading, Limit limit, VerdictOutcome outcome, string? reason) =>
+    private static string Sentence(Measured measured, Written<Quantity> reading, Limit limit, VerdictOutcome outcome, LazyText? reason) =>
         $"{VerdictWords.Of(measured)} {reading.Text} against {VerdictWords.Range(limit.Interval)} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): {VerdictWords.Of(outcome)}"
         + (reason is null ? string.Empty : $", {reason}");
 }

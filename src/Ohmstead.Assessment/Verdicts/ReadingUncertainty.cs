@@ -1,3 +1,4 @@
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
@@ -7,7 +8,7 @@ namespace Ohmstead.Assessment.Verdicts;
 /// <summary>The expanded uncertainty of a reading, from what the instrument is good for.</summary>
 /// <param name="Expanded">U with k = 2, in the unit of the reading.</param>
 /// <param name="Arithmetic">How it was reached.</param>
-public sealed record ReadingUncertainty(Quantity Expanded, string Arithmetic)
+public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
 {
     /// <summary>The uncertainty of a value, or null when the instrument says nothing about this quantity.</summary>
     public static ReadingUncertainty? Of(Instrument instrument, Measured measured, Quantity value)
@@ -25,7 +26,7 @@ public sealed record ReadingUncertainty(Quantity Expanded, string Arithmetic)
         var specification = new AccuracySpecification(
             (fitting.Error?.Value.Value ?? 0m) * 100m, fitting.Digits?.Value ?? 0m, fitting.Step?.Value.Value ?? 0m, fitting.Fixed?.Value.Value ?? 0m);
         return specification.ExpandedUncertaintyOf(value.Value).Is(out var worked, out _) && worked.Value > 0
-            ? new(new Quantity(worked.Value, value.Dimension), Working(fitting, value, worked.Value))
+            ? new(new Quantity(worked.Value, value.Dimension), new(() => Working(fitting, value, worked.Value)))
             : null;
     }
 

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Limits;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -28,7 +29,7 @@ public enum VerdictOutcome
 /// <param name="Measured">What was measured.</param>
 /// <param name="Reading">The value.</param>
 /// <param name="Why">One sentence that says why, complete alone.</param>
-public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<Quantity> Reading, string Why)
+public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<Quantity> Reading, LazyText Why)
 {
     /// <summary>The limit that governs, or null when none is known.</summary>
     public Limit? Limit { get; init; }
@@ -49,5 +50,5 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
     public double? Probability { get; init; }
 
     /// <summary>Whatever a reader must know beside it: the working of the uncertainty, conditions, warnings.</summary>
-    public IReadOnlyList<string> Remarks { get; init; } = [];
+    public IReadOnlyList<LazyText> Remarks { get; init; } = [];
 }

@@ -49,6 +49,9 @@ public sealed class Workshop
     /// <summary>Designs by name.</summary>
     public IReadOnlyDictionary<string, DesignFile> Designs { get; }
 
+    /// <summary>Designs whose file is there and could not be read, by the name of the file.</summary>
+    public IReadOnlySet<string> UnreadDesigns { get; init; } = FrozenSet<string>.Empty;
+
     /// <summary>Incoming inspection: readings of lots in the drawer, by lot.</summary>
     public ILookup<string, (BenchVisit Visit, Reading Reading)> IncomingReadings { get; }
 

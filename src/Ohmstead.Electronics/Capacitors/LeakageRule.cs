@@ -15,14 +15,14 @@ public sealed record LeakageRule(string Name, LeakageForm Form, decimal Minutes,
         Domain.Of(
             Domain.Positive("capacitance", farads),
             Domain.Positive("rated voltage", ratedVolts),
-            Domain.That(ratedVolts >= FromVolts && ratedVolts <= ToVolts, OutsideVolts(ratedVolts)))
+            ratedVolts >= FromVolts && ratedVolts <= ToVolts ? null : OutsideVolts(ratedVolts))
         .Compute(() => Limit(farads, ratedVolts));
 
     private Worked<decimal> Limit(decimal farads, decimal ratedVolts)
     {
         decimal cv = farads * 1_000_000m * ratedVolts;
-        string product = $"{Figures.Text(farads * 1_000_000m)} µF x {Figures.Text(ratedVolts)} V";
-        return new Worked<decimal>(Form.MicroAmperes(cv), Form.Working(product, cv), Source)
+        return new Worked<decimal>(
+            Form.MicroAmperes(cv), new(() => Form.Working($"{Figures.Text(farads * 1_000_000m)} µF x {Figures.Text(ratedVolts)} V", cv)), Source)
         {
             Remarks = [$"read after {Figures.Text(Minutes)} min at rated voltage, 20 degrees Celsius"],
         };

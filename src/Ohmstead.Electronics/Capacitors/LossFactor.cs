@@ -33,7 +33,7 @@ public static class LossFactor
     public static Outcome<Worked<decimal>> EsrLimit(decimal lossFactor, decimal hertz, decimal farads) =>
         EsrOhms(lossFactor, hertz, farads).Then(ohms => new Worked<decimal>(
             ohms,
-            $"{Figures.Text(lossFactor)} / (2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)}) = {Figures.Ohms(ohms)}",
+            new(() => $"{Figures.Text(lossFactor)} / (2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)}) = {Figures.Ohms(ohms)}"),
             Source));
 
     /// <summary>The dissipation factor, 2 pi f C ESR.</summary>

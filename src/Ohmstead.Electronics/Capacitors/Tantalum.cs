@@ -19,7 +19,7 @@ public static class Tantalum
                 <= 0.000068m => (0.06m, "up to 68 µF"),
                 _ => (0.10m, "above 68 µF, some sheets 0.08"),
             };
-            return new Worked<decimal>(limit, $"{Figures.Text(limit)} at 120 Hz {range}", Sheets);
+            return new Worked<decimal>(limit, new(() => $"{Figures.Text(limit)} at 120 Hz {range}"), Sheets);
         });
 
     /// <summary>The rated voltage to ask for on a rail: twice its voltage, that is 50 % derating.</summary>

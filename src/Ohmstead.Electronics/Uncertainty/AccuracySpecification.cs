@@ -11,6 +11,8 @@ public sealed record AccuracySpecification(decimal PercentOfReading, decimal Dig
     // To 28 figures: acceptance limits that come of it are decimals.
     private const decimal SquareRootOfThree = 1.732050807568877293527446342m;
 
+    private static readonly Source Specification = Source.Practice("the maker's specification taken as limits of error");
+
     /// <summary>The half width of the range the true value is in, |reading| p/100 + digits x resolution + fixed, in the reading's
     /// unit.</summary>
     public Outcome<Worked<decimal>> HalfWidth(decimal reading) =>
@@ -22,9 +24,7 @@ public sealed record AccuracySpecification(decimal PercentOfReading, decimal Dig
         .Compute(() =>
         {
             decimal halfWidth = (Math.Abs(reading) * PercentOfReading / 100m) + (Digits * Resolution) + Fixed;
-            string fixedPart = Fixed == 0 ? "" : $" + {Figures.Text(Fixed)}";
-            string working = $"{Figures.Text(PercentOfReading)} % of {Figures.Text(Math.Abs(reading))} + {Figures.Text(Digits)} x {Figures.Text(Resolution)}{fixedPart} = {Figures.Text(halfWidth)}";
-            return new Worked<decimal>(halfWidth, working, Source.Practice("the maker's specification taken as limits of error"));
+            return new Worked<decimal>(halfWidth, new(() => Working(reading, halfWidth)), Specification);
         });
 
     /// <summary>The standard uncertainty of a reading, half width / sqrt(3): every error within the specification is taken as equally
@@ -37,7 +37,13 @@ public sealed record AccuracySpecification(decimal PercentOfReading, decimal Dig
         decimal expanded = 2m * a.Value / SquareRootOfThree;
         return new Worked<decimal>(
             expanded,
-            $"{a.Arithmetic}; 2 x {Figures.Text(a.Value)} / sqrt(3) = {Figures.Text(expanded, 4)}",
+            new(() => $"{a.Arithmetic}; 2 x {Figures.Text(a.Value)} / sqrt(3) = {Figures.Text(expanded, 4)}"),
             Uncertainty.StandardUncertainty.RectangularSource);
     });
+
+    private string Working(decimal reading, decimal halfWidth)
+    {
+        string fixedPart = Fixed == 0 ? "" : $" + {Figures.Text(Fixed)}";
+        return $"{Figures.Text(PercentOfReading)} % of {Figures.Text(Math.Abs(reading))} + {Figures.Text(Digits)} x {Figures.Text(Resolution)}{fixedPart} = {Figures.Text(halfWidth)}";
+    }
 }

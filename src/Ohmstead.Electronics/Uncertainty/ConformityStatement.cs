@@ -18,7 +18,7 @@ public sealed record ConformityStatement(
     decimal? LowerAcceptance,
     decimal? UpperAcceptance,
     DecisionRule Rule,
-    string Arithmetic,
+    LazyText Arithmetic,
     Source Source)
 {
     private static readonly Source Statements = Source.FromMemory("ILAC-G8:09/2019; JCGM 106:2012", "4.2; clause 7");
@@ -55,8 +55,9 @@ public sealed record ConformityStatement(
         Conformity conformity = inside
             ? (IsInside(reading, lower, upper, band) ? Conformity.Inside : Conformity.ProbablyInside)
             : (IsInside(reading, lower, upper, -band) ? Conformity.ProbablyOutside : Conformity.Outside);
-        string working = $"{Figures.Text(reading)} ± {Figures.Text(expanded, 4)} against {Range(lower, upper)}, guard band {Figures.Text(guard, 4)}: "
-            + $"accepted {Range(lower + guard, upper - guard)}; inside with probability {Figures.Text(probability, 4)}";
+        LazyText working = new(() =>
+            $"{Figures.Text(reading)} ± {Figures.Text(expanded, 4)} against {Range(lower, upper)}, guard band {Figures.Text(guard, 4)}: "
+            + $"accepted {Range(lower + guard, upper - guard)}; inside with probability {Figures.Text(probability, 4)}");
         return new ConformityStatement(
             conformity, IsInside(reading, lower, upper, guard), probability, guard, lower + guard, upper - guard, rule, working,
             Statements);

@@ -43,6 +43,30 @@ public static class BenchBinding
         return result;
     }
 
+    /// <summary>The items of a list that others refer to by name, and the names of those that could not be read.</summary>
+    internal static (IReadOnlyList<T> Items, UnreadNames Unread) Named<T>(Fields fields, string key, string nameKey, Func<Fields, T?> read)
+        where T : class
+    {
+        var isWhole = true;
+        List<string>? unread = null;
+        var items = Each(fields, key, item =>
+        {
+            var value = read(item);
+            if (value is null && item.Raw(nameKey) is { Length: > 0 } name)
+            {
+                (unread ??= []).Add(name);
+            }
+            else
+            {
+                isWhole &= value is not null;
+            }
+
+            return value;
+        });
+        isWhole &= items.Count + (unread?.Count ?? 0) == fields.CountOf(key);
+        return (items, isWhole && unread is null ? UnreadNames.None : new(unread ?? [], !isWhole));
+    }
+
     private static BenchVisit? Visit(Fields fields)
     {
         var date = fields.Date("date");
@@ -119,7 +143,7 @@ public static class BenchBinding
     private static Decision? Decided(Fields fields)
     {
         var (part, at) = (fields.Id("part"), fields.Text("at"));
-        return (fields.Word("decision"), fields.Text("because")) is ({ } what, { } because) ? new(part ?? at, what, because, fields.Spot) : null;
+        return (fields.Word("decision"), fields.Text("because")) is ({ } what, { } because) ? new(part, at, what, because, fields.Spot) : null;
     }
 
     private static Proof? Proof(Fields fields)

@@ -33,18 +33,25 @@ public static class FileBinding
 
     /// <summary>Reads instruments.yaml.</summary>
     public static FileReading<InstrumentsFile> Instruments(string path, NodeReading text) => Read(path, text, FileShapes.Instruments, fields =>
-        new InstrumentsFile(path, BenchBinding.Each(fields, "instruments", Instrument)) { Note = fields.Text("note") });
+    {
+        var (instruments, unread) = BenchBinding.Named(fields, "instruments", "id", Instrument);
+        return new InstrumentsFile(path, instruments) { Unread = unread, Note = fields.Text("note") };
+    });
 
     /// <summary>Reads stock.yaml.</summary>
     public static FileReading<StockFile> Stock(string path, NodeReading text) => Read(path, text, FileShapes.Stock, fields =>
-        new StockFile(path, BenchBinding.Each(fields, "lots", Lot), BenchBinding.Each(fields, "orders", Order), BenchBinding.Visits(fields)) { Note = fields.Text("note") });
+    {
+        var (lots, unreadLots) = BenchBinding.Named(fields, "lots", "lot", Lot);
+        var (orders, unreadOrders) = BenchBinding.Named(fields, "orders", "order", Order);
+        return new StockFile(path, lots, orders, BenchBinding.Visits(fields)) { UnreadLots = unreadLots, UnreadOrders = unreadOrders, Note = fields.Text("note") };
+    });
 
     /// <summary>Reads a design.</summary>
     public static FileReading<DesignFile> Design(string path, NodeReading text) => Read(path, text, FileShapes.Design, fields =>
     {
         var (id, title) = (fields.Id("design"), fields.Text("title"));
-        var parts = BenchBinding.Each(fields, "parts", part => PartBinding.Part(part, path));
-        var points = BenchBinding.Each(fields, "points", point => Point(point, path));
+        var (parts, unreadParts) = BenchBinding.Named(fields, "parts", PartShape.Ref.Name, part => PartBinding.Part(part, path));
+        var (points, unreadPoints) = BenchBinding.Named(fields, "points", "point", point => Point(point, path));
         var hazards = BenchBinding.Each(fields, "hazards", Hazard);
         var faults = BenchBinding.Each(fields, "known_faults", KnownFault);
         return id is null || title is null ? null : new DesignFile(path, id, title)
@@ -54,6 +61,8 @@ public static class FileBinding
             Made = fields.RoughDate("made"),
             Parts = parts,
             Points = points,
+            UnreadParts = unreadParts,
+            UnreadPoints = unreadPoints,
             Hazards = hazards,
             KnownFaults = faults,
             Note = fields.Text("note"),
@@ -74,8 +83,15 @@ public static class FileBinding
             Made = fields.RoughDate("made"),
             Arrived = fields.Mapping("arrived") is { } arrived ? new(arrived.RoughDate("date"), arrived.Text("from"), arrived.Text("complaint"), arrived.Text("note")) : null,
             Duty = Duty(fields.Mapping("duty")),
-            Parts = BenchBinding.Each(fields, "parts", part => PartBinding.Part(part, null)),
-            Points = BenchBinding.Each(fields, "points", point => Point(point, null)),
+        };
+        var (parts, unreadParts) = BenchBinding.Named(fields, "parts", PartShape.Ref.Name, part => PartBinding.Part(part, null));
+        var (points, unreadPoints) = BenchBinding.Named(fields, "points", "point", point => Point(point, null));
+        board = board with
+        {
+            Parts = parts,
+            UnreadParts = unreadParts,
+            Points = points,
+            UnreadPoints = unreadPoints,
             Hazards = BenchBinding.Each(fields, "hazards", Hazard),
             Bench = BenchBinding.Visits(fields),
             Waiting = BenchBinding.Each(fields, "waiting", Wait),
@@ -104,7 +120,11 @@ public static class FileBinding
         }
 
         var fields = binder.Bind(root, shape);
-        _ = fields.Count("format");
+        if (fields.Count("format") is { Value: < KnownFormat } unknown)
+        {
+            binder.Report(RecordChecks.FormatUnknown, unknown.Spot, $"there is no format {unknown.Text}, this program knows format {KnownFormat}", $"write format: {KnownFormat}, or leave the key out");
+        }
+
         var file = read(fields);
         return new(file, text.Findings.Count == 0 ? binder.Findings : [.. text.Findings, .. binder.Findings.Where(finding => !IsSaid(finding, text.Findings))]);
     }

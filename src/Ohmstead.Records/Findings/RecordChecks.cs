@@ -36,6 +36,9 @@ public static class RecordChecks
     /// <summary>A record of a newer format than this program knows.</summary>
     public const string FormatNewer = "format-newer";
 
+    /// <summary>A record of a format that there never was.</summary>
+    public const string FormatUnknown = "format-unknown";
+
     /// <summary>A record that a JSON schema refuses although the reader had accepted it.</summary>
     public const string SchemaRefused = "schema-refused";
 
@@ -43,6 +46,6 @@ public static class RecordChecks
     public static IReadOnlyList<string> All { get; } =
     [
         KeyUnknown, KeyMissing, ValueMissing, ValueShape, WordUnknown, QuantityUnreadable, ToleranceUnreadable, DateUnreadable, NumberUnreadable, NameUnusable,
-        FormatNewer, SchemaRefused,
+        FormatNewer, FormatUnknown, SchemaRefused,
     ];
 }

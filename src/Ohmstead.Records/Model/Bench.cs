@@ -192,11 +192,16 @@ public sealed record WorkEntry(Written<string> Did, Spot Spot)
 }
 
 /// <summary>A person's decision, with the reason.</summary>
-/// <param name="Place">The part or place decided on; null when the record forgot it.</param>
+/// <param name="Part">The part decided on, or null.</param>
+/// <param name="At">The place decided on, when it is no part, or null.</param>
 /// <param name="What">keep, watch, replace, form again, measure out of circuit or leave alone.</param>
 /// <param name="Because">The reason.</param>
 /// <param name="Spot">Where it is written.</param>
-public sealed record Decision(Written<string>? Place, Written<string> What, Written<string> Because, Spot Spot);
+public sealed record Decision(Written<string>? Part, Written<string>? At, Written<string> What, Written<string> Because, Spot Spot)
+{
+    /// <summary>What it is about; null when the record forgot to say it.</summary>
+    public Written<string>? Place => Part ?? At;
+}
 
 /// <summary>A measurement or test that proves the board.</summary>
 /// <param name="Point">The point.</param>

@@ -121,6 +121,12 @@ public sealed record DesignFile(string Path, Written<string> Id, Written<string>
     /// <summary>Its test points.</summary>
     public IReadOnlyList<TestPoint> Points { get; init; } = [];
 
+    /// <summary>Parts that stand in its list and could not be read.</summary>
+    public UnreadNames UnreadParts { get; init; } = UnreadNames.None;
+
+    /// <summary>Points that stand in its list and could not be read.</summary>
+    public UnreadNames UnreadPoints { get; init; } = UnreadNames.None;
+
     /// <summary>What can hurt.</summary>
     public IReadOnlyList<Hazard> Hazards { get; init; } = [];
 
@@ -189,6 +195,12 @@ public sealed record BoardFile(string Path, Written<string> Id, Written<string> 
 
     /// <summary>Points that differ from the design, or all.</summary>
     public IReadOnlyList<TestPoint> Points { get; init; } = [];
+
+    /// <summary>Parts that stand in its list and could not be read.</summary>
+    public UnreadNames UnreadParts { get; init; } = UnreadNames.None;
+
+    /// <summary>Points that stand in its list and could not be read.</summary>
+    public UnreadNames UnreadPoints { get; init; } = UnreadNames.None;
 
     /// <summary>Hazards beside those of the design.</summary>
     public IReadOnlyList<Hazard> Hazards { get; init; } = [];

@@ -47,6 +47,9 @@ public sealed record Instrument(Written<string> Id, Written<string> What, Spot S
 /// <param name="Instruments">The instruments.</param>
 public sealed record InstrumentsFile(string Path, IReadOnlyList<Instrument> Instruments)
 {
+    /// <summary>Instruments that stand in the list and could not be read.</summary>
+    public UnreadNames Unread { get; init; } = UnreadNames.None;
+
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
 }
@@ -106,6 +109,12 @@ public sealed record Order(Written<string> Id, Written<DateOnly> Placed, Written
 /// <param name="Bench">Incoming inspection.</param>
 public sealed record StockFile(string Path, IReadOnlyList<Lot> Lots, IReadOnlyList<Order> Orders, IReadOnlyList<BenchVisit> Bench)
 {
+    /// <summary>Lots that stand in the list and could not be read.</summary>
+    public UnreadNames UnreadLots { get; init; } = UnreadNames.None;
+
+    /// <summary>Orders that stand in the list and could not be read.</summary>
+    public UnreadNames UnreadOrders { get; init; } = UnreadNames.None;
+
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
 }

@@ -16,8 +16,29 @@ internal static class WorkshopLoader
         var collection = Load(folder.Named("collection.yaml"), FileForm.Yaml, FileShapes.Collection, FileBinding.Collection);
         var instruments = Load(folder.Named("instruments.yaml"), FileForm.Yaml, FileShapes.Instruments, FileBinding.Instruments);
         var stock = Load(folder.Named("stock.yaml"), FileForm.Yaml, FileShapes.Stock, FileBinding.Stock);
-        var designs = folder.Designs.Select(path => Load(path, FileForm.Markdown, FileShapes.Design, FileBinding.Design)).OfType<DesignFile>().ToArray();
-        return new Workshop(collection ?? CollectionFile.Nameless, instruments, stock, designs);
+        var designs = new List<DesignFile>();
+        var unread = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var path in folder.Designs)
+        {
+            if (Load(path, FileForm.Markdown, FileShapes.Design, FileBinding.Design) is { } design)
+            {
+                designs.Add(design);
+            }
+            else
+            {
+                unread.Add(Path.GetFileNameWithoutExtension(path));
+            }
+        }
+
+        // A file that cannot be read has said so; that nothing in it is known need not be said on every board.
+        return new Workshop(
+            collection ?? CollectionFile.Nameless,
+            instruments ?? (folder.Named("instruments.yaml") is { } there ? new InstrumentsFile(there, []) { Unread = UnreadNames.All } : null),
+            stock ?? (folder.Named("stock.yaml") is { } drawer ? new StockFile(drawer, [], [], []) { UnreadLots = UnreadNames.All, UnreadOrders = UnreadNames.All } : null),
+            designs)
+        {
+            UnreadDesigns = unread,
+        };
 
         T? Load<T>(string? path, FileForm form, Shape shape, Func<string, NodeReading, FileReading<T>> bind)
             where T : class

@@ -132,6 +132,15 @@ public sealed class FileBindingTests
         Assert.Equal(RecordChecks.KeyUnknown, Only("board: SP-0007\ntitel: Barograph").Check);
 
     [Fact]
+    public void A_format_that_never_was_is_refused_and_the_known_one_named()
+    {
+        var finding = Only("board: SP-0007\ntitle: x\nformat: 0");
+
+        Assert.Equal((RecordChecks.FormatUnknown, "boards/SP-0007.md:4:9", "write format: 1, or leave the key out"), (finding.Check, finding.Place.ToString(), finding.NextStep));
+        Assert.Equal("there is no format 0, this program knows format 1", finding.Message);
+    }
+
+    [Fact]
     public void A_newer_format_stops_the_reading_at_its_line()
     {
         var reading = Reads.Board("---\nformat: 2\nboard: SP-0007\nanything: new\n---\n");

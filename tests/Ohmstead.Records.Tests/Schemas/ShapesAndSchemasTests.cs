@@ -192,6 +192,7 @@ public sealed class ShapesAndSchemasTests
         ValueKind.Text => Pick("0412", "1E3", "no", "0x1F", "0x", "0o17", "123456789012345678901234567890", "1e999", "1_000", "'7834'", "true", ".inf", "-5.0e-3", "1:30", "Ω und µ", "\"a\\nb\"").Select(text => $"{key.Name}: {text}\n"),
         ValueKind.Id => Pick("C12", "1E3", "0412", "true", "+15V", "7834", "-15V", "ÄÖ-1", "0o17", "12.5", ".5x").Where(text => text[0] != '.').Select(text => $"{key.Name}: {text}\n"),
         ValueKind.RoughDate => Pick("1978", "1978-05", "1978-05-31", "'1978'").Select(text => $"{key.Name}: {text}\n"),
+        ValueKind.Count when key.Name is "format" => Pick("1", "'1'").Select(text => $"{key.Name}: {text}\n"),
         ValueKind.Count => Pick("0", "1", "'1'").Select(text => $"{key.Name}: {text}\n"),
         ValueKind.Number => Pick("0", "140", "0.5", ".5", "'4'").Select(text => $"{key.Name}: {text}\n"),
         ValueKind.Mapping => Gen.Bool.SelectMany(isEmpty => isEmpty ? Gen.Const($"{key.Name}:\n") : GenMapping(key.Inner!, depth + 1).Select(inner => $"{key.Name}:\n{inner}")),

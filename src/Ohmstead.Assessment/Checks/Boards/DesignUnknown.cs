@@ -11,14 +11,10 @@ public sealed class DesignUnknown : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        if (board.Board.Design is { } design && board.Assessment.Design is null)
+        if (board.Board.Design is { } design && board.Assessment.Design is null && !board.Workshop.UnreadDesigns.Contains(design.Value))
         {
-            var near = Nearest.To(design.Value, board.Workshop.Designs.Keys.Order(StringComparer.Ordinal));
-            yield return board.Finding(
-                Description,
-                design.Spot,
-                $"there is no design '{design.Value}'" + (near is null ? string.Empty : $", '{near}' is the nearest"),
-                near is null ? $"write designs/{design.Value}.md, or list the parts on the board" : $"write design: {near}, or write designs/{design.Value}.md");
+            yield return new UnknownName("design", $"write designs/{design.Value}.md") { Otherwise = $"write designs/{design.Value}.md, or list the parts on the board" }
+                .In(board, Description, design, $"there is no design '{design.Value}'", board.Workshop.Designs.Keys.Order(StringComparer.Ordinal));
         }
     }
 }

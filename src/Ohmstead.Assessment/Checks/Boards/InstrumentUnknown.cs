@@ -15,15 +15,14 @@ public sealed class InstrumentUnknown : IBoardCheck
         foreach (var visit in board.Assessment.Visits)
         {
             var named = visit.Readings.Select(reading => reading.Instrument).Concat(visit.Proofs.Select(proof => proof.Instrument)).Prepend(visit.Instrument);
-            foreach (var instrument in named.OfType<Written<string>>().Where(instrument => !board.Workshop.Instruments.ContainsKey(instrument.Value)))
+            foreach (var instrument in named.OfType<Written<string>>().Where(instrument => !IsKnown(board, instrument.Value)))
             {
-                var near = Nearest.To(instrument.Value, board.Workshop.Instruments.Keys.Order(StringComparer.Ordinal));
-                yield return board.Finding(
-                    Description,
-                    instrument.Spot,
-                    $"there is no instrument '{instrument.Value}'" + (near is null ? string.Empty : $", '{near}' is the nearest"),
-                    near is null ? $"add {instrument.Value} to instruments.yaml" : $"write instrument: {near}, or add {instrument.Value} to instruments.yaml");
+                yield return new UnknownName("instrument", $"add {instrument.Value} to instruments.yaml")
+                    .In(board, Description, instrument, $"there is no instrument '{instrument.Value}'", board.Workshop.Instruments.Keys.Order(StringComparer.Ordinal));
             }
         }
     }
+
+    private static bool IsKnown(BoardUnderCheck board, string name) =>
+        board.Workshop.Instruments.ContainsKey(name) || (board.Workshop.InstrumentsFile?.Unread.MayHold(name) ?? false);
 }

@@ -15,15 +15,14 @@ public sealed class LotUnknown : IBoardCheck
         foreach (var visit in board.Assessment.Visits)
         {
             var named = visit.Readings.Select(reading => reading.Lot).Concat(visit.Work.Select(work => work.Lot));
-            foreach (var lot in named.OfType<Written<string>>().Where(lot => !board.Workshop.Lots.ContainsKey(lot.Value)))
+            foreach (var lot in named.OfType<Written<string>>().Where(lot => !IsKnown(board, lot.Value)))
             {
-                var near = Nearest.To(lot.Value, board.Workshop.Lots.Keys.Order(StringComparer.Ordinal));
-                yield return board.Finding(
-                    Description,
-                    lot.Spot,
-                    $"there is no lot '{lot.Value}' in the drawer" + (near is null ? string.Empty : $", '{near}' is the nearest"),
-                    near is null ? $"add lot {lot.Value} to stock.yaml" : $"write lot: {near}, or add {lot.Value} to stock.yaml");
+                yield return new UnknownName("lot", $"add lot {lot.Value} to stock.yaml")
+                    .In(board, Description, lot, $"there is no lot '{lot.Value}' in the drawer", board.Workshop.Lots.Keys.Order(StringComparer.Ordinal));
             }
         }
     }
+
+    private static bool IsKnown(BoardUnderCheck board, string name) =>
+        board.Workshop.Lots.ContainsKey(name) || (board.Workshop.StockFile?.UnreadLots.MayHold(name) ?? false);
 }

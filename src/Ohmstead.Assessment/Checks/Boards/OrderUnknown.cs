@@ -12,14 +12,13 @@ public sealed class OrderUnknown : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var order in board.Board.Waiting.Select(wait => wait.Order).OfType<Written<string>>().Where(order => !board.Workshop.Orders.ContainsKey(order.Value)))
+        foreach (var order in board.Board.Waiting.Select(wait => wait.Order).OfType<Written<string>>().Where(order => !IsKnown(board, order.Value)))
         {
-            var near = Nearest.To(order.Value, board.Workshop.Orders.Keys.Order(StringComparer.Ordinal));
-            yield return board.Finding(
-                Description,
-                order.Spot,
-                $"there is no order '{order.Value}'" + (near is null ? string.Empty : $", '{near}' is the nearest"),
-                near is null ? $"add order {order.Value} to stock.yaml" : $"write order: {near}, or add {order.Value} to stock.yaml");
+            yield return new UnknownName("order", $"add order {order.Value} to stock.yaml")
+                .In(board, Description, order, $"there is no order '{order.Value}'", board.Workshop.Orders.Keys.Order(StringComparer.Ordinal));
         }
     }
+
+    private static bool IsKnown(BoardUnderCheck board, string name) =>
+        board.Workshop.Orders.ContainsKey(name) || (board.Workshop.StockFile?.UnreadOrders.MayHold(name) ?? false);
 }

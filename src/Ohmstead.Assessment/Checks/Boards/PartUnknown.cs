@@ -3,11 +3,11 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
-/// <summary>A reading or work entry names a part that is not in the parts list.</summary>
+/// <summary>A reading, work entry or decision names a part that is not in the parts list.</summary>
 public sealed class PartUnknown : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("part-unknown", Severity.Error, "a reading or work entry names a part that is not in the parts list");
+    public CheckDescription Description { get; } = new("part-unknown", Severity.Error, "a reading, work entry or decision names a part that is not in the parts list");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -19,15 +19,11 @@ public sealed class PartUnknown : IBoardCheck
 
         foreach (var visit in board.Assessment.Visits)
         {
-            var named = visit.Readings.Select(reading => reading.Part).Concat(visit.Work.Select(work => work.Part));
-            foreach (var part in named.OfType<Written<string>>().Where(part => board.Assessment.Place(part.Value) is null))
+            var named = visit.Readings.Select(reading => reading.Part).Concat(visit.Work.Select(work => work.Part)).Concat(visit.Decided.Select(decision => decision.Part));
+            foreach (var part in named.OfType<Written<string>>().Where(part => board.Assessment.Place(part.Value) is null && !board.MayBeUnreadPart(part.Value)))
             {
-                var near = Nearest.To(part.Value, board.Assessment.Places.Select(place => place.Part.Ref.Value));
-                yield return board.Finding(
-                    Description,
-                    part.Spot,
-                    $"this board has no part '{part.Value}'" + (near is null ? string.Empty : $", '{near}' is the nearest"),
-                    near is null ? $"add {part.Value} to parts, or name a part that is there" : $"write part: {near}, or add {part.Value} to parts");
+                yield return new UnknownName("part", $"add {part.Value} to parts") { Otherwise = $"add {part.Value} to parts, or name a part that is there" }
+                    .In(board, Description, part, $"this board has no part '{part.Value}'", board.Assessment.Places.Select(place => place.Part.Ref.Value));
             }
         }
     }

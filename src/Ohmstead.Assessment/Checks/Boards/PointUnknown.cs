@@ -16,15 +16,10 @@ public sealed class PointUnknown : IBoardCheck
             yield break;
         }
 
-        foreach (var proof in board.Assessment.Proofs.Where(proof => proof.Point is null))
+        foreach (var name in board.Assessment.Proofs.Where(proof => proof.Point is null).Select(proof => proof.Proof.Point).Where(name => !board.MayBeUnreadPoint(name.Value)))
         {
-            var name = proof.Proof.Point;
-            var near = Nearest.To(name.Value, board.Assessment.Points.Select(point => point.Name.Value));
-            yield return board.Finding(
-                Description,
-                name.Spot,
-                $"there is no test point '{name.Value}'" + (near is null ? string.Empty : $", '{near}' is the nearest"),
-                near is null ? $"add {name.Value} to the points of the design or the board" : $"write point: {near}, or add {name.Value} to points");
+            yield return new UnknownName("point", $"add {name.Value} to points") { Otherwise = $"add {name.Value} to the points of the design or the board" }
+                .In(board, Description, name, $"there is no test point '{name.Value}'", board.Assessment.Points.Select(point => point.Name.Value));
         }
     }
 }

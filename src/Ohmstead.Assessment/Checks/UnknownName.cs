@@ -1,0 +1,24 @@
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Checks;
+
+/// <summary>A name that a record uses and that nothing has: told in the same way wherever it stands.</summary>
+/// <param name="Key">The key that it stands behind, for the text to write.</param>
+/// <param name="Add">How to make the name known, as words that can follow 'or'.</param>
+internal sealed record UnknownName(string Key, string Add)
+{
+    /// <summary>How to go on when no known name is near, where that is more than to add it.</summary>
+    internal string? Otherwise { get; init; }
+
+    /// <summary>The finding: what is missing, the known name that is nearest, and what to write.</summary>
+    internal Finding In(BoardUnderCheck board, CheckDescription check, Written<string> name, string missing, IEnumerable<string> known)
+    {
+        var near = Nearest.To(name.Value, known);
+        return board.Finding(
+            check,
+            name.Spot,
+            missing + (near is null ? string.Empty : $", '{near}' is the nearest"),
+            near is null ? Otherwise ?? Add : $"write {Key}: {near}, or {Add}");
+    }
+}
