@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Collections;
 
@@ -10,6 +11,15 @@ internal sealed class FolderPictures(string root) : IPictures
 
     /// <inheritdoc/>
     public PictureState At(string path) => known.GetOrAdd(path, Look);
+
+    /// <inheritdoc/>
+    public string? Near(string path)
+    {
+        var folder = path.LastIndexOf('/') is var slash and >= 0 ? path[..slash] : string.Empty;
+        var full = Path.Combine(root, folder);
+        return At(path) != PictureState.Missing || !Directory.Exists(full) ? null
+            : Nearest.To(path, Directory.EnumerateFiles(full).Select(file => (folder.Length == 0 ? string.Empty : folder + "/") + Path.GetFileName(file)).Order(StringComparer.Ordinal));
+    }
 
     private PictureState Look(string path)
     {

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Tests.Support;
 
@@ -9,6 +10,8 @@ internal sealed class ListedPictures(IReadOnlySet<string> present) : IPictures
         : this(present.ToHashSet(StringComparer.Ordinal))
     {
     }
+
+    public string? Near(string path) => Nearest.To(path, present.Order(StringComparer.Ordinal));
 
     public PictureState At(string path) =>
         path.Split('/').Contains("..", StringComparer.Ordinal) ? PictureState.Outside

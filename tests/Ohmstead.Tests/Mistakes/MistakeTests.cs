@@ -20,10 +20,10 @@ public sealed class MistakeTests
         var (line, column) = mistake.Place(original, copy.Read(mistake.In));
 
         // Lines below the slip may have moved, so what was there before is told by its file, check and message.
-        var known = Clean.Value.Select(finding => (finding.Path, finding.Check, finding.Message)).ToHashSet();
-        var more = Findings(copy.Root).Where(finding => !known.Contains((finding.Path, finding.Check, finding.Message))).ToList();
-
+        var after = Findings(copy.Root);
+        var more = after.ExceptBy(Clean.Value.Select(Identity), Identity).ToList();
         Assert.True(more.Count == 1, $"expected one finding, found {more.Count}:\n{string.Join('\n', more)}");
+        Assert.Equal(Clean.Value.Count + 1, after.Count);
         var finding = more[0];
         Assert.Equal($"{mistake.In}:{line}:{column}: {mistake.Severity} {mistake.Check}", $"{finding.Path}:{finding.Line}:{finding.Column}: {finding.Severity} {finding.Check}");
         Assert.All(mistake.Words, word => Assert.Contains(word, $"{finding.Message}\n{finding.Next}", StringComparison.Ordinal));
@@ -41,6 +41,8 @@ public sealed class MistakeTests
         Assert.Distinct(Mistake.All.Select(mistake => mistake.Name));
         Assert.InRange(Mistake.All.Count, 21, int.MaxValue);
     }
+
+    private static (string Path, string Check, string Message) Identity(ShownFinding finding) => (finding.Path, finding.Check, finding.Message);
 
     private static IReadOnlyList<ShownFinding> Findings(string root) => ShownFinding.FromJson(Run.Of("check", root, "--form", "json", "--as-of", "2026-11-25").Out);
 }

@@ -19,7 +19,8 @@ public sealed class ReplacementTemperatureLower : IBoardCheck
                     Description,
                     work.Spot,
                     $"lot {lot.Id.Value} is rated {now.Text}, but {place.Part.Ref.Value} needs {was.Text}",
-                    $"fit a part of {was.Text} or more");
+                    $"fit a part of {was.Text} or more")
+                    with { Related = board.InStock(lot) };
             }
         }
     }
