@@ -12,29 +12,17 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Verdicts">One verdict for each value.</param>
 public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading Reading, Part? Place, Lot? Lot, IReadOnlyList<Verdict> Verdicts)
 {
+    /// <summary>The test point it was taken at, or null when it was taken of a part or the point is not known.</summary>
+    public TestPoint? Point { get; init; }
+
+    /// <summary>The visit that had emptied the place, when nothing sat there as the reading was taken; then it is judged against nothing. Else null.</summary>
+    public BenchVisit? EmptiedOn { get; init; }
+
     /// <summary>True when it was taken of a part before it was fitted.</summary>
     public bool IsNew => Reading.State is { Value: "new" };
 
     /// <summary>What the reading as a whole says: outside if any value is, else undecided if any is, else the best that was proved.</summary>
-    public VerdictOutcome Overall { get; } = Combine(Verdicts, Reading.Result);
-
-    private static VerdictOutcome Combine(IReadOnlyList<Verdict> verdicts, Written<string>? result)
-    {
-        var outcomes = verdicts.Select(verdict => verdict.Outcome);
-        if (result is { } test)
-        {
-            outcomes = outcomes.Append(test.Value == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside);
-        }
-
-        // The order of the enumeration is not the order of weight: undecided outweighs inside, outside outweighs all.
-        var all = outcomes.ToArray();
-        return all.Length == 0 ? VerdictOutcome.NoLimit
-            : all.Contains(VerdictOutcome.Outside) ? VerdictOutcome.Outside
-            : all.Contains(VerdictOutcome.Undecided) ? VerdictOutcome.Undecided
-            : all.Contains(VerdictOutcome.Inside) ? VerdictOutcome.Inside
-            : all.Contains(VerdictOutcome.ProvesNothing) ? VerdictOutcome.ProvesNothing
-            : VerdictOutcome.NoLimit;
-    }
+    public VerdictOutcome Overall { get; } = Outcomes.Together(Verdicts, Reading.Result);
 }
 
 /// <summary>A proof entry together with what it says.</summary>
@@ -43,5 +31,8 @@ public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading R
 /// <param name="Proof">The entry as written.</param>
 /// <param name="Point">The test point, or null when it is not known.</param>
 /// <param name="Verdicts">One verdict for each value.</param>
-/// <param name="Outcome">What the entry as a whole says; inside means passed.</param>
-public sealed record AssessedProof(BenchVisit Visit, int VisitOrder, Proof Proof, TestPoint? Point, IReadOnlyList<Verdict> Verdicts, VerdictOutcome Outcome);
+public sealed record AssessedProof(BenchVisit Visit, int VisitOrder, Proof Proof, TestPoint? Point, IReadOnlyList<Verdict> Verdicts)
+{
+    /// <summary>What the entry as a whole says; inside means passed.</summary>
+    public VerdictOutcome Outcome { get; } = Outcomes.Together(Verdicts, Proof.Result);
+}

@@ -17,7 +17,7 @@ public sealed class Assessor(Workshop workshop)
         var points = PartsList.Merge(board.Points, design?.Points ?? []);
         var visits = board.Bench.OrderBy(visit => visit.Date.Value).ToArray();
         var timeline = new Timeline(visits, parts);
-        var readings = ReadingsOf(visits, timeline, parts);
+        var readings = ReadingsOf(visits, timeline, parts, points);
         var proofs = ProofsOf(visits, points);
         var places = parts.Values.Select(part => new PlaceBuilder(workshop, timeline, this).Build(part, readings)).ToArray();
         var hazards = BoardHazards.Of(board, design, visits);
@@ -64,25 +64,47 @@ public sealed class Assessor(Workshop workshop)
     private static ReadingUncertainty? UncertaintyOf(Instrument? instrument, ReadValue value) =>
         instrument is null ? null : ReadingUncertainty.Of(instrument, value.Measured, value.Value.Value);
 
-    private List<AssessedReading> ReadingsOf(BenchVisit[] visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
+    private List<AssessedReading> ReadingsOf(
+        BenchVisit[] visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts, IReadOnlyDictionary<string, TestPoint> points)
     {
         var result = new List<AssessedReading>();
         for (var order = 0; order < visits.Length; order++)
         {
             foreach (var reading in visits[order].Readings)
             {
-                result.Add(AssessReading(visits[order], order, reading, timeline, parts));
+                // A reading that names a part is judged as the part's, wherever the probe was held.
+                result.Add(reading is { Point: { } point, Part: null, Lot: null }
+                    ? AssessAtPoint(visits[order], order, reading, points.GetValueOrDefault(point.Value))
+                    : AssessReading(visits[order], order, reading, timeline, parts));
             }
         }
 
         return result;
     }
 
+    private AssessedReading AssessAtPoint(BenchVisit visit, int order, Reading reading, TestPoint? point)
+    {
+        var instrument = InstrumentOf(visit, reading.Instrument);
+        var values = point?.Measures switch
+        {
+            "frequency" when reading.Frequency is { } read => reading.Values.Append(new ReadValue(Measured.Frequency, read)),
+            "temperature" when reading.Temperature is { } read => reading.Values.Append(new ReadValue(Measured.Temperature, read)),
+            _ => reading.Values,
+        };
+        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Collection.IsGuarded)) { Point = point };
+    }
+
     private AssessedReading AssessReading(BenchVisit visit, int order, Reading reading, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
     {
         var part = reading.Part is { } reference ? parts.GetValueOrDefault(reference.Value) : null;
         var isNew = reading.State is { Value: "new" };
-        var lotName = reading.Lot?.Value ?? (part is null ? null : timeline.LotAt(part.Ref.Value, order, afterWork: reading.State is { Value: "as left" }));
+        var afterWork = reading.State is { Value: "as left" };
+        if (part is not null && reading.Lot is null && !isNew && timeline.EmptiedAt(part.Ref.Value, order, afterWork) is { } emptied)
+        {
+            return new(visit, order, reading, part, null, []) { EmptiedOn = emptied };
+        }
+
+        var lotName = reading.Lot?.Value ?? (part is null ? null : timeline.LotAt(part.Ref.Value, order, afterWork));
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
         var values = lotName is null ? part?.Values : lot is null ? part?.Values : Fitted(lot.Values, part?.Values);
         return new(visit, order, reading, part, lot, values is null ? [] : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || lotName is not null && part is null));
@@ -103,8 +125,11 @@ public sealed class Assessor(Workshop workshop)
 
     private AssessedProof[] ProofsOf(BenchVisit[] visits, IReadOnlyDictionary<string, TestPoint> points) =>
     [
-        .. visits.SelectMany((visit, order) => visit.Proofs.Select(proof => ProofJudge.Decide(
-            visit, order, proof, points.GetValueOrDefault(proof.Point.Value), value => UncertaintyOf(InstrumentOf(visit, proof.Instrument), value), workshop.Collection.IsGuarded))),
+        .. visits.SelectMany((visit, order) => visit.Proofs.Select(proof =>
+        {
+            var (point, instrument) = (points.GetValueOrDefault(proof.Point.Value), InstrumentOf(visit, proof.Instrument));
+            return new AssessedProof(visit, order, proof, point, PointJudge.Decide(proof.Values, point, value => UncertaintyOf(instrument, value), workshop.Collection.IsGuarded));
+        })),
     ];
 
     private Instrument? InstrumentOf(BenchVisit visit, Written<string>? own) =>

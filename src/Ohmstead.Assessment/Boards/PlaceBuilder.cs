@@ -58,7 +58,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         var ofLot = lotName is null ? [] : workshop.IncomingReadings[lotName].Where(pair => pair.Visit.Date.Value <= change.Value.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
         var fresh = own.Where(reading => reading.IsNew && reading.Reading.Lot?.Value == lotName && reading.VisitOrder <= change.Value.Order);
         var lotAlone = all.Where(reading => reading.Place is null && lotName is not null && reading.Reading.Lot?.Value == lotName && reading.VisitOrder <= change.Value.Order);
-        var since = own.Where(reading => !reading.IsNew && (reading.VisitOrder > change.Value.Order || (reading.VisitOrder == change.Value.Order && reading.Reading.State is { Value: "as left" })));
+        var since = own.Where(reading => !reading.IsNew && reading.EmptiedOn is null && (reading.VisitOrder > change.Value.Order || (reading.VisitOrder == change.Value.Order && reading.Reading.State is { Value: "as left" })));
         var before = fresh.Any() ? fresh : ofLot.Concat(lotAlone);
         return before.Concat(since);
     }

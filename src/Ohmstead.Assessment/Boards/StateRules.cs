@@ -23,7 +23,7 @@ public static class StateRules
             ];
         }
 
-        return [.. Safety(board).Concat(Faults(board)).Concat(Waits(board)).Concat(Proofs(board, lastWorkOrder)).OrderByDescending(reason => reason.State)];
+        return [.. Safety(board).Concat(Faults(board)).Concat(PointFaults.Of(board)).Concat(Waits(board)).Concat(Proofs(board, lastWorkOrder)).OrderByDescending(reason => reason.State)];
     }
 
     private static IEnumerable<Reason> Safety(BoardAssessment board) =>

@@ -45,8 +45,11 @@ public sealed class Timeline
     public int LastWorkOrder { get; } = -1;
 
     /// <summary>The lot that sat in a place when a visit began, or ended; null for the original part.</summary>
-    public string? LotAt(string reference, int order, bool afterWork) =>
-        changes.TryGetValue(reference, out var list) ? list.LastOrDefault(change => change.Order < order || (afterWork && change.Order == order)).Work?.Lot?.Value : null;
+    public string? LotAt(string reference, int order, bool afterWork) => ChangeBefore(reference, order, afterWork)?.Work.Lot?.Value;
+
+    /// <summary>The visit that emptied a place when it was empty as a visit began, or ended; null when something sat there.</summary>
+    public BenchVisit? EmptiedAt(string reference, int order, bool afterWork) =>
+        ChangeBefore(reference, order, afterWork) is { Work.PutsAPartIn: false } removal ? removal.Visit : null;
 
     /// <summary>The last change of a place, or null when the original sits there.</summary>
     public (int Order, BenchVisit Visit, WorkEntry Work)? LastChange(string reference) =>
@@ -54,4 +57,10 @@ public sealed class Timeline
 
     /// <summary>The latest decision about a place, or null.</summary>
     public (int Order, Decision Decision)? DecisionOn(string place) => decisions.TryGetValue(place, out var found) ? found : null;
+
+    private (int Order, BenchVisit Visit, WorkEntry Work)? ChangeBefore(string reference, int order, bool afterWork)
+    {
+        var last = changes.TryGetValue(reference, out var list) ? list.FindLastIndex(change => change.Order < order || (afterWork && change.Order == order)) : -1;
+        return last < 0 ? null : list![last];
+    }
 }

@@ -31,6 +31,7 @@ public static class CheckCatalogue
         new ProofIncomplete(),
         new ReadingFarFromMarking(),
         new ReadingIncomplete(),
+        new ReadingOfEmptyPlace(),
         new ReadingOfWrongQuantity(),
         new ReferenceRepeated(),
         new ReplacementSafetyClassLower(),
@@ -48,6 +49,7 @@ public static class CheckCatalogue
         new DesignReferenceRepeated(),
         new LotOverdrawn(),
         new NameRepeated(),
+        new SharedPolarityContradictsKind(),
         new StockDateInFuture(),
     ];
 

@@ -42,12 +42,15 @@ public static class PartKind
     /// <summary>Whether a kind is an electrolytic: judged by ESR, dissipation factor and leakage too, and ageing on the shelf.</summary>
     public static bool IsElectrolytic(string kind) => kind is "aluminium electrolytic" or "bipolar electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum";
 
+    /// <summary>Whether every part of a kind has a right way round.</summary>
+    public static bool HasRightWayRound(string kind) => kind is "aluminium electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "diode" or "zener diode"
+        or "bridge rectifier" or "selenium rectifier" or "cell";
+
     /// <summary>Whether a part of these values has a right way round.</summary>
     public static bool IsPolarised(PartValues values) => values.Polarity?.Value switch
     {
         "polarised" => true,
         "bipolar" or "none" => false,
-        _ => values.Kind.Value is "aluminium electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "diode" or "zener diode"
-            or "bridge rectifier" or "selenium rectifier" or "cell",
+        _ => HasRightWayRound(values.Kind.Value),
     };
 }

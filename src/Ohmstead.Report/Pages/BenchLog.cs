@@ -95,6 +95,11 @@ public static class BenchLog
             }
         }
 
+        if (assessed.EmptiedOn is { } emptied)
+        {
+            html.Open(Tag.P).Text($"judged against nothing: the place was empty since {emptied.Date.Text}");
+        }
+
         if (reading.Result is { } result)
         {
             html.Open(Tag.P).Text($"test: {result.Value}");

@@ -15,10 +15,12 @@ internal sealed class FolderPictures(string root) : IPictures
     /// <inheritdoc/>
     public string? Near(string path)
     {
-        var folder = path.LastIndexOf('/') is var slash and >= 0 ? path[..slash] : string.Empty;
+        var folder = path[..(path.LastIndexOf('/') + 1)];
         var full = Path.Combine(root, folder);
-        return At(path) != PictureState.Missing || !Directory.Exists(full) ? null
-            : Nearest.To(path, Directory.EnumerateFiles(full).Select(file => (folder.Length == 0 ? string.Empty : folder + "/") + Path.GetFileName(file)).Order(StringComparer.Ordinal));
+        return At(path) == PictureState.Missing && Directory.Exists(full)
+            && Nearest.To(path[folder.Length..], Directory.EnumerateFiles(full).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)) is { } name
+            ? folder + name
+            : null;
     }
 
     private PictureState Look(string path)

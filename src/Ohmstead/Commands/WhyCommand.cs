@@ -87,6 +87,11 @@ internal sealed class WhyCommand(Terminal terminal)
         {
             var how = string.Join(", ", new[] { reading.Reading.State?.Value ?? "as found", reading.Lot is null ? null : "lot " + reading.Lot.Id.Value, reading.Reading.Circuit is null ? null : reading.Reading.Circuit.Value + " of circuit", reading.Reading.Frequency?.Text }.OfType<string>()).Replace("in of circuit", "in circuit", StringComparison.Ordinal);
             Line($"{reading.Visit.Date.Text} ({how}) {board.Board.Path}:{reading.Reading.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
+            if (reading.EmptiedOn is { } emptied)
+            {
+                Line($"  judged against nothing: the place was empty since {emptied.Date.Text}");
+            }
+
             Verdicts(reading.Verdicts);
         }
 

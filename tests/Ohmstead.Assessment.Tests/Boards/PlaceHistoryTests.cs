@@ -43,6 +43,15 @@ public sealed class PlaceHistoryTests
     }
 
     [Fact]
+    public void A_reading_of_an_empty_place_is_judged_against_nothing()
+    {
+        var place = C12(Parts + "    work:\n      - { part: C12, did: removed }\n  - date: 2026-03-21\n    readings:\n      - { part: C12, circuit: out, capacitance: 302 µF }\n");
+        Assert.Equal([VerdictOutcome.Outside, VerdictOutcome.NoLimit], place.Readings.Select(reading => reading.Overall));
+        Assert.Empty(place.Standing);
+        Assert.True(place.IsEmpty);
+    }
+
+    [Fact]
     public void A_reading_taken_when_the_lot_came_counts_for_the_part_that_was_fitted_from_it()
     {
         var verdict = Assert.Single(C12(Parts + Replaced, Lot + Incoming).Standing);

@@ -11,7 +11,12 @@ internal sealed class ListedPictures(IReadOnlySet<string> present) : IPictures
     {
     }
 
-    public string? Near(string path) => Nearest.To(path, present.Order(StringComparer.Ordinal));
+    public string? Near(string path)
+    {
+        var folder = path[..(path.LastIndexOf('/') + 1)];
+        var names = present.Where(name => name.StartsWith(folder, StringComparison.Ordinal)).Select(name => name[folder.Length..]).Order(StringComparer.Ordinal);
+        return Nearest.To(path[folder.Length..], names) is { } near ? folder + near : null;
+    }
 
     public PictureState At(string path) =>
         path.Split('/').Contains("..", StringComparer.Ordinal) ? PictureState.Outside

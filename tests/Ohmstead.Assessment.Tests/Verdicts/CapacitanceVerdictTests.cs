@@ -49,7 +49,7 @@ public sealed class CapacitanceVerdictTests
         var verdict = Worked.Verdict(Filter, "circuit: out, instrument: bridge-2, capacitance: 412.0 µF");
         Assert.Equal(VerdictOutcome.Inside, verdict.Outcome);
         Assert.Equal(2.956e-6, (double)verdict.Uncertainty!.Value.Value, 0.001e-6);
-        Assert.Contains(verdict.Remarks, remark => remark.Contains("0.5 % of 412 µF + 5 x 0.1 µF", StringComparison.Ordinal));
+        Assert.Contains(verdict.Remarks, remark => remark.Text.Contains("0.5 % of 412 µF + 5 x 0.1 µF", StringComparison.Ordinal));
     }
 
     // a = 0.5 % x 377.5 + 0.5 = 2.3875, u = 1.3784, U = 2.757 µF; 377.5 - 376 = 1.5 µF is less. Probability inside: normal integral of

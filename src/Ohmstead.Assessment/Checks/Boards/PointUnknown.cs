@@ -1,12 +1,13 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
-/// <summary>A proof names a test point that neither the design nor the board has.</summary>
+/// <summary>A reading or proof names a test point that neither the design nor the board has.</summary>
 public sealed class PointUnknown : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("point-unknown", Severity.Error, "a proof names a test point that neither the design nor the board has");
+    public CheckDescription Description { get; } = new("point-unknown", Severity.Error, "a reading or proof names a test point that neither the design nor the board has");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -16,7 +17,9 @@ public sealed class PointUnknown : IBoardCheck
             yield break;
         }
 
-        foreach (var name in board.Assessment.Proofs.Where(proof => proof.Point is null).Select(proof => proof.Proof.Point).Where(name => !board.MayBeUnreadPoint(name.Value)))
+        var known = board.Assessment.Points.Select(point => point.Name.Value).ToHashSet(StringComparer.Ordinal);
+        var named = board.Assessment.Readings.Select(reading => reading.Reading.Point).OfType<Written<string>>().Concat(board.Assessment.Proofs.Select(proof => proof.Proof.Point));
+        foreach (var name in named.Where(name => !known.Contains(name.Value) && !board.MayBeUnreadPoint(name.Value)))
         {
             yield return new UnknownName("point", $"add {name.Value} to points") { Otherwise = $"add {name.Value} to the points of the design or the board" }
                 .In(board, Description, name, $"there is no test point '{name.Value}'", board.Assessment.Points.Select(point => point.Name.Value));

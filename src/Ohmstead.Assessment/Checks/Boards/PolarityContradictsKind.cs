@@ -1,5 +1,4 @@
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -14,14 +13,9 @@ public sealed class PolarityContradictsKind : IBoardCheck
     {
         foreach (var part in board.Board.Parts)
         {
-            if (part.Values.Kind.Value is "aluminium electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "diode" or "zener diode"
-                && part.Values.Polarity is { Value: not "polarised" })
+            if (PolarityRules.Contradiction(part.Ref.Value, part.Values) is var (polarity, message, next))
             {
-                yield return board.Finding(
-                    Description,
-                    part.Values.Polarity.Spot,
-                    $"{part.Ref.Value} is of kind '{part.Values.Kind.Value}', which has a right way round, but its polarity is written as '{part.Values.Polarity.Value}'",
-                    PartKind.IsElectrolytic(part.Values.Kind.Value) ? "leave polarity out, or write kind: bipolar electrolytic if it is one" : "leave polarity out, or mend the kind");
+                yield return board.Finding(Description, polarity.Spot, message, next);
             }
         }
     }

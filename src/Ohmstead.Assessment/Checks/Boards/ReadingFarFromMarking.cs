@@ -13,7 +13,7 @@ public sealed class ReadingFarFromMarking : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var assessed in board.Assessment.Readings.Where(assessed => assessed.Reading.Circuit is not { Value: "in" }))
+        foreach (var assessed in board.Assessment.Readings.Where(assessed => assessed.Reading.Circuit is not { Value: "in" } && assessed.Point is null))
         {
             foreach (var verdict in assessed.Verdicts)
             {
@@ -35,7 +35,7 @@ public sealed class ReadingFarFromMarking : IBoardCheck
         }
     }
 
-    // A worn part can lose nine tenths of its value; a factor of 300 is a prefix, not wear. Common practice.
+    // A dead supply reads millivolts where volts belong: that is no slip, so points are left out. A worn part can lose nine tenths of its value; a factor of 300 is a prefix, not wear. Common practice.
     private const decimal Far = 300m;
 
     private static string Factor(decimal reading, decimal mark) => reading > mark

@@ -20,7 +20,7 @@ public sealed class VerdictDisagrees : IBoardCheck
         }
 
         // A part, lot or point that is not known is told by its own check; nothing can be computed for it.
-        var written = board.Assessment.Readings.Where(reading => IsKnown(board, reading.Reading)).Select(reading => (reading.Reading.Verdict, reading.Overall, reading.Verdicts))
+        var written = board.Assessment.Readings.Where(reading => reading.EmptiedOn is null && IsKnown(board, reading.Reading)).Select(reading => (reading.Reading.Verdict, reading.Overall, reading.Verdicts))
             .Concat(board.Assessment.Proofs.Where(proof => proof.Point is not null || board.Assessment.Points.Count == 0).Select(proof => (proof.Proof.Verdict, Overall: proof.Outcome, proof.Verdicts)));
         foreach (var (verdict, overall, verdicts) in written)
         {

@@ -1,36 +1,13 @@
-using Ohmstead.Assessment.Limits;
-using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
-namespace Ohmstead.Assessment.Boards;
+namespace Ohmstead.Assessment.Limits;
 
-/// <summary>Holds a proof entry against its test point.</summary>
-public static class ProofJudge
+/// <summary>The limits of one quantity at a test point: what the circuit must show there, whether it is read on the way or proves the board.</summary>
+public static class PointLimits
 {
-    /// <summary>What the entry says.</summary>
-    public static AssessedProof Decide(
-        BenchVisit visit, int order, Proof proof, TestPoint? point, Func<ReadValue, ReadingUncertainty?> uncertainty, bool isGuarded)
-    {
-        var verdicts = proof.Values
-            .Select(value => Judge.Decide(value.Measured, value.Value, point is null ? [] : LimitsOf(point, value.Measured), inCircuit: false, uncertainty(value), isGuarded))
-            .ToArray();
-        return new(visit, order, proof, point, verdicts, Overall(proof, verdicts));
-    }
-
-    private static VerdictOutcome Overall(Proof proof, Verdict[] verdicts)
-    {
-        if (proof.Result is { Value: "fail" } || verdicts.Any(verdict => verdict.Outcome == VerdictOutcome.Outside))
-        {
-            return VerdictOutcome.Outside;
-        }
-
-        return verdicts.Any(verdict => verdict.Outcome == VerdictOutcome.Undecided) ? VerdictOutcome.Undecided
-            : proof.Result is { Value: "pass" } || verdicts.Any(verdict => verdict.Outcome == VerdictOutcome.Inside) ? VerdictOutcome.Inside
-            : VerdictOutcome.NoLimit;
-    }
-
-    private static IReadOnlyList<Limit> LimitsOf(TestPoint point, Measured measured)
+    /// <summary>The limits that apply; none when the point says nothing about the quantity.</summary>
+    public static IReadOnlyList<Limit> For(TestPoint point, Measured measured)
     {
         var origin = point.FromDesign is null ? "this board's record" : "the design";
         var source = point.Source?.Value ?? "the record of this board or design";

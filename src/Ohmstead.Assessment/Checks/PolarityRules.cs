@@ -1,0 +1,17 @@
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Checks;
+
+/// <summary>Whether a part is written as having no right way round although every part of its kind has one.</summary>
+internal static class PolarityRules
+{
+    /// <summary>What contradicts its kind and what to do, with the text that does; null when nothing does.</summary>
+    internal static (Written<string> Polarity, string Message, string NextStep)? Contradiction(string name, PartValues values)
+    {
+        var kind = values.Kind.Value;
+        return values.Polarity is not { Value: "bipolar" or "none" } polarity || !PartKind.HasRightWayRound(kind) ? null : (
+            polarity,
+            $"{name} is of kind '{kind}', which has a right way round, but its polarity is written as '{polarity.Value}'",
+            PartKind.IsElectrolytic(kind) ? "leave polarity out, or write kind: bipolar electrolytic if it is one" : "leave polarity out, or mend the kind");
+    }
+}

@@ -1,0 +1,28 @@
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Verdicts;
+
+/// <summary>Weighs what several values say, of a reading and of a proof alike.</summary>
+public static class Outcomes
+{
+    // The order of the enumeration is not the order of weight: what does not decide outweighs what is inside, and outside outweighs all.
+    private static readonly VerdictOutcome[] ByWeight =
+        [VerdictOutcome.Outside, VerdictOutcome.Undecided, VerdictOutcome.Inside, VerdictOutcome.ProvesNothing, VerdictOutcome.NoLimit];
+
+    /// <summary>What all values and a functional test say together: outside if any is, else undecided if any is, else the best that was proved.</summary>
+    /// <param name="verdicts">The verdicts on the values.</param>
+    /// <param name="test">The result of a functional test, pass or fail, or null when there was none.</param>
+    public static VerdictOutcome Together(IReadOnlyList<Verdict> verdicts, Written<string>? test)
+    {
+        var tested = test is null ? VerdictOutcome.NoLimit : test.Value == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside;
+        foreach (var outcome in ByWeight)
+        {
+            if (tested == outcome || verdicts.Any(verdict => verdict.Outcome == outcome))
+            {
+                return outcome;
+            }
+        }
+
+        return VerdictOutcome.NoLimit;
+    }
+}
