@@ -55,7 +55,9 @@ internal static class CommandLine
             new ExplainCommand(terminal).Build(),
         };
         var parsed = root.Parse(words);
-        var exit = parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
+        // What is wrong with a command line is told with the words that were given, which may have come from anywhere.
+        using var error = new PrintableWriter(terminal.Error) { NewLine = "\n" };
+        var exit = parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
         return parsed.Errors.Count > 0 ? ExitCode.Usage : exit;
     }
 
