@@ -14,6 +14,7 @@ internal static class RealPath
         }
 
         var here = Path.Combine(Of(above), Path.GetFileName(full));
-        return new DirectoryInfo(here).ResolveLinkTarget(returnFinalTarget: true) is { } target ? Of(target.FullName) : here;
+        var entry = new DirectoryInfo(here);
+        return entry.LinkTarget is null ? here : Of(entry.ResolveLinkTarget(returnFinalTarget: true)!.FullName);
     }
 }

@@ -26,7 +26,7 @@ public sealed class ExplainCommandTests
     {
         var lines = Run.Of("explain").Out.TrimEnd('\n').Split('\n');
         Assert.All(lines, line => Assert.Matches("^[a-z0-9-]+ {2,}[A-Z].+\\.$", line));
-        Assert.Contains(lines, line => line.StartsWith("polarity-from-print-alone ", StringComparison.Ordinal) && line.EndsWith("  A part was fitted by the print on the board and nothing else.", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.StartsWith("polarity-from-print-alone ", StringComparison.Ordinal) && line.EndsWith("  A polarised part was fitted the way the print on the board shows, and nothing else confirms it.", StringComparison.Ordinal));
         Assert.Equal(lines.Select(line => line.Split(' ')[0]).Order(StringComparer.Ordinal), lines.Select(line => line.Split(' ')[0]));
     }
 }

@@ -54,7 +54,7 @@ public sealed class UnreadableFileTests
     public async Task A_name_that_is_not_UTF_8_is_told_and_the_other_records_are_read()
     {
         using var copy = CollectionCopy.Make();
-        var run = await Child.ShellAsync("printf -- '---\\n' > \"$(printf 'boards/SP-\\377.md')\" && $ohmstead check .", copy.Root);
+        var run = await Child.ShellAsync("odd=$(printf 'boards/SP-\\377.md'); printf x > \"$odd\"; $ohmstead check .; code=$?; rm \"$odd\"; exit $code", copy.Root);
         Assert.Equal(3, run.Exit);
         Assert.Contains("there is no such file, or its name is not UTF-8 [file-unreadable]", run.Out, StringComparison.Ordinal);
         Assert.Contains("30 files, 18 boards", run.Out, StringComparison.Ordinal);
