@@ -13,13 +13,15 @@ internal sealed class ReportFolder : IDisposable
     /// <summary>Where new files wait.</summary>
     private const string WaitingName = ".ohmstead-new";
 
+    private static readonly string[] Records = ["boards", "designs", "photos"];
+
     private readonly ConcurrentDictionary<string, bool> files = new(StringComparer.Ordinal);
     private readonly ReaderWriterLockSlim gate = new();
     private readonly FileStream ours;
     private readonly string waiting;
     private readonly string[] before;
     private readonly bool isNew;
-    private bool isClosed;
+    private volatile bool isClosed;
 
     private ReportFolder(string root, string[] before, bool isNew, FileStream ours)
     {
@@ -43,21 +45,11 @@ internal sealed class ReportFolder : IDisposable
     /// <exception cref="IOException">It cannot be written, or another run is writing it.</exception>
     public static ReportFolder Open(string root)
     {
-        var isNew = !Directory.Exists(root);
-        var waiting = Path.Combine(root, WaitingName);
-        Directory.CreateDirectory(waiting);
-        FileStream ours;
-        try
-        {
-            ours = new FileStream(Path.Combine(waiting, "lock"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-        }
-        catch (IOException)
-        {
-            throw new IOException($"another run is writing pages into '{root}'; wait for it, or give another folder with --to");
-        }
-
+        var wasThere = Directory.Exists(root);
+        var below = Path.Combine(root, WaitingName);
+        Directory.CreateDirectory(below);
         var list = Path.Combine(root, ListName);
-        return new(root, File.Exists(list) ? File.ReadAllLines(list) : [], isNew, ours);
+        return new(root, File.Exists(list) ? File.ReadAllLines(list) : [], !wasThere, Take(Path.Combine(below, "lock"), root));
     }
 
     /// <summary>Why pages must not be written into a folder, or null: it must be empty, new or ours, and must not be or hold the collection.</summary>
@@ -72,7 +64,7 @@ internal sealed class ReportFolder : IDisposable
             return $"pages are not written into '{Printable.Of(root)}': it is or holds the collection, your home or the root; give another folder with --to";
         }
 
-        if (new[] { "boards", "designs", "photos" }.Any(inside => (root + separator).StartsWith(Path.Combine(source, inside) + separator, StringComparison.Ordinal)))
+        if (Records.Any(inside => (root + separator).StartsWith(Path.Combine(source, inside) + separator, StringComparison.Ordinal)))
         {
             return $"pages are not written among the records in '{Printable.Of(root)}'; give another folder with --to";
         }
@@ -143,6 +135,11 @@ internal sealed class ReportFolder : IDisposable
     /// <summary>Leaves the report as it was before this run, unless the run has finished.</summary>
     public void Abandon()
     {
+        if (isClosed)
+        {
+            return;
+        }
+
         gate.EnterWriteLock();
         try
         {
@@ -164,7 +161,23 @@ internal sealed class ReportFolder : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => Abandon();
+    public void Dispose()
+    {
+        Abandon();
+        gate.Dispose();
+    }
+
+    private static FileStream Take(string path, string root)
+    {
+        try
+        {
+            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+        }
+        catch (IOException taken)
+        {
+            throw new IOException($"another run is writing pages into '{root}'; wait for it, or give another folder with --to", taken);
+        }
+    }
 
     private static bool IsSame(string full, ReadOnlySpan<byte> bytes)
     {
