@@ -8,6 +8,9 @@ namespace Ohmstead.Yaml;
 /// <summary>Finds what is wrong between brackets and braces: a comma or a closing mark that is missing, one too many, or a line at the left edge.</summary>
 internal static class FlowTrouble
 {
+    // A mapping of a record takes a line or a few; far below, a comment is about something else.
+    private const int FarthestLines = 20;
+
     private static readonly SearchValues<char> WordEnds = SearchValues.Create(" :,\r\n]}");
 
     /// <summary>The finding, or null when no bracket has to do with it.</summary>
@@ -29,7 +32,7 @@ internal static class FlowTrouble
         var open = context.Brackets[^1];
         if (at >= slice.End || LeavesTheBracket(slice, context.Brackets[0], at))
         {
-            return Unclosed(slice, open, at);
+            return CutByComment(slice, open, at) ?? Unclosed(slice, open, at);
         }
 
         return text[at] switch
@@ -80,6 +83,30 @@ internal static class FlowTrouble
             Math.Max(length, 1),
             $"a comma is missing before {word}; expected , or {Closing(slice.Text[open])}",
             "write a comma behind the value before it");
+    }
+
+    /// <summary>A number sign that hides the closing mark from the reader: <c>{ complaint: pen #2 drifts }</c>.</summary>
+    private static Finding? CutByComment(YamlSlice slice, int open, int at)
+    {
+        var last = Math.Min(slice.Source.LineAt(Math.Min(at, slice.End)), slice.Source.LineAt(open) + FarthestLines);
+        for (var line = slice.Source.LineAt(open); line <= last; line++)
+        {
+            var start = Math.Max(slice.Source.LineStart(line), open);
+            var end = slice.Source.LineEnd(line);
+            var sign = end > start ? slice.Text.AsSpan(start, end - start).IndexOf(" #", StringComparison.Ordinal) : -1;
+            var rest = sign < 0 ? [] : slice.Text.AsSpan(start + sign + 1, end - start - sign - 1);
+            if (rest.Contains(Closing(slice.Text[open])))
+            {
+                return slice.Error(
+                    TextChecks.ValueCutByComment,
+                    start + sign + 1,
+                    rest.Length,
+                    $"the {slice.Text[open]} of line {LineOf(slice, open)} is never closed, for {Quotation.Of(rest)} is read as a comment",
+                    "put the value in quotes");
+            }
+        }
+
+        return null;
     }
 
     private static Finding Unclosed(YamlSlice slice, int open, int at)

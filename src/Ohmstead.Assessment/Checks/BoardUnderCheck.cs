@@ -16,6 +16,16 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     /// <summary>The board as written.</summary>
     public BoardFile Board => Assessment.Board;
 
+    /// <summary>True when no visit stands after a later one and none lies in the future. Else a date is wrong, and what follows from the order of time is not worth telling before it is mended.</summary>
+    public bool IsInOrder => Board.Bench.All(visit => visit.Date.Value <= Today) && Board.Bench.Zip(Board.Bench.Skip(1)).All(pair => pair.First.Date.Value <= pair.Second.Date.Value);
+
+    /// <summary>True when every file that limits and uncertainties come from was read in full: its design, the stock, the instruments, the decision rule.</summary>
+    public bool HasAllThatItIsJudgedBy => Workshop.FilesWithErrors.Count == 0
+        || !new[] { Workshop.Collection.Path, Workshop.StockFile?.Path, Workshop.InstrumentsFile?.Path, Assessment.Design?.Path }.Any(path => path is not null && Workshop.FilesWithErrors.Contains(path));
+
+    /// <summary>Where a lot stands in the stock, as a place that a finding on a board can speak of.</summary>
+    public IReadOnlyList<RelatedPlace> InStock(Lot lot) => Workshop.StockFile is { } stock ? [new RelatedPlace(lot.Id.Spot.In(stock.Path), "the lot in the stock")] : [];
+
     /// <summary>A finding of a check at a place of the board's file.</summary>
     public Finding Finding(CheckDescription check, Spot spot, string message, string? nextStep) => new(check.Name, check.Severity, spot.In(Board.Path), message, nextStep);
 
@@ -48,6 +58,9 @@ public interface IPictures
 {
     /// <summary>What stands at a path below the root of the collection.</summary>
     PictureState At(string path);
+
+    /// <summary>The path of the picture in the same folder that was probably meant, or null.</summary>
+    string? Near(string path);
 }
 
 /// <summary>What stands where a record says a picture is.</summary>

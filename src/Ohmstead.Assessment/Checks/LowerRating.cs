@@ -15,7 +15,8 @@ internal static class LowerRating
             if (rating(place.Part.Values) is { } was && rating(lot.Values) is { } now && now.Value.Value < was.Value.Value)
             {
                 yield return board.Finding(
-                    check, work.Spot, $"lot {lot.Id.Value} is rated {now.Text}, but {place.Part.Ref.Value} needs {was.Text}", $"fit a part of {was.Text} or more");
+                    check, work.Spot, $"lot {lot.Id.Value} is rated {now.Text}, but {place.Part.Ref.Value} needs {was.Text}", $"fit a part of {was.Text} or more")
+                    with { Related = board.InStock(lot) };
             }
         }
     }

@@ -52,6 +52,9 @@ public sealed class Workshop
     /// <summary>Designs whose file is there and could not be read, by the name of the file.</summary>
     public IReadOnlySet<string> UnreadDesigns { get; init; } = FrozenSet<string>.Empty;
 
+    /// <summary>Paths of the files of the collection, boards apart, in which something could not be read.</summary>
+    public IReadOnlySet<string> FilesWithErrors { get; init; } = FrozenSet<string>.Empty;
+
     /// <summary>Incoming inspection: readings of lots in the drawer, by lot.</summary>
     public ILookup<string, (BenchVisit Visit, Reading Reading)> IncomingReadings { get; }
 

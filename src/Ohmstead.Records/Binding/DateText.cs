@@ -38,11 +38,19 @@ public static class DateText
 
         if (month is < 1 or > 12 || (day is { } d && (d < 1 || d > DateTime.DaysInMonth(year, month!.Value))))
         {
-            return Parsed<RoughDate>.Failed(Fault(text, ParseFaultKind.OutOfRange, $"there is no such day as '{text}'", null));
+            return Parsed<RoughDate>.Failed(NoSuchDay(text, year, month!.Value));
         }
 
         return Parsed<RoughDate>.Of(new RoughDate(year, month, day));
     }
+
+    private static ParseFault NoSuchDay(string text, int year, int month) => Fault(
+        text,
+        ParseFaultKind.OutOfRange,
+        $"there is no such day as '{text}'",
+        month is < 1 or > 12
+            ? "write year, month and day in that order, with a month from 01 to 12"
+            : string.Create(CultureInfo.InvariantCulture, $"write a day from {year}-{month:00}-01 to {year}-{month:00}-{DateTime.DaysInMonth(year, month):00}"));
 
     private static bool IsDigits(string text, int length) => text.Length == length && text.All(char.IsAsciiDigit);
 

@@ -37,10 +37,10 @@ public sealed class Fields
     public bool Holds(string key) => slots[Place(key)] != 0;
 
     /// <summary>The text of a single value, readable or not, without a word about it; null when there is none.</summary>
-    internal string? Raw(string key) => (slots[Place(key)] as ScalarNode)?.Text;
+    internal string? Raw(string key) => (Value(key) as ScalarNode)?.Text;
 
     /// <summary>How many items are written in a list, readable or not; something that is no list counts as one.</summary>
-    internal int CountOf(string key) => slots[Place(key)] switch { null or ScalarNode { IsNothing: true } => 0, SequenceNode list => list.Items.Count, _ => 1 };
+    internal int CountOf(string key) => Value(key) switch { null or ScalarNode { IsNothing: true } => 0, SequenceNode list => list.Items.Count, _ => 1 };
 
     /// <summary>Any text.</summary>
     public Written<string>? Text(string key) => Scalar(key) is { } scalar ? new(scalar.Text, scalar.Text, SpotOf(scalar)) : null;

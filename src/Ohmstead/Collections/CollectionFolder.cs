@@ -1,3 +1,5 @@
+using System.IO.Enumeration;
+
 namespace Ohmstead.Collections;
 
 /// <summary>The files of a collection on disk. Symbolic links below the root are not followed.</summary>
@@ -56,12 +58,22 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
             return [];
         }
 
-        var options = new EnumerationOptions { RecurseSubdirectories = folder.Length > 0, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System, MatchType = MatchType.Simple };
-        var files = Directory.EnumerateFiles(start, "*.md", options)
+        // Links are listed and not followed: whoever reads them says so, for a record that is passed over must not pass for a sound one.
+        var options = new EnumerationOptions { RecurseSubdirectories = folder.Length > 0, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System, IgnoreInaccessible = false };
+        var entries = new FileSystemEnumerable<string>(start, (ref FileSystemEntry entry) => entry.ToFullPath(), options)
+        {
+            ShouldIncludePredicate = (ref FileSystemEntry entry) => IsLink(ref entry) ? folder.Length > 0 || IsMarkdown(ref entry) : !entry.IsDirectory && IsMarkdown(ref entry),
+            ShouldRecursePredicate = (ref FileSystemEntry entry) => !IsLink(ref entry),
+        };
+        var files = entries
             .Where(file => folder.Length > 0 || Path.GetFileName(file) is not ("README.md" or "DEVELOPERS.md"))
             .Select(file => Path.GetRelativePath(root, file).Replace('\\', '/'))
             .ToList();
         files.Sort(StringComparer.Ordinal);
         return files;
     }
+
+    private static bool IsLink(ref FileSystemEntry entry) => (entry.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None;
+
+    private static bool IsMarkdown(ref FileSystemEntry entry) => entry.FileName.EndsWith(".md", StringComparison.Ordinal);
 }

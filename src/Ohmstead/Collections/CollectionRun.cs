@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Workshops;
@@ -61,7 +62,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
             {
                 Interlocked.CompareExchange(ref failure, problem, null);
             }
-        }, 4 << 20)).ToArray();
+        }, 4 << 20) { IsBackground = true }).ToArray();
         foreach (var thread in threads)
         {
             thread.Start();
@@ -75,7 +76,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
 
         if (failure is not null)
         {
-            throw new InvalidOperationException("A worker stopped.", failure);
+            ExceptionDispatchInfo.Throw(failure);
         }
 
         foreach (var result in results)

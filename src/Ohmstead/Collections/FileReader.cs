@@ -16,6 +16,11 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Rea
         try
         {
             var info = new FileInfo(folder.Full(path));
+            if (!info.Exists)
+            {
+                return Refused(path, "there is no such file, or its name is not UTF-8", "name the file in UTF-8, and keep it in place during the run");
+            }
+
             if ((info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None)
             {
                 return Refused(path, "it is a symbolic link, which is not followed", "put the file itself there");
@@ -26,7 +31,8 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Rea
                 return Refused(path, $"it has {info.Length} bytes, at most {limits.FileBytes} are read", "split the record, or take out what does not belong in it");
             }
 
-            return nodes.Read(path, File.ReadAllBytes(info.FullName), form, limits);
+            // A pipe or a device has no length and is never opened: it could keep the run waiting for ever.
+            return nodes.Read(path, info.Length == 0 ? [] : File.ReadAllBytes(info.FullName), form, limits);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Collections;
 
@@ -10,6 +11,17 @@ internal sealed class FolderPictures(string root) : IPictures
 
     /// <inheritdoc/>
     public PictureState At(string path) => known.GetOrAdd(path, Look);
+
+    /// <inheritdoc/>
+    public string? Near(string path)
+    {
+        var folder = path[..(path.LastIndexOf('/') + 1)];
+        var full = Path.Combine(root, folder);
+        return At(path) == PictureState.Missing && Directory.Exists(full)
+            && Nearest.To(path[folder.Length..], Directory.EnumerateFiles(full).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)) is { } name
+            ? folder + name
+            : null;
+    }
 
     private PictureState Look(string path)
     {

@@ -3,106 +3,192 @@ using Ohmstead.Output;
 
 namespace Ohmstead.Collections;
 
-/// <summary>The folder that pages are written to. Only what changed is written; only files that this program wrote are ever taken away.</summary>
-internal sealed class ReportFolder
+/// <summary>The folder that pages are written to: the old report stays whole until the new one is complete. Only what changed is written; only files that this program wrote are ever taken away.</summary>
+/// <remarks>New pages wait in a folder of their own inside, on the same disk, and are renamed into place at the end.</remarks>
+internal sealed class ReportFolder : IDisposable
 {
     /// <summary>The list of files written last time; its presence says that the folder is ours.</summary>
     private const string ListName = ".ohmstead-report";
 
-    private readonly ConcurrentDictionary<string, byte> files = new(StringComparer.Ordinal);
-    private readonly string[] before;
-    private int written;
-    private int unchanged;
+    /// <summary>Where new files wait.</summary>
+    private const string WaitingName = ".ohmstead-new";
 
-    private ReportFolder(string root, string[] before)
+    private static readonly string[] Records = ["boards", "designs", "photos"];
+
+    private readonly ConcurrentDictionary<string, bool> files = new(StringComparer.Ordinal);
+    private readonly ReaderWriterLockSlim gate = new();
+    private readonly FileStream ours;
+    private readonly string waiting;
+    private readonly string[] before;
+    private readonly bool isNew;
+    private volatile bool isClosed;
+
+    private ReportFolder(string root, string[] before, bool isNew, FileStream ours)
     {
         Root = root;
+        waiting = Path.Combine(root, WaitingName);
         this.before = before;
+        this.isNew = isNew;
+        this.ours = ours;
     }
 
-    /// <summary>The folder, absolute.</summary>
+    /// <summary>The folder, absolute, links resolved.</summary>
     public string Root { get; }
 
-    /// <summary>How many files were written.</summary>
-    public int Written => written;
+    /// <summary>How many files are new or changed.</summary>
+    public int Written => files.Values.Count(isWritten => isWritten);
 
     /// <summary>How many files already had the same bytes.</summary>
-    public int Unchanged => unchanged;
+    public int Unchanged => files.Values.Count(isWritten => !isWritten);
 
-    /// <summary>Opens the folder, or says why not: it must be empty, new or ours, and must not be or hold the collection.</summary>
-    public static ReportFolder? Open(string folder, string source, TextWriter error)
+    /// <summary>Opens the folder for one run.</summary>
+    /// <exception cref="IOException">It cannot be written, or another run is writing it.</exception>
+    public static ReportFolder Open(string root)
     {
-        var root = Path.GetFullPath(folder);
+        var wasThere = Directory.Exists(root);
+        var below = Path.Combine(root, WaitingName);
+        Directory.CreateDirectory(below);
+        var list = Path.Combine(root, ListName);
+        return new(root, File.Exists(list) ? File.ReadAllLines(list) : [], !wasThere, Take(Path.Combine(below, "lock"), root));
+    }
+
+    /// <summary>Why pages must not be written into a folder, or null: it must be empty, new or ours, and must not be or hold the collection.</summary>
+    /// <param name="root">The folder, absolute, links resolved.</param>
+    /// <param name="source">The collection's folder, likewise.</param>
+    public static string? Refusal(string root, string source)
+    {
         var separator = Path.DirectorySeparatorChar;
         if (root == source || (source + separator).StartsWith(root + separator, StringComparison.Ordinal) || root == Path.GetPathRoot(root)
             || root == Environment.GetFolderPath(Environment.SpecialFolder.UserProfile))
         {
-            error.WriteLine($"pages are not written into '{Printable.Of(root)}': it is or holds the collection, your home or the root; give another folder with --to");
-            return null;
+            return $"pages are not written into '{Printable.Of(root)}': it is or holds the collection, your home or the root; give another folder with --to";
         }
 
-        foreach (var inside in new[] { "boards", "designs", "photos" })
+        if (Records.Any(inside => (root + separator).StartsWith(Path.Combine(source, inside) + separator, StringComparison.Ordinal)))
         {
-            if ((root + separator).StartsWith(Path.Combine(source, inside) + separator, StringComparison.Ordinal))
-            {
-                error.WriteLine($"pages are not written among the records in '{Printable.Of(root)}'; give another folder with --to");
-                return null;
-            }
+            return $"pages are not written among the records in '{Printable.Of(root)}'; give another folder with --to";
         }
 
-        var list = Path.Combine(root, ListName);
-        if (Directory.Exists(root) && !File.Exists(list) && Directory.EnumerateFileSystemEntries(root).Any())
+        if (File.Exists(root))
         {
-            error.WriteLine($"'{Printable.Of(root)}' has files that are not pages of ours; give an empty folder with --to");
-            return null;
+            return $"'{Printable.Of(root)}' is a file; give a folder with --to";
         }
 
-        Directory.CreateDirectory(root);
-        return new(root, File.Exists(list) ? File.ReadAllLines(list) : []);
+        // What a run that was killed left waiting is ours too.
+        return Directory.Exists(root) && !File.Exists(Path.Combine(root, ListName)) && Directory.EnumerateFileSystemEntries(root).Any(entry => Path.GetFileName(entry) != WaitingName)
+            ? $"'{Printable.Of(root)}' has files that are not pages of ours; give an empty folder with --to"
+            : null;
     }
 
-    /// <summary>Puts a file in place whole, unless the same bytes are there already. Called from several workers.</summary>
+    /// <summary>Puts a file by, whole, unless the same bytes are in place already. Called from several workers; does nothing once the run has ended.</summary>
     public void Put(string path, ReadOnlySpan<byte> bytes)
     {
-        if (!files.TryAdd(path, 0))
+        gate.EnterReadLock();
+        try
         {
-            return;
-        }
+            var isChanged = !isClosed && !IsSame(Path.Combine(Root, path), bytes);
+            if (isClosed || !files.TryAdd(path, isChanged) || !isChanged)
+            {
+                return;
+            }
 
-        var full = Path.Combine(Root, path);
-        if (IsSame(full, bytes))
-        {
-            Interlocked.Increment(ref unchanged);
-            return;
-        }
-
-        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
-        var beside = full + ".new";
-        using (var file = File.OpenHandle(beside, FileMode.Create, FileAccess.Write, FileShare.None))
-        {
+            var full = Path.Combine(waiting, path);
+            Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+            using var file = File.OpenHandle(full, FileMode.Create, FileAccess.Write, FileShare.None);
             RandomAccess.Write(file, bytes, 0);
         }
-
-        File.Move(beside, full, overwrite: true);
-        Interlocked.Increment(ref written);
+        finally
+        {
+            gate.ExitReadLock();
+        }
     }
 
-    /// <summary>Takes away pages of boards that are gone, and keeps the list of what is ours.</summary>
+    /// <summary>Puts everything in place, takes away pages of boards that are gone, and keeps the list of what is ours.</summary>
     public void Finish()
     {
-        foreach (var gone in before.Where(path => !files.ContainsKey(path) && !Path.IsPathRooted(path) && !path.Split('/').Contains("..")))
+        Put(".nojekyll", []);
+        gate.EnterWriteLock();
+        try
         {
-            File.Delete(Path.Combine(Root, gone));
+            File.WriteAllText(Path.Combine(waiting, ListName), string.Join('\n', files.Keys.Order(StringComparer.Ordinal)) + "\n");
+            // The list first: should the rest be cut short, the folder is still known as ours.
+            foreach (var path in files.Where(file => file.Value).Select(file => file.Key).Order(StringComparer.Ordinal).Prepend(ListName))
+            {
+                var full = Path.Combine(Root, path);
+                Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+                File.Move(Path.Combine(waiting, path), full, overwrite: true);
+            }
+
+            foreach (var gone in before.Where(path => !files.ContainsKey(path) && !Path.IsPathRooted(path) && !path.Split('/').Contains("..")))
+            {
+                File.Delete(Path.Combine(Root, gone));
+            }
+
+            Close();
+        }
+        finally
+        {
+            gate.ExitWriteLock();
+        }
+    }
+
+    /// <summary>Leaves the report as it was before this run, unless the run has finished.</summary>
+    public void Abandon()
+    {
+        if (isClosed)
+        {
+            return;
         }
 
-        var lines = files.Keys.Order(StringComparer.Ordinal);
-        File.WriteAllText(Path.Combine(Root, ListName), string.Join('\n', lines) + "\n");
-        File.WriteAllText(Path.Combine(Root, ".nojekyll"), string.Empty);
+        gate.EnterWriteLock();
+        try
+        {
+            if (isClosed)
+            {
+                return;
+            }
+
+            Close();
+            if (isNew)
+            {
+                Directory.Delete(Root);
+            }
+        }
+        finally
+        {
+            gate.ExitWriteLock();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Abandon();
+        gate.Dispose();
+    }
+
+    private static FileStream Take(string path, string root)
+    {
+        try
+        {
+            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+        }
+        catch (IOException taken)
+        {
+            throw new IOException($"another run is writing pages into '{root}'; wait for it, or give another folder with --to", taken);
+        }
     }
 
     private static bool IsSame(string full, ReadOnlySpan<byte> bytes)
     {
         var info = new FileInfo(full);
         return info.Exists && info.Length == bytes.Length && bytes.SequenceEqual(File.ReadAllBytes(full));
+    }
+
+    private void Close()
+    {
+        isClosed = true;
+        ours.Dispose();
+        Directory.Delete(waiting, recursive: true);
     }
 }

@@ -38,6 +38,7 @@ internal static class WorkshopLoader
             designs)
         {
             UnreadDesigns = unread,
+            FilesWithErrors = findings.Where(finding => finding.Severity == Severity.Error).Select(finding => finding.Place.Path).ToHashSet(StringComparer.Ordinal),
         };
 
         T? Load<T>(string? path, FileForm form, Shape shape, Func<string, NodeReading, FileReading<T>> bind)

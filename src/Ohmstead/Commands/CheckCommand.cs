@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ohmstead.Collections;
+using Ohmstead.Electronics;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
 
@@ -25,22 +26,27 @@ internal sealed class CheckCommand(Terminal terminal)
         };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } options || FolderOf(parsed.GetValue(paths) ?? ["."]) is not { } folder)
+            var wanted = parsed.GetValue(form)!;
+            if (shared.Read(parsed, terminal.Error) is not { } options)
             {
                 return ExitCode.Usage;
             }
 
+            if (!FolderOf(parsed.GetValue(paths) ?? ["."]).Is(out var folder, out var problem))
+            {
+                return Refuse(problem, wanted);
+            }
+
             if (folder.Boards.Count == 0 && folder.Designs.Count == 0 && folder.Named("collection.yaml") is null && !parsed.GetValue(allowEmpty))
             {
-                terminal.Error.WriteLine($"no records in '{Printable.Of(folder.Root)}': a collection has boards/*.md, or name a board file; --allow-empty if that is meant");
-                return ExitCode.Usage;
+                return Refuse($"no records in '{folder.Root}': a collection has boards/*.md, or name a board file; --allow-empty if that is meant", wanted);
             }
 
             using var progress = new Progress(terminal, folder.Boards.Count);
             var result = new CollectionRun(folder, options).Run(progress.Report);
             progress.Dispose();
             var exit = Exit(result, parsed.GetValue(strict));
-            WriterFor(parsed.GetValue(form)!, folder).Write(terminal.Out, result, folder, exit);
+            WriterFor(wanted, folder).Write(terminal.Out, result, folder, exit);
             return exit;
         });
         return command;
@@ -51,6 +57,17 @@ internal sealed class CheckCommand(Terminal terminal)
         result.Findings.Any(finding => finding.Check == FileReader.Unreadable) ? ExitCode.Incomplete
         : result.Findings.Any(finding => finding.Severity == Severity.Error || (isStrict && finding.Severity == Severity.Warning)) ? ExitCode.Findings
         : ExitCode.Clean;
+
+    private int Refuse(string problem, string form)
+    {
+        terminal.Error.WriteLine(Printable.Of(problem));
+        if (form == "json")
+        {
+            JsonFindings.WriteProblem(terminal.Out, problem, ExitCode.Usage);
+        }
+
+        return ExitCode.Usage;
+    }
 
     private static IFindingsWriter WriterFor(string form, CollectionFolder folder) => form switch
     {
@@ -66,11 +83,11 @@ internal sealed class CheckCommand(Terminal terminal)
         return relative is "." || relative.StartsWith("..", StringComparison.Ordinal) ? string.Empty : relative + "/";
     }
 
-    private CollectionFolder? FolderOf(string[] paths)
+    private static Outcome<CollectionFolder> FolderOf(string[] paths)
     {
         if (paths.Length == 1 && Directory.Exists(paths[0]))
         {
-            return CollectionFolder.Open(paths[0]);
+            return Outcome<CollectionFolder>.Of(CollectionFolder.Open(paths[0]));
         }
 
         var boards = new List<string>();
@@ -79,15 +96,13 @@ internal sealed class CheckCommand(Terminal terminal)
         {
             if (!File.Exists(path))
             {
-                terminal.Error.WriteLine($"there is no file or folder '{Printable.Of(path)}'");
-                return null;
+                return Outcome<CollectionFolder>.Refused($"there is no file or folder '{path}'");
             }
 
             var own = CollectionFolder.RootOf(path);
             if (root is not null && root != own)
             {
-                terminal.Error.WriteLine("these files belong to different collections; check them one collection at a time");
-                return null;
+                return Outcome<CollectionFolder>.Refused("these files belong to different collections; check them one collection at a time");
             }
 
             root = own;
@@ -99,6 +114,6 @@ internal sealed class CheckCommand(Terminal terminal)
         }
 
         boards.Sort(StringComparer.Ordinal);
-        return CollectionFolder.Open(root!).Only(boards);
+        return Outcome<CollectionFolder>.Of(CollectionFolder.Open(root!).Only(boards));
     }
 }

@@ -11,16 +11,17 @@ internal sealed class ExplainCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var check = new Argument<string?>("CHECK") { Description = "The name of a check, as printed behind a finding; the list when not given.", DefaultValueFactory = _ => null };
+        var check = new Argument<string?>("CHECK") { Description = "The name of a check, as printed behind a finding; all of them with their summaries when not given.", DefaultValueFactory = _ => null };
         var command = new Command("explain", "Explain a check: why, a wrong and a right example, what to do.") { check };
         command.SetAction(parsed =>
         {
             var pages = Pages();
             if (parsed.GetValue(check) is not { } name)
             {
+                var width = pages.Keys.Max(known => known.Length);
                 foreach (var known in pages.Keys.Order(StringComparer.Ordinal))
                 {
-                    terminal.Out.WriteLine(known);
+                    terminal.Out.WriteLine($"{known.PadRight(width)}  {Summary(Text(pages[known]))}");
                 }
 
                 return ExitCode.Clean;
@@ -33,9 +34,7 @@ internal sealed class ExplainCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
-            using var stream = page.Assembly.GetManifestResourceStream(page.Resource)!;
-            using var reader = new StreamReader(stream);
-            terminal.Out.Write(reader.ReadToEnd());
+            terminal.Out.Write(Text(page));
             return ExitCode.Clean;
         });
         return command;
@@ -45,7 +44,7 @@ internal sealed class ExplainCommand(Terminal terminal)
     internal static Dictionary<string, (Assembly Assembly, string Resource)> Pages()
     {
         var pages = new Dictionary<string, (Assembly, string)>(StringComparer.Ordinal);
-        foreach (var assembly in new[] { typeof(RecordChecks).Assembly, typeof(CheckCatalogue).Assembly })
+        foreach (var assembly in new[] { typeof(RecordChecks).Assembly, typeof(CheckCatalogue).Assembly, typeof(ExplainCommand).Assembly })
         {
             foreach (var resource in assembly.GetManifestResourceNames().Where(name => name.EndsWith(".md", StringComparison.Ordinal)))
             {
@@ -57,6 +56,16 @@ internal sealed class ExplainCommand(Terminal terminal)
 
         return pages;
     }
+
+    private static string Text((Assembly Assembly, string Resource) page)
+    {
+        using var stream = page.Assembly.GetManifestResourceStream(page.Resource)!;
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+
+    // A page begins with its name, an empty line and its summary.
+    private static string Summary(string page) => string.Join(' ', page.Split('\n').Skip(2).TakeWhile(line => line.Length > 0));
 
     private static string Hyphened(string name) =>
         string.Concat(name.Select((c, i) => char.IsAsciiLetterUpper(c) ? (i == 0 ? string.Empty : "-") + char.ToLowerInvariant(c) : c.ToString()));

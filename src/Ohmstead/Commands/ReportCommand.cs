@@ -8,7 +8,7 @@ using Ohmstead.Report.Pages;
 namespace Ohmstead.Commands;
 
 /// <summary>Checks a collection and writes its pages.</summary>
-internal sealed class ReportCommand(Terminal terminal)
+internal sealed class ReportCommand(Terminal terminal, Interruption interruption)
 {
     public Command Build()
     {
@@ -37,11 +37,15 @@ internal sealed class ReportCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
-            if (ReportFolder.Open(parsed.GetValue(to)!, files.Root, terminal.Error) is not { } target)
+            var root = RealPath.Of(parsed.GetValue(to)!);
+            if (ReportFolder.Refusal(root, RealPath.Of(files.Root)) is { } refusal)
             {
+                terminal.Error.WriteLine(refusal);
                 return ExitCode.Usage;
             }
 
+            using var target = ReportFolder.Open(root);
+            interruption.TakeBackBy(target.Abandon);
             return Write(files, target, options);
         });
         return command;
@@ -79,7 +83,7 @@ internal sealed class ReportCommand(Terminal terminal)
         target.Finish();
         var exit = CheckCommand.Exit(result, isStrict: false);
         new TextFindings(5, 20).Write(terminal.Out, result, files, exit);
-        terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged; open {Path.Combine(target.Root, CollectionPage.PathName)}");
+        terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged; open {Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}");
         return exit;
     }
 

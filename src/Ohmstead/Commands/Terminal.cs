@@ -30,8 +30,19 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
     /// <inheritdoc/>
     public void Dispose()
     {
-        Out.Flush();
-        Out.Dispose();
-        Error.Dispose();
+        Close(Out);
+        Close(Error);
+    }
+
+    // What could not be written was told when it was flushed; closing must not end the process with a stack trace.
+    private static void Close(TextWriter writer)
+    {
+        try
+        {
+            writer.Dispose();
+        }
+        catch (IOException)
+        {
+        }
     }
 }

@@ -10,7 +10,12 @@ namespace Ohmstead.Output;
 internal sealed class JsonFindings : IFindingsWriter
 {
     /// <inheritdoc/>
-    public void Write(TextWriter target, RunResult result, CollectionFolder folder, int exitCode)
+    public void Write(TextWriter target, RunResult result, CollectionFolder folder, int exitCode) => Write(target, result.Boards, result.Findings, result.FilesRead, exitCode, null);
+
+    /// <summary>The document of a run that did not come about, with the reason.</summary>
+    public static void WriteProblem(TextWriter target, string problem, int exitCode) => Write(target, [], [], 0, exitCode, problem);
+
+    private static void Write(TextWriter target, IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings, int files, int exitCode, string? problem)
     {
         using var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
@@ -18,9 +23,10 @@ internal sealed class JsonFindings : IFindingsWriter
             json.WriteStartObject();
             json.WriteNumber("version", 1);
             json.WriteNumber("exit", exitCode);
-            json.WriteNumber("files", result.FilesRead);
+            json.WriteString("problem", problem);
+            json.WriteNumber("files", files);
             json.WriteStartArray("boards");
-            foreach (var board in result.Boards)
+            foreach (var board in boards)
             {
                 json.WriteStartObject();
                 json.WriteString("board", board.Id.Value);
@@ -43,7 +49,7 @@ internal sealed class JsonFindings : IFindingsWriter
 
             json.WriteEndArray();
             json.WriteStartArray("findings");
-            foreach (var finding in result.Findings)
+            foreach (var finding in findings)
             {
                 json.WriteStartObject();
                 json.WriteString("check", finding.Check);

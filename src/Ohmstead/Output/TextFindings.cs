@@ -16,7 +16,8 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
         var shown = 0;
         foreach (var file in result.Findings.GroupBy(finding => finding.Place.Path, StringComparer.Ordinal))
         {
-            var lines = ReadLines(folder, file.Key);
+            // A file that was refused is not looked into for an excerpt either: it may be a link, a pipe or too large.
+            var lines = file.Any(finding => finding.Check == FileReader.Unreadable) ? [] : ReadLines(folder, file.Key);
             var ofFile = file.ToArray();
             foreach (var finding in ofFile.Take(mostPerFile).Take(Math.Max(0, mostInAll - shown)))
             {
@@ -26,7 +27,7 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
 
             if (ofFile.Length > mostPerFile)
             {
-                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{file.Key}: {ofFile.Length - mostPerFile} more findings in this file are not shown"));
+                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Printable.Of(file.Key)}: {ofFile.Length - mostPerFile} more findings in this file are not shown"));
                 target.WriteLine();
             }
         }
@@ -109,7 +110,7 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
         try
         {
             var info = new FileInfo(folder.Full(path));
-            return info.Exists && info.Length < 16 << 20 ? File.ReadAllText(info.FullName).Replace("\r\n", "\n", StringComparison.Ordinal).Split('\n', '\r') : [];
+            return info.Exists && info.Length is > 0 and < 16 << 20 ? File.ReadAllText(info.FullName).Replace("\r\n", "\n", StringComparison.Ordinal).Split('\n', '\r') : [];
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

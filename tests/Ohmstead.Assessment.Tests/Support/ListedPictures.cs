@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Tests.Support;
 
@@ -8,6 +9,13 @@ internal sealed class ListedPictures(IReadOnlySet<string> present) : IPictures
     internal ListedPictures(IEnumerable<string> present)
         : this(present.ToHashSet(StringComparer.Ordinal))
     {
+    }
+
+    public string? Near(string path)
+    {
+        var folder = path[..(path.LastIndexOf('/') + 1)];
+        var names = present.Where(name => name.StartsWith(folder, StringComparison.Ordinal)).Select(name => name[folder.Length..]).Order(StringComparer.Ordinal);
+        return Nearest.To(path[folder.Length..], names) is { } near ? folder + near : null;
     }
 
     public PictureState At(string path) =>

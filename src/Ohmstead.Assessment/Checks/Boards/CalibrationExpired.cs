@@ -12,7 +12,7 @@ public sealed class CalibrationExpired : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var visit in board.Assessment.Visits)
+        foreach (var visit in board.Assessment.Visits.Where(visit => visit.Date.Value <= board.Today))
         {
             var used = visit.Readings.Select(reading => reading.Instrument ?? visit.Instrument).Concat(visit.Proofs.Select(proof => proof.Instrument ?? visit.Instrument)).OfType<Written<string>>();
             foreach (var name in used.DistinctBy(name => name.Value, StringComparer.Ordinal))

@@ -12,18 +12,22 @@ public sealed class DateOutOfOrder : IBoardCheck
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
         DateOnly? previous = null;
+        var isBeforeArrivalTold = false;
         foreach (var visit in board.Board.Bench)
         {
-            if (visit.Date.Value < previous)
+            if (previous is { } before && visit.Date.Value < before)
             {
-                yield return board.Finding(Description, visit.Date.Spot, $"{visit.Date.Text} stands after a later visit", "mend the date; new visits are appended at the end");
+                yield return board.Finding(Description, visit.Date.Spot, $"{visit.Date.Text} stands after the later visit of {before.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}", "mend the date; new visits are appended at the end");
             }
-            else if (board.Board.Arrived?.Date is { } arrived && visit.Date.Value < arrived.Value.Earliest)
+            else if (!isBeforeArrivalTold && board.Board.Arrived?.Date is { } arrived && visit.Date.Value < arrived.Value.Earliest)
             {
-                yield return board.Finding(Description, visit.Date.Spot, $"{visit.Date.Text} is before the board came on {arrived.Text}", "mend one of the two dates");
+                isBeforeArrivalTold = true;
+                yield return board.Finding(Description, visit.Date.Spot, $"{visit.Date.Text} is before the board came on {arrived.Text}", "mend one of the two dates")
+                    with { Related = [new RelatedPlace(arrived.Spot.In(board.Board.Path), "the day it came")] };
             }
 
-            previous = visit.Date.Value > previous || previous is null ? visit.Date.Value : previous;
+            // A date in the future is told by its own check; the visits after it stand where they should.
+            previous = visit.Date.Value <= board.Today && (previous is null || visit.Date.Value > previous) ? visit.Date.Value : previous;
         }
     }
 }

@@ -15,7 +15,7 @@ public sealed class LotTooOld : IBoardCheck
     {
         foreach (var (visit, work, place, lot) in board.Fittings())
         {
-            if (!PartKind.IsElectrolytic(lot.Values.Kind.Value) || lot.Received is not { } received)
+            if (!PartKind.IsElectrolytic(lot.Values.Kind.Value) || lot.Received is not { } received || visit.Date.Value > board.Today)
             {
                 continue;
             }
@@ -27,7 +27,8 @@ public sealed class LotTooOld : IBoardCheck
                     Description,
                     work.Spot,
                     $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, which had lain since {fresh.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}, longer than its shelf life of {lot.ShelfLife?.Text ?? "3 years, which is usual"}",
-                    $"form the lot again, measure it, and write formed: in stock.yaml");
+                    $"form the lot again, measure it, and write formed: in stock.yaml")
+                    with { Related = board.InStock(lot) };
             }
         }
     }

@@ -12,7 +12,7 @@ public sealed class PowerBeforeDry : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var visit in board.Assessment.Visits)
+        foreach (var visit in board.IsInOrder ? board.Assessment.Visits : [])
         {
             foreach (var work in visit.Work.Where(work => work.Dry is not null))
             {

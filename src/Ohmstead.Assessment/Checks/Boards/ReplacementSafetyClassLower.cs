@@ -19,7 +19,8 @@ public sealed class ReplacementSafetyClassLower : IBoardCheck
                     Description,
                     work.Spot,
                     $"{place.Part.Ref.Value} needs safety class {was.Value}, lot {lot.Id.Value} has {lot.Values.SafetyClass?.Value ?? "none"}",
-                    $"fit a part of class {was.Value} or better; defer to local codes and licensed practice");
+                    $"fit a part of class {was.Value} or better; defer to local codes and licensed practice")
+                    with { Related = board.InStock(lot) };
             }
         }
     }

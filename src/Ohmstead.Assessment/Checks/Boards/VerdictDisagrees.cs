@@ -1,5 +1,6 @@
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -12,8 +13,15 @@ public sealed class VerdictDisagrees : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        var written = board.Assessment.Readings.Where(reading => reading.EmptiedOn is null).Select(reading => (reading.Reading.Verdict, reading.Overall, reading.Verdicts))
-            .Concat(board.Assessment.Proofs.Select(proof => (proof.Proof.Verdict, Overall: proof.Outcome, proof.Verdicts)));
+        // A limit or an accuracy that could not be read was told in its own file; what is computed without it is no reproach to a verdict.
+        if (!board.HasAllThatItIsJudgedBy)
+        {
+            yield break;
+        }
+
+        // A part, lot or point that is not known is told by its own check; nothing can be computed for it.
+        var written = board.Assessment.Readings.Where(reading => reading.EmptiedOn is null && IsKnown(board, reading.Reading)).Select(reading => (reading.Reading.Verdict, reading.Overall, reading.Verdicts))
+            .Concat(board.Assessment.Proofs.Where(proof => proof.Point is not null || board.Assessment.Points.Count == 0).Select(proof => (proof.Proof.Verdict, Overall: proof.Outcome, proof.Verdicts)));
         foreach (var (verdict, overall, verdicts) in written)
         {
             if (verdict is null || VerdictWords.InRecord(overall) == verdict.Value)
@@ -30,4 +38,8 @@ public sealed class VerdictDisagrees : IBoardCheck
                 computed is null ? "leave the verdict out" : $"write verdict: {computed}, or mend the reading");
         }
     }
+
+    private static bool IsKnown(BoardUnderCheck board, Reading reading) =>
+        (reading.Part is not { } part || board.Assessment.Place(part.Value) is not null || reading.Lot is not null)
+        && (reading.Lot is not { } lot || board.Workshop.Lots.ContainsKey(lot.Value));
 }

@@ -1,3 +1,4 @@
+using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Collection;
@@ -13,15 +14,24 @@ public sealed class BoardNumberRepeated : ICollectionCheck
     {
         foreach (var group in collection.Boards.GroupBy(board => board.Id.Value.ToUpperInvariant().Normalize(), StringComparer.Ordinal).Where(group => group.Count() > 1))
         {
-            var all = group.ToArray();
-            foreach (var board in all)
+            // A file is named after its board, so the number that is not the name of its file is the one to mend; else the later one.
+            var owner = group.FirstOrDefault(board => NameOf(board.Path) == board.Id.Value) ?? group.First();
+            foreach (var board in group.Where(board => !ReferenceEquals(board, owner)))
             {
-                var other = all.First(candidate => !ReferenceEquals(candidate, board));
-                yield return new Finding(Description.Name, Description.Severity, board.Id.Spot.In(board.Path), $"{board.Id.Value} is also the number of {other.Path}", "give one of the two another number")
+                var name = NameOf(board.Path);
+                var isFree = NameRules.Fault(name) is null && collection.Boards.All(other => !string.Equals(other.Id.Value, name, StringComparison.OrdinalIgnoreCase));
+                yield return new Finding(
+                    Description.Name,
+                    Description.Severity,
+                    board.Id.Spot.In(board.Path),
+                    $"{board.Id.Value} is also the number of {owner.Path}",
+                    isFree ? $"write board: {name}" : "give this board a number of its own")
                 {
-                    Related = [new RelatedPlace(other.Id.Spot.In(other.Path), "the other one")],
+                    Related = [new RelatedPlace(owner.Id.Spot.In(owner.Path), "the other one")],
                 };
             }
         }
     }
+
+    private static string NameOf(string path) => Path.GetFileNameWithoutExtension(path);
 }

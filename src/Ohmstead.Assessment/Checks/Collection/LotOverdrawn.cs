@@ -16,7 +16,7 @@ public sealed class LotOverdrawn : ICollectionCheck
             if (lot.Quantity is { } came && collection.Fitted.TryGetValue(lot.Id.Value, out var fitted) && fitted > came.Value)
             {
                 yield return new Finding(
-                    Description.Name, Description.Severity, came.Spot.In(collection.Workshop.StockFile!.Path), $"{fitted} parts of lot {lot.Id.Value} were fitted, {came.Value} came", "mend the quantity, or the lots named on the boards");
+                    Description.Name, Description.Severity, came.Spot.In(collection.Workshop.StockFile!.Path), $"of lot {lot.Id.Value} {came.Value} came, and {fitted} were fitted", "mend the quantity, or the lots named on the boards");
             }
         }
     }

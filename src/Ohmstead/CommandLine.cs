@@ -1,0 +1,75 @@
+using System.CommandLine;
+using Ohmstead.Commands;
+using Ohmstead.Output;
+
+namespace Ohmstead;
+
+/// <summary>The whole program but for its process: words in, text and an exit code out.</summary>
+internal static class CommandLine
+{
+    private const string About =
+        """
+        Ohmstead keeps restoration records of old electronic boards as plain text and works out what they mean.
+
+        Examples:
+          ohmstead check records                     check a whole collection
+          ohmstead check records/boards/SP-0007.md   check one board
+          ohmstead report records --to pages         check, and write the pages
+          ohmstead why SP-0007 C12 --in records      tell a verdict in full
+          ohmstead explain polarity-not-established  explain a check
+        """;
+
+    /// <summary>Runs one command. Whatever happens is told on the terminal and by the exit code, never by an exception.</summary>
+    public static int Run(IReadOnlyList<string> words, Terminal terminal, Interruption interruption)
+    {
+        try
+        {
+            var exit = Invoke(words, terminal, interruption);
+            // Here, where it can still be told: a disk may be full only when the last piece is written.
+            terminal.Out.Flush();
+            return exit;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            Tell(terminal, $"could not read or write: {Printable.Of(problem.Message)}");
+            return ExitCode.Incomplete;
+        }
+#pragma warning disable CA1031 // The last resort: whatever escapes is a bug, told in three lines and never as a stack trace of somebody's record.
+        catch (Exception bug)
+#pragma warning restore CA1031
+        {
+            Tell(terminal, "this is a bug of the program, your records were not touched");
+            Tell(terminal, $"  {bug.GetType().Name} in {bug.TargetSite?.DeclaringType?.Name}.{bug.TargetSite?.Name}: {bug.InnerException?.GetType().Name} {bug.InnerException?.TargetSite?.Name}");
+            Tell(terminal, "  please report it together with the command you gave");
+            return ExitCode.Bug;
+        }
+    }
+
+    private static int Invoke(IReadOnlyList<string> words, Terminal terminal, Interruption interruption)
+    {
+        var root = new RootCommand(About)
+        {
+            new CheckCommand(terminal).Build(),
+            new ReportCommand(terminal, interruption).Build(),
+            new WhyCommand(terminal).Build(),
+            new ExplainCommand(terminal).Build(),
+        };
+        var parsed = root.Parse(words);
+        // What is wrong with a command line is told with the words that were given, which may have come from anywhere.
+        using var error = new PrintableWriter(terminal.Error) { NewLine = "\n" };
+        var exit = parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
+        return parsed.Errors.Count > 0 ? ExitCode.Usage : exit;
+    }
+
+    private static void Tell(Terminal terminal, string line)
+    {
+        try
+        {
+            terminal.Error.WriteLine(line);
+        }
+        catch (IOException)
+        {
+            // Nobody is left to tell; the exit code still says it.
+        }
+    }
+}

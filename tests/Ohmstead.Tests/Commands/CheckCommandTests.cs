@@ -1,0 +1,103 @@
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Commands;
+
+/// <summary>How check ends, and what it does with folders and files that are not as expected.</summary>
+public sealed class CheckCommandTests
+{
+    private const string Today = "2026-11-25";
+
+    [Fact]
+    public void The_demo_collection_has_warnings_and_ends_clean() => Assert.Equal(0, Check(CollectionCopy.Untouched).Exit);
+
+    [Fact]
+    public void Under_strict_a_warning_counts_as_an_error() => Assert.Equal(1, Check(CollectionCopy.Untouched, "--strict").Exit);
+
+    [Fact]
+    public void An_error_in_a_record_ends_with_1()
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("tide-logger", "tide-loger", StringComparison.Ordinal));
+        Assert.Equal(1, Check(copy.Root).Exit);
+    }
+
+    [Fact]
+    public void A_folder_without_records_ends_with_2_unless_that_is_meant()
+    {
+        using var empty = CollectionCopy.Empty();
+        var run = Check(empty.Root);
+        Assert.Equal(2, run.Exit);
+        Assert.Equal($"no records in '{empty.Root}': a collection has boards/*.md, or name a board file; --allow-empty if that is meant\n", run.Error);
+        Assert.Equal(0, Check(empty.Root, "--allow-empty").Exit);
+    }
+
+    [Theory]
+    [InlineData("check", "no-such-folder")]
+    [InlineData("check", ".", "--form", "xml")]
+    [InlineData("check", ".", "--as-of", "05.12.2026")]
+    [InlineData("chek")]
+    [InlineData("check", ".", "--stric")]
+    [InlineData("explain", "polarity")]
+    [InlineData("why", "SP-9999", "--in", "no-such-folder")]
+    [InlineData("report", "no-such-folder")]
+    public void A_wrong_command_line_ends_with_2_and_says_so(params string[] words)
+    {
+        var run = Run.Of(words);
+        Assert.Equal(2, run.Exit);
+        Assert.NotEmpty(run.Error);
+    }
+
+    [Fact]
+    public void A_misspelt_check_is_answered_with_the_nearest() =>
+        Assert.Equal("there is no check 'polarity-from-print-alon', 'polarity-from-print-alone' is the nearest\n", Run.Of("explain", "polarity-from-print-alon").Error);
+
+    [Fact]
+    public void One_board_is_checked_with_the_files_it_belongs_to()
+    {
+        var run = Check(Path.Combine(CollectionCopy.Untouched, "boards", "SP-0002.md"));
+        Assert.Equal(0, run.Exit);
+        Assert.Contains("boards/SP-0002.md:49:9: warning: this work is later than the last proof of 2026-03-14 [work-after-proof]", run.Out, StringComparison.Ordinal);
+        Assert.Contains(" 1 boards: 1 proof due; 0 errors, 1 warnings", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Files_of_two_collections_are_not_mixed()
+    {
+        using var other = CollectionCopy.Make();
+        var run = Check(Path.Combine(CollectionCopy.Untouched, "boards", "SP-0002.md"), other.At("boards/SP-0003.md"));
+        Assert.Equal(2, run.Exit);
+        Assert.Contains("one collection at a time", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_order_of_findings_does_not_depend_on_the_number_of_workers()
+    {
+        using var many = CollectionCopy.Make();
+        for (var i = 1; i <= 100; i++)
+        {
+            many.Write($"boards/SP-1{i:000}.md", many.Read("boards/SP-0002.md").Replace("SP-0002", $"SP-1{i:000}", StringComparison.Ordinal));
+        }
+
+        var one = Check(many.Root, "--workers", "1", "--form", "json");
+        Assert.Equal(101, ShownFinding.FromJson(one.Out).Count(finding => finding.Check == "work-after-proof"));
+        Assert.Equal(one, Check(many.Root, "--workers", "4", "--form", "json"));
+    }
+
+    [Fact]
+    public void A_thorough_run_finds_nothing_more_in_sound_records() =>
+        Assert.Equal(Check(CollectionCopy.Untouched), Check(CollectionCopy.Untouched, "--thorough"));
+
+    [Fact]
+    public void Checking_leaves_every_file_as_it_was()
+    {
+        using var copy = CollectionCopy.Make();
+        var before = Files(copy.Root);
+        Check(copy.Root);
+        Assert.Equal(before, Files(copy.Root));
+    }
+
+    private static Run Check(params string[] words) => Run.Of(["check", .. words, "--as-of", Today]);
+
+    private static List<string> Files(string root) =>
+        [.. Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(file => $"{file} {File.GetLastWriteTimeUtc(file):O} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file)))}")];
+}

@@ -1,0 +1,153 @@
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Commands;
+
+/// <summary>The pages: where they may be written, and that they come whole or not at all.</summary>
+public sealed class ReportCommandTests
+{
+    [Fact]
+    public void A_report_has_a_page_for_the_collection_and_one_for_each_board()
+    {
+        using var copy = CollectionCopy.Make();
+        var run = Report(copy);
+        Assert.Equal(0, run.Exit);
+        Assert.EndsWith($"open {copy.At("pages/index.html")}\n", run.Out, StringComparison.Ordinal);
+        Assert.Equal(18, Directory.GetFiles(copy.At("pages/boards"), "SP-*.html").Length);
+        Assert.True(File.Exists(copy.At("pages/photos/SP-0004/c12-print.png")));
+        Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(copy.At("pages")), path => path.EndsWith(".ohmstead-new", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_second_report_of_the_same_records_writes_nothing()
+    {
+        using var copy = CollectionCopy.Make();
+        Report(copy);
+        var before = Pages(copy);
+        Assert.Contains("0 files written,", Report(copy).Out, StringComparison.Ordinal);
+        Assert.Equal(before, Pages(copy));
+    }
+
+    [Fact]
+    public void A_changed_board_changes_its_page_and_the_overview_and_no_other()
+    {
+        using var copy = CollectionCopy.Make();
+        Report(copy);
+        var before = Pages(copy);
+        copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal));
+        Report(copy);
+        Assert.Equal(["boards/SP-0003.html", "index.html"], Pages(copy).Where(page => before[page.Key] != page.Value).Select(page => page.Key).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void The_page_of_a_board_that_is_gone_is_taken_away_and_a_file_of_somebody_else_is_not()
+    {
+        using var copy = CollectionCopy.Make();
+        Report(copy);
+        copy.Write("pages/notes.txt", "mine");
+        File.Delete(copy.At("boards/SP-0003.md"));
+        Report(copy);
+        Assert.False(File.Exists(copy.At("pages/boards/SP-0003.html")));
+        Assert.Equal("mine", copy.Read("pages/notes.txt"));
+    }
+
+    [Theory]
+    [InlineData(".", "is or holds the collection")]
+    [InlineData("..", "is or holds the collection")]
+    [InlineData("/", "is or holds the collection")]
+    [InlineData("boards", "among the records")]
+    [InlineData("photos/SP-0001", "among the records")]
+    [InlineData("others", "has files that are not pages of ours")]
+    [InlineData("collection.yaml", "is a file")]
+    [InlineData("link", "is or holds the collection")]
+    [InlineData("link/boards", "among the records")]
+    public void A_folder_that_is_not_for_pages_is_refused_before_anything_is_written(string to, string why)
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write("others/letter.txt", "keep me");
+        Directory.CreateSymbolicLink(copy.At("link"), copy.Root);
+        var before = Files(copy.Root);
+        var run = Run.Of("report", copy.Root, "--to", copy.At(to), "--as-of", "2026-11-25");
+        Assert.Equal(2, run.Exit);
+        Assert.Contains(why, run.Error, StringComparison.Ordinal);
+        Assert.Equal(before, Files(copy.Root));
+    }
+
+    [Fact]
+    public void A_linked_folder_for_pages_is_used_and_shown_by_its_real_name()
+    {
+        using var copy = CollectionCopy.Make();
+        using var elsewhere = CollectionCopy.Empty();
+        Directory.CreateSymbolicLink(copy.At("pages"), elsewhere.Root);
+        Assert.EndsWith($"open {elsewhere.At("index.html")}\n", Report(copy).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_picture_that_leads_out_through_a_link_is_not_copied()
+    {
+        using var copy = CollectionCopy.Make();
+        using var outside = CollectionCopy.Empty();
+        outside.Write("c12-print.png", "not for the pages");
+        File.Delete(copy.At("photos/SP-0004/c12-print.png"));
+        File.CreateSymbolicLink(copy.At("photos/SP-0004/c12-print.png"), outside.At("c12-print.png"));
+        Assert.Equal(1, Report(copy).Exit);
+        Assert.False(File.Exists(copy.At("pages/photos/SP-0004/c12-print.png")));
+    }
+
+    [Fact]
+    public void When_a_page_cannot_be_put_in_the_old_report_stays_whole()
+    {
+        using var copy = CollectionCopy.Make();
+        Report(copy);
+        var before = Pages(copy);
+        copy.Write("boards/SP-0001.md", copy.Read("boards/SP-0001.md").Replace("east well", "eastern well", StringComparison.Ordinal));
+
+        // A file where a folder must be: writing fails as it would on a full disk.
+        copy.Write("pages/.ohmstead-new/boards", "in the way");
+        var run = Report(copy);
+        Assert.Equal(3, run.Exit);
+        Assert.StartsWith("could not read or write: ", run.Error, StringComparison.Ordinal);
+        Assert.Equal(before, Pages(copy));
+    }
+
+    [Fact]
+    public void What_a_killed_run_left_waiting_is_cleared_away_by_the_next()
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write("pages/.ohmstead-new/boards/SP-0001.html", "<p>half");
+        Assert.Equal(0, Report(copy).Exit);
+        Assert.False(Directory.Exists(copy.At("pages/.ohmstead-new")));
+        Assert.DoesNotContain("<p>half", copy.Read("pages/boards/SP-0001.html"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_runs_do_not_write_into_one_folder()
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write("pages/.ohmstead-new/lock", string.Empty);
+        using (new FileStream(copy.At("pages/.ohmstead-new/lock"), FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+        {
+            var run = Report(copy);
+            Assert.Equal(3, run.Exit);
+            Assert.Contains("another run is writing pages into", run.Error, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void The_pages_do_not_depend_on_the_folder_or_the_number_of_workers()
+    {
+        using var one = CollectionCopy.Make();
+        using var two = CollectionCopy.Make();
+        Run.Of("report", one.Root, "--to", one.At("pages"), "--as-of", "2026-11-25", "--workers", "1");
+        Run.Of("report", two.Root, "--to", two.At("pages"), "--as-of", "2026-11-25", "--workers", "4");
+        Assert.Equal(Bytes(one), Bytes(two));
+    }
+
+    private static Run Report(CollectionCopy copy) => Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25");
+
+    private static List<string> Files(string root) => [.. Directory.EnumerateFileSystemEntries(root, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint }).Order(StringComparer.Ordinal)];
+
+    private static Dictionary<string, string> Pages(CollectionCopy copy) => Files(copy.At("pages")).Where(File.Exists).Where(path => !path.Contains(".ohmstead", StringComparison.Ordinal))
+        .ToDictionary(path => Path.GetRelativePath(copy.At("pages"), path), path => $"{File.GetLastWriteTimeUtc(path):O} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))}", StringComparer.Ordinal);
+
+    private static List<string> Bytes(CollectionCopy copy) => [.. Pages(copy).Select(page => $"{page.Key} {page.Value.Split(' ')[1]}")];
+}

@@ -1,0 +1,53 @@
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Processes;
+
+/// <summary>Streams that are closed or full, and the machine's own settings.</summary>
+public sealed class PipeTests
+{
+    [Fact]
+    public async Task A_reader_that_goes_away_early_stops_nothing_and_hears_no_complaint()
+    {
+        var run = await Child.ShellAsync("{ $ohmstead explain; echo $? >&2; } | head -n 1", CollectionCopy.Untouched);
+        Assert.Equal("0\n", run.Error);
+        Assert.StartsWith("alias-used ", run.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("check .")]
+    [InlineData("explain")]
+    [InlineData("why SP-0001 --in .")]
+    public async Task A_full_device_is_told_on_one_line_and_ends_with_3(string command)
+    {
+        var run = await Child.ShellAsync($"$ohmstead {command} > /dev/full", CollectionCopy.Untouched);
+        Assert.Equal(3, run.Exit);
+        Assert.StartsWith("could not read or write: ", run.Error, StringComparison.Ordinal);
+        Assert.Equal(1, run.Error.Count(c => c == '\n'));
+    }
+
+    [Fact]
+    public async Task With_both_streams_full_only_the_exit_code_is_left() =>
+        Assert.Equal(3, (await Child.ShellAsync("$ohmstead check . > /dev/full 2> /dev/full", CollectionCopy.Untouched)).Exit);
+
+    [Fact]
+    public async Task The_language_of_the_machine_and_its_time_zone_change_nothing()
+    {
+        var plain = await Child.ShellAsync("$ohmstead check .", CollectionCopy.Untouched, ("LC_ALL", "C"), ("TZ", "UTC"));
+        var other = await Child.ShellAsync("$ohmstead check . < /dev/null", CollectionCopy.Untouched, ("LC_ALL", "tr_TR.ISO-8859-9"), ("TZ", "Pacific/Kiritimati"), ("NO_COLOR", ""));
+        Assert.Equal(plain, other);
+        Assert.Equal(0, plain.Exit);
+        Assert.DoesNotContain('\u001b', plain.Out);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("-1")]
+    [InlineData("yesterday")]
+    [InlineData("99999999999999999999")]
+    public async Task A_wrong_day_in_the_environment_ends_with_2_and_names_the_variable(string epoch)
+    {
+        var run = await Child.ShellAsync("$ohmstead check .", CollectionCopy.Untouched, ("SOURCE_DATE_EPOCH", epoch));
+        Assert.Equal(2, run.Exit);
+        Assert.StartsWith("SOURCE_DATE_EPOCH is ", run.Error, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,58 @@
+using System.Diagnostics;
+
+namespace Ohmstead.Tests.Support;
+
+/// <summary>The built program as a process of its own, found beside the tests.</summary>
+internal static class Child
+{
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(30);
+
+    /// <summary>The command that starts the program.</summary>
+    public static string Program { get; } = $"dotnet {Path.Combine(AppContext.BaseDirectory, "ohmstead.dll")}";
+
+    /// <summary>Runs a line of shell in which $ohmstead stands for the program, to its end.</summary>
+    public static async Task<Run> ShellAsync(string line, string folder, params (string Name, string Value)[] environment)
+    {
+        using var process = Start(line, folder, environment);
+        return await EndAsync(process);
+    }
+
+    /// <summary>Starts a line of shell; the caller ends it.</summary>
+    public static Process Start(string line, string folder, params (string Name, string Value)[] environment)
+    {
+        var start = new ProcessStartInfo("sh", ["-c", line])
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            RedirectStandardInput = true,
+            WorkingDirectory = folder,
+        };
+        start.Environment["ohmstead"] = Program;
+        start.Environment["SOURCE_DATE_EPOCH"] = "1795564800";
+        foreach (var (name, value) in environment)
+        {
+            start.Environment[name] = value;
+        }
+
+        return Process.Start(start)!;
+    }
+
+    /// <summary>Waits for the end.</summary>
+    public static async Task<Run> EndAsync(Process process)
+    {
+        using var patience = new CancellationTokenSource(Longest);
+        var output = process.StandardOutput.ReadToEndAsync(patience.Token);
+        var error = process.StandardError.ReadToEndAsync(patience.Token);
+        try
+        {
+            await process.WaitForExitAsync(patience.Token);
+            return new(process.ExitCode, await output, await error);
+        }
+        catch (OperationCanceledException)
+        {
+            process.Kill(entireProcessTree: true);
+            throw;
+        }
+    }
+}
