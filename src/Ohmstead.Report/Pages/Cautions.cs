@@ -5,23 +5,50 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The cautions of a board: what can hurt, how long it takes to bleed down, and always to whom a figure defers.</summary>
-public static class Cautions
+/// <summary>What can hurt, how long it takes to bleed down, and always to whom a figure defers. It is as loud as what it says: most of all where something must be made safe first.</summary>
+internal static class Cautions
 {
     // To 60 V d.c.: the usual boundary of touchable voltage, IEC 62368-1:2018 table 4 (from memory). It is where the figure stops, not a permission.
     private const double BleedsTo = 60;
 
-    /// <summary>Writes the cautions; nothing when the board has no hazards.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board)
+    /// <summary>Writes the cautions of a board, or says that it names none.</summary>
+    public static void Write(HtmlWriter html, IReadOnlyList<AssessedHazard> hazards)
     {
-        using var box = html.Open(Tag.Aside, ClassName.Caution).With(TextAttribute.AriaLabel, "Cautions");
-        PageFrame.Heading(html, "cautions", "Before you touch it");
-        if (board.Hazards.Count > 0)
+        var isUnsafe = hazards.Any(hazard => hazard.MustGo && hazard.MadeSafe is null);
+        using var entry = Entry.Open(html, "cautions", isUnsafe ? "Make it safe first" : "Before you touch it");
+        if (hazards.All(hazard => hazard.MadeSafe is not null || hazard.Hazard.Kind.Value == "lead and flux"))
+        {
+            List(html, hazards, isDesign: false);
+            return;
+        }
+
+        using var box = html.Open(Tag.Div, isUnsafe ? ClassName.Danger : ClassName.Caution);
+        List(html, hazards, isDesign: false);
+    }
+
+    /// <summary>Writes the cautions that hold for every unit of a design.</summary>
+    public static void Write(HtmlWriter html, DesignUnits design)
+    {
+        using var entry = Entry.Open(html, "cautions", "Before you touch one", "each unit's page says what was made safe");
+        AssessedHazard[] hazards = [.. design.Design.Hazards.Select(hazard => new AssessedHazard(hazard, null))];
+        if (hazards.Length == 0)
+        {
+            List(html, hazards, isDesign: true);
+            return;
+        }
+
+        using var box = html.Open(Tag.Div, ClassName.Caution);
+        List(html, hazards, isDesign: true);
+    }
+
+    private static void List(HtmlWriter html, IReadOnlyList<AssessedHazard> hazards, bool isDesign)
+    {
+        if (hazards.Count > 0)
         {
             using var list = html.Open(Tag.Ul);
-            foreach (var hazard in board.Hazards)
+            foreach (var hazard in hazards)
             {
-                One(html, hazard);
+                One(html, hazard, isDesign);
             }
         }
         else
@@ -32,7 +59,7 @@ public static class Cautions
         html.Open(Tag.P, ClassName.Fine).Text(SafetyNotice.Defer);
     }
 
-    private static void One(HtmlWriter html, AssessedHazard assessed)
+    private static void One(HtmlWriter html, AssessedHazard assessed, bool isDesign)
     {
         var hazard = assessed.Hazard;
         using var item = html.Open(Tag.Li);
@@ -43,7 +70,7 @@ public static class Cautions
         }
         else
         {
-            html.Text(assessed.MustGo ? ": not made safe. " : ": ");
+            html.Text(assessed.MustGo && !isDesign ? ": not made safe. " : ": ");
         }
 
         if (hazard.Note is { } note)
