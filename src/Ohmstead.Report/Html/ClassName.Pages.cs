@@ -30,6 +30,9 @@ public sealed partial class ClassName
     /// <summary>A cell with a number: figures of one width, to the right.</summary>
     public static ClassName Number { get; } = new("number");
 
+    /// <summary>A cell that is never broken over lines.</summary>
+    public static ClassName Short { get; } = new("short");
+
     /// <summary>A mark: a small drawing that tells a state or a verdict by its shape.</summary>
     public static ClassName Mark { get; } = new("mark");
 

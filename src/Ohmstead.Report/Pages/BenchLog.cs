@@ -65,6 +65,10 @@ internal static class BenchLog
         }
 
         Lines(html, board, visit);
+        if (visit.Proofs.Count > 0)
+        {
+            html.Open(Tag.P).Text($"Proved or tried: {string.Join(", ", visit.Proofs.Select(proof => proof.Point.Value))}.");
+        }
     }
 
     private static void Reading(HtmlWriter html, Ledger table, BoardAssessment board, AssessedReading assessed)
@@ -107,8 +111,7 @@ internal static class BenchLog
         if (reading.Result is { } result)
         {
             using var line = html.Open(Tag.P);
-            VerdictMark.Write(html, result.Value == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside);
-            html.Text($" test: {result.Value}");
+            VerdictMark.Test(html, result.Value == "pass");
         }
 
         if (reading.Note is { } note)

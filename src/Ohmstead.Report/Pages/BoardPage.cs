@@ -9,7 +9,7 @@ namespace Ohmstead.Report.Pages;
 public static class BoardPage
 {
     private static readonly Column[] Reasons = ["At", "Why", "What next"];
-    private static readonly Column[] Waiting = ["For", "Since", "Order", "Blocks", "Until"];
+    private static readonly Column[] Waiting = ["For", new("Since", IsShort: true), new("Order", IsShort: true), "Blocks", new("Until", IsShort: true)];
 
     /// <summary>The file of a board's page, from the root of the report. It lasts as long as the board keeps its number.</summary>
     public static string PathOf(string board) => $"boards/{board}.html";

@@ -12,7 +12,7 @@ internal static class BuyingTable
     private static readonly Column[] Columns =
         ["Part", new("Needed", IsNumber: true), new("In the drawer", IsNumber: true), new("On order", IsNumber: true), new("To buy", IsNumber: true), "For"];
 
-    private static readonly Column[] OrderColumns = ["Order", "For", "From", "Placed", "State"];
+    private static readonly Column[] OrderColumns = [new("Order", IsShort: true), "For", "From", new("Placed", IsShort: true), "State"];
 
     /// <summary>Writes the list and the open or lost orders.</summary>
     public static void Write(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards, int mostRows)

@@ -64,47 +64,49 @@ internal static class Cautions
         var hazard = assessed.Hazard;
         using var item = html.Open(Tag.Li);
         html.Open(Tag.Strong).Text(hazard.Kind.Value + (hazard.At is { } at ? $" at {at.Value}" : string.Empty));
+        var clauses = new List<string>();
         if (assessed.MadeSafe is { } visit)
         {
-            html.Text($": made safe on {visit.Date.Text}. ");
+            clauses.Add($"made safe on {visit.Date.Text}");
         }
-        else
+        else if (assessed.MustGo && !isDesign)
         {
-            html.Text(assessed.MustGo && !isDesign ? ": not made safe. " : ": ");
+            clauses.Add("not made safe");
         }
 
         if (hazard.Note is { } note)
         {
-            html.Text(note.Value + ". ");
+            clauses.Add(note.Value.TrimEnd('.'));
         }
 
         if (assessed.MadeSafe is null)
         {
-            Figures(html, assessed);
-            if (HazardCatalogue.All.FirstOrDefault(known => known.Name == CatalogueId(hazard.Kind.Value)) is { } entry)
-            {
-                html.Text(string.Join("; ", entry.Cautions.Where(caution => caution != SafetyNotice.Defer)) + ".");
-            }
+            clauses.AddRange(Figures(hazard));
+            clauses.AddRange(HazardCatalogue.All.FirstOrDefault(known => known.Name == CatalogueId(hazard.Kind.Value))?.Cautions.Where(caution => caution != SafetyNotice.Defer) ?? []);
+        }
+
+        if (clauses.Count > 0)
+        {
+            html.Text($": {string.Join("; ", clauses)}.");
         }
     }
 
-    private static void Figures(HtmlWriter html, AssessedHazard assessed)
+    private static IEnumerable<string> Figures(Records.Model.Hazard hazard)
     {
-        var hazard = assessed.Hazard;
         if (hazard.Voltage is not { } voltage || hazard.Capacitance is not { } capacitance)
         {
-            return;
+            yield break;
         }
 
         var (volts, farads) = (voltage.Value.Value, capacitance.Value.Value);
         if (StoredEnergy.Of(farads, volts).Is(out var energy, out _))
         {
-            html.Text($"{capacitance.Text} at {voltage.Text} holds {QuantityText.Format(new Quantity(decimal.Round(energy.Joules, 4), Dimension.Energy), 3)}. ");
+            yield return $"{capacitance.Text} at {voltage.Text} holds {QuantityText.Format(new Quantity(decimal.Round(energy.Joules, 4), Dimension.Energy), 3)}";
         }
 
         if (hazard.Bleed is { } bleed && (double)volts > BleedsTo && Discharge.Seconds((double)bleed.Value.Value, (double)farads, (double)volts, BleedsTo).Is(out var seconds, out _))
         {
-            html.Text($"Through {bleed.Text} it needs {QuantityText.Format(new Quantity((decimal)Math.Ceiling(seconds.Value), Dimension.Duration))} to fall to 60 V, if the resistor is not open: measure. ");
+            yield return $"through {bleed.Text} it needs {QuantityText.Format(new Quantity((decimal)Math.Ceiling(seconds.Value), Dimension.Duration))} to fall to 60 V, if the resistor is not open: measure";
         }
     }
 

@@ -9,9 +9,9 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The page of one design: its units side by side, cautions, identity, parts with their markings, points to prove, known faults, text.</summary>
 public static class DesignPage
 {
-    private static readonly Column[] UnitColumns = ["Unit", "State", "Why", "Serial", "Rev.", "Last seen"];
-    private static readonly Column[] PartColumns = ["Place", "Kind", "Value", "Tolerance", "Rated", "Maker's marking", "Renewed in"];
-    private static readonly Column[] PointColumns = ["Point", "Measures", "Wanted", "Ripple", "Source"];
+    private static readonly Column[] UnitColumns = ["Unit", "State", "Why", new("Serial", IsShort: true), "Rev.", new("Last seen", IsShort: true)];
+    private static readonly Column[] PartColumns = [new("Place", IsShort: true), "Kind", "Value", new("Tolerance", IsShort: true), "Rated", "Maker's marking", "Renewed in"];
+    private static readonly Column[] PointColumns = [new("Point", IsShort: true), "Measures", "Wanted", "Ripple", "Source"];
     private static readonly Column[] FaultColumns = ["At", "What happens", "What to do"];
 
     /// <summary>The file of a design's page, from the root of the report. It lasts as long as the design keeps its name.</summary>

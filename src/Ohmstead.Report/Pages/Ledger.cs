@@ -5,7 +5,8 @@ namespace Ohmstead.Report.Pages;
 /// <summary>A column of a table.</summary>
 /// <param name="Name">Its heading.</param>
 /// <param name="IsNumber">True when it holds numbers of one unit: they stand to the right.</param>
-internal readonly record struct Column(string Name, bool IsNumber = false)
+/// <param name="IsShort">True when it holds dates or names that are never broken over lines.</param>
+internal readonly record struct Column(string Name, bool IsNumber = false, bool IsShort = false)
 {
     /// <summary>A column of text.</summary>
     public static implicit operator Column(string name) => new(name);
@@ -51,7 +52,11 @@ internal readonly ref struct Ledger
     }
 
     /// <summary>Starts the cell that heads a row.</summary>
-    public Element Head() => html.Open(Tag.Th).With(FixedAttribute.ScopeRow);
+    public Element Head()
+    {
+        var cell = html.Open(Tag.Th).With(FixedAttribute.ScopeRow);
+        return columns[0].IsShort ? cell.With(ClassName.Short) : cell;
+    }
 
     /// <summary>Starts a cell of a column, counted from 0.</summary>
     public Element Cell(int column)
@@ -60,6 +65,10 @@ internal readonly ref struct Ledger
         if (columns[column].IsNumber)
         {
             cell.With(ClassName.Number);
+        }
+        else if (columns[column].IsShort)
+        {
+            cell.With(ClassName.Short);
         }
 
         return cell.With(TextAttribute.Column, columns[column].Name);

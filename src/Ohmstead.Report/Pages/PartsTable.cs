@@ -1,12 +1,13 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
 /// <summary>The parts of a board: what belongs in each place, what sits there now, and what its readings say.</summary>
 internal static class PartsTable
 {
-    private static readonly Column[] Columns = ["Place", "Part", "Readings of what sits there"];
+    private static readonly Column[] Columns = [new("Place", IsShort: true), "Part", "Readings"];
 
     /// <summary>Writes the table.</summary>
     public static void Write(HtmlWriter html, BoardAssessment board)
@@ -52,7 +53,8 @@ internal static class PartsTable
 
             if (place.PassedTest is { } passed)
             {
-                html.Open(Tag.P).Text(passed ? "passed its test" : "failed its test");
+                using var test = html.Open(Tag.P);
+                VerdictMark.Test(html, passed);
             }
 
             if (place.Decision is { } decision)
@@ -76,7 +78,7 @@ internal static class PartsTable
             return;
         }
 
-        using var line = html.Open(Tag.P);
+        using var line = html.Open(Tag.P, ClassName.Fine);
         var lot = work.Lot?.Value;
         html.Text("Now: " + (place.Sitting is { } known ? $"{PartWords.Describe(known.Values)}, lot {known.Id.Value}" : lot is null ? "a new part" : $"lot {lot}"));
         html.Text($", since {place.FittedOn!.Date.Text}");

@@ -7,7 +7,7 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The proof of a board, the latest first.</summary>
 internal static class ProofTable
 {
-    private static readonly Column[] Columns = ["Point", "Day", "Result"];
+    private static readonly Column[] Columns = [new("Point", IsShort: true), new("Day", IsShort: true), "Result"];
 
     /// <summary>Writes the table.</summary>
     public static void Write(HtmlWriter html, BoardAssessment board)
@@ -35,10 +35,13 @@ internal static class ProofTable
             if (proof.Verdicts.Count == 0 || proof.Proof.Result is not null)
             {
                 using var line = html.Open(Tag.P);
-                VerdictMark.Write(html, proof.Outcome);
                 if (proof.Proof.Result is { } said)
                 {
-                    html.Text($" {said.Value}");
+                    VerdictMark.Test(html, said.Value == "pass");
+                }
+                else
+                {
+                    VerdictMark.Write(html, proof.Outcome);
                 }
             }
 

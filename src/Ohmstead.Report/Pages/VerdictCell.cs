@@ -21,12 +21,26 @@ internal static class VerdictCell
             html.Text(" ");
             PageFrame.Aligned(html, Tag.B, verdict.Reading.Text);
             html.Text(" ");
-            html.Open(Tag.Span, ClassName.Limit).Text(verdict.Limit is { } limit ? VerdictWords.Range(limit.Interval) : string.Empty);
+            html.Open(Tag.Span, ClassName.Limit).Text(verdict.Limit is { } limit ? InShort(limit.Interval) : string.Empty);
             html.Text(" ");
             html.Open(Tag.Span, ClassName.Distance).Text(verdict.Deviation is { } deviation ? VerdictWords.Percent(deviation) : string.Empty);
         }
 
         Working(html, verdict);
+    }
+
+    // One unit is enough where both limits have the same: 37.6 … 56.4 µF.
+    private static string InShort(Interval limits)
+    {
+        var words = VerdictWords.Range(limits);
+        if (limits is not { Lower: { } lower, Upper: { } upper })
+        {
+            return words;
+        }
+
+        var (low, high) = (VerdictWords.Short(lower), VerdictWords.Short(upper));
+        var unit = low.IndexOf(' ', StringComparison.Ordinal);
+        return unit > 0 && high.EndsWith(low[unit..], StringComparison.Ordinal) ? $"{low[..unit]} … {high}" : words;
     }
 
     private static void Working(HtmlWriter html, Verdict verdict)

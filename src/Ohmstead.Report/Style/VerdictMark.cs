@@ -19,12 +19,25 @@ public static class VerdictMark
 
     /// <summary>Writes the mark and the word of a verdict.</summary>
     public static void Write(HtmlWriter html, Verdict verdict) =>
-        Write(html, verdict.Outcome, verdict.Limit?.Interval ?? default, verdict.Limit is null ? null : Place(verdict.Reading.Value, verdict.Limit.Interval));
+        Write(html, verdict.Outcome, verdict.Limit?.Interval ?? default, verdict.Limit is null ? null : Place(verdict.Reading.Value, verdict.Limit.Interval), VerdictWords.Of(verdict.Outcome));
 
-    /// <summary>Writes the mark and the word of an outcome that has no value, such as a test of function.</summary>
-    public static void Write(HtmlWriter html, VerdictOutcome outcome) => Write(html, outcome, default, null);
+    /// <summary>Writes the mark and the word of an outcome that has no value.</summary>
+    public static void Write(HtmlWriter html, VerdictOutcome outcome) => Write(html, outcome, default, null, VerdictWords.Of(outcome));
 
-    private static void Write(HtmlWriter html, VerdictOutcome outcome, Interval limits, decimal? place)
+    /// <summary>Writes the mark and the word of a test of function.</summary>
+    public static void Test(HtmlWriter html, bool passed)
+    {
+        if (passed)
+        {
+            Write(html, VerdictOutcome.Inside, default, null, "passed its test");
+        }
+        else
+        {
+            Write(html, VerdictOutcome.Outside, default, null, "failed its test");
+        }
+    }
+
+    private static void Write(HtmlWriter html, VerdictOutcome outcome, Interval limits, decimal? place, string words)
     {
         using var box = html.Open(Tag.Span).With(ClassName.Outcome, ToneOf(outcome));
         using (html.Open(Tag.Svg, ClassName.Mark).With(TextAttribute.ViewBox, "0 0 40 12").With(FixedAttribute.AriaHidden))
@@ -60,7 +73,7 @@ public static class VerdictMark
         }
 
         html.Text(" ");
-        html.Text(VerdictWords.Of(outcome));
+        html.Text(words);
     }
 
     // Between two limits in proportion; below one alone from zero to it, above one alone up to twice it.
