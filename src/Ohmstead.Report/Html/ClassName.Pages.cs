@@ -1,8 +1,12 @@
+using System.Buffers;
+
 namespace Ohmstead.Report.Html;
 
 /// <content>Classes of the pages' own parts.</content>
 public sealed partial class ClassName
 {
+    private static readonly SearchValues<char> BeforePoint = SearchValues.Create("0123456789+-");
+
     /// <summary>The line of links above a page.</summary>
     public static ClassName Trail { get; } = new("trail");
 
@@ -112,7 +116,7 @@ public sealed partial class ClassName
     /// <param name="number">The number as shown, with or without a unit.</param>
     public static ClassName? Whole(string number)
     {
-        var figures = number.AsSpan().IndexOfAnyExcept("0123456789+-");
+        var figures = number.AsSpan().IndexOfAnyExcept(BeforePoint);
         return (figures < 0 ? number.Length : figures) switch
         {
             1 => Whole1,

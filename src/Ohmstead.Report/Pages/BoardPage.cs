@@ -55,7 +55,7 @@ public static class BoardPage
                 using var row = html.Open(Tag.Tr);
                 using (table.Head())
                 {
-                    Reference(html, board, reason.At ?? "the board");
+                    Reference(html, board, reason.At ?? "board");
                 }
 
                 table.Cell(1).Text(reason.Text);

@@ -46,9 +46,10 @@ internal static class Cautions
         if (hazards.Count > 0)
         {
             using var list = html.Open(Tag.Ul);
-            foreach (var hazard in hazards)
+            var told = new HashSet<string>(StringComparer.Ordinal);
+            foreach (var hazard in hazards.OrderBy(hazard => hazard.MustGo && hazard.MadeSafe is null ? 0 : hazard.MadeSafe is null ? 1 : 2))
             {
-                One(html, hazard, isDesign);
+                One(html, hazard, isDesign, told);
             }
         }
         else
@@ -59,7 +60,7 @@ internal static class Cautions
         html.Open(Tag.P, ClassName.Fine).Text(SafetyNotice.Defer);
     }
 
-    private static void One(HtmlWriter html, AssessedHazard assessed, bool isDesign)
+    private static void One(HtmlWriter html, AssessedHazard assessed, bool isDesign, HashSet<string> told)
     {
         var hazard = assessed.Hazard;
         using var item = html.Open(Tag.Li);
@@ -82,7 +83,9 @@ internal static class Cautions
         if (assessed.MadeSafe is null)
         {
             clauses.AddRange(Figures(hazard));
-            clauses.AddRange(HazardCatalogue.All.FirstOrDefault(known => known.Name == CatalogueId(hazard.Kind.Value))?.Cautions.Where(caution => caution != SafetyNotice.Defer) ?? []);
+
+            // What holds for the kind is said once; said for each of six capacitors, nobody would read it.
+            clauses.AddRange(!told.Add(hazard.Kind.Value) ? [] : HazardCatalogue.All.FirstOrDefault(known => known.Name == CatalogueId(hazard.Kind.Value))?.Cautions.Where(caution => caution != SafetyNotice.Defer) ?? []);
         }
 
         if (clauses.Count > 0)

@@ -190,7 +190,7 @@ public static class DesignPage
                 }
                 else
                 {
-                    html.Text(fault.At?.Value ?? "the board");
+                    html.Text(fault.At?.Value ?? "board");
                 }
             }
 

@@ -22,7 +22,7 @@ internal readonly ref struct Entry
     public static Entry Open(HtmlWriter html, string id, string heading, string? remark = null)
     {
         var anchor = ElementId.Of(IdPrefix.Section, id);
-        var section = html.Open(Tag.Section, ClassName.Entry).LabelledBy(anchor);
+        var whole = html.Open(Tag.Section, ClassName.Entry).LabelledBy(anchor);
         using (html.Open(Tag.Header))
         {
             html.Open(Tag.H2).With(anchor).Text(heading);
@@ -32,7 +32,7 @@ internal readonly ref struct Entry
             }
         }
 
-        return new(section, html.Open(Tag.Div, ClassName.Content));
+        return new(whole, html.Open(Tag.Div, ClassName.Content));
     }
 
     /// <summary>Ends it.</summary>

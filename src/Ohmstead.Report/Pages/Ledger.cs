@@ -32,7 +32,7 @@ internal readonly ref struct Ledger
     /// <param name="columns">Its columns; the first one heads the rows.</param>
     public static Ledger Open(HtmlWriter html, string name, Column[] columns)
     {
-        var table = html.Open(Tag.Table, ClassName.Ledger).With(TextAttribute.AriaLabel, name);
+        var whole = html.Open(Tag.Table, ClassName.Ledger).With(TextAttribute.AriaLabel, name);
         using (html.Open(Tag.THead))
         {
             using var row = html.Open(Tag.Tr);
@@ -48,7 +48,7 @@ internal readonly ref struct Ledger
             }
         }
 
-        return new(html, columns, table);
+        return new(html, columns, whole);
     }
 
     /// <summary>Starts the cell that heads a row.</summary>

@@ -4,7 +4,6 @@ using AngleSharp.Html.Parser;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
-using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;

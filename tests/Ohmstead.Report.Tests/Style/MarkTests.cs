@@ -49,7 +49,7 @@ public class MarkTests
     [InlineData(377, "M4 ")]
     [InlineData(563, "M24 ")]
     public void A_reading_too_close_to_call_lies_across_the_bar(int microfarads, string start) =>
-        Assert.StartsWith(start, Drawn(microfarads, VerdictOutcome.Undecided).QuerySelectorAll("path").Last().GetAttribute("d"), StringComparison.Ordinal);
+        Assert.StartsWith(start, Drawn(microfarads, VerdictOutcome.Undecided).QuerySelectorAll("path")[^1].GetAttribute("d"), StringComparison.Ordinal);
 
     [Fact]
     public void The_largest_reading_against_the_narrowest_limit_is_drawn_at_the_edge()
