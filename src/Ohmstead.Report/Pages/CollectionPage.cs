@@ -15,7 +15,7 @@ public static class CollectionPage
     private static readonly Column[] NextColumns = ["Board", "What next", "Why"];
     private static readonly Column[] WaitColumns = ["Board", "For", new("Since", IsShort: true), new("Days", IsNumber: true), "Order"];
     private static readonly Column[] DesignColumns = ["Design", "Maker", new("Units", IsNumber: true), new("Fit to run", IsNumber: true)];
-    private static readonly Column[] KeptColumns = ["Board", "What is kept, and why"];
+    private static readonly Column[] KeptColumns = ["Board", "Kept, and why"];
     private static readonly Column[] BoardColumns =
         ["Board", "State", "Design", new("Inside", IsNumber: true), new("Outside", IsNumber: true), new("Undecided", IsNumber: true), new("Other", IsNumber: true), new("Last seen", IsShort: true), new("Look again", IsShort: true)];
 

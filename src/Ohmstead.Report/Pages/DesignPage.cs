@@ -10,7 +10,7 @@ namespace Ohmstead.Report.Pages;
 public static class DesignPage
 {
     private static readonly Column[] UnitColumns = ["Unit", "State", "Why", new("Serial", IsShort: true), "Rev.", new("Last seen", IsShort: true)];
-    private static readonly Column[] PartColumns = [new("Place", IsShort: true), "Kind", "Value", new("Tolerance", IsShort: true), "Rated", "Maker's marking", "Renewed in"];
+    private static readonly Column[] PartColumns = [new("Place", IsShort: true), "Kind", "Value", new("Tolerance", IsShort: true), "Rated", "Marking", "Renewed in"];
     private static readonly Column[] PointColumns = [new("Point", IsShort: true), "Measures", "Wanted", "Ripple", "Source"];
     private static readonly Column[] FaultColumns = ["At", "What happens", "What to do"];
 
