@@ -20,6 +20,20 @@ public sealed class AccessibilityTests(ReportFixture report)
     [InlineData(ColorScheme.Dark, 320)]
     public async Task The_longest_board_breaks_no_rule_of_axe(ColorScheme colours, int width) => Complaint.None(await ViolationsAsync(report.LongestBoard, colours, width));
 
+    [Theory]
+    [InlineData(ColorScheme.Light, 1280)]
+    [InlineData(ColorScheme.Dark, 1280)]
+    [InlineData(ColorScheme.Light, 320)]
+    [InlineData(ColorScheme.Dark, 320)]
+    public async Task A_board_that_must_be_made_safe_breaks_no_rule_of_axe(ColorScheme colours, int width) => Complaint.None(await ViolationsAsync(report.UnsafeBoard, colours, width));
+
+    [Theory]
+    [InlineData(ColorScheme.Light, 1280)]
+    [InlineData(ColorScheme.Dark, 1280)]
+    [InlineData(ColorScheme.Light, 320)]
+    [InlineData(ColorScheme.Dark, 320)]
+    public async Task The_longest_design_breaks_no_rule_of_axe(ColorScheme colours, int width) => Complaint.None(await ViolationsAsync(report.LongestDesign, colours, width));
+
     private async Task<IReadOnlyList<string>> ViolationsAsync(ReportPage page, ColorScheme colours, int width)
     {
         await using var view = await report.ViewAsync(width, colours, scripts: true);

@@ -45,12 +45,12 @@ public sealed class LinkTests(ReportFixture report)
     }
 
     [Fact]
-    public async Task Every_board_can_be_reached_from_the_index()
+    public async Task Every_board_and_every_design_can_be_reached_from_the_index()
     {
         await using var view = await report.ViewAsync();
         await view.OpenAsync(report.Index);
         var reached = await view.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('a[href]')].map(link => link.href.split('#')[0])");
-        Complaint.None(report.Boards.Where(board => !reached.Contains(board.Address.AbsoluteUri)).Select(board => $"no link leads to {board}"));
+        Complaint.None(report.Boards.Concat(report.Designs).Where(page => !reached.Contains(page.Address.AbsoluteUri)).Select(page => $"no link leads to {page}"));
     }
 
     private static bool Leads(Uri to, Dictionary<string, HashSet<string>> places)

@@ -7,12 +7,12 @@ public sealed class PrintTests(ReportFixture report)
     [Theory]
     [InlineData("A4")]
     [InlineData("Letter")]
-    public async Task The_index_and_a_board_print_more_than_an_empty_sheet(string paper)
+    public async Task The_index_a_board_and_a_design_print_more_than_an_empty_sheet(string paper)
     {
         await using var view = await report.ViewAsync();
         await view.Page.GotoAsync("about:blank");
         var empty = await view.Page.PdfAsync(new() { Format = paper });
-        foreach (var page in new[] { report.Index, report.LongestBoard })
+        foreach (var page in new[] { report.Index, report.LongestBoard, report.LongestDesign })
         {
             await view.OpenAsync(page);
             var printed = await view.Page.PdfAsync(new() { Format = paper });

@@ -27,6 +27,15 @@ public sealed class ReportFixture : IAsyncLifetime
     /// <summary>The page of the board with the longest record.</summary>
     public ReportPage LongestBoard => Boards.MaxBy(page => page.Length)!;
 
+    /// <summary>The pages of designs.</summary>
+    public IReadOnlyList<ReportPage> Designs => [.. Pages.Where(page => page.Name.StartsWith("designs/", StringComparison.Ordinal))];
+
+    /// <summary>The page of the design with the longest record.</summary>
+    public ReportPage LongestDesign => Designs.MaxBy(page => page.Length)!;
+
+    /// <summary>The page of a board on which something must be made safe first.</summary>
+    public ReportPage UnsafeBoard => Boards.First(page => File.ReadAllText(page.Address.LocalPath).Contains("class=\"danger\"", StringComparison.Ordinal));
+
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {

@@ -34,27 +34,30 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     /// <summary>Lots fitted on this board, one entry for each part.</summary>
     public IReadOnlyList<string> LotsFitted { get; init; } = [];
 
+    /// <summary>Places whose original part has gone, in order of the parts list.</summary>
+    public IReadOnlyList<string> Renewed { get; init; } = [];
+
+    /// <summary>The serial number, or null.</summary>
+    public string? Serial { get; init; }
+
+    /// <summary>The revision, or null.</summary>
+    public string? Revision { get; init; }
+
     /// <summary>What is kept of an assessment.</summary>
     public static BoardSummary Of(BoardAssessment board) => new(board.Board.Path, board.Board.Id, board.Board.Title.Value, board.Board.Design?.Value, board.State, board.Reasons)
     {
         Waits = board.OpenWaits,
-        Needs = [.. board.Places.Where(NeedsPart).Select(place => new PartNeed(PartWords.Describe(place.Part.Values), board.Board.Id.Value, place.Part.Ref.Value))],
+        Needs = PartNeed.Of(board),
         Overruled = [.. board.Overruled.Select(place => $"{place.Part.Ref.Value}: {place.Decision!.What.Value}, {place.Decision.Because.Value}")],
         Readings = OutcomeCounts.Of(board.Readings),
         LastSeen = board.LastSeen,
         LookAgain = board.LookAgain,
         LotsFitted = [.. board.Visits.SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null).Select(work => work.Lot!.Value)],
+        Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
+        Serial = board.Board.Serial?.Value,
+        Revision = board.Board.Revision?.Value,
     };
-
-    private static bool NeedsPart(PlaceHistory place) =>
-        place.IsEmpty || (place.HasFailed && !place.IsKeptByDecision) || place.IsToBeReplaced;
 }
-
-/// <summary>A part that a place needs.</summary>
-/// <param name="What">The part in words; equal needs have equal words.</param>
-/// <param name="Board">The board.</param>
-/// <param name="Reference">The place.</param>
-public sealed record PartNeed(string What, string Board, string Reference);
 
 /// <summary>How many readings of each outcome.</summary>
 /// <param name="Inside">Inside their limits.</param>

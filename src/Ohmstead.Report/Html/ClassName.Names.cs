@@ -1,11 +1,8 @@
 namespace Ohmstead.Report.Html;
 
-/// <content>The names, one for each thing the style sheet tells apart.</content>
+/// <content>Classes of the words of a record.</content>
 public sealed partial class ClassName
 {
-    /// <summary>A cell with a number: figures of one width, to the right.</summary>
-    public static ClassName Number { get; } = new("number");
-
     /// <summary>The text of a record, in its own frame.</summary>
     public static ClassName Story { get; } = new("story");
 
@@ -24,7 +21,7 @@ public sealed partial class ClassName
     /// <summary>A link from the name of a part or a board.</summary>
     public static ClassName Reference { get; } = new("reference");
 
-    /// <summary>A link out of the report.</summary>
+    /// <summary>A link out of the report whose words are not its address; on paper the address follows.</summary>
     public static ClassName External { get; } = new("external");
 
     /// <summary>The host that a link leads to, said because its words name another.</summary>

@@ -1,22 +1,53 @@
+using System.Buffers;
+
 namespace Ohmstead.Report.Html;
 
-/// <summary>Classes of the pages' own parts.</summary>
+/// <content>Classes of the pages' own parts.</content>
 public sealed partial class ClassName
 {
+    private static readonly SearchValues<char> BeforePoint = SearchValues.Create("0123456789+-");
+
     /// <summary>The line of links above a page.</summary>
     public static ClassName Trail { get; } = new("trail");
 
-    /// <summary>The state of a board.</summary>
-    public static ClassName State { get; } = new("state");
+    /// <summary>The head of a page: what it is about, and the answer in short.</summary>
+    public static ClassName Opening { get; } = new("opening");
+
+    /// <summary>The number of a board or the name of a design, set as on a name plate.</summary>
+    public static ClassName Plate { get; } = new("plate");
+
+    /// <summary>The sentence that answers first.</summary>
+    public static ClassName Lead { get; } = new("lead");
+
+    /// <summary>A section whose heading stands in the margin.</summary>
+    public static ClassName Entry { get; } = new("entry");
+
+    /// <summary>What stands beside the margin.</summary>
+    public static ClassName Content { get; } = new("content");
+
+    /// <summary>A list of facts.</summary>
+    public static ClassName Facts { get; } = new("facts");
+
+    /// <summary>A table of records; on a narrow screen every cell stands on a line of its own behind the name of its column.</summary>
+    public static ClassName Ledger { get; } = new("ledger");
+
+    /// <summary>A cell with a number: figures of one width, to the right.</summary>
+    public static ClassName Number { get; } = new("number");
+
+    /// <summary>A cell that is never broken over lines.</summary>
+    public static ClassName Short { get; } = new("short");
 
     /// <summary>A mark: a small drawing that tells a state or a verdict by its shape.</summary>
     public static ClassName Mark { get; } = new("mark");
 
-    /// <summary>Lines of a mark.</summary>
-    public static ClassName MarkLine { get; } = new("mark-line");
+    /// <summary>A filled shape of a mark.</summary>
+    public static ClassName Full { get; } = new("full");
 
-    /// <summary>Filled areas of a mark.</summary>
-    public static ClassName MarkFill { get; } = new("mark-fill");
+    /// <summary>A dotted line of a mark.</summary>
+    public static ClassName Dotted { get; } = new("dotted");
+
+    /// <summary>The mark and the words of a state.</summary>
+    public static ClassName State { get; } = new("state");
 
     /// <summary>Something good: inside, fit.</summary>
     public static ClassName Good { get; } = new("good");
@@ -30,29 +61,47 @@ public sealed partial class ClassName
     /// <summary>Something that says nothing.</summary>
     public static ClassName Quiet { get; } = new("quiet");
 
-    /// <summary>Cautions.</summary>
-    public static ClassName Caution { get; } = new("caution");
-
-    /// <summary>A list of facts.</summary>
-    public static ClassName Facts { get; } = new("facts");
-
-    /// <summary>The counts at the head of the collection.</summary>
-    public static ClassName Tally { get; } = new("tally");
-
-    /// <summary>A verdict.</summary>
+    /// <summary>A verdict: one line, its working behind it.</summary>
     public static ClassName Verdict { get; } = new("verdict");
+
+    /// <summary>The mark and the word of a verdict.</summary>
+    public static ClassName Outcome { get; } = new("outcome");
+
+    /// <summary>The value that was read.</summary>
+    public static ClassName Value { get; } = new("value");
+
+    /// <summary>The limit it is held against.</summary>
+    public static ClassName Limit { get; } = new("limit");
+
+    /// <summary>How far it is from its nominal value.</summary>
+    public static ClassName Distance { get; } = new("distance");
+
+    /// <summary>A number with one character before its point. This and the next three set points below each other.</summary>
+    public static ClassName Whole1 { get; } = new("whole-1");
+
+    /// <summary>A number with two characters before its point.</summary>
+    public static ClassName Whole2 { get; } = new("whole-2");
+
+    /// <summary>A number with three characters before its point.</summary>
+    public static ClassName Whole3 { get; } = new("whole-3");
+
+    /// <summary>A number with four characters before its point.</summary>
+    public static ClassName Whole4 { get; } = new("whole-4");
 
     /// <summary>The working of a verdict.</summary>
     public static ClassName Working { get; } = new("working");
+
+    /// <summary>What can hurt and is always so.</summary>
+    public static ClassName Caution { get; } = new("caution");
+
+    /// <summary>What can hurt and must be dealt with before anything else.</summary>
+    public static ClassName Danger { get; } = new("danger");
 
     /// <summary>A visit to the bench.</summary>
     public static ClassName Visit { get; } = new("visit");
 
     /// <summary>Photographs.</summary>
     public static ClassName Photos { get; } = new("photos");
-
-    /// <summary>A table that is read by rows.</summary>
-    public static ClassName Ledger { get; } = new("ledger");
 
     /// <summary>The foot of a page.</summary>
     public static ClassName Colophon { get; } = new("colophon");
@@ -62,4 +111,19 @@ public sealed partial class ClassName
 
     /// <summary>Small print.</summary>
     public static ClassName Fine { get; } = new("fine");
+
+    /// <summary>The class that puts the point of a number below those of its column, or null when more than four stand before it.</summary>
+    /// <param name="number">The number as shown, with or without a unit.</param>
+    public static ClassName? Whole(string number)
+    {
+        var figures = number.AsSpan().IndexOfAnyExcept(BeforePoint);
+        return (figures < 0 ? number.Length : figures) switch
+        {
+            1 => Whole1,
+            2 => Whole2,
+            3 => Whole3,
+            4 => Whole4,
+            _ => null,
+        };
+    }
 }

@@ -38,6 +38,9 @@ public sealed class TextAttribute
     /// <summary>How a part of a drawing is moved or turned.</summary>
     public static TextAttribute Transform { get; } = new("transform", 8);
 
+    /// <summary>The name of the column that a cell stands in, shown before it where the table is too narrow for columns.</summary>
+    public static TextAttribute Column { get; } = new("data-column", 9);
+
     /// <summary>The bytes put into the start tag.</summary>
     internal byte[] Start { get; }
 

@@ -119,7 +119,7 @@ internal sealed class InlineWriter(HtmlWriter html, Story story, StoryHeadings h
 
         using (var element = html.Open(Tag.A).To(target))
         {
-            if (target is ExternalLink)
+            if (target is ExternalLink && link is not AutolinkInline)
             {
                 element.With(ClassName.External);
             }

@@ -1,12 +1,16 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
 /// <summary>The bench, day by day, in order: what was found, read, decided and done.</summary>
-public static class BenchLog
+internal static class BenchLog
 {
+    private static readonly Column[] Columns = ["Of", "How", "Verdicts"];
+
     /// <summary>Writes the log.</summary>
     public static void Write(HtmlWriter html, BoardAssessment board)
     {
@@ -15,7 +19,7 @@ public static class BenchLog
             return;
         }
 
-        PageFrame.Heading(html, "bench", "At the bench");
+        using var entry = Entry.Open(html, "bench", "At the bench", board.Visits.Count == 1 ? "one visit" : $"{board.Visits.Count} visits, the first one first");
         for (var order = 0; order < board.Visits.Count; order++)
         {
             Visit(html, board, order);
@@ -26,8 +30,17 @@ public static class BenchLog
     {
         var visit = board.Visits[order];
         using var section = html.Open(Tag.Section, ClassName.Visit);
-        var head = string.Join(", ", new[] { visit.Date.Text, visit.By?.Value, visit.Instrument is { } instrument ? "with " + instrument.Value : null, visit.RoomTemperature?.Text }.OfType<string>());
-        html.Open(Tag.H3).Text(head);
+        html.Open(Tag.H3).Text(PageFrame.Joined(visit.Date.Text, visit.By?.Value, visit.Instrument is { } instrument ? "with " + instrument.Value : null, visit.RoomTemperature?.Text));
+        if (visit.Note is { } note)
+        {
+            html.Open(Tag.P).Text(note.Value);
+        }
+
+        if (visit.Powered is { } powered)
+        {
+            html.Open(Tag.P).Text($"Powered: {powered.Value}");
+        }
+
         if (visit.Found.Count > 0)
         {
             using var found = html.Open(Tag.Ul);
@@ -43,24 +56,26 @@ public static class BenchLog
         var readings = board.Readings.Where(reading => reading.VisitOrder == order).ToArray();
         if (readings.Length > 0)
         {
-            using var scroll = html.Open(Tag.Div, ClassName.Scroll).With(FixedAttribute.RoleRegion).With(FixedAttribute.TabStop).With(TextAttribute.AriaLabel, "Readings of " + visit.Date.Text);
-            using var table = html.Open(Tag.Table, ClassName.Ledger);
-            PageFrame.Head(html, "Of", "How", "Verdicts");
+            using var table = Ledger.Open(html, "Readings of " + visit.Date.Text, Columns);
             using var body = html.Open(Tag.TBody);
             foreach (var reading in readings)
             {
-                Reading(html, board, reading);
+                Reading(html, table, board, reading);
             }
         }
 
         Lines(html, board, visit);
+        if (visit.Proofs.Count > 0)
+        {
+            html.Open(Tag.P).Text($"Proved or tried: {string.Join(", ", visit.Proofs.Select(proof => proof.Point.Value))}.");
+        }
     }
 
-    private static void Reading(HtmlWriter html, BoardAssessment board, AssessedReading assessed)
+    private static void Reading(HtmlWriter html, Ledger table, BoardAssessment board, AssessedReading assessed)
     {
         var reading = assessed.Reading;
         using var row = html.Open(Tag.Tr);
-        using (html.Open(Tag.Th).With(FixedAttribute.ScopeRow))
+        using (table.Head())
         {
             if (reading.Part is { } part)
             {
@@ -70,8 +85,7 @@ public static class BenchLog
             html.Text((reading.Part is null ? string.Empty : " ") + string.Join(' ', new[] { reading.Point?.Value, reading.Lot is { } lot ? "lot " + lot.Value : null }.OfType<string>()));
         }
 
-        html.Open(Tag.Td).Text(string.Join(", ", new[]
-        {
+        table.Cell(1).Text(PageFrame.Joined(
             reading.State?.Value ?? "as found",
             reading.Circuit?.Value switch { "in" => "in circuit", "out" => "out of circuit", _ => null },
             reading.Frequency?.Text,
@@ -79,9 +93,8 @@ public static class BenchLog
             reading.Instrument is { } instrument ? "with " + instrument.Value : null,
             reading.AtVoltage is { } at ? "at " + at.Text : null,
             reading.After is { } after ? "after " + after.Text : null,
-            reading.Method?.Value,
-        }.OfType<string>()));
-        using var cell = html.Open(Tag.Td);
+            reading.Method?.Value));
+        using var cell = table.Cell(2);
         foreach (var verdict in assessed.Verdicts)
         {
             VerdictCell.Write(html, verdict);
@@ -91,7 +104,7 @@ public static class BenchLog
         {
             foreach (var value in reading.Values)
             {
-                html.Open(Tag.P).Text($"{Assessment.Verdicts.VerdictWords.Of(value.Measured)} {value.Value.Text}");
+                html.Open(Tag.P).Text($"{VerdictWords.Of(value.Measured)} {value.Value.Text}");
             }
         }
 
@@ -102,7 +115,8 @@ public static class BenchLog
 
         if (reading.Result is { } result)
         {
-            html.Open(Tag.P).Text($"test: {result.Value}");
+            using var line = html.Open(Tag.P);
+            VerdictMark.Test(html, result.Value == "pass");
         }
 
         if (reading.Note is { } note)

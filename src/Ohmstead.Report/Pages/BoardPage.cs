@@ -1,13 +1,17 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
+using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The page of one board: identity, state and reasons, cautions, parts with verdicts, the bench day by day, proof, story, photographs.</summary>
+/// <summary>The page of one board: state and reasons, cautions, identity, parts with verdicts, proof, the bench day by day, story, photographs.</summary>
 public static class BoardPage
 {
-    /// <summary>The file of a board's page, from the root of the report.</summary>
+    private static readonly Column[] Reasons = ["At", "Why", "What next"];
+    private static readonly Column[] Waiting = ["For", new("Since", IsShort: true), new("Order", IsShort: true), "Blocks", new("Until", IsShort: true)];
+
+    /// <summary>The file of a board's page, from the root of the report. It lasts as long as the board keeps its number.</summary>
     public static string PathOf(string board) => $"boards/{board}.html";
 
     /// <summary>Writes the page.</summary>
@@ -16,14 +20,9 @@ public static class BoardPage
 
     private static void Content(HtmlWriter html, ReportContext context, BoardAssessment board)
     {
-        using (html.Open(Tag.Header))
-        {
-            html.Open(Tag.H1).Text($"{board.Board.Id.Value} {board.Board.Title.Value}");
-            StateBox(html, board);
-        }
-
-        Cautions.Write(html, board);
-        Facts(html, board);
+        Opening(html, board);
+        Cautions.Write(html, board.Hazards);
+        Identity(html, board);
         PartsTable.Write(html, board);
         ProofTable.Write(html, board);
         BenchLog.Write(html, board);
@@ -33,26 +32,34 @@ public static class BoardPage
         html.Open(Tag.P, ClassName.Fine).Text($"Record: {board.Board.Path}");
     }
 
-    private static void StateBox(HtmlWriter html, BoardAssessment board)
+    private static void Opening(HtmlWriter html, BoardAssessment board)
     {
-        using (html.Open(Tag.P))
+        using var opening = html.Open(Tag.Header, ClassName.Opening);
+        PageFrame.PlateHeading(html, board.Board.Id.Value, board.Board.Title.Value);
+        using var content = html.Open(Tag.Div, ClassName.Content);
+        using (html.Open(Tag.P, ClassName.Lead))
         {
-            Marks.State(html, board.State);
+            StateMark.Write(html, board.State);
         }
 
+        html.Open(Tag.P, ClassName.Fine).Text(PageFrame.Joined(
+            board.LastWork is { } work ? "last work " + PageFrame.Iso(work) : "no work yet",
+            board.LastSeen is { } seen ? "last seen " + PageFrame.Iso(seen) : null,
+            board.LookAgain is { } look ? "look again " + PageFrame.Iso(look) : null));
         if (board.Reasons.Count > 0)
         {
-            using var list = html.Open(Tag.Ul);
+            using var table = Ledger.Open(html, "Why, and what next", Reasons);
+            using var body = html.Open(Tag.TBody);
             foreach (var reason in board.Reasons)
             {
-                using var item = html.Open(Tag.Li);
-                if (reason.At is { } at)
+                using var row = html.Open(Tag.Tr);
+                using (table.Head())
                 {
-                    Reference(html, board, at);
-                    html.Text(": ");
+                    Reference(html, board, reason.At ?? "board");
                 }
 
-                html.Text($"{reason.Text}. Next: {reason.NextStep}.");
+                table.Cell(1).Text(reason.Text);
+                table.Cell(2).Text(reason.NextStep);
             }
         }
 
@@ -88,21 +95,29 @@ public static class BoardPage
         }
     }
 
-    private static void Facts(HtmlWriter html, BoardAssessment board)
+    private static void Identity(HtmlWriter html, BoardAssessment board)
     {
-        PageFrame.Heading(html, "identity", "Identity");
+        using var entry = Entry.Open(html, "identity", "Identity");
         using var list = html.Open(Tag.Dl, ClassName.Facts);
-        PageFrame.Fact(html, "Number", board.Board.Id.Value);
-        PageFrame.Fact(html, "Design", board.Design is { } design ? $"{design.Title.Value} ({design.Id.Value})" : board.Board.Design?.Value);
+        if (board.Design is { } design)
+        {
+            using var pair = html.Open(Tag.Div);
+            html.Open(Tag.Dt).Text("Design");
+            using var said = html.Open(Tag.Dd);
+            html.Open(Tag.A).To(LocalLink.ToFile(DesignPage.PathOf(design.Id.Value), 1)).Text(design.Title.Value);
+        }
+        else
+        {
+            PageFrame.Fact(html, "Design", board.Board.Design?.Value);
+        }
+
         PageFrame.Fact(html, "Maker", board.Board.Maker?.Value ?? board.Design?.Maker?.Value);
         PageFrame.Fact(html, "Serial", board.Board.Serial?.Value);
         PageFrame.Fact(html, "Revision", board.Board.Revision?.Value ?? board.Design?.Revision?.Value);
         PageFrame.Fact(html, "Made", (board.Board.Made ?? board.Design?.Made)?.Value.ToString());
-        PageFrame.Fact(html, "Came", string.Join(", ", new[] { board.Board.Arrived?.Date?.Text, board.Board.Arrived?.From is { } from ? "from " + from.Value : null }.OfType<string>()));
+        PageFrame.Fact(html, "Came", PageFrame.Joined(board.Board.Arrived?.Date?.Text, board.Board.Arrived?.From is { } from ? "from " + from.Value : null));
         PageFrame.Fact(html, "Complaint", board.Board.Arrived?.Complaint?.Value);
-        PageFrame.Fact(html, "Duty", string.Join(", ", new[] { board.Board.Duty?.HoursPerYear is { } hours ? hours.Text + " h a year" : null, board.Board.Duty?.Temperature is { } warm ? "at " + warm.Text : null }.OfType<string>()));
-        PageFrame.Fact(html, "Last work", board.LastWork?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
-        PageFrame.Fact(html, "Look again", board.LookAgain?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        PageFrame.Fact(html, "Duty", PageFrame.Joined(board.Board.Duty?.HoursPerYear is { } hours ? hours.Text + " h a year" : null, board.Board.Duty?.Temperature is { } warm ? "at " + warm.Text : null));
         PageFrame.Fact(html, "Note", board.Board.Note?.Value);
     }
 
@@ -113,13 +128,17 @@ public static class BoardPage
             return;
         }
 
-        PageFrame.Heading(html, "waits", "Waits");
-        using var list = html.Open(Tag.Ul);
+        using var entry = Entry.Open(html, "waits", "Waits");
+        using var table = Ledger.Open(html, "Waits", Waiting);
+        using var body = html.Open(Tag.TBody);
         foreach (var wait in board.Board.Waiting)
         {
-            html.Open(Tag.Li).Text(
-                $"{wait.For.Value}, since {wait.Since.Text}" + (wait.Order is { } order ? $", order {order.Value}" : string.Empty) + (wait.Blocks is { } blocks ? $"; blocks {blocks.Value}" : string.Empty)
-                + (wait.Until is { } until ? $"; ended {until.Text}" : "; still open"));
+            using var row = html.Open(Tag.Tr);
+            table.Head().Text(wait.For.Value);
+            table.Cell(1).Text(wait.Since.Text);
+            table.Cell(2).Text(wait.Order?.Value ?? string.Empty);
+            table.Cell(3).Text(wait.Blocks?.Value ?? string.Empty);
+            table.Cell(4).Text(wait.Until?.Text ?? "still open");
         }
     }
 
@@ -130,7 +149,7 @@ public static class BoardPage
             return;
         }
 
-        PageFrame.Heading(html, "story", "In its keeper's words");
+        using var entry = Entry.Open(html, "story", "In its keeper's words");
         StoryWriter.Write(html, new Story(board.Board.Body, "boards", new BoardStoryTargets(context, board)));
     }
 
@@ -142,7 +161,7 @@ public static class BoardPage
             return;
         }
 
-        PageFrame.Heading(html, "photographs", "Photographs");
+        using var entry = Entry.Open(html, "photographs", "Photographs");
         using var box = html.Open(Tag.Div, ClassName.Photos);
         foreach (var (visit, photo) in photos)
         {

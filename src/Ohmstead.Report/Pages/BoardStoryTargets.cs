@@ -14,11 +14,7 @@ internal sealed class BoardStoryTargets(ReportContext context, BoardAssessment b
         : null;
 
     /// <inheritdoc/>
-    public LocalLink? File(string path, string? place)
-    {
-        var name = Path.GetFileNameWithoutExtension(path);
-        return path.EndsWith(".md", StringComparison.Ordinal) && context.Boards.Contains(name) ? LocalLink.ToFile(BoardPage.PathOf(name), 1) : null;
-    }
+    public LocalLink? File(string path, string? place) => context.PageOf(path);
 
     /// <inheritdoc/>
     public LocalLink? Picture(string path) => PictureNames.IsSafe(path) ? LocalLink.ToFile(path, 1) : null;

@@ -2,6 +2,7 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
@@ -9,6 +10,14 @@ namespace Ohmstead.Report.Pages;
 public static class CollectionPage
 {
     private const int MostRows = 500;
+    private const int MostNumbers = 30;
+    private static readonly Column[] StateColumns = ["State", new("Boards", IsNumber: true), "Which"];
+    private static readonly Column[] NextColumns = ["Board", "What next", "Why"];
+    private static readonly Column[] WaitColumns = ["Board", "For", new("Since", IsShort: true), new("Days", IsNumber: true), "Order"];
+    private static readonly Column[] DesignColumns = ["Design", "Maker", new("Units", IsNumber: true), new("Fit to run", IsNumber: true)];
+    private static readonly Column[] KeptColumns = ["Board", "Kept, and why"];
+    private static readonly Column[] BoardColumns =
+        ["Board", "State", "Design", new("Inside", IsNumber: true), new("Outside", IsNumber: true), new("Undecided", IsNumber: true), new("Other", IsNumber: true), new("Last seen", IsShort: true), new("Look again", IsShort: true)];
 
     /// <summary>The file, from the root of the report.</summary>
     public const string PathName = "index.html";
@@ -19,37 +28,54 @@ public static class CollectionPage
 
     private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
-        var collection = context.Workshop.Collection;
-        using (html.Open(Tag.Header))
-        {
-            html.Open(Tag.H1).Text(collection.Name);
-            if (collection.Keeper is { } keeper)
-            {
-                html.Open(Tag.P, ClassName.Fine).Text(string.Join(", ", new[] { collection.Place?.Value, "kept by " + keeper.Value }.OfType<string>()));
-            }
-
-            Tally(html, boards);
-        }
-
+        Opening(html, context, boards);
         Next(html, boards);
-        Boards(html, boards);
         Waits(html, context, boards);
-        Buy(html, context, boards);
-        Overruled(html, boards);
+        BuyingTable.Write(html, context, boards, MostRows);
+        Kept(html, boards);
+        Boards(html, context, boards);
+        Designs(html, context, boards);
     }
 
-    private static void Tally(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
+    private static void Opening(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
-        using var list = html.Open(Tag.Ul, ClassName.Tally);
-        foreach (var state in BoardStates.All)
+        var collection = context.Workshop.Collection;
+        using var opening = html.Open(Tag.Header, ClassName.Opening);
+        html.Open(Tag.H1).Text(collection.Name);
+        if (PageFrame.Joined(collection.Place?.Value, collection.Keeper is { } keeper ? "kept by " + keeper.Value : null) is { Length: > 0 } where)
         {
-            var count = boards.Count(board => board.State == state);
-            if (count > 0)
+            html.Open(Tag.P, ClassName.Fine).Text(where);
+        }
+
+        using var content = html.Open(Tag.Div, ClassName.Content);
+        html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(boards, boards.Count == 1 ? "board" : "boards"));
+        using var table = Ledger.Open(html, "States", StateColumns);
+        using var body = html.Open(Tag.TBody);
+        foreach (var state in CollectionWords.WorstFirst)
+        {
+            BoardSummary[] there = [.. boards.Where(board => board.State == state)];
+            if (there.Length == 0)
             {
-                using var item = html.Open(Tag.Li);
-                html.Open(Tag.B).Text(count);
+                continue;
+            }
+
+            using var row = html.Open(Tag.Tr);
+            using (table.Head())
+            {
+                StateMark.Write(html, state);
+            }
+
+            table.Cell(1).Text(there.Length);
+            using var which = table.Cell(2);
+            foreach (var board in there.Take(MostNumbers))
+            {
+                BoardLink(html, board);
                 html.Text(" ");
-                Marks.State(html, state);
+            }
+
+            if (there.Length > MostNumbers)
+            {
+                html.Text(string.Create(CultureInfo.InvariantCulture, $"and {there.Length - MostNumbers} more"));
             }
         }
     }
@@ -62,60 +88,84 @@ public static class CollectionPage
             return;
         }
 
-        PageFrame.Heading(html, "next", "What to do next");
-        using var scroll = html.Open(Tag.Div, ClassName.Scroll).With(FixedAttribute.RoleRegion).With(FixedAttribute.TabStop).With(TextAttribute.AriaLabel, "What to do next");
-        using var table = html.Open(Tag.Table, ClassName.Ledger);
-        PageFrame.Head(html, "Board", "State", "Why", "Next");
-        using var body = html.Open(Tag.TBody);
-        foreach (var board in open.Take(MostRows))
+        using var entry = Entry.Open(html, "next", "What to do next", "what presses most first");
+        using var table = Ledger.Open(html, "What to do next", NextColumns);
+        foreach (var group in open.Take(MostRows).GroupBy(board => board.State))
         {
-            using var row = html.Open(Tag.Tr);
-            BoardCell(html, board);
-            using (html.Open(Tag.Td))
+            using var body = html.Open(Tag.TBody);
+            using (html.Open(Tag.Tr))
             {
-                Marks.State(html, board.State);
+                using var head = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, NextColumns.Length);
+                StateMark.Write(html, group.Key);
             }
 
-            using (html.Open(Tag.Td))
+            foreach (var board in group)
             {
-                foreach (var reason in board.Reasons.Take(3))
-                {
-                    html.Open(Tag.P).Text(reason.At is null ? reason.Text : $"{reason.At}: {reason.Text}");
-                }
-
-                if (board.Reasons.Count > 3)
-                {
-                    html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"and {board.Reasons.Count - 3} more"));
-                }
+                using var row = html.Open(Tag.Tr);
+                BoardCell(html, table, board);
+                table.Cell(1).Text(board.Reasons[0].NextStep);
+                using var why = table.Cell(2);
+                CollectionWords.Why(html, board);
             }
-
-            html.Open(Tag.Td).Text(board.Reasons[0].NextStep);
         }
 
-        More(html, open.Length);
+        if (open.Length > MostRows)
+        {
+            using var rest = html.Open(Tag.TBody);
+            More(html, open.Length, NextColumns.Length);
+        }
     }
 
-    private static void Boards(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
+    private static void Boards(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
-        PageFrame.Heading(html, "boards", "All boards");
-        using var scroll = html.Open(Tag.Div, ClassName.Scroll).With(FixedAttribute.RoleRegion).With(FixedAttribute.TabStop).With(TextAttribute.AriaLabel, "All boards");
-        using var table = html.Open(Tag.Table, ClassName.Ledger);
-        PageFrame.Head(html, "Board", "State", "Design", "Readings", "Last seen", "Look again");
+        using var entry = Entry.Open(html, "boards", "All boards", "with the outcomes of all readings ever taken");
+        using var table = Ledger.Open(html, "All boards", BoardColumns);
         using var body = html.Open(Tag.TBody);
         foreach (var board in boards)
         {
             using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, board.Id.Value));
-            BoardCell(html, board);
-            using (html.Open(Tag.Td))
+            BoardCell(html, table, board);
+            using (table.Cell(1))
             {
-                Marks.State(html, board.State);
+                StateMark.Write(html, board.State);
             }
 
-            html.Open(Tag.Td).Text(board.Design ?? string.Empty);
-            var counts = board.Readings;
-            html.Open(Tag.Td).Text(counts.Total == 0 ? "none" : string.Create(CultureInfo.InvariantCulture, $"{counts.Total}: {counts.Inside} inside, {counts.Outside} outside, {counts.Undecided} undecided, {counts.Others} other"));
-            html.Open(Tag.Td).Text(Iso(board.LastSeen));
-            html.Open(Tag.Td).Text(Iso(board.LookAgain));
+            using (table.Cell(2))
+            {
+                DesignLink(html, context, board.Design);
+            }
+
+            table.Cell(3).Text(board.Readings.Inside);
+            table.Cell(4).Text(board.Readings.Outside);
+            table.Cell(5).Text(board.Readings.Undecided);
+            table.Cell(6).Text(board.Readings.Others);
+            table.Cell(7).Text(PageFrame.Iso(board.LastSeen));
+            table.Cell(8).Text(PageFrame.Iso(board.LookAgain));
+        }
+    }
+
+    private static void Designs(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
+    {
+        var designs = DesignUnits.Of(context.Workshop.Designs.Values, boards);
+        if (designs.Count == 0)
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "designs", "Designs", "what several boards have in common");
+        using var table = Ledger.Open(html, "Designs", DesignColumns);
+        using var body = html.Open(Tag.TBody);
+        foreach (var design in designs)
+        {
+            using var row = html.Open(Tag.Tr);
+            using (table.Head())
+            {
+                html.Open(Tag.A).To(LocalLink.ToFile(DesignPage.PathOf(design.Design.Id.Value))).Text(design.Design.Title.Value);
+            }
+
+            table.Cell(1).Text(design.Design.Maker?.Value ?? string.Empty);
+            table.Cell(2).Text(design.Units.Count);
+            table.Cell(3).Text(design.Units.Count(unit => unit.State == BoardState.FitToRun));
         }
     }
 
@@ -127,59 +177,24 @@ public static class CollectionPage
             return;
         }
 
-        PageFrame.Heading(html, "waits", "What waits");
-        using var scroll = html.Open(Tag.Div, ClassName.Scroll).With(FixedAttribute.RoleRegion).With(FixedAttribute.TabStop).With(TextAttribute.AriaLabel, "What waits");
-        using var table = html.Open(Tag.Table, ClassName.Ledger);
-        PageFrame.Head(html, "Board", "For", "Since", "Days", "Order");
+        using var entry = Entry.Open(html, "waits", "What waits", "the longest first");
+        using var table = Ledger.Open(html, "What waits", WaitColumns);
         using var body = html.Open(Tag.TBody);
         foreach (var (board, wait) in waits.Take(MostRows))
         {
             using var row = html.Open(Tag.Tr);
-            BoardCell(html, board);
-            html.Open(Tag.Td).Text(wait.For.Value + (wait.Blocks is { } blocks ? $" (blocks {blocks.Value})" : string.Empty));
-            html.Open(Tag.Td).Text(wait.Since.Text);
-            html.Open(Tag.Td, ClassName.Number).Text(Math.Max(0, context.Today.DayNumber - wait.Since.Value.DayNumber));
+            BoardCell(html, table, board);
+            table.Cell(1).Text(wait.For.Value + (wait.Blocks is { } blocks ? $"; blocks {blocks.Value}" : string.Empty));
+            table.Cell(2).Text(wait.Since.Text);
+            table.Cell(3).Text(Math.Max(0, context.Today.DayNumber - wait.Since.Value.DayNumber));
             var order = wait.Order is { } name ? context.Workshop.Orders.GetValueOrDefault(name.Value) : null;
-            html.Open(Tag.Td).Text(wait.Order is null ? "none placed" : order is null ? wait.Order.Value : $"{wait.Order.Value}, {OrderStates.Words(OrderStates.Of(order))}");
+            table.Cell(4).Text(wait.Order is null ? "none placed" : order is null ? wait.Order.Value : $"{wait.Order.Value}, {OrderStates.Words(OrderStates.Of(order))}");
         }
 
-        More(html, waits.Length);
+        More(html, waits.Length, WaitColumns.Length);
     }
 
-    private static void Buy(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
-    {
-        var needs = boards.SelectMany(board => board.Needs).GroupBy(need => need.What, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal).ToArray();
-        var lost = context.Workshop.Orders.Values.Where(order => OrderStates.Of(order) == OrderState.Lost).OrderBy(order => order.Id.Value, StringComparer.Ordinal).ToArray();
-        if (needs.Length == 0 && lost.Length == 0)
-        {
-            return;
-        }
-
-        PageFrame.Heading(html, "buy", "What to buy");
-        if (needs.Length > 0)
-        {
-            using var scroll = html.Open(Tag.Div, ClassName.Scroll).With(FixedAttribute.RoleRegion).With(FixedAttribute.TabStop).With(TextAttribute.AriaLabel, "What to buy");
-            using var table = html.Open(Tag.Table, ClassName.Ledger);
-            PageFrame.Head(html, "Part", "How many", "For");
-            using var body = html.Open(Tag.TBody);
-            foreach (var group in needs.Take(MostRows))
-            {
-                using var row = html.Open(Tag.Tr);
-                html.Open(Tag.Th).With(FixedAttribute.ScopeRow).Text(group.Key);
-                html.Open(Tag.Td, ClassName.Number).Text(group.Count());
-                html.Open(Tag.Td).Text(string.Join(", ", group.Take(12).Select(need => $"{need.Board} {need.Reference}")) + (group.Count() > 12 ? " …" : string.Empty));
-            }
-
-            More(html, needs.Length);
-        }
-
-        foreach (var order in lost)
-        {
-            html.Open(Tag.P).Text($"Order {order.Id.Value} ({order.For.Value}) was lost on the way on {order.Lost!.Text}; the need is open again unless another order covers it.");
-        }
-    }
-
-    private static void Overruled(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
+    private static void Kept(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
     {
         var overruled = boards.Where(board => board.Overruled.Count > 0).ToArray();
         if (overruled.Length == 0)
@@ -187,31 +202,48 @@ public static class CollectionPage
             return;
         }
 
-        PageFrame.Heading(html, "overruled", "Kept against the verdict");
-        using var list = html.Open(Tag.Ul);
+        using var entry = Entry.Open(html, "overruled", "Kept against the verdict");
+        using var table = Ledger.Open(html, "Kept against the verdict", KeptColumns);
+        using var body = html.Open(Tag.TBody);
         foreach (var board in overruled.Take(MostRows))
         {
-            using var item = html.Open(Tag.Li);
-            html.Open(Tag.A).To(LocalLink.ToFile(BoardPage.PathOf(board.Id.Value))).Text(board.Id.Value);
-            html.Text(": " + string.Join("; ", board.Overruled));
+            using var row = html.Open(Tag.Tr);
+            BoardCell(html, table, board);
+            table.Cell(1).Text(string.Join("; ", board.Overruled));
+        }
+
+        More(html, overruled.Length, KeptColumns.Length);
+    }
+
+    private static void BoardCell(HtmlWriter html, Ledger table, BoardSummary board)
+    {
+        using var cell = table.Head();
+        BoardLink(html, board);
+        html.Text(" ");
+        html.Open(Tag.Small).Text(board.Title);
+    }
+
+    private static void BoardLink(HtmlWriter html, BoardSummary board) =>
+        html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(board.Id.Value))).With(TextAttribute.Title, board.Title).Text(board.Id.Value);
+
+    private static void DesignLink(HtmlWriter html, ReportContext context, string? design)
+    {
+        if (design is not null && context.Workshop.Designs.ContainsKey(design))
+        {
+            html.Open(Tag.A).To(LocalLink.ToFile(DesignPage.PathOf(design))).Text(design);
+        }
+        else
+        {
+            html.Text(design ?? string.Empty);
         }
     }
 
-    private static void BoardCell(HtmlWriter html, BoardSummary board)
-    {
-        using var cell = html.Open(Tag.Th).With(FixedAttribute.ScopeRow);
-        html.Open(Tag.A).To(LocalLink.ToFile(BoardPage.PathOf(board.Id.Value))).Text(board.Id.Value);
-        html.Open(Tag.Small).Text(" " + board.Title);
-    }
-
-    private static void More(HtmlWriter html, int count)
+    private static void More(HtmlWriter html, int count, int columns)
     {
         if (count > MostRows)
         {
             using var row = html.Open(Tag.Tr);
-            html.Open(Tag.Td).With(NumberAttribute.ColSpan, 4).Text(string.Create(CultureInfo.InvariantCulture, $"and {count - MostRows} more, see the boards' own pages"));
+            html.Open(Tag.Td).With(NumberAttribute.ColSpan, columns).Text(string.Create(CultureInfo.InvariantCulture, $"and {count - MostRows} more, see the boards' own pages"));
         }
     }
-
-    private static string Iso(DateOnly? date) => date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? string.Empty;
 }

@@ -1,23 +1,27 @@
 using System.Globalization;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
 /// <summary>What stands above and below the content of every page.</summary>
 public static class PageFrame
 {
-    /// <summary>The file name of the style sheet, at the root of the report.</summary>
-    public const string StyleSheet = "report.css";
-
     /// <summary>Writes a page into a buffer.</summary>
+    /// <param name="buffer">Where to.</param>
+    /// <param name="context">What every page knows.</param>
+    /// <param name="title">The title.</param>
+    /// <param name="levelsUp">How many folders below the root the page stands; below it a link leads back to the collection.</param>
+    /// <param name="content">What the page is about.</param>
+    /// <param name="body">Writes it.</param>
     public static void Write<T>(PageBuffer buffer, ReportContext context, string title, int levelsUp, T content, Action<HtmlWriter, T> body) =>
-        new HtmlPage(title, LocalLink.ToFile(StyleSheet, levelsUp)).Write(buffer, (context, levelsUp, content, body), static (html, all) =>
+        new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp)).Write(buffer, (context, levelsUp, content, body), static (html, all) =>
         {
             if (all.levelsUp > 0)
             {
                 using var trail = html.Open(Tag.Nav, ClassName.Trail);
-                html.Open(Tag.A).To(LocalLink.ToFile("index.html", all.levelsUp)).Text(all.context.Workshop.Collection.Name);
+                html.Open(Tag.A).To(LocalLink.ToFile(CollectionPage.PathName, all.levelsUp)).Text(all.context.Workshop.Collection.Name);
             }
 
             using (html.Open(Tag.Main))
@@ -28,28 +32,54 @@ public static class PageFrame
             Foot(html, all.context);
         });
 
-    /// <summary>A heading with an anchor.</summary>
-    public static void Heading(HtmlWriter html, string id, string text) => html.Open(Tag.H2).With(ElementId.Of(IdPrefix.Section, id)).Text(text);
+    /// <summary>The heading of a page about one thing: its name as on a plate, then what it is.</summary>
+    internal static void PlateHeading(HtmlWriter html, string name, string title)
+    {
+        using var heading = html.Open(Tag.H1);
+        html.Open(Tag.Span, ClassName.Plate).Text(name);
+        html.Text(" ");
+        html.Open(Tag.Span).Text(title);
+    }
 
     /// <summary>One row of a facts list, left out when there is nothing to say.</summary>
-    public static void Fact(HtmlWriter html, string name, string? value)
+    internal static void Fact(HtmlWriter html, string name, string? value)
     {
         if (!string.IsNullOrEmpty(value))
         {
+            using var pair = html.Open(Tag.Div);
             html.Open(Tag.Dt).Text(name);
             html.Open(Tag.Dd).Text(value);
         }
     }
 
-    /// <summary>The head row of a table.</summary>
-    public static void Head(HtmlWriter html, params ReadOnlySpan<string> columns)
+    /// <summary>A number and its unit, set so that points stand below each other.</summary>
+    internal static void Aligned(HtmlWriter html, Tag tag, string number)
     {
-        using var head = html.Open(Tag.THead);
-        using var row = html.Open(Tag.Tr);
-        foreach (var column in columns)
+        if (ClassName.Whole(number) is { } whole)
         {
-            html.Open(Tag.Th).With(FixedAttribute.ScopeColumn).Text(column);
+            html.Open(tag).With(ClassName.Value, whole).Text(number);
         }
+        else
+        {
+            html.Open(tag, ClassName.Value).Text(number);
+        }
+    }
+
+    internal static string Iso(DateOnly? date) => date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? string.Empty;
+
+    /// <summary>The words that are there, with commas between.</summary>
+    internal static string Joined(params ReadOnlySpan<string?> words)
+    {
+        var there = new List<string>(words.Length);
+        foreach (var word in words)
+        {
+            if (!string.IsNullOrEmpty(word))
+            {
+                there.Add(word);
+            }
+        }
+
+        return string.Join(", ", there);
     }
 
     private static void Foot(HtmlWriter html, ReportContext context)

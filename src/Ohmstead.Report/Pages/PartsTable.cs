@@ -1,11 +1,14 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
 /// <summary>The parts of a board: what belongs in each place, what sits there now, and what its readings say.</summary>
-public static class PartsTable
+internal static class PartsTable
 {
+    private static readonly Column[] Columns = [new("Place", IsShort: true), "Part", "Readings"];
+
     /// <summary>Writes the table.</summary>
     public static void Write(HtmlWriter html, BoardAssessment board)
     {
@@ -14,37 +17,34 @@ public static class PartsTable
             return;
         }
 
-        PageFrame.Heading(html, "parts", "Parts");
-        using var scroll = html.Open(Tag.Div, ClassName.Scroll).With(FixedAttribute.RoleRegion).With(FixedAttribute.TabStop).With(TextAttribute.AriaLabel, "Parts");
-        using var table = html.Open(Tag.Table, ClassName.Ledger);
-        PageFrame.Head(html, "Place", "What belongs there", "What sits there", "Readings");
+        var renewed = board.Places.Count(place => place.FittedBy is not null);
+        using var entry = Entry.Open(html, "parts", "Parts", renewed == 0 ? $"{board.Places.Count} places, all original" : $"{board.Places.Count} places, {renewed} renewed");
+        using var table = Ledger.Open(html, "Parts", Columns);
         using var body = html.Open(Tag.TBody);
         foreach (var place in board.Places)
         {
-            Row(html, place);
+            Row(html, table, place);
         }
     }
 
-    private static void Row(HtmlWriter html, PlaceHistory place)
+    private static void Row(HtmlWriter html, Ledger table, PlaceHistory place)
     {
         var reference = place.Part.Ref.Value;
         using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, reference));
-        html.Open(Tag.Th).With(FixedAttribute.ScopeRow).Text(reference);
-        using (html.Open(Tag.Td))
+        table.Head().Text(reference);
+        using (table.Cell(1))
         {
             html.Text(PartWords.Describe(place.Part.Values));
             if (place.Part.Values.Role is { } role)
             {
-                html.Open(Tag.Small).Text($" ({role.Value})");
+                html.Text(" ");
+                html.Open(Tag.Small).Text(role.Value);
             }
-        }
 
-        using (html.Open(Tag.Td))
-        {
             Sitting(html, place);
         }
 
-        using (html.Open(Tag.Td))
+        using (table.Cell(2))
         {
             foreach (var verdict in place.Standing)
             {
@@ -53,7 +53,8 @@ public static class PartsTable
 
             if (place.PassedTest is { } passed)
             {
-                html.Open(Tag.P).Text(passed ? "passed its test" : "failed its test");
+                using var test = html.Open(Tag.P);
+                VerdictMark.Test(html, passed);
             }
 
             if (place.Decision is { } decision)
@@ -63,22 +64,23 @@ public static class PartsTable
         }
     }
 
+    // The original in its place is the rule and is not said on every row.
     private static void Sitting(HtmlWriter html, PlaceHistory place)
     {
         if (place.IsEmpty)
         {
-            html.Text("nothing: removed");
+            html.Open(Tag.P).Text("Now: nothing, removed");
             return;
         }
 
         if (place.FittedBy is not { } work)
         {
-            html.Text("the original");
             return;
         }
 
+        using var line = html.Open(Tag.P, ClassName.Fine);
         var lot = work.Lot?.Value;
-        html.Text(place.Sitting is { } known ? $"{PartWords.Describe(known.Values)}, lot {known.Id.Value}" : lot is null ? "a new part" : $"lot {lot}");
+        html.Text("Now: " + (place.Sitting is { } known ? $"{PartWords.Describe(known.Values)}, lot {known.Id.Value}" : lot is null ? "a new part" : $"lot {lot}"));
         html.Text($", since {place.FittedOn!.Date.Text}");
         if (work.Polarity.Count > 0)
         {

@@ -1,11 +1,14 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
 /// <summary>The proof of a board, the latest first.</summary>
-public static class ProofTable
+internal static class ProofTable
 {
+    private static readonly Column[] Columns = [new("Point", IsShort: true), new("Day", IsShort: true), "Result"];
+
     /// <summary>Writes the table.</summary>
     public static void Write(HtmlWriter html, BoardAssessment board)
     {
@@ -14,29 +17,32 @@ public static class ProofTable
             return;
         }
 
-        PageFrame.Heading(html, "proof", "Proof");
-        using var scroll = html.Open(Tag.Div, ClassName.Scroll).With(FixedAttribute.RoleRegion).With(FixedAttribute.TabStop).With(TextAttribute.AriaLabel, "Proof");
-        using var table = html.Open(Tag.Table, ClassName.Ledger);
-        PageFrame.Head(html, "Point", "Day", "Result", "Values");
+        using var entry = Entry.Open(html, "proof", "Proof", "the latest first");
+        using var table = Ledger.Open(html, "Proof", Columns);
         using var body = html.Open(Tag.TBody);
         foreach (var proof in board.Proofs.Reverse())
         {
             using var row = html.Open(Tag.Tr);
-            html.Open(Tag.Th).With(FixedAttribute.ScopeRow).Text(proof.Proof.Point.Value);
-            html.Open(Tag.Td).Text(proof.Visit.Date.Text);
-            using (html.Open(Tag.Td))
-            {
-                Marks.Verdict(html, proof.Outcome);
-                if (proof.Proof.Result is { } result)
-                {
-                    html.Text($" ({result.Value})");
-                }
-            }
-
-            using var values = html.Open(Tag.Td);
+            table.Head().Text(proof.Proof.Point.Value);
+            table.Cell(1).Text(proof.Visit.Date.Text);
+            using var result = table.Cell(2);
             foreach (var verdict in proof.Verdicts)
             {
                 VerdictCell.Write(html, verdict);
+            }
+
+            // A pass or a fail is said once more only where no value says it.
+            if (proof.Verdicts.Count == 0 || proof.Proof.Result is not null)
+            {
+                using var line = html.Open(Tag.P);
+                if (proof.Proof.Result is { } said)
+                {
+                    VerdictMark.Test(html, said.Value == "pass");
+                }
+                else
+                {
+                    VerdictMark.Write(html, proof.Outcome);
+                }
             }
 
             if (proof.Proof.Note is { } note)

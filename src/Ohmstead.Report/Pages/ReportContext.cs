@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Workshops;
+using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
@@ -7,4 +8,19 @@ namespace Ohmstead.Report.Pages;
 /// <param name="Boards">The numbers of all boards, so that a reference to one becomes a link.</param>
 /// <param name="Today">The day of the report.</param>
 /// <param name="Version">The version of the program.</param>
-public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Boards, DateOnly Today, string Version);
+public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Boards, DateOnly Today, string Version)
+{
+    /// <summary>The page that stands for a record of the collection, seen from one folder below the root; null when there is none.</summary>
+    internal LocalLink? PageOf(string record)
+    {
+        if (!record.EndsWith(".md", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        var name = Path.GetFileNameWithoutExtension(record);
+        return Workshop.Designs.GetValueOrDefault(name) is { } design && design.Path == record ? LocalLink.ToFile(DesignPage.PathOf(name), 1)
+            : Boards.Contains(name) ? LocalLink.ToFile(BoardPage.PathOf(name), 1)
+            : null;
+    }
+}

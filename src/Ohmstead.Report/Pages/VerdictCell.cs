@@ -2,30 +2,49 @@ using System.Globalization;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>A verdict in full: outcome, reading, distance, and behind a fold the limit, the arithmetic and the source.</summary>
-public static class VerdictCell
+/// <summary>A verdict in full: outcome, reading, limit, distance; and behind a fold the reason, the arithmetic and the source.</summary>
+internal static class VerdictCell
 {
     /// <summary>Writes one verdict.</summary>
     public static void Write(HtmlWriter html, Verdict verdict)
     {
-        using var fold = html.Open(Tag.Details);
+        using var fold = html.Open(Tag.Details, ClassName.Verdict);
         using (html.Open(Tag.Summary))
         {
-            Marks.Verdict(html, verdict.Outcome);
+            VerdictMark.Write(html, verdict);
             html.Text(" ");
-            html.Open(Tag.B).Text(verdict.Reading.Text);
+            html.Open(Tag.Span).Text(VerdictWords.Of(verdict.Measured));
             html.Text(" ");
-            html.Text(VerdictWords.Of(verdict.Measured));
-            if (verdict.Deviation is { } deviation)
-            {
-                html.Text(", ");
-                html.Text(VerdictWords.Percent(deviation));
-            }
+            PageFrame.Aligned(html, Tag.B, verdict.Reading.Text);
+            html.Text(" ");
+            html.Open(Tag.Span, ClassName.Limit).Text(verdict.Limit is { } limit ? InShort(limit.Interval) : string.Empty);
+            html.Text(" ");
+            html.Open(Tag.Span, ClassName.Distance).Text(verdict.Deviation is { } deviation ? VerdictWords.Percent(deviation) : string.Empty);
         }
 
+        Working(html, verdict);
+    }
+
+    // One unit is enough where both limits have the same: 37.6 … 56.4 µF.
+    private static string InShort(Interval limits)
+    {
+        var words = VerdictWords.Range(limits);
+        if (limits is not { Lower: { } lower, Upper: { } upper })
+        {
+            return words;
+        }
+
+        var (low, high) = (VerdictWords.Short(lower), VerdictWords.Short(upper));
+        var unit = low.IndexOf(' ', StringComparison.Ordinal);
+        return unit > 0 && high.EndsWith(low[unit..], StringComparison.Ordinal) ? $"{low[..unit]} … {high}" : words;
+    }
+
+    private static void Working(HtmlWriter html, Verdict verdict)
+    {
         using var list = html.Open(Tag.Ul, ClassName.Working);
         html.Open(Tag.Li).Text(verdict.Why);
         if (verdict.Limit is { } limit)

@@ -4,6 +4,7 @@ using Ohmstead.Collections;
 using Ohmstead.Output;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
+using Ohmstead.Report.Style;
 
 namespace Ohmstead.Commands;
 
@@ -15,7 +16,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; this folder when not given.", DefaultValueFactory = _ => "." };
         var to = new Option<string>("--to") { Description = "The folder for the pages.", DefaultValueFactory = _ => "report", HelpName = "FOLDER" };
         var shared = new SharedOptions();
-        var command = new Command("report", "Check a collection and write its pages: one for the collection, one for each board.") { folder, to, shared.AsOf, shared.Thorough, shared.Workers };
+        var command = new Command("report", "Check a collection and write its pages: one for the collection, one for each board, one for each design.") { folder, to, shared.AsOf, shared.Thorough, shared.Workers };
         command.SetAction(parsed =>
         {
             var source = parsed.GetValue(folder)!;
@@ -75,11 +76,17 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
 
         using (var buffer = new PageBuffer())
         {
-            CollectionPage.Write(buffer, new ReportContext(result.Workshop, numbers, options.Today, version), result.Boards);
+            var context = new ReportContext(result.Workshop, numbers, options.Today, version);
+            CollectionPage.Write(buffer, context, result.Boards);
             target.Put(CollectionPage.PathName, buffer.Written);
+            foreach (var design in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
+            {
+                DesignPage.Write(buffer, context, design);
+                target.Put(DesignPage.PathOf(design.Design.Id.Value), buffer.Written);
+            }
         }
 
-        target.Put(PageFrame.StyleSheet, StyleSheetFile.Read());
+        target.Put(StyleSheet.FileName, StyleSheet.Read());
         target.Finish();
         var exit = CheckCommand.Exit(result, isStrict: false);
         new TextFindings(5, 20).Write(terminal.Out, result, files, exit);

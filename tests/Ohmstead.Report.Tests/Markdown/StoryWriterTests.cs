@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ohmstead.Report.Markdown;
 
 namespace Ohmstead.Report.Tests.Markdown;
@@ -66,6 +67,28 @@ public class StoryWriterTests
     {
         const string body = "# A\n\nC12 and [a](https://tide.example), ![x](https://tide.example/x.png)\n\n| a | b |\n|---|---|\n| 1 | 2 |\n";
         Assert.Equal(Written.From(body).Source, Written.From(body).Source);
+    }
+
+    [Theory]
+    [InlineData("tr-TR")]
+    [InlineData("ar-SA")]
+    [InlineData("th-TH")]
+    public void The_same_text_gives_the_same_bytes_in_every_culture(string culture)
+    {
+        const string body = "# IMPEDANCE\n\n7. first\n8. second\n\n[a](HTTPS://TIDE.EXAMPLE/I)\n";
+        var expected = Written.From(body).Source;
+        var before = CultureInfo.CurrentCulture;
+        CultureInfo.CurrentCulture = new CultureInfo(culture);
+        try
+        {
+            Assert.Equal(expected, Written.From(body).Source);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+
+        Assert.Contains("id=\"story-impedance\"", expected, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,0 +1,24 @@
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>A part that a place needs.</summary>
+/// <param name="What">The part in words; equal needs have equal words.</param>
+/// <param name="Board">The board.</param>
+/// <param name="Reference">The place.</param>
+/// <param name="Values">What belongs there.</param>
+public sealed record PartNeed(string What, string Board, string Reference, PartValues Values)
+{
+    /// <summary>
+    /// The parts that a board needs: for a place that is empty, whose part failed and is not kept by a decision, whose part is to be replaced by a
+    /// decision that no later work carried out, or that holds something that must go. A finding alone asks for work, not for a part.
+    /// </summary>
+    public static IReadOnlyList<PartNeed> Of(BoardAssessment board) =>
+        [.. board.Places.Where(place => Needs(board, place)).Select(place => new PartNeed(PartWords.Describe(place.Part.Values), board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values))];
+
+    private static bool Needs(BoardAssessment board, PlaceHistory place) =>
+        place.IsEmpty
+        || (place.HasFailed && !place.IsKeptByDecision)
+        || place.IsToBeReplaced
+        || board.Hazards.Any(hazard => hazard.MustGo && hazard.MadeSafe is null && hazard.Hazard.At?.Value == place.Part.Ref.Value);
+}

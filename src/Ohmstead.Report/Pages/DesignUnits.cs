@@ -1,0 +1,24 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>A design with its units.</summary>
+/// <param name="Design">The design.</param>
+/// <param name="Units">The boards of this design, in order of number.</param>
+public sealed record DesignUnits(DesignFile Design, IReadOnlyList<BoardSummary> Units)
+{
+    /// <summary>All designs of a workshop with their units, in order of name.</summary>
+    public static IReadOnlyList<DesignUnits> Of(IEnumerable<DesignFile> designs, IReadOnlyList<BoardSummary> boards)
+    {
+        var units = boards.Where(board => board.Design is not null).ToLookup(board => board.Design!, StringComparer.Ordinal);
+        return
+        [
+            .. designs.OrderBy(design => design.Id.Value, StringComparer.Ordinal)
+                .Select(design => new DesignUnits(design, [.. units[design.Id.Value].OrderBy(board => board.Id.Value, StringComparer.Ordinal)])),
+        ];
+    }
+
+    /// <summary>Units whose original part has gone from a place.</summary>
+    public IEnumerable<BoardSummary> RenewedAt(string place) => Units.Where(unit => unit.Renewed.Contains(place, StringComparer.Ordinal));
+}

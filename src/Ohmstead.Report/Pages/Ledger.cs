@@ -1,0 +1,79 @@
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>A column of a table.</summary>
+/// <param name="Name">Its heading.</param>
+/// <param name="IsNumber">True when it holds numbers of one unit: they stand to the right.</param>
+/// <param name="IsShort">True when it holds dates or names that are never broken over lines.</param>
+internal readonly record struct Column(string Name, bool IsNumber = false, bool IsShort = false)
+{
+    /// <summary>A column of text.</summary>
+    public static implicit operator Column(string name) => new(name);
+}
+
+/// <summary>A table whose cells carry the name of their column, so that a narrow screen can show every cell on a line of its own.</summary>
+internal readonly ref struct Ledger
+{
+    private readonly HtmlWriter html;
+    private readonly Column[] columns;
+    private readonly Element table;
+
+    private Ledger(HtmlWriter html, Column[] columns, Element table)
+    {
+        this.html = html;
+        this.columns = columns;
+        this.table = table;
+    }
+
+    /// <summary>Starts a table with its head row.</summary>
+    /// <param name="html">The page.</param>
+    /// <param name="name">What it holds, for those who do not see it.</param>
+    /// <param name="columns">Its columns; the first one heads the rows.</param>
+    public static Ledger Open(HtmlWriter html, string name, Column[] columns)
+    {
+        var whole = html.Open(Tag.Table, ClassName.Ledger).With(TextAttribute.AriaLabel, name);
+        using (html.Open(Tag.THead))
+        {
+            using var row = html.Open(Tag.Tr);
+            foreach (var column in columns)
+            {
+                var cell = html.Open(Tag.Th).With(FixedAttribute.ScopeColumn);
+                if (column.IsNumber)
+                {
+                    cell.With(ClassName.Number);
+                }
+
+                cell.Text(column.Name);
+            }
+        }
+
+        return new(html, columns, whole);
+    }
+
+    /// <summary>Starts the cell that heads a row.</summary>
+    public Element Head()
+    {
+        var cell = html.Open(Tag.Th).With(FixedAttribute.ScopeRow);
+        return columns[0].IsShort ? cell.With(ClassName.Short) : cell;
+    }
+
+    /// <summary>Starts a cell of a column, counted from 0.</summary>
+    public Element Cell(int column)
+    {
+        var cell = html.Open(Tag.Td);
+        if (columns[column].IsNumber)
+        {
+            cell.With(ClassName.Number);
+        }
+        else if (columns[column].IsShort)
+        {
+            cell.With(ClassName.Short);
+        }
+
+        return cell.With(TextAttribute.Column, columns[column].Name);
+    }
+
+    /// <summary>Ends the table.</summary>
+    public void Dispose() => table.Dispose();
+}

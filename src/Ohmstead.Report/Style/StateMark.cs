@@ -1,0 +1,70 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Style;
+
+/// <summary>
+/// The mark and the words of a state. The mark is a pair of contacts: joined, joined to one that is still hollow, hollow both, joined by dots, open;
+/// and earth for what must be made safe first. Colour comes second.
+/// </summary>
+public static class StateMark
+{
+    private const string Left = "M4 4a2 2 0 1 1 0 4a2 2 0 1 1 0-4z";
+    private const string Right = "M20 4a2 2 0 1 1 0 4a2 2 0 1 1 0-4z";
+
+    /// <summary>Writes the mark and the words.</summary>
+    public static void Write(HtmlWriter html, BoardState state)
+    {
+        using var box = html.Open(Tag.Span).With(ClassName.State, ToneOf(state));
+        using (html.Open(Tag.Svg, ClassName.Mark).With(TextAttribute.ViewBox, "0 0 24 12").With(FixedAttribute.AriaHidden))
+        {
+            switch (state)
+            {
+                case BoardState.FitToRun:
+                    Draw(html, Left + Right, ClassName.Full);
+                    Draw(html, "M5 6h14", null);
+                    break;
+                case BoardState.ProofDue:
+                    Draw(html, Left, ClassName.Full);
+                    Draw(html, "M5 6h13" + Right, null);
+                    break;
+                case BoardState.NotLookedAt:
+                    Draw(html, Left + Right, null);
+                    break;
+                case BoardState.Waiting:
+                    Draw(html, Left + Right, ClassName.Full);
+                    Draw(html, "M8 6h9", ClassName.Dotted);
+                    break;
+                case BoardState.FaultStands:
+                    Draw(html, Left + Right, ClassName.Full);
+                    Draw(html, "M5 6L16 0", null);
+                    break;
+                default:
+                    Draw(html, "M12 0v4M3 4h18M7 7.5h10M10.5 11h3", null);
+                    break;
+            }
+        }
+
+        html.Text(" ");
+        html.Text(BoardStates.Words(state));
+    }
+
+    private static void Draw(HtmlWriter html, string path, ClassName? style)
+    {
+        var stroke = html.Open(Tag.Path);
+        if (style is not null)
+        {
+            stroke.With(style);
+        }
+
+        stroke.With(TextAttribute.PathData, path).Close();
+    }
+
+    private static ClassName ToneOf(BoardState state) => state switch
+    {
+        BoardState.FitToRun => ClassName.Good,
+        BoardState.FaultStands or BoardState.MakeSafe => ClassName.Bad,
+        BoardState.NotLookedAt => ClassName.Quiet,
+        _ => ClassName.Open,
+    };
+}

@@ -1,0 +1,74 @@
+using System.Text;
+using AngleSharp.Dom;
+using AngleSharp.Html.Parser;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Binding;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Pages;
+using Ohmstead.Yaml;
+
+namespace Ohmstead.Report.Tests.Pages;
+
+/// <summary>Every page of the demo collection, read back with an HTML parser that is not ours.</summary>
+public sealed class DemoPages : IDisposable
+{
+    private readonly PageBuffer buffer = new();
+
+    /// <summary>Reads the records and writes the pages.</summary>
+    public DemoPages()
+    {
+        var records = Path.Combine(Root(), "records");
+        var nodes = new YamlNodeReader();
+        T Read<T>(string path, FileForm form, Func<string, NodeReading, FileReading<T>> bind)
+            where T : class => bind(path, nodes.Read(path, File.ReadAllBytes(Path.Combine(records, path)), form, ReadingLimits.Usual)).File!;
+        string[] In(string folder) => [.. Directory.GetFiles(Path.Combine(records, folder), "*.md").Select(file => $"{folder}/{Path.GetFileName(file)}").Order(StringComparer.Ordinal)];
+
+        var workshop = new Workshop(
+            Read("collection.yaml", FileForm.Yaml, FileBinding.Collection),
+            Read("instruments.yaml", FileForm.Yaml, FileBinding.Instruments),
+            Read("stock.yaml", FileForm.Yaml, FileBinding.Stock),
+            [.. In("designs").Select(path => Read(path, FileForm.Markdown, FileBinding.Design))]);
+        var assessor = new Assessor(workshop);
+        BoardAssessment[] boards = [.. In("boards").Select(path => assessor.Assess(Read(path, FileForm.Markdown, FileBinding.Board)))];
+        BoardSummary[] summaries = [.. boards.Select(BoardSummary.Of)];
+        var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0");
+
+        var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
+        foreach (var board in boards)
+        {
+            pages[BoardPage.PathOf(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board));
+        }
+
+        foreach (var design in DesignUnits.Of(workshop.Designs.Values, summaries))
+        {
+            pages[DesignPage.PathOf(design.Design.Id.Value)] = Page(() => DesignPage.Write(buffer, context, design));
+        }
+
+        Pages = pages;
+    }
+
+    /// <summary>The pages by their path in the report.</summary>
+    public IReadOnlyDictionary<string, IDocument> Pages { get; }
+
+    /// <inheritdoc/>
+    public void Dispose() => buffer.Dispose();
+
+    private IDocument Page(Action write)
+    {
+        write();
+        return new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(Encoding.UTF8.GetString(buffer.Written));
+    }
+
+    private static string Root()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Ohmstead.slnx")))
+        {
+            folder = folder.Parent;
+        }
+
+        return folder?.FullName ?? throw new InvalidOperationException("there is no Ohmstead.slnx above the tests");
+    }
+}

@@ -1,0 +1,93 @@
+using System.Reflection;
+using AngleSharp.Dom;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Tests.Html;
+using Ohmstead.Report.Tests.Markdown;
+
+namespace Ohmstead.Report.Tests.Pages;
+
+public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
+{
+    [Fact]
+    public void Every_class_is_used_by_a_page_or_by_a_story()
+    {
+        var known = typeof(ClassName).GetProperties(BindingFlags.Public | BindingFlags.Static).Select(property => ((ClassName)property.GetValue(null)!).Name);
+        const string story = "[a](https://tide.example/log), [surge.example](https://tide.example/)\n\n| a | b |\n|--:|:-:|\n| 1 | 2 |\n";
+        var asWritten = string.Concat(Enumerable.Repeat("> ", 100_000));
+        var used = demo.Pages.Values.SelectMany(Classes)
+            .Concat(Classes(Written.From(story).Box))
+            .Concat(Classes(Written.From(asWritten).Box))
+            .Distinct(StringComparer.Ordinal);
+        Assert.Equal(known.Order(StringComparer.Ordinal), used.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void No_page_of_the_demo_can_run_or_load_anything() => Assert.All(demo.Pages.Values, page => Harmless.Check(page.DocumentElement));
+
+    [Fact]
+    public void Every_page_has_one_heading_of_the_first_rank_and_no_id_twice() => Assert.All(demo.Pages, page =>
+    {
+        Assert.Single(page.Value.QuerySelectorAll("h1"));
+        var ids = page.Value.QuerySelectorAll("[id]").Select(element => element.Id!).ToArray();
+        Assert.Equal(ids.Length, ids.Distinct(StringComparer.Ordinal).Count());
+    });
+
+    [Fact]
+    public void Every_cell_that_is_not_the_head_of_its_row_names_its_column() => Assert.All(
+        demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("table.ledger")),
+        table =>
+        {
+            var columns = table.QuerySelectorAll("thead th").Select(head => head.TextContent).ToArray();
+            Assert.All(table.QuerySelectorAll("tbody td"), cell => Assert.Equal(columns[cell.ParentElement!.Children.Index(cell)], cell.GetAttribute("data-column")));
+        });
+
+    [Fact]
+    public void The_collection_answers_first_how_many_boards_are_fit_to_run_and_what_the_others_want()
+    {
+        var index = demo.Pages["index.html"];
+        Assert.Equal("12 of 18 boards are fit to run; 2 must be made safe first, a fault stands on 3, 1 has still to be proved.", index.QuerySelector("main p.lead")!.TextContent);
+        Assert.Equal("make safe first", index.QuerySelector("#section-next")!.Closest("section")!.QuerySelector("th[scope=rowgroup]")!.TextContent.Trim());
+    }
+
+    [Fact]
+    public void A_suppressor_that_is_on_order_is_not_bought_again()
+    {
+        var row = demo.Pages["index.html"].QuerySelectorAll("#section-buy").Single().Closest("section")!.QuerySelectorAll("tbody tr").Single(row => row.TextContent.Contains("class X2", StringComparison.Ordinal));
+        Assert.Equal(["1", "0", "1", "0", "SP-0008 C1"], row.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()));
+    }
+
+    [Fact]
+    public void A_design_shows_its_units_side_by_side_and_where_parts_were_renewed()
+    {
+        var design = demo.Pages["designs/bench-supply.html"];
+        Assert.Equal(["../boards/SP-0014.html", "../boards/SP-0015.html"], design.QuerySelectorAll("tr[id^=board-] th a").Select(link => link.GetAttribute("href")));
+        Assert.Equal(["../boards/SP-0015.html#part-C1"], design.QuerySelectorAll("#part-C1 td a").Select(link => link.GetAttribute("href")));
+        Assert.Contains("4700 µF", design.QuerySelector("#part-C1")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("10 V ±1 %", design.QuerySelector("#point-out-10")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_board_leads_to_its_design_and_back() =>
+        Assert.NotNull(demo.Pages["boards/SP-0015.html"].QuerySelector("a[href='../designs/bench-supply.html']"));
+
+    [Fact]
+    public void What_must_be_made_safe_is_told_loudest_and_what_was_made_safe_most_quietly()
+    {
+        Assert.Contains("leaking cell", demo.Pages["boards/SP-0003.html"].QuerySelector(".danger")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("mains", demo.Pages["boards/SP-0009.html"].QuerySelector(".caution")!.TextContent, StringComparison.Ordinal);
+        Assert.Null(demo.Pages["boards/SP-0001.html"].QuerySelector(".caution, .danger"));
+    }
+
+    // Four figures are the most that a column leaves room for: 2213 needs no room before it, 62 needs that of two.
+    [Theory]
+    [InlineData("5.2 Ω", "whole-1")]
+    [InlineData("-12 V", "whole-3")]
+    [InlineData("62 mΩ", "whole-2")]
+    [InlineData("2213 µF", "whole-4")]
+    [InlineData("26", "whole-2")]
+    [InlineData("12345 Hz", null)]
+    [InlineData("", null)]
+    public void A_number_is_set_by_what_stands_before_its_point(string number, string? expected) => Assert.Equal(expected, ClassName.Whole(number)?.Name);
+
+    private static IEnumerable<string> Classes(IParentNode node) => node.QuerySelectorAll("[class]").SelectMany(element => element.ClassList);
+}
