@@ -14,7 +14,7 @@ namespace Ohmstead.Assessment.Boards;
 internal sealed record PointStanding(string Name, IReadOnlyList<Verdict> Read, bool HasFailedTest)
 {
     /// <summary>Why the point counts as failed, or null.</summary>
-    internal string? Fault => Read.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why ?? (HasFailedTest ? "its test failed" : null);
+    internal string? Fault => Read.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why.Text ?? (HasFailedTest ? "its test failed" : null);
 
     internal static IReadOnlyList<PointStanding> Of(IReadOnlyList<AssessedReading> readings, IReadOnlyList<AssessedProof> proofs) =>
     [
