@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Findings;
 
@@ -12,7 +13,7 @@ public sealed class VerdictDisagrees : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        var written = board.Assessment.Readings.Where(reading => reading.EmptiedOn is null).Select(reading => (reading.Reading.Verdict, reading.Overall, reading.Verdicts))
+        var written = board.Assessment.Readings.Where(reading => reading.EmptiedOn is null && !IsToldAsUnknown(board, reading)).Select(reading => (reading.Reading.Verdict, reading.Overall, reading.Verdicts))
             .Concat(board.Assessment.Proofs.Select(proof => (proof.Proof.Verdict, Overall: proof.Outcome, proof.Verdicts)));
         foreach (var (verdict, overall, verdicts) in written)
         {
@@ -30,4 +31,8 @@ public sealed class VerdictDisagrees : IBoardCheck
                 computed is null ? "leave the verdict out" : $"write verdict: {computed}, or mend the reading");
         }
     }
+
+    // That nothing can be judged has a cause of its own when the part is not in the list, or could not be read.
+    private static bool IsToldAsUnknown(BoardUnderCheck board, AssessedReading reading) =>
+        reading is { Reading.Part: { } part, Place: null } && (board.Assessment.Places.Count > 0 || board.MayBeUnreadPart(part.Value));
 }
