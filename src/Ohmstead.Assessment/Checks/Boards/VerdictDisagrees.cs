@@ -1,6 +1,6 @@
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -20,7 +20,7 @@ public sealed class VerdictDisagrees : IBoardCheck
         }
 
         // A part, lot or point that is not known is told by its own check; nothing can be computed for it.
-        var written = board.Assessment.Readings.Where(reading => reading.EmptiedOn is null && IsKnown(board, reading.Reading)).Select(reading => (reading.Reading.Verdict, reading.Overall, reading.Verdicts))
+        var written = board.Assessment.Readings.Where(reading => reading.EmptiedOn is null && !IsToldAsUnknown(board, reading)).Select(reading => (reading.Reading.Verdict, reading.Overall, reading.Verdicts))
             .Concat(board.Assessment.Proofs.Where(proof => proof.Point is not null || board.Assessment.Points.Count == 0).Select(proof => (proof.Proof.Verdict, Overall: proof.Outcome, proof.Verdicts)));
         foreach (var (verdict, overall, verdicts) in written)
         {
@@ -39,7 +39,8 @@ public sealed class VerdictDisagrees : IBoardCheck
         }
     }
 
-    private static bool IsKnown(BoardUnderCheck board, Reading reading) =>
-        (reading.Part is not { } part || board.Assessment.Place(part.Value) is not null || reading.Lot is not null)
-        && (reading.Lot is not { } lot || board.Workshop.Lots.ContainsKey(lot.Value));
+    // That nothing can be judged has a cause of its own when the lot or the part is not known, or could not be read.
+    private static bool IsToldAsUnknown(BoardUnderCheck board, AssessedReading reading) =>
+        (reading.Reading.Lot is { } lot && !board.Workshop.Lots.ContainsKey(lot.Value))
+        || (reading is { Reading.Part: { } part, Place: null, Lot: null } && (board.Assessment.Places.Count > 0 || board.MayBeUnreadPart(part.Value)));
 }
