@@ -1,4 +1,6 @@
 using System.Globalization;
+using Ohmstead.Electronics.Decimals;
+using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics;
 
@@ -6,6 +8,7 @@ namespace Ohmstead.Electronics;
 internal static class Figures
 {
     private const int Usual = 6;
+    private const double LargestDecimal = 1e15;
 
     /// <summary>100 -> "100", 1479.8274 -> "1479.83", 0.212206 -> "0.212206".</summary>
     internal static string Text(decimal value, int significant = Usual)
@@ -22,28 +25,27 @@ internal static class Figures
 
     /// <inheritdoc cref="Text(decimal, int)"/>
     internal static string Text(double value, int significant = Usual) =>
-        Math.Abs(value) is > 1e-12 and < 1e15 || value == 0
+        Math.Abs(value) is > 1e-12 and < LargestDecimal || value == 0
             ? Text((decimal)value, significant)
             : value.ToString("G" + significant.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     internal static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>A capacitance in the unit it is usually written in: "100 µF", "22 nF", "330 pF".</summary>
-    internal static string Farads(decimal farads) => Math.Abs(farads) switch
-    {
-        >= 0.0000001m => Text(farads * 1_000_000m) + " µF",
-        >= 0.000000001m => Text(farads * 1_000_000_000m) + " nF",
-        _ => Text(farads * 1_000_000_000_000m) + " pF",
-    };
+    /// <summary>A capacitance as everywhere: "100 µF", "22 nF", "330 pF".</summary>
+    internal static string Farads(decimal farads) => Of(farads, Dimension.Capacitance);
 
-    /// <summary>A resistance as it is usually written: "47 kohm", "0.25 ohm", "2.2 Mohm".</summary>
-    internal static string Ohms(decimal ohms) => Math.Abs(ohms) switch
-    {
-        >= 1_000_000m => Text(ohms / 1_000_000m) + " Mohm",
-        >= 1_000m => Text(ohms / 1_000m) + " kohm",
-        _ => Text(ohms) + " ohm",
-    };
+    /// <summary>A resistance as everywhere: "47 kΩ", "250 mΩ", "2.2 MΩ".</summary>
+    internal static string Ohms(decimal ohms) => Of(ohms, Dimension.Resistance);
+
+    /// <inheritdoc cref="Ohms(decimal)"/>
+    internal static string Ohms(double ohms) => Math.Abs(ohms) < LargestDecimal ? Ohms((decimal)ohms) : Text(ohms) + " Ω";
+
+    /// <inheritdoc cref="Farads(decimal)"/>
+    internal static string Farads(double farads) => Math.Abs(farads) < LargestDecimal ? Farads((decimal)farads) : Text(farads) + " F";
 
     /// <summary>A share as per cent: 0.125 -> "12.5 %".</summary>
     internal static string Percent(decimal fraction) => Text(fraction * 100m) + " %";
+
+    private static string Of(decimal value, Dimension dimension) =>
+        QuantityText.Format(new Quantity(value == 0 ? value : DecimalMath.RoundSignificant(value, Usual), dimension));
 }

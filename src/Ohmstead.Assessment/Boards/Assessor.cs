@@ -19,6 +19,7 @@ public sealed class Assessor(Workshop workshop)
         var timeline = new Timeline(visits, parts);
         var readings = ReadingsOf(visits, timeline, parts, points);
         var proofs = ProofsOf(visits, points);
+        var pointsRead = PointStanding.Of(readings, proofs);
         var places = parts.Values.Select(part => new PlaceBuilder(workshop, timeline, this).Build(part, readings)).ToArray();
         var hazards = BoardHazards.Of(board, design, visits);
         var open = OpenFindings.Of(visits);
@@ -29,8 +30,9 @@ public sealed class Assessor(Workshop workshop)
             LastWork = lastWork,
             Overruled = [.. places.Where(place => place.HasFailed && place.IsKeptByDecision)],
             LookAgain = LookAgainAfter(visits),
+            MeasureAgain = MeasureAgain.Of(places, pointsRead),
         };
-        return assessment with { Reasons = StateRules.Reasons(assessment, timeline.LastWorkOrder) };
+        return assessment with { Reasons = StateRules.Reasons(assessment, pointsRead, timeline.LastWorkOrder) };
     }
 
     /// <summary>The verdicts on a reading of a lot that lies in the drawer.</summary>

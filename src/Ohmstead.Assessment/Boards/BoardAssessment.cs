@@ -27,6 +27,8 @@ public sealed record BoardAssessment(
     IReadOnlyList<Wait> OpenWaits,
     IReadOnlyList<Reason> Reasons)
 {
+    private readonly Dictionary<string, PlaceHistory> byReference = Places.ToDictionary(place => place.Part.Ref.Value, StringComparer.Ordinal);
+
     /// <summary>The state: the worst of the reasons, fit to run when there is none.</summary>
     public BoardState State => Reasons.Count == 0 ? BoardState.FitToRun : Reasons.Max(reason => reason.State);
 
@@ -42,8 +44,11 @@ public sealed record BoardAssessment(
     /// <summary>Parts outside their limits that a person keeps, each with the reason; both are shown.</summary>
     public IReadOnlyList<PlaceHistory> Overruled { get; init; } = [];
 
+    /// <summary>Parts and points whose last word is a reading too close to call, without being a reason against running.</summary>
+    public IReadOnlyList<MeasureAgain> MeasureAgain { get; init; } = [];
+
     /// <summary>The place of a reference, or null.</summary>
-    public PlaceHistory? Place(string reference) => Places.FirstOrDefault(place => place.Part.Ref.Value == reference);
+    public PlaceHistory? Place(string reference) => byReference.GetValueOrDefault(reference);
 }
 
 /// <summary>A hazard of a board.</summary>

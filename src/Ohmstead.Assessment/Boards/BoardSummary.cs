@@ -47,7 +47,7 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     };
 
     private static bool NeedsPart(PlaceHistory place) =>
-        place.IsEmpty || (place.HasFailed && !place.IsKeptByDecision) || (place.Decision?.What.Value == "replace" && place.FittedBy is null);
+        place.IsEmpty || (place.HasFailed && !place.IsKeptByDecision) || place.IsToBeReplaced;
 }
 
 /// <summary>A part that a place needs.</summary>

@@ -20,7 +20,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         {
             foreach (var verdict in reading.Verdicts)
             {
-                if (!latest.TryGetValue(verdict.Measured, out var earlier) || Outweighs(verdict.Outcome, earlier.Outcome))
+                if (!latest.TryGetValue(verdict.Measured, out var earlier) || Outcomes.Outweighs(verdict.Outcome, earlier.Outcome))
                 {
                     latest[verdict.Measured] = verdict;
                 }
@@ -35,16 +35,9 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         {
             IsEmpty = change is { Work.Did.Value: "removed" },
             PassedTest = passed,
+            IsToBeReplaced = decided is { Decision.What.Value: "replace" } wish && wish.Order > (change?.Order ?? -1),
         };
     }
-
-    // A reading that proves nothing does not undo one that proved something, and one too close to call does not answer one that failed.
-    private static bool Outweighs(VerdictOutcome later, VerdictOutcome earlier) => later switch
-    {
-        VerdictOutcome.ProvesNothing or VerdictOutcome.NoLimit => false,
-        VerdictOutcome.Undecided => earlier != VerdictOutcome.Outside,
-        _ => true,
-    };
 
     // Readings of what sits there now: those of the lot before it was fitted (here or in the drawer), and those of the place since.
     private IEnumerable<AssessedReading> Relevant(

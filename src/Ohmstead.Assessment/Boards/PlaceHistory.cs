@@ -37,6 +37,12 @@ public sealed record PlaceHistory(
     /// <summary>True when a person decided, with a reason, that a part outside its limit stays.</summary>
     public bool IsKeptByDecision => Decision?.What.Value is "keep" or "watch" or "leave alone";
 
+    /// <summary>True when a person decided that what sits there goes, and it has not gone yet. Work of a visit carries out the decisions of the same visit.</summary>
+    public bool IsToBeReplaced { get; init; }
+
+    /// <summary>True when people rely on the part that belongs or sits there not to be hurt.</summary>
+    public bool IsSafetyRelevant => PartKind.IsSafetyRelevant(Part.Values) || PartKind.IsSafetyRelevant(Values);
+
     /// <summary>What sits there, as values: the lot's where one was fitted.</summary>
     public PartValues Values => Sitting?.Values ?? Part.Values;
 }

@@ -6,12 +6,15 @@ namespace Ohmstead.Assessment.Boards;
 
 /// <summary>
 /// The state of a board from evidence and dates. No board is fit to run while a failed reading stands unanswered, a safety item is open, work waits,
-/// or its proof is older than its last work.
+/// or its proof is older than its last work. A required point that was proved too close to call is not proved. A part read too close to call is not known
+/// to be bad, and the board is proved by its points: the part is listed to be measured again and blocks nothing, unless people rely on it not to be hurt
+/// (<see cref="PartKind.IsSafetyRelevant"/>) and nobody decided to keep it. A reading whose way of measuring can prove nothing is a note and no more.
+/// Common practice.
 /// </summary>
-public static class StateRules
+internal static class StateRules
 {
     /// <summary>Every reason against 'fit to run', the weightiest first.</summary>
-    public static IReadOnlyList<Reason> Reasons(BoardAssessment board, int lastWorkOrder)
+    internal static IReadOnlyList<Reason> Reasons(BoardAssessment board, IReadOnlyList<PointStanding> points, int lastWorkOrder)
     {
         if (board.Visits.Count == 0)
         {
@@ -23,7 +26,7 @@ public static class StateRules
             ];
         }
 
-        return [.. Safety(board).Concat(Faults(board)).Concat(PointFaults.Of(board)).Concat(Waits(board)).Concat(Proofs(board, lastWorkOrder)).OrderByDescending(reason => reason.State)];
+        return [.. Safety(board).Concat(Faults(board)).Concat(Faults(points)).Concat(Waits(board)).Concat(Undecided(board)).Concat(Proofs(board, lastWorkOrder)).OrderByDescending(reason => reason.State)];
     }
 
     private static IEnumerable<Reason> Safety(BoardAssessment board) =>
@@ -50,28 +53,24 @@ public static class StateRules
             yield return new(BoardState.FaultStands, finding.At.Value, finding.What.Value, "answer it by work or by a decision with a reason");
         }
 
-        foreach (var place in board.Places.Where(place => place.Decision?.What.Value is "replace" && place.DecisionOrder > OrderOf(board, place.FittedOn)))
+        foreach (var place in board.Places.Where(place => place is { IsToBeReplaced: true, HasFailed: false }))
         {
-            if (!place.HasFailed)
-            {
-                yield return new(BoardState.FaultStands, place.Part.Ref.Value, $"decided to be replaced: {place.Decision!.Because.Value}", "replace it");
-            }
+            yield return new(BoardState.FaultStands, place.Part.Ref.Value, $"decided to be replaced: {place.Decision!.Because.Value}", "replace it");
         }
     }
 
-    private static int OrderOf(BoardAssessment board, BenchVisit? visit)
-    {
-        for (var order = 0; visit is not null && order < board.Visits.Count; order++)
-        {
-            if (ReferenceEquals(board.Visits[order], visit))
-            {
-                // Work of a visit carries out the decisions of the same visit.
-                return order;
-            }
-        }
+    private static IEnumerable<Reason> Faults(IReadOnlyList<PointStanding> points) =>
+        from point in points
+        let fault = point.Fault
+        where fault is not null
+        select new Reason(BoardState.FaultStands, point.Name, fault, "find the fault, mend it, and measure it again there");
 
-        return -1;
-    }
+    private static IEnumerable<Reason> Undecided(BoardAssessment board) =>
+        from place in board.Places
+        where place is { IsUndecided: true, HasFailed: false, IsSafetyRelevant: true, IsKeptByDecision: false, IsToBeReplaced: false }
+        let verdict = place.Standing.First(verdict => verdict.Outcome == VerdictOutcome.Undecided)
+        select new Reason(
+            BoardState.ProofDue, place.Part.Ref.Value, verdict.Why, "measure it so that it decides, or replace it; defer to local codes and licensed practice");
 
     private static IEnumerable<Reason> Waits(BoardAssessment board) =>
         board.OpenWaits.Select(wait => new Reason(

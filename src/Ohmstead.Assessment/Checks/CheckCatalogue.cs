@@ -19,6 +19,7 @@ public static class CheckCatalogue
         new LimitsReversed(),
         new LotTooOld(),
         new LotUnknown(),
+        new NameLooksAlike(),
         new NewPartUnmeasured(),
         new OrderUnknown(),
         new PartUnknown(),
@@ -46,6 +47,7 @@ public static class CheckCatalogue
     [
         new BoardNumberRepeated(),
         new DesignLimitsReversed(),
+        new DesignNameLooksAlike(),
         new DesignReferenceRepeated(),
         new LotOverdrawn(),
         new NameRepeated(),

@@ -1,5 +1,6 @@
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Checks;
 
@@ -14,7 +15,14 @@ internal sealed record UnknownName(string Key, string Add)
     /// <summary>The finding: what is missing, the known name that is nearest, and what to write.</summary>
     internal Finding In(BoardUnderCheck board, CheckDescription check, Written<string> name, string missing, IEnumerable<string> known)
     {
-        var near = Nearest.To(name.Value, known);
+        var names = known.ToArray();
+        var look = Appearance.Of(name.Value);
+        if (names.FirstOrDefault(other => Appearance.Of(other) == look) is { } alike)
+        {
+            return board.Finding(check, name.Spot, $"{missing}; it looks like '{alike}' but has {Appearance.Difference(name.Value, alike)}", $"write {Key}: {alike}, or {Add}");
+        }
+
+        var near = Nearest.To(name.Value, names);
         return board.Finding(
             check,
             name.Spot,

@@ -25,4 +25,12 @@ public static class Outcomes
 
         return VerdictOutcome.NoLimit;
     }
+
+    /// <summary>Whether a later verdict takes the place of an earlier one: one that proves nothing does not undo one that proved something, and one too close to call does not answer one that failed.</summary>
+    public static bool Outweighs(VerdictOutcome later, VerdictOutcome earlier) => later switch
+    {
+        VerdictOutcome.ProvesNothing or VerdictOutcome.NoLimit => false,
+        VerdictOutcome.Undecided => earlier != VerdictOutcome.Outside,
+        _ => true,
+    };
 }

@@ -43,7 +43,7 @@ public sealed record DielectricFigures(
 
     /// <summary>Paper in wax or oil.</summary>
     public static DielectricFigures PaperInWaxOrOil { get; } = new("paper in wax or oil", 0.01m, 1_000m, 2_000m, null, null,
-        "aged parts often have under 20 Mohm: test at working voltage", Paper);
+        "aged parts often have under 20 MΩ: test at working voltage", Paper);
 
     /// <summary>Metallised paper.</summary>
     public static DielectricFigures MetallisedPaper { get; } = new("metallised paper", 0.013m, 1_000m, 2_000m, null, null,

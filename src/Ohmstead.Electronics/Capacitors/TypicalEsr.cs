@@ -29,7 +29,7 @@ public static class TypicalEsr
             (decimal nearest, decimal low, decimal high) = At100KiloHertz.MinBy(row =>
                 Math.Abs(Math.Log((double)(row.MicroFarads / microFarads))));
             return new Worked<(decimal Low, decimal High)>((low, high),
-                $"{Figures.Text(low)} to {Figures.Text(high)} ohm for {Figures.Text(nearest)} µF", At100KiloHertzSource);
+                $"{Figures.Text(low)} to {Figures.Text(high)} Ω for {Figures.Text(nearest)} µF", At100KiloHertzSource);
         });
     }
 }

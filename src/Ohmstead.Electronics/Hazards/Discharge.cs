@@ -14,7 +14,7 @@ public static class Discharge
         Checked(farads, fromVolts, toVolts, Domain.Positive("resistance", ohms)).Compute(() =>
         {
             double seconds = ohms * farads * Math.Log(fromVolts / toVolts);
-            string working = $"{Figures.Ohms((decimal)ohms)} x {Figures.Farads((decimal)farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)}) = {Figures.Text(seconds, 5)} s";
+            string working = $"{Figures.Ohms(ohms)} x {Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)}) = {Figures.Text(seconds, 5)} s";
             return new Worked<double>(seconds, working, Exponential) { Remarks = [SafetyNotice.Defer] };
         });
 
@@ -25,7 +25,7 @@ public static class Discharge
             .Compute(() =>
             {
                 double ohms = seconds / (farads * Math.Log(fromVolts / toVolts));
-                string working = $"{Figures.Text(seconds)} s / ({Figures.Farads((decimal)farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)})) = {Figures.Ohms((decimal)ohms)}";
+                string working = $"{Figures.Text(seconds)} s / ({Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)})) = {Figures.Ohms(ohms)}";
                 return new Worked<double>(ohms, working, Exponential) { Remarks = [SafetyNotice.Defer] };
             });
 

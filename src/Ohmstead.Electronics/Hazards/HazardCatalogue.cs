@@ -17,7 +17,7 @@ public static class HazardCatalogue
         Hazard.Of(
             "stored-energy", "reservoir capacitors that keep their charge", Workshop,
             "a bleeder may be open: measure before and after letting down",
-            "let down through a wire-wound resistor of 1 to 20 kohm on an insulated probe, never with a screwdriver",
+            "let down through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, never with a screwdriver",
             "a shorted aluminium electrolytic may recover up to a tenth of its voltage: measure again"),
         Hazard.Of(
             "switching-primary", "primary side of a switching supply", Workshop,

@@ -55,7 +55,7 @@ public sealed record ReformingPlan(
         yield return new ReformingStep(ratedVolts, procedure.HoursAtRated,
             $"hold at {Figures.Text(ratedVolts)} V for {Figures.Text(procedure.HoursAtRated)} h{current}");
         yield return new ReformingStep(0m, null,
-            "let down through a wire-wound resistor of 1 to 20 kohm on an insulated probe, and measure that it is down");
+            "let down through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, and measure that it is down");
         if (procedure.RestHours is { } rest)
         {
             yield return new ReformingStep(0m, rest, $"rest for {Figures.Text(rest)} to 48 h");

@@ -38,7 +38,7 @@ public static class RippleHeating
         {
             double watts = amperes * amperes * esrOhms;
             double kelvin = watts * 1000 / (milliwattsPerSquareCentimetreKelvin * surfaceSquareCentimetres);
-            string working = $"({Figures.Text(amperes)} A)² x {Figures.Text(esrOhms)} ohm / ({Figures.Text(milliwattsPerSquareCentimetreKelvin)} mW/(cm² K) x {Figures.Text(surfaceSquareCentimetres, 5)} cm²) = {Figures.Text(kelvin, 4)} K";
+            string working = $"({Figures.Text(amperes)} A)² x {Figures.Ohms(esrOhms)} / ({Figures.Text(milliwattsPerSquareCentimetreKelvin)} mW/(cm² K) x {Figures.Text(surfaceSquareCentimetres, 5)} cm²) = {Figures.Text(kelvin, 4)} K";
             return new Worked<double>(kelvin, working, Balance);
         });
 

@@ -3,11 +3,11 @@ using System.Text;
 
 namespace Ohmstead.Electronics.Quantities;
 
-/// <summary>Characters that look like a digit, sign or unit letter but are another one.</summary>
-internal static class LookAlikes
+/// <summary>Characters that look like a digit, sign or Latin letter but are another one (Unicode Technical Standard 39, from memory).</summary>
+public static class LookAlikes
 {
     /// <summary>What a character seems to be and what it is called; false when it looks like nothing but itself.</summary>
-    internal static bool TryFind(Rune character, out string meant, out string name)
+    public static bool TryFind(Rune character, out string meant, out string name)
     {
         (meant, name) = Known(character.Value);
         if (name.Length == 0 && Rune.GetUnicodeCategory(character) is UnicodeCategory.DecimalDigitNumber && !character.IsAscii)
@@ -46,7 +46,7 @@ internal static class LookAlikes
     }
 
     /// <summary>The text with every look-alike replaced by what it looks like.</summary>
-    internal static string Plain(ReadOnlySpan<char> text)
+    public static string Plain(ReadOnlySpan<char> text)
     {
         var plain = new StringBuilder();
         foreach (var rune in text.EnumerateRunes())
@@ -92,6 +92,20 @@ internal static class LookAlikes
         0x041E => ("O", "Cyrillic capital letter o"),
         0x0421 => ("C", "Cyrillic capital letter es"),
         0x0422 => ("T", "Cyrillic capital letter te"),
+        0x0405 => ("S", "Cyrillic capital letter dze"),
+        0x0406 => ("I", "Cyrillic capital letter Ukrainian i"),
+        0x0408 => ("J", "Cyrillic capital letter je"),
+        0x0423 => ("Y", "Cyrillic capital letter u"),
+        0x0425 => ("X", "Cyrillic capital letter ha"),
+        0x0443 => ("y", "Cyrillic small letter u"),
+        0x0445 => ("x", "Cyrillic small letter ha"),
+        0x0455 => ("s", "Cyrillic small letter dze"),
+        0x0456 => ("i", "Cyrillic small letter Ukrainian i"),
+        0x0458 => ("j", "Cyrillic small letter je"),
+        0x0396 => ("Z", "Greek capital letter zeta"),
+        0x0399 => ("I", "Greek capital letter iota"),
+        0x03A5 => ("Y", "Greek capital letter upsilon"),
+        0x03A7 => ("X", "Greek capital letter chi"),
         0x043A => ("k", "Cyrillic small letter ka"),
         0x043C => ("m", "Cyrillic small letter em"),
         0x043E => ("o", "Cyrillic small letter o"),

@@ -9,7 +9,7 @@ public static class RailLimits
     private static readonly Source HighSpeedCmos = Source.FromMemory("JEDEC standard 7-A and data sheets of 74HC, HCT, AC and ACT", null);
     private static readonly Source Mos = Source.FromMemory("Intel data catalog", "d.c. characteristics");
     private static readonly Source SixteenK = Source.FromMemory("16 K dynamic memory data sheets", "recommended operating conditions");
-    private static readonly Source Eia232 = Source.FromMemory("EIA/TIA-232-E", "driver output into 3 to 7 kohm");
+    private static readonly Source Eia232 = Source.FromMemory("EIA/TIA-232-E", "driver output into 3 to 7 kΩ");
     private static readonly Source TechnicalReference = Source.FromMemory("IBM Technical Reference, PC, XT and AT", "power supply");
     private static readonly Source Atx = Source.FromMemory("ATX12V Power Supply Design Guide", "d.c. voltage regulation");
 

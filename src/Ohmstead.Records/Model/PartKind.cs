@@ -42,6 +42,13 @@ public static class PartKind
     /// <summary>Whether a kind is an electrolytic: judged by ESR, dissipation factor and leakage too, and ageing on the shelf.</summary>
     public static bool IsElectrolytic(string kind) => kind is "aluminium electrolytic" or "bipolar electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum";
 
+    /// <summary>
+    /// Whether people rely on a part not to be shocked or burned: a suppression capacitor, anything with a safety class or across the mains, a fuse.
+    /// Common practice; no list can name all of them, and local codes and licensed practice come first.
+    /// </summary>
+    public static bool IsSafetyRelevant(PartValues values) =>
+        values.SafetyClass is not null || values.Kind.Value is "suppression capacitor" or "fuse" || values.Role is { Value: "mains suppression" };
+
     /// <summary>Whether every part of a kind has a right way round.</summary>
     public static bool HasRightWayRound(string kind) => kind is "aluminium electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "diode" or "zener diode"
         or "bridge rectifier" or "selenium rectifier" or "cell";

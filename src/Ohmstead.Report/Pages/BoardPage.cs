@@ -62,6 +62,18 @@ public static class BoardPage
             Reference(html, board, place.Part.Ref.Value);
             html.Text($" is outside its limit and stays by decision ({place.Decision!.What.Value}): {place.Decision.Because.Value}.");
         }
+
+        if (board.MeasureAgain.Count > 0)
+        {
+            html.Open(Tag.P).Text("To measure again, since the reading is too close to call:");
+            using var list = html.Open(Tag.Ul);
+            foreach (var open in board.MeasureAgain)
+            {
+                using var item = html.Open(Tag.Li);
+                Reference(html, board, open.At);
+                html.Text($": {open.Text}");
+            }
+        }
     }
 
     internal static void Reference(HtmlWriter html, BoardAssessment board, string name)

@@ -66,6 +66,12 @@ internal sealed class WhyCommand(Terminal terminal)
                 Line($"  {place.Part.Ref.Value}: outside its limit, kept by decision: {place.Decision!.Because.Value}");
             }
 
+            foreach (var open in board.MeasureAgain)
+            {
+                Line($"  to measure again, {open.At}: {open.Text}");
+                Line($"    = {MeasureAgain.NextStep}");
+            }
+
             return ExitCode.Clean;
         }
 

@@ -85,5 +85,5 @@ public sealed class LossFactorTests
 
     [Fact]
     public void The_working_of_an_esr_limit_can_be_followed_by_hand() =>
-        Assert.Equal("0.16 / (2 pi x 120 Hz x 1000 µF) = 0.212207 ohm", LossFactor.EsrLimit(0.16m, 120m, 0.001m).Value.Arithmetic);
+        Assert.Equal("0.16 / (2 pi x 120 Hz x 1000 µF) = 212.207 mΩ", LossFactor.EsrLimit(0.16m, 120m, 0.001m).Value.Arithmetic);
 }

@@ -47,7 +47,7 @@ public sealed class InCircuitRuleTests
     public void The_rest_of_the_circuit_follows_from_a_reading()
     {
         Assert.Equal(47_000, (double)ParallelPath.RestOhms(100_000m, 31_972.789m).Value.Value, 1.0);
-        Assert.Equal("the reading 5 kohm is not below the part's 4.7 kohm: nothing lies in parallel",
+        Assert.Equal("the reading 5 kΩ is not below the part's 4.7 kΩ: nothing lies in parallel",
             ParallelPath.RestOhms(4_700m, 5_000m).Refusal);
     }
 }

@@ -23,7 +23,7 @@ public static class PartReadings
         return part.Group switch
         {
             PartGroup.Electrolytic => Electrolytic(line, part, condition, random),
-            PartGroup.Film => Capacitor(line, part.Nominal * random.Thousandths(960, 1040), random.Thousandths(2, 6)),
+            PartGroup.Film => Capacitor(line, part.Nominal * random.Thousandths(960, 1040), random.Thousandths(2, 6) * part.LossScale),
             PartGroup.Ceramic => Capacitor(line, part.Nominal * random.Thousandths(900, 1250), random.Thousandths(8, 16)),
             PartGroup.Resistor => Resistor(line, part.Nominal, condition, random),
             PartGroup.Inductor => line.Add("frequency", "1 kHz").Add("inductance", Figures.Of(part.Nominal * random.Thousandths(960, 1040), "H")),

@@ -9,19 +9,5 @@ public sealed class ReplacementVoltageLower : IBoardCheck
     public CheckDescription Description { get; } = new("replacement-voltage-lower", Severity.Error, "a replacement has a lower rated voltage than what belongs in the place");
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(BoardUnderCheck board)
-    {
-        foreach (var (_, work, place, lot) in board.Fittings())
-        {
-            if (place.Part.Values.RatedVoltage is { } was && lot.Values.RatedVoltage is { } now && now.Value.Value < was.Value.Value)
-            {
-                yield return board.Finding(
-                    Description,
-                    work.Spot,
-                    $"lot {lot.Id.Value} is rated {now.Text}, but {place.Part.Ref.Value} needs {was.Text}",
-                    $"fit a part of {was.Text} or more")
-                    with { Related = board.InStock(lot) };
-            }
-        }
-    }
+    public IEnumerable<Finding> Look(BoardUnderCheck board) => LowerRating.Look(board, Description, values => values.RatedVoltage);
 }

@@ -1,0 +1,52 @@
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>
+/// What the readings at a test point say that stands today. A failed one stands until a later reading or proof of the same quantity at that point
+/// decides otherwise, or a test there is passed: work alone answers nothing, since nobody looked whether it helped. A reading comes before the proof
+/// of its visit, and is no proof itself; what a proof says is told as a proof.
+/// </summary>
+/// <param name="Name">The point.</param>
+/// <param name="Read">For each quantity the verdict that stands, where a reading gave it.</param>
+/// <param name="HasFailedTest">True when the last test was a reading and failed.</param>
+internal sealed record PointStanding(string Name, IReadOnlyList<Verdict> Read, bool HasFailedTest)
+{
+    /// <summary>Why the point counts as failed, or null.</summary>
+    internal string? Fault => Read.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why.Text ?? (HasFailedTest ? "its test failed" : null);
+
+    internal static IReadOnlyList<PointStanding> Of(IReadOnlyList<AssessedReading> readings, IReadOnlyList<AssessedProof> proofs) =>
+    [
+        .. readings.Where(reading => reading.Reading is { Point: not null, Part: null, Lot: null })
+            .GroupBy(reading => reading.Reading.Point!.Value, StringComparer.Ordinal)
+            .Select(point => Of(point.Key, point, proofs.Where(proof => proof.Proof.Point.Value == point.Key))),
+    ];
+
+    private static PointStanding Of(string name, IEnumerable<AssessedReading> readings, IEnumerable<AssessedProof> proofs)
+    {
+        var standing = new SortedDictionary<Measured, (Verdict Verdict, bool IsProof)>();
+        var hasFailedTest = false;
+        var entries = readings.Select(reading => (reading.VisitOrder, IsProof: false, reading.Verdicts, reading.Reading.Result))
+            .Concat(proofs.Select(proof => (proof.VisitOrder, IsProof: true, proof.Verdicts, proof.Proof.Result)))
+            .OrderBy(entry => entry.VisitOrder).ThenBy(entry => entry.IsProof);
+        foreach (var (_, isProof, verdicts, result) in entries)
+        {
+            if (result is { Value: "pass" })
+            {
+                standing.Clear();
+            }
+
+            hasFailedTest = result is null ? hasFailedTest : result.Value == "fail" && !isProof;
+            foreach (var verdict in verdicts)
+            {
+                if (!standing.TryGetValue(verdict.Measured, out var earlier) || Outcomes.Outweighs(verdict.Outcome, earlier.Verdict.Outcome))
+                {
+                    standing[verdict.Measured] = (verdict, isProof);
+                }
+            }
+        }
+
+        return new(name, [.. standing.Values.Where(entry => !entry.IsProof).Select(entry => entry.Verdict)], hasFailedTest);
+    }
+}

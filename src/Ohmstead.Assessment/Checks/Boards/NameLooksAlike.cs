@@ -1,0 +1,27 @@
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Boards;
+
+/// <summary>Two parts or points of a board have names that differ by letter and look the same.</summary>
+public sealed class NameLooksAlike : IBoardCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("name-looks-alike", Severity.Warning, "two parts or points of a board have names that differ by letter and look the same");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        var (file, design) = (board.Board, board.Assessment.Design);
+        var alike = NameLooks.Alike((design?.Parts ?? []).Concat(file.Parts).Select(part => part.Ref))
+            .Concat(NameLooks.Alike((design?.Points ?? []).Concat(file.Points).Select(point => point.Name)));
+
+        // Two names of the design are told there, once for all its boards.
+        var own = file.Parts.Select(part => part.Ref).Concat(file.Points.Select(point => point.Name)).ToHashSet(ReferenceEqualityComparer.Instance);
+        foreach (var (name, other) in alike.Where(pair => own.Contains(pair.Name)))
+        {
+            var (message, next) = NameLooks.Say(name.Value, other.Value);
+            yield return board.Finding(Description, name.Spot, message, next)
+                with { Related = [new RelatedPlace(other.Spot.In(own.Contains(other) ? file.Path : design!.Path), "the other one")] };
+        }
+    }
+}

@@ -1,0 +1,26 @@
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Collection;
+
+/// <summary>Two parts or points of a design have names that differ by letter and look the same.</summary>
+public sealed class DesignNameLooksAlike : ICollectionCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("design-name-looks-alike", Severity.Warning, "two parts or points of a design have names that differ by letter and look the same");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(CollectionUnderCheck collection)
+    {
+        foreach (var design in collection.Workshop.DesignFiles)
+        {
+            foreach (var (name, other) in NameLooks.Alike(design.Parts.Select(part => part.Ref)).Concat(NameLooks.Alike(design.Points.Select(point => point.Name))))
+            {
+                var (message, next) = NameLooks.Say(name.Value, other.Value);
+                yield return new Finding(Description.Name, Description.Severity, name.Spot.In(design.Path), message, next)
+                {
+                    Related = [new RelatedPlace(other.Spot.In(design.Path), "the other one")],
+                };
+            }
+        }
+    }
+}

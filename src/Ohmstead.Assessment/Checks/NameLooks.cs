@@ -1,0 +1,26 @@
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Assessment.Checks;
+
+/// <summary>Names of one list that can be taken for each other.</summary>
+internal static class NameLooks
+{
+    /// <summary>Each name that looks like an earlier one of the list without being it, with that one.</summary>
+    internal static IEnumerable<(Written<string> Name, Written<string> Other)> Alike(IEnumerable<Written<string>> names)
+    {
+        var first = new Dictionary<string, Written<string>>(StringComparer.Ordinal);
+        foreach (var name in names)
+        {
+            var look = Appearance.Of(name.Value);
+            if (!first.TryAdd(look, name) && first[look].Value != name.Value)
+            {
+                yield return (name, first[look]);
+            }
+        }
+    }
+
+    /// <summary>What is wrong, and what to do.</summary>
+    internal static (string Message, string NextStep) Say(string name, string other) =>
+        ($"'{name}' looks like '{other}' but has {Appearance.Difference(name, other)}", $"write {other} if it is the same, or a name that cannot be taken for it");
+}
