@@ -67,6 +67,12 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
                 var buffer = new PageBuffer();
                 return board =>
                 {
+                    // A number that two files claim is an error; its page is that of the file named after it, whichever is read first.
+                    if (Path.GetFileNameWithoutExtension(board.Board.Path) != board.Board.Id.Value && numbers.Contains(board.Board.Id.Value))
+                    {
+                        return;
+                    }
+
                     BoardPage.Write(buffer, context, board);
                     target.Put(BoardPage.PathOf(board.Board.Id.Value), buffer.Written);
                     CopyPictures(files, pictures, target, board);

@@ -1,6 +1,5 @@
 using Ohmstead.Assessment.Checks;
 using Ohmstead.Collections;
-using Ohmstead.Records.Findings;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Commands;

@@ -133,6 +133,16 @@ public sealed class ReportCommandTests
     }
 
     [Fact]
+    public void A_number_that_two_files_claim_has_the_page_of_the_file_named_after_it()
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write("boards/SP-0000.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "a copy", StringComparison.Ordinal));
+        Assert.Equal(1, Report(copy).Exit);
+        Assert.Contains("spare from the boat house", copy.Read("pages/boards/SP-0003.html"), StringComparison.Ordinal);
+        Assert.False(File.Exists(copy.At("pages/boards/SP-0000.html")));
+    }
+
+    [Fact]
     public void The_pages_do_not_depend_on_the_folder_or_the_number_of_workers()
     {
         using var one = CollectionCopy.Make();

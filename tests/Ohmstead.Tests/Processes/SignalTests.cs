@@ -12,11 +12,7 @@ public sealed class SignalTests
     public async Task A_signal_ends_the_run_and_leaves_no_half_written_report(string signal, int exit)
     {
         using var copy = CollectionCopy.Make();
-        Directory.CreateDirectory(copy.At("boards/many"));
-        for (var i = 0; i < 400; i++)
-        {
-            File.WriteAllText(copy.At($"boards/many/SP-{i + 1000}.md"), copy.Read("boards/SP-0001.md").Replace("board: SP-0001", $"board: SP-{i + 1000}", StringComparison.Ordinal));
-        }
+        AddBoards(copy, 400);
 
         // The signal is sent once pages are waiting to be put in place, and long before the last of them.
         using var process = Child.Start("exec $ohmstead report . --to pages --workers 1", copy.Root);
@@ -31,5 +27,13 @@ public sealed class SignalTests
         Assert.Empty(run.Out);
         Assert.Empty(run.Error);
         Assert.False(Directory.Exists(copy.At("pages")));
+    }
+
+    private static void AddBoards(CollectionCopy copy, int count)
+    {
+        for (var i = 1000; i < 1000 + count; i++)
+        {
+            copy.Write($"boards/many/SP-{i}.md", copy.Read("boards/SP-0001.md").Replace("board: SP-0001", $"board: SP-{i}", StringComparison.Ordinal));
+        }
     }
 }
