@@ -44,14 +44,18 @@ public sealed class Assessor(Workshop workshop)
 
     internal IReadOnlyList<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
     {
-        var how = new ReadingConditions(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value);
+        var how = new ReadingConditions(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value)
+        {
+            Temperature = (reading.Temperature ?? visit.RoomTemperature)?.Value,
+            TestCurrent = IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value.Value : null,
+        };
         var instrument = InstrumentOf(visit, reading.Instrument);
         var verdicts = new List<Verdict>(reading.Values.Count);
         foreach (var value in ValuesOf(reading, values))
         {
             var limits = PartLimits.For(values, place, value.Measured, how);
-            verdicts.Add(Judge.Decide(
-                value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), workshop.Collection.IsGuarded));
+            var verdict = Judge.Decide(value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), workshop.Rule);
+            verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
         }
 
         return verdicts;
@@ -61,7 +65,10 @@ public sealed class Assessor(Workshop workshop)
     private static IEnumerable<ReadValue> ValuesOf(Reading reading, PartValues values) =>
         PartKind.Family(values.Kind.Value) == PartFamily.Crystal && reading.Frequency is { } frequency
             ? reading.Values.Append(new ReadValue(Measured.Frequency, frequency))
-            : reading.Values;
+            : IsJunction(values) && reading.Values.Count > 1 ? reading.Values.Where(value => value.Measured != Measured.Current) : reading.Values;
+
+    // The current through a junction is how its voltage was measured.
+    private static bool IsJunction(PartValues values) => values.Kind.Value is "diode" or "zener diode" or "bridge rectifier";
 
     private static ReadingUncertainty? UncertaintyOf(Instrument? instrument, ReadValue value) =>
         instrument is null ? null : ReadingUncertainty.Of(instrument, value.Measured, value.Value.Value);
@@ -93,7 +100,7 @@ public sealed class Assessor(Workshop workshop)
             "temperature" when reading.Temperature is { } read => reading.Values.Append(new ReadValue(Measured.Temperature, read)),
             _ => reading.Values,
         };
-        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Collection.IsGuarded)) { Point = point };
+        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Rule)) { Point = point };
     }
 
     private AssessedReading AssessReading(BenchVisit visit, int order, Reading reading, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
@@ -130,7 +137,7 @@ public sealed class Assessor(Workshop workshop)
         .. visits.SelectMany((visit, order) => visit.Proofs.Select(proof =>
         {
             var (point, instrument) = (points.GetValueOrDefault(proof.Point.Value), InstrumentOf(visit, proof.Instrument));
-            return new AssessedProof(visit, order, proof, point, PointJudge.Decide(proof.Values, point, value => UncertaintyOf(instrument, value), workshop.Collection.IsGuarded));
+            return new AssessedProof(visit, order, proof, point, PointJudge.Decide(proof.Values, point, value => UncertaintyOf(instrument, value), workshop.Rule));
         })),
     ];
 

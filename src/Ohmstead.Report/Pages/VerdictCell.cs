@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Report.Html;
@@ -67,6 +68,16 @@ internal static class VerdictCell
         if (verdict.Probability is { } probability)
         {
             html.Open(Tag.Li).Text($"Inside with probability {probability.ToString("0.0000", CultureInfo.InvariantCulture)} (JCGM 106:2012, clause 7, from memory)");
+        }
+
+        if (verdict is { Rule: { } rule, Uncertainty: { } uncertainty })
+        {
+            html.Open(Tag.Li).Text($"Decided by: {DecisionRules.Words(rule)}; U = {QuantityText.Format(uncertainty, 3)}");
+        }
+
+        if (PartNotes.Frequency(verdict) is { } note)
+        {
+            html.Open(Tag.Li).Text(note.Line);
         }
 
         foreach (var remark in verdict.Remarks)
