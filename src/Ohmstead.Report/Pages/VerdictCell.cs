@@ -39,7 +39,7 @@ internal static class VerdictCell
             return words;
         }
 
-        var (low, high) = (VerdictWords.Short(lower), VerdictWords.Short(upper));
+        var (low, high) = VerdictWords.Ends(lower, upper);
         var unit = low.IndexOf(' ', StringComparison.Ordinal);
         return unit > 0 && high.EndsWith(low[unit..], StringComparison.Ordinal) ? $"{low[..unit]} … {high}" : words;
     }
@@ -62,7 +62,7 @@ internal static class VerdictCell
 
         if (verdict.Margin is { } margin)
         {
-            html.Open(Tag.Li).Text(margin < 0 ? $"Beyond the limit by {VerdictWords.Percent(-margin)[1..]} of it" : margin == 0 ? "Exactly on the limit, which is inside" : $"Room to the limit: {VerdictWords.Percent(margin)[1..]} of it");
+            html.Open(Tag.Li).Text(margin < 0 ? $"Beyond the limit by {VerdictWords.Share(margin)} of it" : margin == 0 ? "Exactly on the limit, which is inside" : $"Room to the limit: {VerdictWords.Share(margin)} of it");
         }
 
         if (verdict.Probability is { } probability)

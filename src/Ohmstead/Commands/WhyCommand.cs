@@ -150,7 +150,7 @@ internal sealed class WhyCommand(Terminal terminal)
 
             if (verdict.Margin is { } margin)
             {
-                Line(margin < 0 ? $"    beyond the limit by {VerdictWords.Percent(-margin)[1..]} of it" : $"    room to the limit: {(margin == 0 ? "none, exactly on it" : VerdictWords.Percent(margin)[1..] + " of it")}");
+                Line(margin < 0 ? $"    beyond the limit by {VerdictWords.Share(margin)} of it" : $"    room to the limit: {(margin == 0 ? "none, exactly on it" : VerdictWords.Share(margin) + " of it")}");
             }
 
             if (verdict.Probability is { } probability)

@@ -24,7 +24,8 @@ internal static class WhyNotes
                 continue;
             }
 
-            foreach (var line in Of(hazard, isFirst: told.Add(hazard.Kind.Value)))
+            // What was told for a part with the same figures need not be read twice.
+            foreach (var line in Of(hazard, isFirst: told.Add(hazard.Kind.Value)).Where(told.Add))
             {
                 yield return "    " + line;
             }
@@ -58,6 +59,8 @@ internal static class WhyNotes
         }
     }
 
+    private static string Above(IReadOnlyList<string> limits) => $"above these limits in standards, which are no permissions: {string.Join("; ", limits)}";
+
     private static IEnumerable<string> Of(HazardOfBoard hazard, bool isFirst)
     {
         foreach (var note in HazardNotes.Figures(hazard))
@@ -67,7 +70,7 @@ internal static class WhyNotes
 
         if (HazardNotes.Above(hazard) is { Count: > 0 } above)
         {
-            yield return $"above these limits in standards, which are no permissions: {string.Join("; ", above)}";
+            yield return Above(above);
         }
 
         if (isFirst && HazardNotes.Cautions(hazard.Kind.Value) is { Count: > 0 } cautions)
