@@ -120,7 +120,13 @@ public static class Judge
             return null;
         }
 
-        var (finding, why) = InCircuitRule.For(known).Look(value.Value, limit.Interval.Lower?.Value, limit.Interval.Upper?.Value);
+        var rule = InCircuitRule.For(known);
+        if (rule.Bias == InCircuitBias.Unreadable)
+        {
+            return rule.Proves;
+        }
+
+        var (finding, why) = rule.Look(value.Value, limit.Interval.Lower?.Value, limit.Interval.Upper?.Value);
         return finding switch
         {
             InCircuitFinding.ProvedBad or InCircuitFinding.Proved => null,
