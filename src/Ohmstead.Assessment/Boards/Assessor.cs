@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
+using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -54,12 +55,15 @@ public sealed class Assessor(Workshop workshop)
         foreach (var value in ValuesOf(reading, values))
         {
             var limits = PartLimits.For(values, place, value.Measured, how);
-            var verdict = Judge.Decide(value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), workshop.Rule);
+            var verdict = Judge.Decide(value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), RuleFor(values));
             verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
         }
 
         return verdicts;
     }
+
+    // A part that people rely on not to be hurt is not kept on a doubt, however rare it is.
+    private DecisionRule RuleFor(PartValues values) => workshop.Rule.GuardShare < 0m && PartKind.IsSafetyRelevant(values) ? DecisionRule.Guarded : workshop.Rule;
 
     // The frequency of a crystal is what was measured; of any other part it is how it was measured.
     private static IEnumerable<ReadValue> ValuesOf(Reading reading, PartValues values) =>

@@ -21,10 +21,10 @@ internal static class MaterialRules
         return fitting.Contains(material.Value, StringComparer.Ordinal) ? null : (
             material,
             $"{name} is of kind '{values.Kind.Value}', which is not made of {material.Value}",
-            fitting.Count == 0 ? "leave material out, or mend the kind" : $"write material: {string.Join(", or ", fitting)}");
+            fitting.Length == 0 ? "leave material out, or mend the kind" : $"write material: {string.Join(", or ", fitting)}");
     }
 
-    private static IReadOnlyList<string> Fitting(string kind) => kind switch
+    private static string[] Fitting(string kind) => kind switch
     {
         "diode" or "bridge rectifier" => Junctions,
         "transistor" => ["silicon", "germanium"],

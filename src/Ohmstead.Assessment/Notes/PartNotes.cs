@@ -7,7 +7,7 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Notes;
 
-/// <summary>What follows from a verdict beside what it says: parts in a million of a frequency, the ageing of a ceramic. Computed for whoever asks.</summary>
+/// <summary>What follows from a verdict beside what it says: parts in a million of a frequency, what lies beside a resistor, the ageing of a ceramic. Computed for whoever asks.</summary>
 public static class PartNotes
 {
     private const double HoursAYear = 8766;
@@ -17,7 +17,7 @@ public static class PartNotes
 
     /// <summary>The notes on one verdict.</summary>
     public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedReading reading, Verdict verdict) =>
-        Frequency(verdict) is { } off ? [off] : Ageing(board, reading, verdict) is { } aged ? [aged] : [];
+        (Frequency(verdict) ?? Beside(reading, verdict) ?? Ageing(board, reading, verdict)) is { } note ? [note] : [];
 
     /// <summary>How far a frequency is off, with what it makes a clock lose or gain a day; null for other verdicts.</summary>
     public static WorkedNote? Frequency(Verdict verdict)
@@ -30,6 +30,13 @@ public static class PartNotes
         var perDay = decimal.Round(PartsPerMillion.SecondsADay(off.Value), 2);
         return WorkedNote.Of($"a clock from it {(perDay < 0m ? "loses" : "gains")} {QuantityText.Format(new Quantity(Math.Abs(perDay), Dimension.Number))} s a day", off);
     }
+
+    // What lies beside a resistor that reads low in circuit, if it is as marked.
+    private static WorkedNote? Beside(AssessedReading reading, Verdict verdict) =>
+        verdict is { Measured: Measured.Resistance, Limit: { Nominal: { } marked, Interval.Lower: { } lower } } && reading.Reading.Circuit is { Value: "in" } && verdict.Reading.Value.Value < lower.Value
+        && ParallelPath.RestOhms(marked.Value, verdict.Reading.Value.Value).Is(out var rest, out _)
+            ? WorkedNote.Of($"with the part as marked, {QuantityText.Format(new Quantity(rest.Value, Dimension.Resistance), 3)} in parallel reads the same", rest)
+            : null;
 
     private static WorkedNote? Ageing(BoardAssessment board, AssessedReading reading, Verdict verdict)
     {

@@ -13,6 +13,7 @@ public static class PointNotes
     // Where a transformer's sheet says nothing: it rises by a fifth without load, and the mains may be a tenth high. No diode is taken off: the safe side.
     private const decimal UsualRegulation = 0.20m;
     private const decimal MainsHigh = 0.10m;
+    private const string Estimate = "an estimate, not a promise";
 
     /// <summary>What follows from the design alone: a load to test with, the peak without a load.</summary>
     public static IReadOnlyList<WorkedNote> OfDesign(BoardAssessment board, TestPoint point)
@@ -27,6 +28,12 @@ public static class PointNotes
         if (point.Winding is { } winding && NoLoadPeak.Volts(winding.Value.Value, UsualRegulation, MainsHigh, 0m).Is(out var peak, out _))
         {
             notes.Add(WorkedNote.Of($"without load and with high mains it may climb to {QuantityText.Format(new Quantity(peak.Value, Dimension.Voltage), 3)}{Rated(board, point, peak.Value)}; {Estimate}", peak));
+        }
+
+        if (point.Reservoir is { } reservoir && board.Place(reservoir.Value)?.Values.Capacitance is { } fitted && Rectifying(board) is { } valve && fitted.Value.Value > valve.LargestInputFarads)
+        {
+            notes.Add(new(
+                $"{reservoir.Value} is more than the rectifier valve bears as a first capacitor", $"{fitted.Text} on a {valve.Type}, which may feed {QuantityText.Format(new Quantity(valve.LargestInputFarads, Dimension.Capacitance))}", ValveRectifier.Source.Text));
         }
 
         return notes;
@@ -55,7 +62,8 @@ public static class PointNotes
         ? OfReadings(board, point, reading.Visit, reading.Reading.Values, reading.Reading.Frequency?.Value, reading.Reading.Method?.Value)
         : [];
 
-    private const string Estimate = "an estimate, not a promise";
+    private static ValveRectifier? Rectifying(BoardAssessment board) =>
+        board.Places.Select(place => place.Values.Type?.Value is { } type ? ValveRectifier.All.FirstOrDefault(valve => string.Equals(valve.Type, type, StringComparison.OrdinalIgnoreCase)) : null).OfType<ValveRectifier>().FirstOrDefault();
 
     private static string Rated(BoardAssessment board, TestPoint point, decimal peakVolts) =>
         point.Reservoir is { } name && board.Place(name.Value)?.Values.RatedVoltage is { } rated
@@ -86,7 +94,7 @@ public static class PointNotes
 
     private static WorkedNote? Headroom(BenchVisit visit, TestPoint point, IReadOnlyList<ReadValue> values)
     {
-        if (point is not { Input: { } name, Nominal: { Value.Value: var nominal } } || ValueOf(values, Measured.Voltage) is null || LinearRegulator.LikeFor(nominal) is not { } regulator)
+        if (point is not { Input: { } name, Nominal: { Value.Value: var nominal } } || ValueOf(values, Measured.Voltage) is not { } output || LinearRegulator.LikeFor(nominal) is not { } regulator)
         {
             return null;
         }
@@ -102,8 +110,17 @@ public static class PointNotes
 
         var left = QuantityText.Format(new Quantity(headroom.Value, Dimension.Voltage), 3);
         var said = headroom.Value < 0m ? $"the regulator lacks headroom by {left} at the bottom of the ripple" : $"the regulator has {left} of headroom";
-        return WorkedNote.Of($"{said}, input read at {name.Value}, least input as of a usual regulator of this voltage at full load" + (ValueOf(before, Measured.Ripple) is null ? ", ripple of the input not read" : string.Empty), headroom);
+        return WorkedNote.Of($"{said}, input read at {name.Value}, least input as of a usual regulator of this voltage at full load; {Words(regulator.Judge(input.Value, output.Value))}" + (ValueOf(before, Measured.Ripple) is null ? ", ripple of the input not read" : string.Empty), headroom);
     }
+
+    private static string Words(RegulatorState state) => state switch
+    {
+        RegulatorState.InRange => "its output is in range",
+        RegulatorState.HeadroomMissing => "its output is in range at this load, though the input is under the least",
+        RegulatorState.InputTooLow => "its output is low because the input is: no fault of the regulator is shown",
+        RegulatorState.OutputTooLow => "its output is low with enough input: overload, or a faulty regulator",
+        _ => "its output is too high: a faulty regulator, or its ground is open",
+    };
 
     private static WorkedNote? Loading(TestPoint point, IReadOnlyList<ReadValue> values, string? method)
     {

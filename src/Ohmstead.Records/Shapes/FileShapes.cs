@@ -163,7 +163,7 @@ public static class FileShapes
             Key.Text("keeper", "Who keeps it.", "RK"),
             Key.Text("place", "Where it is.", "Saltmarsh Point"),
             Key.Word("invented", Vocabulary.YesNo, "Whether everything in it is invented, as in an example."),
-            Key.Word("decision", Vocabulary.DecisionRules, "How a reading near its limit is judged: guarded leaves undecided what the uncertainty U does not prove, guarded to five per cent takes 0.83 U, three sigma 1.5 U, six sigma 3 U; simple takes a reading as it stands; uncritical rejects only what is proved outside."),
+            Key.Word("decision", Vocabulary.DecisionRules, "How a reading near its limit is judged: guarded leaves undecided what the uncertainty U does not prove, guarded to five per cent takes 0.83 U, three sigma 1.5 U, six sigma 3 U; simple takes a reading as it stands; uncritical rejects only what is proved outside, save of safety parts."),
             Key.Quantity("look_every", Dimension.Duration, "How often a board is looked at again.", "24 months"),
             Key.Mapping("duty", Duty, "How much and how warm boards run when they do not say it themselves."),
             Format, Note,

@@ -14,6 +14,15 @@ public sealed class PartNotesTests
         Assert.Contains("-91.55 ppm", note?.Arithmetic, StringComparison.Ordinal);
     }
 
+    // 100 kohm beside 47 kohm reads 31.97 kohm: 1 / (1 / 31.97 - 1 / 100) = 47.0 kohm; by hand calculator.
+    [Fact]
+    public void A_resistor_that_reads_low_in_circuit_is_told_what_may_lie_beside_it()
+    {
+        var board = Worked.Board("parts:\n  - { ref: R2, kind: carbon film resistor, resistance: 100 kΩ, tolerance: 10 % }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: R2, circuit: in, resistance: 31.97 kΩ }");
+        var reading = Assert.Single(board.Readings);
+        Assert.Contains("47.0 kΩ in parallel reads the same", Assert.Single(PartNotes.Of(board, reading, Assert.Single(reading.Verdicts))).Says, StringComparison.Ordinal);
+    }
+
     // 30 years are 262 800 h, 2.42 decades after 1000 h: 1 - 0.025 x 2.42 = 0.94 for X7R: EIA-198-1-F as makers quote it.
     [Fact]
     public void An_old_class_2_ceramic_has_aged_by_its_dielectric()

@@ -32,9 +32,26 @@ public sealed class PointNotesTests
     // 12.6 - 2.0 / 2 - 7 = 4.6 V; 8.0 - 2.4 / 2 - 7 = -0.2 V. Least input of a 5 V regulator 7 V: data sheets, from memory.
     [Theory]
     [InlineData("12.6 V", "2.0 V", "the regulator has 4.60 V of headroom")]
+    [InlineData("12.6 V", "2.0 V", "its output is in range")]
     [InlineData("8.0 V", "2.4 V", "lacks headroom by -200 mV")]
     public void The_headroom_of_a_regulator_is_counted_from_the_bottom_of_the_ripple(string input, string ripple, string says) =>
         Assert.Contains(says, OfProof("point: +5V, voltage: 5.01 V", $"point: raw, voltage: {input}, ripple: {ripple}"), StringComparison.Ordinal);
+
+    // 4.6 V out of 12.6 V in: enough input for 5 V, so the regulator or its load is at fault. 4.6 V out of 6.5 V in: under the least of 7 V.
+    [Theory]
+    [InlineData("4.6 V", "12.6 V", "overload, or a faulty regulator")]
+    [InlineData("4.6 V", "6.5 V", "no fault of the regulator is shown")]
+    [InlineData("5.4 V", "12.6 V", "too high")]
+    public void What_an_output_says_of_its_regulator_depends_on_the_input(string output, string input, string says) =>
+        Assert.Contains(says, OfProof($"point: +5V, voltage: {output}", $"point: raw, voltage: {input}"), StringComparison.Ordinal);
+
+    // 47 µF on a 5Y3, which may feed 20 µF: valve data books, from memory.
+    [Fact]
+    public void A_first_capacitor_too_large_for_its_rectifier_valve_is_told()
+    {
+        var board = Worked.Board("parts:\n  - { ref: V1, kind: valve, type: 5Y3 }\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 450 V }\npoints:\n  - { point: raw, low: 200 V, reservoir: C1 }");
+        Assert.Contains("47 µF on a 5Y3, which may feed 20 µF", Assert.Single(PointNotes.OfDesign(board, Assert.Single(board.Points))).Line, StringComparison.Ordinal);
+    }
 
     // 20 kohm/V on 50 V is 1 Mohm: 1 / 1.47 = 0.680 of the voltage, so 68 V shown are 100 V.
     [Fact]

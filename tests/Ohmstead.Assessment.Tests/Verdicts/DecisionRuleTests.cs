@@ -47,6 +47,17 @@ public sealed class DecisionRuleTests
         Assert.Null(Worked.Proof(Rail, "voltage: 5 V").Rule);
     }
 
+    // 100 nF ±20 %; a = 0.005 x 0.12 + 0.5 = 0.5006 µF is far more than the 0.4 nF between 120.4 nF and its limit of 120 nF.
+    [Theory]
+    [InlineData("simple", VerdictOutcome.Outside)]
+    [InlineData("uncritical", VerdictOutcome.Undecided)]
+    public void A_suppressor_is_not_accepted_on_a_doubt(string rule, VerdictOutcome outcome)
+    {
+        var board = Worked.Board("parts:\n  - { ref: C1, kind: suppression capacitor, capacitance: 100 nF, tolerance: 20 %, safety_class: X2 }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C1, circuit: out, frequency: 1 kHz, instrument: bridge-2, capacitance: 120.4 nF }", decision: rule);
+        var verdict = Assert.Single(Assert.Single(board.Readings).Verdicts);
+        Assert.Equal((outcome, rule == "simple" ? "simple acceptance" : "guard band of U"), (verdict.Outcome, verdict.Rule?.Name));
+    }
+
     // ±2 % of 5 V is 0.1 V; a = 0.005 x 5 + 0.02 = 0.045 V, U = 0.05196 V, ratio 1.92. ±5 %: 0.25 / 0.05196 = 4.81. ANSI/NCSL Z540.3, 3.11, from memory.
     [Theory]
     [InlineData("2 %", true)]
