@@ -54,6 +54,10 @@ internal static class CommandLine
             new ReportCommand(terminal, interruption).Build(),
             new WhyCommand(terminal).Build(),
             new EnterCommand(terminal).Build(),
+            new FoundCommand(terminal).Build(),
+            new DecideCommand(terminal).Build(),
+            new WorkCommand(terminal).Build(),
+            new WaitCommand(terminal).Build(),
             new ExplainCommand(terminal).Build(),
         };
         var parsed = root.Parse(words);

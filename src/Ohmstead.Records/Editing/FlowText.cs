@@ -14,7 +14,11 @@ public static class FlowText
 
     /// <summary>A mapping on one line, its keys in the order given; entries without a value are left out.</summary>
     public static string Mapping(IEnumerable<(string Key, string? Value)> entries) =>
-        "{ " + string.Join(", ", entries.Where(entry => entry.Value is not null).Select(entry => $"{entry.Key}: {Scalar(entry.Value!)}")) + " }";
+        MappingOf(entries.Select(entry => (entry.Key, entry.Value is null ? null : Scalar(entry.Value))));
+
+    /// <summary>A mapping on one line whose values are YAML already, such as a list.</summary>
+    public static string MappingOf(IEnumerable<(string Key, string? Yaml)> entries) =>
+        "{ " + string.Join(", ", entries.Where(entry => entry.Yaml is not null).Select(entry => $"{entry.Key}: {entry.Yaml}")) + " }";
 
     /// <summary>A list on one line, or a single value as it is.</summary>
     public static string List(IReadOnlyList<string> items) => items.Count == 1 ? Scalar(items[0]) : "[" + string.Join(", ", items.Select(Scalar)) + "]";

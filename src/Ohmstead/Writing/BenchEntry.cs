@@ -68,9 +68,11 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             BoardAssessment? after = null;
             var result = new CollectionRun(board.Files, run with { Instead = (path, changed) }).Run(null, _ => assessment => after = assessment);
             var at = FirstDifference(text, changed);
-            if (Told(result.Findings.Where(finding => finding.Place.Path == path && (finding.Severity == Severity.Error || Slips.Contains(finding.Check)) && !WasThere(board, finding)), isSure))
+            var against = result.Findings.Where(finding => finding.Place.Path == path && (finding.Severity == Severity.Error || Slips.Contains(finding.Check)) && !WasThere(board, finding)).ToArray();
+            Tell(against);
+            if (against.Any(finding => !(isSure && Slips.Contains(finding.Check))))
             {
-                terminal.Error.WriteLine($"nothing was written{(isSure ? string.Empty : "; --sure writes it all the same")}");
+                terminal.Error.WriteLine("nothing was written" + (against.All(finding => Slips.Contains(finding.Check)) ? "; --sure writes it all the same" : string.Empty));
                 return (null, ExitCode.Findings);
             }
 
@@ -84,9 +86,8 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     private static bool WasThere(FoundBoard board, Finding finding) =>
         board.Findings.Any(known => known.Check == finding.Check && known.Message == finding.Message);
 
-    private bool Told(IEnumerable<Finding> findings, bool isSure)
+    private void Tell(IEnumerable<Finding> findings)
     {
-        var isStopped = false;
         foreach (var finding in findings)
         {
             terminal.Error.WriteLine(Printable.Of($"{finding.Place}: {finding.Message} [{finding.Check}]"));
@@ -94,11 +95,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             {
                 terminal.Error.WriteLine(Printable.Of($"  = {next}"));
             }
-
-            isStopped |= !(isSure && Slips.Contains(finding.Check));
         }
-
-        return isStopped;
     }
 
     private void Verdicts(BoardAssessment? board, int line)

@@ -41,7 +41,7 @@ internal static class EnteredValues
 
             if (values.Exists(known => known.Key == key))
             {
-                return ([], $"'{word}' gives {key} a second time; say which is meant, as in {key}={value}");
+                return ([], $"'{word}' gives {key} a second time; say which is meant, as in {key}={word}");
             }
 
             values.Add((key!, value!));
