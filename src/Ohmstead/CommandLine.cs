@@ -16,6 +16,8 @@ internal static class CommandLine
           ohmstead check records/boards/SP-0007.md   check one board
           ohmstead report records --to pages         check, and write the pages
           ohmstead why SP-0007 C12 --in records      tell a verdict in full
+          ohmstead why L-022 --in records           tell all about a lot in the drawer
+          ohmstead ahead records                     tell what falls due in the year ahead
           ohmstead explain polarity-not-established  explain a check
         """;
 
@@ -52,6 +54,7 @@ internal static class CommandLine
             new CheckCommand(terminal).Build(),
             new ReportCommand(terminal, interruption).Build(),
             new WhyCommand(terminal).Build(),
+            new AheadCommand(terminal).Build(),
             new ExplainCommand(terminal).Build(),
         };
         var parsed = root.Parse(words);

@@ -3,7 +3,6 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Collections;
-using Ohmstead.Electronics.Quantities;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
 
@@ -14,11 +13,11 @@ internal sealed class WhyCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007." };
+        var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007, or the name of a lot in the drawer, such as L-012." };
         var place = new Argument<string?>("PLACE") { Description = "A part or test point, such as C12; the whole board when not given.", DefaultValueFactory = _ => null };
         var folder = new Option<string>("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
         var shared = new SharedOptions();
-        var command = new Command("why", "Tell why a part, a point or a board is judged as it is.") { board, place, folder, shared.AsOf };
+        var command = new Command("why", "Tell why a part, a point, a board or a lot is judged as it is.") { board, place, folder, shared.AsOf };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -29,7 +28,13 @@ internal sealed class WhyCommand(Terminal terminal)
             var files = CollectionFolder.Open(parsed.GetValue(folder)!);
             var wanted = parsed.GetValue(board)!;
             BoardAssessment? found = null;
-            var result = new CollectionRun(files.Only(Likely(files, wanted)), options).Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
+            var likely = Likely(files, wanted);
+            if (likely.Count == 0 && new WhyLot(terminal).Tell(files, options, wanted))
+            {
+                return ExitCode.Clean;
+            }
+
+            var result = new CollectionRun(files.Only(likely), options).Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
             if (found is null)
             {
                 // The file need not be named after the board.
@@ -38,8 +43,8 @@ internal sealed class WhyCommand(Terminal terminal)
 
             if (found is null)
             {
-                var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value));
-                terminal.Error.WriteLine($"there is no board '{Printable.Of(wanted)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
+                var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value).Concat(result.Workshop.Lots.Keys));
+                terminal.Error.WriteLine($"there is no board or lot '{Printable.Of(wanted)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
                 return ExitCode.Usage;
             }
 
@@ -75,9 +80,11 @@ internal sealed class WhyCommand(Terminal terminal)
             return ExitCode.Clean;
         }
 
+        var verdicts = new WhyVerdicts(Line);
         var readings = board.Readings.Where(reading => reading.Reading.Part?.Value == at || reading.Reading.Point?.Value == at || reading.Reading.Lot?.Value == at).ToArray();
         var proofs = board.Proofs.Where(proof => proof.Proof.Point.Value == at).ToArray();
-        if (readings.Length == 0 && proofs.Length == 0)
+        var life = board.Lives.FirstOrDefault(life => life.Reference == at);
+        if (readings.Length == 0 && proofs.Length == 0 && life is null)
         {
             var near = Nearest.To(at, board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value)));
             terminal.Error.WriteLine($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'" + (near is null || near == at ? string.Empty : $", '{near}' is the nearest name"));
@@ -98,13 +105,13 @@ internal sealed class WhyCommand(Terminal terminal)
                 Line($"  judged against nothing: the place was empty since {emptied.Date.Text}");
             }
 
-            Verdicts(reading.Verdicts);
+            verdicts.Tell(reading.Verdicts);
         }
 
         foreach (var proof in proofs)
         {
             Line($"{proof.Visit.Date.Text} (proof) {board.Board.Path}:{proof.Proof.Spot.Line.ToString(CultureInfo.InvariantCulture)}: {VerdictWords.Of(proof.Outcome)}");
-            Verdicts(proof.Verdicts);
+            verdicts.Tell(proof.Verdicts);
         }
 
         if (board.Place(at) is { Decision: { } decision })
@@ -112,47 +119,12 @@ internal sealed class WhyCommand(Terminal terminal)
             Line($"decided: {decision.What.Value}, because {decision.Because.Value}");
         }
 
-        return ExitCode.Clean;
-    }
-
-    private void Verdicts(IReadOnlyList<Verdict> verdicts)
-    {
-        foreach (var verdict in verdicts)
+        if (life is not null)
         {
-            Line($"  {verdict.Why}");
-            if (verdict.Limit is not { } limit)
-            {
-                continue;
-            }
-
-            Line($"    limit: {VerdictWords.Range(limit.Interval)}, {VerdictWords.Of(limit.Kind)} from {limit.Origin}");
-            Line($"    arithmetic: {limit.Arithmetic}");
-            Line($"    source: {limit.Source}");
-            if (verdict.Deviation is { } deviation)
-            {
-                Line($"    {VerdictWords.Percent(deviation)} from nominal {QuantityText.Format(limit.Nominal!.Value)}");
-            }
-
-            if (verdict.Margin is { } margin)
-            {
-                Line(margin < 0 ? $"    beyond the limit by {VerdictWords.Percent(-margin)[1..]} of it" : $"    room to the limit: {(margin == 0 ? "none, exactly on it" : VerdictWords.Percent(margin)[1..] + " of it")}");
-            }
-
-            if (verdict.Probability is { } probability)
-            {
-                Line($"    inside with probability {probability.ToString("0.0000", CultureInfo.InvariantCulture)} (JCGM 106:2012, clause 7, from memory)");
-            }
-
-            foreach (var remark in verdict.Remarks)
-            {
-                Line($"    {remark}");
-            }
-
-            foreach (var (other, inside) in verdict.Others)
-            {
-                Line($"    by the {VerdictWords.Of(other.Kind)} {VerdictWords.Range(other.Interval)} ({other.Origin}): {(inside ? "inside" : "outside")}");
-            }
+            WhyLife.Tell(Line, life);
         }
+
+        return ExitCode.Clean;
     }
 
     private void Line(string text) => terminal.Out.WriteLine(Printable.Of(text));
