@@ -35,7 +35,7 @@ public static class YearAhead
             {
                 yield return new(
                     day, life.Latest, DueKind.Life, number, life.Reference, "measure it: its life may be used up",
-                    $"estimated between {Iso(life.Earliest)} and {Iso(life.Latest)}, {RemainingLife.NoPromise}; see why {number} {life.Reference}");
+                    $"estimated between {Iso(life.Earliest)} and {Iso(life.Latest)}, {RemainingLife.NoPromise}; ohmstead why {number} {life.Reference} shows the arithmetic");
             }
         }
 
@@ -78,7 +78,7 @@ public static class YearAhead
 
             var why = $"{shelf.SinceWords}; shelf life {shelf.LifeWords}";
             yield return LotReforming.IsFor(lot)
-                ? new(shelf.Due, shelf.Due, DueKind.Reforming, lot.Id.Value, null, $"form it again: {PartWords.Describe(lot.Values)}", $"{why}; see why {lot.Id.Value} for the plan")
+                ? new(shelf.Due, shelf.Due, DueKind.Reforming, lot.Id.Value, null, $"form it again: {PartWords.Describe(lot.Values)}", $"{why}; ohmstead why {lot.Id.Value} shows the plan")
                 : new(shelf.Due, shelf.Due, DueKind.Shelf, lot.Id.Value, null, $"measure or renew it: {PartWords.Describe(lot.Values)}", why);
         }
     }
