@@ -22,7 +22,7 @@ public sealed class LifePassed : IBoardCheck
             yield return board.Finding(
                 Description,
                 spot,
-                $"the life of {life.Reference} ({life.Start!.Words}) was used up {estimate.Text}, and it was not measured since",
+                $"{life.Reference} ({life.Start!.Words}) was not measured since its life may have been used up, {estimate.Text}",
                 $"measure it out of circuit and add the reading: {{ part: {life.Reference}, state: again, circuit: out, frequency: 120 Hz, ... }}");
         }
     }
