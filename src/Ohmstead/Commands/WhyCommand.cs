@@ -3,6 +3,7 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Collections;
+using Ohmstead.Electronics.Quantities;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
 
@@ -29,7 +30,7 @@ internal sealed class WhyCommand(Terminal terminal)
             var wanted = parsed.GetValue(board)!;
             BoardAssessment? found = null;
             var likely = Likely(files, wanted);
-            if (likely.Count == 0 && new WhyLot(terminal).Tell(files, options, wanted))
+            if (likely.Count == 0 && new WhyLot(Line, Verdicts).Tell(files, options, wanted))
             {
                 return ExitCode.Clean;
             }
@@ -80,7 +81,6 @@ internal sealed class WhyCommand(Terminal terminal)
             return ExitCode.Clean;
         }
 
-        var verdicts = new WhyVerdicts(Line);
         var readings = board.Readings.Where(reading => reading.Reading.Part?.Value == at || reading.Reading.Point?.Value == at || reading.Reading.Lot?.Value == at).ToArray();
         var proofs = board.Proofs.Where(proof => proof.Proof.Point.Value == at).ToArray();
         var life = board.Lives.FirstOrDefault(life => life.Reference == at);
@@ -105,13 +105,13 @@ internal sealed class WhyCommand(Terminal terminal)
                 Line($"  judged against nothing: the place was empty since {emptied.Date.Text}");
             }
 
-            verdicts.Tell(reading.Verdicts);
+            Verdicts(reading.Verdicts);
         }
 
         foreach (var proof in proofs)
         {
             Line($"{proof.Visit.Date.Text} (proof) {board.Board.Path}:{proof.Proof.Spot.Line.ToString(CultureInfo.InvariantCulture)}: {VerdictWords.Of(proof.Outcome)}");
-            verdicts.Tell(proof.Verdicts);
+            Verdicts(proof.Verdicts);
         }
 
         if (board.Place(at) is { Decision: { } decision })
@@ -125,6 +125,46 @@ internal sealed class WhyCommand(Terminal terminal)
         }
 
         return ExitCode.Clean;
+    }
+
+    private void Verdicts(IReadOnlyList<Verdict> verdicts)
+    {
+        foreach (var verdict in verdicts)
+        {
+            Line($"  {verdict.Why}");
+            if (verdict.Limit is not { } limit)
+            {
+                continue;
+            }
+
+            Line($"    limit: {verdict.LimitInWords}, {VerdictWords.Of(limit.Kind)} from {limit.Origin}");
+            Line($"    arithmetic: {limit.Arithmetic}");
+            Line($"    source: {limit.Source}");
+            if (verdict.Deviation is { } deviation)
+            {
+                Line($"    {VerdictWords.Percent(deviation)} from nominal {QuantityText.Format(limit.Nominal!.Value)}");
+            }
+
+            if (verdict.Margin is { } margin)
+            {
+                Line(margin < 0 ? $"    beyond the limit by {VerdictWords.Percent(-margin)[1..]} of it" : $"    room to the limit: {(margin == 0 ? "none, exactly on it" : VerdictWords.Percent(margin)[1..] + " of it")}");
+            }
+
+            if (verdict.Probability is { } probability)
+            {
+                Line($"    inside with probability {probability.ToString("0.0000", CultureInfo.InvariantCulture)} (JCGM 106:2012, clause 7, from memory)");
+            }
+
+            foreach (var remark in verdict.Remarks)
+            {
+                Line($"    {remark}");
+            }
+
+            foreach (var (other, inside) in verdict.Others)
+            {
+                Line($"    by the {VerdictWords.Of(other.Kind)} {VerdictWords.Range(other.Interval)} ({other.Origin}): {(inside ? "inside" : "outside")}");
+            }
+        }
     }
 
     private void Line(string text) => terminal.Out.WriteLine(Printable.Of(text));

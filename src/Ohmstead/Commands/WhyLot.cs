@@ -1,14 +1,16 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Shelf;
+using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Collections;
 using Ohmstead.Electronics.Life;
-using Ohmstead.Output;
 
 namespace Ohmstead.Commands;
 
 /// <summary>Tells all about a lot in the drawer: what it is, its readings, its age and what makers say of it, how to form it again, where its parts went.</summary>
-internal sealed class WhyLot(Terminal terminal)
+/// <param name="line">Tells one line.</param>
+/// <param name="verdicts">Tells the verdicts on one reading.</param>
+internal sealed class WhyLot(Action<string> line, Action<IReadOnlyList<Verdict>> verdicts)
 {
     /// <summary>Tells a lot; false when there is none of that name.</summary>
     public bool Tell(CollectionFolder files, RunOptions options, string name)
@@ -28,19 +30,19 @@ internal sealed class WhyLot(Terminal terminal)
     private void Tell(LotStory story, string path, DateOnly today)
     {
         var lot = story.Lot;
-        Line($"{lot.Id.Value}: {PartWords.Describe(lot.Values)} {path}:{lot.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
-        Line($"  came {lot.Received?.Text ?? "on a day not written"}{(lot.Order is { } order ? " under order " + order.Value : string.Empty)}, {Count(story)}");
+        line($"{lot.Id.Value}: {PartWords.Describe(lot.Values)} {path}:{lot.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
+        line($"  came {lot.Received?.Text ?? "on a day not written"}{(lot.Order is { } order ? " under order " + order.Value : string.Empty)}, {Count(story)}");
         Readings(story, path);
         Age(story, today);
         Plan(story, today);
         foreach (var fitting in story.Fittings)
         {
-            Line($"fitted {Iso(fitting.Date)}: {fitting.Board} {fitting.Reference}{(fitting.IsThere ? string.Empty : ", no longer there")}");
+            line($"fitted {Iso(fitting.Date)}: {fitting.Board} {fitting.Reference}{(fitting.IsThere ? string.Empty : ", no longer there")}");
         }
 
         if (lot.Values.Note is { } note)
         {
-            Line($"note: {note.Value}");
+            line($"note: {note.Value}");
         }
     }
 
@@ -53,13 +55,13 @@ internal sealed class WhyLot(Terminal terminal)
         foreach (var reading in story.Incoming)
         {
             var how = reading.Reading.Frequency is { } frequency ? $"incoming, {frequency.Text}" : "incoming";
-            Line($"{reading.Visit.Date.Text} ({how}) {path}:{reading.Reading.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
-            new WhyVerdicts(Line).Tell(reading.Verdicts);
+            line($"{reading.Visit.Date.Text} ({how}) {path}:{reading.Reading.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
+            verdicts(reading.Verdicts);
         }
 
         if (story.Incoming.Count == 0)
         {
-            Line("no incoming reading: a new part is measured before it is fitted");
+            line("no incoming reading: a new part is measured before it is fitted");
         }
     }
 
@@ -67,29 +69,29 @@ internal sealed class WhyLot(Terminal terminal)
     {
         if (story.Dates.Words is { } made)
         {
-            Line($"made: {made} (date code {story.Lot.Values.DateCode!.Text})");
+            line($"made: {made} (date code {story.Lot.Values.DateCode!.Text})");
             foreach (var reading in story.Dates.Made)
             {
-                Line($"    {reading.Value}: {reading.Rule}; source: {reading.Source.Text}");
+                line($"    {reading.Value}: {reading.Rule}; source: {reading.Source.Text}");
             }
         }
         else if (story.Dates.Fault is { } fault)
         {
-            Line($"made: not known, {fault}");
+            line($"made: not known, {fault}");
         }
 
         foreach (var (from, age) in story.Ages)
         {
-            Line(string.Create(CultureInfo.InvariantCulture, $"age: {age.Years:0.0} years since {from:yyyy-MM-dd}; {ShelfAge.Meaning}"));
+            line(string.Create(CultureInfo.InvariantCulture, $"age: {age.Years:0.0} years since {from:yyyy-MM-dd}; {ShelfAge.Meaning}"));
             foreach (var advice in age.Advice)
             {
-                Line($"    {advice.Says}: {advice.Source.Text}");
+                line($"    {advice.Says}: {advice.Source.Text}");
             }
         }
 
         if (story.Shelf is { } shelf)
         {
-            Line($"shelf life: {shelf.LifeWords}, {shelf.SinceWords}: until {Iso(shelf.Due)}{(shelf.IsOverOn(today) ? ", over" : string.Empty)}");
+            line($"shelf life: {shelf.LifeWords}, {shelf.SinceWords}: until {Iso(shelf.Due)}{(shelf.IsOverOn(today) ? ", over" : string.Empty)}");
         }
     }
 
@@ -102,27 +104,25 @@ internal sealed class WhyLot(Terminal terminal)
 
         if (!LotReforming.Plan(story.Lot).Is(out var plan, out var reason))
         {
-            Line($"forming again: {reason}");
+            line($"forming again: {reason}");
             return;
         }
 
-        Line("forming again, one part at a time:");
-        Line(string.Create(
+        line("forming again, one part at a time:");
+        line(string.Create(
             CultureInfo.InvariantCulture,
             $"    through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass {plan.WorstMilliamperes:0.0} mA should the part be shorted"));
         for (var step = 0; step < plan.Steps.Count; step++)
         {
-            Line(string.Create(CultureInfo.InvariantCulture, $"    {step + 1}. {plan.Steps[step].Do}"));
+            line(string.Create(CultureInfo.InvariantCulture, $"    {step + 1}. {plan.Steps[step].Do}"));
         }
 
-        Line($"    give up when {string.Join(", or ", plan.StopWhen)} (common practice)");
-        Line($"    arithmetic: {plan.Arithmetic}");
-        Line($"    source: {plan.Source.Text}");
-        Line($"    {ReformingPlan.Caution}");
-        Line("    then write formed: with the day, and the leakage under bench, in stock.yaml");
+        line($"    give up when {string.Join(", or ", plan.StopWhen)} (common practice)");
+        line($"    arithmetic: {plan.Arithmetic}");
+        line($"    source: {plan.Source.Text}");
+        line($"    {ReformingPlan.Caution}");
+        line("    then write formed: with the day, and the leakage under bench, in stock.yaml");
     }
 
     private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    private void Line(string text) => terminal.Out.WriteLine(Printable.Of(text));
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
@@ -11,6 +12,9 @@ namespace Ohmstead.Output;
 /// <remarks>An event keeps its UID as long as its board, lot or instrument keeps its name, so that a calendar which reads the file again moves it instead of showing it twice.</remarks>
 internal static class AheadCalendar
 {
+    // RFC 5545, 3.1: without the line end.
+    private const int MostOctets = 75;
+
     /// <summary>The file.</summary>
     /// <param name="collection">The name of the collection.</param>
     /// <param name="items">What falls due.</param>
@@ -25,7 +29,27 @@ internal static class AheadCalendar
             calendar.Events.Add(Event(item, Uid(item, home, used), today));
         }
 
-        return Encoding.UTF8.GetBytes(new CalendarSerializer().SerializeToString(calendar) ?? string.Empty);
+        return Folded(new CalendarSerializer().SerializeToString(calendar) ?? string.Empty);
+    }
+
+    // The library folds by UTF-16 units and may cut a character in two; here a fold stands between characters.
+    private static byte[] Folded(string calendar)
+    {
+        var folded = new ArrayBufferWriter<byte>(calendar.Length + (calendar.Length / MostOctets));
+        var octets = 0;
+        foreach (var rune in calendar.Replace("\r\n ", string.Empty, StringComparison.Ordinal).EnumerateRunes())
+        {
+            if (octets + rune.Utf8SequenceLength > MostOctets && rune.Value is not ('\r' or '\n'))
+            {
+                folded.Write("\r\n "u8);
+                octets = 1;
+            }
+
+            folded.Advance(rune.EncodeToUtf8(folded.GetSpan(4)));
+            octets = rune.Value == '\n' ? 0 : octets + rune.Utf8SequenceLength;
+        }
+
+        return folded.WrittenSpan.ToArray();
     }
 
     private static CalendarEvent Event(DueItem item, string uid, DateOnly today) => new()
