@@ -4,7 +4,6 @@ using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Life;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Ahead;
 

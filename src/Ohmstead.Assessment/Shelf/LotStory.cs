@@ -43,7 +43,7 @@ public sealed record LotStory(Lot Lot, LotDates Dates, ShelfLife? Shelf, IReadOn
         };
     }
 
-    private static IReadOnlyList<(DateOnly From, ShelfAge Age)> AgesOf(Lot lot, LotDates dates, DateOnly today)
+    private static List<(DateOnly From, ShelfAge Age)> AgesOf(Lot lot, LotDates dates, DateOnly today)
     {
         IEnumerable<DateOnly> days = dates.Made.Count > 0 ? dates.Made.Select(reading => reading.Value.First).Distinct().OrderDescending()
             : lot.Received is { } received ? [received.Value.Earliest] : [];

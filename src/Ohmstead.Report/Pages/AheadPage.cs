@@ -57,14 +57,14 @@ public static class AheadPage
         }
     }
 
-    private static void Section(HtmlWriter html, ReportContext context, string id, string heading, IReadOnlyList<DueItem> items)
+    private static void Section(HtmlWriter html, ReportContext context, string id, string heading, DueItem[] items)
     {
-        if (items.Count == 0)
+        if (items.Length == 0)
         {
             return;
         }
 
-        using var entry = Entry.Open(html, id, heading, items.Count == 1 ? null : string.Create(CultureInfo.InvariantCulture, $"{items.Count} dates"));
+        using var entry = Entry.Open(html, id, heading, items.Length == 1 ? null : string.Create(CultureInfo.InvariantCulture, $"{items.Length} dates"));
         AheadTable.Write(html, context, heading, items.Take(MostRows));
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Life;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
@@ -58,9 +59,9 @@ internal static class AheadTable
         Lives(html, lives);
     }
 
-    private static void Lives(HtmlWriter html, IReadOnlyList<(string Board, Assessment.Life.LifeDates Life)> lives)
+    private static void Lives(HtmlWriter html, (string Board, LifeDates Life)[] lives)
     {
-        if (lives.Count == 0)
+        if (lives.Length == 0)
         {
             return;
         }
