@@ -17,6 +17,8 @@ internal static class CommandLine
           ohmstead report records --to pages         check, and write the pages
           ohmstead why SP-0007 C12 --in records      tell a verdict in full
           ohmstead enter SP-0007 C12 391uF 1.4ohm    enter a reading, and judge it
+          ohmstead why L-022 --in records           tell all about a lot in the drawer
+          ohmstead ahead records                     tell what falls due in the year ahead
           ohmstead explain polarity-not-established  explain a check
         """;
 
@@ -58,6 +60,7 @@ internal static class CommandLine
             new DecideCommand(terminal).Build(),
             new WorkCommand(terminal).Build(),
             new WaitCommand(terminal).Build(),
+            new AheadCommand(terminal).Build(),
             new ExplainCommand(terminal).Build(),
         };
         var parsed = root.Parse(words);

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
@@ -32,6 +33,7 @@ public sealed class Assessor(Workshop workshop)
             Overruled = [.. places.Where(place => place.HasFailed && place.IsKeptByDecision)],
             LookAgain = LookAgainAfter(visits),
             MeasureAgain = MeasureAgain.Of(places, pointsRead),
+            Lives = PartLife.Of(places, BoardDuty.Of(board, workshop.Collection), board.Made ?? design?.Made),
         };
         return assessment with { Reasons = StateRules.Reasons(assessment, pointsRead, timeline.LastWorkOrder) };
     }

@@ -16,6 +16,7 @@ public static class CheckCatalogue
         new DesignUnknown(),
         new FittedPartFails(),
         new InstrumentUnknown(),
+        new LifePassed(),
         new LimitsReversed(),
         new LotTooOld(),
         new LotUnknown(),

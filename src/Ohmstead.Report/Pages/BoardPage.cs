@@ -25,6 +25,7 @@ public static class BoardPage
         Identity(html, board);
         PartsTable.Write(html, board);
         ProofTable.Write(html, board);
+        LifeTable.Write(html, board);
         BenchLog.Write(html, board);
         Waits(html, board);
         Story(html, context, board);

@@ -15,13 +15,13 @@ internal sealed class WhyCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007." };
+        var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007, or the name of a lot in the drawer, such as L-012." };
         var place = new Argument<string?>("PLACE") { Description = "A part or test point, such as C12; the whole board when not given.", DefaultValueFactory = _ => null };
         var folder = new Option<string>("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
         var form = new Option<string>("--form") { Description = "How to write: text for people, json for programs.", DefaultValueFactory = _ => "text" };
         form.AcceptOnlyFromAmong("text", "json");
         var shared = new SharedOptions();
-        var command = new Command("why", "Tell why a part, a point or a board is judged as it is.") { board, place, folder, form, shared.AsOf };
+        var command = new Command("why", "Tell why a part, a point, a board or a lot is judged as it is.") { board, place, folder, form, shared.AsOf };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -32,7 +32,13 @@ internal sealed class WhyCommand(Terminal terminal)
             var files = CollectionFolder.Open(parsed.GetValue(folder)!);
             var wanted = parsed.GetValue(board)!;
             BoardAssessment? found = null;
-            var result = new CollectionRun(files.Only(Likely(files, wanted)), options).Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
+            var likely = Likely(files, wanted);
+            if (likely.Count == 0 && new WhyLot(Line, Verdicts).Tell(files, options, wanted))
+            {
+                return ExitCode.Clean;
+            }
+
+            var result = new CollectionRun(files.Only(likely), options).Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
             if (found is null)
             {
                 // The file need not be named after the board.
@@ -41,8 +47,8 @@ internal sealed class WhyCommand(Terminal terminal)
 
             if (found is null)
             {
-                var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value));
-                terminal.Error.WriteLine($"there is no board '{Printable.Of(wanted)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
+                var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value).Concat(result.Workshop.Lots.Keys));
+                terminal.Error.WriteLine($"there is no board or lot '{Printable.Of(wanted)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
                 return ExitCode.Usage;
             }
 
@@ -88,7 +94,8 @@ internal sealed class WhyCommand(Terminal terminal)
         var readings = board.Readings.Where(reading => reading.Reading.Part?.Value == at || reading.Reading.Point?.Value == at || reading.Reading.Lot?.Value == at).ToArray();
         var proofs = board.Proofs.Where(proof => proof.Proof.Point.Value == at).ToArray();
         string[] design = [.. WhyNotes.Design(board, at)];
-        if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0)
+        var life = board.Lives.FirstOrDefault(life => life.Reference == at);
+        if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null)
         {
             var near = Nearest.To(at, board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value)));
             terminal.Error.WriteLine($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'" + (near is null || near == at ? string.Empty : $", '{near}' is the nearest name"));
@@ -124,6 +131,11 @@ internal sealed class WhyCommand(Terminal terminal)
         if (board.Place(at) is { Decision: { } decision })
         {
             Line($"decided: {decision.What.Value}, because {decision.Because.Value}");
+        }
+
+        if (life is not null)
+        {
+            WhyLife.Tell(Line, life);
         }
 
         return ExitCode.Clean;

@@ -1,6 +1,7 @@
 using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
+using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
@@ -36,6 +37,8 @@ public sealed class DemoPages : IDisposable
         var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0");
 
         var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
+        var until = context.Today.AddYears(1);
+        pages[AheadPage.PathName] = Page(() => AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until));
         foreach (var board in boards)
         {
             pages[BoardPage.PathOf(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board));
