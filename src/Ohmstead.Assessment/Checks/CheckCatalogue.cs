@@ -10,6 +10,7 @@ public static class CheckCatalogue
     public static IReadOnlyList<IBoardCheck> Boards { get; } =
     [
         new CalibrationExpired(),
+        new DateCodeImpossible(),
         new DateInFuture(),
         new DateOutOfOrder(),
         new DecisionWithoutPlace(),
@@ -35,6 +36,7 @@ public static class CheckCatalogue
         new ReadingOfEmptyPlace(),
         new ReadingOfWrongQuantity(),
         new ReferenceRepeated(),
+        new ReplacementDoubtful(),
         new ReplacementSafetyClassLower(),
         new ReplacementTemperatureLower(),
         new ReplacementVoltageLower(),
@@ -51,6 +53,7 @@ public static class CheckCatalogue
         new DesignReferenceRepeated(),
         new LotOverdrawn(),
         new NameRepeated(),
+        new SharedDateCodeImpossible(),
         new SharedPolarityContradictsKind(),
         new StockDateInFuture(),
     ];

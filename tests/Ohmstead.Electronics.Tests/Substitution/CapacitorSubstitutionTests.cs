@@ -27,7 +27,7 @@ public sealed class CapacitorSubstitutionTests
 
     [Fact]
     public void A_hotter_rating_is_a_gain_in_life() =>
-        Assert.Contains(Judge(Reservoir, Electrolytic(1000m, 25m)).Reasons, r => r.Words == "105 degrees for 85: 4 x the life");
+        Assert.Contains(Judge(Reservoir, Electrolytic(1000m, 25m)).Reasons, r => r.Words.Text == "105 °C for 85 °C: 4 x the life");
 
     [Fact]
     public void A_cooler_rating_is_refused() =>
@@ -39,7 +39,7 @@ public sealed class CapacitorSubstitutionTests
     {
         SubstitutionVerdict verdict = Judge(Reservoir with { RatedVolts = 64m }, Electrolytic(1000m, 63m));
         Assert.Equal(ReasonWeight.Against, verdict.Outcome);
-        Assert.Equal("63 V is under the mark of 64 V; the lowest of today's ratings not under it is 80 V", verdict.Reasons[0].Words);
+        Assert.Equal("63 V is under the mark of 64 V; the lowest of today's ratings not under it is 80 V", verdict.Reasons[0].Words.Text);
     }
 
     [Theory]
