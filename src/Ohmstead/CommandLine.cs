@@ -16,6 +16,8 @@ internal static class CommandLine
           ohmstead check records/boards/SP-0007.md   check one board
           ohmstead report records --to pages         check, and write the pages
           ohmstead why SP-0007 C12 --in records      tell a verdict in full
+          ohmstead fit SP-0013 C1 --in records       what would fit a place, out of the drawer
+          ohmstead marking brown black red gold      what a print can mean
           ohmstead explain polarity-not-established  explain a check
         """;
 
@@ -52,6 +54,8 @@ internal static class CommandLine
             new CheckCommand(terminal).Build(),
             new ReportCommand(terminal, interruption).Build(),
             new WhyCommand(terminal).Build(),
+            new FitCommand(terminal).Build(),
+            new MarkingCommand(terminal).Build(),
             new ExplainCommand(terminal).Build(),
         };
         var parsed = root.Parse(words);

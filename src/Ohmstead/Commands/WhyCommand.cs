@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Collections;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Output;
@@ -43,14 +44,14 @@ internal sealed class WhyCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
-            return Tell(found, parsed.GetValue(place));
+            return Tell(found, parsed.GetValue(place), result.Workshop, options.Today);
         });
         return command;
     }
 
     private static List<string> Likely(CollectionFolder files, string board) => [.. files.Boards.Where(path => Path.GetFileNameWithoutExtension(path) == board)];
 
-    private int Tell(BoardAssessment board, string? at)
+    private int Tell(BoardAssessment board, string? at, Workshop workshop, DateOnly today)
     {
         if (at is null)
         {
@@ -77,7 +78,7 @@ internal sealed class WhyCommand(Terminal terminal)
 
         var readings = board.Readings.Where(reading => reading.Reading.Part?.Value == at || reading.Reading.Point?.Value == at || reading.Reading.Lot?.Value == at).ToArray();
         var proofs = board.Proofs.Where(proof => proof.Proof.Point.Value == at).ToArray();
-        if (readings.Length == 0 && proofs.Length == 0)
+        if (readings.Length == 0 && proofs.Length == 0 && !FitOfPlace.Lines(board, workshop, at, today).Any())
         {
             var near = Nearest.To(at, board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value)));
             terminal.Error.WriteLine($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'" + (near is null || near == at ? string.Empty : $", '{near}' is the nearest name"));
@@ -105,6 +106,11 @@ internal sealed class WhyCommand(Terminal terminal)
         {
             Line($"{proof.Visit.Date.Text} (proof) {board.Board.Path}:{proof.Proof.Spot.Line.ToString(CultureInfo.InvariantCulture)}: {VerdictWords.Of(proof.Outcome)}");
             Verdicts(proof.Verdicts);
+        }
+
+        foreach (var line in FitOfPlace.Lines(board, workshop, at, today))
+        {
+            Line(line);
         }
 
         if (board.Place(at) is { Decision: { } decision })
