@@ -23,8 +23,13 @@ internal static class CapacitorNeed
         }
 
         var (good, care) = (new List<string>(), new List<string>());
-        foreach (var (kind, words) in KindWords)
+        foreach (var (kind, words, most) in KindWords)
         {
+            if (place.Farads > most)
+            {
+                continue;
+            }
+
             var offer = new CapacitorOffer(words, kind, place.Farads, place.RatedVolts) { IsBipolar = place.IsBipolar };
             var weight = CapacitorSubstitution.Judge(place, offer).Is(out var verdict, out _)
                 ? verdict.Reasons.Where(reason => reason.Aspect is FitAspects.Kind or FitAspects.Polarity).Max(reason => reason.Weight)
@@ -109,11 +114,12 @@ internal static class CapacitorNeed
         }
     }
 
-    private static IReadOnlyList<(CapacitorKind Kind, string Words)> KindWords { get; } =
+    // With the largest capacitance, in farad, that is usually made of the kind: common practice.
+    private static IReadOnlyList<(CapacitorKind Kind, string Words, decimal Most)> KindWords { get; } =
     [
-        (CapacitorKind.AluminiumWet, "aluminium electrolytic"), (CapacitorKind.Polymer, "polymer electrolytic"), (CapacitorKind.TantalumSolid, "tantalum"),
-        (CapacitorKind.Polypropylene, "polypropylene film"), (CapacitorKind.Polyester, "polyester film"), (CapacitorKind.Polystyrene, "polystyrene film"),
-        (CapacitorKind.CeramicClass1, "ceramic class 1"), (CapacitorKind.CeramicClass2, "ceramic class 2"), (CapacitorKind.Mica, "mica"),
+        (CapacitorKind.AluminiumWet, "aluminium electrolytic", 1m), (CapacitorKind.Polymer, "polymer electrolytic", 3300e-6m), (CapacitorKind.TantalumSolid, "tantalum", 1000e-6m),
+        (CapacitorKind.Polypropylene, "polypropylene film", 50e-6m), (CapacitorKind.Polyester, "polyester film", 50e-6m), (CapacitorKind.Polystyrene, "polystyrene film", 0.1e-6m),
+        (CapacitorKind.CeramicClass1, "ceramic class 1", 0.1e-6m), (CapacitorKind.CeramicClass2, "ceramic class 2", 47e-6m), (CapacitorKind.Mica, "mica", 0.1e-6m),
     ];
 
     internal static string List(IReadOnlyList<string> words, string last) => words.Count == 1 ? words[0] : string.Join(", ", words.SkipLast(1)) + last + words[^1];

@@ -32,7 +32,7 @@ public static class FitJudge
         }
 
         return (Value(place), Value(lot)) is not ({ } was, { } now) || was <= 0m || place.Low is not null || place.High is not null
-            || (now <= was * WidestShare && now >= was / WidestShare) || place.Tolerance is not null;
+            || (now <= was * WidestShare && now >= was / WidestShare);
     }
 
     /// <summary>Reasons in order: those against first, then doubts; among them what weighs most.</summary>

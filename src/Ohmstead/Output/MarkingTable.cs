@@ -23,14 +23,17 @@ internal sealed record ReadPrint(string Text, IReadOnlyList<PrintMeaning> Meanin
 /// <summary>What prints can mean, as a table or as JSON.</summary>
 internal static class MarkingTable
 {
+    // A cell that is longer pushes the rest of its own row alone.
+    private const int WidestColumn = 42;
+
     /// <summary>Writes a table for each print.</summary>
     public static void Write(TextWriter target, IReadOnlyList<ReadPrint> prints)
     {
         foreach (var print in prints)
         {
             Line(target, $"{print.Text}: {print.Open}");
-            string[][] rows = [.. print.Meanings.Select(meaning => new[] { meaning.As, meaning.Meaning, meaning.Limits ?? string.Empty, meaning.Rule, $"[{meaning.Source.Text}]" })];
-            int[] widths = [.. Enumerable.Range(0, 5).Select(column => rows.Select(row => row[column].Length).DefaultIfEmpty().Max())];
+            string[][] rows = [.. Together(print.Meanings).Select(meaning => new[] { meaning.As, meaning.Meaning, meaning.Limits ?? string.Empty, meaning.Rule, $"[{meaning.Source.Text}]" })];
+            int[] widths = [.. Enumerable.Range(0, 5).Select(column => Math.Min(WidestColumn, rows.Select(row => row[column].Length).DefaultIfEmpty().Max()))];
             foreach (var row in rows)
             {
                 // A column that is empty in every row takes no room.
@@ -38,6 +41,11 @@ internal static class MarkingTable
             }
         }
     }
+
+    // Dates of one rule are told on one line: 1985-05 or 2005-05.
+    private static IEnumerable<PrintMeaning> Together(IReadOnlyList<PrintMeaning> meanings) => meanings
+        .GroupBy(meaning => meaning.Limits is null ? (meaning.As, meaning.Rule, meaning.Source.Text) : (meaning.As, meaning.Rule, meaning.Meaning))
+        .Select(group => group.First() with { Meaning = string.Join(" or ", group.Select(meaning => meaning.Meaning)) });
 
     /// <summary>Writes one JSON document.</summary>
     public static void WriteJson(TextWriter target, IReadOnlyList<ReadPrint> prints)
