@@ -24,23 +24,25 @@ public sealed record DateWindow(int FirstYear, DateOnly Last, string Why)
     public static DateWindow OfBoard(BoardAssessment board, DateOnly today)
     {
         var made = (board.Board.Made ?? board.Design?.Made)?.Value;
-        var (last, why) = board.Board.Arrived?.Date is { } came ? (came.Value.Latest, $"the board came on {came.Text}")
+        var (last, why) = board.Board.Arrived?.Date is { } came ? (came.Value.Latest, $"the board came {When(came)}")
             : board.Visits.Count > 0 ? (board.Visits[0].Date.Value, $"the board was on the bench on {board.Visits[0].Date.Text}")
             : (today, Today(today));
         return new(First(made), last, why) { MadeBy = board.Board.Made?.Value.Latest };
     }
 
     /// <summary>A part of a design: any unit can have been made until today.</summary>
-    public static DateWindow OfDesign(DesignFile design, DateOnly today) => new(First(design.Made?.Value), today, Today(today));
+    public static DateWindow OfDesign(DesignFile design, DateOnly today) => new(First(design.Made?.Value), today, (design.Made is { } made ? $"the design was made {When(made)} and " : string.Empty) + Today(today));
 
     /// <summary>A lot: not later than it came.</summary>
     public static DateWindow OfLot(Lot lot, DateOnly today) =>
-        lot.Received is { } came ? new(FirstCodes, came.Value.Latest, $"the lot came on {came.Text}") : new(FirstCodes, today, Today(today));
+        lot.Received is { } came ? new(FirstCodes, came.Value.Latest, $"the lot came {When(came)}") : new(FirstCodes, today, Today(today));
 
     /// <summary>Whether a date lies inside.</summary>
     public bool Holds(ManufactureDate date) => date.Year >= FirstYear && date.First <= Last;
 
     private static int First(RoughDate? made) => made is { } known ? Math.Max(FirstCodes, known.Year - YearsOnTheShelf) : FirstCodes;
+
+    private static string When(Written<RoughDate> date) => (date.Value.Day is null ? "in " : "on ") + date.Text;
 
     private static string Today(DateOnly today) => $"today is {today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}";
 }

@@ -20,7 +20,7 @@ public static class PartDates
         var all = All(code);
         return all.Count == 0 ? (IsYearAndWeek(code) ? $"date code '{code}' has no week of 1 to 53 in it" : null)
             : all.Any(date => window.Holds(date.Value)) ? null
-            : $"date code '{code}' can mean {Dates(all)}, which cannot be, since {window.Why}";
+            : $"date code '{code}' can mean {Dates(Near(all, window))}, which cannot be, since {window.Why}";
     }
 
     /// <summary>The dates in words: 1978-W34, or 1975-05 or 1995-05.</summary>
@@ -32,6 +32,12 @@ public static class PartDates
         .. SourceDateCode.Parse(code, AnyYear).Is(out var source, out _)
             ? source.Readings.Select(reading => new MarkingReading<ManufactureDate>(reading.Value.Date, $"maker {reading.Value.MakerNumber}, {reading.Rule}", reading.Source)) : [],
     ];
+
+    private const int Century = 100;
+
+    // A reading of the next century helps nobody who looks for the digit that was misread.
+    private static IReadOnlyList<MarkingReading<ManufactureDate>> Near(List<MarkingReading<ManufactureDate>> all, DateWindow window) =>
+        all.Where(date => date.Value.Year <= window.Last.Year + Century / 2).ToArray() is { Length: > 0 } near ? near : all;
 
     // Four digits that are nothing else; makers' own codes have other lengths or letters.
     private static bool IsYearAndWeek(string code) => code.Length == 4 && code.All(char.IsAsciiDigit);

@@ -23,7 +23,7 @@ public sealed class ReplacementDoubtful : IBoardCheck
                 yield return board.Finding(
                     Description,
                     replacement.Work.Spot,
-                    $"{place} was fitted from lot {replacement.Lot.Id.Value}: {weightiest.Words}",
+                    $"{place} was fitted from lot {replacement.Lot.Id.Value}: {weightiest.Aspect}: {weightiest.Words}",
                     weightiest.Weight == ReasonWeight.Against
                         ? $"take another part: ohmstead fit {board.Board.Id.Value} {place}, or write a decision to keep it, with the reason"
                         : "look at it, and write a note on that work saying how it was made to fit, or take another part")
