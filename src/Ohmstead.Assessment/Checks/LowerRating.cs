@@ -1,4 +1,3 @@
-using Ohmstead.Assessment.Fit;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;

@@ -1,7 +1,6 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
-using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
 using Reason = Ohmstead.Electronics.Substitution.Reason;
 

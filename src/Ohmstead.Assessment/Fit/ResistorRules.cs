@@ -1,5 +1,4 @@
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
 using Reason = Ohmstead.Electronics.Substitution.Reason;
 

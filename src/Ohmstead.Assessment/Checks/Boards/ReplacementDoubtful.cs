@@ -17,7 +17,7 @@ public sealed class ReplacementDoubtful : IBoardCheck
         // What was replaced again, or kept by a decision, asks for nothing any more.
         foreach (var replacement in board.Replacements.Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work) && !replacement.Place.IsKeptByDecision))
         {
-            if (replacement.Fit.Reasons.FirstOrDefault(reason => IsDoubt(replacement, reason)) is { } weightiest)
+            if (!HasErrorOfItsOwn(replacement) && replacement.Fit.Reasons.FirstOrDefault(reason => IsDoubt(replacement, reason)) is { } weightiest)
             {
                 var place = replacement.Place.Part.Ref.Value;
                 yield return board.Finding(
@@ -31,6 +31,12 @@ public sealed class ReplacementDoubtful : IBoardCheck
             }
         }
     }
+
+    // What is rated too low must go anyway; told once is enough.
+    private static bool HasErrorOfItsOwn(Replacement replacement) =>
+        (replacement.Against(FitAspects.Voltage) is not null && replacement.Place.Part.Values.RatedVoltage is not null)
+        || replacement.Against(FitAspects.Temperature) is not null
+        || (replacement.Against(FitAspects.Safety) is not null && replacement.Place.Part.Values.SafetyClass is not null);
 
     // A datum that is not written is no doubt about the part; ratings and safety classes have checks of their own.
     private static bool IsDoubt(Replacement replacement, Reason reason) => reason.Weight switch
