@@ -12,7 +12,7 @@ public sealed class ReportCommandTests
         var run = Report(copy);
         Assert.Equal(0, run.Exit);
         Assert.EndsWith($"open {copy.At("pages/index.html")}\n", run.Out, StringComparison.Ordinal);
-        Assert.Equal(18, Directory.GetFiles(copy.At("pages/boards"), "SP-*.html").Length);
+        Assert.Equal(19, Directory.GetFiles(copy.At("pages/boards"), "SP-*.html").Length);
         Assert.True(File.Exists(copy.At("pages/photos/SP-0004/c12-print.png")));
         Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(copy.At("pages")), path => path.EndsWith(".ohmstead-new", StringComparison.Ordinal));
     }
@@ -35,7 +35,7 @@ public sealed class ReportCommandTests
         var before = Pages(copy);
         copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal));
         Report(copy);
-        Assert.Equal(["boards/SP-0003.html", "index.html"], Pages(copy).Where(page => before[page.Key] != page.Value).Select(page => page.Key).Order(StringComparer.Ordinal));
+        Assert.Equal(["boards/SP-0003.html", "designs/tide-logger.html", "index.html"], Pages(copy).Where(page => before[page.Key] != page.Value).Select(page => page.Key).Order(StringComparer.Ordinal));
     }
 
     [Fact]
