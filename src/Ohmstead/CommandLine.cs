@@ -16,6 +16,7 @@ internal static class CommandLine
           ohmstead check records/boards/SP-0007.md   check one board
           ohmstead report records --to pages         check, and write the pages
           ohmstead why SP-0007 C12 --in records      tell a verdict in full
+          ohmstead families records                  tell which families of parts fail
           ohmstead explain polarity-not-established  explain a check
         """;
 
@@ -52,6 +53,7 @@ internal static class CommandLine
             new CheckCommand(terminal).Build(),
             new ReportCommand(terminal, interruption).Build(),
             new WhyCommand(terminal).Build(),
+            new FamiliesCommand(terminal).Build(),
             new ExplainCommand(terminal).Build(),
         };
         var parsed = root.Parse(words);

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
@@ -37,6 +38,9 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     /// <summary>Places whose original part has gone, in order of the parts list.</summary>
     public IReadOnlyList<string> Renewed { get; init; } = [];
 
+    /// <summary>Its parts by family, with what was seen of each that was measured.</summary>
+    public IReadOnlyList<FamilyOnBoard> Families { get; init; } = [];
+
     /// <summary>The serial number, or null.</summary>
     public string? Serial { get; init; }
 
@@ -54,6 +58,7 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
         LookAgain = board.LookAgain,
         LotsFitted = [.. board.Visits.SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null).Select(work => work.Lot!.Value)],
         Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
+        Families = BoardFamilies.Of(board),
         Serial = board.Board.Serial?.Value,
         Revision = board.Board.Revision?.Value,
     };

@@ -14,6 +14,7 @@ public static class CheckCatalogue
         new DateOutOfOrder(),
         new DecisionWithoutPlace(),
         new DesignUnknown(),
+        new DriftNearsLimit(),
         new FittedPartFails(),
         new InstrumentUnknown(),
         new LimitsReversed(),

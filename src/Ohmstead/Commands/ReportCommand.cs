@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Families;
 using Ohmstead.Collections;
 using Ohmstead.Output;
 using Ohmstead.Report.Html;
@@ -16,7 +17,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; this folder when not given.", DefaultValueFactory = _ => "." };
         var to = new Option<string>("--to") { Description = "The folder for the pages.", DefaultValueFactory = _ => "report", HelpName = "FOLDER" };
         var shared = new SharedOptions();
-        var command = new Command("report", "Check a collection and write its pages: one for the collection, one for each board, one for each design.") { folder, to, shared.AsOf, shared.Thorough, shared.Workers };
+        var command = new Command("report", "Check a collection and write its pages: one for the collection, one for each board, one for each design, one for the families of parts.") { folder, to, shared.AsOf, shared.Thorough, shared.Workers };
         command.SetAction(parsed =>
         {
             var source = parsed.GetValue(folder)!;
@@ -85,6 +86,8 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             var context = new ReportContext(result.Workshop, numbers, options.Today, version);
             CollectionPage.Write(buffer, context, result.Boards);
             target.Put(CollectionPage.PathName, buffer.Written);
+            FamiliesPage.Write(buffer, context, CollectionFamilies.Of(result.Boards));
+            target.Put(FamiliesPage.PathName, buffer.Written);
             foreach (var design in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
             {
                 DesignPage.Write(buffer, context, design);

@@ -107,6 +107,11 @@ internal sealed class WhyCommand(Terminal terminal)
             Verdicts(proof.Verdicts);
         }
 
+        foreach (var line in DriftLines.Of(board, at))
+        {
+            Line(line);
+        }
+
         if (board.Place(at) is { Decision: { } decision })
         {
             Line($"decided: {decision.What.Value}, because {decision.Because.Value}");
