@@ -13,6 +13,9 @@ public static class BoardDrifts
 {
     private const int FewestDays = 3;
 
+    // A line says little beyond one more of the time observed, and nothing beyond two. Common practice.
+    private const int SpansAhead = 2;
+
     // Capacitance and ESR of an electrolytic move little within this. Common practice.
     private const decimal MostKelvin = 5m;
 
@@ -110,8 +113,9 @@ public static class BoardDrifts
         // The rule is for a rising quantity and an upper limit; a falling one is its mirror image.
         var crossing = drift.IsRising ? drift.Trend.UpperLimitCrossing((double)limit.Value, Drift.Confidence)
             : LinearTrend.Of([.. points.Select(point => point with { Y = -point.Y })]).Value.UpperLimitCrossing(-(double)limit.Value, Drift.Confidence);
-        return !crossing.Is(out var years, out _) ? Outcome<DateOnly>.Refused($"{QuantityText.Format(limit, 4)} is not met within 20 times the time observed")
-            : drift.DayAt(years.Value) is { } day ? Outcome<DateOnly>.Of(day)
-            : Outcome<DateOnly>.Refused($"{QuantityText.Format(limit, 4)} is not met within the calendar");
+        var far = drift.DayAt((1 + SpansAhead) * drift.YearsTo(drift.Last)) ?? DateOnly.MaxValue;
+        return crossing.Is(out var years, out _) && drift.DayAt(years.Value) is { } day && day <= far
+            ? Outcome<DateOnly>.Of(day)
+            : Outcome<DateOnly>.Refused(string.Create(CultureInfo.InvariantCulture, $"does not meet {VerdictWords.Short(limit)} before {far:yyyy-MM-dd}; further ahead these readings say nothing"));
     }
 }

@@ -46,7 +46,8 @@ public sealed record Drift(
     /// <summary>The day that lies some years after the first reading, or null beyond the calendar.</summary>
     public DateOnly? DayAt(double years)
     {
-        var days = Math.Floor(years * DaysPerYear);
+        // What the arithmetic loses on a whole day must not cost that day.
+        var days = Math.Floor((years * DaysPerYear) + 1e-6);
         return days + First.DayNumber >= 0 && days + First.DayNumber <= DateOnly.MaxValue.DayNumber ? First.AddDays((int)days) : null;
     }
 

@@ -15,15 +15,15 @@ public static class FamilyAges
         return families.Where(family => family.Ages.Steps.Is(out _, out _) && !byKind[family.Name.Kind].Any(other => IsAllOf(other, family)));
     }
 
-    /// <summary>How many were observed, and how many of them failed.</summary>
+    /// <summary>How many were observed, how many of them failed, and how little is known of when.</summary>
     public static string Counts(FamilyStatistics family) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{family.Ages.Observed} parts of known age were looked at, {family.Ages.Failures} of them failed.");
+        $"{family.Ages.Observed} parts of known age: {family.Ages.FailedByFirstLook} had failed by their first look, at ages nobody saw; {family.Ages.FailedBetweenLooks} failed between two looks; {family.Ages.Observed - family.Ages.Failures} were good when last seen. Where within a range they failed is not known.");
 
     /// <summary>What is said of the families whose ages cannot be told.</summary>
     public static string Rest(int all, int told) => told == all ? string.Empty : string.Create(
         CultureInfo.InvariantCulture,
-        $"{(told == 0 ? "Of no family" : "Of the other families")} can ages at failure be told: fewer than {AgesAtFailure.FewestObserved} of known age, none failed yet, or the same parts as a narrower family.");
+        $"{(told == 0 ? "No family has" : "The other families have no")} ages at failure that can be told: too few to say ({AgesAtFailure.FewestObserved} parts of known age are wanted), none failed yet, or the same parts as a narrower family.");
 
     /// <summary>The Weibull life in words, or why there is none.</summary>
     public static string Life(FamilyStatistics family) => family.Ages.Life.Is(out var life, out var refusal) ? FamilyWords.Life(life) : $"Weibull life: {refusal}";

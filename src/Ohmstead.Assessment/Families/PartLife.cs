@@ -12,7 +12,7 @@ namespace Ohmstead.Assessment.Families;
 public readonly record struct PartLife(DateOnly? Start, bool IsToTheYear, bool IsOriginal, DateOnly FirstLook, DateOnly? LastGood, DateOnly? Failed)
 {
     private const double DaysPerYear = 365.25;
-    private const double LeastAge = 0.1;
+    private const double LeastSpan = 0.1;
 
     /// <summary>True when the first look that decided found it outside.</summary>
     public bool FailedAsFound => Failed == FirstLook;
@@ -35,7 +35,15 @@ public readonly record struct PartLife(DateOnly? Start, bool IsToTheYear, bool I
         }
 
         var bad = Age(day);
-        return bad < 0 ? null : new LifeObservation(Math.Min(good, Math.Max(bad, LeastAge)), Math.Max(bad, LeastAge));
+        if (bad < 0)
+        {
+            return null;
+        }
+
+        // No failure is known more exactly than ages are told: two looks of one age still leave a span between them.
+        var span = IsToTheYear ? 1 : LeastSpan;
+        bad = Math.Max(bad, span);
+        return new LifeObservation(Math.Round(Math.Min(good, bad - span), 1), bad);
     }
 
     // Half a year of doubt about the start makes decimals of the age a pretence.

@@ -21,7 +21,7 @@ public sealed record WeibullLife(WeibullFit Fit, ConfidenceInterval Shape, Confi
 
         if (!WeibullFit.Of(observations).Is(out var fit, out var refusal))
         {
-            return Outcome<WeibullLife>.Refused(refusal);
+            return Outcome<WeibullLife>.Refused($"cannot be told, {refusal}");
         }
 
         return fit.ShapeInterval().Is(out var shape, out _) && fit.ScaleInterval().Is(out var scale, out _) && IsTold(shape) && IsTold(scale)

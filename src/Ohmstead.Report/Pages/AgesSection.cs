@@ -9,12 +9,12 @@ namespace Ohmstead.Report.Pages;
 internal static class AgesSection
 {
     private const int MostFamilies = 100;
-    private static readonly Column[] Columns = ["Failed", new("Share of all", IsNumber: true), new("Together", IsNumber: true)];
+    private static readonly Column[] Columns = ["Failed", new("Share", IsNumber: true), new("Together", IsNumber: true)];
 
     /// <summary>Writes the section.</summary>
     public static void Write(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)
     {
-        using var entry = Entry.Open(html, "ages", "Ages at failure", "a range where nobody looked in between");
+        using var entry = Entry.Open(html, "ages", "Ages at failure", "as far as looks can tell");
         html.Open(Tag.P).Text(FamilyWords.AgeFrom);
         FamilyStatistics[] told = [.. FamilyAges.WorthTelling(families)];
         foreach (var family in told.Take(MostFamilies))

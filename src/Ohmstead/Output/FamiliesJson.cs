@@ -7,6 +7,9 @@ namespace Ohmstead.Output;
 /// <summary>Families of parts as one JSON document, for programs. What is not known well enough is null, with the reason beside it.</summary>
 internal static class FamiliesJson
 {
+    // What the iteration leaves of a mass that is nought.
+    private const double LeastMass = 1e-6;
+
     /// <summary>Writes the document.</summary>
     public static void Write(TextWriter target, IReadOnlyList<FamilyStatistics> families)
     {
@@ -65,11 +68,12 @@ internal static class FamiliesJson
     {
         json.WriteStartObject("ages");
         json.WriteNumber("observed", ages.Observed);
-        json.WriteNumber("failures", ages.Failures);
+        json.WriteNumber("failed_by_first_look", ages.FailedByFirstLook);
+        json.WriteNumber("failed_between_looks", ages.FailedBetweenLooks);
         if (ages.Steps.Is(out var estimate, out var noSteps))
         {
             json.WriteStartArray("steps");
-            foreach (var mass in estimate.Masses)
+            foreach (var mass in estimate.Masses.Where(mass => mass.Probability >= LeastMass))
             {
                 json.WriteStartObject();
                 Number(json, "after", mass.After);
