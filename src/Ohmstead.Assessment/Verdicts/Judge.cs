@@ -46,9 +46,11 @@ public static class Judge
             (outcome, reason) = (VerdictOutcome.ProvesNothing, cannot);
         }
 
-        return new Verdict(outcome, measured, reading, new(() => Sentence(measured, reading, limit, outcome, reason)))
+        LazyText range = new(() => VerdictWords.Range(limit.Interval));
+        return new Verdict(outcome, measured, reading, new(() => Sentence(measured, reading, limit, range, outcome, reason)))
         {
             Limit = limit,
+            LimitInWords = range,
             Others = limits.Count == 1 ? [] : [.. limits.Skip(1).Select(other => (other, other.Interval.Contains(value)))],
             Deviation = limit.Nominal is { Value: not 0m } nominal ? (value.Value - nominal.Value) / nominal.Value : null,
             Margin = MarginTo(limit.Interval, value.Value),
@@ -107,7 +109,7 @@ public static class Judge
         return least;
     }
 
-    private static string Sentence(Measured measured, Written<Quantity> reading, Limit limit, VerdictOutcome outcome, LazyText? reason) =>
-        $"{VerdictWords.Of(measured)} {reading.Text} against {VerdictWords.Range(limit.Interval)} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): {VerdictWords.Of(outcome)}"
+    private static string Sentence(Measured measured, Written<Quantity> reading, Limit limit, LazyText range, VerdictOutcome outcome, LazyText? reason) =>
+        $"{VerdictWords.Of(measured)} {reading.Text} against {range} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): {VerdictWords.Of(outcome)}"
         + (reason is null ? string.Empty : $", {reason}");
 }

@@ -34,6 +34,9 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
     /// <summary>The limit that governs, or null when none is known.</summary>
     public Limit? Limit { get; init; }
 
+    /// <summary>The values inside the limit that governs, in words: 376 µF … 564 µF; or null when none is known.</summary>
+    public LazyText? LimitInWords { get; init; }
+
     /// <summary>Other limits that were looked at, each with what the reading says by it.</summary>
     public IReadOnlyList<(Limit Limit, bool Inside)> Others { get; init; } = [];
 

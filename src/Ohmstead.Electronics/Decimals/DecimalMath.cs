@@ -14,6 +14,12 @@ public static class DecimalMath
 
     private static readonly UInt128 Largest = (UInt128.One << 96) - 1;
 
+    // From 10^-28 to 10^28: every quantity that is written looks for its prefix among them.
+    private static readonly decimal[] Powers =
+    [
+        .. Enumerable.Range(-Digits, (2 * Digits) + 1).Select(power => TryCompose(UInt128.One, power, out var value) ? value : throw new InvalidOperationException()),
+    ];
+
     /// <summary>The square root, rounded half away from zero to as many decimal places as fit, 28 at most: an exact root comes out
     /// exact.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative.</exception>
@@ -51,16 +57,17 @@ public static class DecimalMath
     /// <summary>The power of ten of the first significant digit: 0 for 4.7, 3 for 4700, -1 for 0.47, and 0 for zero.</summary>
     public static int Exponent(decimal value)
     {
-        var (mantissa, scale) = Parts(value);
-        var exponent = -scale;
-        for (; mantissa >= 10; mantissa /= 10) exponent++;
-        return mantissa == 0 ? 0 : exponent;
+        var magnitude = Math.Abs(value);
+        if (magnitude == 0m) return 0;
+        var power = Digits;
+        while (magnitude < Powers[power + Digits]) power--;
+        return power;
     }
 
     /// <summary>Ten to a whole power from -28 to 28, exactly.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The power is outside -28 to 28.</exception>
     public static decimal PowerOfTen(int power) =>
-        TryCompose(UInt128.One, power, out var value) ? value
+        power is >= -Digits and <= Digits ? Powers[power + Digits]
             : throw new ArgumentOutOfRangeException(nameof(power), power, "A decimal holds 10^-28 to 10^28.");
 
     /// <summary>The value times ten to a power, when that can be held exactly; only the decimal point moves.</summary>

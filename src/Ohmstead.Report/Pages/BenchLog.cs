@@ -95,9 +95,18 @@ internal static class BenchLog
             reading.After is { } after ? "after " + after.Text : null,
             reading.Method?.Value));
         using var cell = table.Cell(2);
+        // A verdict that still stands has its working in the row of its part: once is enough on a page.
+        var standing = assessed.Place is { } place && board.Place(place.Ref.Value) is { } history ? history.Standing : [];
         foreach (var verdict in assessed.Verdicts)
         {
-            VerdictCell.Write(html, verdict);
+            if (standing.Any(known => ReferenceEquals(known, verdict)))
+            {
+                VerdictCell.Line(html, verdict, assessed.Place!.Ref.Value);
+            }
+            else
+            {
+                VerdictCell.Write(html, verdict);
+            }
         }
 
         if (assessed.Verdicts.Count == 0)

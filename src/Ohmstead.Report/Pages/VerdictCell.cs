@@ -15,32 +15,47 @@ internal static class VerdictCell
         using var fold = html.Open(Tag.Details, ClassName.Verdict);
         using (html.Open(Tag.Summary))
         {
-            VerdictMark.Write(html, verdict);
-            html.Text(" ");
-            html.Open(Tag.Span).Text(VerdictWords.Of(verdict.Measured));
-            html.Text(" ");
-            PageFrame.Aligned(html, Tag.B, verdict.Reading.Text);
-            html.Text(" ");
-            html.Open(Tag.Span, ClassName.Limit).Text(verdict.Limit is { } limit ? InShort(limit.Interval) : string.Empty);
-            html.Text(" ");
-            html.Open(Tag.Span, ClassName.Distance).Text(verdict.Deviation is { } deviation ? VerdictWords.Percent(deviation) : string.Empty);
+            Spans(html, verdict);
         }
 
         Working(html, verdict);
     }
 
-    // One unit is enough where both limits have the same: 37.6 … 56.4 µF.
-    private static string InShort(Interval limits)
+    /// <summary>Writes a verdict that stands in full elsewhere on the page, with the way there.</summary>
+    /// <param name="html">Where it goes.</param>
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="part">The part in whose row it stands in full.</param>
+    public static void Line(HtmlWriter html, Verdict verdict, string part)
     {
-        var words = VerdictWords.Range(limits);
-        if (limits is not { Lower: { } lower, Upper: { } upper })
+        using var line = html.Open(Tag.P, ClassName.Verdict);
+        Spans(html, verdict);
+        html.Text(" ");
+        html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, part))).Text("why");
+    }
+
+    private static void Spans(HtmlWriter html, Verdict verdict)
+    {
+        VerdictMark.Write(html, verdict);
+        html.Text(" ");
+        html.Open(Tag.Span).Text(VerdictWords.Of(verdict.Measured));
+        html.Text(" ");
+        PageFrame.Aligned(html, Tag.B, verdict.Reading.Text);
+        html.Text(" ");
+        html.Open(Tag.Span, ClassName.Limit).Text(verdict.LimitInWords is { } limit ? InShort(limit) : string.Empty);
+        html.Text(" ");
+        html.Open(Tag.Span, ClassName.Distance).Text(verdict.Deviation is { } deviation ? VerdictWords.Percent(deviation) : string.Empty);
+    }
+
+    // One unit is enough where both limits have the same: 37.6 … 56.4 µF.
+    private static string InShort(string limits)
+    {
+        const string between = " … ";
+        if (limits.IndexOf(between, StringComparison.Ordinal) is not (> 0 and var end) || limits.IndexOf(' ', StringComparison.Ordinal) is var unit && unit == end)
         {
-            return words;
+            return limits;
         }
 
-        var (low, high) = (VerdictWords.Short(lower), VerdictWords.Short(upper));
-        var unit = low.IndexOf(' ', StringComparison.Ordinal);
-        return unit > 0 && high.EndsWith(low[unit..], StringComparison.Ordinal) ? $"{low[..unit]} … {high}" : words;
+        return limits.EndsWith(limits[unit..end], StringComparison.Ordinal) ? limits[..unit] + limits[end..] : limits;
     }
 
     private static void Working(HtmlWriter html, Verdict verdict)
@@ -49,7 +64,6 @@ internal static class VerdictCell
         html.Open(Tag.Li).Text(verdict.Why);
         if (verdict.Limit is { } limit)
         {
-            html.Open(Tag.Li).Text($"Limit: {VerdictWords.Range(limit.Interval)} ({VerdictWords.Of(limit.Kind)}, from {limit.Origin})");
             html.Open(Tag.Li).Text($"Arithmetic: {limit.Arithmetic}");
             html.Open(Tag.Li).Text($"Source: {limit.Source}");
         }

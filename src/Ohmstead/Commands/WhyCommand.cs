@@ -130,7 +130,7 @@ internal sealed class WhyCommand(Terminal terminal)
                 continue;
             }
 
-            Line($"    limit: {VerdictWords.Range(limit.Interval)}, {VerdictWords.Of(limit.Kind)} from {limit.Origin}");
+            Line($"    limit: {verdict.LimitInWords}, {VerdictWords.Of(limit.Kind)} from {limit.Origin}");
             Line($"    arithmetic: {limit.Arithmetic}");
             Line($"    source: {limit.Source}");
             if (verdict.Deviation is { } deviation)
