@@ -2,6 +2,7 @@ using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Nodes;
@@ -36,6 +37,7 @@ public sealed class DemoPages : IDisposable
         var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0");
 
         var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
+        pages[FamiliesPage.PathName] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));
         foreach (var board in boards)
         {
             pages[BoardPage.PathOf(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board));
