@@ -15,7 +15,7 @@ public static class FamilyWords
     /// <summary>The share failed in words, with its interval: "42 % (19 % to 68 %)", "none, at most 35 %"; or what is missing.</summary>
     public static string Share(FamilyStatistics family) => family.Share switch
     {
-        null => string.Create(CultureInfo.InvariantCulture, $"no share: fewer than {ShareFailed.FewestMeasured} measured"),
+        null => "too few to say",
         { IsUpperLimit: true } share => $"none, at most {Percent(share.High)}",
         var share => $"{Percent(share.Share)} ({Percent(share.Low)} to {Percent(share.High)})",
     };

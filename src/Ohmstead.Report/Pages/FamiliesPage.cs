@@ -10,7 +10,7 @@ public static class FamiliesPage
 {
     private const int MostRows = 500;
     private static readonly Column[] Columns =
-        ["Family", new("Parts", IsNumber: true), new("Measured", IsNumber: true), new("Boards", IsNumber: true), new("Failed as found", IsNumber: true), "Share failed as found", new("Failed later", IsNumber: true), new("In circuit", IsNumber: true)];
+        ["Family", new("Parts", IsNumber: true), new("Measured", IsNumber: true), new("Boards", IsNumber: true), new("Failed as found", IsNumber: true), "Share", new("Failed later", IsNumber: true), new("In circuit", IsNumber: true)];
 
     /// <summary>The file, from the root of the report.</summary>
     public const string PathName = "families.html";
