@@ -2,7 +2,6 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
-using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Statistics;
 using Ohmstead.Records.Model;
 

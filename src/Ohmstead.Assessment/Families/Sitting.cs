@@ -34,14 +34,14 @@ internal sealed class Sitting
         var read = place.Readings.Where(reading => !reading.IsNew && reading.EmptiedOn is null).ToLookup(reading => Changes(work, Moments.OfReading(reading)));
         foreach (var time in read.OrderBy(time => time.Key))
         {
-            List<AssessedReading> readings = [.. time.OrderBy(Moments.OfReading)];
+            List<AssessedReading> then = [.. time.OrderBy(Moments.OfReading)];
             if (time.Key == 0)
             {
-                yield return new(place.Part.Values, null, readings);
+                yield return new(place.Part.Values, null, then);
             }
-            else if (readings[0].Lot is { } lot)
+            else if (then[0].Lot is { } lot)
             {
-                yield return new(lot.Values, work.Where(moment => moment.EndsWhatWasThere).ElementAt(time.Key - 1).Day, readings);
+                yield return new(lot.Values, work.Where(moment => moment.EndsWhatWasThere).ElementAt(time.Key - 1).Day, then);
             }
         }
     }
