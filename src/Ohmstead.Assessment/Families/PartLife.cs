@@ -4,12 +4,11 @@ namespace Ohmstead.Assessment.Families;
 
 /// <summary>What the readings of one part say about its life. Small, since it is kept of every part of every board that was measured.</summary>
 /// <param name="Start">The day from which its age counts: when it was made, or when it was fitted; null when nothing says it.</param>
-/// <param name="IsToTheYear">True when only the year of the start is known; then it is the middle of that year, and ages are told in whole years.</param>
-/// <param name="IsOriginal">True for the part that came with the board, false for one that was fitted since.</param>
+/// <param name="IsOriginal">True for the part that came with the board: its age is told in whole years. False for one that was fitted since: in tenths.</param>
 /// <param name="FirstLook">The first day on which a reading decided.</param>
 /// <param name="LastGood">The last day on which all that was read was inside, or null.</param>
 /// <param name="Failed">The day on which it was found outside, or null while it is good.</param>
-public readonly record struct PartLife(DateOnly? Start, bool IsToTheYear, bool IsOriginal, DateOnly FirstLook, DateOnly? LastGood, DateOnly? Failed)
+public readonly record struct PartLife(DateOnly? Start, bool IsOriginal, DateOnly FirstLook, DateOnly? LastGood, DateOnly? Failed)
 {
     private const double DaysPerYear = 365.25;
     private const double LeastSpan = 0.1;
@@ -41,11 +40,11 @@ public readonly record struct PartLife(DateOnly? Start, bool IsToTheYear, bool I
         }
 
         // No failure is known more exactly than ages are told: two looks of one age still leave a span between them.
-        var span = IsToTheYear ? 1 : LeastSpan;
+        var span = IsOriginal ? 1 : LeastSpan;
         bad = Math.Max(bad, span);
         return new LifeObservation(Math.Round(Math.Min(good, bad - span), 1), bad);
     }
 
-    // Half a year of doubt about the start makes decimals of the age a pretence.
-    private double Age(DateOnly day) => Start is { } start ? Math.Round((day.DayNumber - start.DayNumber) / DaysPerYear, IsToTheYear ? 0 : 1, MidpointRounding.AwayFromZero) : 0;
+    // A year of making, or a date code that says nothing about the day of fitting, makes decimals of the age a pretence.
+    private double Age(DateOnly day) => Start is { } start ? Math.Round((day.DayNumber - start.DayNumber) / DaysPerYear, IsOriginal ? 0 : 1, MidpointRounding.AwayFromZero) : 0;
 }

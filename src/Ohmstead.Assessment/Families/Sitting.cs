@@ -78,8 +78,7 @@ internal sealed class Sitting
             return null;
         }
 
-        var start = fitted is { } day0 ? new PartStart(day0, false) : PartStart.Of(part, board.Board, board.Design, looked);
-        return new(start.Day, start.IsToTheYear, IsOriginal, looked, good, failed);
+        return new(fitted ?? PartStart.Of(part, board.Board, board.Design, looked), IsOriginal, looked, good, failed);
     }
 
     // In circuit a good part proves nothing and a bad one may: to count those would make every family look bad. A test of function decides anywhere.

@@ -21,9 +21,9 @@ public sealed class PartLifeTests
     public void Good_once_and_bad_later_it_failed_in_between() =>
         Assert.Equal(LifeObservation.Between(40, 44), Original(new(2020, 3, 14), new(2020, 3, 14), new(2024, 3, 14)).Observation());
 
-    // Both looks are at 40 years; the start is known to half a year either way.
+    // Both looks are at 40 years.
     [Fact]
-    public void Two_looks_of_one_age_leave_a_year_between_them_when_only_the_year_of_making_is_known() =>
+    public void Two_looks_at_an_original_of_one_age_leave_a_year_between_them() =>
         Assert.Equal(LifeObservation.Between(39, 40), Original(new(2020, 3, 14), new(2020, 3, 14), new(2020, 8, 1)).Observation());
 
     // 2026-03-14 to 2026-09-19 is 189 days, 0.5 years.
@@ -31,21 +31,21 @@ public sealed class PartLifeTests
     public void A_part_fitted_on_a_known_day_is_told_to_a_tenth_of_a_year()
     {
         var fitted = new DateOnly(2026, 3, 14);
-        Assert.Equal(LifeObservation.GoodAt(0.5), new PartLife(fitted, false, false, fitted, new(2026, 9, 19), null).Observation());
+        Assert.Equal(LifeObservation.GoodAt(0.5), new PartLife(fitted, false, fitted, new(2026, 9, 19), null).Observation());
     }
 
     [Fact]
     public void A_part_only_looked_at_while_new_says_nothing()
     {
         var fitted = new DateOnly(2026, 3, 14);
-        Assert.Null(new PartLife(fitted, false, false, fitted, fitted, null).Observation());
+        Assert.Null(new PartLife(fitted, false, fitted, fitted, null).Observation());
     }
 
     [Fact]
-    public void A_part_of_unknown_age_says_nothing() => Assert.Null(new PartLife(null, false, true, new(2020, 3, 14), null, new(2020, 3, 14)).Observation());
+    public void A_part_of_unknown_age_says_nothing() => Assert.Null(new PartLife(null, true, new(2020, 3, 14), null, new(2020, 3, 14)).Observation());
 
     [Fact]
     public void A_part_looked_at_before_it_was_made_says_nothing() => Assert.Null(Original(new(1979, 1, 1), null, new(1979, 1, 1)).Observation());
 
-    private static PartLife Original(DateOnly first, DateOnly? good, DateOnly? failed) => new(Middle1980, true, true, first, good, failed);
+    private static PartLife Original(DateOnly first, DateOnly? good, DateOnly? failed) => new(Middle1980, true, first, good, failed);
 }
