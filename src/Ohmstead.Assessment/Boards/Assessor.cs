@@ -1,6 +1,8 @@
+using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
+using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -31,6 +33,7 @@ public sealed class Assessor(Workshop workshop)
             Overruled = [.. places.Where(place => place.HasFailed && place.IsKeptByDecision)],
             LookAgain = LookAgainAfter(visits),
             MeasureAgain = MeasureAgain.Of(places, pointsRead),
+            Lives = PartLife.Of(places, BoardDuty.Of(board, workshop.Collection), board.Made ?? design?.Made),
         };
         return assessment with { Reasons = StateRules.Reasons(assessment, pointsRead, timeline.LastWorkOrder) };
     }
@@ -44,24 +47,34 @@ public sealed class Assessor(Workshop workshop)
 
     internal IReadOnlyList<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
     {
-        var how = new ReadingConditions(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value);
+        var how = new ReadingConditions(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value)
+        {
+            Temperature = (reading.Temperature ?? visit.RoomTemperature)?.Value,
+            TestCurrent = IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value.Value : null,
+        };
         var instrument = InstrumentOf(visit, reading.Instrument);
         var verdicts = new List<Verdict>(reading.Values.Count);
         foreach (var value in ValuesOf(reading, values))
         {
             var limits = PartLimits.For(values, place, value.Measured, how);
-            verdicts.Add(Judge.Decide(
-                value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), workshop.Collection.IsGuarded));
+            var verdict = Judge.Decide(value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), RuleFor(values));
+            verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
         }
 
         return verdicts;
     }
 
+    // A part that people rely on not to be hurt is not kept on a doubt, however rare it is.
+    private DecisionRule RuleFor(PartValues values) => workshop.Rule.GuardShare < 0m && PartKind.IsSafetyRelevant(values) ? DecisionRule.Guarded : workshop.Rule;
+
     // The frequency of a crystal is what was measured; of any other part it is how it was measured.
     private static IEnumerable<ReadValue> ValuesOf(Reading reading, PartValues values) =>
         PartKind.Family(values.Kind.Value) == PartFamily.Crystal && reading.Frequency is { } frequency
             ? reading.Values.Append(new ReadValue(Measured.Frequency, frequency))
-            : reading.Values;
+            : IsJunction(values) && reading.Values.Count > 1 ? reading.Values.Where(value => value.Measured != Measured.Current) : reading.Values;
+
+    // The current through a junction is how its voltage was measured.
+    private static bool IsJunction(PartValues values) => values.Kind.Value is "diode" or "zener diode" or "bridge rectifier";
 
     private static ReadingUncertainty? UncertaintyOf(Instrument? instrument, ReadValue value) =>
         instrument is null ? null : ReadingUncertainty.Of(instrument, value.Measured, value.Value.Value);
@@ -93,7 +106,7 @@ public sealed class Assessor(Workshop workshop)
             "temperature" when reading.Temperature is { } read => reading.Values.Append(new ReadValue(Measured.Temperature, read)),
             _ => reading.Values,
         };
-        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Collection.IsGuarded)) { Point = point };
+        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Rule)) { Point = point };
     }
 
     private AssessedReading AssessReading(BenchVisit visit, int order, Reading reading, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
@@ -130,7 +143,7 @@ public sealed class Assessor(Workshop workshop)
         .. visits.SelectMany((visit, order) => visit.Proofs.Select(proof =>
         {
             var (point, instrument) = (points.GetValueOrDefault(proof.Point.Value), InstrumentOf(visit, proof.Instrument));
-            return new AssessedProof(visit, order, proof, point, PointJudge.Decide(proof.Values, point, value => UncertaintyOf(instrument, value), workshop.Collection.IsGuarded));
+            return new AssessedProof(visit, order, proof, point, PointJudge.Decide(proof.Values, point, value => UncertaintyOf(instrument, value), workshop.Rule));
         })),
     ];
 

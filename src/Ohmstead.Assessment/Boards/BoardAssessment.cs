@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Life;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -46,6 +47,9 @@ public sealed record BoardAssessment(
 
     /// <summary>Parts and points whose last word is a reading too close to call, without being a reason against running.</summary>
     public IReadOnlyList<MeasureAgain> MeasureAgain { get; init; } = [];
+
+    /// <summary>Estimates of the life of every wet electrolytic that sits on the board, in order of the parts list.</summary>
+    public IReadOnlyList<PartLife> Lives { get; init; } = [];
 
     /// <summary>The place of a reference, or null.</summary>
     public PlaceHistory? Place(string reference) => byReference.GetValueOrDefault(reference);

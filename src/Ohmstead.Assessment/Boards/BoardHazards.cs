@@ -26,10 +26,10 @@ public static class BoardHazards
     }
 
     // A capacitor that was let down charges again the next time the board runs: its caution never goes, whatever the record says was done.
-    private static bool ComesBackWithPower(string kind) => kind is "mains" or "charged capacitor" or "picture tube" or "hot parts" or "lead and flux";
+    private static bool ComesBackWithPower(string kind) => kind is "mains" or "charged capacitor" or "picture tube" or "switching supply" or "hot parts" or "lead and flux";
 
     // A new reservoir capacitor charges like the old one; a new suppressor is not crazed.
-    private static bool GoesWithThePart(string kind) => kind is "leaking cell" or "crazed suppressor" or "lithium cell" or "oil-filled part" or "selenium rectifier";
+    private static bool GoesWithThePart(string kind) => kind is "leaking cell" or "crazed suppressor" or "lithium cell" or "oil-filled part" or "selenium rectifier" or "cell pack";
 
     private static bool IsAt(WorkEntry work, string at) => work.Part?.Value == at || work.At?.Value == at;
 }

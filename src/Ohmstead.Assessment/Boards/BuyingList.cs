@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Quantities;
@@ -8,9 +9,6 @@ namespace Ohmstead.Assessment.Boards;
 /// <summary>What to buy for the whole collection: what the boards need, less what lies in the drawer, less what is on order.</summary>
 public static class BuyingList
 {
-    // Makers disagree between 1 and 5 years; 3 years is the middle of what is published. Common practice.
-    private const int UsualShelfYears = 3;
-
     /// <summary>The list, in order of the parts' words.</summary>
     /// <remarks>
     /// A lot counts with what is left of it, unless a part of it failed its incoming reading or it lies longer than its shelf life. Lots that came with
@@ -70,21 +68,12 @@ public static class BuyingList
         ];
     }
 
-    private static bool HasCome(Workshop workshop, Lot lot) =>
+    internal static bool HasCome(Workshop workshop, Lot lot) =>
         lot.Received is not null || lot.Order is not { } name || workshop.Orders.GetValueOrDefault(name.Value) is not { } order || OrderStates.Of(order) == OrderState.Received;
 
-    private static bool IsTooOld(Lot lot, DateOnly today)
-    {
-        if (lot.Received is not { } received || (lot.ShelfLife is null && !PartKind.IsElectrolytic(lot.Values.Kind.Value)))
-        {
-            return false;
-        }
+    private static bool IsTooOld(Lot lot, DateOnly today) => ShelfLife.Of(lot, today) is { } shelf && shelf.IsOverOn(today);
 
-        var fresh = lot.Formed?.Value ?? received.Value.Latest;
-        return today > (lot.ShelfLife is { } life ? CalendarSpan.After(fresh, life.Value.Value) : fresh.AddYears(UsualShelfYears));
-    }
-
-    private static bool HasFailed(Workshop workshop, Lot lot)
+    internal static bool HasFailed(Workshop workshop, Lot lot)
     {
         var assessor = new Assessor(workshop);
         return workshop.IncomingReadings[lot.Id.Value].Any(pair => assessor.AssessIncoming(pair.Visit, pair.Reading).Overall == VerdictOutcome.Outside);

@@ -18,7 +18,7 @@ public static class EsrLimits
 
     private static readonly LazyText NoFrequency = "the test frequency is not recorded";
     private static readonly LazyText NoFrequencyForLimit = "the test frequency is not recorded, so the reading cannot be held against a limit at 120 Hz";
-    private static readonly LazyText OtherFrequency = "the limit holds near 120 Hz and the reading was not taken there";
+    private static readonly LazyText NearFrequency = "read at 100 Hz against a limit at 120 Hz, or the other way: near enough to compare";
 
     /// <summary>The limit of ESR that applies, or null when none is known.</summary>
     public static Limit? Esr(PartValues part, string? place, ReadingConditions how)
@@ -70,7 +70,10 @@ public static class EsrLimits
 
         var factor = how.IsNew || !PartKind.IsElectrolytic(part.Kind.Value) ? 1m : WornFactor;
         var upper = new Quantity(loss.Value * factor, Dimension.Ratio);
-        var comparable = how.Frequency is { } f && f.Value <= HighestComparableHertz;
+        var match = how.Frequency is { } read ? MeasuringConditions.Match(read.Value, loss.Hertz) : FrequencyMatch.Different;
+        LazyText? cannot = match != FrequencyMatch.Different ? null
+            : how.Frequency is null ? NoFrequency
+            : new(() => $"the limit holds at {QuantityText.Format(new Quantity(loss.Hertz, Dimension.Frequency))} and the reading was taken at {QuantityText.Format(how.Frequency!.Value)}");
         return new Limit(
             factor == 1m ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
@@ -78,8 +81,9 @@ public static class EsrLimits
             factor == 1m ? loss.Arithmetic : new(() => $"{loss.Arithmetic}; worn part: 2 x = {QuantityText.Format(upper, 4)}"),
             factor == 1m ? loss.Source : new(() => $"{loss.Source}; factor 2 for a worn part: common practice"))
         {
-            ProvesOnlyOutside = comparable || loss.Hertz > HighestComparableHertz ? null : OtherFrequency,
-            ProvesOnlyInside = comparable || loss.Hertz > HighestComparableHertz ? null : OtherFrequency,
+            ProvesOnlyOutside = cannot,
+            ProvesOnlyInside = cannot,
+            Remarks = match == FrequencyMatch.Near ? [NearFrequency] : [],
         };
     }
 
@@ -88,7 +92,8 @@ public static class EsrLimits
     {
         if (part.LossFactorLimit is { } own)
         {
-            return (own.Value.Value, 120m, "the part's own dissipation factor limit", new LazyText(() => $"tan delta at most {own.Text}, as written"), "the record");
+            var hertz = PartKind.IsElectrolytic(part.Kind.Value) ? 120m : Film(part.Kind.Value)?.Hertz ?? HighestComparableHertz;
+            return (own.Value.Value, hertz, "the part's own dissipation factor limit", new LazyText(() => $"tan delta at most {own.Text}, as written"), "the record");
         }
 
         if (part.Capacitance is not { } capacitance)

@@ -33,6 +33,12 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
     /// <summary>A limit that readings taken in another way can only keep, never break: then a reading outside proves nothing.</summary>
     public LazyText? ProvesOnlyInside { get; init; }
 
+    /// <summary>Why a reading under the lower limit proves nothing, where the way of measuring can only lower it; else null.</summary>
+    public LazyText? NothingBelow { get; init; }
+
+    /// <summary>Why a reading above the upper limit proves nothing, where the way of measuring can only raise it; else null.</summary>
+    public LazyText? NothingAbove { get; init; }
+
     /// <summary>Whatever a reader must know beside the limit.</summary>
     public IReadOnlyList<LazyText> Remarks { get; init; } = [];
 }

@@ -3,7 +3,7 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>Limits of a part's main value: capacitance, resistance, inductance or frequency against the marking, and against what the circuit needs.</summary>
+/// <summary>Limits of a part's main value: capacitance, resistance, inductance, frequency, voltage or gain against the marking, and against what the circuit needs.</summary>
 /// <remarks>A marked tolerance is a delivery limit (IEC 60384-1, IEC 60115-1, from memory). Check value, common practice: 2200 µF ±20 % allows 1760 to 2640 µF.</remarks>
 public static class MarkingLimits
 {
@@ -52,10 +52,11 @@ public static class MarkingLimits
     public static Quantity? Nominal(PartValues part) => (PartKind.Family(part.Kind.Value) switch
     {
         PartFamily.Capacitor => part.Capacitance,
-        PartFamily.Resistor => part.Resistance,
+        PartFamily.Resistor or PartFamily.Coil => part.Resistance,
         PartFamily.Inductor => part.Inductance,
         PartFamily.Crystal => part.Frequency,
         PartFamily.Fuse => part.Current,
+        PartFamily.Other when part.Kind.Value is "zener diode" or "regulator" => part.RatedVoltage,
         _ => null,
     })?.Value;
 
@@ -63,9 +64,10 @@ public static class MarkingLimits
     public static Measured? MainMeasured(PartValues part) => PartKind.Family(part.Kind.Value) switch
     {
         PartFamily.Capacitor => Measured.Capacitance,
-        PartFamily.Resistor => Measured.Resistance,
+        PartFamily.Resistor or PartFamily.Coil => Measured.Resistance,
         PartFamily.Inductor => Measured.Inductance,
         PartFamily.Crystal => Measured.Frequency,
+        PartFamily.Transistor => Measured.Gain,
         PartFamily.Other => Measured.Voltage,
         _ => null,
     };

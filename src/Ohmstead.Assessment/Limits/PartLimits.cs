@@ -6,13 +6,6 @@ namespace Ohmstead.Assessment.Limits;
 /// <summary>All limits of one measured quantity of a part, the one that governs first.</summary>
 public static class PartLimits
 {
-    private static readonly Limit SiliconForward = new(
-        LimitKind.EndOfLife,
-        new Interval(new Quantity(0.55m, Dimension.Voltage), new Quantity(0.75m, Dimension.Voltage)),
-        "the type's usual limit (silicon junction at about 1 mA)",
-        "0.55 V … 0.75 V",
-        "common practice");
-
     /// <summary>The limits that apply.</summary>
     /// <param name="part">What the part is.</param>
     /// <param name="place">Where a circuit limit comes from, or null for a part that lies in the drawer.</param>
@@ -29,27 +22,32 @@ public static class PartLimits
             Add(limits, limits.Count == 0 ? MarkingLimits.WornElectrolytic(part, nominal) : null);
         }
 
-        switch (measured)
-        {
-            case Measured.Esr:
-                Add(limits, EsrLimits.Esr(part, place, how));
-                break;
-            case Measured.LossFactor:
-                Add(limits, EsrLimits.Loss(part, how));
-                break;
-            case Measured.Leakage:
-                Add(limits, LeakageLimits.For(part, how));
-                break;
-            case Measured.VoltageLoss when PartKind.Family(part.Kind.Value) == PartFamily.Capacitor:
-                limits.Add(VoltageLoss(part));
-                break;
-            case Measured.ForwardVoltage when part.Kind.Value == "diode":
-                limits.Add(SiliconForward);
-                break;
-        }
-
-        return limits;
+        Add(limits, OfTheType(part, place, measured, how));
+        return ConditionLimits.Adjust(limits, part, measured, how);
     }
+
+    // What is usual for the type: it governs where nothing is written, and stands beside what is.
+    private static Limit? OfTheType(PartValues part, string? place, Measured measured, ReadingConditions how) => (PartKind.Family(part.Kind.Value), measured) switch
+    {
+        (_, Measured.Esr) => EsrLimits.Esr(part, place, how),
+        (_, Measured.LossFactor) => EsrLimits.Loss(part, how),
+        (_, Measured.Leakage) when part.Kind.Value == "germanium transistor" => JunctionLimits.Leakage(part, how),
+        (_, Measured.Leakage) => LeakageLimits.For(part, how),
+        (PartFamily.Capacitor, Measured.VoltageLoss) => VoltageLoss(part),
+        (PartFamily.Resistor, Measured.Resistance) => ResistorLimits.Usual(part, how),
+        (PartFamily.Inductor, Measured.Inductance) => WindingLimits.Inductance(part),
+        (PartFamily.Inductor or PartFamily.Coil, Measured.Resistance) => WindingLimits.Resistance(part),
+        (PartFamily.Crystal, Measured.Frequency) => CrystalLimits.Usual(part),
+        (PartFamily.Other or PartFamily.Transistor, Measured.ForwardVoltage) => JunctionLimits.Drop(part),
+        (PartFamily.Other, Measured.Voltage) => part.Kind.Value switch
+        {
+            "zener diode" => JunctionLimits.Zener(part, how),
+            "regulator" => RegulatorLimits.Output(part),
+            "cell" => CellLimits.Spent(part),
+            _ => null,
+        },
+        _ => null,
+    };
 
     // Loss of voltage after a charging pulse has no standard; workshops take these figures.
     private static Limit VoltageLoss(PartValues part)

@@ -1,4 +1,6 @@
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Supplies;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
@@ -6,6 +8,8 @@ namespace Ohmstead.Assessment.Limits;
 /// <summary>The limits of one quantity at a test point: what the circuit must show there, whether it is read on the way or proves the board.</summary>
 public static class PointLimits
 {
+    private static readonly LazyText RippleConditions = RippleLimit.Conditions;
+
     /// <summary>The limits that apply; none when the point says nothing about the quantity.</summary>
     public static IReadOnlyList<Limit> For(TestPoint point, Measured measured)
     {
@@ -15,7 +19,7 @@ public static class PointLimits
         {
             return point.RippleLimit is { } ripple
                 ? [new Limit(LimitKind.Circuit, new Interval(null, ripple.Value), origin, $"ripple at most {ripple.Text}, as written", source)]
-                : [];
+                : UsualRipple(point);
         }
 
         if (measured == Measured.Hours)
@@ -41,7 +45,52 @@ public static class PointLimits
             return [new Limit(LimitKind.Circuit, interval, origin, $"{nominal.Text} {tolerance.Text} allows {interval}", source) { Nominal = nominal.Value }];
         }
 
-        return [];
+        return UsualRange(point);
+    }
+
+    private static IReadOnlyList<Limit> UsualRange(TestPoint point)
+    {
+        if (point is not { Measures: "voltage", Nominal: { Value: var nominal } } || UsualRail.Range(point.Rail?.Value, nominal.Value) is not { } usual)
+        {
+            return [];
+        }
+
+        var interval = new Interval(new Quantity(usual.LowVolts, Dimension.Voltage), new Quantity(usual.HighVolts, Dimension.Voltage));
+        return
+        [
+            new Limit(
+                LimitKind.Circuit,
+                interval,
+                new(() => $"the usual limit ({usual.Family}), since no tolerance is written"),
+                new(() => $"{usual.Family}: {QuantityText.Format(nominal)} allows {interval}, at the pin of the load"),
+                new(() => usual.Source.Text))
+            {
+                Nominal = nominal,
+                Remarks = usual.Note is { } note ? [note] : [],
+            },
+        ];
+    }
+
+    private static IReadOnlyList<Limit> UsualRipple(TestPoint point)
+    {
+        if (point is not { Measures: "voltage", Nominal: { Value: var nominal } } || UsualRail.Ripple(point.Rail?.Value, nominal.Value) is not { } usual)
+        {
+            return [];
+        }
+
+        var upper = new Quantity(usual.UsualFor(nominal.Value), Dimension.Voltage);
+        return
+        [
+            new Limit(
+                LimitKind.Circuit,
+                new Interval(null, upper),
+                new(() => $"the usual limit ({usual.Rail}), since no ripple limit is written"),
+                new(() => usual.UsualFraction is { } share ? $"{QuantityText.FormatPercent(share)} of {QuantityText.Format(nominal)} = {QuantityText.Format(upper)} peak to peak" : $"{QuantityText.Format(upper)} peak to peak"),
+                new(() => usual.Source.Text))
+            {
+                Remarks = [RippleConditions],
+            },
+        ];
     }
 
     private static bool IsWhatThePointMeasures(TestPoint point, Measured measured) => measured switch

@@ -7,4 +7,11 @@ namespace Ohmstead.Assessment.Limits;
 /// <param name="Frequency">The test frequency.</param>
 /// <param name="After">How long the voltage had stood, for leakage.</param>
 /// <param name="AtVoltage">The voltage at which leakage was read.</param>
-public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity? After, Quantity? AtVoltage);
+public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity? After, Quantity? AtVoltage)
+{
+    /// <summary>The temperature at which it was taken, the bench's when the reading names none.</summary>
+    public Quantity? Temperature { get; init; }
+
+    /// <summary>The current through a junction while its voltage was read.</summary>
+    public Quantity? TestCurrent { get; init; }
+}

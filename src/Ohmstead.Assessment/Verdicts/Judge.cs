@@ -1,5 +1,6 @@
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
@@ -15,9 +16,9 @@ public static class Judge
     /// <param name="limits">The limits that apply, the one that governs first.</param>
     /// <param name="inCircuit">True when the part was in the circuit.</param>
     /// <param name="uncertainty">The uncertainty of the reading, when known.</param>
-    /// <param name="isGuarded">True when a reading whose uncertainty straddles the limit is undecided.</param>
+    /// <param name="rule">How a reading near its limit is judged.</param>
     public static Verdict Decide(
-        Measured measured, Written<Quantity> reading, IReadOnlyList<Limit> limits, bool inCircuit, ReadingUncertainty? uncertainty, bool isGuarded)
+        Measured measured, Written<Quantity> reading, IReadOnlyList<Limit> limits, bool inCircuit, ReadingUncertainty? uncertainty, DecisionRule rule)
     {
         if (limits.Count == 0)
         {
@@ -31,13 +32,13 @@ public static class Judge
         double? probability = null;
         if (uncertainty is not null
             && ConformityStatement.Of(
-                value.Value, uncertainty.Expanded.Value, limit.Interval.Lower?.Value, limit.Interval.Upper?.Value, isGuarded ? DecisionRule.Guarded : DecisionRule.Simple)
+                value.Value, uncertainty.Expanded.Value, limit.Interval.Lower?.Value, limit.Interval.Upper?.Value, rule)
             .Is(out var statement, out _))
         {
             probability = statement.Probability;
-            if (isGuarded && !statement.Decides)
+            if (Doubt(statement, rule, uncertainty.Expanded) is { } doubt)
             {
-                (outcome, reason) = (VerdictOutcome.Undecided, new(() => $"the uncertainty of {QuantityText.Format(uncertainty.Expanded, 3)} straddles the limit"));
+                (outcome, reason) = (VerdictOutcome.Undecided, doubt);
             }
         }
 
@@ -56,12 +57,27 @@ public static class Judge
             Margin = MarginTo(limit.Interval, value.Value),
             Uncertainty = uncertainty?.Expanded,
             Probability = probability,
-            Remarks = uncertainty is null ? [.. limit.Remarks] : [uncertainty.Arithmetic, .. limit.Remarks],
+            Rule = probability is null ? null : rule,
+            Remarks = uncertainty is null ? [.. limit.Remarks] : RatioWarning(limit.Interval, uncertainty.Expanded) is { } poor ? [uncertainty.Arithmetic, poor, .. limit.Remarks] : [uncertainty.Arithmetic, .. limit.Remarks],
         };
     }
 
-    // For a passive network probed below 0.3 V a parallel path can only lower R and ESR and only raise C: one side of the limit is proved, the other
-    // is not. Common practice, from circuit theory.
+    // What a rule with a guard band does not accept for certain is undecided; one that rejects only what is proved outside doubts that side alone.
+    private static LazyText? Doubt(ConformityStatement statement, DecisionRule rule, Quantity expanded) => (rule.GuardShare, statement.Conformity) switch
+    {
+        (> 0m, Conformity.ProbablyInside or Conformity.ProbablyOutside) => rule.GuardShare == 1m
+            ? new(() => $"the uncertainty of {QuantityText.Format(expanded, 3)} straddles the limit")
+            : new(() => $"it is nearer to the limit than the guard band of {QuantityText.Format(new Quantity(rule.GuardShare, Dimension.Number))} U = {QuantityText.Format(expanded with { Value = statement.GuardBand }, 3)}"),
+        (< 0m, Conformity.ProbablyOutside) => new(() => $"it is outside by less than its uncertainty of {QuantityText.Format(expanded, 3)}, and only what is proved outside is rejected"),
+        _ => null,
+    };
+
+    // Half the range over the uncertainty: a meter that is not four times as good as the tolerance says so. A one-sided limit has no range.
+    private static LazyText? RatioWarning(Interval interval, Quantity expanded) =>
+        interval is { Lower: { } lower, Upper: { } upper } && (upper.Value - lower.Value) / 2m is var half and > 0m && half < TestUncertaintyRatio.Wanted * expanded.Value
+            ? new(() => TestUncertaintyRatio.Of(half, expanded.Value).Is(out var ratio, out _) ? $"warning: {ratio.Warning} ({ratio.Arithmetic}; {TestUncertaintyRatio.Source.Text})" : "the test uncertainty ratio cannot be computed")
+            : null;
+
     private static LazyText? CannotProve(Measured measured, Limit limit, Quantity value, bool inside, bool inCircuit)
     {
         if (inside && limit.ProvesOnlyOutside is { } early)
@@ -74,22 +90,51 @@ public static class Judge
             return late;
         }
 
-        if (!inCircuit)
+        if (limit.NothingBelow is { } low && value.Value < limit.Interval.Lower?.Value)
+        {
+            return low;
+        }
+
+        if (limit.NothingAbove is { } high && value.Value > limit.Interval.Upper?.Value)
+        {
+            return high;
+        }
+
+        return inCircuit ? InCircuit(measured, limit, value) : null;
+    }
+
+    // For a passive network probed below 0.3 V a parallel path can only lower R and ESR and only raise C: one side of the limit is proved, the other
+    // is not. Common practice, from circuit theory.
+    private static LazyText? InCircuit(Measured measured, Limit limit, Quantity value)
+    {
+        InCircuitQuantity? quantity = measured switch
+        {
+            Measured.Resistance => InCircuitQuantity.Resistance,
+            Measured.Capacitance => InCircuitQuantity.Capacitance,
+            Measured.Esr or Measured.LossFactor => InCircuitQuantity.Esr,
+            Measured.Inductance => InCircuitQuantity.Inductance,
+            Measured.ForwardVoltage => InCircuitQuantity.DiodeDrop,
+            Measured.Leakage => InCircuitQuantity.Leakage,
+            _ => null,
+        };
+        if (quantity is not { } known)
         {
             return null;
         }
 
-        var tooHigh = limit.Interval.Upper is { } upper && value.Value > upper.Value;
-        var cannot = measured switch
+        var rule = InCircuitRule.For(known);
+        if (rule.Bias == InCircuitBias.Unreadable)
         {
-            Measured.Leakage => "leakage cannot be read in circuit",
-            Measured.Resistance or Measured.Inductance when !tooHigh => "in circuit a parallel path can only lower the reading: too high would prove a fault, this proves nothing; lift one leg",
-            Measured.Esr or Measured.LossFactor when !tooHigh => "in circuit a parallel path can only lower the reading: too high would prove a fault, this proves nothing",
-            Measured.Capacitance when !tooHigh && !inside => "in circuit a low capacitance makes the part suspect but proves nothing: measure it out of circuit",
-            Measured.Capacitance => "in circuit other capacitances add to the reading: it proves nothing about this part",
-            _ => null,
+            return rule.Proves;
+        }
+
+        var (finding, why) = rule.Look(value.Value, limit.Interval.Lower?.Value, limit.Interval.Upper?.Value);
+        return finding switch
+        {
+            InCircuitFinding.ProvedBad or InCircuitFinding.Proved => null,
+            InCircuitFinding.Suspect => new(() => $"in circuit it reads {why}; that makes the part suspect but proves nothing, measure it out of circuit"),
+            _ => new(() => $"in circuit it reads {why}; so it proves nothing"),
         };
-        return cannot is null ? null : (LazyText)cannot;
     }
 
     // The nearest limit, as a fraction of that limit; a limit of nought has no per cent.

@@ -30,10 +30,23 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
 
         var specification = new AccuracySpecification(
             (fitting.Error?.Value.Value ?? 0m) * 100m, fitting.Digits?.Value ?? 0m, fitting.Step?.Value.Value ?? 0m, fitting.Fixed?.Value.Value ?? 0m);
-        return specification.ExpandedUncertaintyOf(value.Value).Is(out var worked, out _) && worked.Value > 0
-            ? new(new Quantity(worked.Value, value.Dimension), new(() => Working(fitting, value, worked.Value)))
-            : null;
+        if (!specification.ExpandedUncertaintyOf(value.Value).Is(out var worked, out _))
+        {
+            return null;
+        }
+
+        if (fitting.Certificate is { } certificate && WithCalibration(worked.Value, certificate.Value.Value * Math.Abs(value.Value)) is { } both)
+        {
+            return new(new Quantity(both, value.Dimension), new(() => $"{Working(fitting, value, worked.Value)}; with {certificate.Text} from the certificate: sqrt(U1² + U2²) = {QuantityText.Format(new Quantity(both, value.Dimension), 3)}; {UncertaintyBudget.Source.Text}"));
+        }
+
+        return worked.Value > 0 ? new(new Quantity(worked.Value, value.Dimension), new(() => Working(fitting, value, worked.Value))) : null;
     }
+
+    // Both are expanded with k = 2 and independent: the root of the sum of squares, expanded again. Null when it cannot be computed or is nought.
+    private static decimal? WithCalibration(decimal specification, decimal certificate) =>
+        new UncertaintyBudget([new("specification", StandardUncertainty.OfExpanded((double)specification, 2)), new("calibration", StandardUncertainty.OfExpanded((double)certificate, 2))])
+            .Combined().Is(out var together, out _) && together is > 0 and < 1e15 ? 2m * (decimal)together : null;
 
     private static decimal Reach(Accuracy range) => range.UpTo?.Value.Value ?? decimal.MaxValue;
 

@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Verdicts;
@@ -51,6 +52,9 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
 
     /// <summary>The probability that the true value is inside, when the uncertainty is known.</summary>
     public double? Probability { get; init; }
+
+    /// <summary>The rule that decided how the uncertainty counts, when the uncertainty is known.</summary>
+    public DecisionRule? Rule { get; init; }
 
     /// <summary>Whatever a reader must know beside it: the working of the uncertainty, conditions, warnings.</summary>
     public IReadOnlyList<LazyText> Remarks { get; init; } = [];

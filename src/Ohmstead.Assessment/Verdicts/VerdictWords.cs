@@ -8,6 +8,8 @@ namespace Ohmstead.Assessment.Verdicts;
 /// <summary>The words in which verdicts are told, the same in the terminal, in data and on the pages.</summary>
 public static class VerdictWords
 {
+    private const int CloseDigits = 7;
+
     /// <summary>The outcome as a person reads it.</summary>
     public static string Of(VerdictOutcome outcome) => outcome switch
     {
@@ -50,10 +52,19 @@ public static class VerdictWords
     /// <summary>A fraction as a signed percentage with one decimal: -7.0 %.</summary>
     public static string Percent(decimal fraction) => (fraction * 100m).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture) + " %";
 
+    /// <summary>A fraction as a percentage without a sign: one decimal, or three significant digits where that would be nought.</summary>
+    public static string Share(decimal fraction) => Math.Abs(fraction) is > 0m and < 0.0005m and var small
+        ? QuantityText.Format(new Quantity(small * 100m, Dimension.Number), 3) + " %"
+        : (Math.Abs(fraction) * 100m).ToString("0.0", CultureInfo.InvariantCulture) + " %";
+
+    /// <summary>The two ends of an interval in short; ends that lie close together are told with more digits.</summary>
+    public static (string Lower, string Upper) Ends(Quantity lower, Quantity upper) =>
+        Math.Abs(upper.Value - lower.Value) < Math.Abs(lower.Value) / 100m ? (QuantityText.Format(lower, CloseDigits), QuantityText.Format(upper, CloseDigits)) : (Short(lower), Short(upper));
+
     /// <summary>A limit's interval in short.</summary>
     public static string Range(Interval interval) => (interval.Lower, interval.Upper) switch
     {
-        ({ } lower, { } upper) => $"{Short(lower)} … {Short(upper)}",
+        ({ } lower, { } upper) when Ends(lower, upper) is var ends => $"{ends.Lower} … {ends.Upper}",
         ({ } lower, null) => $"at least {Short(lower)}",
         (null, { } upper) => $"at most {Short(upper)}",
         _ => "none",

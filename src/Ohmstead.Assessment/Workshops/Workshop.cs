@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Workshops;
@@ -10,6 +12,7 @@ public sealed class Workshop
     public Workshop(CollectionFile collection, InstrumentsFile? instruments, StockFile? stock, IReadOnlyList<DesignFile> designs)
     {
         Collection = collection;
+        Rule = DecisionRules.Of(collection.Decision?.Value);
         InstrumentsFile = instruments;
         StockFile = stock;
         DesignFiles = designs;
@@ -27,6 +30,9 @@ public sealed class Workshop
 
     /// <summary>The collection file.</summary>
     public CollectionFile Collection { get; }
+
+    /// <summary>How a reading near its limit is judged.</summary>
+    public DecisionRule Rule { get; }
 
     /// <summary>The instruments file, or null when there is none.</summary>
     public InstrumentsFile? InstrumentsFile { get; }

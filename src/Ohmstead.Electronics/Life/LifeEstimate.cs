@@ -8,7 +8,7 @@ namespace Ohmstead.Electronics.Life;
 /// <param name="Model">The model's name: models disagree by several times far from the rated temperature.</param>
 /// <param name="Arithmetic">The working.</param>
 /// <param name="Source">Where the model comes from.</param>
-public sealed record LifeEstimate(double ComputedHours, string Model, string Arithmetic, Source Source)
+public sealed record LifeEstimate(double ComputedHours, string Model, LazyText Arithmetic, Source Source)
 {
     /// <summary>Fifteen years of 8760 hours: sealing rubber ages whatever the oxide does, and makers stand behind no more.</summary>
     public const double CapHours = 131_400;

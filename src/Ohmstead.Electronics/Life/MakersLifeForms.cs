@@ -32,7 +32,7 @@ public static class MakersLifeForms
         {
             double exponent = (ratedRiseKelvin / (10 - (0.25 * ratedRiseKelvin))) - (rise / (10 - (0.25 * rise)));
             double hours = ratedHours * TenKelvinRule.Factor(ratedCelsius, ambientCelsius) * Math.Pow(2, exponent);
-            string working = $"{Temperature(ratedHours, ratedCelsius, ambientCelsius)} x 2^{Figures.Text(exponent, 4)} for a core rise of {Figures.Text(rise, 4)} K = {Figures.Text(hours)} h";
+            var working = new LazyText(() => $"{Temperature(ratedHours, ratedCelsius, ambientCelsius)} x 2^{Figures.Text(exponent, 4)} for a core rise of {Figures.Text(rise, 4)} K = {Figures.Text(hours)} h");
             return Estimate(hours, "ripple form", working, RippleFormSource, ratedCelsius, ambientCelsius);
         });
     }
@@ -48,7 +48,7 @@ public static class MakersLifeForms
             double rippleFactor = RippleFactor(ratedCelsius, ratedRiseKelvin, rippleShare);
             double voltageFactor = Math.Pow(Math.Max(voltageShare, 0.6), -2.5);
             double hours = ratedHours * kelvinFactor * rippleFactor * voltageFactor;
-            string working = $"{Figures.Text(ratedHours)} h x {Figures.Text(kelvinFactor, 4)} x {Figures.Text(rippleFactor)} x {Figures.Text(voltageFactor)} = {Figures.Text(hours)} h";
+            var working = new LazyText(() => $"{Figures.Text(ratedHours)} h x {Figures.Text(kelvinFactor, 4)} x {Figures.Text(rippleFactor)} x {Figures.Text(voltageFactor)} = {Figures.Text(hours)} h");
             return Estimate(hours, "three-factor form", working, ThreeFactorFormSource, ratedCelsius, ambientCelsius);
         });
 
@@ -65,7 +65,7 @@ public static class MakersLifeForms
         {
             double voltageFactor = 4.3 - (3.3 * voltageShare);
             double hours = ratedHours * voltageFactor * TenKelvinRule.Factor(ratedCoreCelsius, coreCelsius);
-            string working = $"{Temperature(ratedHours, ratedCoreCelsius, coreCelsius)} x {Figures.Text(voltageFactor, 4)} = {Figures.Text(hours)} h";
+            var working = new LazyText(() => $"{Temperature(ratedHours, ratedCoreCelsius, coreCelsius)} x {Figures.Text(voltageFactor, 4)} = {Figures.Text(hours)} h");
             return Estimate(hours, "core form", working, CoreFormSource, ratedCoreCelsius, coreCelsius);
         });
 
@@ -75,7 +75,7 @@ public static class MakersLifeForms
         Checked(ratedHours, ratedCelsius, ambientCelsius, Domain.Within("voltage share", voltageShare, 0.1, 1)).Compute(() =>
         {
             double hours = ratedHours / voltageShare * TenKelvinRule.Factor(ratedCelsius, ambientCelsius);
-            string working = $"{Temperature(ratedHours, ratedCelsius, ambientCelsius)} / {Figures.Text(voltageShare)} = {Figures.Text(hours)} h";
+            var working = new LazyText(() => $"{Temperature(ratedHours, ratedCelsius, ambientCelsius)} / {Figures.Text(voltageShare)} = {Figures.Text(hours)} h");
             return Estimate(hours, "linear voltage form", working, LinearVoltageFormSource, ratedCelsius, ambientCelsius);
         });
 
@@ -84,7 +84,7 @@ public static class MakersLifeForms
         Checked(ratedHours, ratedCelsius, caseCelsius).Compute(() =>
         {
             double hours = ratedHours * TenKelvinRule.Factor(ratedCelsius + 10, caseCelsius);
-            return Estimate(hours, "case form", $"{Temperature(ratedHours, ratedCelsius + 10, caseCelsius)} = {Figures.Text(hours)} h",
+            return Estimate(hours, "case form", new(() => $"{Temperature(ratedHours, ratedCelsius + 10, caseCelsius)} = {Figures.Text(hours)} h"),
                 CaseFormSource, ratedCelsius, caseCelsius);
         });
 
@@ -93,7 +93,7 @@ public static class MakersLifeForms
         Domain.Of(Domain.Within("voltage share", voltageShare, 0.1, 1), Domain.Within("exponent", exponent, 0, 12)).Compute(() =>
             Math.Pow(1 / voltageShare, exponent));
 
-    private static LifeEstimate Estimate(double hours, string model, string working, Source source, double ratedCelsius, double celsius) =>
+    private static LifeEstimate Estimate(double hours, string model, LazyText working, Source source, double ratedCelsius, double celsius) =>
         new(hours, model, working, source) { Remarks = [.. TenKelvinRule.Remarks(ratedCelsius, celsius)] };
 
     private static string Temperature(double hours, double rated, double celsius) =>

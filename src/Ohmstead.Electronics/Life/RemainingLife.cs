@@ -7,13 +7,20 @@ namespace Ohmstead.Electronics.Life;
 /// <param name="Latest">With the coolest and shortest use expected.</param>
 /// <param name="Arithmetic">The working.</param>
 /// <param name="Source">Where the rule comes from.</param>
-public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, string Arithmetic, Source Source)
+public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText Arithmetic, Source Source)
 {
     /// <summary>The words that go with every such date.</summary>
     public const string NoPromise = "an estimate, not a promise";
 
+    /// <summary>What such a date means.</summary>
+    public const string Meaning = "After these dates a part may have drifted past its end-of-life limits: measure it, no date is a verdict";
+
     private const double DaysPerYear = 365.25;
     private const int CapYears = 15;
+    private const string CapRemark = "counted for 15 years at most: seals age whether the part works or not";
+
+    /// <summary>Where the rule behind the latest date comes from, when it is another one; else null.</summary>
+    public Source? OtherSource { get; init; }
 
     /// <summary>The limits of the rule that were passed, one line each.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
@@ -48,13 +55,46 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, string Ar
             }
 
             return Outcome<RemainingLife>.Of(
-                new RemainingLife(After(asOf, early.Years), After(asOf, late.Years), $"{early.Working}; {late.Working}",
-                    TenKelvinRule.Source)
+                new RemainingLife(
+                    After(asOf, early.Years), After(asOf, late.Years), new(() => $"{early.Working}; {late.Working}"), TenKelvinRule.Source)
                 {
                     Remarks = [.. early.Remarks.Concat(late.Remarks).Distinct(StringComparer.Ordinal)],
                 });
         });
     }
+
+    /// <summary>
+    /// The dates that two estimates of the whole life give for a part of which only the first day is known, when it runs so many hours a
+    /// year; never more than 15 years after that day.
+    /// </summary>
+    /// <param name="shortest">The shorter estimate; it is counted from the first day that can be meant.</param>
+    /// <param name="longest">The longer estimate; it is counted from the last day that can be meant.</param>
+    /// <param name="hoursPerYear">Hours of running a year.</param>
+    /// <param name="firstDay">The first day on which the part can have begun.</param>
+    /// <param name="lastDay">The last day on which it can have begun; the same when the day is known.</param>
+    public static Outcome<RemainingLife> Between(
+        LifeEstimate shortest, LifeEstimate longest, double hoursPerYear, DateOnly firstDay, DateOnly lastDay) =>
+        Domain.Of(
+            Domain.Within("hours a year", hoursPerYear, 0.1, 8784),
+            Domain.That(firstDay <= lastDay, "the first day is after the last one"),
+            Domain.That(shortest.ComputedHours <= longest.ComputedHours, "the shorter estimate is the longer one"))
+        .Compute(() =>
+        {
+            (double early, double late) = (YearsOf(shortest, hoursPerYear), YearsOf(longest, hoursPerYear));
+            IEnumerable<string> capped = early < CapYears && late < CapYears ? [] : [CapRemark];
+            return new RemainingLife(
+                After(firstDay, early), After(lastDay, late),
+                new(() => $"{Line(shortest, hoursPerYear, firstDay, early)}; {Line(longest, hoursPerYear, lastDay, late)}"), shortest.Source)
+            {
+                OtherSource = longest.Source == shortest.Source ? null : longest.Source,
+                Remarks = [.. shortest.Remarks.Concat(longest.Remarks).Concat(capped).Distinct(StringComparer.Ordinal)],
+            };
+        });
+
+    private static double YearsOf(LifeEstimate life, double hoursPerYear) => Math.Min(life.Hours / hoursPerYear, CapYears);
+
+    private static string Line(LifeEstimate life, double hoursPerYear, DateOnly from, double years) =>
+        $"{life.Model}: {life.Arithmetic}, at {Figures.Text(hoursPerYear)} h a year {Figures.Text(years, 3)} years{(years < CapYears ? "" : " at most")} from {Iso(from)}";
 
     private static Outcome<Span> Years(double rated, double ratedCelsius, IReadOnlyList<DutyPhase> used, double celsius,
         double hoursPerYear)
@@ -69,7 +109,7 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, string Ar
         double years = Math.Min(hours / hoursPerYear, CapYears);
         string working = $"at {Figures.Text(celsius)} degrees {Figures.Text(life.Hours)} h less {Figures.Text(spent)} h used, {Figures.Text(hoursPerYear)} h a year: {Figures.Text(years, 3)} years";
         IEnumerable<string> capped = life.IsCapped || hours / hoursPerYear > CapYears
-            ? ["counted for 15 years at most: seals age whether the part works or not"] : [];
+            ? [CapRemark] : [];
         return Outcome<Span>.Of(new Span(years, working, [.. life.Remarks, .. capped]));
     }
 

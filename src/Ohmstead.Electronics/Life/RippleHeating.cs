@@ -4,6 +4,7 @@ namespace Ohmstead.Electronics.Life;
 public static class RippleHeating
 {
     private static readonly Source Balance = Source.FromMemory("Chemi-Con technical note E1001L", "heat balance of a can");
+    private static readonly Source Triangle = Source.Practice("fundamental of a triangular ripple voltage across a capacitance");
     private static readonly Source Square = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note",
         "ripple");
     private static readonly Source CoreTable = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note",
@@ -53,6 +54,27 @@ public static class RippleHeating
             double kelvin = ratedRiseKelvin * (amperes / ratedAmperes) * (amperes / ratedAmperes);
             return new Worked<double>(
                 kelvin, $"{Figures.Text(ratedRiseKelvin)} K x ({Figures.Text(amperes)} / {Figures.Text(ratedAmperes)})² = {Figures.Text(kelvin, 4)} K", Square);
+        });
+
+    /// <summary>
+    /// The ripple current that a ripple voltage drives through a capacitance, 2 pi f C Vpp / (2 sqrt 3), in ampere r.m.s.: the ripple is taken
+    /// as a triangle and its harmonics are left out, so short charging pulses can be half as much again.
+    /// </summary>
+    /// <param name="peakToPeakVolts">The ripple voltage, peak to peak.</param>
+    /// <param name="hertz">Its frequency: twice the mains frequency behind a full-wave rectifier.</param>
+    /// <param name="farads">The capacitance.</param>
+    public static Outcome<Worked<double>> FromVoltage(double peakToPeakVolts, double hertz, double farads) =>
+        Domain.Of(
+            Domain.NotNegative("ripple voltage", peakToPeakVolts),
+            Domain.Within("ripple frequency", hertz, 1, 1e6),
+            Domain.Positive("capacitance", farads))
+        .Compute(() =>
+        {
+            double amperes = 2 * Math.PI * hertz * farads * peakToPeakVolts / (2 * Math.Sqrt(3));
+            return new Worked<double>(
+                amperes,
+                new(() => $"2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x {Figures.Text(peakToPeakVolts)} V / (2 sqrt 3) = {Figures.Text(amperes, 4)} A"),
+                Triangle);
         });
 
     /// <summary>The core's temperature from the case's, Ta + alpha (Tc - Ta), alpha by diameter; refused above 35 mm.</summary>

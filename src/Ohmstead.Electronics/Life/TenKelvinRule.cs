@@ -22,7 +22,8 @@ public static class TenKelvinRule
         Checked(ratedHours, ratedCelsius, celsius).Compute(() =>
         {
             double hours = ratedHours * Factor(ratedCelsius, celsius);
-            string working = $"{Figures.Text(ratedHours)} h x 2^(({Figures.Text(ratedCelsius)} - {Figures.Text(celsius)}) / 10) = {Figures.Text(hours, 7)} h";
+            var working = new LazyText(() =>
+                $"{Figures.Text(ratedHours)} h x 2^(({Figures.Text(ratedCelsius)} - {Figures.Text(celsius)}) / 10) = {Figures.Text(hours, 7)} h");
             return new LifeEstimate(hours, Model, working, Source) { Remarks = [.. Remarks(ratedCelsius, celsius)] };
         });
 
@@ -44,9 +45,13 @@ public static class TenKelvinRule
         .Compute(() =>
         {
             double hours = 1 / phases.Sum(p => p.Hours / total / (ratedHours * Factor(ratedCelsius, p.Celsius)));
-            string terms = string.Join(" + ",
-                phases.Select(p => $"{Figures.Text(p.Hours / total, 4)} / {Figures.Text(ratedHours * Factor(ratedCelsius, p.Celsius))} h"));
-            return new LifeEstimate(hours, Model, $"1 / ({terms}) = {Figures.Text(hours)} h", Source)
+            var working = new LazyText(() =>
+            {
+                string terms = string.Join(" + ",
+                    phases.Select(p => $"{Figures.Text(p.Hours / total, 4)} / {Figures.Text(ratedHours * Factor(ratedCelsius, p.Celsius))} h"));
+                return $"1 / ({terms}) = {Figures.Text(hours)} h";
+            });
+            return new LifeEstimate(hours, Model, working, Source)
             {
                 Remarks = [.. phases.SelectMany(p => Remarks(ratedCelsius, p.Celsius)).Distinct(StringComparer.Ordinal)],
             };

@@ -11,6 +11,8 @@ namespace Ohmstead.Electronics.Parts;
 /// <param name="Source">Where it comes from.</param>
 public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFraction, decimal? LooseFraction, string Accept, Source Source)
 {
+    private const string ReadingIsNotEnough = "passes or fails by a test, and the test is named: a pass says what was tried and no more";
+
     private static readonly Source Practice = Source.CommonPractice;
     private static readonly Source Pots = Source.FromMemory("IEC 60393-1", "terms");
     private static readonly Source Insulation = Source.FromMemory("IEC 60335-1 and IEC 60601 of their time", "insulation");
@@ -20,10 +22,10 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
     public static IReadOnlyList<AcceptLimit> All { get; } =
     [
         new("carbon composition resistor", "resistance at low voltage, 25 degrees", 0m, 0.20m,
-            "its mark; ±20 % where uncritical (grid leaks, pull-ups); replace beyond or when noisy", Practice),
-        new("carbon film resistor", "resistance", 0.02m, null, "its mark and 2 % of ageing", Practice),
-        new("metal film resistor", "resistance", 0.01m, null, "its mark and 0.5 to 1 % of ageing", Practice),
-        new("wire-wound resistor", "resistance, end caps", 0m, null, "its mark; four wires when low", Practice),
+            "its mark; ±20 % where uncritical (grid leaks, pull-ups); replace beyond or when noisy", Practice) { UsualTolerance = 0.20m },
+        new("carbon film resistor", "resistance", 0.02m, null, "its mark and 2 % of ageing", Practice) { UsualTolerance = 0.05m },
+        new("metal film resistor", "resistance", 0.01m, null, "its mark and 0.5 to 1 % of ageing", Practice) { UsualTolerance = 0.05m },
+        new("wire-wound resistor", "resistance, end caps", 0m, null, "its mark; four wires when low", Practice) { UsualTolerance = 0.10m },
         new("precision divider", "ratio, not only resistance", null, null, "ratio within the instrument's specification", Practice),
         new("potentiometer", "end to end, wiper, sweep", null, 0.20m,
             "±20 % end to end, wiper at the end to 5 % or 2 Ω, contact variation to 3 %, no dropout in the sweep", Pots),
@@ -42,7 +44,22 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
         new("bipolar transistor", "base drop, gain at a stated current, leakage", null, null,
             "gain within its sheet; germanium with ten times the leakage of its type is replaced", Practice),
         new("regulator", "output, ripple, headroom", null, null, "its sheet over line, load and temperature", Sheets),
+        new("relay", "coil resistance; contacts by a test", null, 0.20m,
+            "coil ±10 to 20 % of its mark at 20 degrees (copper gains 0.4 % a kelvin); pulls in and drops out by test", Practice),
+        new("motor", "winding resistance", null, 0.20m, "±10 to 20 % of its mark at 20 degrees (copper gains 0.4 % a kelvin)", Practice),
+        new("cell", "voltage, under its load where it can be", null, null, "above the end-point voltage of its chemistry", Practice),
+        new("memory", "a test of every cell, read and written", null, null, ReadingIsNotEnough, Practice),
+        new("integrated circuit", "a test of its function", null, null, ReadingIsNotEnough, Practice),
+        new("valve", "anode current or slope at its sheet's voltages", null, null, "by its data book; a tester's scale is a comparison",
+            Practice),
     ];
+
+    /// <summary>The widest tolerance that parts of this kind were usually sold with, as a fraction; what holds where none is written.
+    /// Null where there is no such figure.</summary>
+    public decimal? UsualTolerance { get; init; }
+
+    /// <summary>The limit of a kind of part, or null when none is known here.</summary>
+    public static AcceptLimit? Find(string part) => All.FirstOrDefault(limit => limit.Part == part);
 
     /// <summary>The range for a nominal value with a marked tolerance, ageing added; refused when no figure is usual for the
     /// part.</summary>
@@ -56,7 +73,7 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
             decimal spread = nominal * (tolerance + ExtraFraction!.Value);
             return new Worked<(decimal Low, decimal High)>(
                 (nominal - spread, nominal + spread),
-                $"{Figures.Text(nominal)} ± ({Figures.Percent(tolerance)} + {Figures.Percent(ExtraFraction.Value)}): {Figures.Text(nominal - spread)} to {Figures.Text(nominal + spread)}",
+                new(() => $"{Figures.Text(nominal)} ± ({Figures.Percent(tolerance)} + {Figures.Percent(ExtraFraction.Value)}): {Figures.Text(nominal - spread)} to {Figures.Text(nominal + spread)}"),
                 Source);
         });
 }

@@ -33,12 +33,20 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
     /// <summary>The rule of a quantity.</summary>
     public static InCircuitRule For(InCircuitQuantity quantity) => All.First(r => r.Quantity == quantity);
 
-    /// <summary>What a reading in circuit proves against its limits; a null limit is open.</summary>
+    /// <summary>What a reading in circuit proves against its limits, with its arithmetic; a null limit is open.</summary>
     public Worked<InCircuitFinding> Judge(decimal reading, decimal? lowerLimit, decimal? upperLimit)
+    {
+        (InCircuitFinding finding, string why) = Look(reading, lowerLimit, upperLimit);
+        return new Worked<InCircuitFinding>(finding, $"{Figures.Text(reading)} reads {why}", Source);
+    }
+
+    /// <summary>What a reading in circuit proves against its limits, and why in words that go on from "it reads"; a null limit is
+    /// open.</summary>
+    public (InCircuitFinding Finding, string Why) Look(decimal reading, decimal? lowerLimit, decimal? upperLimit)
     {
         bool low = reading < lowerLimit;
         bool high = reading > upperLimit;
-        (InCircuitFinding finding, string why) = Bias switch
+        return Bias switch
         {
             InCircuitBias.ReadsLow when high => (InCircuitFinding.ProvedBad, "above its upper limit: no parallel path can raise it"),
             InCircuitBias.ReadsLow when low =>
@@ -49,11 +57,10 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
                 (InCircuitFinding.NoEvidence, "above its upper limit: a parallel part does the same, lift one leg"),
             InCircuitBias.True when low || high => (InCircuitFinding.ProvedBad, low ? "below its lower limit" : "above its upper limit"),
             InCircuitBias.True => (InCircuitFinding.Proved, "inside its limits"),
-            InCircuitBias.Unreadable => (InCircuitFinding.NoEvidence, "it cannot be read in circuit"),
+            InCircuitBias.Unreadable => (InCircuitFinding.NoEvidence, "the whole circuit: leakage cannot be read in circuit"),
             InCircuitBias.ReadsLow => (InCircuitFinding.Consistent, "not above its upper limit: it may still be above it out of circuit"),
             _ => (InCircuitFinding.Consistent, "not below its lower limit: it may still be below it out of circuit"),
         };
-        return new Worked<InCircuitFinding>(finding, $"{Figures.Text(reading)} reads {why}", Source);
     }
 }
 

@@ -25,6 +25,12 @@ public sealed record LinearRegulator(
         new("78L05C", 4.60m, 5.40m, 4.5m, 5.5m, 7m, Sheets),
     ];
 
+    /// <summary>The regulator of a type number, or null.</summary>
+    public static LinearRegulator? Find(string type) => All.FirstOrDefault(known => string.Equals(known.Part, type, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>A usual three-terminal regulator for an output voltage, or null: it stands for one whose sheet is not at hand.</summary>
+    public static LinearRegulator? LikeFor(decimal outputVolts) => All.FirstOrDefault(known => (known.LowVolts + known.HighVolts) / 2m == outputVolts);
+
     /// <summary>What an output voltage, with the input beside it, says of the regulator.</summary>
     public RegulatorState Judge(decimal inputVolts, decimal outputVolts)
     {

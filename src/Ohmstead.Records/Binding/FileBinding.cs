@@ -25,7 +25,7 @@ public static class FileBinding
             Keeper = fields.Text("keeper"),
             Place = fields.Text("place"),
             IsInvented = fields.Word("invented") is { Value: "yes" },
-            IsGuarded = fields.Word("decision") is not { Value: "simple" },
+            Decision = fields.Word("decision"),
             LookEvery = fields.Quantity("look_every"),
             Duty = Duty(fields.Mapping("duty")),
             Note = fields.Text("note"),
@@ -173,6 +173,12 @@ public static class FileBinding
             Low = isKnown ? fields.Quantity("low", dimension) : null,
             High = isKnown ? fields.Quantity("high", dimension) : null,
             RippleLimit = fields.Quantity("ripple_limit"),
+            Rail = fields.Word("rail"),
+            RatedCurrent = fields.Quantity("rated_current"),
+            Reservoir = fields.Id("reservoir"),
+            Winding = fields.Quantity("winding"),
+            Input = fields.Id("input"),
+            SourceResistance = fields.Quantity("source_resistance"),
             Hours = fields.Number("hours"),
             IsRequired = fields.Word("required") is not { Value: "no" },
             Source = fields.Text("source"),
@@ -223,7 +229,10 @@ public static class FileBinding
             _ => Dimension.Voltage,
         };
         return new Accuracy(
-            measures, fields.Quantity("error"), fields.Count("digits"), fields.Quantity("step", dimension), fields.Quantity("fixed", dimension), fields.Quantity("up_to", dimension), fields.Spot);
+            measures, fields.Quantity("error"), fields.Count("digits"), fields.Quantity("step", dimension), fields.Quantity("fixed", dimension), fields.Quantity("up_to", dimension), fields.Spot)
+        {
+            Certificate = fields.Quantity("certificate"),
+        };
     }
 
     private static Lot? Lot(Fields fields) => (fields.Id("lot"), PartBinding.Values(fields, isLot: true)) is not ({ } id, { } values) ? null : new Lot(id, values, fields.Spot)

@@ -7,14 +7,15 @@ namespace Ohmstead.Records.Binding;
 /// <summary>Reads parts.</summary>
 public static class PartBinding
 {
-    /// <summary>The quantity that a kind of part is marked with: farad for a capacitor, ohm for a resistor, and so on.</summary>
+    /// <summary>The quantity that a kind of part is marked with: farad for a capacitor, ohm for a resistor, and so on. The limits of a transistor are its gain.</summary>
     public static Dimension MainDimension(string kind) => PartKind.Family(kind) switch
     {
         PartFamily.Capacitor => Dimension.Capacitance,
-        PartFamily.Resistor => Dimension.Resistance,
+        PartFamily.Resistor or PartFamily.Coil => Dimension.Resistance,
         PartFamily.Inductor => Dimension.Inductance,
         PartFamily.Crystal => Dimension.Frequency,
         PartFamily.Fuse => Dimension.Current,
+        PartFamily.Transistor => Dimension.Number,
         _ => Dimension.Voltage,
     };
 
@@ -35,12 +36,14 @@ public static class PartBinding
         var resistance = fields.Quantity("resistance");
         var inductance = fields.Quantity("inductance");
         var frequency = fields.Quantity("frequency");
+        var rated = fields.Quantity("rated_voltage");
         var (nominal, marked) = dimension switch
         {
             Dimension.Capacitance => (capacitance, "capacitance"),
             Dimension.Resistance => (resistance, "resistance"),
             Dimension.Inductance => (inductance, "inductance"),
             Dimension.Frequency => (frequency, "frequency"),
+            Dimension.Voltage => (rated, "rated_voltage"),
             _ => (null, null),
         };
 
@@ -53,7 +56,7 @@ public static class PartBinding
             Inductance = inductance,
             Frequency = frequency,
             Tolerance = isNominalRead ? fields.Tolerance("tolerance", dimension, nominal?.Value) : null,
-            RatedVoltage = fields.Quantity("rated_voltage"),
+            RatedVoltage = rated,
             Temperature = fields.Quantity("temperature"),
             Power = fields.Quantity("power"),
             Current = fields.Quantity("current"),
@@ -62,6 +65,8 @@ public static class PartBinding
             LeakageLimit = fields.Quantity("leakage_limit"),
             Life = fields.Quantity("life"),
             RippleCurrent = fields.Quantity("ripple_current"),
+            Material = fields.Word("material"),
+            Cells = fields.Count("cells"),
             Polarity = fields.Word("polarity"),
             SafetyClass = fields.Word("safety_class"),
             Form = fields.Word("form"),

@@ -22,8 +22,8 @@ public sealed record CollectionFile(string Path, string Name)
     /// <summary>True when everything in it is invented, as in an example.</summary>
     public bool IsInvented { get; init; }
 
-    /// <summary>True when a reading whose uncertainty straddles a limit is undecided; false when it is taken as it stands.</summary>
-    public bool IsGuarded { get; init; } = true;
+    /// <summary>How a reading near its limit is judged, a word of the vocabulary; guarded when not said.</summary>
+    public Written<string>? Decision { get; init; }
 
     /// <summary>How often a board is looked at again, in whole days; null when not said.</summary>
     public Written<Quantity>? LookEvery { get; init; }
@@ -80,6 +80,24 @@ public sealed record TestPoint(Written<string> Name, string Measures, Spot Spot,
 
     /// <summary>The highest ripple allowed.</summary>
     public Written<Quantity>? RippleLimit { get; init; }
+
+    /// <summary>What the rail is or feeds.</summary>
+    public Written<string>? Rail { get; init; }
+
+    /// <summary>The current the rail is rated for.</summary>
+    public Written<Quantity>? RatedCurrent { get; init; }
+
+    /// <summary>The reservoir capacitor whose ripple shows here.</summary>
+    public Written<string>? Reservoir { get; init; }
+
+    /// <summary>The voltage r.m.s. of the winding that feeds it, at full load.</summary>
+    public Written<Quantity>? Winding { get; init; }
+
+    /// <summary>The point before the regulator of this rail.</summary>
+    public Written<string>? Input { get; init; }
+
+    /// <summary>The resistance that a meter sees here.</summary>
+    public Written<Quantity>? SourceResistance { get; init; }
 
     /// <summary>The least hours of soak.</summary>
     public Written<decimal>? Hours { get; init; }

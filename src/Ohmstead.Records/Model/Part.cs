@@ -70,6 +70,12 @@ public sealed record PartValues(Written<string> Kind)
     /// <summary>Safety class of a suppression capacitor.</summary>
     public Written<string>? SafetyClass { get; init; }
 
+    /// <summary>What it is made of: junction, dielectric or chemistry.</summary>
+    public Written<string>? Material { get; init; }
+
+    /// <summary>Cells in series.</summary>
+    public Written<int>? Cells { get; init; }
+
     /// <summary>Form of the body.</summary>
     public Written<string>? Form { get; init; }
 

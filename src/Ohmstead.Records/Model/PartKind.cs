@@ -18,6 +18,12 @@ public enum PartFamily
     /// <summary>Marked in ampere.</summary>
     Fuse,
 
+    /// <summary>A winding with an armature, marked in ohm: relays and motors.</summary>
+    Coil,
+
+    /// <summary>Judged by its current gain.</summary>
+    Transistor,
+
     /// <summary>Everything that is judged by pass or fail, by a voltage, or not at all.</summary>
     Other,
 }
@@ -36,6 +42,8 @@ public static class PartKind
         "inductor" or "transformer" => PartFamily.Inductor,
         "crystal" => PartFamily.Crystal,
         "fuse" => PartFamily.Fuse,
+        "relay" or "motor" => PartFamily.Coil,
+        "transistor" or "germanium transistor" => PartFamily.Transistor,
         _ => PartFamily.Other,
     };
 

@@ -18,7 +18,11 @@ public sealed record Calibration(Written<DateOnly> Date, Written<Quantity>? Vali
 /// <param name="UpTo">The largest reading this holds for.</param>
 /// <param name="Spot">Where it is written.</param>
 public sealed record Accuracy(
-    Written<string> Measures, Written<Quantity>? Error, Written<int>? Digits, Written<Quantity>? Step, Written<Quantity>? Fixed, Written<Quantity>? UpTo, Spot Spot);
+    Written<string> Measures, Written<Quantity>? Error, Written<int>? Digits, Written<Quantity>? Step, Written<Quantity>? Fixed, Written<Quantity>? UpTo, Spot Spot)
+{
+    /// <summary>The expanded uncertainty (k = 2) of the calibration itself, as a fraction of the reading, from its certificate.</summary>
+    public Written<Quantity>? Certificate { get; init; }
+}
 
 /// <summary>A measuring instrument.</summary>
 /// <param name="Id">Its name in the records.</param>

@@ -65,6 +65,12 @@ public static class FileShapes
             Key.AnyQuantity("low", "The lowest value allowed.", "14.25 V"),
             Key.AnyQuantity("high", "The highest value allowed.", "15.75 V"),
             Key.Quantity("ripple_limit", Dimension.Voltage, "The highest ripple allowed, peak to peak.", "10 mV"),
+            Key.Word("rail", Vocabulary.Rails, "What the rail is or feeds; decides its usual limits where none are written."),
+            Key.Quantity("rated_current", Dimension.Current, "The current the rail is rated for; a dummy load follows from it.", "2 A"),
+            Key.Id("reservoir", "The reservoir capacitor whose ripple shows here, from the parts.", "C1"),
+            Key.Quantity("winding", Dimension.Voltage, "The voltage r.m.s. at full load of the winding that feeds this point.", "12 V"),
+            Key.Id("input", "The point before the regulator of this rail; its headroom follows from it.", "raw"),
+            Key.Quantity("source_resistance", Dimension.Resistance, "The resistance that a meter sees here; decides how much it pulls the voltage down.", "470 kΩ"),
             Key.Number("hours", "The least hours of a soak.", "4"),
             Key.Word("required", Vocabulary.YesNo, "Whether a board of this design must pass it to be fit to run; yes when not said."),
             Key.Text("source", "Where the limit comes from.", "service sheet 3"),
@@ -98,6 +104,7 @@ public static class FileShapes
             Key.AnyQuantity("step", "The step of the last digit.", "0.1 µF"),
             Key.AnyQuantity("fixed", "A fixed part of the error.", "5 pF"),
             Key.AnyQuantity("up_to", "The largest reading this holds for.", "2000 µF"),
+            Key.Quantity("certificate", Dimension.Ratio, "The expanded uncertainty (k = 2) of the calibration itself, as part of the reading, from its certificate.", "0.2 %"),
         ]);
 
     private static readonly Shape Instrument = new(
@@ -156,7 +163,7 @@ public static class FileShapes
             Key.Text("keeper", "Who keeps it.", "RK"),
             Key.Text("place", "Where it is.", "Saltmarsh Point"),
             Key.Word("invented", Vocabulary.YesNo, "Whether everything in it is invented, as in an example."),
-            Key.Word("decision", Vocabulary.DecisionRules, "How a reading near its limit is judged: guarded leaves a reading undecided whose uncertainty straddles the limit, simple takes it as it stands."),
+            Key.Word("decision", Vocabulary.DecisionRules, "How a reading near its limit is judged: guarded leaves undecided what the uncertainty U does not prove, guarded to five per cent takes 0.83 U, three sigma 1.5 U, six sigma 3 U; simple takes a reading as it stands; uncritical rejects only what is proved outside, save of safety parts."),
             Key.Quantity("look_every", Dimension.Duration, "How often a board is looked at again.", "24 months"),
             Key.Mapping("duty", Duty, "How much and how warm boards run when they do not say it themselves."),
             Format, Note,

@@ -27,7 +27,7 @@ public static class PartShape
     public static Key Tolerance { get; } = Key.Tolerance("tolerance", "The marked tolerance: symmetric, asymmetric or an IEC 60062 letter.", "-10/+50 %");
 
     /// <summary>Rated voltage.</summary>
-    public static Key RatedVoltage { get; } = Key.Quantity("rated_voltage", Dimension.Voltage, "The voltage the part is rated for.", "25 V");
+    public static Key RatedVoltage { get; } = Key.Quantity("rated_voltage", Dimension.Voltage, "The voltage the part is rated for; for a zener diode, a regulator or a pack of cells the voltage it gives.", "25 V");
 
     /// <summary>Working voltage.</summary>
     public static Key WorkingVoltage { get; } = Key.Quantity("working_voltage", Dimension.Voltage, "The voltage the part sees in this place.", "15.2 V");
@@ -74,6 +74,12 @@ public static class PartShape
     /// <summary>Safety class.</summary>
     public static Key SafetyClass { get; } = Key.Word("safety_class", Vocabulary.SafetyClasses, "The class of a suppression capacitor, IEC 60384-14.");
 
+    /// <summary>What it is made of.</summary>
+    public static Key Material { get; } = Key.Word("material", Vocabulary.Materials, "What it is made of where the kind does not say it: junction, dielectric or chemistry; decides its usual limits.");
+
+    /// <summary>Cells in series.</summary>
+    public static Key Cells { get; } = Key.Count("cells", "How many cells a pack has in series.", "3");
+
     /// <summary>Form of the body.</summary>
     public static Key Form { get; } = Key.Word("form", Vocabulary.Forms, "The body and how its leads leave it.");
 
@@ -105,7 +111,7 @@ public static class PartShape
     public static IReadOnlyList<Key> Values { get; } =
     [
         Role, Capacitance, Resistance, Inductance, Tolerance, RatedVoltage, WorkingVoltage, Temperature, Power, Current, Frequency, LossFactorLimit, EsrLimit, EsrLow,
-        LeakageLimit, Low, High, Life, RippleCurrent, Polarity, SafetyClass, Form, LeadPitch, Diameter, Height, Maker, Series, Type, DateCode, Note,
+        LeakageLimit, Low, High, Life, RippleCurrent, Material, Cells, Polarity, SafetyClass, Form, LeadPitch, Diameter, Height, Maker, Series, Type, DateCode, Note,
     ];
 
     /// <summary>A part in its place.</summary>

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Supplies;
+
 namespace Ohmstead.Records.Shapes;
 
 /// <summary>The closed lists of words that records use. The words are the trade's.</summary>
@@ -33,7 +35,7 @@ public static class Vocabulary
     public static IReadOnlyList<string> Hazards { get; } =
     [
         "mains", "charged capacitor", "picture tube", "leaking cell", "lithium cell", "oil-filled part", "asbestos", "selenium rectifier", "beryllia",
-        "mercury", "radium", "hot parts", "crazed suppressor", "lead and flux",
+        "mercury", "radium", "hot parts", "crazed suppressor", "lead and flux", "switching supply", "cell pack", "leaked electrolyte",
     ];
 
     /// <summary>What is measured at a test point.</summary>
@@ -79,5 +81,15 @@ public static class Vocabulary
     public static IReadOnlyList<string> YesNo { get; } = ["yes", "no"];
 
     /// <summary>How a reading near its limit is judged.</summary>
-    public static IReadOnlyList<string> DecisionRules { get; } = ["guarded", "simple"];
+    public static IReadOnlyList<string> DecisionRules { get; } = ["guarded", "simple", "guarded to five per cent", "three sigma", "six sigma", "uncritical"];
+
+    /// <summary>What a part is made of: the junction of a semiconductor, the dielectric of a ceramic, the chemistry of a cell.</summary>
+    public static IReadOnlyList<string> Materials { get; } =
+    [
+        "silicon", "germanium", "Schottky", "C0G", "X7R", "Z5U", "Y5V", "lithium", "nickel-cadmium", "nickel-metal hydride", "alkaline", "zinc-carbon",
+        "silver oxide", "lead-acid",
+    ];
+
+    /// <summary>What a supply rail is or feeds.</summary>
+    public static IReadOnlyList<string> Rails => UsualRail.Words;
 }

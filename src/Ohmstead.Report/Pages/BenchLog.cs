@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
@@ -108,6 +109,9 @@ internal static class BenchLog
                 VerdictCell.Write(html, verdict);
             }
         }
+
+        // What a frequency is off by stands in its own verdict.
+        NoteLines.Write(html, PointNotes.Of(board, assessed).Concat(assessed.Verdicts.Where(verdict => verdict.Measured != Measured.Frequency).SelectMany(verdict => PartNotes.Of(board, assessed, verdict))));
 
         if (assessed.Verdicts.Count == 0)
         {

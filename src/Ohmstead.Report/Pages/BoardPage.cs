@@ -26,6 +26,7 @@ public static class BoardPage
         PartsTable.Write(html, board);
         DriftTable.Write(html, board);
         ProofTable.Write(html, board);
+        LifeTable.Write(html, board);
         BenchLog.Write(html, board);
         Waits(html, board);
         Story(html, context, board);

@@ -1,6 +1,6 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Notes;
 using Ohmstead.Electronics.Hazards;
-using Ohmstead.Electronics.Quantities;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
@@ -8,9 +8,6 @@ namespace Ohmstead.Report.Pages;
 /// <summary>What can hurt, how long it takes to bleed down, and always to whom a figure defers. It is as loud as what it says: most of all where something must be made safe first.</summary>
 internal static class Cautions
 {
-    // To 60 V d.c.: the usual boundary of touchable voltage, IEC 62368-1:2018 table 4 (from memory). It is where the figure stops, not a permission.
-    private const double BleedsTo = 60;
-
     /// <summary>Writes the cautions of a board, or says that it names none.</summary>
     public static void Write(HtmlWriter html, IReadOnlyList<AssessedHazard> hazards)
     {
@@ -82,48 +79,49 @@ internal static class Cautions
 
         if (assessed.MadeSafe is null)
         {
-            clauses.AddRange(Figures(hazard));
+            clauses.AddRange(HazardNotes.Figures(hazard).Select(note => note.Says));
 
             // What holds for the kind is said once; said for each of six capacitors, nobody would read it.
-            clauses.AddRange(!told.Add(hazard.Kind.Value) ? [] : HazardCatalogue.All.FirstOrDefault(known => known.Name == CatalogueId(hazard.Kind.Value))?.Cautions.Where(caution => caution != SafetyNotice.Defer) ?? []);
+            clauses.AddRange(told.Add(hazard.Kind.Value) ? HazardNotes.Cautions(hazard.Kind.Value) : []);
         }
 
         if (clauses.Count > 0)
         {
             html.Text($": {string.Join("; ", clauses)}.");
         }
-    }
 
-    private static IEnumerable<string> Figures(Records.Model.Hazard hazard)
-    {
-        if (hazard.Voltage is not { } voltage || hazard.Capacitance is not { } capacitance)
+        if (assessed.MadeSafe is null)
         {
-            yield break;
-        }
-
-        var (volts, farads) = (voltage.Value.Value, capacitance.Value.Value);
-        if (StoredEnergy.Of(farads, volts).Is(out var energy, out _))
-        {
-            yield return $"{capacitance.Text} at {voltage.Text} holds {QuantityText.Format(new Quantity(decimal.Round(energy.Joules, 4), Dimension.Energy), 3)}";
-        }
-
-        if (hazard.Bleed is { } bleed && (double)volts > BleedsTo && Discharge.Seconds((double)bleed.Value.Value, (double)farads, (double)volts, BleedsTo).Is(out var seconds, out _))
-        {
-            yield return $"through {bleed.Text} it needs {QuantityText.Format(new Quantity((decimal)Math.Ceiling(seconds.Value), Dimension.Duration))} to fall to 60 V, if the resistor is not open: measure";
+            Working(html, hazard);
         }
     }
 
-    private static string CatalogueId(string kind) => kind switch
+    private static void Working(HtmlWriter html, Records.Model.Hazard hazard)
     {
-        "charged capacitor" => "stored-energy",
-        "picture tube" => "picture-tube",
-        "leaking cell" => "rechargeable-cell",
-        "lithium cell" => "lithium-cell",
-        "oil-filled part" => "polychlorinated-oil",
-        "selenium rectifier" => "selenium",
-        "crazed suppressor" => "crazed-suppressor",
-        "lead and flux" => "lead-and-flux",
-        "hot parts" => "hot-parts",
-        _ => kind,
-    };
+        var (notes, above, source) = (HazardNotes.Figures(hazard), HazardNotes.Above(hazard), HazardNotes.CautionSource(hazard.Kind.Value));
+        if (notes.Count + above.Count == 0)
+        {
+            return;
+        }
+
+        using var fold = html.Open(Tag.Details);
+        html.Open(Tag.Summary).Text("Working and limits in standards");
+        using var list = html.Open(Tag.Ul, ClassName.Working);
+        foreach (var note in notes)
+        {
+            html.Open(Tag.Li).Text($"{note.Arithmetic} ({note.Source})");
+        }
+
+        foreach (var limit in above)
+        {
+            html.Open(Tag.Li).Text($"Above {limit}");
+        }
+
+        if (source is not null)
+        {
+            html.Open(Tag.Li).Text($"Cautions: {source}");
+        }
+
+        html.Open(Tag.Li).Text("A limit in a standard is no permission: defer to local codes and licensed practice.");
+    }
 }

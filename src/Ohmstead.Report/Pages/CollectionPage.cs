@@ -30,6 +30,7 @@ public static class CollectionPage
     {
         Opening(html, context, boards);
         Next(html, boards);
+        AheadTable.WriteNext(html, context, boards);
         Waits(html, context, boards);
         BuyingTable.Write(html, context, boards, MostRows);
         Kept(html, boards);

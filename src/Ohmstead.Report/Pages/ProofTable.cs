@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Notes;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Style;
 
@@ -9,15 +10,29 @@ internal static class ProofTable
 {
     private static readonly Column[] Columns = [new("Point", IsShort: true), new("Day", IsShort: true), "Result"];
 
-    /// <summary>Writes the table.</summary>
+    /// <summary>Writes the table, and what to know for proving where the design says it.</summary>
     public static void Write(HtmlWriter html, BoardAssessment board)
     {
-        if (board.Proofs.Count == 0)
+        var advice = board.Points.Select(point => (Name: point.Name.Value, Notes: PointNotes.OfDesign(board, point))).Where(pair => pair.Notes.Count > 0).ToArray();
+        if (board.Proofs.Count == 0 && advice.Length == 0)
         {
             return;
         }
 
-        using var entry = Entry.Open(html, "proof", "Proof", "the latest first");
+        using var entry = Entry.Open(html, "proof", "Proof", board.Proofs.Count == 0 ? null : "the latest first");
+        foreach (var (name, notes) in advice)
+        {
+            NoteLines.Write(html, notes.Select(note => note with { Says = $"{name}: {note.Says}" }));
+        }
+
+        if (board.Proofs.Count > 0)
+        {
+            Proofs(html, board);
+        }
+    }
+
+    private static void Proofs(HtmlWriter html, BoardAssessment board)
+    {
         using var table = Ledger.Open(html, "Proof", Columns);
         using var body = html.Open(Tag.TBody);
         foreach (var proof in board.Proofs.Reverse())
@@ -30,6 +45,8 @@ internal static class ProofTable
             {
                 VerdictCell.Write(html, verdict);
             }
+
+            NoteLines.Write(html, PointNotes.Of(board, proof));
 
             // A pass or a fail is said once more only where no value says it.
             if (proof.Verdicts.Count == 0 || proof.Proof.Result is not null)

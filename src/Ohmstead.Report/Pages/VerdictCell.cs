@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Report.Html;
@@ -75,12 +76,22 @@ internal static class VerdictCell
 
         if (verdict.Margin is { } margin)
         {
-            html.Open(Tag.Li).Text(margin < 0 ? $"Beyond the limit by {VerdictWords.Percent(-margin)[1..]} of it" : margin == 0 ? "Exactly on the limit, which is inside" : $"Room to the limit: {VerdictWords.Percent(margin)[1..]} of it");
+            html.Open(Tag.Li).Text(margin < 0 ? $"Beyond the limit by {VerdictWords.Share(margin)} of it" : margin == 0 ? "Exactly on the limit, which is inside" : $"Room to the limit: {VerdictWords.Share(margin)} of it");
         }
 
         if (verdict.Probability is { } probability)
         {
             html.Open(Tag.Li).Text($"Inside with probability {probability.ToString("0.0000", CultureInfo.InvariantCulture)} (JCGM 106:2012, clause 7, from memory)");
+        }
+
+        if (verdict is { Rule: { } rule, Uncertainty: { } uncertainty })
+        {
+            html.Open(Tag.Li).Text($"Decided by: {DecisionRules.Words(rule)}; U = {QuantityText.Format(uncertainty, 3)}");
+        }
+
+        if (PartNotes.Frequency(verdict) is { } note)
+        {
+            html.Open(Tag.Li).Text(note.Line);
         }
 
         foreach (var remark in verdict.Remarks)

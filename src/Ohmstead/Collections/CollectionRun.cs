@@ -29,14 +29,14 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
     {
         var findings = new List<Finding>();
         var first = NodeReaders.ForWorker(0);
-        var workshop = WorkshopLoader.Load(folder, new FileReader(folder, first, options.Limits), new SchemaOpinion(options.IsThorough), findings);
+        var workshop = WorkshopLoader.Load(folder, new FileReader(folder, first, options), new SchemaOpinion(options.IsThorough), findings);
         var boards = folder.Boards;
         var results = new BoardResult[boards.Count];
         var (next, done) = (-1, 0);
         var pictures = new FolderPictures(folder.Root);
         void Work(INodeReader nodes)
         {
-            var reader = new FileReader(folder, nodes, options.Limits);
+            var reader = new FileReader(folder, nodes, options);
             var schemas = new SchemaOpinion(options.IsThorough);
             var assessor = new Assessor(workshop);
             var page = pageFor?.Invoke(workshop);

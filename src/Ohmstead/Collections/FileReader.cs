@@ -1,3 +1,4 @@
+using System.Text;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Text;
@@ -5,7 +6,7 @@ using Ohmstead.Records.Text;
 namespace Ohmstead.Collections;
 
 /// <summary>Reads files of a collection into nodes; what cannot be opened or is too large comes back as a finding.</summary>
-internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, ReadingLimits limits)
+internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, RunOptions options)
 {
     /// <summary>The check under which unreadable files are reported; they make a run incomplete.</summary>
     public const string Unreadable = "file-unreadable";
@@ -13,6 +14,12 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Rea
     /// <summary>Reads one file.</summary>
     public NodeReading Read(string path, FileForm form)
     {
+        var limits = options.Limits;
+        if (options.Instead is { } other && other.Path == path)
+        {
+            return nodes.Read(path, Encoding.UTF8.GetBytes(other.Text), form, limits);
+        }
+
         try
         {
             var info = new FileInfo(folder.Full(path));

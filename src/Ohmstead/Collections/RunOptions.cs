@@ -7,4 +7,8 @@ namespace Ohmstead.Collections;
 /// <param name="IsThorough">True to ask the JSON schemas about every record.</param>
 /// <param name="Workers">How many workers read and judge side by side; the result does not depend on it.</param>
 /// <param name="Limits">How much of a file is read.</param>
-internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, ReadingLimits Limits);
+internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, ReadingLimits Limits)
+{
+    /// <summary>A file that is taken to hold another text than it does on disk, to see what would follow from a change; or null.</summary>
+    public (string Path, string Text)? Instead { get; init; }
+}

@@ -50,7 +50,8 @@ internal sealed class SharedOptions
 
     private RunOptions Of(ParseResult parsed, DateOnly today) => new(today, parsed.GetValue(Thorough), Math.Clamp(parsed.GetValue(Workers), 1, 64), ReadingLimits.Usual);
 
-    private static DateOnly? Day(ArgumentResult result)
+    /// <summary>Reads a day of the command line.</summary>
+    public static DateOnly? Day(ArgumentResult result)
     {
         var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : string.Empty;
         if (DateText.ParseDay(text).Is(out var day, out var fault))

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Collections;
 using Ohmstead.Electronics.Quantities;
@@ -14,11 +15,13 @@ internal sealed class WhyCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007." };
+        var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007, or the name of a lot in the drawer, such as L-012." };
         var place = new Argument<string?>("PLACE") { Description = "A part or test point, such as C12; the whole board when not given.", DefaultValueFactory = _ => null };
         var folder = new Option<string>("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
+        var form = new Option<string>("--form") { Description = "How to write: text for people, json for programs.", DefaultValueFactory = _ => "text" };
+        form.AcceptOnlyFromAmong("text", "json");
         var shared = new SharedOptions();
-        var command = new Command("why", "Tell why a part, a point or a board is judged as it is.") { board, place, folder, shared.AsOf };
+        var command = new Command("why", "Tell why a part, a point, a board or a lot is judged as it is.") { board, place, folder, form, shared.AsOf };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -29,7 +32,13 @@ internal sealed class WhyCommand(Terminal terminal)
             var files = CollectionFolder.Open(parsed.GetValue(folder)!);
             var wanted = parsed.GetValue(board)!;
             BoardAssessment? found = null;
-            var result = new CollectionRun(files.Only(Likely(files, wanted)), options).Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
+            var likely = Likely(files, wanted);
+            if (likely.Count == 0 && new WhyLot(Line, Verdicts).Tell(files, options, wanted))
+            {
+                return ExitCode.Clean;
+            }
+
+            var result = new CollectionRun(files.Only(likely), options).Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
             if (found is null)
             {
                 // The file need not be named after the board.
@@ -38,9 +47,15 @@ internal sealed class WhyCommand(Terminal terminal)
 
             if (found is null)
             {
-                var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value));
-                terminal.Error.WriteLine($"there is no board '{Printable.Of(wanted)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
+                var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value).Concat(result.Workshop.Lots.Keys));
+                terminal.Error.WriteLine($"there is no board or lot '{Printable.Of(wanted)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
                 return ExitCode.Usage;
+            }
+
+            if (parsed.GetValue(form) == "json")
+            {
+                JsonVerdicts.Write(terminal.Out, found, parsed.GetValue(place));
+                return ExitCode.Clean;
             }
 
             return Tell(found, parsed.GetValue(place));
@@ -72,12 +87,15 @@ internal sealed class WhyCommand(Terminal terminal)
                 Line($"    = {MeasureAgain.NextStep}");
             }
 
+            Lines(WhyNotes.Hazards(board));
             return ExitCode.Clean;
         }
 
         var readings = board.Readings.Where(reading => reading.Reading.Part?.Value == at || reading.Reading.Point?.Value == at || reading.Reading.Lot?.Value == at).ToArray();
         var proofs = board.Proofs.Where(proof => proof.Proof.Point.Value == at).ToArray();
-        if (readings.Length == 0 && proofs.Length == 0)
+        string[] design = [.. WhyNotes.Design(board, at)];
+        var life = board.Lives.FirstOrDefault(life => life.Reference == at);
+        if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null)
         {
             var near = Nearest.To(at, board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value)));
             terminal.Error.WriteLine($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'" + (near is null || near == at ? string.Empty : $", '{near}' is the nearest name"));
@@ -89,6 +107,7 @@ internal sealed class WhyCommand(Terminal terminal)
             Line($"{board.Board.Id.Value} {at}: {PartWords.Describe(known.Part.Values)}" + (known.Sitting is { } lot ? $"; since {known.FittedOn!.Date.Text} from lot {lot.Id.Value}: {PartWords.Describe(lot.Values)}" : string.Empty));
         }
 
+        Lines(design);
         foreach (var reading in readings)
         {
             var how = string.Join(", ", new[] { reading.Reading.State?.Value ?? "as found", reading.Lot is null ? null : "lot " + reading.Lot.Id.Value, reading.Reading.Circuit is null ? null : reading.Reading.Circuit.Value + " of circuit", reading.Reading.Frequency?.Text }.OfType<string>()).Replace("in of circuit", "in circuit", StringComparison.Ordinal);
@@ -99,12 +118,14 @@ internal sealed class WhyCommand(Terminal terminal)
             }
 
             Verdicts(reading.Verdicts);
+            Lines([.. WhyNotes.Test(reading.Reading.Result, reading.Reading.Method), .. PointNotes.Of(board, reading).Concat(reading.Verdicts.SelectMany(verdict => PartNotes.Of(board, reading, verdict))).Select(note => note.Line)], "  ");
         }
 
         foreach (var proof in proofs)
         {
             Line($"{proof.Visit.Date.Text} (proof) {board.Board.Path}:{proof.Proof.Spot.Line.ToString(CultureInfo.InvariantCulture)}: {VerdictWords.Of(proof.Outcome)}");
             Verdicts(proof.Verdicts);
+            Lines(PointNotes.Of(board, proof).Concat(proof.Verdicts.Select(PartNotes.Frequency).OfType<WorkedNote>()).Select(note => note.Line), "  ");
         }
 
         foreach (var line in DriftLines.Of(board, at))
@@ -117,6 +138,11 @@ internal sealed class WhyCommand(Terminal terminal)
             Line($"decided: {decision.What.Value}, because {decision.Because.Value}");
         }
 
+        if (life is not null)
+        {
+            WhyLife.Tell(Line, life);
+        }
+
         return ExitCode.Clean;
     }
 
@@ -127,6 +153,7 @@ internal sealed class WhyCommand(Terminal terminal)
             Line($"  {verdict.Why}");
             if (verdict.Limit is not { } limit)
             {
+                Lines(verdict.Remarks.Select(remark => remark.Text), "    ");
                 continue;
             }
 
@@ -140,7 +167,7 @@ internal sealed class WhyCommand(Terminal terminal)
 
             if (verdict.Margin is { } margin)
             {
-                Line(margin < 0 ? $"    beyond the limit by {VerdictWords.Percent(-margin)[1..]} of it" : $"    room to the limit: {(margin == 0 ? "none, exactly on it" : VerdictWords.Percent(margin)[1..] + " of it")}");
+                Line(margin < 0 ? $"    beyond the limit by {VerdictWords.Share(margin)} of it" : $"    room to the limit: {(margin == 0 ? "none, exactly on it" : VerdictWords.Share(margin) + " of it")}");
             }
 
             if (verdict.Probability is { } probability)
@@ -148,15 +175,19 @@ internal sealed class WhyCommand(Terminal terminal)
                 Line($"    inside with probability {probability.ToString("0.0000", CultureInfo.InvariantCulture)} (JCGM 106:2012, clause 7, from memory)");
             }
 
-            foreach (var remark in verdict.Remarks)
-            {
-                Line($"    {remark}");
-            }
-
+            Lines([.. WhyNotes.Rule(verdict), .. verdict.Remarks.Select(remark => remark.Text)], "    ");
             foreach (var (other, inside) in verdict.Others)
             {
                 Line($"    by the {VerdictWords.Of(other.Kind)} {VerdictWords.Range(other.Interval)} ({other.Origin}): {(inside ? "inside" : "outside")}");
             }
+        }
+    }
+
+    private void Lines(IEnumerable<string> lines, string indent = "")
+    {
+        foreach (var line in lines)
+        {
+            Line(indent + line);
         }
     }
 

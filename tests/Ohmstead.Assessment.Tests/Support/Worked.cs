@@ -12,6 +12,10 @@ internal static class Worked
             what: component bridge
             accuracy:
               - { measures: capacitance, error: 0.5 %, digits: 5, step: 0.1 µF }
+          - id: bridge-3
+            what: component bridge with a certificate
+            accuracy:
+              - { measures: capacitance, error: 0.5 %, digits: 5, step: 0.1 µF, certificate: 1 % }
           - id: meter-1
             what: digital voltmeter
             accuracy:
@@ -26,14 +30,17 @@ internal static class Worked
     }
 
     /// <summary>The verdict on the one value of a proof at one point.</summary>
-    internal static Verdict Proof(string point, string proof)
+    /// <param name="point">The point, without its name.</param>
+    /// <param name="proof">What was read, without the name of the point.</param>
+    /// <param name="decision">The decision rule of the collection, or null for the one it has without saying.</param>
+    internal static Verdict Proof(string point, string proof, string? decision = null)
     {
-        var board = Board($"points:\n  - {{ point: P1, {point} }}\nbench:\n  - date: 2026-03-14\n    proof:\n      - {{ point: P1, {proof} }}");
+        var board = Board(decision: decision, record: $"points:\n  - {{ point: P1, {point} }}\nbench:\n  - date: 2026-03-14\n    proof:\n      - {{ point: P1, {proof} }}");
         return Assert.Single(Assert.Single(board.Proofs).Verdicts);
     }
 
     /// <summary>Assesses a board; what is given is its front matter after the title.</summary>
-    internal static BoardAssessment Board(string record, string? stock = null, string? design = null)
+    internal static BoardAssessment Board(string record, string? stock = null, string? design = null, string? decision = null)
     {
         var blocks = new List<CaseBlock>
         {
@@ -43,6 +50,11 @@ internal static class Worked
         if (stock is not null)
         {
             blocks.Add(new("yaml", "stock.yaml", 0, stock + "\n"));
+        }
+
+        if (decision is not null)
+        {
+            blocks.Add(new("yaml", "collection.yaml", 0, $"collection: Saltmarsh Point weather collection\ndecision: {decision}\n"));
         }
 
         if (design is not null)

@@ -19,8 +19,8 @@ public sealed class InCircuitVerdictTests
 
     [Theory]
     [InlineData("301 µF", "suspect")]
-    [InlineData("470 µF", "other capacitances add")]
-    [InlineData("900 µF", "other capacitances add")]
+    [InlineData("470 µF", "not below its lower limit")]
+    [InlineData("900 µF", "a parallel part does the same")]
     public void A_capacitance_read_in_circuit_proves_nothing(string reading, string why)
     {
         var verdict = Worked.Verdict(Capacitor, $"circuit: in, capacitance: {reading}");

@@ -1,6 +1,7 @@
 using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
+using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Workshops;
@@ -38,6 +39,8 @@ public sealed class DemoPages : IDisposable
 
         var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
         pages[FamiliesPage.PathName] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));
+        var until = context.Today.AddYears(1);
+        pages[AheadPage.PathName] = Page(() => AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until));
         foreach (var board in boards)
         {
             pages[BoardPage.PathOf(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board));

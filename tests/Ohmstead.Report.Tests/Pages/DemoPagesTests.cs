@@ -68,6 +68,37 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
         Assert.Contains("10 V ±1 %", design.QuerySelector("#point-out-10")!.TextContent, StringComparison.Ordinal);
     }
 
+    // L-012 has 1000 h at 85 °C: 1.29 years of 8760 h at 50 °C after it was fitted on 2026-05-16.
+    [Fact]
+    public void A_board_tells_when_the_lives_of_its_electrolytics_may_be_used_up_and_shows_the_arithmetic()
+    {
+        var row = demo.Pages["boards/SP-0011.html"].QuerySelector("#section-life")!.Closest("section")!.QuerySelector("tbody tr")!;
+        Assert.Equal("C1", row.QuerySelector("th a[href='#part-C1']")!.TextContent);
+        Assert.Equal(["fitted 2026-05-16", "2027-08-30"], row.QuerySelectorAll("td").Take(2).Select(cell => cell.TextContent));
+        Assert.Contains("1000 h x 2^((85 - 50) / 10) = 11313.71 h", row.QuerySelector("details")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_board_without_a_rated_life_has_no_dates_to_show() => Assert.Null(demo.Pages["boards/SP-0005.html"].QuerySelector("#section-life"));
+
+    [Fact]
+    public void The_collection_shows_the_next_five_dates_and_leads_to_the_year_ahead()
+    {
+        var section = demo.Pages["index.html"].QuerySelector("#section-ahead")!.Closest("section")!;
+        Assert.NotNull(section.QuerySelector("a[href='ahead.html']"));
+        Assert.Equal(["2026-12-09", "2027-01-19", "2027-02-09", "2027-03-03", "2027-03-16"], section.QuerySelector("table")!.QuerySelectorAll("tbody th").Select(cell => cell.TextContent));
+        Assert.Equal("SP-0011 C1", section.QuerySelectorAll("table")[1].QuerySelector("tbody th")!.TextContent);
+    }
+
+    [Fact]
+    public void The_year_ahead_tells_first_what_is_overdue_then_month_by_month()
+    {
+        var page = demo.Pages["ahead.html"];
+        Assert.Equal(["Overdue", "December 2026", "January 2027"], page.QuerySelectorAll("h2").Take(3).Select(heading => heading.TextContent));
+        Assert.NotNull(page.QuerySelector("a[href='boards/SP-0008.html']"));
+        Assert.NotNull(page.QuerySelector("a[href='ahead.ics']"));
+    }
+
     [Fact]
     public void A_board_leads_to_its_design_and_back() =>
         Assert.NotNull(demo.Pages["boards/SP-0015.html"].QuerySelector("a[href='../designs/bench-supply.html']"));

@@ -24,8 +24,41 @@ public sealed class WhyCommandTests
         Assert.Contains("\n    = ", run.Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_board_is_told_with_what_can_hurt_and_to_whom_the_figures_defer()
+    {
+        var run = Why("SP-0009");
+        Assert.Contains("  caution, charged capacitor at C1A\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("a bleeder may be open", run.Out, StringComparison.Ordinal);
+        Assert.Contains("never permission to touch: defer to local codes", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_verdict_names_the_rule_that_decided_it() =>
+        Assert.Contains("decided by: guard band of U, accept only what is proved inside (ILAC-G8:09/2019, table 1 (from memory)); U = 2.76 µF", Why("SP-0005", "C1").Out, StringComparison.Ordinal);
+
+    // 5 V / (0.2 x 2 A) = 12.5 ohm: common practice.
+    [Fact]
+    public void A_point_is_told_with_a_load_to_test_it_with() => Assert.Contains("5 V / 0.4 A = 12.5 Ω", Why("SP-0016", "+5V").Out, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_test_is_told_with_how_it_was_made() => Assert.Contains("test: pass, every cell written and read", Why("SP-0001", "U3").Out, StringComparison.Ordinal);
+
+    // 377.5 µF against 376 µF with U = 2.757 µF: Phi(1.5 / 1.378) = 0.862, JCGM 106:2012, from memory.
+    [Fact]
+    public void Verdicts_are_told_as_data_with_rule_uncertainty_and_probability()
+    {
+        var run = Why("SP-0005", "C1", "--form", "json");
+        using var json = System.Text.Json.JsonDocument.Parse(run.Out);
+        var verdict = json.RootElement.GetProperty("verdicts")[0];
+        Assert.Equal("undecided", verdict.GetProperty("outcome").GetString());
+        Assert.Equal("guard band of U", verdict.GetProperty("rule").GetString());
+        Assert.Equal(0.862, verdict.GetProperty("probability_inside").GetDouble(), 0.001);
+        Assert.Equal("376 µF … 564 µF", verdict.GetProperty("limit").GetProperty("range").GetString());
+    }
+
     [Theory]
-    [InlineData("SP-0O14", "C2", "there is no board 'SP-0O14', 'SP-0014' is the nearest\n")]
+    [InlineData("SP-0O14", "C2", "there is no board or lot 'SP-0O14', 'SP-0014' is the nearest\n")]
     [InlineData("SP-0014", "C22", "SP-0014 has no reading of 'C22', 'C2' is the nearest name\n")]
     public void A_misspelt_name_is_answered_with_the_nearest(string board, string place, string expected)
     {
@@ -33,6 +66,50 @@ public sealed class WhyCommandTests
         Assert.Equal(2, run.Exit);
         Assert.Equal(expected, run.Error);
     }
+
+    // 1000 h at 85 °C are 11 313.7 h at 50 °C, five kelvin above the air of the board: 1.29 years of 8760 h after 2026-05-16.
+    [Fact]
+    public void A_fitted_electrolytic_is_told_with_its_life_the_arithmetic_and_the_source()
+    {
+        var run = Why("SP-0011", "C1");
+        Assert.Contains("life ahead: may be used up between 2027-08-30 and ", run.Out, StringComparison.Ordinal);
+        Assert.Contains("an estimate, not a promise\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("ten-kelvin rule: 1000 h x 2^((85 - 50) / 10) = 11313.71 h, at 8760 h a year 1.29 years from 2026-05-16", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_part_that_was_never_read_is_told_with_what_its_life_lacks()
+    {
+        var run = Why("SP-0004", "C3");
+        Assert.Equal(0, run.Exit);
+        Assert.EndsWith("life ahead: no estimate, its rated life is not written, as in life: 2000 h\n", run.Out, StringComparison.Ordinal);
+    }
+
+    // (100 V)² / 100 kΩ = 0.1 W and 100 V / 100 kΩ = 1 mA; 0.01 x 220 µF x 100 V = 220 µA.
+    [Fact]
+    public void A_lot_that_is_due_is_told_with_all_its_dates_and_a_plan_to_form_it_again()
+    {
+        var run = Why("L-022");
+        Assert.Equal(0, run.Exit);
+        Assert.Contains("3 of them, 0 fitted, 3 left\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("made: 1978-06, 1998-06 or 2018-06, the code alone does not say which (date code K6)\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("through 100 kΩ, which must bear 0.10 W and pass 1.0 mA should the part be shorted\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("the last leakage is above 220 µA (common practice)\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("defer to local codes", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_lot_is_told_with_its_incoming_readings_and_where_its_parts_went()
+    {
+        var run = Why("L-012");
+        Assert.Contains("2026-05-14 (incoming, 120 Hz) stock.yaml:", run.Out, StringComparison.Ordinal);
+        Assert.Contains("  capacitance 1048 µF against 800 µF … 1200 µF (delivery limit, the marking): inside\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("fitted 2026-05-16: SP-0011 C1\n", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("forming again", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_misspelt_lot_is_answered_with_the_nearest() => Assert.Equal("there is no board or lot 'L-O12', 'L-012' is the nearest\n", Why("L-O12").Error);
 
     [Fact]
     public void A_board_is_found_when_its_file_has_another_name()

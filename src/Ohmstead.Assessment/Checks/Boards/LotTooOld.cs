@@ -1,4 +1,5 @@
-using Ohmstead.Assessment.Boards;
+using System.Globalization;
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 
@@ -15,24 +16,16 @@ public sealed class LotTooOld : IBoardCheck
     {
         foreach (var (visit, work, place, lot) in board.Fittings())
         {
-            if (!PartKind.IsElectrolytic(lot.Values.Kind.Value) || lot.Received is not { } received || visit.Date.Value > board.Today)
-            {
-                continue;
-            }
-
-            var fresh = lot.Formed is { } formed && formed.Value <= visit.Date.Value ? formed.Value : received.Value.Latest;
-            if (visit.Date.Value > (lot.ShelfLife is { } life ? CalendarSpan.After(fresh, life.Value.Value) : fresh.AddYears(UsualShelfYears)))
+            if (PartKind.IsElectrolytic(lot.Values.Kind.Value) && visit.Date.Value <= board.Today
+                && ShelfLife.Of(lot, visit.Date.Value) is { } shelf && shelf.IsOverOn(visit.Date.Value))
             {
                 yield return board.Finding(
                     Description,
                     work.Spot,
-                    $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, which had lain since {fresh.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}, longer than its shelf life of {lot.ShelfLife?.Text ?? "3 years, which is usual"}",
-                    $"form the lot again, measure it, and write formed: in stock.yaml")
+                    $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, which had lain since {shelf.Since.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)} ({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}",
+                    $"form the lot again as ohmstead why {lot.Id.Value} shows, measure it, and write formed: in stock.yaml")
                     with { Related = board.InStock(lot) };
             }
         }
     }
-
-    // Makers disagree between 1 and 5 years; 3 years is the middle of what is published. Common practice.
-    private const int UsualShelfYears = 3;
 }

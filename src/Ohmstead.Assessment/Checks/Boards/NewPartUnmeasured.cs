@@ -16,7 +16,7 @@ public sealed class NewPartUnmeasured : IBoardCheck
         {
             var measured = board.Assessment.Readings.Any(reading => reading.IsNew && reading.Reading.Lot?.Value == lot.Id.Value && reading.Visit.Date.Value <= visit.Date.Value)
                 || board.Workshop.IncomingReadings[lot.Id.Value].Any(pair => pair.Visit.Date.Value <= visit.Date.Value);
-            if (!measured && PartKind.Family(lot.Values.Kind.Value) != PartFamily.Other)
+            if (!measured && PartKind.Family(lot.Values.Kind.Value) is not (PartFamily.Other or PartFamily.Coil or PartFamily.Transistor))
             {
                 yield return board.Finding(
                     Description,

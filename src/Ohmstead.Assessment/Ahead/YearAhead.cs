@@ -1,0 +1,86 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Shelf;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Electronics.Life;
+
+namespace Ohmstead.Assessment.Ahead;
+
+/// <summary>What falls due in a collection: lives, shelf lives, forming again, calibrations, looks, and waits that should be asked after.</summary>
+public static class YearAhead
+{
+    /// <summary>After how many days a wait is asked after. Common practice.</summary>
+    public const int AskAfterDays = 30;
+
+    /// <summary>Everything that falls due up to a day, what is overdue included, in order of date.</summary>
+    /// <param name="workshop">The drawer and the instruments.</param>
+    /// <param name="boards">All boards.</param>
+    /// <param name="until">The last day to look at; a year from the day of the run is usual.</param>
+    /// <param name="today">The day of the run.</param>
+    public static IReadOnlyList<DueItem> Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today, DateOnly until) =>
+    [
+        .. boards.SelectMany(OfBoard).Concat(Calibrations(workshop)).Concat(Lots(workshop, boards, today))
+            .Where(item => item.First <= until)
+            .OrderBy(item => item.First).ThenBy(item => item.Kind).ThenBy(item => item.Whom, StringComparer.Ordinal).ThenBy(item => item.Place, StringComparer.Ordinal),
+    ];
+
+    private static IEnumerable<DueItem> OfBoard(BoardSummary board)
+    {
+        var number = board.Id.Value;
+        foreach (var life in board.Lives)
+        {
+            if (life.MeasureOn is { } day)
+            {
+                yield return new(
+                    day, life.Latest, DueKind.Life, number, life.Reference, "measure it: its life may be used up",
+                    $"estimated between {Iso(life.Earliest)} and {Iso(life.Latest)}, {RemainingLife.NoPromise}; ohmstead why {number} {life.Reference} shows the arithmetic");
+            }
+        }
+
+        if (board.LookAgain is { } look)
+        {
+            yield return new(look, look, DueKind.LookAgain, number, null, "look at it again", $"last seen {Iso(board.LastSeen!.Value)}");
+        }
+
+        foreach (var wait in board.Waits)
+        {
+            var ask = CalendarSpan.After(wait.Since.Value, AskAfterDays * 86_400m);
+            yield return new(
+                ask, ask, DueKind.Wait, number, null, $"ask after {wait.For.Value}",
+                string.Create(CultureInfo.InvariantCulture, $"waits since {wait.Since.Text} {(wait.Order is { } order ? "under order " + order.Value : "without an order")}; asked after when {AskAfterDays} days have gone (common practice)"))
+            {
+                Mark = wait.Since.Text,
+            };
+        }
+    }
+
+    private static IEnumerable<DueItem> Calibrations(Workshop workshop) =>
+        from instrument in workshop.Instruments.Values
+        let last = instrument.Calibrations.MaxBy(CalibrationRules.Until)
+        where last is not null
+        let until = CalibrationRules.Until(last)
+        select new DueItem(
+            until, until, DueKind.Calibration, instrument.Id.Value, null, "have it calibrated",
+            $"calibrated {last.Date.Text}, {(last.Valid is { } valid ? "valid " + valid.Text : "valid 12 months, which is usual")}");
+
+    private static IEnumerable<DueItem> Lots(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
+    {
+        var fitted = boards.SelectMany(board => board.LotsFitted).CountBy(lot => lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        foreach (var lot in workshop.Lots.Values)
+        {
+            var isUsedUp = lot.Quantity is { } came && fitted.GetValueOrDefault(lot.Id.Value) >= came.Value;
+            if (isUsedUp || !BuyingList.HasCome(workshop, lot) || ShelfLife.Of(lot, today) is not { } shelf || BuyingList.HasFailed(workshop, lot))
+            {
+                continue;
+            }
+
+            var why = $"{shelf.SinceWords}; shelf life {shelf.LifeWords}";
+            yield return LotReforming.IsFor(lot)
+                ? new(shelf.Due, shelf.Due, DueKind.Reforming, lot.Id.Value, null, $"form it again: {PartWords.Describe(lot.Values)}", $"{why}; ohmstead why {lot.Id.Value} shows the plan")
+                : new(shelf.Due, shelf.Due, DueKind.Shelf, lot.Id.Value, null, $"measure or renew it: {PartWords.Describe(lot.Values)}", why);
+        }
+    }
+
+    private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

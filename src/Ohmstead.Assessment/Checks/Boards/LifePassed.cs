@@ -1,0 +1,29 @@
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Boards;
+
+/// <summary>The life of a fitted electrolytic is used up by its latest estimate, and it was not measured since.</summary>
+public sealed class LifePassed : IBoardCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("life-passed", Severity.Warning, "the life of a fitted electrolytic is used up by its latest estimate, and it was not measured since");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        foreach (var life in board.Assessment.Lives)
+        {
+            if (!life.Estimate.Is(out var estimate, out _) || estimate.Latest >= board.Today || !life.Dates!.IsPastOn(board.Today))
+            {
+                continue;
+            }
+
+            var spot = life.Place.FittedBy?.Spot ?? (life.Place.Part.FromDesign is null ? life.Place.Part.Spot : board.Board.Id.Spot);
+            yield return board.Finding(
+                Description,
+                spot,
+                $"{life.Reference} ({life.Start!.Words}) was not measured since its life may have been used up, {estimate.Text}",
+                $"measure it out of circuit and add the reading: {{ part: {life.Reference}, state: again, circuit: out, frequency: 120 Hz, ... }}");
+        }
+    }
+}

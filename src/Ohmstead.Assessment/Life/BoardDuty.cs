@@ -1,0 +1,29 @@
+using Ohmstead.Electronics.Life;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Life;
+
+/// <summary>How much and how warm a board runs, as far as estimates of life need it.</summary>
+/// <param name="HoursPerYear">Hours of running a year.</param>
+/// <param name="Phases">The temperatures of the air around the parts with the hours at each; one when the board always runs equally warm.</param>
+/// <param name="Origin">Where it is written, in words.</param>
+public sealed record BoardDuty(double HoursPerYear, IReadOnlyList<DutyPhase> Phases, string Origin)
+{
+    /// <summary>The duty of a board: its own, and the collection's where the board does not say it. Null when hours or temperature are not written.</summary>
+    public static BoardDuty? Of(BoardFile board, CollectionFile collection)
+    {
+        var (own, usual) = (board.Duty, collection.Duty);
+        if ((own?.HoursPerYear ?? usual?.HoursPerYear) is not { Value: > 0 } hours || (own?.Temperature ?? usual?.Temperature) is not { } warm)
+        {
+            return null;
+        }
+
+        var origin = (own?.HoursPerYear, own?.Temperature) switch
+        {
+            (not null, not null) => "the board's duty",
+            (null, null) => "the usual duty of the collection",
+            _ => "the board's duty and the collection's",
+        };
+        return new(hours.Value, [new(hours.Value, (double)warm.Value.Value)], origin);
+    }
+}

@@ -1,0 +1,100 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Shelf;
+using Ohmstead.Electronics;
+using Ohmstead.Electronics.Life;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Life;
+
+/// <summary>When the life of one fitted wet electrolytic may be used up: an estimate, not a promise, and never a verdict on the part.</summary>
+/// <param name="Place">The place.</param>
+/// <param name="Start">When it began to be used, or null when that is not known.</param>
+/// <param name="Estimate">The two dates with their working, or what is missing for them.</param>
+public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<RemainingLife> Estimate)
+{
+    /// <summary>What the estimate was made from, one line each.</summary>
+    public IReadOnlyList<LazyText> Given { get; init; } = [];
+
+    /// <summary>The reference designator.</summary>
+    public string Reference => Place.Part.Ref.Value;
+
+    /// <summary>The last day on which what sits there was measured, or null.</summary>
+    public DateOnly? LastRead => Place.Readings.LastOrDefault(reading => !reading.IsNew && reading.EmptiedOn is null && ReferenceEquals(reading.Lot, Place.Sitting))?.Visit.Date.Value;
+
+    /// <summary>The dates alone, or null where there is no estimate.</summary>
+    public LifeDates? Dates => Estimate.Is(out var life, out _) ? new(Reference, life.Earliest, life.Latest, LastRead) : null;
+
+    /// <summary>All wet electrolytics that sit on a board, in order of the parts list.</summary>
+    /// <param name="places">The places of the board.</param>
+    /// <param name="duty">How the board runs, or null when it is not known.</param>
+    /// <param name="made">When the board was made, or its design; null when not known.</param>
+    internal static IReadOnlyList<PartLife> Of(IReadOnlyList<PlaceHistory> places, BoardDuty? duty, Written<RoughDate>? made)
+    {
+        List<PartLife>? lives = null;
+        foreach (var place in places)
+        {
+            if (!place.IsEmpty && WetElectrolytics.Is(place.Values.Kind.Value))
+            {
+                (lives ??= []).Add(Of(place, duty, LifeStart.Of(place, made)));
+            }
+        }
+
+        return lives ?? (IReadOnlyList<PartLife>)[];
+    }
+
+    private static PartLife Of(PlaceHistory place, BoardDuty? duty, LifeStart? start)
+    {
+        var missing = place.FittedBy is not null && place.Sitting is null ? "the lot that it was fitted from is not known"
+            : place.Values.Life is null ? "its rated life is not written, as in life: 2000 h"
+            : place.Values.Temperature is null ? "the temperature of its rated life is not written, as in temperature: 105 °C"
+            : duty is null ? "neither the board nor the collection says its duty in hours a year and temperature"
+            : start is null ? "neither the board nor its design says when it was made"
+            : null;
+        return missing is null ? Estimated(place, duty!, start!) : new(place, start, Outcome<RemainingLife>.Refused(missing));
+    }
+
+    private static PartLife Estimated(PlaceHistory place, BoardDuty duty, LifeStart start)
+    {
+        var (life, rated) = (place.Values.Life!, place.Values.Temperature!);
+        var ripple = RippleShare.Of(place);
+        var (working, volts) = (place.Part.Values.WorkingVoltage, place.Values.RatedVoltage);
+        double? share = working is { Value.Value: > 0 } && volts is { Value.Value: > 0 } ? (double)(working.Value.Value / volts.Value.Value) : null;
+        const decimal secondsPerHour = 3600m;
+        var models = LifeModels.Of((double)(life.Value.Value / secondsPerHour), (double)rated.Value.Value, duty.Phases, ripple?.Share, share);
+        if (!models.Is(out var estimates, out var reason))
+        {
+            return new(place, start, Outcome<RemainingLife>.Refused(reason));
+        }
+
+        var given = new List<LazyText>(4)
+        {
+            new(() => $"rated {life.Text} at {rated.Text} ({(place.Sitting is { } lot ? "lot " + lot.Id.Value : "as listed for the place")}), {start.Words}"),
+            new(() => string.Create(
+                CultureInfo.InvariantCulture,
+                $"{duty.HoursPerYear} h a year in air of {string.Join(" and ", duty.Phases.Select(phase => phase.Celsius.ToString(CultureInfo.InvariantCulture) + " °C"))} ({duty.Origin}), taken {LifeModels.SpreadKelvin} K warmer for the earliest date and cooler for the latest (common practice)")),
+        };
+        if (ripple is not null)
+        {
+            given.Add(ripple.Working);
+        }
+
+        if (share is not null)
+        {
+            given.Add(new(() => $"works at {working!.Text} of {volts!.Text}"));
+        }
+
+        if (place.Sitting is { } old && ShelfBefore(old, start.First) is { } lain)
+        {
+            given.Add(lain);
+        }
+
+        return new(place, start, RemainingLife.Between(estimates.Shortest, estimates.Longest, duty.HoursPerYear, start.First, start.Last)) { Given = given };
+    }
+
+    // Nobody states how much of its life a part loses on the shelf: it is told, not counted.
+    private static LazyText? ShelfBefore(Lot lot, DateOnly fitted) =>
+        lot.Values.DateCode is null || LotDates.Of(lot, fitted).Youngest is not { } made || made.AddYears(ShelfLife.UsualYears) > fitted
+            ? null
+            : new(() => string.Create(CultureInfo.InvariantCulture, $"made {LotDates.Of(lot, fitted).Words}, {(fitted.DayNumber - made.DayNumber) / 365} years or more before it was fitted: not counted, but seals age on the shelf too"));
+}

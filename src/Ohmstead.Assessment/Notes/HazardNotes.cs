@@ -1,0 +1,90 @@
+using Ohmstead.Electronics.Hazards;
+using Ohmstead.Electronics.Quantities;
+using HazardOfBoard = Ohmstead.Records.Model.Hazard;
+
+namespace Ohmstead.Assessment.Notes;
+
+/// <summary>
+/// What the figures of a hazard come to: stored energy, the time to bleed down and the power of the bleeder, and which limits in standards they are
+/// above. Nothing here says that something may be touched; see <see cref="SafetyNotice.Defer"/>.
+/// </summary>
+public static class HazardNotes
+{
+    private static readonly LimitInStandard BleedsTo = LimitInStandard.All.First(limit => limit is { Kind: LimitKind.Voltage, Unit: "V d.c.", Condition: "ES1" });
+
+    /// <summary>The usual cautions of a kind of hazard, without the closing words; empty when the catalogue has none.</summary>
+    public static IReadOnlyList<string> Cautions(string kind) => Known(kind)?.Cautions.Where(caution => caution != SafetyNotice.Defer).ToArray() ?? [];
+
+    /// <summary>Where the cautions of a kind come from, or null.</summary>
+    public static string? CautionSource(string kind) => Known(kind)?.Source.Text;
+
+    /// <summary>What the figures of a hazard come to, one note each.</summary>
+    public static IReadOnlyList<WorkedNote> Figures(HazardOfBoard hazard)
+    {
+        var notes = new List<WorkedNote>(3);
+        if (hazard is not { Voltage: { } voltage, Capacitance: { } capacitance })
+        {
+            return notes;
+        }
+
+        var (volts, farads) = (Math.Abs(voltage.Value.Value), capacitance.Value.Value);
+        if (StoredEnergy.Of(farads, volts).Is(out var energy, out _))
+        {
+            notes.Add(new(
+                $"{capacitance.Text} at {voltage.Text} holds {QuantityText.Format(new Quantity(decimal.Round(energy.Joules, 4), Dimension.Energy), 3)}, and may recover up to {QuantityText.FormatPercent(StoredEnergy.RecoveryShare)} of its voltage by itself after it was let down", energy.Arithmetic, StoredEnergy.Source.Text));
+        }
+
+        if (hazard.Bleed is { } bleed && volts > BleedsTo.Value
+            && Discharge.Seconds((double)bleed.Value.Value, (double)farads, (double)volts, (double)BleedsTo.Value).Is(out var seconds, out _)
+            && Discharge.PeakWatts((double)volts, (double)bleed.Value.Value).Is(out var watts, out _) && watts < 1e12)
+        {
+            notes.Add(new(
+                $"through {bleed.Text} it needs {QuantityText.Format(new Quantity((decimal)Math.Ceiling(seconds.Value), Dimension.Duration))} to fall to 60 V, if the resistor is not open: measure; the resistor takes {QuantityText.Format(new Quantity((decimal)watts, Dimension.Power), 3)} at the first moment",
+                seconds.Arithmetic.Text,
+                $"{seconds.Source.Text}; 60 V d.c.: {BleedsTo.Source.Text}"));
+        }
+
+        return notes;
+    }
+
+    /// <summary>The limits of standards that the voltage or the stored energy of a hazard is above, each with its source. One that is not above is not told: it would read like a permission.</summary>
+    public static IReadOnlyList<string> Above(HazardOfBoard hazard)
+    {
+        if (hazard.Voltage is not { } voltage)
+        {
+            return [];
+        }
+
+        var volts = Math.Abs(voltage.Value.Value);
+        var joules = hazard.Capacitance is { } capacitance && StoredEnergy.Of(capacitance.Value.Value, volts).Is(out var energy, out _) ? energy.Joules : 0m;
+        return
+        [
+            .. LimitInStandard.All
+                .Where(limit => (limit is { Kind: LimitKind.Voltage, Unit: "V d.c." } && volts > limit.Value) || (limit.Kind == LimitKind.Energy && joules > limit.Value && (volts > 15_000m || limit.Value >= 1m)))
+                .Select(limit => $"{QuantityText.Format(new Quantity(limit.Value, Dimension.Number))} {limit.Unit}, {limit.Condition} ({limit.Source.Text})"),
+        ];
+    }
+
+    private static Hazard? Known(string kind)
+    {
+        var name = CatalogueName(kind);
+        return HazardCatalogue.All.FirstOrDefault(known => known.Name == name);
+    }
+
+    private static string CatalogueName(string kind) => kind switch
+    {
+        "charged capacitor" => "stored-energy",
+        "picture tube" => "picture-tube",
+        "leaking cell" => "rechargeable-cell",
+        "lithium cell" => "lithium-cell",
+        "oil-filled part" => "polychlorinated-oil",
+        "selenium rectifier" => "selenium",
+        "crazed suppressor" => "crazed-suppressor",
+        "lead and flux" => "lead-and-flux",
+        "hot parts" => "hot-parts",
+        "switching supply" => "switching-primary",
+        "cell pack" => "cell-pack",
+        "leaked electrolyte" => "electrolyte",
+        _ => kind,
+    };
+}

@@ -1,0 +1,19 @@
+using Ohmstead.Assessment.Boards;
+
+namespace Ohmstead.Assessment.Shelf;
+
+/// <summary>Where a part of a lot was fitted.</summary>
+/// <param name="Board">The board.</param>
+/// <param name="Reference">The place.</param>
+/// <param name="Date">The day.</param>
+/// <param name="IsThere">True when it still sits there.</param>
+public sealed record LotFitting(string Board, string Reference, DateOnly Date, bool IsThere)
+{
+    /// <summary>All fittings of a lot on one board, in order of time.</summary>
+    public static IEnumerable<LotFitting> Of(BoardAssessment board, string lot) =>
+        from visit in board.Visits
+        from work in visit.Work
+        where work.PutsAPartIn && work.Lot?.Value == lot
+        let reference = work.Part?.Value ?? work.At?.Value ?? string.Empty
+        select new LotFitting(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work));
+}

@@ -1,0 +1,61 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Life;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Electronics.Life;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Shelf;
+
+/// <summary>Everything computed about one lot in the drawer.</summary>
+/// <param name="Lot">The lot as written.</param>
+/// <param name="Dates">When its parts can have been made.</param>
+/// <param name="Shelf">How long they have lain and when they are due, or null when that is not known or does not matter.</param>
+/// <param name="Incoming">Readings of it that were taken in the drawer, oldest first.</param>
+/// <param name="Fittings">Where its parts were fitted, oldest first.</param>
+public sealed record LotStory(Lot Lot, LotDates Dates, ShelfLife? Shelf, IReadOnlyList<AssessedReading> Incoming, IReadOnlyList<LotFitting> Fittings)
+{
+    /// <summary>How many are left, or null when the record does not say how many came.</summary>
+    public int? Left => Lot.Quantity is { } came ? came.Value - Fittings.Count : null;
+
+    /// <summary>
+    /// What makers say of parts of each age that these can have, the youngest first; counted from when they were made, or came when no code says more.
+    /// Only for wet aluminium electrolytics.
+    /// </summary>
+    public IReadOnlyList<(DateOnly From, ShelfAge Age)> Ages { get; private init; } = [];
+
+    /// <summary>Gathers what is known of a lot.</summary>
+    /// <param name="workshop">The drawer.</param>
+    /// <param name="lot">The lot.</param>
+    /// <param name="fittings">Where its parts were fitted, in any order.</param>
+    /// <param name="today">The day of this run.</param>
+    public static LotStory Of(Workshop workshop, Lot lot, IEnumerable<LotFitting> fittings, DateOnly today)
+    {
+        var assessor = new Assessor(workshop);
+        var dates = LotDates.Of(lot, today);
+        return new(
+            lot,
+            dates,
+            ShelfLife.Of(lot, today),
+            [.. workshop.IncomingReadings[lot.Id.Value].OrderBy(pair => pair.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading))],
+            [.. fittings.OrderBy(fitting => fitting.Date).ThenBy(fitting => fitting.Board, StringComparer.Ordinal).ThenBy(fitting => fitting.Reference, StringComparer.Ordinal)])
+        {
+            Ages = WetElectrolytics.Is(lot.Values.Kind.Value) ? AgesOf(lot, dates, today) : [],
+        };
+    }
+
+    private static List<(DateOnly From, ShelfAge Age)> AgesOf(Lot lot, LotDates dates, DateOnly today)
+    {
+        IEnumerable<DateOnly> days = dates.Made.Count > 0 ? dates.Made.Select(reading => reading.Value.First).Distinct().OrderDescending()
+            : lot.Received is { } received ? [received.Value.Earliest] : [];
+        var ages = new List<(DateOnly, ShelfAge)>(1);
+        foreach (var day in days)
+        {
+            if (ShelfAge.Of(day, today).Is(out var age, out _))
+            {
+                ages.Add((day, age));
+            }
+        }
+
+        return ages;
+    }
+}

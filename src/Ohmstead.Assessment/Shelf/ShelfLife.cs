@@ -1,0 +1,55 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Life;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Shelf;
+
+/// <summary>How long the parts of a lot have lain, and when they are due.</summary>
+/// <param name="Since">The day they are counted from: formed again, made, or received.</param>
+/// <param name="SinceWords">What happened that day, in words: "formed on 2026-05-09".</param>
+/// <param name="Due">The last day of their shelf life.</param>
+/// <param name="LifeWords">The shelf life in words.</param>
+public sealed record ShelfLife(DateOnly Since, string SinceWords, DateOnly Due, string LifeWords)
+{
+    /// <summary>Shelf life where the record says none. Makers disagree between 1 and 5 years; 3 years is the middle of what is published. Common practice.</summary>
+    public const int UsualYears = 3;
+
+    /// <summary>
+    /// The shelf life of a lot as seen on a day; null when nothing says how old the parts are, or when parts of their kind do not age on the shelf and the
+    /// record says nothing else. Where a date code can mean several dates the latest is taken: nothing is called too old that need not be.
+    /// </summary>
+    public static ShelfLife? Of(Lot lot, DateOnly day)
+    {
+        if ((lot.ShelfLife is null && !WetElectrolytics.Is(lot.Values.Kind.Value)) || Start(lot, day) is not (var since, var words))
+        {
+            return null;
+        }
+
+        return new(
+            since,
+            words,
+            lot.ShelfLife is { } life ? CalendarSpan.After(since, life.Value.Value) : since.AddYears(UsualYears),
+            lot.ShelfLife?.Text ?? string.Create(CultureInfo.InvariantCulture, $"{UsualYears} years, which is usual"));
+    }
+
+    /// <summary>Whether the shelf life is over on a day.</summary>
+    public bool IsOverOn(DateOnly day) => day > Due;
+
+    private static (DateOnly Since, string Words)? Start(Lot lot, DateOnly day)
+    {
+        if (lot.Formed is { } formed && formed.Value <= day)
+        {
+            return (formed.Value, "formed on " + formed.Text);
+        }
+
+        var dates = LotDates.Of(lot, day);
+        if (dates.Youngest is { } made)
+        {
+            var came = lot.Received is { } at && at.Value.Latest < made ? at.Value.Latest : made;
+            return (came, $"made {dates.Made[^1].Value}, date code {lot.Values.DateCode!.Text}{(dates.IsAmbiguous ? ", the latest it can mean" : string.Empty)}");
+        }
+
+        return lot.Received is { } received ? (received.Value.Latest, "received " + received.Text) : null;
+    }
+}

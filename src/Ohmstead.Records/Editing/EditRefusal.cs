@@ -1,0 +1,16 @@
+namespace Ohmstead.Records.Editing;
+
+/// <summary>Why something was not written into a record.</summary>
+/// <param name="Message">What is in the way, with its line.</param>
+/// <param name="NextStep">What a person writes by hand instead.</param>
+public sealed record EditRefusal(string Message, string NextStep);
+
+/// <summary>A record after a change, or the reason why it stays as it is.</summary>
+/// <param name="Text">The whole text after the change, or null.</param>
+/// <param name="Refusal">Why there is none, or null.</param>
+public readonly record struct EditOutcome(string? Text, EditRefusal? Refusal)
+{
+    internal static EditOutcome Of(string text) => new(text, null);
+
+    internal static EditOutcome Refused(string message, string nextStep) => new(null, new EditRefusal(message, nextStep));
+}

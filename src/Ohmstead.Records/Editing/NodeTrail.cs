@@ -1,0 +1,59 @@
+using System.Globalization;
+using Ohmstead.Records.Nodes;
+
+namespace Ohmstead.Records.Editing;
+
+/// <summary>Everything a front matter says as a trail of paths and texts, so that two readings can be held side by side.</summary>
+internal static class NodeTrail
+{
+    /// <summary>One entry for each value, empty list and empty mapping, in order.</summary>
+    internal static IReadOnlyList<(string Path, string Text)> Of(MappingNode root)
+    {
+        var trail = new List<(string, string)>();
+        Add(trail, string.Empty, root);
+        return trail;
+    }
+
+    /// <summary>Whether a reading says all that another said, in the same order, and beside it only what lies below one of the paths.</summary>
+    internal static bool IsMoreBy(MappingNode before, MappingNode after, IReadOnlyList<string> added)
+    {
+        var rest = Of(after).Where(entry => !added.Any(path => IsBelow(entry.Path, path)));
+        return Of(before).Where(entry => !added.Any(path => IsBelow(entry.Path, path))).SequenceEqual(rest);
+    }
+
+    private static bool IsBelow(string path, string of) => path == of || (path.StartsWith(of, StringComparison.Ordinal) && path[of.Length] is '/' or '#');
+
+    private static void Add(List<(string Path, string Text)> trail, string path, Node node)
+    {
+        switch (node)
+        {
+            case ScalarNode scalar:
+                trail.Add((path, scalar.Text));
+                break;
+            case SequenceNode list:
+                for (var i = 0; i < list.Items.Count; i++)
+                {
+                    Add(trail, path + "#" + i.ToString(CultureInfo.InvariantCulture), list.Items[i]);
+                }
+
+                if (list.Items.Count == 0)
+                {
+                    trail.Add((path, "[]"));
+                }
+
+                break;
+            case MappingNode mapping:
+                foreach (var entry in mapping.Entries)
+                {
+                    Add(trail, path + "/" + entry.Key, entry.Value);
+                }
+
+                if (mapping.Entries.Count == 0)
+                {
+                    trail.Add((path, "{}"));
+                }
+
+                break;
+        }
+    }
+}

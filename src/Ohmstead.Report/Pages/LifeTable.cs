@@ -1,0 +1,73 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics.Life;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>When the lives of the wet electrolytics of a board may be used up, each with its working behind a fold.</summary>
+internal static class LifeTable
+{
+    private static readonly Column[] Columns = [new("Place", IsShort: true), new("Since", IsShort: true), new("Earliest", IsShort: true), new("Latest", IsShort: true), "How it was reached"];
+
+    /// <summary>Writes the section, where at least one life can be estimated.</summary>
+    public static void Write(HtmlWriter html, BoardAssessment board)
+    {
+        var known = board.Lives.Count(life => life.Estimate.Is(out _, out _));
+        if (known == 0)
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "life", "Life ahead", "estimates, not promises");
+        html.Open(Tag.P).Text($"{RemainingLife.Meaning}.");
+        using (var table = Ledger.Open(html, "Life ahead", Columns))
+        {
+            using var body = html.Open(Tag.TBody);
+            foreach (var life in board.Lives)
+            {
+                if (!life.Estimate.Is(out var estimate, out _))
+                {
+                    continue;
+                }
+
+                using var row = html.Open(Tag.Tr);
+                using (table.Head())
+                {
+                    BoardPage.Reference(html, board, life.Reference);
+                }
+
+                table.Cell(1).Text(life.Start!.Words);
+                table.Cell(2).Text(PageFrame.Iso(estimate.Earliest));
+                table.Cell(3).Text(PageFrame.Iso(estimate.Latest));
+                using var cell = table.Cell(4);
+                Working(html, life.Given.Select(line => line.Text), estimate);
+            }
+        }
+
+        if (known < board.Lives.Count)
+        {
+            html.Open(Tag.P, ClassName.Fine).Text(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{board.Lives.Count - known} of {board.Lives.Count} wet electrolytics here have no estimate, for want of a rated life or a date: {string.Join(", ", board.Lives.Where(life => !life.Estimate.Is(out _, out _)).Select(life => life.Reference))}. What is measured of them is all that is known."));
+        }
+    }
+
+    private static void Working(HtmlWriter html, IEnumerable<string> given, RemainingLife estimate)
+    {
+        using var fold = html.Open(Tag.Details);
+        html.Open(Tag.Summary).Text("arithmetic and source");
+        using var list = html.Open(Tag.Ul, ClassName.Working);
+        foreach (var line in given)
+        {
+            html.Open(Tag.Li).Text(line);
+        }
+
+        html.Open(Tag.Li).Text($"Arithmetic: {estimate.Arithmetic}");
+        html.Open(Tag.Li).Text($"Source: {estimate.Source.Text}{(estimate.OtherSource is { } other ? "; " + other.Text : string.Empty)}");
+        foreach (var remark in estimate.Remarks)
+        {
+            html.Open(Tag.Li).Text(remark);
+        }
+    }
+}

@@ -1,0 +1,23 @@
+using Ohmstead.Assessment.Notes;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>What follows from figures of the record and decides nothing, with its working and source behind a fold.</summary>
+internal static class NoteLines
+{
+    /// <summary>Writes the notes; nothing when there are none.</summary>
+    public static void Write(HtmlWriter html, IEnumerable<WorkedNote> notes)
+    {
+        foreach (var note in notes)
+        {
+            using var fold = html.Open(Tag.Details);
+            html.Open(Tag.Summary).Text(Sentence(note.Says));
+            using var list = html.Open(Tag.Ul, ClassName.Working);
+            html.Open(Tag.Li).Text($"Arithmetic: {note.Arithmetic}");
+            html.Open(Tag.Li).Text($"Source: {note.Source}");
+        }
+    }
+
+    private static string Sentence(string words) => words.Length == 0 || !char.IsAsciiLetterLower(words[0]) ? words : char.ToUpperInvariant(words[0]) + words[1..];
+}

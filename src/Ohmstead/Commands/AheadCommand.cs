@@ -1,0 +1,83 @@
+using System.CommandLine;
+using System.Globalization;
+using Ohmstead.Assessment.Ahead;
+using Ohmstead.Collections;
+using Ohmstead.Output;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Tells what falls due in the year ahead, or writes it as a calendar.</summary>
+internal sealed class AheadCommand(Terminal terminal)
+{
+    public Command Build()
+    {
+        var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; records or this folder when not given.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
+        var until = new Option<DateOnly?>("--until") { Description = "The last day to look at; a year from today when not given.", HelpName = "DATE", CustomParser = SharedOptions.Day };
+        var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
+        var calendar = new Option<string?>("--calendar") { Description = "Also write a calendar (iCalendar, RFC 5545) to a file.", HelpName = "FILE" };
+        var shared = new SharedOptions();
+        var command = new Command("ahead", "Tell what falls due: looks, lives, shelf lives, forming again, calibrations, waits to ask after.") { folder, until, json, calendar, shared.AsOf, shared.Thorough, shared.Workers };
+        command.SetAction(parsed =>
+        {
+            var source = parsed.GetValue(folder)!;
+            if (shared.Read(parsed, terminal.Error) is not { } options)
+            {
+                return ExitCode.Usage;
+            }
+
+            if (!Directory.Exists(source))
+            {
+                terminal.Error.WriteLine($"there is no folder '{Printable.Of(source)}'");
+                return ExitCode.Usage;
+            }
+
+            var files = CollectionFolder.Open(source);
+            if (files.Boards.Count == 0 && files.Named("stock.yaml") is null && files.Named("instruments.yaml") is null)
+            {
+                terminal.Error.WriteLine($"no records in '{Printable.Of(files.Root)}': a collection has boards/*.md, stock.yaml or instruments.yaml");
+                return ExitCode.Usage;
+            }
+
+            using var progress = new Progress(terminal, files.Boards.Count);
+            var result = new CollectionRun(files, options).Run(progress.Report);
+            progress.Dispose();
+            var last = parsed.GetValue(until) ?? options.Today.AddYears(1);
+            var items = YearAhead.Of(result.Workshop, result.Boards, options.Today, last);
+            if (parsed.GetValue(calendar) is { } file)
+            {
+                File.WriteAllBytes(file, AheadCalendar.Write(result.Workshop.Collection.Name, items, options.Today));
+            }
+
+            Print(items, options.Today, last, parsed.GetValue(json));
+            var exit = CheckCommand.Exit(result, isStrict: false);
+            if (exit != ExitCode.Clean)
+            {
+                terminal.Error.WriteLine("some records have errors, so something may be missing here; see ohmstead check");
+            }
+
+            return exit;
+        });
+        return command;
+    }
+
+    private void Print(IReadOnlyList<DueItem> items, DateOnly today, DateOnly until, bool isJson)
+    {
+        if (isJson)
+        {
+            JsonAhead.Write(terminal.Out, items, today, until);
+            return;
+        }
+
+        var (when, kind, at) = (Width(items, item => item.When), Width(items, item => DueKinds.Words(item.Kind)), Width(items, item => item.At));
+        var overdue = items.TakeWhile(item => item.First < today).Count(item => item.IsOverdueOn(today));
+        foreach (var item in items)
+        {
+            terminal.Out.WriteLine(Printable.Of($"{item.When.PadRight(when)}  {DueKinds.Words(item.Kind).PadRight(kind)}  {item.At.PadRight(at)}  {item.What}{(item.IsOverdueOn(today) ? " (overdue)" : string.Empty)}"));
+            terminal.Out.WriteLine(Printable.Of($"    {item.Why}"));
+        }
+
+        terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{items.Count} {(items.Count == 1 ? "thing falls" : "things fall")} due by {until:yyyy-MM-dd}, {overdue} of them overdue"));
+    }
+
+    private static int Width(IReadOnlyList<DueItem> items, Func<DueItem, string> text) => items.Count == 0 ? 0 : items.Max(item => text(item).Length);
+}

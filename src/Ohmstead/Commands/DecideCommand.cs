@@ -1,0 +1,35 @@
+using System.CommandLine;
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Enters what a person decided, with the reason: a verdict may be overruled, and both are shown.</summary>
+internal sealed class DecideCommand(Terminal terminal)
+{
+    private readonly EntryOptions options = new();
+    private readonly Argument<string> place = new("PLACE") { Description = "The part or the place on the board." };
+    private readonly Argument<string> decision = WorkCommand.OneOf("DECISION", "What was decided", Vocabulary.Decisions);
+    private readonly Argument<string> because = new("BECAUSE") { Description = "Why, in words." };
+
+    public Command Build()
+    {
+        var command = options.Command(
+            "decide",
+            """
+            Enter a decision with its reason; it overrules a verdict, and both stay visible.
+
+            Examples:
+              ohmstead decide SP-0007 C4 replace "this family fails shorted" --by RK
+              ohmstead decide SP-0007 BR1 watch "plates clean, output right"
+            """,
+            place, decision, because);
+        command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
+        {
+            var name = parsed.GetValue(place)!;
+            return options.Add(parsed, terminal, board, run, "decided", _ => FlowText.Mapping(
+                [(board.Assessment.Place(name) is null ? "at" : "part", name), ("decision", parsed.GetValue(decision)), ("because", parsed.GetValue(because))]));
+        }));
+        return command;
+    }
+}

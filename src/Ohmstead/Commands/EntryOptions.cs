@@ -1,0 +1,62 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using Ohmstead.Collections;
+using Ohmstead.Writing;
+
+namespace Ohmstead.Commands;
+
+/// <summary>What every command that enters something at the bench takes.</summary>
+internal sealed class EntryOptions
+{
+    private readonly SharedOptions shared = new();
+
+    public Argument<string> Board { get; } = new("BOARD") { Description = "The number of the board, such as SP-0007." };
+
+    public Option<string> Folder { get; } = new("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
+
+    public Option<string?> By { get; } = new("--by") { Description = "Initials of who works. Otherwise OHMSTEAD_BY." };
+
+    public Option<string?> Instrument { get; } = new("--instrument") { Description = "The instrument used. Otherwise the one of the day's visit." };
+
+    public Option<string?> Note { get; } = new("--note") { Description = "Anything the next person should know." };
+
+    public Option<bool> Sure { get; } = new("--sure") { Description = "Write what looks like a slip of the unit all the same." };
+
+    public Option<bool> Trial { get; } = new("--trial") { Description = "Show what would be written, and write nothing." };
+
+    /// <summary>A command that takes them.</summary>
+    public Command Command(string name, string description, params IEnumerable<Symbol> own)
+    {
+        var command = new Command(name, description) { Board };
+        foreach (var symbol in own.Concat([Folder, shared.AsOf, By, Instrument, Note, Sure, Trial]))
+        {
+            if (symbol is Argument argument)
+            {
+                command.Arguments.Add(argument);
+            }
+            else
+            {
+                command.Options.Add((Option)symbol);
+            }
+        }
+
+        return command;
+    }
+
+    /// <summary>Finds the board and hands it on; exit code 2 when there is none.</summary>
+    public int Run(ParseResult parsed, Terminal terminal, Func<FoundBoard, RunOptions, int> enter) =>
+        shared.Read(parsed, terminal.Error) is { } run && BoardFinder.Find(parsed.GetValue(Folder)!, parsed.GetValue(Board)!, run, terminal.Error) is { } board
+            ? enter(board, run)
+            : ExitCode.Usage;
+
+    /// <summary>The visit that an entry belongs to.</summary>
+    public VisitHead Visit(ParseResult parsed, RunOptions run) => new(
+        run.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        parsed.GetValue(By) ?? (Environment.GetEnvironmentVariable("OHMSTEAD_BY") is { Length: > 0 } initials ? initials : null),
+        parsed.GetValue(Instrument));
+
+    /// <summary>Adds an entry to the record.</summary>
+    public int Add(ParseResult parsed, Terminal terminal, FoundBoard board, RunOptions run, string key, Func<IReadOnlyDictionary<string, string>, string> item) =>
+        new BenchEntry(terminal, run).Add(board, Visit(parsed, run), key, item, parsed.GetValue(Sure), parsed.GetValue(Trial));
+}

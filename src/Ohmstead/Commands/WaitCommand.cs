@@ -1,0 +1,54 @@
+using System.CommandLine;
+using System.Globalization;
+using Ohmstead.Output;
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Shapes;
+using Ohmstead.Writing;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Enters that work waits, or that a wait is over.</summary>
+internal sealed class WaitCommand(Terminal terminal)
+{
+    private readonly EntryOptions options = new();
+    private readonly Argument<string> what = new("FOR") { Description = "What is waited for." };
+    private readonly Option<string?> order = new("--order") { Description = "The order it comes under, from stock.yaml." };
+    private readonly Option<string?> blocks = new("--blocks") { Description = "What cannot go on." };
+    private readonly Option<bool> over = new("--over") { Description = "The wait for this is over: it came, or is not needed any more." };
+
+    public Command Build()
+    {
+        var command = options.Command(
+            "wait",
+            """
+            Enter that work waits for something, or that the wait is over.
+
+            Examples:
+              ohmstead wait SP-0007 "new pen motor belt" --order PO-12 --blocks "drift test"
+              ohmstead wait SP-0007 "new pen motor belt" --over
+            """,
+            what, order, blocks, over);
+        command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
+        {
+            var (text, today) = (parsed.GetValue(what)!, run.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            var entry = new BenchEntry(terminal, run);
+            if (!parsed.GetValue(over))
+            {
+                var item = FlowText.Mapping([("since", today), ("for", text), ("order", parsed.GetValue(order)), ("blocks", parsed.GetValue(blocks))]);
+                return entry.Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor => (editor.Append(FileShapes.Board, "waiting", item), item));
+            }
+
+            var waits = board.Assessment.Board.Waiting;
+            var index = Enumerable.Range(0, waits.Count).LastOrDefault(i => waits[i].Until is null && waits[i].For.Value == text, -1);
+            if (index < 0)
+            {
+                var open = string.Join(", ", waits.Where(wait => wait.Until is null).Select(wait => $"'{wait.For.Value}'"));
+                terminal.Error.WriteLine(Printable.Of($"nothing waits for '{text}'" + (open.Length > 0 ? $"; open: {open}" : string.Empty)));
+                return ExitCode.Usage;
+            }
+
+            return entry.Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor => (editor.Add("waiting", index, "until", today), $"until: {today}"));
+        }));
+        return command;
+    }
+}

@@ -1,0 +1,128 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Shelf;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Collections;
+using Ohmstead.Electronics.Life;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Tells all about a lot in the drawer: what it is, its readings, its age and what makers say of it, how to form it again, where its parts went.</summary>
+/// <param name="line">Tells one line.</param>
+/// <param name="verdicts">Tells the verdicts on one reading.</param>
+internal sealed class WhyLot(Action<string> line, Action<IReadOnlyList<Verdict>> verdicts)
+{
+    /// <summary>Tells a lot; false when there is none of that name.</summary>
+    public bool Tell(CollectionFolder files, RunOptions options, string name)
+    {
+        if (!new CollectionRun(files.Only([]), options).Run().Workshop.Lots.ContainsKey(name))
+        {
+            return false;
+        }
+
+        // One worker: what the boards say is gathered in one list.
+        var fittings = new List<LotFitting>();
+        var result = new CollectionRun(files, options with { Workers = 1 }).Run(null, _ => board => fittings.AddRange(LotFitting.Of(board, name)));
+        Tell(LotStory.Of(result.Workshop, result.Workshop.Lots[name], fittings, options.Today), result.Workshop.StockFile!.Path, options.Today);
+        return true;
+    }
+
+    private void Tell(LotStory story, string path, DateOnly today)
+    {
+        var lot = story.Lot;
+        line($"{lot.Id.Value}: {PartWords.Describe(lot.Values)} {path}:{lot.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
+        line($"  came {lot.Received?.Text ?? "on a day not written"}{(lot.Order is { } order ? " under order " + order.Value : string.Empty)}, {Count(story)}");
+        Readings(story, path);
+        Age(story, today);
+        Plan(story, today);
+        foreach (var fitting in story.Fittings)
+        {
+            line($"fitted {Iso(fitting.Date)}: {fitting.Board} {fitting.Reference}{(fitting.IsThere ? string.Empty : ", no longer there")}");
+        }
+
+        if (lot.Values.Note is { } note)
+        {
+            line($"note: {note.Value}");
+        }
+    }
+
+    private static string Count(LotStory story) => story.Lot.Quantity is not { } came
+        ? string.Create(CultureInfo.InvariantCulture, $"how many is not written, {story.Fittings.Count} fitted")
+        : string.Create(CultureInfo.InvariantCulture, $"{came.Value} of them, {story.Fittings.Count} fitted, {story.Left} left");
+
+    private void Readings(LotStory story, string path)
+    {
+        foreach (var reading in story.Incoming)
+        {
+            var how = reading.Reading.Frequency is { } frequency ? $"incoming, {frequency.Text}" : "incoming";
+            line($"{reading.Visit.Date.Text} ({how}) {path}:{reading.Reading.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
+            verdicts(reading.Verdicts);
+        }
+
+        if (story.Incoming.Count == 0)
+        {
+            line("no incoming reading: a new part is measured before it is fitted");
+        }
+    }
+
+    private void Age(LotStory story, DateOnly today)
+    {
+        if (story.Dates.Words is { } made)
+        {
+            line($"made: {made} (date code {story.Lot.Values.DateCode!.Text})");
+            foreach (var reading in story.Dates.Made)
+            {
+                line($"    {reading.Value}: {reading.Rule}; source: {reading.Source.Text}");
+            }
+        }
+        else if (story.Dates.Fault is { } fault)
+        {
+            line($"made: not known, {fault}");
+        }
+
+        foreach (var (from, age) in story.Ages)
+        {
+            line(string.Create(CultureInfo.InvariantCulture, $"age: {age.Years:0.0} years since {from:yyyy-MM-dd}; {ShelfAge.Meaning}"));
+            foreach (var advice in age.Advice)
+            {
+                line($"    {advice.Says}: {advice.Source.Text}");
+            }
+        }
+
+        if (story.Shelf is { } shelf)
+        {
+            line($"shelf life: {shelf.LifeWords}, {shelf.SinceWords}: until {Iso(shelf.Due)}{(shelf.IsOverOn(today) ? ", over" : string.Empty)}");
+        }
+    }
+
+    private void Plan(LotStory story, DateOnly today)
+    {
+        if (story.Shelf is not { } shelf || !shelf.IsOverOn(today) || story.Left <= 0)
+        {
+            return;
+        }
+
+        if (!LotReforming.Plan(story.Lot).Is(out var plan, out var reason))
+        {
+            line($"forming again: {reason}");
+            return;
+        }
+
+        line("forming again, one part at a time:");
+        line(string.Create(
+            CultureInfo.InvariantCulture,
+            $"    through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass {plan.WorstMilliamperes:0.0} mA should the part be shorted"));
+        for (var step = 0; step < plan.Steps.Count; step++)
+        {
+            line(string.Create(CultureInfo.InvariantCulture, $"    {step + 1}. {plan.Steps[step].Do}"));
+        }
+
+        line($"    give up when {string.Join(", or ", plan.StopWhen)} (common practice)");
+        line($"    arithmetic: {plan.Arithmetic}");
+        line($"    source: {plan.Source.Text}");
+        line($"    {ReformingPlan.Caution}");
+        line("    then write formed: with the day, and the leakage under bench, in stock.yaml");
+    }
+
+    private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,79 @@
+using System.CommandLine;
+using Ohmstead.Output;
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Shapes;
+using Ohmstead.Writing;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Enters work that was done.</summary>
+internal sealed class WorkCommand(Terminal terminal)
+{
+    private readonly EntryOptions options = new();
+    private readonly Argument<string> did = OneOf("DID", "What was done", Vocabulary.Works);
+    private readonly Argument<string?> place = new("PLACE") { Description = "The part, or the place on the board; the whole board when not given.", DefaultValueFactory = _ => null };
+    private readonly Option<string?> lot = new("--lot") { Description = "The lot that the new part came from." };
+    private readonly Option<string[]> polarity = new("--polarity") { Description = "How the right way round was established, once for each way: " + string.Join(", ", Vocabulary.PolarityEvidence) + ".", AllowMultipleArgumentsPerToken = false };
+    private readonly Option<string?> with = new("--with") { Description = "What it was done with." };
+    private readonly Option<string?> dry = new("--dry") { Description = "How long it must dry before power, such as 24h." };
+    private readonly Option<string?> kept = new("--kept") { Description = "Where the original part is kept." };
+    private readonly Option<string?> hazard = new("--hazard") { Description = "The hazard that this work makes safe." };
+    private readonly Option<string?> clears = new("--clears") { Description = "The place of the finding that this work answers." };
+    private readonly Option<bool> irreversible = new("--irreversible") { Description = "The change cannot be undone: the keeper is asked first, then --sure is said." };
+
+    public Command Build()
+    {
+        var command = options.Command(
+            "work",
+            """
+            Enter work that was done, in order.
+
+            Examples:
+              ohmstead work SP-0007 replaced C12 --lot L-031 --polarity schematic --kept "bag 7"
+              ohmstead work SP-0007 washed --with isopropanol --dry 24h
+              ohmstead work SP-0007 "made safe" C1 --hazard "charged capacitor" --with "10 kΩ 10 W on an insulated probe"
+            """,
+            did, place, lot, polarity, with, dry, kept, hazard, clears, irreversible);
+        command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
+        {
+            if (parsed.GetValue(irreversible) && !parsed.GetValue(options.Sure))
+            {
+                terminal.Error.WriteLine("this cannot be undone: ask the keeper, then enter it with --sure; nothing was written");
+                return ExitCode.Findings;
+            }
+
+            var name = parsed.GetValue(place);
+            var isPart = name is not null && board.Assessment.Place(name) is not null;
+            return options.Add(parsed, terminal, board, run, "work", _ =>
+            {
+                var said = new Dictionary<string, string?>(StringComparer.Ordinal)
+                {
+                    ["part"] = isPart ? Scalar(name) : null,
+                    ["at"] = isPart ? null : Scalar(name),
+                    ["did"] = Scalar(parsed.GetValue(did)),
+                    ["lot"] = Scalar(parsed.GetValue(lot)),
+                    ["polarity"] = parsed.GetValue(polarity) is { Length: > 0 } ways ? FlowText.List(ways) : null,
+                    ["with"] = Scalar(parsed.GetValue(with)),
+                    ["dry"] = Scalar(parsed.GetValue(dry)),
+                    ["kept"] = Scalar(parsed.GetValue(kept)),
+                    ["irreversible"] = parsed.GetValue(irreversible) ? "yes" : null,
+                    ["clears"] = Scalar(parsed.GetValue(clears)),
+                    ["hazard"] = Scalar(parsed.GetValue(hazard)),
+                    ["note"] = Scalar(parsed.GetValue(options.Note)),
+                };
+                return FlowText.MappingOf(BenchShape.Work.Keys.Select(key => (key.Name, said.GetValueOrDefault(key.Name))));
+            });
+        }));
+        return command;
+    }
+
+    /// <summary>A word from a closed list; the command line itself refuses any other and names them all.</summary>
+    internal static Argument<string> OneOf(string name, string description, IReadOnlyList<string> words)
+    {
+        var argument = new Argument<string>(name) { Description = $"{description}: {string.Join(", ", words)}." };
+        argument.AcceptOnlyFromAmong([.. words]);
+        return argument;
+    }
+
+    private static string? Scalar(string? value) => value is null ? null : FlowText.Scalar(value);
+}

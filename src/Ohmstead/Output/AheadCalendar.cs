@@ -1,0 +1,101 @@
+using System.Buffers;
+using System.Text;
+using Ical.Net;
+using Ical.Net.CalendarComponents;
+using Ical.Net.DataTypes;
+using Ical.Net.Serialization;
+using Ohmstead.Assessment.Ahead;
+
+namespace Ohmstead.Output;
+
+/// <summary>What falls due, as an iCalendar file (RFC 5545): one event of a whole day for each, on the first day that it may fall due.</summary>
+/// <remarks>An event keeps its UID as long as its board, lot or instrument keeps its name, so that a calendar which reads the file again moves it instead of showing it twice.</remarks>
+internal static class AheadCalendar
+{
+    // RFC 5545, 3.1: without the line end.
+    private const int MostOctets = 75;
+
+    /// <summary>The file.</summary>
+    /// <param name="collection">The name of the collection.</param>
+    /// <param name="items">What falls due.</param>
+    /// <param name="today">The day of the run; the only clock there is.</param>
+    public static byte[] Write(string collection, IReadOnlyList<DueItem> items, DateOnly today)
+    {
+        var calendar = new Calendar { ProductId = "-//Ohmstead//The year ahead//EN" };
+        var home = Slug(collection);
+        var used = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var item in items)
+        {
+            calendar.Events.Add(Event(item, Uid(item, home, used), today));
+        }
+
+        return Folded(new CalendarSerializer().SerializeToString(calendar) ?? string.Empty);
+    }
+
+    // The library folds by UTF-16 units and may cut a character in two; here a fold stands between characters.
+    private static byte[] Folded(string calendar)
+    {
+        var folded = new ArrayBufferWriter<byte>(calendar.Length + (calendar.Length / MostOctets));
+        var octets = 0;
+        foreach (var rune in calendar.Replace("\r\n ", string.Empty, StringComparison.Ordinal).EnumerateRunes())
+        {
+            if (octets + rune.Utf8SequenceLength > MostOctets && rune.Value is not ('\r' or '\n'))
+            {
+                folded.Write("\r\n "u8);
+                octets = 1;
+            }
+
+            folded.Advance(rune.EncodeToUtf8(folded.GetSpan(4)));
+            octets = rune.Value == '\n' ? 0 : octets + rune.Utf8SequenceLength;
+        }
+
+        return folded.WrittenSpan.ToArray();
+    }
+
+    private static CalendarEvent Event(DueItem item, string uid, DateOnly today) => new()
+    {
+        Uid = uid,
+        DtStamp = new CalDateTime(today.Year, today.Month, today.Day, 0, 0, 0, CalDateTime.UtcTzId),
+        Start = new CalDateTime(item.First),
+        End = new CalDateTime(item.First.AddDays(1)),
+        Summary = Printable.Of($"{item.At}: {item.What}"),
+        Description = Printable.Of(item.First == item.Last ? item.Why : $"{item.When}: {item.Why}"),
+        Categories = [DueKinds.Words(item.Kind)],
+        Transparency = TransparencyType.Transparent,
+    };
+
+    private static string Uid(DueItem item, string home, HashSet<string> used)
+    {
+        var name = string.Join('.', new[] { Slug(DueKinds.Words(item.Kind)), Slug(item.Whom), item.Place is null ? null : Slug(item.Place), item.Mark }.OfType<string>());
+        var uid = $"{name}@{home}";
+        for (var again = 2; !used.Add(uid); again++)
+        {
+            uid = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{name}.{again}@{home}");
+        }
+
+        return uid;
+    }
+
+    // Letters, digits and hyphens only; anything else as its code point, so that two names never become one.
+    private static string Slug(string name)
+    {
+        var slug = new StringBuilder(name.Length);
+        foreach (var rune in name.EnumerateRunes())
+        {
+            if (rune.IsAscii && (char.IsAsciiLetterOrDigit((char)rune.Value) || rune.Value == '-'))
+            {
+                slug.Append((char)rune.Value);
+            }
+            else if (rune.Value == ' ')
+            {
+                slug.Append('-');
+            }
+            else
+            {
+                slug.Append('_').Append(rune.Value.ToString("X2", System.Globalization.CultureInfo.InvariantCulture)).Append('_');
+            }
+        }
+
+        return slug.ToString();
+    }
+}

@@ -1,0 +1,45 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Ohmstead.Assessment.Ahead;
+
+namespace Ohmstead.Output;
+
+/// <summary>What falls due, as one JSON document for programs.</summary>
+internal static class JsonAhead
+{
+    /// <summary>Writes the document.</summary>
+    public static void Write(TextWriter target, IReadOnlyList<DueItem> items, DateOnly today, DateOnly until)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("version", 1);
+            json.WriteString("from", Iso(today));
+            json.WriteString("until", Iso(until));
+            json.WriteStartArray("due");
+            foreach (var item in items)
+            {
+                json.WriteStartObject();
+                json.WriteString("kind", DueKinds.Words(item.Kind));
+                json.WriteString("first", Iso(item.First));
+                json.WriteString("last", Iso(item.Last));
+                json.WriteBoolean("overdue", item.IsOverdueOn(today));
+                json.WriteString("whom", item.Whom);
+                json.WriteString("part", item.Place);
+                json.WriteString("what", item.What);
+                json.WriteString("why", item.Why);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        target.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
+    }
+
+    private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

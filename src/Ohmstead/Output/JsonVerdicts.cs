@@ -1,0 +1,108 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Limits;
+using Ohmstead.Assessment.Notes;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Quantities;
+
+namespace Ohmstead.Output;
+
+/// <summary>The verdicts of a board as one JSON document, for programs: each value with its limit, the rule that decided, uncertainty and probability.</summary>
+internal static class JsonVerdicts
+{
+    /// <summary>Writes the verdicts of a board, or of one place or point of it.</summary>
+    internal static void Write(TextWriter target, BoardAssessment board, string? at)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("version", 1);
+            json.WriteString("board", board.Board.Id.Value);
+            json.WriteString("path", board.Board.Path);
+            json.WriteString("state", BoardStates.Words(board.State));
+            json.WriteStartArray("verdicts");
+            foreach (var reading in board.Readings)
+            {
+                var of = reading.Reading.Part ?? reading.Reading.Point ?? reading.Reading.Lot;
+                if (of is not null && (at is null || at == reading.Reading.Part?.Value || at == reading.Reading.Point?.Value || at == reading.Reading.Lot?.Value))
+                {
+                    Entry(json, of.Value, reading.Visit.Date.Text, reading.Reading.State?.Value ?? "as found", reading.Reading.Spot.Line, reading.Verdicts);
+                }
+            }
+
+            foreach (var proof in board.Proofs.Where(proof => at is null || at == proof.Proof.Point.Value))
+            {
+                Entry(json, proof.Proof.Point.Value, proof.Visit.Date.Text, "proof", proof.Proof.Spot.Line, proof.Verdicts);
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        target.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.ToArray()));
+    }
+
+    private static void Entry(Utf8JsonWriter json, string of, string date, string state, int line, IReadOnlyList<Verdict> verdicts)
+    {
+        foreach (var verdict in verdicts)
+        {
+            json.WriteStartObject();
+            json.WriteString("at", of);
+            json.WriteString("date", date);
+            json.WriteString("state", state);
+            json.WriteNumber("line", line);
+            json.WriteString("measured", VerdictWords.Of(verdict.Measured));
+            json.WriteString("reading", verdict.Reading.Text);
+            json.WriteString("outcome", VerdictWords.Of(verdict.Outcome));
+            json.WriteString("why", verdict.Why);
+            if (verdict.Limit is { } limit)
+            {
+                Limit(json, limit);
+            }
+
+            Number(json, "deviation", verdict.Deviation);
+            Number(json, "margin", verdict.Margin);
+            if (verdict is { Rule: { } rule, Uncertainty: { } uncertainty, Probability: { } probability })
+            {
+                json.WriteString("rule", rule.Name);
+                json.WriteString("uncertainty", QuantityText.Format(uncertainty, 3));
+                json.WriteNumber("probability_inside", decimal.Round((decimal)probability, 4));
+            }
+
+            json.WriteStartArray("remarks");
+            foreach (var remark in verdict.Remarks)
+            {
+                json.WriteStringValue(remark.Text);
+            }
+
+            if (PartNotes.Frequency(verdict) is { } note)
+            {
+                json.WriteStringValue(note.Line);
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+    }
+
+    private static void Limit(Utf8JsonWriter json, Limit limit)
+    {
+        json.WriteStartObject("limit");
+        json.WriteString("kind", VerdictWords.Of(limit.Kind));
+        json.WriteString("range", VerdictWords.Range(limit.Interval));
+        json.WriteString("origin", limit.Origin);
+        json.WriteString("arithmetic", limit.Arithmetic);
+        json.WriteString("source", limit.Source);
+        json.WriteEndObject();
+    }
+
+    private static void Number(Utf8JsonWriter json, string name, decimal? value)
+    {
+        if (value is { } known)
+        {
+            json.WriteNumber(name, decimal.Round(known, 6));
+        }
+    }
+}

@@ -1,0 +1,131 @@
+using System.Collections.Frozen;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Collections;
+using Ohmstead.Commands;
+using Ohmstead.Output;
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
+using Ohmstead.Yaml;
+
+namespace Ohmstead.Writing;
+
+/// <summary>Puts one entry of the bench into the record of its board, after it was judged and before anything is written if it cannot be right.</summary>
+/// <param name="terminal">Where it is told.</param>
+/// <param name="run">How records are read and judged.</param>
+internal sealed class BenchEntry(Terminal terminal, RunOptions run)
+{
+    // A slip that a person makes with the unit; written only when they say they are sure.
+    private static readonly FrozenSet<string> Slips = FrozenSet.Create(StringComparer.Ordinal, "reading-far-from-marking");
+
+    /// <summary>Enters.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="who">The day and who works, for a visit that is new.</param>
+    /// <param name="key">The list of the visit.</param>
+    /// <param name="item">The entry as one line of YAML, given the keys of the visit it joins.</param>
+    /// <param name="isSure">True to write what looks like a slip.</param>
+    /// <param name="isTrial">True to show what would be written, and write nothing.</param>
+    /// <returns>The exit code.</returns>
+    public int Add(FoundBoard board, VisitHead who, string key, Func<IReadOnlyDictionary<string, string>, string> item, bool isSure, bool isTrial) =>
+        Change(board, isSure, isTrial, editor =>
+        {
+            IReadOnlyDictionary<string, string> visit = who.Keys.ToDictionary(entry => entry.Key, entry => entry.Value, StringComparer.Ordinal);
+            var line = string.Empty;
+            bool IsMeant(IReadOnlyDictionary<string, string> last)
+            {
+                var isIt = last.GetValueOrDefault("date") == who.Date && (who.By is null || !last.TryGetValue("by", out var by) || by == who.By);
+                visit = isIt ? last : visit;
+                return isIt;
+            }
+
+            // Asked once for the visit alone, so that the entry can leave out what the visit says already.
+            _ = editor.AppendToVisit(FileShapes.Board, IsMeant, who.Keys, key, "{}");
+            line = item(visit);
+            return (editor.AppendToVisit(FileShapes.Board, IsMeant, who.Keys, key, line), line);
+        });
+
+    /// <summary>Changes the record by any one splice, judged as an entry is.</summary>
+    public int Change(FoundBoard board, bool isSure, bool isTrial, Func<RecordEditor, (EditOutcome Outcome, string Line)> change)
+    {
+        var path = board.Assessment.Board.Path;
+        return RecordFile.Change(board.Files.Full(path), text =>
+        {
+            if (RecordEditor.Open(path, text, FileForm.Markdown, new YamlNodeReader(), out _) is not { } editor)
+            {
+                terminal.Error.WriteLine(Printable.Of($"{path} holds what cannot be read; mend it first, 'check' says where"));
+                return (null, ExitCode.Findings);
+            }
+
+            var (outcome, line) = change(editor);
+            if (outcome.Text is not { } changed)
+            {
+                terminal.Error.WriteLine(Printable.Of($"{path}: {outcome.Refusal!.Message}"));
+                terminal.Error.WriteLine(Printable.Of($"  = {outcome.Refusal.NextStep}"));
+                return (null, ExitCode.Findings);
+            }
+
+            BoardAssessment? after = null;
+            var result = new CollectionRun(board.Files, run with { Instead = (path, changed) }).Run(null, _ => assessment => after = assessment);
+            var at = FirstDifference(text, changed);
+            var against = result.Findings.Where(finding => finding.Place.Path == path && (finding.Severity == Severity.Error || Slips.Contains(finding.Check)) && !WasThere(board, finding)).ToArray();
+            Tell(against);
+            if (against.Any(finding => !(isSure && Slips.Contains(finding.Check))))
+            {
+                terminal.Error.WriteLine("nothing was written" + (against.All(finding => Slips.Contains(finding.Check)) ? "; --sure writes it all the same" : string.Empty));
+                return (null, ExitCode.Findings);
+            }
+
+            terminal.Out.WriteLine(Printable.Of($"{path}:{at}: {(isTrial ? "would add" : "added")} {line}"));
+            Verdicts(after, at);
+            return (isTrial ? null : changed, ExitCode.Clean);
+        });
+    }
+
+    // Findings of other lines move with the lines; the check and the words stay.
+    private static bool WasThere(FoundBoard board, Finding finding) =>
+        board.Findings.Any(known => known.Check == finding.Check && known.Message == finding.Message);
+
+    private void Tell(IEnumerable<Finding> findings)
+    {
+        foreach (var finding in findings)
+        {
+            terminal.Error.WriteLine(Printable.Of($"{finding.Place}: {finding.Message} [{finding.Check}]"));
+            if (finding.NextStep is { } next)
+            {
+                terminal.Error.WriteLine(Printable.Of($"  = {next}"));
+            }
+        }
+    }
+
+    private void Verdicts(BoardAssessment? board, int line)
+    {
+        foreach (var verdict in board?.Readings.Where(reading => reading.Reading.Spot.Line >= line && reading.Reading.Spot.Line <= line + 6).SelectMany(reading => reading.Verdicts)
+            .Concat(board.Proofs.Where(proof => proof.Proof.Spot.Line >= line && proof.Proof.Spot.Line <= line + 6).SelectMany(proof => proof.Verdicts)) ?? [])
+        {
+            terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
+        }
+
+        if (board is not null)
+        {
+            terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} is now: {BoardStates.Words(board.State)}"));
+        }
+    }
+
+    private static int FirstDifference(string before, string after)
+    {
+        var at = before.AsSpan().CommonPrefixLength(after);
+        return after.AsSpan(0, at).Count('\n') + 1;
+    }
+}
+
+/// <summary>The day of a visit and who works.</summary>
+/// <param name="Date">The day, as it is written.</param>
+/// <param name="By">Who works, or null.</param>
+/// <param name="Instrument">The instrument used, or null.</param>
+internal sealed record VisitHead(string Date, string? By, string? Instrument)
+{
+    /// <summary>The first keys of a new visit.</summary>
+    public IReadOnlyList<(string Key, string Value)> Keys =>
+        [.. new (string Key, string? Value)[] { ("date", Date), ("by", By), ("instrument", Instrument) }.Where(entry => entry.Value is not null).Select(entry => (entry.Key, entry.Value!))];
+}

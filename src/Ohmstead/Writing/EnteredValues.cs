@@ -1,0 +1,116 @@
+using System.Globalization;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.Writing;
+
+/// <summary>What was read, as a person says it at the bench: the unit tells the quantity, and where it does not, the key is said.</summary>
+/// <remarks><c>391uF 1.4ohm</c> of a capacitor are its capacitance and its ESR; <c>1.4ohm</c> of a resistor is its resistance; <c>gain=140</c> says its key.</remarks>
+internal static class EnteredValues
+{
+    // The unit of a dimension belongs to different keys for different families; the first that fits is meant.
+    private static readonly (Dimension Dimension, Func<PartFamily, string, string> Key)[] ByUnit =
+    [
+        (Dimension.Capacitance, (_, _) => "capacitance"),
+        (Dimension.Inductance, (_, _) => "inductance"),
+        (Dimension.Resistance, (family, _) => family == PartFamily.Capacitor ? "esr" : "resistance"),
+        (Dimension.Frequency, (_, _) => "frequency"),
+        (Dimension.Current, (family, _) => family == PartFamily.Capacitor ? "leakage" : "current"),
+        (Dimension.Voltage, (_, kind) => kind is "diode" or "transistor" or "bridge rectifier" ? "forward_voltage" : "voltage"),
+        (Dimension.Duration, (_, _) => "after"),
+        (Dimension.Temperature, (_, _) => "temperature"),
+    ];
+
+    /// <summary>Reads the words after the part.</summary>
+    /// <param name="words">The words: <c>391uF</c>, <c>esr=1.4ohm</c>, <c>pass</c>, <c>12%</c>.</param>
+    /// <param name="kind">The kind of the part or null for a test point.</param>
+    /// <param name="measures">For a test point, what is measured there.</param>
+    /// <param name="shape">The shape of a reading or a proof, for its keys.</param>
+    /// <returns>Keys with their values as they will be written, or what is wrong.</returns>
+    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault) Read(IReadOnlyList<string> words, string? kind, string? measures, Shape shape)
+    {
+        var values = new List<(string Key, string Value)>();
+        foreach (var word in words)
+        {
+            var (key, value, fault) = One(word, kind, measures, shape);
+            if (fault is not null)
+            {
+                return ([], fault);
+            }
+
+            if (values.Exists(known => known.Key == key))
+            {
+                return ([], $"'{word}' gives {key} a second time; say which is meant, as in {key}={word}");
+            }
+
+            values.Add((key!, value!));
+        }
+
+        return (values, null);
+    }
+
+    private static (string? Key, string? Value, string? Fault) One(string word, string? kind, string? measures, Shape shape)
+    {
+        if (word.IndexOf('=', StringComparison.Ordinal) is > 0 and var sign)
+        {
+            var (key, text) = (word[..sign], word[(sign + 1)..]);
+            return shape.PlaceOf(key) < 0
+                ? (null, null, $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", shape.Keys.Select(known => known.Name))}")
+                : (key, Spaced(text, shape.Keys[shape.PlaceOf(key)].Dimension, shape.Keys[shape.PlaceOf(key)].Kind), null);
+        }
+
+        if (word is "pass" or "fail")
+        {
+            return ("result", word, null);
+        }
+
+        if (word.EndsWith('%'))
+        {
+            return ("loss_factor", word, null);
+        }
+
+        foreach (var (dimension, keyOf) in ByUnit)
+        {
+            if (word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ',')) && QuantityText.Parse(word, dimension).Is(out _, out _))
+            {
+                var key = kind is null ? PointKey(dimension, measures) : keyOf(PartKind.Family(kind), kind);
+                return shape.PlaceOf(key) < 0 ? (null, null, $"a {shape.Name} has no {key}; '{word}' was understood as that") : (key, Spaced(word, dimension, ValueKind.Quantity), null);
+            }
+        }
+
+        return (null, null, $"'{word}' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, or key=value such as gain=140");
+    }
+
+    private static string PointKey(Dimension dimension, string? measures) => dimension switch
+    {
+        Dimension.Current => "current",
+        Dimension.Frequency => "frequency",
+        Dimension.Temperature => "temperature",
+        _ => measures is null or "result" or "hours" ? "voltage" : measures,
+    };
+
+    // As records have it: a space before the unit, and the letters people type for µ and Ω in print.
+    private static string Spaced(string text, Dimension dimension, ValueKind kind)
+    {
+        if (kind is not ValueKind.Quantity || !QuantityText.Parse(text, dimension).Is(out _, out _))
+        {
+            return text;
+        }
+
+        var unit = text.AsSpan().LastIndexOfAnyInRange('0', '9') + 1;
+        var number = text[..unit].TrimEnd();
+        var rest = text[unit..].Trim();
+        var print = rest switch
+        {
+            _ when rest.StartsWith('u') && rest.Length > 1 => "µ" + rest[1..],
+            "ohm" or "ohms" or "R" => "Ω",
+            "kohm" => "kΩ",
+            "mohm" => "mΩ",
+            "Mohm" => "MΩ",
+            _ => rest,
+        };
+        var spaced = print.Length == 0 ? number : string.Create(CultureInfo.InvariantCulture, $"{number} {print}");
+        return QuantityText.Parse(spaced, dimension).Is(out var nice, out _) && QuantityText.Parse(text, dimension).Is(out var said, out _) && nice == said ? spaced : text;
+    }
+}

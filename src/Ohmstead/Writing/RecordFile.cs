@@ -1,0 +1,107 @@
+using System.Diagnostics;
+using System.Security.Cryptography;
+using System.Text;
+
+namespace Ohmstead.Writing;
+
+/// <summary>Changes one record on disk: whole or not at all, one writer at a time.</summary>
+/// <remarks>
+/// The new text is written beside the record, flushed to the disk and renamed over it: whoever reads, and whoever pulls the plug, finds the old
+/// record or the new one. Two writers wait for each other at a lock of their own, kept out of the collection so that Git never sees it.
+/// </remarks>
+internal static class RecordFile
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    /// <summary>Changes a record.</summary>
+    /// <param name="full">The file, absolute.</param>
+    /// <param name="change">From the text as it is, without a byte order mark: the text as it shall be, or null to leave it; and what is to be told.</param>
+    /// <exception cref="IOException">The file is a link, cannot be read or written, or another writer keeps it.</exception>
+    public static T Change<T>(string full, Func<string, (string? Text, T Result)> change)
+    {
+        using var turn = Take(full);
+        var info = new FileInfo(full);
+        if ((info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None)
+        {
+            throw new IOException("a record that is a symbolic link is not written; put the file itself there");
+        }
+
+        var bytes = File.ReadAllBytes(full);
+        var mark = bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0;
+        var (text, result) = change(Decode(bytes.AsSpan(mark)));
+        if (text is not null)
+        {
+            Replace(info, [.. bytes.AsSpan(0, mark), .. Strict.GetBytes(text)]);
+        }
+
+        return result;
+    }
+
+    /// <summary>Writes a record that is not there yet.</summary>
+    /// <exception cref="IOException">There is one already, or it cannot be written.</exception>
+    public static void Create(string full, string text)
+    {
+        using var turn = Take(full);
+        var info = new FileInfo(full);
+        if (info.Exists)
+        {
+            throw new IOException("there is a file of that name already; nothing was written");
+        }
+
+        info.Directory!.Create();
+        Replace(info, Strict.GetBytes(text));
+    }
+
+    private static string Decode(ReadOnlySpan<byte> bytes)
+    {
+        try
+        {
+            return Strict.GetString(bytes);
+        }
+        catch (DecoderFallbackException)
+        {
+            throw new IOException("the record is not UTF-8 text; 'check' names the byte");
+        }
+    }
+
+    private static void Replace(FileInfo record, byte[] bytes)
+    {
+        // One name for the waiting text: what a killed run left is written over by the next.
+        var waiting = Path.Combine(record.DirectoryName!, "." + record.Name + ".new");
+        using (var file = new FileStream(waiting, FileMode.Create, FileAccess.Write, FileShare.None))
+        {
+            file.Write(bytes);
+            file.Flush(flushToDisk: true);
+        }
+
+        if (record.Exists && !OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(waiting, File.GetUnixFileMode(record.FullName));
+        }
+
+        File.Move(waiting, record.FullName, overwrite: true);
+    }
+
+    private static FileStream Take(string full)
+    {
+        var name = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFullPath(full) + "\n" + Environment.UserName)).AsSpan(0, 12));
+        var path = Path.Combine(Path.GetTempPath(), $"ohmstead-{name}.lock");
+        var since = Stopwatch.GetTimestamp();
+        while (true)
+        {
+            try
+            {
+                return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            }
+            catch (IOException) when (Stopwatch.GetElapsedTime(since) < Patience)
+            {
+                Thread.Sleep(5);
+            }
+            catch (IOException)
+            {
+                throw new IOException("another program keeps this record; nothing was written");
+            }
+        }
+    }
+}

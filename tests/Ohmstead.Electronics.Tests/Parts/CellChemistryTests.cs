@@ -1,0 +1,31 @@
+using Ohmstead.Electronics.Parts;
+
+namespace Ohmstead.Electronics.Tests.Parts;
+
+public sealed class CellChemistryTests
+{
+    // End-point voltages of one cell: IEC 60086 for alkaline, IEC 61951 for nickel cells, cell data sheets for lithium, IEC 60896 for lead, all from memory.
+    [Theory]
+    [InlineData("lithium", 1, "2.5")]
+    [InlineData("nickel-cadmium", 3, "3.0")]
+    [InlineData("nickel-metal hydride", 3, "3.0")]
+    [InlineData("alkaline", 4, "3.6")]
+    [InlineData("lead-acid", 6, "10.5")]
+    public void A_pack_is_spent_at_the_end_point_of_each_of_its_cells(string chemistry, int cells, string volts)
+    {
+        Worked<decimal> spent = CellChemistry.Find(chemistry)!.SpentPack(cells).Value;
+        Assert.Equal(Exact.Of(volts), spent.Value);
+        Assert.Contains($"{cells} x ", spent.Arithmetic, StringComparison.Ordinal);
+    }
+
+    // 3.6 V / 1.2 V is three cells; 4 V is no whole number of them: plain division.
+    [Fact]
+    public void The_cells_of_a_pack_follow_from_its_nominal_voltage_or_not_at_all()
+    {
+        CellChemistry nickel = CellChemistry.Find("nickel-cadmium")!;
+        Assert.Equal(3, nickel.CellsIn(3.6m));
+        Assert.Null(nickel.CellsIn(4m));
+        Assert.Null(CellChemistry.Find("plutonium"));
+        Assert.Equal("0 cells, expected one or more", nickel.SpentPack(0).Refusal);
+    }
+}

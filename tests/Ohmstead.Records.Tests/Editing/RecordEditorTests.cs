@@ -1,0 +1,150 @@
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
+using Ohmstead.Yaml;
+
+namespace Ohmstead.Records.Tests.Editing;
+
+public sealed class RecordEditorTests
+{
+    private const string Reading = "{ part: C12, esr: 1.4 Ω }";
+
+    [Fact]
+    public void A_reading_joins_the_readings_of_its_day_as_one_line_and_nothing_else_changes()
+    {
+        const string before = """
+            ---
+            board: SP-0001   # the one from the east well
+            title: Tide-gauge logger
+            bench:
+              - date: 2026-02-14
+                by: RK
+                readings:
+                  - { part: C1, esr: 62 mΩ }   # warm
+                  # the next one was hard to reach
+                  - { part: C2, esr: 3.92 Ω }
+
+                work:
+                  - { part: C2, did: removed }
+            # waits come last
+            waiting: []
+            ---
+            ## Story
+            """;
+        Assert.Equal(
+            before.Replace("{ part: C2, esr: 3.92 Ω }\n", "{ part: C2, esr: 3.92 Ω }\n      - " + Reading + "\n", StringComparison.Ordinal),
+            Enter(before, "2026-02-14"));
+    }
+
+    [Fact]
+    public void A_day_without_readings_gets_its_list_where_readings_belong()
+    {
+        const string before = """
+            ---
+            board: SP-0001
+            title: Tide-gauge logger
+            bench:
+              - date: 2026-02-14
+                found:
+                  - { at: G1, what: crust, severity: note }
+                work:
+                  - { at: G1, did: removed }
+            ---
+            """;
+        Assert.Equal(
+            before.Replace("    work:\n", "    readings:\n      - " + Reading + "\n    work:\n", StringComparison.Ordinal),
+            Enter(before, "2026-02-14"));
+    }
+
+    [Fact]
+    public void Another_day_is_a_new_visit_at_the_end_of_the_bench()
+    {
+        const string before = """
+            ---
+            board: SP-0001
+            title: Tide-gauge logger
+            bench:
+            - date: 2026-02-14
+              note: |
+                two lines
+                of words
+            waiting:
+            - { since: 2026-02-15, for: cell }
+            ---
+            """;
+        const string visit = "- date: 2026-02-21\n  by: RK\n  readings:\n    - " + Reading + "\n";
+        Assert.Equal(before.Replace("waiting:\n", visit + "waiting:\n", StringComparison.Ordinal), Enter(before, "2026-02-21"));
+    }
+
+    [Theory]
+    [InlineData("---\nboard: SP-0001\ntitle: Logger\n---\n", "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\n---\n")]
+    [InlineData("---\nboard: SP-0001\ntitle: Logger\nbench: []\nnote: n\n---\n", "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\nnote: n\n---\n")]
+    [InlineData("---\nboard: SP-0001\ntitle: Logger\nbench:\nnote: n\n---\n", "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\nnote: n\n---\n")]
+    [InlineData("---\r\nboard: SP-0001\r\ntitle: Logger\r\nbench:\r\n  - date: 2026-02-14\r\n---\r\nx", "---\r\nboard: SP-0001\r\ntitle: Logger\r\nbench:\r\n  - date: 2026-02-14\r\n    readings:\r\n      - { part: C12, esr: 1.4 Ω }\r\n---\r\nx")]
+    public void A_first_reading_begins_the_lists_it_needs_with_the_line_ends_of_the_file(string before, string after) => Assert.Equal(after, Enter(before, "2026-02-14"));
+
+    [Fact]
+    public void A_plain_yaml_file_without_a_last_line_end_keeps_its_lines_apart()
+    {
+        var editor = Open("lots:\n  - { lot: L-1, kind: fuse }", FileForm.Yaml);
+        Assert.Equal("lots:\n  - { lot: L-1, kind: fuse }\n  - { lot: L-2, kind: fuse }", editor.Append(FileShapes.Stock, "lots", "{ lot: L-2, kind: fuse }").Text);
+    }
+
+    [Fact]
+    public void A_list_in_brackets_is_left_to_the_person_with_the_line_to_write()
+    {
+        var outcome = Open("---\nboard: SP-0001\ntitle: Logger\nwaiting: [{ since: 2026-02-15, for: cell }]\n---\n").Append(FileShapes.Board, "waiting", "{ since: 2026-03-01, for: fuse }");
+        Assert.Null(outcome.Text);
+        Assert.Equal("the list 'waiting' on line 4 stands in brackets", outcome.Refusal!.Message);
+        Assert.Contains("{ since: 2026-03-01, for: fuse }", outcome.Refusal.NextStep, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_day_a_wait_ended_goes_inside_its_braces()
+    {
+        const string before = "---\nboard: SP-0001\ntitle: Logger\nwaiting:\n  - { since: 2026-02-15, for: \"cell, three\" }  # PO-03 }\n  - { since: 2026-02-16, for: fuse }\n---\n";
+        Assert.Equal(
+            before.Replace("fuse }", "fuse, until: 2026-03-01 }", StringComparison.Ordinal),
+            Open(before).Add("waiting", 1, "until", "2026-03-01").Text);
+    }
+
+    [Fact]
+    public void A_remark_with_a_brace_cannot_take_a_value_away_from_its_entry()
+    {
+        const string before = "---\nboard: SP-0001\ntitle: Logger\nwaiting:\n  - { since: 2026-02-15, for: cell }  # see PO-03 }\n---\n";
+        var outcome = Open(before).Add("waiting", 0, "until", "2026-03-01");
+        Assert.True(outcome.Text is null || outcome.Text == before.Replace("cell }", "cell, until: 2026-03-01 }", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("print says +, pad says -")]
+    [InlineData("a \"quoted\" word: and a # sign")]
+    [InlineData("-15V")]
+    [InlineData("+15V")]
+    [InlineData("{x}")]
+    [InlineData("0412")]
+    [InlineData("~")]
+    [InlineData("naïve Ω µF  ")]
+    [InlineData("ends with a colon:")]
+    [InlineData("- dash")]
+    [InlineData("two\nlines")]
+    public void Every_text_that_is_written_is_read_back_as_it_was(string text)
+    {
+        var yaml = "note: x\nlots:\n  - " + FlowText.Mapping([("lot", "L-1"), ("kind", null), ("note", text)]) + "\n";
+        var reading = new YamlNodeReader().Read("stock.yaml", System.Text.Encoding.UTF8.GetBytes(yaml), FileForm.Yaml, ReadingLimits.Usual);
+        var lots = Assert.IsType<SequenceNode>(reading.Root!.Entries[1].Value);
+        var lot = Assert.IsType<MappingNode>(Assert.Single(lots.Items));
+        Assert.Equal(["lot", "note"], lot.Entries.Select(entry => entry.Key));
+        Assert.Equal(text, Assert.IsType<ScalarNode>(lot.Entries[1].Value).Text);
+    }
+
+    private static RecordEditor Open(string text, FileForm form = FileForm.Markdown)
+    {
+        var editor = RecordEditor.Open("boards/SP-0001.md", text, form, new YamlNodeReader(), out var findings);
+        Assert.True(editor is not null, string.Join('\n', findings.Select(finding => finding.Message)));
+        return editor;
+    }
+
+    private static string? Enter(string before, string date) =>
+        Open(before).AppendToVisit(FileShapes.Board, visit => visit["date"] == date, [("date", date), ("by", "RK")], "readings", Reading).Text;
+}
