@@ -16,6 +16,7 @@ internal static class CommandLine
           ohmstead check records/boards/SP-0007.md   check one board
           ohmstead report records --to pages         check, and write the pages
           ohmstead why SP-0007 C12 --in records      tell a verdict in full
+          ohmstead families records                  tell which families of parts fail
           ohmstead enter SP-0007 C12 391uF 1.4ohm    enter a reading, and judge it
           ohmstead why L-022 --in records           tell all about a lot in the drawer
           ohmstead ahead records                     tell what falls due in the year ahead
@@ -57,6 +58,7 @@ internal static class CommandLine
             new CheckCommand(terminal).Build(),
             new ReportCommand(terminal, interruption).Build(),
             new WhyCommand(terminal).Build(),
+            new FamiliesCommand(terminal).Build(),
             new EnterCommand(terminal).Build(),
             new FoundCommand(terminal).Build(),
             new DecideCommand(terminal).Build(),

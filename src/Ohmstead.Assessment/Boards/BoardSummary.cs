@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
@@ -38,6 +39,9 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     /// <summary>Places whose original part has gone, in order of the parts list.</summary>
     public IReadOnlyList<string> Renewed { get; init; } = [];
 
+    /// <summary>Its parts by family, with what was seen of each that was measured.</summary>
+    public IReadOnlyList<FamilyOnBoard> Families { get; init; } = [];
+
     /// <summary>When the lives of its wet electrolytics may be used up, where that can be estimated.</summary>
     public IReadOnlyList<LifeDates> Lives { get; init; } = [];
 
@@ -58,6 +62,7 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
         LookAgain = board.LookAgain,
         LotsFitted = [.. board.Visits.SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null).Select(work => work.Lot!.Value)],
         Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
+        Families = BoardFamilies.Of(board),
         Lives = [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()],
         Serial = board.Board.Serial?.Value,
         Revision = board.Board.Revision?.Value,

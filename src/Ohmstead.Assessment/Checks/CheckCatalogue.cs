@@ -15,6 +15,7 @@ public static class CheckCatalogue
         new DateOutOfOrder(),
         new DecisionWithoutPlace(),
         new DesignUnknown(),
+        new DriftNearsLimit(),
         new FittedPartFails(),
         new InstrumentUnknown(),
         new LifePassed(),

@@ -23,14 +23,16 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
     public static Outcome<IntervalCensoredEstimate> Of(IReadOnlyList<LifeObservation> observations) =>
         LifeObservation.Check(observations).Flatten(() =>
         {
-            IReadOnlyList<(Bound Left, Bound Right)> ranges = [.. observations.Select(Range)];
+            // Items of which the same is known move together: a large collection has many of them and few different ages.
+            IReadOnlyList<(LifeObservation Known, int Count)> groups = [.. observations.CountBy(o => o).Select(g => (g.Key, g.Value))];
+            IReadOnlyList<(Bound Left, Bound Right)> ranges = [.. groups.Select(g => Range(g.Known))];
             IReadOnlyList<(Bound Left, Bound Right)> innermost = [.. Innermost(ranges)];
-            IReadOnlyList<(int First, int Last)> covers = [.. ranges.Select(r => Cover(r, innermost))];
+            IReadOnlyList<Cover> covers = [.. ranges.Zip(groups, (r, g) => Cover.Of(r, innermost, g.Count))];
             double[] masses = new double[innermost.Count];
             Array.Fill(masses, 1.0 / masses.Length);
             for (int round = 1; round <= MostRounds; round++)
             {
-                if (Improve(masses, covers) < Settled)
+                if (Improve(masses, covers, observations.Count) < Settled)
                 {
                     return Outcome<IntervalCensoredEstimate>.Of(new IntervalCensoredEstimate([.. innermost.Select((b, j) =>
                         new FailureMass(b.Left.Age, b.Right.Age, masses[j]))], round));
@@ -41,7 +43,7 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
         });
 
     // One step of expectation and maximisation: every item shares itself out over the masses it may belong to. Returns the largest change.
-    private static double Improve(double[] masses, IReadOnlyList<(int First, int Last)> covers)
+    private static double Improve(double[] masses, IReadOnlyList<Cover> covers, int items)
     {
         double[] sums = new double[masses.Length + 1];
         for (int j = 0; j < masses.Length; j++)
@@ -50,9 +52,9 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
         }
 
         double[] weights = new double[masses.Length + 1];
-        foreach ((int first, int last) in covers)
+        foreach ((int first, int last, int count) in covers)
         {
-            double share = 1 / Math.Max(sums[last + 1] - sums[first], double.Epsilon * 1e10);
+            double share = count / Math.Max(sums[last + 1] - sums[first], double.Epsilon * 1e10);
             weights[first] += share;
             weights[last + 1] -= share;
         }
@@ -61,7 +63,7 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
         for (int j = 0; j < masses.Length; j++)
         {
             weight += weights[j];
-            double next = masses[j] * Math.Max(0, weight) / covers.Count;
+            double next = masses[j] * Math.Max(0, weight) / items;
             largest = Math.Max(largest, Math.Abs(next - masses[j]));
             masses[j] = next;
         }
@@ -86,21 +88,25 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
         }
     }
 
-    private static (int First, int Last) Cover((Bound Left, Bound Right) range, IReadOnlyList<(Bound Left, Bound Right)> innermost)
+    // The masses that some items may belong to.
+    private readonly record struct Cover(int First, int Last, int Count)
     {
-        int first = 0;
-        while (innermost[first].Left.CompareTo(range.Left) < 0)
+        internal static Cover Of((Bound Left, Bound Right) range, IReadOnlyList<(Bound Left, Bound Right)> innermost, int count)
         {
-            first++;
-        }
+            int first = 0;
+            while (innermost[first].Left.CompareTo(range.Left) < 0)
+            {
+                first++;
+            }
 
-        int last = innermost.Count - 1;
-        while (innermost[last].Right.CompareTo(range.Right) > 0)
-        {
-            last--;
-        }
+            int last = innermost.Count - 1;
+            while (innermost[last].Right.CompareTo(range.Right) > 0)
+            {
+                last--;
+            }
 
-        return (first, last);
+            return new Cover(first, last, count);
+        }
     }
 
     private enum Side

@@ -114,6 +114,14 @@ public sealed record LinearTrend
                 $"the upper prediction limit reaches {Figures.Text(limit)} at {Figures.Text(crossing, 4)}"));
         });
 
+    /// <summary>The interval of the slope, slope ± t(n-2) times its standard deviation. When it holds 0, no drift can be told from the scatter.</summary>
+    public Outcome<ConfidenceInterval> SlopeInterval(double confidence = 0.95) =>
+        Domain.Of(Domain.Within("confidence", confidence, 0.5, 0.9999)).Compute(() =>
+        {
+            double half = Student(confidence) * SlopeDeviation;
+            return new ConfidenceInterval(Slope - half, Slope + half, confidence);
+        });
+
     /// <summary>When the line itself reaches a value, or null when it does not move.</summary>
     public double? LineReaches(double value) => Slope == 0 ? null : (value - Intercept) / Slope;
 

@@ -11,11 +11,12 @@ internal static class WeibullLikelihood
 
     internal static Maximum? Maximise(IReadOnlyList<LifeObservation> observations)
     {
-        IReadOnlyList<Term> terms = [.. observations.Where(o => o.By is not null || o.After > 0).Select(Term.Of)];
+        // Items of which the same is known add the same term.
+        IReadOnlyList<Term> terms = [.. observations.Where(o => o.By is not null || o.After > 0).CountBy(o => o).Select(g => Term.Of(g.Key, g.Value))];
 
         // Working in units of a typical age keeps the search near nought.
-        double centre = terms.Average(t => t.Typical);
-        double Value(double mu, double v) => terms.Sum(t => t.Log(mu + centre, Math.Exp(v)));
+        double centre = terms.Sum(t => t.Count * t.Typical) / terms.Sum(t => t.Count);
+        double Value(double mu, double v) => terms.Sum(t => t.Count * t.Log(mu + centre, Math.Exp(v)));
 
         (double mu, double v) = (0, 0);
         double best = Value(mu, v);
@@ -85,11 +86,11 @@ internal static class WeibullLikelihood
     }
 
     // One observation: exact ages add a density, the others a probability.
-    private sealed record Term(double LogAfter, double? LogBy, bool IsExact)
+    private sealed record Term(double LogAfter, double? LogBy, bool IsExact, int Count)
     {
         internal double Typical => double.IsFinite(LogAfter) && LogBy is { } by ? (LogAfter + by) / 2 : LogBy ?? LogAfter;
 
-        internal static Term Of(LifeObservation o) => new(Math.Log(o.After), o.By is { } by ? Math.Log(by) : null, o.IsExact);
+        internal static Term Of(LifeObservation o, int count) => new(Math.Log(o.After), o.By is { } by ? Math.Log(by) : null, o.IsExact, count);
 
         internal double Log(double mu, double shape)
         {

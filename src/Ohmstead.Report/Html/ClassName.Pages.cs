@@ -88,6 +88,9 @@ public sealed partial class ClassName
     /// <summary>A number with four characters before its point.</summary>
     public static ClassName Whole4 { get; } = new("whole-4");
 
+    /// <summary>A share with its interval, drawn on a line from nought to all.</summary>
+    public static ClassName Bar { get; } = new("bar");
+
     /// <summary>The working of a verdict.</summary>
     public static ClassName Working { get; } = new("working");
 

@@ -24,6 +24,7 @@ public static class BoardPage
         Cautions.Write(html, board.Hazards);
         Identity(html, board);
         PartsTable.Write(html, context, board);
+        DriftTable.Write(html, board);
         ProofTable.Write(html, board);
         LifeTable.Write(html, board);
         BenchLog.Write(html, board);

@@ -36,6 +36,7 @@ public static class CollectionPage
         Kept(html, boards);
         Boards(html, context, boards);
         Designs(html, context, boards);
+        FamiliesPage.Mention(html, boards);
     }
 
     private static void Opening(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)

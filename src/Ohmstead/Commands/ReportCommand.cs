@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.CommandLine;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Collections;
 using Ohmstead.Output;
@@ -19,7 +20,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; this folder when not given.", DefaultValueFactory = _ => "." };
         var to = new Option<string>("--to") { Description = "The folder for the pages.", DefaultValueFactory = _ => "report", HelpName = "FOLDER" };
         var shared = new SharedOptions();
-        var command = new Command("report", "Check a collection and write its pages: one for the collection, one for the year ahead, one for each board, one for each design.") { folder, to, shared.AsOf, shared.Thorough, shared.Workers };
+        var command = new Command("report", "Check a collection and write its pages: one for the collection, one for the year ahead, one for the families of parts, one for each board, one for each design.") { folder, to, shared.AsOf, shared.Thorough, shared.Workers };
         command.SetAction(parsed =>
         {
             var source = parsed.GetValue(folder)!;
@@ -82,6 +83,8 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             var context = new ReportContext(result.Workshop, numbers, options.Today, version);
             CollectionPage.Write(buffer, context, result.Boards);
             target.Put(CollectionPage.PathName, buffer.Written);
+            FamiliesPage.Write(buffer, context, CollectionFamilies.Of(result.Boards));
+            target.Put(FamiliesPage.PathName, buffer.Written);
             var until = options.Today.AddYears(1);
             var ahead = YearAhead.Of(result.Workshop, result.Boards, options.Today, until);
             AheadPage.Write(buffer, context, ahead, until);

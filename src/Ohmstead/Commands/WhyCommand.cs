@@ -129,7 +129,7 @@ internal sealed class WhyCommand(Terminal terminal)
             Lines(PointNotes.Of(board, proof).Concat(proof.Verdicts.Select(PartNotes.Frequency).OfType<WorkedNote>()).Select(note => note.Line), "  ");
         }
 
-        foreach (var line in FitOfPlace.Lines(board, workshop, at, today))
+        foreach (var line in FitOfPlace.Lines(board, workshop, at, today).Concat(DriftLines.Of(board, at)))
         {
             Line(line);
         }

@@ -43,19 +43,7 @@ public sealed class LinearTrendTests
     [InlineData(24, 76.799, 44.752, 108.845)]
     public void A_new_reading_is_expected_where_the_published_interval_says(double speed, double fit, double low, double high)
     {
-        double[] speeds =
-        [
-            4, 4, 7, 7, 8, 9, 10, 10, 10, 11, 11, 12, 12, 12, 12, 13, 13, 13, 13, 14, 14, 14, 14, 15, 15, 15, 16, 16, 17, 17, 17, 18, 18,
-            18, 18, 19, 19, 19, 20, 20, 20,
-            20, 20, 22, 23, 24, 24, 24, 24, 25,
-        ];
-        double[] distances =
-        [
-            2, 10, 4, 22, 16, 10, 18, 26, 34, 17, 28, 14, 20, 24, 28, 26, 34, 34, 46, 26, 36, 60, 80, 20, 26, 54, 32, 40, 32, 40, 50, 42,
-            56, 76, 84, 36, 46, 68, 32, 48,
-            52, 56, 64, 66, 54, 70, 92, 93, 120, 85,
-        ];
-        LinearTrend line = LinearTrend.Of(Points(speeds, distances)).Value;
+        LinearTrend line = LinearTrend.Of(Cars()).Value;
         Assert.Equal(-17.5791, line.Intercept, 5e-5);
         Assert.Equal(3.9324, line.Slope, 5e-5);
         ConfidenceInterval interval = line.Prediction(speed).Value;
@@ -98,6 +86,16 @@ public sealed class LinearTrendTests
         Assert.Equal((0.3076, 0.3924), (Math.Round(sixth.Low, 4), Math.Round(sixth.High, 4)));
     }
 
+    // R data set cars: widely printed 95 % interval of the slope, 3.096964 to 4.767853.
+    [Fact]
+    public void The_slope_is_known_as_well_as_the_published_interval_says()
+    {
+        LinearTrend line = LinearTrend.Of(Cars()).Value;
+        ConfidenceInterval slope = line.SlopeInterval().Value;
+        Assert.Equal(3.096964, slope.Low, 5e-6);
+        Assert.Equal(4.767853, slope.High, 5e-6);
+    }
+
     [Fact]
     public void A_crossing_far_beyond_the_readings_is_called_a_guess() =>
         Assert.Contains(
@@ -121,6 +119,23 @@ public sealed class LinearTrendTests
     [Fact]
     public void Readings_of_one_day_are_no_trend() =>
         Assert.Equal("all readings were taken at one and the same time", LinearTrend.Of([new(1, 1), new(1, 2), new(1, 3)]).Refusal);
+
+    private static TrendPoint[] Cars()
+    {
+        double[] speeds =
+        [
+            4, 4, 7, 7, 8, 9, 10, 10, 10, 11, 11, 12, 12, 12, 12, 13, 13, 13, 13, 14, 14, 14, 14, 15, 15, 15, 16, 16, 17, 17, 17, 18, 18,
+            18, 18, 19, 19, 19, 20, 20, 20,
+            20, 20, 22, 23, 24, 24, 24, 24, 25,
+        ];
+        double[] distances =
+        [
+            2, 10, 4, 22, 16, 10, 18, 26, 34, 17, 28, 14, 20, 24, 28, 26, 34, 34, 46, 26, 36, 60, 80, 20, 26, 54, 32, 40, 32, 40, 50, 42,
+            56, 76, 84, 36, 46, 68, 32, 48,
+            52, 56, 64, 66, 54, 70, 92, 93, 120, 85,
+        ];
+        return Points(speeds, distances);
+    }
 
     private static TrendPoint[] Points(double[] x, double[] y) => [.. x.Zip(y, (a, b) => new TrendPoint(a, b))];
 

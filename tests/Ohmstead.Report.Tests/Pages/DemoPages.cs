@@ -3,6 +3,7 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
@@ -38,6 +39,7 @@ public sealed class DemoPages : IDisposable
         var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0") { Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)) };
 
         var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
+        pages[FamiliesPage.PathName] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));
         var until = context.Today.AddYears(1);
         pages[AheadPage.PathName] = Page(() => AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until));
         foreach (var board in boards)

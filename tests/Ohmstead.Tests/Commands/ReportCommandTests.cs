@@ -12,7 +12,8 @@ public sealed class ReportCommandTests
         var run = Report(copy);
         Assert.Equal(0, run.Exit);
         Assert.EndsWith($"open {copy.At("pages/index.html")}\n", run.Out, StringComparison.Ordinal);
-        Assert.Equal(19, Directory.GetFiles(copy.At("pages/boards"), "SP-*.html").Length);
+        Assert.Equal(Names(copy, "boards", "*.md"), Names(copy, "pages/boards", "*.html"));
+        Assert.True(File.Exists(copy.At("pages/families.html")));
         Assert.True(File.Exists(copy.At("pages/photos/SP-0004/c12-print.png")));
         Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(copy.At("pages")), path => path.EndsWith(".ohmstead-new", StringComparison.Ordinal));
     }
@@ -28,7 +29,7 @@ public sealed class ReportCommandTests
     }
 
     [Fact]
-    public void A_changed_board_changes_its_page_and_the_overview_and_no_other()
+    public void A_changed_board_changes_its_page_that_of_its_design_and_the_overview_and_no_other()
     {
         using var copy = CollectionCopy.Make();
         Report(copy);
@@ -153,6 +154,9 @@ public sealed class ReportCommandTests
     }
 
     private static Run Report(CollectionCopy copy) => Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25");
+
+    private static string?[] Names(CollectionCopy copy, string folder, string pattern) =>
+        [.. Directory.GetFiles(copy.At(folder), pattern).Select(Path.GetFileNameWithoutExtension).Order(StringComparer.Ordinal)];
 
     private static List<string> Files(string root) => [.. Directory.EnumerateFileSystemEntries(root, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint }).Order(StringComparer.Ordinal)];
 

@@ -26,7 +26,7 @@ public sealed class JsonFindingsTests
     {
         using var document = JsonDocument.Parse(Check(CollectionCopy.Untouched).Out);
         var states = document.RootElement.GetProperty("boards").EnumerateArray().ToDictionary(board => board.GetProperty("board").GetString()!, board => board.GetProperty("state").GetString());
-        Assert.Equal(19, states.Count);
+        Assert.Equal(CollectionCopy.Boards, states.Count);
         Assert.Equal("fit to run", states["SP-0001"]);
         Assert.Equal("proof due", states["SP-0002"]);
         Assert.Equal("make safe first", states["SP-0008"]);

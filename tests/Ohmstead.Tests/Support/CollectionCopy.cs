@@ -8,6 +8,9 @@ internal sealed class CollectionCopy : IDisposable
     /// <summary>The demo collection itself, only to be read.</summary>
     public static string Untouched { get; } = Path.Combine(AppContext.BaseDirectory, "records");
 
+    /// <summary>How many boards the demo collection has.</summary>
+    public static int Boards => Directory.GetFiles(Path.Combine(Untouched, "boards"), "*.md").Length;
+
     /// <summary>The folder.</summary>
     public string Root { get; }
 

@@ -1,0 +1,41 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Drifts;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Boards;
+
+/// <summary>A part drifts and may be at its limit before the board is looked at again.</summary>
+public sealed class DriftNearsLimit : IBoardCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("drift-nears-limit", Severity.Warning, "a part drifts and may be at its limit before the board is looked at again");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        if (board.Assessment.LookAgain is not { } look || !board.IsInOrder || !board.HasAllThatItIsJudgedBy)
+        {
+            yield break;
+        }
+
+        foreach (var drift in BoardDrifts.Of(board.Assessment).Where(drift => !drift.IsOutside))
+        {
+            if (drift.MeetsLimit.Is(out var day, out _) && day < look && !IsAnswered(board.Assessment, drift))
+            {
+                yield return board.Finding(
+                    Description,
+                    drift.LastSpot,
+                    $"{drift.Reference}: {VerdictWords.Of(drift.Measured)} {DriftWords.Pace(drift)} and {DriftWords.Meeting(drift)}, before the next look on {Iso(look)}; {DriftWords.Estimate}",
+                    day <= drift.Last ? $"measure {drift.Reference} again soon, or decide about it with a reason" : $"measure {drift.Reference} again by {Iso(day)}, or decide about it with a reason");
+            }
+        }
+    }
+
+    // Who decided with the last of these readings at hand knew of the drift.
+    private static bool IsAnswered(BoardAssessment board, Drift drift) =>
+        board.Place(drift.Reference) is { Decision: not null } place && board.Visits[place.DecisionOrder].Date.Value >= drift.Last;
+
+    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

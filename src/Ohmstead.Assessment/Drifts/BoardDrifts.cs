@@ -1,0 +1,120 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
+using Ohmstead.Electronics.Statistics;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Drifts;
+
+/// <summary>The drifts of the parts that sit on a board now.</summary>
+public static class BoardDrifts
+{
+    private const int FewestDays = 3;
+
+    // A line says little beyond one more of the time observed, and nothing beyond two. Common practice.
+    private const int SpansAhead = 2;
+
+    // Capacitance and ESR of an electrolytic move little within this. Common practice.
+    private const decimal MostKelvin = 5m;
+
+    /// <summary>The drifts, in order of the parts list and of the quantities. Readings in circuit are left out: other parts drift with them.</summary>
+    public static IEnumerable<Drift> Of(BoardAssessment board) =>
+        board.Places.Where(place => place is { IsEmpty: false, Readings.Count: >= FewestDays }).SelectMany(place => Of(board, place));
+
+    private static IEnumerable<Drift> Of(BoardAssessment board, PlaceHistory place)
+    {
+        var since = place.FittedOn is { } fitted ? OrderOf(board, fitted) : -1;
+        return place.Readings.Where(reading => IsOfWhatSitsThere(reading, since) && reading.Reading.Circuit is not { Value: "in" })
+            .SelectMany(reading => reading.Verdicts.Select(verdict => (Reading: reading, Verdict: verdict)))
+            .GroupBy(pair => DriftConditions.Of(pair.Reading, pair.Verdict.Measured))
+            .OrderBy(alike => alike.Key.Measured)
+            .Select(alike => Of(place, [.. alike]))
+            .OfType<Drift>();
+    }
+
+    private static bool IsOfWhatSitsThere(AssessedReading reading, int since) =>
+        !reading.IsNew && reading.EmptiedOn is null
+        && (reading.VisitOrder > since || (reading.VisitOrder == since && reading.Reading.State is { Value: "as left" }));
+
+    private static int OrderOf(BoardAssessment board, BenchVisit visit)
+    {
+        for (var order = 0; order < board.Visits.Count; order++)
+        {
+            if (ReferenceEquals(board.Visits[order], visit))
+            {
+                return order;
+            }
+        }
+
+        return -1;
+    }
+
+    private static Drift? Of(PlaceHistory place, (AssessedReading Reading, Verdict Verdict)[] all)
+    {
+        var (lastReading, lastVerdict) = all[^1];
+        var warmth = DriftConditions.TemperatureOf(lastReading);
+        var alike = all.Where(pair => warmth is not { } last || DriftConditions.TemperatureOf(pair.Reading) is not { } own || Math.Abs(own - last) <= MostKelvin).ToArray();
+        if (alike.Select(pair => pair.Reading.Visit.Date.Value).Distinct().Count() < FewestDays)
+        {
+            return null;
+        }
+
+        var first = alike[0].Reading.Visit.Date.Value;
+        TrendPoint[] points = [.. alike.Select(pair => new TrendPoint(Drift.YearsBetween(first, pair.Reading.Visit.Date.Value), (double)pair.Verdict.Reading.Value.Value))];
+        if (!LinearTrend.Of(points).Is(out var trend, out _))
+        {
+            return null;
+        }
+
+        var limits = lastVerdict.Limit?.Interval;
+        var limit = trend.Slope > 0 ? limits?.Upper : trend.Slope < 0 ? limits?.Lower : null;
+        var drift = new Drift(
+            place.Part.Ref.Value, lastVerdict.Measured, points.Length, first, lastReading.Visit.Date.Value, lastReading.Reading.Spot, trend, lastVerdict.Reading.Value.Dimension)
+        {
+            Limit = limit,
+            IsOutside = lastVerdict.Outcome == VerdictOutcome.Outside,
+            Remarks = [.. Remarks(all, alike)],
+        };
+        return drift with { MeetsLimit = Meets(drift, points) };
+    }
+
+    private static IEnumerable<string> Remarks((AssessedReading Reading, Verdict Verdict)[] all, (AssessedReading Reading, Verdict Verdict)[] alike)
+    {
+        if (alike.Length < all.Length)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"readings more than {MostKelvin} K warmer or colder than the last one are left out");
+        }
+
+        if (alike.Any(pair => DriftConditions.TemperatureOf(pair.Reading) is null))
+        {
+            yield return "the temperature is not written for all readings";
+        }
+
+        if (alike.Any(pair => (pair.Reading.Reading.Instrument ?? pair.Reading.Visit.Instrument) is null))
+        {
+            yield return "the instrument is not written: that it was the same one is not known";
+        }
+    }
+
+    private static Outcome<DateOnly> Meets(Drift drift, TrendPoint[] points)
+    {
+        if (!drift.IsTold)
+        {
+            return Outcome<DateOnly>.Refused("no drift can be told from the scatter of the readings");
+        }
+
+        if (drift.Limit is not { } limit)
+        {
+            return Outcome<DateOnly>.Refused("no limit is known on that side");
+        }
+
+        // The rule is for a rising quantity and an upper limit; a falling one is its mirror image.
+        var crossing = drift.IsRising ? drift.Trend.UpperLimitCrossing((double)limit.Value, Drift.Confidence)
+            : LinearTrend.Of([.. points.Select(point => point with { Y = -point.Y })]).Value.UpperLimitCrossing(-(double)limit.Value, Drift.Confidence);
+        var far = drift.DayAt((1 + SpansAhead) * drift.YearsTo(drift.Last)) ?? DateOnly.MaxValue;
+        return crossing.Is(out var years, out _) && drift.DayAt(years.Value) is { } day && day <= far
+            ? Outcome<DateOnly>.Of(day)
+            : Outcome<DateOnly>.Refused(string.Create(CultureInfo.InvariantCulture, $"does not meet {VerdictWords.Short(limit)} before {far:yyyy-MM-dd}; further ahead these readings say nothing"));
+    }
+}

@@ -1,0 +1,72 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics.Statistics;
+
+namespace Ohmstead.Assessment.Families;
+
+/// <summary>The families of parts of a whole collection.</summary>
+public static class CollectionFamilies
+{
+    /// <summary>Every family of which something was measured, the largest share failed first, then by name; those with too few parts for a share last.</summary>
+    public static IReadOnlyList<FamilyStatistics> Of(IEnumerable<BoardSummary> boards)
+    {
+        var counts = new Dictionary<FamilyName, Counting>();
+        foreach (var board in boards)
+        {
+            foreach (var family in board.Families)
+            {
+                foreach (var level in family.Name.Levels())
+                {
+                    if (!counts.TryGetValue(level, out var counting))
+                    {
+                        counts[level] = counting = new Counting();
+                    }
+
+                    counting.Add(board, family);
+                }
+            }
+        }
+
+        return
+        [
+            .. counts.Where(pair => pair.Value.HasSomething)
+                .Select(pair => pair.Value.Statistics(pair.Key))
+                .OrderByDescending(family => family.Share?.Share ?? -1)
+                .ThenBy(family => family.Name.Text, StringComparer.Ordinal),
+        ];
+    }
+
+    private sealed class Counting
+    {
+        private readonly List<LifeObservation> observations = [];
+        private BoardSummary? last;
+        private int parts, measured, boards, asFound, later, inCircuit;
+
+        internal bool HasSomething => measured > 0 || inCircuit > 0 || observations.Count > 0;
+
+        internal void Add(BoardSummary board, FamilyOnBoard family)
+        {
+            parts += family.Originals;
+            inCircuit += family.FailedInCircuit;
+            foreach (var life in family.Lives)
+            {
+                if (life.Observation() is { } observation)
+                {
+                    observations.Add(observation);
+                }
+
+                if (!life.IsOriginal)
+                {
+                    continue;
+                }
+
+                measured++;
+                boards += ReferenceEquals(last, board) ? 0 : 1;
+                last = board;
+                asFound += life.FailedAsFound ? 1 : 0;
+                later += life.Failed is not null && !life.FailedAsFound ? 1 : 0;
+            }
+        }
+
+        internal FamilyStatistics Statistics(FamilyName name) => new(name, parts, measured, boards, asFound, later, inCircuit, AgesAtFailure.Of(observations));
+    }
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using Ohmstead.Electronics.Statistics;
+
+namespace Ohmstead.Assessment.Families;
+
+/// <summary>The ages at failure of families in words, the same in the terminal and on the pages.</summary>
+public static class FamilyAges
+{
+    private const double LeastShown = 0.0005;
+
+    /// <summary>The families whose ages at failure can be told. A wider family that holds nothing beside a narrower one is left out.</summary>
+    public static IEnumerable<FamilyStatistics> WorthTelling(IReadOnlyList<FamilyStatistics> families)
+    {
+        var byKind = families.ToLookup(family => family.Name.Kind, StringComparer.Ordinal);
+        return families.Where(family => family.Ages.Steps.Is(out _, out _) && !byKind[family.Name.Kind].Any(other => IsAllOf(other, family)));
+    }
+
+    /// <summary>How many were observed, how many of them failed, and how little is known of when.</summary>
+    public static string Counts(FamilyStatistics family) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{family.Ages.Observed} parts of known age: {family.Ages.FailedByFirstLook} had failed by their first look, at ages nobody saw; {family.Ages.FailedBetweenLooks} failed between two looks; {family.Ages.Observed - family.Ages.Failures} were good when last seen. Where within a range they failed is not known.");
+
+    /// <summary>What is said of the families whose ages cannot be told.</summary>
+    public static string Rest(int all, int told) => told == all ? string.Empty : string.Create(
+        CultureInfo.InvariantCulture,
+        $"{(told == 0 ? "No family has" : "The other families have no")} ages at failure that can be told: too few to say ({AgesAtFailure.FewestObserved} parts of known age are wanted), none failed yet, or the same parts as a narrower family.");
+
+    /// <summary>The Weibull life in words, or why there is none.</summary>
+    public static string Life(FamilyStatistics family) => family.Ages.Life.Is(out var life, out var refusal) ? FamilyWords.Life(life) : $"Weibull life: {refusal}";
+
+    /// <summary>The steps of the share failed by age.</summary>
+    public static IEnumerable<AgeStep> Steps(IntervalCensoredEstimate estimate)
+    {
+        var together = 0.0;
+        foreach (var mass in estimate.Masses.Where(mass => mass.Probability >= LeastShown))
+        {
+            together += mass.Probability;
+            yield return new(FamilyWords.Range(mass), FamilyWords.Percent(mass.Probability), double.IsInfinity(mass.By) ? string.Empty : FamilyWords.Percent(Math.Min(together, 1)));
+        }
+    }
+
+    private static bool IsAllOf(FamilyStatistics narrower, FamilyStatistics family) =>
+        narrower.Ages.Observed == family.Ages.Observed && narrower.Name != family.Name && narrower.Name.Levels().Contains(family.Name);
+}
+
+/// <summary>One step of the share failed by age, in words.</summary>
+/// <param name="Range">The range of ages.</param>
+/// <param name="Share">The share of all parts that fails within it.</param>
+/// <param name="Together">The share that has failed by its end; empty where there is no end.</param>
+public sealed record AgeStep(string Range, string Share, string Together);

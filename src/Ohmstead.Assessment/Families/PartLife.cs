@@ -1,0 +1,50 @@
+using Ohmstead.Electronics.Statistics;
+
+namespace Ohmstead.Assessment.Families;
+
+/// <summary>What the readings of one part say about its life. Small, since it is kept of every part of every board that was measured.</summary>
+/// <param name="Start">The day from which its age counts: when it was made, or when it was fitted; null when nothing says it.</param>
+/// <param name="IsOriginal">True for the part that came with the board: its age is told in whole years. False for one that was fitted since: in tenths.</param>
+/// <param name="FirstLook">The first day on which a reading decided.</param>
+/// <param name="LastGood">The last day on which all that was read was inside, or null.</param>
+/// <param name="Failed">The day on which it was found outside, or null while it is good.</param>
+public readonly record struct PartLife(DateOnly? Start, bool IsOriginal, DateOnly FirstLook, DateOnly? LastGood, DateOnly? Failed)
+{
+    private const double DaysPerYear = 365.25;
+    private const double LeastSpan = 0.1;
+
+    /// <summary>True when the first look that decided found it outside.</summary>
+    public bool FailedAsFound => Failed == FirstLook;
+
+    /// <summary>
+    /// What is known of its age at failure, in years: before the first look, between two looks, or later than the last look. Null when its start
+    /// is not known, lies after a look, or when it was only looked at while new.
+    /// </summary>
+    public LifeObservation? Observation()
+    {
+        var good = LastGood is { } seen ? Age(seen) : 0;
+        if (Start is null || good < 0)
+        {
+            return null;
+        }
+
+        if (Failed is not { } day)
+        {
+            return good > 0 ? LifeObservation.GoodAt(good) : null;
+        }
+
+        var bad = Age(day);
+        if (bad < 0)
+        {
+            return null;
+        }
+
+        // No failure is known more exactly than ages are told: two looks of one age still leave a span between them.
+        var span = IsOriginal ? 1 : LeastSpan;
+        bad = Math.Max(bad, span);
+        return new LifeObservation(Math.Round(Math.Min(good, bad - span), 1), bad);
+    }
+
+    // A year of making, or a date code that says nothing about the day of fitting, makes decimals of the age a pretence.
+    private double Age(DateOnly day) => Start is { } start ? Math.Round((day.DayNumber - start.DayNumber) / DaysPerYear, IsOriginal ? 0 : 1, MidpointRounding.AwayFromZero) : 0;
+}

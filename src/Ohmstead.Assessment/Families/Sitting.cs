@@ -1,0 +1,115 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Families;
+
+/// <summary>One part in a place, from when it came there until it went, with the readings of that time.</summary>
+internal sealed class Sitting
+{
+    private const int TestBit = 1 << 30;
+
+    private readonly List<AssessedReading> readings;
+    private readonly DateOnly? fitted;
+
+    private Sitting(PartValues values, DateOnly? fitted, List<AssessedReading> readings)
+    {
+        Values = values;
+        this.fitted = fitted;
+        this.readings = readings;
+    }
+
+    /// <summary>What it is.</summary>
+    internal PartValues Values { get; }
+
+    /// <summary>True for the part that came with the board.</summary>
+    internal bool IsOriginal => fitted is null;
+
+    /// <summary>True when a reading in circuit proved it outside.</summary>
+    internal bool FailedInCircuit => readings.Any(reading => reading.Reading.Circuit is { Value: "in" } && reading.Overall == VerdictOutcome.Outside);
+
+    /// <summary>The parts that were read in a place, the original first. One of a lot that is not known is left out: nothing says what it is.</summary>
+    internal static IEnumerable<Sitting> Of(PlaceHistory place, IReadOnlyList<WorkMoment> work)
+    {
+        var read = place.Readings.Where(reading => !reading.IsNew && reading.EmptiedOn is null).ToLookup(reading => Changes(work, Moments.OfReading(reading)));
+        foreach (var time in read.OrderBy(time => time.Key))
+        {
+            List<AssessedReading> then = [.. time.OrderBy(Moments.OfReading)];
+            if (time.Key == 0)
+            {
+                yield return new(place.Part.Values, null, then);
+            }
+            else if (then[0].Lot is { } lot)
+            {
+                yield return new(lot.Values, work.Where(moment => moment.EndsWhatWasThere).ElementAt(time.Key - 1).Day, then);
+            }
+        }
+    }
+
+    /// <summary>What the readings say about its life, or null when none decided.</summary>
+    internal PartLife? Life(Part part, BoardAssessment board, IReadOnlyList<WorkMoment> work)
+    {
+        DateOnly? first = null, good = null, failed = null;
+        var (outside, failedAt) = (0, 0);
+        foreach (var look in readings.Where(Decides).GroupBy(Moments.OfReading))
+        {
+            // A part that was worked on is not the one that failed: its own life ended there.
+            if (failed is not null && work.Any(moment => moment.Moment > failedAt && moment.Moment < look.Key))
+            {
+                break;
+            }
+
+            var day = look.First().Visit.Date.Value;
+            first ??= day;
+            outside = look.Aggregate(outside, After);
+            if (outside == 0)
+            {
+                // Nothing was done and it reads right again: the earlier reading was mistaken.
+                (failed, good) = (null, day);
+            }
+            else if (failed is null)
+            {
+                (failed, failedAt) = (day, look.Key);
+            }
+        }
+
+        if (first is not { } looked)
+        {
+            return null;
+        }
+
+        return new(fitted ?? PartStart.Of(part, board.Board, board.Design, looked), IsOriginal, looked, good, failed);
+    }
+
+    // In circuit a good part proves nothing and a bad one may: to count those would make every family look bad. A test of function decides anywhere.
+    private static bool Decides(AssessedReading reading) =>
+        reading.Overall is VerdictOutcome.Inside or VerdictOutcome.Outside && (reading.Reading.Circuit is not { Value: "in" } || reading.Reading.Result is not null);
+
+    // One bit for each quantity that is outside as far as known.
+    private static int After(int outside, AssessedReading reading)
+    {
+        if (reading.Reading.Result is { } result)
+        {
+            outside = result.Value == "pass" ? outside & ~TestBit : outside | TestBit;
+        }
+
+        if (reading.Reading.Circuit is { Value: "in" })
+        {
+            return outside;
+        }
+
+        foreach (var verdict in reading.Verdicts)
+        {
+            outside = verdict.Outcome switch
+            {
+                VerdictOutcome.Inside => outside & ~(1 << (int)verdict.Measured),
+                VerdictOutcome.Outside => outside | (1 << (int)verdict.Measured),
+                _ => outside,
+            };
+        }
+
+        return outside;
+    }
+
+    private static int Changes(IReadOnlyList<WorkMoment> work, int moment) => work.Count(done => done.EndsWhatWasThere && done.Moment < moment);
+}

@@ -1,0 +1,109 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Families;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>The page of the families of parts: which of them fail, how sure that is, and at what ages.</summary>
+public static class FamiliesPage
+{
+    private const int MostRows = 500;
+    private static readonly Column[] Columns =
+        ["Family", new("Parts", IsNumber: true), new("Measured", IsNumber: true), new("Boards", IsNumber: true), new("Failed as found", IsNumber: true), "Share", new("Failed later", IsNumber: true), new("In circuit", IsNumber: true)];
+
+    /// <summary>The file, from the root of the report.</summary>
+    public const string PathName = "families.html";
+
+    /// <summary>Writes the page.</summary>
+    public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<FamilyStatistics> families) =>
+        PageFrame.Write(buffer, context, "Families of parts", 0, (context, families), static (html, page) => Content(html, page.context, page.families));
+
+    /// <summary>The section of the collection's page that leads here.</summary>
+    internal static void Mention(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
+    {
+        var measured = boards.SelectMany(board => board.Families).SelectMany(family => family.Lives).Count(life => life.IsOriginal);
+        var failed = boards.SelectMany(board => board.Families).SelectMany(family => family.Lives).Count(life => life is { IsOriginal: true, FailedAsFound: true });
+        using var entry = Entry.Open(html, "families", "Families", "which parts go bad");
+        using var line = html.Open(Tag.P);
+        html.Text(string.Create(CultureInfo.InvariantCulture, $"{failed} of {measured} parts that a reading out of circuit decided about were outside as found. "));
+        html.Open(Tag.A).To(LocalLink.ToFile(PathName)).Text("By kind, maker and series, with intervals and ages");
+    }
+
+    private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<FamilyStatistics> families)
+    {
+        using (html.Open(Tag.Nav, ClassName.Trail))
+        {
+            html.Open(Tag.A).To(LocalLink.ToFile(CollectionPage.PathName)).Text(context.Workshop.Collection.Name);
+        }
+
+        using (html.Open(Tag.Header, ClassName.Opening))
+        {
+            html.Open(Tag.H1).Text("Families of parts");
+            using var content = html.Open(Tag.Div, ClassName.Content);
+            html.Open(Tag.P, ClassName.Lead).Text(Lead(families));
+            html.Open(Tag.P).Text(FamilyWords.Caution);
+        }
+
+        if (families.Count > 0)
+        {
+            Shares(html, families);
+            AgesSection.Write(html, families);
+        }
+    }
+
+    private static string Lead(IReadOnlyList<FamilyStatistics> families) =>
+        families.Count == 0 ? "No part was measured out of circuit yet."
+        : families[0] is { Share: { IsUpperLimit: false } share } worst
+            ? string.Create(CultureInfo.InvariantCulture, $"The worst family: {worst.Name.Text}, {share.Failed} of {share.Measured} measured failed as found, {FamilyWords.Share(worst)}.")
+        : "No family of five or more measured parts has one that failed.";
+
+    private static void Shares(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)
+    {
+        using var entry = Entry.Open(html, "shares", "Failed as found", "the largest share first; no share of fewer than five parts");
+        using (var table = Ledger.Open(html, "Families", Columns))
+        {
+            using var body = html.Open(Tag.TBody);
+            foreach (var family in families.Take(MostRows))
+            {
+                Row(html, table, family);
+            }
+        }
+
+        if (families.Count > MostRows)
+        {
+            html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"and {families.Count - MostRows} more: ohmstead families lists all"));
+        }
+
+        html.Open(Tag.P, ClassName.Fine).Text("Measured are originals that a reading out of circuit, or a test of function, decided about; what was too close to call is not among them. What only a reading in circuit proved outside stands in the last column and counts in no share: in circuit nothing but a failure can be proved.");
+    }
+
+    private static void Row(HtmlWriter html, Ledger table, FamilyStatistics family)
+    {
+        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Family, family.Name.Text));
+        table.Head().Text(family.Name.Text);
+        table.Cell(1).Text(family.Parts);
+        table.Cell(2).Text(family.Measured);
+        table.Cell(3).Text(family.Boards);
+        table.Cell(4).Text(family.FailedAsFound);
+        using (table.Cell(5))
+        {
+            if (family.Share is { } share)
+            {
+                ShareBar.Write(html, family, share);
+                using var fold = html.Open(Tag.Details);
+                html.Open(Tag.Summary).Text(FamilyWords.Share(family));
+                using var list = html.Open(Tag.Ul, ClassName.Working);
+                html.Open(Tag.Li).Text($"95 % interval{(share.IsUpperLimit ? ", one-sided" : string.Empty)}: {share.Arithmetic}");
+                html.Open(Tag.Li).Text($"Source: {share.Source}");
+            }
+            else
+            {
+                html.Text(FamilyWords.Share(family));
+            }
+        }
+
+        table.Cell(6).Text(family.FailedLater);
+        table.Cell(7).Text(family.FailedInCircuit);
+    }
+}

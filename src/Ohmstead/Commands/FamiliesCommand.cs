@@ -1,0 +1,71 @@
+using System.CommandLine;
+using System.Globalization;
+using Ohmstead.Assessment.Families;
+using Ohmstead.Collections;
+using Ohmstead.Output;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Tells which families of parts fail, how sure that is, and at what ages.</summary>
+internal sealed class FamiliesCommand(Terminal terminal)
+{
+    public Command Build()
+    {
+        var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; this folder when not given.", DefaultValueFactory = _ => "." };
+        var json = new Option<bool>("--json") { Description = "One JSON document for programs." };
+        var shared = new SharedOptions();
+        var command = new Command("families", "Tell which families of parts fail: counts, shares with intervals, ages at failure.") { folder, json, shared.AsOf, shared.Workers };
+        command.SetAction(parsed =>
+        {
+            var source = parsed.GetValue(folder)!;
+            if (shared.Read(parsed, terminal.Error) is not { } options)
+            {
+                return ExitCode.Usage;
+            }
+
+            if (!Directory.Exists(source))
+            {
+                terminal.Error.WriteLine($"there is no folder '{Printable.Of(source)}'");
+                return ExitCode.Usage;
+            }
+
+            var files = CollectionFolder.Open(source);
+            if (files.Boards.Count == 0)
+            {
+                terminal.Error.WriteLine($"no boards in '{Printable.Of(files.Root)}': a collection has boards/*.md");
+                return ExitCode.Usage;
+            }
+
+            return Tell(files, options, parsed.GetValue(json));
+        });
+        return command;
+    }
+
+    private int Tell(CollectionFolder files, RunOptions options, bool asJson)
+    {
+        RunResult result;
+        using (var progress = new Progress(terminal, files.Boards.Count))
+        {
+            result = new CollectionRun(files, options).Run(progress.Report);
+        }
+
+        var families = CollectionFamilies.Of(result.Boards);
+        if (asJson)
+        {
+            FamiliesJson.Write(terminal.Out, families);
+        }
+        else
+        {
+            FamiliesText.Write(terminal.Out, families);
+        }
+
+        var errors = result.Findings.Count(finding => finding.Severity == Severity.Error);
+        if (errors > 0)
+        {
+            terminal.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{errors} {(errors == 1 ? "error" : "errors")} in the records: what could not be read is not counted; see ohmstead check"));
+        }
+
+        return result.Findings.Any(finding => finding.Check == FileReader.Unreadable) ? ExitCode.Incomplete : ExitCode.Clean;
+    }
+}
