@@ -36,7 +36,7 @@ public sealed record FitReport(
             asked.Assumptions,
             PlaceNeed.Of(asked),
             fitting,
-            fitting.Length > 0 ? [] : [.. Ranked(asked, Pairs(asked, drawer))],
+            fitting.Length > 0 ? [] : [.. Pairs(asked, drawer)],
             [.. Ranked(asked, judged.Where(one => one.Verdict.Outcome == ReasonWeight.Against))]);
     }
 
@@ -46,10 +46,14 @@ public sealed record FitReport(
         return new(lot.Doubts.Count == 0 ? verdict : new(verdict.Lot, FitJudge.Sorted([.. verdict.Reasons, .. lot.Doubts])), lot.Lot.Values, lot.Left);
     }
 
+    // All of them have the voltage; the lowest that has it wastes least.
     private static IEnumerable<FitCandidate> Pairs(FitPlace place, Drawer drawer) => drawer.Lots
         .Where(lot => lot.Left >= 2 && lot.Doubts.All(doubt => doubt.Weight != ReasonWeight.Against) && PartKind.Family(lot.Lot.Values.Kind.Value) == PartFamily.Capacitor)
         .SelectMany(lot => TwoForOne.Of(place, drawer.Offer(lot)).Select(verdict => new FitCandidate(verdict, lot.Lot.Values, lot.Left)))
-        .Where(pair => pair.Verdict.Outcome != ReasonWeight.Against);
+        .Where(pair => pair.Verdict.Outcome != ReasonWeight.Against)
+        .OrderBy(pair => pair.Verdict.Doubts)
+        .ThenBy(pair => pair.Values.RatedVoltage?.Value.Value ?? 0m)
+        .ThenBy(pair => pair.Verdict.Lot, StringComparer.Ordinal);
 
     private static IEnumerable<FitCandidate> Ranked(FitPlace place, IEnumerable<FitCandidate> candidates) => FitJudge.Rank(place, candidates, one => one.Verdict, one => one.Values);
 }
