@@ -40,10 +40,10 @@ public sealed class RecordEditor
             return null;
         }
 
-        var source = new SourceText(path, text);
-        var end = form == FileForm.Markdown ? FrontMatter.Find(source).FrontMatter!.Value.End : text.Length;
-        var afterLast = form == FileForm.Markdown ? source.LineAt(end) : source.LineCount + 1;
-        return new RecordEditor(source, root, reader, form, new BlockLines(source, afterLast));
+        var whole = new SourceText(path, text);
+        var end = form == FileForm.Markdown ? FrontMatter.Find(whole).FrontMatter!.Value.End : text.Length;
+        var afterLast = form == FileForm.Markdown ? whole.LineAt(end) : whole.LineCount + 1;
+        return new RecordEditor(whole, root, reader, form, new BlockLines(whole, afterLast));
     }
 
     /// <summary>Adds an item at the end of a list at the top of the record; a list that is not there yet is begun where its key belongs.</summary>

@@ -1,8 +1,6 @@
 using System.CommandLine;
-using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Shapes;
-using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
 

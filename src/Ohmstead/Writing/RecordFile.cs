@@ -59,9 +59,9 @@ internal static class RecordFile
         {
             return Strict.GetString(bytes);
         }
-        catch (DecoderFallbackException)
+        catch (DecoderFallbackException problem)
         {
-            throw new IOException("the record is not UTF-8 text; 'check' names the byte");
+            throw new IOException("the record is not UTF-8 text; 'check' names the byte", problem);
         }
     }
 
@@ -98,9 +98,9 @@ internal static class RecordFile
             {
                 Thread.Sleep(5);
             }
-            catch (IOException)
+            catch (IOException taken)
             {
-                throw new IOException("another program keeps this record; nothing was written");
+                throw new IOException("another program keeps this record; nothing was written", taken);
             }
         }
     }
