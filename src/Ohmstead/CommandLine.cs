@@ -20,6 +20,8 @@ internal static class CommandLine
           ohmstead enter SP-0007 C12 391uF 1.4ohm    enter a reading, and judge it
           ohmstead why L-022 --in records           tell all about a lot in the drawer
           ohmstead ahead records                     tell what falls due in the year ahead
+          ohmstead fit SP-0013 C1 --in records       what would fit a place, out of the drawer
+          ohmstead marking brown black red gold      what a print can mean
           ohmstead explain polarity-not-established  explain a check
         """;
 
@@ -63,6 +65,8 @@ internal static class CommandLine
             new WorkCommand(terminal).Build(),
             new WaitCommand(terminal).Build(),
             new AheadCommand(terminal).Build(),
+            new FitCommand(terminal).Build(),
+            new MarkingCommand(terminal).Build(),
             new ExplainCommand(terminal).Build(),
         };
         var parsed = root.Parse(words);

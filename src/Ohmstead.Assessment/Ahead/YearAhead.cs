@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
@@ -67,10 +68,11 @@ public static class YearAhead
     private static IEnumerable<DueItem> Lots(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
         var fitted = boards.SelectMany(board => board.LotsFitted).CountBy(lot => lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        var assessor = new Assessor(workshop);
         foreach (var lot in workshop.Lots.Values)
         {
             var isUsedUp = lot.Quantity is { } came && fitted.GetValueOrDefault(lot.Id.Value) >= came.Value;
-            if (isUsedUp || !BuyingList.HasCome(workshop, lot) || ShelfLife.Of(lot, today) is not { } shelf || BuyingList.HasFailed(workshop, lot))
+            if (isUsedUp || !Drawer.HasCome(workshop, lot) || ShelfLife.Of(lot, today) is not { } shelf || Drawer.FailedOn(workshop, assessor, lot) is not null)
             {
                 continue;
             }

@@ -1,5 +1,4 @@
-using Ohmstead.Assessment.Shelf;
-using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
@@ -11,9 +10,9 @@ public static class BuyingList
 {
     /// <summary>The list, in order of the parts' words.</summary>
     /// <remarks>
-    /// A lot counts with what is left of it, unless a part of it failed its incoming reading or it lies longer than its shelf life. Lots that came with
-    /// an order that has not arrived do not count. A part is set aside once: the line that asks for the highest voltage chooses first, and takes the
-    /// lowest voltage that will do. A place counts as on order when its board waits for an open order and the wait names the place or its value, or the
+    /// A lot counts with what is left of it, unless a part of it failed its incoming reading or it lies longer than its shelf life, and only where it fits
+    /// without a doubt (<see cref="FitVerdict.IsSure"/>). Lots that came with an order that has not arrived do not count. A part is set aside once: the line
+    /// that asks for the highest voltage chooses first, and takes what is nearest to the original. A place counts as on order when its board waits for an open order and the wait names the place or its value, or the
     /// board needs nothing else.
     /// </remarks>
     /// <param name="workshop">The drawer and the orders.</param>
@@ -27,56 +26,45 @@ public static class BuyingList
             .OrderByDescending(group => group.First().Values.RatedVoltage?.Value.Value ?? 0m)
             .ThenBy(group => group.Key, StringComparer.Ordinal)
             .ToArray();
-        var drawer = Drawer(workshop, boards, today);
+        var counted = Drawer.Of(workshop, boards, today);
+        Stocked[] drawer =
+        [
+            .. counted.Lots.Where(lot => lot.Doubts.Count == 0)
+                .OrderBy(lot => lot.Lot.Values.RatedVoltage?.Value.Value ?? 0m).ThenBy(lot => lot.Lot.Id.Value, StringComparer.Ordinal)
+                .Select(lot => new Stocked(counted.Offer(lot)) { Left = lot.Left }),
+        ];
         var list = new List<BuyingLine>(lines.Length);
         foreach (var line in lines)
         {
             PartNeed[] places = [.. line.OrderBy(need => need.Board, StringComparer.Ordinal)];
             var coming = places.Count(ordered.Contains);
-            list.Add(new(line.Key, places, SetAside(drawer, places[0].Values, places.Length - coming), coming));
+            list.Add(new(line.Key, places, SetAside(drawer, places, places.Length - coming), coming));
         }
 
         return [.. list.OrderBy(line => line.What, StringComparer.Ordinal)];
     }
 
-    private static List<(string Lot, int Count)> SetAside(List<Stocked> drawer, PartValues need, int wanted)
+    // Places of equal words can ask for different things of their circuits; a lot counts when it fits all of them.
+    private static List<(string Lot, int Count)> SetAside(Stocked[] drawer, PartNeed[] needs, int wanted)
     {
         var taken = new List<(string, int)>();
-        foreach (var stocked in drawer.Where(stocked => LotFit.Fits(need, stocked.Lot.Values)))
+        FitPlace[] places = [.. needs.Select(need => need.Place).Distinct()];
+        var fitting = drawer
+            .Where(stocked => stocked.Left > 0 && FitJudge.MayFit(places[0].Values, stocked.Offer.Values))
+            .Select(stocked => (Stocked: stocked, Verdicts: places.Select(place => FitJudge.Judge(place, stocked.Offer)).ToArray()))
+            .Where(fit => fit.Verdicts.All(verdict => verdict.IsSure));
+        foreach (var (stocked, _) in FitJudge.Rank(places[0], fitting, fit => fit.Verdicts[0], fit => fit.Stocked.Offer.Values))
         {
             var count = Math.Min(wanted, stocked.Left);
             if (count > 0)
             {
-                taken.Add((stocked.Lot.Id.Value, count));
+                taken.Add((stocked.Offer.Name, count));
                 stocked.Left -= count;
                 wanted -= count;
             }
         }
 
         return taken;
-    }
-
-    private static List<Stocked> Drawer(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
-    {
-        var fitted = boards.SelectMany(board => board.LotsFitted).CountBy(lot => lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
-        return
-        [
-            .. workshop.Lots.Values
-                .Where(lot => HasCome(workshop, lot) && !IsTooOld(lot, today) && !HasFailed(workshop, lot))
-                .OrderBy(lot => lot.Values.RatedVoltage?.Value.Value ?? 0m).ThenBy(lot => lot.Id.Value, StringComparer.Ordinal)
-                .Select(lot => new Stocked(lot) { Left = (lot.Quantity?.Value ?? 0) - fitted.GetValueOrDefault(lot.Id.Value) }),
-        ];
-    }
-
-    internal static bool HasCome(Workshop workshop, Lot lot) =>
-        lot.Received is not null || lot.Order is not { } name || workshop.Orders.GetValueOrDefault(name.Value) is not { } order || OrderStates.Of(order) == OrderState.Received;
-
-    private static bool IsTooOld(Lot lot, DateOnly today) => ShelfLife.Of(lot, today) is { } shelf && shelf.IsOverOn(today);
-
-    internal static bool HasFailed(Workshop workshop, Lot lot)
-    {
-        var assessor = new Assessor(workshop);
-        return workshop.IncomingReadings[lot.Id.Value].Any(pair => assessor.AssessIncoming(pair.Visit, pair.Reading).Overall == VerdictOutcome.Outside);
     }
 
     private static bool IsOnOrder(Workshop workshop, BoardSummary board, PartNeed need) =>
@@ -105,9 +93,9 @@ public static class BuyingList
 
     private static bool IsOfAWord(char c) => char.IsLetterOrDigit(c) || c is '.';
 
-    private sealed class Stocked(Lot lot)
+    private sealed class Stocked(LotOffer offer)
     {
-        internal Lot Lot => lot;
+        internal LotOffer Offer => offer;
 
         internal int Left { get; set; }
     }

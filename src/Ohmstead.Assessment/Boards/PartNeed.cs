@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -9,14 +10,18 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Values">What belongs there.</param>
 public sealed record PartNeed(string What, string Board, string Reference, PartValues Values)
 {
+    /// <summary>The place as something that a part must fit.</summary>
+    public FitPlace Place { get; init; } = new(Values);
+
     /// <summary>
     /// The parts that a board needs: for a place that is empty, whose part failed and is not kept by a decision, whose part is to be replaced by a
     /// decision that no later work carried out, or that holds something that must go. A finding alone asks for work, not for a part.
     /// </summary>
     public static IReadOnlyList<PartNeed> Of(BoardAssessment board) =>
-        [.. board.Places.Where(place => Needs(board, place)).Select(place => new PartNeed(PartWords.Describe(place.Part.Values), board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values))];
+        [.. board.Places.Where(place => Needs(board, place)).Select(place => new PartNeed(PartWords.Describe(place.Part.Values), board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values) { Place = FitPlace.Of(board, place) })];
 
-    private static bool Needs(BoardAssessment board, PlaceHistory place) =>
+    /// <summary>Whether a place needs another part.</summary>
+    internal static bool Needs(BoardAssessment board, PlaceHistory place) =>
         place.IsEmpty
         || (place.HasFailed && !place.IsKeptByDecision)
         || place.IsToBeReplaced

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
@@ -36,6 +37,9 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     /// <summary>Whether a name may be that of a test point which is in a list but could not be read, or of a design that could not.</summary>
     public bool MayBeUnreadPoint(string name) =>
         Board.UnreadPoints.MayHold(name) || (Assessment.Design?.UnreadPoints.MayHold(name) ?? Board.Design is not null);
+
+    /// <summary>All replacements with parts of known lots in known places, each with the reasons for and against; judged once for all checks.</summary>
+    public IReadOnlyList<Replacement> Replacements { get; } = Replacement.Of(Assessment, Workshop);
 
     /// <summary>All work that put a known lot into a known place, with the visit.</summary>
     public IEnumerable<(BenchVisit Visit, WorkEntry Work, PlaceHistory Place, Lot Lot)> Fittings()

@@ -10,6 +10,7 @@ public static class CheckCatalogue
     public static IReadOnlyList<IBoardCheck> Boards { get; } =
     [
         new CalibrationExpired(),
+        new DateCodeImpossible(),
         new DateInFuture(),
         new DateOutOfOrder(),
         new DecisionWithoutPlace(),
@@ -39,6 +40,7 @@ public static class CheckCatalogue
         new ReadingOfEmptyPlace(),
         new ReadingOfWrongQuantity(),
         new ReferenceRepeated(),
+        new ReplacementDoubtful(),
         new ReplacementSafetyClassLower(),
         new ReplacementTemperatureLower(),
         new ReplacementVoltageLower(),
@@ -57,6 +59,7 @@ public static class CheckCatalogue
         new LotOverdrawn(),
         new NameRepeated(),
         new SharedMaterialContradictsKind(),
+        new SharedDateCodeImpossible(),
         new SharedPolarityContradictsKind(),
         new StockDateInFuture(),
     ];

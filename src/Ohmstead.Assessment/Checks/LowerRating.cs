@@ -7,16 +7,16 @@ namespace Ohmstead.Assessment.Checks;
 /// <summary>Replacements that are rated lower than what belongs in the place.</summary>
 internal static class LowerRating
 {
-    /// <summary>A finding for each fitting whose lot has a lower rating; where one of the two ratings is not written there is none.</summary>
-    internal static IEnumerable<Finding> Look(BoardUnderCheck board, CheckDescription check, Func<PartValues, Written<Quantity>?> rating)
+    /// <summary>A finding for each replacement that the rules refuse for a rating; where one of the two ratings is not written there is none.</summary>
+    internal static IEnumerable<Finding> Look(BoardUnderCheck board, CheckDescription check, string aspect, Func<PartValues, Written<Quantity>?> rating)
     {
-        foreach (var (_, work, place, lot) in board.Fittings())
+        foreach (var replacement in board.Replacements)
         {
-            if (rating(place.Part.Values) is { } was && rating(lot.Values) is { } now && now.Value.Value < was.Value.Value)
+            if (replacement.Against(aspect) is { } reason && rating(replacement.Place.Part.Values) is { } was)
             {
                 yield return board.Finding(
-                    check, work.Spot, $"lot {lot.Id.Value} is rated {now.Text}, but {place.Part.Ref.Value} needs {was.Text}", $"fit a part of {was.Text} or more")
-                    with { Related = board.InStock(lot) };
+                    check, replacement.Work.Spot, $"{replacement.Place.Part.Ref.Value} was fitted from lot {replacement.Lot.Id.Value}: {reason.Words}", $"fit a part of {was.Text} or more")
+                    with { Related = board.InStock(replacement.Lot) };
             }
         }
     }

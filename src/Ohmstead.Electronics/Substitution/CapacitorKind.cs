@@ -41,6 +41,9 @@ public enum CapacitorKind
 
     /// <summary>Silver mica.</summary>
     Mica,
+
+    /// <summary>A suppression capacitor whose dielectric is not told: its class and ratings are what counts.</summary>
+    Suppression,
 }
 
 internal static class CapacitorKindFacts
@@ -71,6 +74,7 @@ internal static class CapacitorKindFacts
         CapacitorKind.MetallisedPaper => "metallised paper",
         CapacitorKind.CeramicClass1 => "class 1 ceramic",
         CapacitorKind.CeramicClass2 => "class 2 ceramic",
-        _ => "mica",
+        CapacitorKind.Mica => "mica",
+        _ => "suppression capacitor",
     };
 }

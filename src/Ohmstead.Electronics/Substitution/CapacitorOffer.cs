@@ -6,8 +6,8 @@ namespace Ohmstead.Electronics.Substitution;
 /// <param name="Name">What it is called, for the list.</param>
 /// <param name="Kind">Its kind.</param>
 /// <param name="Farads">Its nominal capacitance.</param>
-/// <param name="RatedVolts">Its rated d.c. voltage.</param>
-public sealed record CapacitorOffer(string Name, CapacitorKind Kind, decimal Farads, decimal RatedVolts)
+/// <param name="RatedVolts">Its rated d.c. voltage, or null when it is not known.</param>
+public sealed record CapacitorOffer(string Name, CapacitorKind Kind, decimal Farads, decimal? RatedVolts)
 {
     /// <summary>Its temperature rating in degrees Celsius.</summary>
     public decimal? CelsiusRating { get; init; }

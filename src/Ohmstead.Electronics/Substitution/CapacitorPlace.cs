@@ -6,14 +6,20 @@ namespace Ohmstead.Electronics.Substitution;
 /// <param name="Role">What it does there.</param>
 /// <param name="Kind">The kind that stood there.</param>
 /// <param name="Farads">Its nominal capacitance.</param>
-/// <param name="RatedVolts">The voltage on its mark.</param>
-public sealed record CapacitorPlace(CapacitorRole Role, CapacitorKind Kind, decimal Farads, decimal RatedVolts)
+/// <param name="RatedVolts">The voltage on its mark, or null when it has none that can be read.</param>
+public sealed record CapacitorPlace(CapacitorRole Role, CapacitorKind Kind, decimal Farads, decimal? RatedVolts)
 {
     /// <summary>The lower tolerance of the original as a fraction, 0.2 for -20 %.</summary>
     public decimal ToleranceBelow { get; init; } = 0.2m;
 
     /// <summary>The upper tolerance of the original as a fraction, 0.5 for +50 %.</summary>
     public decimal ToleranceAbove { get; init; } = 0.2m;
+
+    /// <summary>The least capacitance with which the circuit works, in farad.</summary>
+    public decimal? LeastFarads { get; init; }
+
+    /// <summary>The most capacitance with which the circuit works, in farad.</summary>
+    public decimal? MostFarads { get; init; }
 
     /// <summary>The highest voltage that occurs, d.c. and ripple peak without load, in volt.</summary>
     public decimal? WorstVolts { get; init; }
@@ -50,6 +56,12 @@ public sealed record CapacitorPlace(CapacitorRole Role, CapacitorKind Kind, deci
 
     /// <summary>The largest height or length that fits, in millimetre.</summary>
     public decimal? LargestHeight { get; init; }
+
+    /// <summary>The diameter or thickness of the original in millimetre, where the room is not known.</summary>
+    public decimal? OriginalDiameter { get; init; }
+
+    /// <summary>The height or length of the original in millimetre, where the room is not known.</summary>
+    public decimal? OriginalHeight { get; init; }
 
     /// <summary>The distance between the holes, in millimetre.</summary>
     public decimal? Pitch { get; init; }

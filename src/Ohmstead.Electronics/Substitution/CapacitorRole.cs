@@ -35,4 +35,7 @@ public enum CapacitorRole
 
     /// <summary>On the mains, across the line or from line to earth.</summary>
     Safety,
+
+    /// <summary>Anything else, or not told: nothing but the original's own tolerance says how far the value may move.</summary>
+    Other,
 }

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Substitution;
 
 /// <summary>May this capacitor stand for that one, and which of several does it best.</summary>
@@ -7,11 +9,11 @@ public static class CapacitorSubstitution
     public static Outcome<SubstitutionVerdict> Judge(CapacitorPlace place, CapacitorOffer offer) =>
         Domain.Of(
             Domain.Positive("capacitance of the place", place.Farads),
-            Domain.Positive("rated voltage of the place", place.RatedVolts),
+            Domain.Positive("rated voltage of the place", place.RatedVolts ?? 1m),
             Domain.Within("lower tolerance", place.ToleranceBelow, 0m, 1m),
             Domain.Within("upper tolerance", place.ToleranceAbove, 0m, 10m),
             Domain.Positive("capacitance of the offer", offer.Farads),
-            Domain.Positive("rated voltage of the offer", offer.RatedVolts))
+            Domain.Positive("rated voltage of the offer", offer.RatedVolts ?? 1m))
         .Compute(() =>
         {
             IEnumerable<Reason> reasons =
@@ -36,10 +38,22 @@ public static class CapacitorSubstitution
             .Where(v => v.Outcome != ReasonWeight.Against)
             .OrderBy(v => v.Doubts)
             .ThenBy(v => Distance(v.Offer.Farads, place.Farads))
-            .ThenBy(v => Distance(v.Offer.RatedVolts, place.RatedVolts))
+            .ThenBy(v => Distance(v.Offer.RatedVolts ?? place.RatedVolts ?? 1m, place.RatedVolts ?? v.Offer.RatedVolts ?? 1m))
             .ThenByDescending(v => v.Offer.CelsiusRating ?? 0m)
             .ThenBy(v => v.Offer.Name, StringComparer.Ordinal),
     ];
+
+    /// <summary>
+    /// The capacitances that may stand in a place without a doubt, by what it does there and by what its circuit stands; refused when a
+    /// figure of the place cannot be, or when nothing is left between the two.
+    /// </summary>
+    public static Outcome<Worked<Interval>> ValueRange(CapacitorPlace place) =>
+        Domain.Of(
+            Domain.Positive("capacitance of the place", place.Farads),
+            Domain.Within("lower tolerance", place.ToleranceBelow, 0m, 1m),
+            Domain.Within("upper tolerance", place.ToleranceAbove, 0m, 10m),
+            Domain.That(!(place.LeastFarads > place.MostFarads), "the least capacitance of the circuit is above its most"))
+        .Flatten(() => ValueRules.Range(place));
 
     private static double Distance(decimal offered, decimal asked) => Math.Abs(Math.Log((double)offered / (double)asked));
 }

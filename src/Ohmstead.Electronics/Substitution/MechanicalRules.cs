@@ -7,8 +7,12 @@ internal static class MechanicalRules
     private const decimal FormingRoom = 0.5m;
 
     internal static IEnumerable<Reason> Reasons(CapacitorPlace place, CapacitorOffer offer) =>
-        [.. Room("diameter", place.LargestDiameter, offer.Diameter), .. Room("height", place.LargestHeight, offer.Height),
-            .. Form(place, offer), .. Pitch(place, offer)];
+    [
+        .. Room("diameter", place.LargestDiameter, offer.Diameter), .. Room("height", place.LargestHeight, offer.Height),
+        .. Beside("diameter", place.LargestDiameter is null ? place.OriginalDiameter : null, offer.Diameter),
+        .. Beside("height", place.LargestHeight is null ? place.OriginalHeight : null, offer.Height),
+        .. Form(place, offer), .. Pitch(place, offer),
+    ];
 
     private static IEnumerable<Reason> Room(string what, decimal? most, decimal? offered)
     {
@@ -19,10 +23,27 @@ internal static class MechanicalRules
 
         yield return offered switch
         {
-            null => Reason.Doubt(Aspect, $"its {what} is not known, there is room for {Figures.Text(room)} mm"),
+            null => Reason.Missing(Aspect, () => $"its {what} is not known, there is room for {Figures.Text(room)} mm"),
             { } size when size > room =>
-                Reason.Against(Aspect, $"{what} {Figures.Text(size)} mm where there is room for {Figures.Text(room)} mm"),
-            { } size => Reason.For(Aspect, $"{what} {Figures.Text(size)} mm, there is room for {Figures.Text(room)} mm"),
+                Reason.Against(Aspect, () => $"{what} {Figures.Text(size)} mm where there is room for {Figures.Text(room)} mm"),
+            { } size => Reason.For(Aspect, () => $"{what} {Figures.Text(size)} mm, there is room for {Figures.Text(room)} mm"),
+        };
+    }
+
+    // The original fitted; whether there is room for more than it is not known.
+    private static IEnumerable<Reason> Beside(string what, decimal? original, decimal? offered)
+    {
+        if (original is not { } was)
+        {
+            yield break;
+        }
+
+        yield return offered switch
+        {
+            null => Reason.Missing(Aspect, () => $"its {what} is not known, the original has {Figures.Text(was)} mm"),
+            { } size when size > was =>
+                Reason.Doubt(Aspect, () => $"{what} {Figures.Text(size)} mm for {Figures.Text(was)} mm of the original: look whether there is room"),
+            { } size => Reason.For(Aspect, () => $"{what} {Figures.Text(size)} mm, the original has {Figures.Text(was)} mm"),
         };
     }
 
@@ -35,7 +56,7 @@ internal static class MechanicalRules
 
         yield return (asked, offer.Form) switch
         {
-            (_, null) => Reason.Doubt("form", "its form is not known"),
+            (_, null) => Reason.Missing("form", "its form is not known"),
             var (a, o) when a == o => Reason.For("form", "the same form"),
             (CapacitorForm.Radial, CapacitorForm.Axial) =>
                 Reason.Doubt("form", "axial in a radial place: stand it up, insulate the long lead, the end joined to the case is minus"),
@@ -55,13 +76,13 @@ internal static class MechanicalRules
 
         yield return offer.Pitch switch
         {
-            null => Reason.Doubt("pitch", $"its lead spacing is not known, the holes are {Figures.Text(holes)} mm apart"),
+            null => Reason.Missing("pitch", () => $"its lead spacing is not known, the holes are {Figures.Text(holes)} mm apart"),
             { } leads when Math.Abs(leads - holes) <= FormingRoom =>
-                Reason.For("pitch", $"{Figures.Text(leads)} mm on holes of {Figures.Text(holes)} mm"),
+                Reason.For("pitch", () => $"{Figures.Text(leads)} mm on holes of {Figures.Text(holes)} mm"),
             _ when place.Form == CapacitorForm.SnapIn =>
-                Reason.Against("pitch", $"pins of {Figures.Text(offer.Pitch.Value)} mm do not go into holes of {Figures.Text(holes)} mm"),
+                Reason.Against("pitch", () => $"pins of {Figures.Text(offer.Pitch.Value)} mm do not go into holes of {Figures.Text(holes)} mm"),
             { } leads => Reason.Doubt("pitch",
-                $"{Figures.Text(leads)} mm on holes of {Figures.Text(holes)} mm: form the leads, first bend 1 to 2 mm from the seal"),
+                () => $"{Figures.Text(leads)} mm on holes of {Figures.Text(holes)} mm: form the leads, first bend 1 to 2 mm from the seal"),
         };
     }
 }

@@ -5,16 +5,36 @@ namespace Ohmstead.Electronics.Substitution;
 /// <param name="Aspect">What it is about.</param>
 /// <param name="Words">One line with the figures.</param>
 /// <param name="Source">Where the rule comes from.</param>
-public sealed record Reason(ReasonWeight Weight, string Aspect, string Words, Source Source)
+public sealed record Reason(ReasonWeight Weight, string Aspect, LazyText Words, Source Source)
 {
-    internal static Reason For(string aspect, string words, Source? source = null) =>
-        new(ReasonWeight.For, aspect, words, source ?? Source.CommonPractice);
+    /// <summary>True when it is a doubt only because a figure is not known: nothing speaks against, and nothing says that it fits.</summary>
+    public bool IsMissing { get; init; }
 
-    internal static Reason Doubt(string aspect, string words, Source? source = null) =>
-        new(ReasonWeight.Doubt, aspect, words, source ?? Source.CommonPractice);
+    /// <summary>A reason for.</summary>
+    public static Reason For(string aspect, LazyText words, Source? source = null) => Of(ReasonWeight.For, aspect, words, source);
 
-    internal static Reason Against(string aspect, string words, Source? source = null) =>
-        new(ReasonWeight.Against, aspect, words, source ?? Source.CommonPractice);
+    /// <summary>A reason for, with words that are put together only when they are read.</summary>
+    public static Reason For(string aspect, Func<string> words, Source? source = null) => Of(ReasonWeight.For, aspect, new LazyText(words), source);
+
+    /// <summary>A doubt.</summary>
+    public static Reason Doubt(string aspect, LazyText words, Source? source = null) => Of(ReasonWeight.Doubt, aspect, words, source);
+
+    /// <summary>A doubt, with words that are put together only when they are read.</summary>
+    public static Reason Doubt(string aspect, Func<string> words, Source? source = null) => Of(ReasonWeight.Doubt, aspect, new LazyText(words), source);
+
+    /// <summary>A doubt because a figure is not known.</summary>
+    public static Reason Missing(string aspect, LazyText words) => Of(ReasonWeight.Doubt, aspect, words, null) with { IsMissing = true };
+
+    /// <summary>A doubt because a figure is not known, with words that are put together only when they are read.</summary>
+    public static Reason Missing(string aspect, Func<string> words) => Missing(aspect, new LazyText(words));
+
+    /// <summary>A reason against.</summary>
+    public static Reason Against(string aspect, LazyText words, Source? source = null) => Of(ReasonWeight.Against, aspect, words, source);
+
+    /// <summary>A reason against, with words that are put together only when they are read.</summary>
+    public static Reason Against(string aspect, Func<string> words, Source? source = null) => Of(ReasonWeight.Against, aspect, new LazyText(words), source);
+
+    private static Reason Of(ReasonWeight weight, string aspect, LazyText words, Source? source) => new(weight, aspect, words, source ?? Source.CommonPractice);
 }
 
 /// <summary>Which way a reason speaks.</summary>

@@ -26,13 +26,13 @@ internal static class SafetyRules
             {
                 null => Missing(place),
                 { } rated when rated < asked =>
-                    Reason.Against(Aspect, $"rated {Figures.Text(rated)} V a.c. where {Figures.Text(asked)} V are asked for"),
-                { } rated => Reason.For(Aspect, $"rated {Figures.Text(rated)} V a.c., {Figures.Text(asked)} V are asked for"),
+                    Reason.Against(Aspect, () => $"rated {Figures.Text(rated)} V a.c. where {Figures.Text(asked)} V are asked for"),
+                { } rated => Reason.For(Aspect, () => $"rated {Figures.Text(rated)} V a.c., {Figures.Text(asked)} V are asked for"),
             };
         }
     }
 
     private static Reason Missing(CapacitorPlace place) => place.SafetyClass == SafetyClass.None
-        ? Reason.Doubt(Aspect, "the a.c. rating of the offer is not known")
+        ? Reason.Missing(Aspect, "the a.c. rating of the offer is not known")
         : Reason.Against(Aspect, "the a.c. rating of the offer is not known, and the place is on the mains");
 }

@@ -16,12 +16,14 @@ internal static class StressRules
 
         yield return offer.CelsiusRating switch
         {
-            null => Reason.Doubt(Aspect, $"its temperature rating is not known, {Figures.Text(asked)} degrees are asked for"),
+            null => Reason.Missing(Aspect, () => $"its temperature rating is not known, {Figures.Text(asked)} °C are asked for"),
             { } rated when rated < asked =>
-                Reason.Against(Aspect, $"{Figures.Text(rated)} degrees where {Figures.Text(asked)} are asked for"),
+                Reason.Against(Aspect, () => $"{Figures.Text(rated)} °C where {Figures.Text(asked)} °C are asked for"),
             { } rated when rated > asked && offer.Kind == CapacitorKind.AluminiumWet => Reason.For(
-                Aspect, $"{Figures.Text(rated)} degrees for {Figures.Text(asked)}: {Figures.Text(Life.TenKelvinRule.Factor((double)rated, (double)asked), 3)} x the life", Life.TenKelvinRule.Source),
-            { } rated => Reason.For(Aspect, $"{Figures.Text(rated)} degrees, {Figures.Text(asked)} are asked for"),
+                Aspect,
+                () => $"{Figures.Text(rated)} °C for {Figures.Text(asked)} °C: {Figures.Text(Life.TenKelvinRule.Factor((double)rated, (double)asked), 3)} x the life",
+                Life.TenKelvinRule.Source),
+            { } rated => Reason.For(Aspect, () => $"{Figures.Text(rated)} °C, {Figures.Text(asked)} °C are asked for"),
         };
     }
 
@@ -35,9 +37,9 @@ internal static class StressRules
 
         yield return offer.RippleAmperes switch
         {
-            null => Reason.Doubt(Aspect, $"its ripple rating is not known, {Figures.Text(asked)} A are asked for"),
-            { } rated when rated < asked => Reason.Against(Aspect, $"{Figures.Text(rated)} A where {Figures.Text(asked)} A are asked for"),
-            { } rated => Reason.For(Aspect, $"{Figures.Text(rated)} A, {Figures.Text(asked)} A are asked for"),
+            null => Reason.Missing(Aspect, () => $"its ripple rating is not known, {Figures.Text(asked)} A are asked for"),
+            { } rated when rated < asked => Reason.Against(Aspect, () => $"{Figures.Text(rated)} A where {Figures.Text(asked)} A are asked for"),
+            { } rated => Reason.For(Aspect, () => $"{Figures.Text(rated)} A, {Figures.Text(asked)} A are asked for"),
         };
     }
 
@@ -48,11 +50,11 @@ internal static class StressRules
         {
             if (place.LargestEsrOhms is not null || place.LeastEsrOhms is not null)
             {
-                yield return Reason.Doubt(Aspect, "its ESR is not known, and the place asks for one");
+                yield return Reason.Missing(Aspect, "its ESR is not known, and the place asks for one");
             }
             else if (place.Role == CapacitorRole.SwitchingOutput)
             {
-                yield return Reason.Doubt(Aspect, "neither ESR is known: a switching supply wants a low-impedance part");
+                yield return Reason.Missing(Aspect, "neither ESR is known: a switching supply wants a low-impedance part");
             }
 
             yield break;
@@ -61,15 +63,15 @@ internal static class StressRules
         if (place.LargestEsrOhms is { } most)
         {
             yield return ohms > most
-                ? Reason.Against(Aspect, $"{Figures.Ohms(ohms)} where at most {Figures.Ohms(most)} work")
-                : Reason.For(Aspect, $"{Figures.Ohms(ohms)}, at most {Figures.Ohms(most)} work");
+                ? Reason.Against(Aspect, () => $"{Figures.Ohms(ohms)} where at most {Figures.Ohms(most)} work")
+                : Reason.For(Aspect, () => $"{Figures.Ohms(ohms)}, at most {Figures.Ohms(most)} work");
         }
 
         if (place.LeastEsrOhms is { } least)
         {
             yield return ohms < least
-                ? Reason.Against(Aspect, $"{Figures.Ohms(ohms)} where a regulator needs {Figures.Ohms(least)} to be stable")
-                : Reason.For(Aspect, $"{Figures.Ohms(ohms)}, a regulator needs {Figures.Ohms(least)}");
+                ? Reason.Against(Aspect, () => $"{Figures.Ohms(ohms)} where a regulator needs {Figures.Ohms(least)} to be stable")
+                : Reason.For(Aspect, () => $"{Figures.Ohms(ohms)}, a regulator needs {Figures.Ohms(least)}");
         }
     }
 }

@@ -6,7 +6,8 @@ namespace Ohmstead.Electronics.Substitution;
 /// <summary>Voltage: never under the mark, and enough over what really occurs.</summary>
 internal static class VoltageRules
 {
-    private const string Aspect = "voltage";
+    private const string Mark = "voltage";
+    private const string Working = "working voltage";
     private const decimal Margin = 1.1m;
     private const decimal PolymerMargin = 1.25m;
     private const decimal TantalumMargin = 2m;
@@ -15,12 +16,25 @@ internal static class VoltageRules
     private static readonly Source TantalumSource = Source.Published("KEMET derating guidelines for tantalum capacitors",
         "50 % to 85 degrees");
 
-    internal static IEnumerable<Reason> Reasons(CapacitorPlace place, CapacitorOffer offer)
+    internal static IEnumerable<Reason> Reasons(CapacitorPlace place, CapacitorOffer offer) => (place.RatedVolts, offer.RatedVolts) switch
     {
-        yield return offer.RatedVolts >= place.RatedVolts
-            ? Reason.For(Aspect, $"{Figures.Text(offer.RatedVolts)} V is not under the mark of {Figures.Text(place.RatedVolts)} V")
-            : Reason.Against(Aspect, $"{Figures.Text(offer.RatedVolts)} V is under the mark of {Figures.Text(place.RatedVolts)} V{Proposal(place.RatedVolts)}");
-        (decimal margin, string why, Source source) = offer.Kind switch
+        (null, null) => [Reason.Missing(Mark, "neither rated voltage is known")],
+        (_, null) => [Reason.Missing(Mark, "its rated voltage is not known")],
+        ({ } mark, { } rated) => [UnderTheMark(mark, rated), .. Occurring(place, offer.Kind, rated)],
+        (null, { } rated) =>
+        [
+            .. place.WorstVolts is null ? [Reason.Missing(Mark, "the voltage that the place asks for is not known")] : Array.Empty<Reason>(),
+            .. Occurring(place, offer.Kind, rated),
+        ],
+    };
+
+    private static Reason UnderTheMark(decimal mark, decimal rated) => rated >= mark
+        ? Reason.For(Mark, () => $"{Figures.Text(rated)} V is not under the mark of {Figures.Text(mark)} V")
+        : Reason.Against(Mark, () => $"{Figures.Text(rated)} V is under the mark of {Figures.Text(mark)} V{Proposal(mark)}");
+
+    private static IEnumerable<Reason> Occurring(CapacitorPlace place, CapacitorKind kind, decimal rated)
+    {
+        (decimal margin, string why, Source source) = kind switch
         {
             CapacitorKind.TantalumSolid => (TantalumMargin, "solid tantalum", TantalumSource),
             CapacitorKind.Polymer => (PolymerMargin, "polymer", Source.CommonPractice),
@@ -28,22 +42,22 @@ internal static class VoltageRules
         };
         if (place.WorstVolts is not { } worst)
         {
-            if (offer.Kind == CapacitorKind.TantalumSolid)
+            if (kind == CapacitorKind.TantalumSolid)
             {
-                yield return Reason.Doubt(Aspect, "solid tantalum wants twice the voltage that occurs, which is not known", source);
+                yield return Reason.Missing(Working, "solid tantalum wants twice the voltage that occurs, which is not known");
             }
 
             yield break;
         }
 
-        string figures = $"{Figures.Text(offer.RatedVolts)} V for {Figures.Text(worst)} V at worst";
-        bool strict = offer.Kind == CapacitorKind.TantalumSolid;
-        yield return offer.RatedVolts >= margin * worst ? Reason.For(Aspect, $"{figures}: {Figures.Text(margin)} x or more", source)
-            : strict || offer.RatedVolts < worst ? Reason.Against(Aspect, $"{figures}, expected {Figures.Text(margin)} x for {why}", source)
-            : Reason.Doubt(Aspect, $"{figures}: under {Figures.Text(margin)} x for {why}", source);
-        if (offer.Kind == CapacitorKind.AluminiumWet && offer.RatedVolts > Math.Max(AluminiumCeiling * worst, place.RatedVolts))
+        LazyText figures = new(() => $"{Figures.Text(rated)} V for {Figures.Text(worst)} V in its place");
+        bool strict = kind == CapacitorKind.TantalumSolid;
+        yield return rated >= margin * worst ? Reason.For(Working, () => $"{figures}: {Figures.Text(margin)} x or more", source)
+            : strict || rated < worst ? Reason.Against(Working, () => $"{figures}, expected {Figures.Text(margin)} x for {why}", source)
+            : Reason.Doubt(Working, () => $"{figures}: under {Figures.Text(margin)} x for {why}", source);
+        if (kind == CapacitorKind.AluminiumWet && rated > Math.Max(AluminiumCeiling * worst, place.RatedVolts ?? 0m))
         {
-            yield return Reason.Doubt(Aspect, $"{figures}: over twice costs size and some ESR, no more");
+            yield return Reason.For(Working, () => $"{figures}: over twice costs size and some ESR, no more");
         }
     }
 

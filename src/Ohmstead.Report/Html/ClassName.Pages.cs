@@ -94,6 +94,9 @@ public sealed partial class ClassName
     /// <summary>The working of a verdict.</summary>
     public static ClassName Working { get; } = new("working");
 
+    /// <summary>Something that is told in full only when it is opened.</summary>
+    public static ClassName Fold { get; } = new("fold");
+
     /// <summary>What can hurt and is always so.</summary>
     public static ClassName Caution { get; } = new("caution");
 

@@ -23,7 +23,7 @@ public static class BoardPage
         Opening(html, board);
         Cautions.Write(html, board.Hazards);
         Identity(html, board);
-        PartsTable.Write(html, board);
+        PartsTable.Write(html, context, board);
         DriftTable.Write(html, board);
         ProofTable.Write(html, board);
         LifeTable.Write(html, board);

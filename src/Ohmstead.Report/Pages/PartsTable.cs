@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Style;
 
@@ -10,7 +11,7 @@ internal static class PartsTable
     private static readonly Column[] Columns = [new("Place", IsShort: true), "Part", "Readings"];
 
     /// <summary>Writes the table.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board)
+    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board)
     {
         if (board.Places.Count == 0)
         {
@@ -21,13 +22,15 @@ internal static class PartsTable
         using var entry = Entry.Open(html, "parts", "Parts", renewed == 0 ? $"{board.Places.Count} places, all original" : $"{board.Places.Count} places, {renewed} renewed");
         using var table = Ledger.Open(html, "Parts", Columns);
         using var body = html.Open(Tag.TBody);
+        var fits = Replacement.Of(board, context.Workshop).Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work)).ToDictionary(replacement => replacement.Place.Part.Ref.Value, StringComparer.Ordinal);
+        var needs = PartNeed.Of(board).Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
         foreach (var place in board.Places)
         {
-            Row(html, table, place);
+            Row(html, table, place, () => Fit(html, context, board, place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value)));
         }
     }
 
-    private static void Row(HtmlWriter html, Ledger table, PlaceHistory place)
+    private static void Row(HtmlWriter html, Ledger table, PlaceHistory place, Action fit)
     {
         var reference = place.Part.Ref.Value;
         using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, reference));
@@ -42,6 +45,7 @@ internal static class PartsTable
             }
 
             Sitting(html, place);
+            fit();
         }
 
         using (table.Cell(2))
@@ -61,6 +65,23 @@ internal static class PartsTable
             {
                 html.Open(Tag.P).Text($"Decided: {decision.What.Value}, because {decision.Because.Value}");
             }
+        }
+    }
+
+    private static void Fit(HtmlWriter html, ReportContext context, BoardAssessment board, PlaceHistory place, Replacement? replacement, bool isWanted)
+    {
+        if (replacement is not null)
+        {
+            FitFold.Replacement(html, replacement.Fit);
+        }
+
+        if (isWanted && context.Drawer is { } drawer)
+        {
+            FitFold.Wanted(html, FitReport.Of(board, place, drawer));
+        }
+        else if (isWanted)
+        {
+            FitFold.Wanted(html, PlaceNeed.Of(FitPlace.Of(board, place)));
         }
     }
 

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Report.Html;
 
@@ -10,6 +11,9 @@ namespace Ohmstead.Report.Pages;
 /// <param name="Version">The version of the program.</param>
 public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Boards, DateOnly Today, string Version)
 {
+    /// <summary>What is left in the drawer, or null before all boards were read.</summary>
+    public Drawer? Drawer { get; init; }
+
     /// <summary>The page that stands for a record of the collection, seen from one folder below the root; null when there is none.</summary>
     internal LocalLink? PageOf(string record)
     {

@@ -1,7 +1,9 @@
+using System.Collections.Concurrent;
 using System.CommandLine;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Families;
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Collections;
 using Ohmstead.Output;
 using Ohmstead.Report.Html;
@@ -60,27 +62,21 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         var numbers = files.Boards.Select(path => Path.GetFileNameWithoutExtension(path)).ToHashSet(StringComparer.Ordinal);
         var version = typeof(ReportCommand).Assembly.GetName().Version?.ToString(3) ?? "0";
         var pictures = new FolderPictures(files.Root);
+        var needy = new ConcurrentBag<string>();
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {
-            result = new CollectionRun(files, options).Run(progress.Report, workshop =>
-            {
-                var context = new ReportContext(workshop, numbers, options.Today, version);
-                var buffer = new PageBuffer();
-                return board =>
-                {
-                    // A number that two files claim is an error; its page is that of the file named after it, whichever is read first.
-                    if (Path.GetFileNameWithoutExtension(board.Board.Path) != board.Board.Id.Value && numbers.Contains(board.Board.Id.Value))
-                    {
-                        return;
-                    }
-
-                    BoardPage.Write(buffer, context, board);
-                    target.Put(BoardPage.PathOf(board.Board.Id.Value), buffer.Written);
-                    CopyPictures(files, pictures, target, board);
-                };
-            });
+            result = new CollectionRun(files, options).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version)));
         }
+
+        // A board that needs parts is told what would fit, and what is left of a lot is known only when all boards were read.
+        var drawer = Drawer.Of(result.Workshop, result.Boards, options.Today);
+        string[] again = [.. needy.Order(StringComparer.Ordinal)];
+        if (again.Length > 0)
+        {
+            new CollectionRun(files.Only(again), options).Run(null, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Drawer = drawer }));
+        }
+
 
         using (var buffer = new PageBuffer())
         {
@@ -99,6 +95,29 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
                 DesignPage.Write(buffer, context, design);
                 target.Put(DesignPage.PathOf(design.Design.Id.Value), buffer.Written);
             }
+        }
+
+        Action<BoardAssessment> Pages(ReportContext context)
+        {
+            var buffer = new PageBuffer();
+            return board =>
+            {
+                // A number that two files claim is an error; its page is that of the file named after it, whichever is read first.
+                if (Path.GetFileNameWithoutExtension(board.Board.Path) != board.Board.Id.Value && numbers.Contains(board.Board.Id.Value))
+                {
+                    return;
+                }
+
+                if (context.Drawer is null && PartNeed.Of(board).Count > 0)
+                {
+                    needy.Add(board.Board.Path);
+                    return;
+                }
+
+                BoardPage.Write(buffer, context, board);
+                target.Put(BoardPage.PathOf(board.Board.Id.Value), buffer.Written);
+                CopyPictures(files, pictures, target, board);
+            };
         }
 
         target.Put(StyleSheet.FileName, StyleSheet.Read());

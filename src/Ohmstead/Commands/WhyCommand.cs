@@ -3,6 +3,7 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Collections;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Output;
@@ -58,14 +59,14 @@ internal sealed class WhyCommand(Terminal terminal)
                 return ExitCode.Clean;
             }
 
-            return Tell(found, parsed.GetValue(place));
+            return Tell(found, parsed.GetValue(place), result.Workshop, options.Today);
         });
         return command;
     }
 
     private static List<string> Likely(CollectionFolder files, string board) => [.. files.Boards.Where(path => Path.GetFileNameWithoutExtension(path) == board)];
 
-    private int Tell(BoardAssessment board, string? at)
+    private int Tell(BoardAssessment board, string? at, Workshop workshop, DateOnly today)
     {
         if (at is null)
         {
@@ -95,7 +96,7 @@ internal sealed class WhyCommand(Terminal terminal)
         var proofs = board.Proofs.Where(proof => proof.Proof.Point.Value == at).ToArray();
         string[] design = [.. WhyNotes.Design(board, at)];
         var life = board.Lives.FirstOrDefault(life => life.Reference == at);
-        if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null)
+        if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null && !FitOfPlace.Lines(board, workshop, at, today).Any())
         {
             var near = Nearest.To(at, board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value)));
             terminal.Error.WriteLine($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'" + (near is null || near == at ? string.Empty : $", '{near}' is the nearest name"));
@@ -128,7 +129,7 @@ internal sealed class WhyCommand(Terminal terminal)
             Lines(PointNotes.Of(board, proof).Concat(proof.Verdicts.Select(PartNotes.Frequency).OfType<WorkedNote>()).Select(note => note.Line), "  ");
         }
 
-        foreach (var line in DriftLines.Of(board, at))
+        foreach (var line in FitOfPlace.Lines(board, workshop, at, today).Concat(DriftLines.Of(board, at)))
         {
             Line(line);
         }

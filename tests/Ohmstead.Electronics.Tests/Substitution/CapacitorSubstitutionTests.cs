@@ -27,7 +27,7 @@ public sealed class CapacitorSubstitutionTests
 
     [Fact]
     public void A_hotter_rating_is_a_gain_in_life() =>
-        Assert.Contains(Judge(Reservoir, Electrolytic(1000m, 25m)).Reasons, r => r.Words == "105 degrees for 85: 4 x the life");
+        Assert.Contains(Judge(Reservoir, Electrolytic(1000m, 25m)).Reasons, r => r.Words.Text == "105 °C for 85 °C: 4 x the life");
 
     [Fact]
     public void A_cooler_rating_is_refused() =>
@@ -39,7 +39,7 @@ public sealed class CapacitorSubstitutionTests
     {
         SubstitutionVerdict verdict = Judge(Reservoir with { RatedVolts = 64m }, Electrolytic(1000m, 63m));
         Assert.Equal(ReasonWeight.Against, verdict.Outcome);
-        Assert.Equal("63 V is under the mark of 64 V; the lowest of today's ratings not under it is 80 V", verdict.Reasons[0].Words);
+        Assert.Equal("63 V is under the mark of 64 V; the lowest of today's ratings not under it is 80 V", verdict.Reasons[0].Words.Text);
     }
 
     [Theory]
@@ -183,6 +183,48 @@ public sealed class CapacitorSubstitutionTests
     public void A_place_without_capacitance_is_refused() =>
         Assert.Equal("capacitance of the place is 0, expected above 0",
             CapacitorSubstitution.Judge(Reservoir with { Farads = 0m }, Electrolytic(1m, 25m)).Refusal);
+
+    // What the circuit stands goes before any rule of thumb: 150 µF and 1000 µF are written, 1000 µF for 470 µF is 2.1 x.
+    [Theory]
+    [InlineData("1000", ReasonWeight.For)]
+    [InlineData("1001", ReasonWeight.Against)]
+    [InlineData("150", ReasonWeight.For)]
+    [InlineData("149", ReasonWeight.Against)]
+    public void What_the_circuit_stands_decides_where_it_is_known(string microFarads, ReasonWeight expected) =>
+        Assert.Equal(expected, Judge(Reservoir with { Farads = 0.00047m, LeastFarads = 0.00015m, MostFarads = 0.001m }, Electrolytic(Exact.Of(microFarads), 25m)).Outcome);
+
+    [Fact]
+    public void A_can_larger_than_the_original_is_a_doubt_and_no_refusal()
+    {
+        CapacitorPlace place = Reservoir with { OriginalDiameter = 12.5m, OriginalHeight = 25m };
+        Assert.Equal(ReasonWeight.Doubt, Judge(place, Electrolytic(1000m, 25m) with { Diameter = 16m, Height = 25m }).Outcome);
+        Assert.Equal(ReasonWeight.For, Judge(place, Electrolytic(1000m, 25m) with { Diameter = 10m, Height = 20m }).Outcome);
+        Assert.All(Judge(place, Electrolytic(1000m, 25m)).Reasons.Where(r => r.Aspect == "size"), r => Assert.True(r.IsMissing));
+    }
+
+    [Fact]
+    public void A_voltage_that_nobody_wrote_is_missing_and_never_guessed()
+    {
+        CapacitorOffer unmarked = new("worn", CapacitorKind.AluminiumWet, 0.001m, null) { CelsiusRating = 105m };
+        Assert.Contains(Judge(Reservoir, unmarked).Reasons, r => r is { Aspect: "voltage", IsMissing: true });
+        Assert.Equal(ReasonWeight.For, Judge(Reservoir with { RatedVolts = null, WorstVolts = 20m }, Electrolytic(1000m, 25m)).Outcome);
+    }
+
+    // 470 µF: 1 to 1.5 x is 470 µF to 705 µF; a 1 µF ±5 % in timing 0.95 µF to 1.05 µF; a class Y of 2.2 nF ±20 % 1.76 nF to 2.2 nF. By hand.
+    [Theory]
+    [InlineData(CapacitorRole.Reservoir, SafetyClass.None, "0.00047", "0.2", "470 µF … 705 µF")]
+    [InlineData(CapacitorRole.Timing, SafetyClass.None, "0.000001", "0.05", "950 nF … 1.05 µF")]
+    [InlineData(CapacitorRole.Safety, SafetyClass.Y2, "0.0000000022", "0.2", "1.76 nF … 2.2 nF")]
+    [InlineData(CapacitorRole.Decoupling, SafetyClass.None, "0.0001", "0.2", "80 µF … 300 µF")]
+    public void The_range_of_values_follows_from_the_role(CapacitorRole role, SafetyClass safety, string farads, string tolerance, string expected)
+    {
+        CapacitorPlace place = new(role, CapacitorKind.AluminiumWet, Exact.Of(farads), 25m) { SafetyClass = safety, ToleranceBelow = Exact.Of(tolerance), ToleranceAbove = Exact.Of(tolerance) };
+        Assert.Equal(expected, CapacitorSubstitution.ValueRange(place).Value.Value.ToString());
+    }
+
+    [Fact]
+    public void A_circuit_that_contradicts_its_role_has_no_range() =>
+        Assert.NotNull(CapacitorSubstitution.ValueRange(Reservoir with { LeastFarads = 0.01m }).Refusal);
 
     // Two 100 µF 350 V in series: 50 µF 700 V; two 47 µF back to back: 23.5 µF.
     [Fact]

@@ -4,6 +4,7 @@ using AngleSharp.Html.Parser;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Families;
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Nodes;
@@ -35,7 +36,7 @@ public sealed class DemoPages : IDisposable
         var assessor = new Assessor(workshop);
         BoardAssessment[] boards = [.. In("boards").Select(path => assessor.Assess(Read(path, FileForm.Markdown, FileBinding.Board)))];
         BoardSummary[] summaries = [.. boards.Select(BoardSummary.Of)];
-        var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0");
+        var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0") { Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)) };
 
         var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
         pages[FamiliesPage.PathName] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));

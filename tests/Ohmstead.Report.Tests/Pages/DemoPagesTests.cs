@@ -59,6 +59,22 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     }
 
     [Fact]
+    public void A_place_that_needs_a_part_is_told_what_would_fit_and_what_to_look_for()
+    {
+        var fold = demo.Pages["boards/SP-0010.html"].QuerySelector("#part-C9 details.fold")!;
+        Assert.StartsWith("Fits from the drawer: 2 x L-018 in series", fold.QuerySelector("summary")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(fold.QuerySelectorAll("li"), line => line.TextContent.StartsWith("Look for voltage: 350 V or more", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_part_that_was_fitted_is_told_why_it_fits_or_may_not()
+    {
+        var fold = demo.Pages["boards/SP-0009.html"].QuerySelector("#part-C7 details.fold")!;
+        Assert.Equal("May fit", fold.QuerySelector("summary")!.TextContent);
+        Assert.StartsWith("doubt, form: radial in an axial place", fold.QuerySelector("li")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_design_shows_its_units_side_by_side_and_where_parts_were_renewed()
     {
         var design = demo.Pages["designs/bench-supply.html"];

@@ -17,6 +17,14 @@ public sealed class WhyCommandTests
     }
 
     [Fact]
+    public void A_replacement_is_told_with_every_reason_for_and_against_and_the_date_of_its_lot()
+    {
+        var run = Why("SP-0009", "C7");
+        Assert.Contains("\nfitted 2026-04-27 from lot L-003: may fit\n  doubt, form: radial in an axial place: lay it down, insulate and fix the leads\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("\n  date code '2544' is 2025-W44 (", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_board_is_told_with_every_reason_and_its_next_step()
     {
         var run = Why("SP-0002");

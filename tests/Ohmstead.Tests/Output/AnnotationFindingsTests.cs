@@ -45,7 +45,7 @@ public sealed class AnnotationFindingsTests
         var commands = Commands(copy);
         Assert.Equal(10, commands.Count);
         Assert.All(commands.Take(9), command => Assert.StartsWith("::error ", command, StringComparison.Ordinal));
-        Assert.Equal("::warning::24 more findings are in the log of this step", commands[9]);
+        Assert.Equal("::warning::26 more findings are in the log of this step", commands[9]);
     }
 
     private static string Annotated(CollectionCopy copy) => Run.Of("check", copy.Root, "--form", "annotations", "--as-of", "2026-11-25").Out;

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Boards;
@@ -11,21 +12,17 @@ public sealed class ReplacementSafetyClassLower : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var (_, work, place, lot) in board.Fittings())
+        foreach (var replacement in board.Replacements)
         {
-            if (place.Part.Values.SafetyClass is { } was && !MayReplace(was.Value, lot.Values.SafetyClass?.Value))
+            if (replacement.Place.Part.Values.SafetyClass is { } was && replacement.Against(FitAspects.Safety) is { } reason)
             {
                 yield return board.Finding(
                     Description,
-                    work.Spot,
-                    $"{place.Part.Ref.Value} needs safety class {was.Value}, lot {lot.Id.Value} has {lot.Values.SafetyClass?.Value ?? "none"}",
+                    replacement.Work.Spot,
+                    $"{replacement.Place.Part.Ref.Value} needs safety class {was.Value}, lot {replacement.Lot.Id.Value} has {replacement.Lot.Values.SafetyClass?.Value ?? "none"}: {reason.Words}",
                     $"fit a part of class {was.Value} or better; defer to local codes and licensed practice")
-                    with { Related = board.InStock(lot) };
+                    with { Related = board.InStock(replacement.Lot) };
             }
         }
     }
-
-    // A Y part may stand in for an X part, never the other way; a lower number stands in for a higher one of the same letter. IEC 60384-14, from memory.
-    private static bool MayReplace(string was, string? now) =>
-        now is not null && now.Length == 2 && now[1] <= was[1] && (now[0] == was[0] || (now[0] == 'Y' && was[0] == 'X'));
 }

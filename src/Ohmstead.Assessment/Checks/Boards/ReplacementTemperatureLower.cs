@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Boards;
@@ -9,5 +10,5 @@ public sealed class ReplacementTemperatureLower : IBoardCheck
     public CheckDescription Description { get; } = new("replacement-temperature-lower", Severity.Error, "a replacement has a lower rated temperature than what belongs in the place");
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(BoardUnderCheck board) => LowerRating.Look(board, Description, values => values.Temperature);
+    public IEnumerable<Finding> Look(BoardUnderCheck board) => LowerRating.Look(board, Description, FitAspects.Temperature, values => values.Temperature);
 }

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Boards;
@@ -9,5 +10,5 @@ public sealed class ReplacementVoltageLower : IBoardCheck
     public CheckDescription Description { get; } = new("replacement-voltage-lower", Severity.Error, "a replacement has a lower rated voltage than what belongs in the place");
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(BoardUnderCheck board) => LowerRating.Look(board, Description, values => values.RatedVoltage);
+    public IEnumerable<Finding> Look(BoardUnderCheck board) => LowerRating.Look(board, Description, FitAspects.Voltage, values => values.RatedVoltage);
 }

@@ -1,0 +1,70 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Shelf;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Model;
+using Reason = Ohmstead.Electronics.Substitution.Reason;
+
+namespace Ohmstead.Assessment.Fit;
+
+/// <summary>A lot with what is left of it, and what must be known before one is taken.</summary>
+/// <param name="Lot">The lot.</param>
+/// <param name="Left">How many are left; none when its quantity is not written.</param>
+/// <param name="Doubts">What speaks against taking one: it failed its incoming reading, or it lay too long.</param>
+public sealed record DrawerLot(Lot Lot, int Left, IReadOnlyList<Reason> Doubts);
+
+/// <summary>What lies in the drawer: the lots that have come, less what was fitted on all boards.</summary>
+public sealed class Drawer
+{
+    private readonly Workshop workshop;
+
+    private Drawer(Workshop workshop, IReadOnlyList<DrawerLot> lots) => (this.workshop, Lots) = (workshop, lots);
+
+    /// <summary>The lots of which something is left, in order of name.</summary>
+    public IReadOnlyList<DrawerLot> Lots { get; }
+
+    /// <summary>Counts the drawer of a collection.</summary>
+    /// <param name="workshop">The lots and orders.</param>
+    /// <param name="boards">All boards, for what was fitted.</param>
+    /// <param name="today">The day to judge shelf life by.</param>
+    public static Drawer Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
+    {
+        var fitted = boards.SelectMany(board => board.LotsFitted).CountBy(lot => lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        var assessor = new Assessor(workshop);
+        return new(workshop,
+        [
+            .. workshop.Lots.Values.Where(lot => HasCome(workshop, lot))
+                .Select(lot => (Lot: lot, Left: (lot.Quantity?.Value ?? 0) - fitted.GetValueOrDefault(lot.Id.Value)))
+                .Where(stock => stock.Left > 0)
+                .OrderBy(stock => stock.Lot.Id.Value, StringComparer.Ordinal)
+                .Select(stock => new DrawerLot(stock.Lot, stock.Left, [.. Failed(workshop, assessor, stock.Lot), .. TooOld(stock.Lot, today)])),
+        ]);
+    }
+
+    /// <summary>A lot as an offer, with what was measured of it.</summary>
+    public LotOffer Offer(DrawerLot lot) => MeasuredLots.Offer(workshop, lot.Lot);
+
+    /// <summary>Whether a lot is there: it came, or no order says otherwise.</summary>
+    internal static bool HasCome(Workshop workshop, Lot lot) =>
+        lot.Received is not null || lot.Order is not { } name || workshop.Orders.GetValueOrDefault(name.Value) is not { } order || OrderStates.Of(order) == OrderState.Received;
+
+    private static IEnumerable<Reason> TooOld(Lot lot, DateOnly today)
+    {
+        if (ShelfLife.Of(lot, today) is { } shelf && shelf.IsOverOn(today))
+        {
+            yield return Reason.Doubt(FitAspects.Shelf, () => $"{shelf.SinceWords}, longer ago than its shelf life of {shelf.LifeWords}: form it again, if it is an electrolytic, and measure first");
+        }
+    }
+
+    /// <summary>The visit at which a lot failed its incoming reading, or null.</summary>
+    internal static BenchVisit? FailedOn(Workshop workshop, Assessor assessor, Lot lot) =>
+        workshop.IncomingReadings[lot.Id.Value].FirstOrDefault(pair => assessor.AssessIncoming(pair.Visit, pair.Reading).Overall == VerdictOutcome.Outside).Visit;
+
+    private static IEnumerable<Reason> Failed(Workshop workshop, Assessor assessor, Lot lot)
+    {
+        if (FailedOn(workshop, assessor, lot) is { } visit)
+        {
+            yield return Reason.Against(FitAspects.Reading, () => $"failed its incoming reading of {visit.Date.Text}");
+        }
+    }
+}

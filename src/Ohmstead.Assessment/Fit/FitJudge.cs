@@ -1,0 +1,57 @@
+using Ohmstead.Electronics.Substitution;
+using Ohmstead.Records.Model;
+using Reason = Ohmstead.Electronics.Substitution.Reason;
+
+namespace Ohmstead.Assessment.Fit;
+
+/// <summary>Judges whether lots fit places, and puts those that do in order.</summary>
+public static class FitJudge
+{
+    // Over this, or under a third of it, no role stands a capacitance.
+    private const decimal WidestShare = 3m;
+
+    /// <summary>All reasons for and against a lot in a place.</summary>
+    public static FitVerdict Judge(FitPlace place, LotOffer lot) => new(lot.Name, Sorted(Reasons(place, lot)));
+
+    /// <summary>The best first: fewest doubts, then those that keep the safety class, then nearest value, nearest voltage, hottest rating, name.</summary>
+    public static IOrderedEnumerable<T> Rank<T>(FitPlace place, IEnumerable<T> fits, Func<T, FitVerdict> verdict, Func<T, PartValues> values) =>
+        fits.OrderBy(fit => verdict(fit).Outcome)
+            .ThenBy(fit => verdict(fit).Doubts)
+            .ThenBy(fit => values(fit).SafetyClass?.Value == place.Values.SafetyClass?.Value ? 0 : 1)
+            .ThenBy(fit => Distance(Value(values(fit)), Value(place.Values)))
+            .ThenBy(fit => Distance(values(fit).RatedVoltage?.Value.Value, place.Values.RatedVoltage?.Value.Value))
+            .ThenByDescending(fit => values(fit).Temperature?.Value.Value ?? 0m)
+            .ThenBy(fit => verdict(fit).Lot, StringComparer.Ordinal);
+
+    /// <summary>Whether it is worth judging a lot at all: another sort of part, or a value far away, never fits.</summary>
+    internal static bool MayFit(PartValues place, PartValues lot)
+    {
+        if (PartKind.Family(place.Kind.Value) != PartKind.Family(lot.Kind.Value))
+        {
+            return false;
+        }
+
+        return (Value(place), Value(lot)) is not ({ } was, { } now) || was <= 0m || place.Low is not null || place.High is not null
+            || (now <= was * WidestShare && now >= was / WidestShare);
+    }
+
+    /// <summary>Reasons in order: those against first, then doubts; among them what weighs most.</summary>
+    internal static IReadOnlyList<Reason> Sorted(IEnumerable<Reason> reasons) =>
+        [.. reasons.OrderByDescending(reason => reason.Weight).ThenBy(reason => reason.IsMissing).ThenBy(reason => FitAspects.Rank(reason.Aspect))];
+
+    private static IEnumerable<Reason> Reasons(FitPlace place, LotOffer lot)
+    {
+        if (place.Capacitor is not { } capacitor || lot.For(capacitor) is not { } offer)
+        {
+            return PlainRules.Reasons(place.Values, lot.Values);
+        }
+
+        var judged = CapacitorSubstitution.Judge(capacitor, offer);
+        return judged.Is(out var verdict, out var refusal) ? verdict.Reasons : [Reason.Doubt(FitAspects.Value, refusal)];
+    }
+
+    private static decimal? Value(PartValues values) => (values.Capacitance ?? values.Resistance ?? values.Inductance ?? values.Frequency ?? values.Current)?.Value.Value;
+
+    private static double Distance(decimal? offered, decimal? asked) =>
+        offered is > 0m and { } now && asked is > 0m and { } was ? Math.Abs(Math.Log((double)now / (double)was)) : 0;
+}

@@ -1,0 +1,82 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Substitution;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Fit;
+
+/// <summary>A place on a board as something that a part must fit.</summary>
+/// <param name="Values">What belongs there.</param>
+/// <param name="IsAfterValve">True when a reservoir there stands after a valve rectifier, as far as the list of parts tells.</param>
+public sealed record FitPlace(PartValues Values, bool IsAfterValve = false)
+{
+    private const decimal UsualTolerance = 0.2m;
+
+    /// <summary>The place as the rules for capacitors take it; null when it is none of theirs, or has no capacitance to go by.</summary>
+    public CapacitorPlace? Capacitor { get; } = CapacitorOf(Values, IsAfterValve);
+
+    /// <summary>What was taken for granted because the record does not say it; empty when everything is written.</summary>
+    public IReadOnlyList<string> Assumptions =>
+    [
+        .. Capacitor is null || Values.Tolerance is not null ? [] : new[] { "no tolerance is written: ±20 % is taken for the original" },
+        .. IsAfterValve && Values.Role is { Value: "reservoir" } ? new[] { "the list has valves and no other rectifier: judged as after a valve rectifier" } : [],
+        .. Capacitor is { Role: CapacitorRole.Other } && Values.Role is null ? new[] { "no role is written: the value is held to the tolerance of the original" } : [],
+    ];
+
+    /// <summary>The place of a board.</summary>
+    public static FitPlace Of(BoardAssessment board, PlaceHistory place) => new(place.Part.Values, IsReservoirAfterValve(board, place.Part.Values));
+
+    private static bool IsReservoirAfterValve(BoardAssessment board, PartValues values)
+    {
+        if (values.Role is not { Value: "reservoir" } || PartKind.Family(values.Kind.Value) != PartFamily.Capacitor)
+        {
+            return false;
+        }
+
+        var kinds = board.Places.Select(place => place.Part.Values.Kind.Value).ToHashSet(StringComparer.Ordinal);
+        return kinds.Contains("valve") && !kinds.Contains("bridge rectifier") && !kinds.Contains("selenium rectifier") && !kinds.Contains("diode");
+    }
+
+    private static CapacitorPlace? CapacitorOf(PartValues values, bool isAfterValve)
+    {
+        if (CapacitorWords.Kind(values.Kind.Value) is not { } kind || values.Capacitance is not { Value.Value: > 0 and var farads })
+        {
+            return null;
+        }
+
+        var (below, above) = Tolerance(values, farads);
+        return new(CapacitorWords.Role(values.Role?.Value, isAfterValve), kind, farads, values.RatedVoltage?.Value.Value)
+        {
+            ToleranceBelow = below,
+            ToleranceAbove = above,
+            LeastFarads = Farads(values.Low),
+            MostFarads = Farads(values.High),
+            WorstVolts = values.WorkingVoltage?.Value.Value,
+            CelsiusRating = values.Temperature?.Value.Value,
+            RippleAmperes = values.RippleCurrent?.Value.Value,
+            LargestEsrOhms = values.EsrLimit?.Value.Value,
+            LeastEsrOhms = values.EsrLow?.Value.Value,
+            IsBipolar = CapacitorWords.IsBipolar(values),
+            SafetyClass = CapacitorWords.Safety(values.SafetyClass?.Value),
+            Form = CapacitorWords.Form(values.Form?.Value),
+            OriginalDiameter = CapacitorWords.Millimetres(values.Diameter),
+            OriginalHeight = CapacitorWords.Millimetres(values.Height),
+            Pitch = CapacitorWords.Millimetres(values.LeadPitch),
+        };
+    }
+
+    private static (decimal Below, decimal Above) Tolerance(PartValues values, decimal farads)
+    {
+        if (values.Tolerance is not { Value: var tolerance })
+        {
+            return (UsualTolerance, UsualTolerance);
+        }
+
+        var (lower, upper) = tolerance.IsRelative ? (tolerance.Lower, tolerance.Upper)
+            : tolerance.AbsoluteIn == Dimension.Capacitance ? (tolerance.Lower / farads, tolerance.Upper / farads)
+            : (-UsualTolerance, UsualTolerance);
+        return (Math.Clamp(-lower, 0m, 1m), Math.Clamp(upper, 0m, 10m));
+    }
+
+    private static decimal? Farads(Written<Quantity>? limit) => limit is { Value.Dimension: Dimension.Capacitance } ? limit.Value.Value : null;
+}

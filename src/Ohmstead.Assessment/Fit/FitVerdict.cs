@@ -1,0 +1,22 @@
+using Ohmstead.Electronics.Substitution;
+using Reason = Ohmstead.Electronics.Substitution.Reason;
+
+namespace Ohmstead.Assessment.Fit;
+
+/// <summary>Whether a lot fits a place, with every reason.</summary>
+/// <param name="Lot">The lot, or what stands for it where several parts together do the work of one.</param>
+/// <param name="Reasons">All reasons, those against first, then doubts.</param>
+public sealed record FitVerdict(string Lot, IReadOnlyList<Reason> Reasons)
+{
+    /// <summary>The heaviest of the reasons; a doubt when there is none.</summary>
+    public ReasonWeight Outcome { get; } = Reasons.Count == 0 ? ReasonWeight.Doubt : Reasons.Max(reason => reason.Weight);
+
+    /// <summary>How many doubts there are, the standing notice about safety apart.</summary>
+    public int Doubts => Reasons.Count(reason => reason.Weight == ReasonWeight.Doubt && reason.Aspect != FitAspects.Safety);
+
+    /// <summary>
+    /// True when it can be promised for the place unseen: nothing speaks against it, and no doubt is left but the notice about safety and sizes that
+    /// are not written.
+    /// </summary>
+    public bool IsSure => Reasons.All(reason => reason.Weight == ReasonWeight.For || (reason.Weight == ReasonWeight.Doubt && (reason.Aspect == FitAspects.Safety || (reason.IsMissing && FitAspects.IsMechanical(reason.Aspect)))));
+}

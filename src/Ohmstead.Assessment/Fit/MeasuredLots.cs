@@ -1,0 +1,22 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Fit;
+
+/// <summary>Lots with what was measured of them before they were fitted.</summary>
+internal static class MeasuredLots
+{
+    /// <summary>A lot in the drawer.</summary>
+    internal static LotOffer Offer(Workshop workshop, Lot lot) => new(lot.Id.Value, lot.Values, Esr(workshop.IncomingReadings[lot.Id.Value].Select(pair => pair.Reading)));
+
+    /// <summary>A lot that went into a place: readings of that very part count, else those of the lot.</summary>
+    internal static LotOffer Offer(Workshop workshop, Lot lot, PlaceHistory place)
+    {
+        var own = Esr(place.Readings.Where(reading => reading.IsNew && reading.Reading.Lot?.Value == lot.Id.Value).Select(reading => reading.Reading));
+        return own.Count > 0 ? new(lot.Id.Value, lot.Values, own) : Offer(workshop, lot);
+    }
+
+    private static List<decimal> Esr(IEnumerable<Reading> readings) =>
+        [.. readings.SelectMany(reading => reading.Values).Where(value => value.Measured == Measured.Esr).Select(value => value.Value.Value.Value)];
+}

@@ -1,0 +1,44 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Fit;
+
+/// <summary>What to look for where the drawer has nothing: the need of a place in words.</summary>
+public static class PlaceNeed
+{
+    /// <summary>The lines, in the order in which a person looks through a list of parts.</summary>
+    public static IReadOnlyList<NeedLine> Of(FitPlace place) => place.Capacitor is { } capacitor ? [.. CapacitorNeed.Lines(capacitor)] : [.. Plain(place.Values)];
+
+    private static IEnumerable<NeedLine> Plain(PartValues values)
+    {
+        yield return Line(FitAspects.Kind, PartWords.Describe(values));
+        if (values.Resistance is { } ohms)
+        {
+            var range = new Interval(values.Low?.Value, values.High?.Value);
+            range = range is { Lower: null, Upper: null } && values.Tolerance is { } tolerance ? tolerance.Value.Apply(ohms.Value) : range;
+            yield return new(FitAspects.Value, PreferredWords.Of(ohms.Value, range), PreferredWords.Source);
+        }
+
+        if (values.Tolerance is { } asked)
+        {
+            yield return Line(FitAspects.Tolerance, $"{asked.Value} or closer");
+        }
+
+        foreach (var (aspect, rating) in new[] { (FitAspects.Power, values.Power), (FitAspects.Current, values.Current), (FitAspects.Voltage, values.RatedVoltage), (FitAspects.Temperature, values.Temperature) })
+        {
+            if (rating is not null)
+            {
+                yield return Line(aspect, values.Kind.Value == "fuse" && aspect == FitAspects.Current ? $"{QuantityText.Format(rating.Value)}, neither less nor more" : $"{QuantityText.Format(rating.Value)} or more");
+            }
+        }
+
+        if (values.Type is { } type)
+        {
+            yield return Line(FitAspects.Type, type.Value);
+        }
+    }
+
+    private static NeedLine Line(string aspect, string words) => new(aspect, words, Source.CommonPractice);
+}

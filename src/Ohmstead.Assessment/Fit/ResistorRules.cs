@@ -1,0 +1,56 @@
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+using Reason = Ohmstead.Electronics.Substitution.Reason;
+
+namespace Ohmstead.Assessment.Fit;
+
+/// <summary>Whether a resistor may stand for another: by value, tolerance, power, voltage and build. Common practice.</summary>
+internal static class ResistorRules
+{
+    internal static IEnumerable<Reason> Reasons(PartValues place, PartValues offer) =>
+    [
+        Kind(place, offer),
+        .. PlainRules.WithinTolerance(place, offer, values => values.Resistance),
+        .. Tolerance(place, offer),
+        .. PlainRules.AtLeast(FitAspects.Power, place.Power, offer.Power),
+        .. Working(place, offer),
+    ];
+
+    private static Reason Kind(PartValues place, PartValues offer)
+    {
+        var (was, now, role) = (place.Kind.Value, offer.Kind.Value, place.Role?.Value);
+        return was == now ? Reason.For(FitAspects.Kind, () => $"{now}: the same kind")
+            : IsFixed(was) != IsFixed(now) || !IsFixed(was) ? Reason.Against(FitAspects.Kind, () => $"{now} for {was}: another sort of part")
+            : now == "wire-wound resistor" && role is "coupling" or "tuning" or "snubber" or "feedback" ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: its winding is an inductance")
+            : now == "carbon composition resistor" ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: it drifts more and is noisier")
+            : was == "carbon composition resistor" && role == "snubber" ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: film bears pulses worse, look up its pulse rating")
+            : Reason.For(FitAspects.Kind, () => $"{now} for {was}: as good or better");
+    }
+
+    private static IEnumerable<Reason> Tolerance(PartValues place, PartValues offer)
+    {
+        if (place.Tolerance is not { Value.IsRelative: true } was)
+        {
+            yield break;
+        }
+
+        yield return offer.Tolerance is not { Value.IsRelative: true } now ? Reason.Missing(FitAspects.Tolerance, () => $"its tolerance is not written, {was.Value} is asked for")
+            : now.Value.Lower < was.Value.Lower || now.Value.Upper > was.Value.Upper ? Reason.Doubt(FitAspects.Tolerance, () => $"{now.Value} is wider than {was.Value}: measure and choose one")
+            : Reason.For(FitAspects.Tolerance, () => $"{now.Value} is not wider than {was.Value}");
+    }
+
+    private static IEnumerable<Reason> Working(PartValues place, PartValues offer)
+    {
+        if (place.WorkingVoltage is not { } occurs || offer.RatedVoltage is not { } rated)
+        {
+            yield break;
+        }
+
+        yield return rated.Value.Value >= occurs.Value.Value ? Reason.For(FitAspects.WorkingVoltage, () => $"{Text(rated)} for {Text(occurs)} in its place")
+            : Reason.Against(FitAspects.WorkingVoltage, () => $"{Text(rated)} is under the {Text(occurs)} in its place: two in series share it");
+    }
+
+    private static bool IsFixed(string kind) => kind is "carbon composition resistor" or "carbon film resistor" or "metal film resistor" or "wire-wound resistor";
+
+    private static string Text(Written<Quantity> quantity) => QuantityText.Format(quantity.Value);
+}

@@ -1,0 +1,47 @@
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Substitution;
+using Reason = Ohmstead.Electronics.Substitution.Reason;
+
+namespace Ohmstead.Assessment.Fit;
+
+/// <summary>Two parts of one lot in the place of one: in series for more voltage, back to back where the voltage changes sign.</summary>
+internal static class TwoForOne
+{
+    // Each of two in series is used to no more than this share of its rating.
+    private const decimal SharedTo = 0.9m;
+
+    internal static IEnumerable<FitVerdict> Of(FitPlace place, LotOffer lot)
+    {
+        // Never where people rely on one approved part.
+        if (place.Capacitor is not { SafetyClass: SafetyClass.None, Role: not CapacitorRole.Safety } capacitor || lot.For(capacitor) is not { RatedVolts: { } volts } offer)
+        {
+            yield break;
+        }
+
+        if (Combinations.InSeries(offer.Farads, volts).Is(out var series, out _))
+        {
+            var sum = new Quantity(series.Value.Volts * SharedTo, Dimension.Voltage);
+            yield return Judge(capacitor, offer with { Name = $"2 x {lot.Name} in series", Farads = series.Value.Farads, RatedVolts = sum.Value, EsrOhms = 2m * offer.EsrOhms },
+            [
+                Reason.For(FitAspects.Value, series.Arithmetic, series.Source),
+                Reason.Doubt(FitAspects.Voltage, $"counted as {QuantityText.Format(sum)}: {string.Join("; ", series.Remarks)}", series.Source),
+            ]);
+        }
+
+        if (capacitor.IsBipolar && !offer.IsBipolar && Combinations.BackToBack(offer.Farads, volts).Is(out var pair, out _))
+        {
+            yield return Judge(capacitor, offer with { Name = $"2 x {lot.Name} back to back", Farads = pair.Value.Farads, IsBipolar = true, EsrOhms = 2m * offer.EsrOhms },
+                [Reason.For(FitAspects.Value, pair.Arithmetic, pair.Source)]);
+        }
+    }
+
+    private static FitVerdict Judge(CapacitorPlace place, CapacitorOffer two, IEnumerable<Reason> own)
+    {
+        // The room and the holes are for one.
+        var bare = place with { Form = null, Pitch = null, OriginalDiameter = null, OriginalHeight = null };
+        var judged = CapacitorSubstitution.Judge(bare, two);
+        IEnumerable<Reason> reasons = judged.Is(out var verdict, out var refusal) ? verdict.Reasons : [Reason.Against(FitAspects.Value, refusal)];
+        return new(two.Name, FitJudge.Sorted([.. reasons, .. own, Reason.Doubt(FitAspects.Size, "two in the room of one: look whether there is room")]));
+    }
+}

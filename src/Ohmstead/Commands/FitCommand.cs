@@ -1,0 +1,73 @@
+using System.CommandLine;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Fit;
+using Ohmstead.Collections;
+using Ohmstead.Output;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Says which lots of the drawer would fit a place, and what to look for.</summary>
+internal sealed class FitCommand(Terminal terminal)
+{
+    private const string About =
+        """
+        Say what would fit a place: lots in the drawer with the reasons for and against each, and what to look for.
+
+        Examples:
+          ohmstead fit SP-0013 C1 --in records
+          ohmstead fit SP-0013 C1 --in records --json
+        """;
+
+    public Command Build()
+    {
+        var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0013." };
+        var part = new Argument<string>("PART") { Description = "The place, such as C1." };
+        var folder = new Option<string>("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
+        var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
+        var shared = new SharedOptions();
+        var command = new Command("fit", About) { board, part, folder, json, shared.AsOf, shared.Workers };
+        command.SetAction(parsed =>
+        {
+            if (shared.Read(parsed, terminal.Error) is not { } options)
+            {
+                return ExitCode.Usage;
+            }
+
+            var (wanted, at) = (parsed.GetValue(board)!, parsed.GetValue(part)!);
+            BoardAssessment? found = null;
+
+            // The whole collection is read: what is left of a lot is what no board has taken.
+            var result = new CollectionRun(CollectionFolder.Open(parsed.GetValue(folder)!), options)
+                .Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
+            if (found is null)
+            {
+                return Unknown($"there is no board '{wanted}'", Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value)));
+            }
+
+            if (found.Place(at) is not { } place)
+            {
+                return Unknown($"{wanted} has no part '{at}'", Nearest.To(at, found.Places.Select(one => one.Part.Ref.Value)));
+            }
+
+            var report = FitReport.Of(found, place, Drawer.Of(result.Workshop, result.Boards, options.Today));
+            if (parsed.GetValue(json))
+            {
+                FitJson.Write(terminal.Out, report);
+            }
+            else
+            {
+                FitText.Write(terminal.Out, report);
+            }
+
+            return ExitCode.Clean;
+        });
+        return command;
+    }
+
+    private int Unknown(string problem, string? near)
+    {
+        terminal.Error.WriteLine(Printable.Of(problem + (near is null ? string.Empty : $", '{near}' is the nearest")));
+        return ExitCode.Usage;
+    }
+}

@@ -1,0 +1,83 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using Ohmstead.Electronics.Markings;
+using Ohmstead.Output;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Says what a print can mean: every reading that is known, with its limits, its rule and its source.</summary>
+internal sealed class MarkingCommand(Terminal terminal)
+{
+    // Before this year parts carried no codes of the kinds that are read here. Common practice.
+    private const int FirstCodes = 1930;
+    private const int LongestPrint = 60;
+
+    private const string About =
+        """
+        Say what a print on a part can mean: letter and digit codes, tolerances, colours, dates, ceramic codes, old units.
+
+        Examples:
+          ohmstead marking 4K7J
+          ohmstead marking brown black red gold
+          ohmstead marking T5 --years 1980-1990
+          ohmstead marking "500 cm" --json
+        """;
+
+    public Command Build()
+    {
+        var text = new Argument<string[]>("TEXT") { Description = "The print, or the names of the colours in order.", Arity = ArgumentArity.OneOrMore };
+        var years = new Option<YearRange?>("--years") { Description = "The years in which the part can have been made, such as 1975-1985; 1930 to this year when not given.", HelpName = "FIRST-LAST", CustomParser = Years };
+        var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
+        var shared = new SharedOptions();
+        var command = new Command("marking", About) { text, years, json, shared.AsOf };
+        command.SetAction(parsed =>
+        {
+            if (shared.Read(parsed, terminal.Error) is not { } options)
+            {
+                return ExitCode.Usage;
+            }
+
+            var words = parsed.GetValue(text)!;
+            var range = parsed.GetValue(years) ?? new YearRange(FirstCodes, options.Today.Year);
+            var prints = Prints(words, range);
+            if (parsed.GetValue(json))
+            {
+                MarkingTable.WriteJson(terminal.Out, prints);
+            }
+            else
+            {
+                MarkingTable.Write(terminal.Out, prints);
+            }
+
+            return prints.All(print => print.Meanings.Count == 0) ? ExitCode.Findings : ExitCode.Clean;
+        });
+        return command;
+    }
+
+    // A print of several words is read as a whole; only when no code knows it so, each of its groups is read by itself.
+    private static IReadOnlyList<ReadPrint> Prints(string[] words, YearRange years)
+    {
+        var whole = string.Join(' ', words);
+        var groups = whole.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var meanings = Read(whole, years);
+        return meanings.Count > 0 || groups.Length < 2 ? [new(whole, meanings)] : [.. groups.Select(group => new ReadPrint(group, Read(group, years)))];
+    }
+
+    private static IReadOnlyList<PrintMeaning> Read(string print, YearRange years) => print.Length > LongestPrint ? [] : PrintReader.Read(print, years);
+
+    private static YearRange? Years(ArgumentResult result)
+    {
+        var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : string.Empty;
+        var ends = text.Split('-');
+        if (ends.Length == 2 && Year(ends[0]) is { } first && Year(ends[1]) is { } last && first <= last)
+        {
+            return new YearRange(first, last);
+        }
+
+        result.AddError($"'{text}' is no range of years, expected such as 1975-1985");
+        return null;
+    }
+
+    private static int? Year(string text) => text.Length == 4 && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year > 0 ? year : null;
+}

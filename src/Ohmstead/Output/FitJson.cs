@@ -1,0 +1,79 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Fit;
+using Ohmstead.Electronics.Substitution;
+
+namespace Ohmstead.Output;
+
+/// <summary>What would fit a place, as one JSON document.</summary>
+internal static class FitJson
+{
+    /// <summary>Writes the report.</summary>
+    public static void Write(TextWriter target, FitReport report)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("version", 1);
+            json.WriteString("board", report.Board);
+            json.WriteString("part", report.Reference);
+            json.WriteString("what", report.What);
+            json.WriteStartArray("assumptions");
+            foreach (var assumption in report.Assumptions)
+            {
+                json.WriteStringValue(assumption);
+            }
+
+            json.WriteEndArray();
+            Candidates(json, "fits", report.Fitting);
+            Candidates(json, "together", report.Together);
+            Candidates(json, "refused", report.Refused);
+            json.WriteStartArray("look_for");
+            foreach (var need in report.Need)
+            {
+                json.WriteStartObject();
+                json.WriteString("about", need.Aspect);
+                json.WriteString("text", need.Words);
+                json.WriteString("source", need.Source.Text);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        target.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
+    }
+
+    private static void Candidates(Utf8JsonWriter json, string name, IReadOnlyList<FitCandidate> candidates)
+    {
+        json.WriteStartArray(name);
+        foreach (var candidate in candidates)
+        {
+            json.WriteStartObject();
+            json.WriteString("lot", candidate.Verdict.Lot);
+            json.WriteString("what", PartWords.Describe(candidate.Values));
+            json.WriteNumber("left", candidate.Left);
+            json.WriteString("verdict", FitWords.Of(candidate.Verdict));
+            json.WriteStartArray("reasons");
+            foreach (var reason in candidate.Verdict.Reasons)
+            {
+                json.WriteStartObject();
+                json.WriteString("speaks", FitWords.Of(reason.Weight));
+                json.WriteString("about", reason.Aspect);
+                json.WriteString("text", reason.Words.Text);
+                json.WriteBoolean("missing", reason is { Weight: ReasonWeight.Doubt, IsMissing: true });
+                json.WriteString("source", reason.Source.Text);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}

@@ -1,0 +1,38 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.Markings;
+using Ohmstead.Assessment.Workshops;
+
+namespace Ohmstead.Output;
+
+/// <summary>Of one place: whether each part that was fitted there fits, with every reason; and what date codes say.</summary>
+internal static class FitOfPlace
+{
+    /// <summary>The lines; none when nothing was fitted and no date code is written.</summary>
+    public static IEnumerable<string> Lines(BoardAssessment board, Workshop workshop, string reference, DateOnly today)
+    {
+        if (board.Place(reference) is not { } place)
+        {
+            yield break;
+        }
+
+        if (place.Part.Values.DateCode is { } original && DateWords.Of(original.Value, place.Part.FromDesign is null || board.Design is not { } design ? DateWindow.OfBoard(board, today) : DateWindow.OfDesign(design, today)) is { } dated)
+        {
+            yield return $"the original: {dated}";
+        }
+
+        foreach (var replacement in Replacement.Of(board, workshop).Where(replacement => replacement.Place == place))
+        {
+            yield return $"fitted {replacement.Visit.Date.Text} from lot {replacement.Lot.Id.Value}: {FitWords.Of(replacement.Fit)}";
+            foreach (var reason in replacement.Fit.Reasons)
+            {
+                yield return $"  {FitWords.Of(reason)}";
+            }
+
+            if (replacement.Lot.Values.DateCode is { } code && DateWords.Of(code.Value, DateWindow.OfLot(replacement.Lot, today)) is { } made)
+            {
+                yield return $"  {made}";
+            }
+        }
+    }
+}
