@@ -52,7 +52,9 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     public string? Revision { get; init; }
 
     /// <summary>What is kept of an assessment.</summary>
-    public static BoardSummary Of(BoardAssessment board) => new(board.Board.Path, board.Board.Id, board.Board.Title.Value, board.Board.Design?.Value, board.State, board.Reasons)
+    /// <param name="board">The board, assessed.</param>
+    /// <param name="forStatistics">False where nobody will ask for families and lives, which are the larger part of what is kept.</param>
+    public static BoardSummary Of(BoardAssessment board, bool forStatistics = true) => new(board.Board.Path, board.Board.Id, board.Board.Title.Value, board.Board.Design?.Value, board.State, board.Reasons)
     {
         Waits = board.OpenWaits,
         Needs = PartNeed.Of(board),
@@ -62,8 +64,8 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
         LookAgain = board.LookAgain,
         LotsFitted = [.. board.Visits.SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null).Select(work => work.Lot!.Value)],
         Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
-        Families = BoardFamilies.Of(board),
-        Lives = [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()],
+        Families = forStatistics ? BoardFamilies.Of(board) : [],
+        Lives = forStatistics ? [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()] : [],
         Serial = board.Board.Serial?.Value,
         Revision = board.Board.Revision?.Value,
     };

@@ -116,7 +116,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         }
 
         page?.Invoke(assessment);
-        return new(BoardSummary.Of(assessment), found ?? findings);
+        return new(BoardSummary.Of(assessment, options.ForStatistics), found ?? findings);
     }
 
     private IEnumerable<Finding> CollectionFindings(Workshop workshop, IReadOnlyList<BoardSummary> boards)

@@ -9,6 +9,9 @@ namespace Ohmstead.Collections;
 /// <param name="Limits">How much of a file is read.</param>
 internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, ReadingLimits Limits)
 {
+    /// <summary>Whether families and lives are kept of each board; a check alone does not ask for them.</summary>
+    public bool ForStatistics { get; init; } = true;
+
     /// <summary>A file that is taken to hold another text than it does on disk, to see what would follow from a change; or null.</summary>
     public (string Path, string Text)? Instead { get; init; }
 }

@@ -122,6 +122,6 @@ public sealed class YearAheadTests
             new("markdown", "boards/SP-0001.md", 0, $"---\nboard: SP-0001\ntitle: Tide-gauge logger\n{board}\n---\n"),
         ]);
         Assert.Empty(small.ReadingFindings.Select(finding => finding.Message));
-        return YearAhead.Of(small.Workshop, [.. small.Boards.Select(BoardSummary.Of)], SmallCollection.Today, until ?? SmallCollection.Today.AddYears(1));
+        return YearAhead.Of(small.Workshop, [.. small.Boards.Select(board => BoardSummary.Of(board))], SmallCollection.Today, until ?? SmallCollection.Today.AddYears(1));
     }
 }

@@ -96,6 +96,6 @@ public sealed class FitReportTests
         ]);
         Assert.Empty(collection.ReadingFindings.Select(finding => $"{finding.Place}: {finding.Message}"));
         var board = collection.Boards[0];
-        return FitReport.Of(board, board.Place("X1")!, Drawer.Of(collection.Workshop, [.. collection.Boards.Select(BoardSummary.Of)], SmallCollection.Today));
+        return FitReport.Of(board, board.Place("X1")!, Drawer.Of(collection.Workshop, [.. collection.Boards.Select(board => BoardSummary.Of(board))], SmallCollection.Today));
     }
 }

@@ -35,7 +35,7 @@ public sealed class DemoPages : IDisposable
             [.. In("designs").Select(path => Read(path, FileForm.Markdown, FileBinding.Design))]);
         var assessor = new Assessor(workshop);
         BoardAssessment[] boards = [.. In("boards").Select(path => assessor.Assess(Read(path, FileForm.Markdown, FileBinding.Board)))];
-        BoardSummary[] summaries = [.. boards.Select(BoardSummary.Of)];
+        BoardSummary[] summaries = [.. boards.Select(board => BoardSummary.Of(board))];
         var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0") { Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)) };
 
         var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
