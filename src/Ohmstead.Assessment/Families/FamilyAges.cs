@@ -9,11 +9,12 @@ public static class FamilyAges
     private const double LeastShown = 0.0005;
 
     /// <summary>The families whose ages at failure can be told. A wider family that holds nothing beside a narrower one is left out.</summary>
-    public static IEnumerable<FamilyStatistics> WorthTelling(IReadOnlyList<FamilyStatistics> families)
-    {
-        var byKind = families.ToLookup(family => family.Name.Kind, StringComparer.Ordinal);
-        return families.Where(family => family.Ages.Steps.Is(out _, out _) && !byKind[family.Name.Kind].Any(other => IsAllOf(other, family)));
-    }
+    public static IEnumerable<FamilyStatistics> WorthTelling(IReadOnlyList<FamilyStatistics> families) =>
+        Without(families, (narrower, family) => narrower.Ages.Observed == family.Ages.Observed).Where(family => family.Ages.Steps.Is(out _, out _));
+
+    /// <summary>The families without the wider ones that hold nothing beside a narrower one: a kind of which one maker alone is there is told once.</summary>
+    public static IEnumerable<FamilyStatistics> Apart(IReadOnlyList<FamilyStatistics> families) =>
+        Without(families, (narrower, family) => narrower.Parts == family.Parts && narrower.Measured == family.Measured && narrower.FailedInCircuit == family.FailedInCircuit);
 
     /// <summary>How many were observed, how many of them failed, and how little is known of when.</summary>
     public static string Counts(FamilyStatistics family) => string.Create(
@@ -39,8 +40,11 @@ public static class FamilyAges
         }
     }
 
-    private static bool IsAllOf(FamilyStatistics narrower, FamilyStatistics family) =>
-        narrower.Ages.Observed == family.Ages.Observed && narrower.Name != family.Name && narrower.Name.Levels().Contains(family.Name);
+    private static IEnumerable<FamilyStatistics> Without(IReadOnlyList<FamilyStatistics> families, Func<FamilyStatistics, FamilyStatistics, bool> holdsAsMuch)
+    {
+        var byKind = families.ToLookup(family => family.Name.Kind, StringComparer.Ordinal);
+        return families.Where(family => !byKind[family.Name.Kind].Any(other => other.Name != family.Name && other.Name.Levels().Contains(family.Name) && holdsAsMuch(other, family)));
+    }
 }
 
 /// <summary>One step of the share failed by age, in words.</summary>

@@ -4,7 +4,7 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The page of the year ahead: what is overdue, then what falls due, month by month.</summary>
+/// <summary>The page of the year ahead: what is overdue, then what falls due, the nearest first.</summary>
 public static class AheadPage
 {
     // A page that nobody can read to its end helps nobody; the calendar beside it holds everything.
@@ -45,11 +45,7 @@ public static class AheadPage
         }
 
         Section(html, context, "overdue", "Overdue", overdue);
-        var left = Math.Max(0, MostRows - overdue.Length);
-        foreach (var month in coming.Take(left).GroupBy(item => Later(item.First, context.Today) is var day ? new DateOnly(day.Year, day.Month, 1) : default))
-        {
-            Section(html, context, month.Key.ToString("yyyy-MM", CultureInfo.InvariantCulture), Month(month.Key), [.. month]);
-        }
+        Section(html, context, "coming", "Coming", [.. coming.Take(Math.Max(0, MostRows - overdue.Length))]);
 
         if (items.Count > MostRows)
         {
@@ -67,9 +63,4 @@ public static class AheadPage
         using var entry = Entry.Open(html, id, heading, items.Length == 1 ? null : string.Create(CultureInfo.InvariantCulture, $"{items.Length} dates"));
         AheadTable.Write(html, context, heading, items.Take(MostRows));
     }
-
-    // What may have fallen due already stands in the month of the report.
-    private static DateOnly Later(DateOnly day, DateOnly today) => day < today ? today : day;
-
-    private static string Month(DateOnly first) => first.ToString("MMMM yyyy", CultureInfo.InvariantCulture);
 }

@@ -64,7 +64,7 @@ public static class FamiliesPage
         using (var table = Ledger.Open(html, "Families", Columns))
         {
             using var body = html.Open(Tag.TBody);
-            foreach (var family in families.Take(MostRows))
+            foreach (var family in FamilyAges.Apart(families).Take(MostRows))
             {
                 Row(html, table, family);
             }

@@ -1,6 +1,8 @@
+using System.Runtime.InteropServices;
+
 namespace Ohmstead.Benchmarks.Processes;
 
-/// <summary>The product as a user gets it: published in Release.</summary>
+/// <summary>The product as a user gets it: published in Release and compiled ahead for this machine.</summary>
 /// <param name="Program">The path of the program.</param>
 public sealed record Product(string Program)
 {
@@ -18,7 +20,7 @@ public sealed record Product(string Program)
             return (null, "no folder above this program holds Ohmstead.slnx");
         }
 
-        var cost = new Command("dotnet", "publish", Path.Combine(root, "src", "Ohmstead"), "-c", "Release", "-o", folder, "--nologo", "-v", "quiet").Run();
+        var cost = new Command("dotnet", "publish", Path.Combine(root, "src", "Ohmstead"), "-c", "Release", $"-p:PublishFor={RuntimeInformation.RuntimeIdentifier}", "-o", folder, "--nologo", "-v", "quiet").Run();
         var program = ((string[])["Ohmstead", "ohmstead", "Ohmstead.exe", "ohmstead.exe"]).Select(name => Path.Combine(folder, name)).FirstOrDefault(File.Exists);
         return cost.ExitCode == 0 && program is not null ? (new Product(program), null) : (null, $"the product could not be published: {cost.LastLine}");
     }
