@@ -50,6 +50,7 @@ public static class PointNotes
         BoardAssessment board, TestPoint point, BenchVisit visit, IReadOnlyList<ReadValue> values, Quantity? frequency, string? method) =>
     [
         .. new[] { Reservoir(board, point, values, frequency), Headroom(visit, point, values), Loading(point, values, method) }.OfType<WorkedNote>(),
+        .. WaveformNotes.Of(board, point, values, frequency),
     ];
 
     /// <summary>What follows from a proof entry.</summary>

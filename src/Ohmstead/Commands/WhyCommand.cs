@@ -119,7 +119,7 @@ internal sealed class WhyCommand(Terminal terminal)
             }
 
             Verdicts(reading.Verdicts);
-            Lines([.. WhyNotes.Test(reading.Reading.Result, reading.Reading.Method), .. PointNotes.Of(board, reading).Concat(reading.Verdicts.SelectMany(verdict => PartNotes.Of(board, reading, verdict))).Select(note => note.Line)], "  ");
+            Lines([.. WhyNotes.Test(reading.Reading.Result, reading.Reading.Method), .. WhyNotes.Of(board, reading).Select(note => note.Line)], "  ");
         }
 
         foreach (var proof in proofs)

@@ -41,6 +41,11 @@ internal static class WhyNotes
     internal static IEnumerable<string> Design(BoardAssessment board, string at) =>
         board.Points.Where(point => point.Name.Value == at).SelectMany(point => PointNotes.OfDesign(board, point)).Select(note => note.Line);
 
+    /// <summary>What follows from a reading beside its verdicts.</summary>
+    internal static IEnumerable<WorkedNote> Of(BoardAssessment board, AssessedReading reading) =>
+        PointNotes.Of(board, reading).Concat(reading.Verdicts.SelectMany(verdict =>
+            (WorkedNote[])[.. PartNotes.Of(board, reading, verdict), .. WearNotes.Of(reading, verdict), .. WindingNotes.Of(reading, verdict), .. RepeatNotes.Of(board, reading, verdict)]));
+
     /// <summary>By which rule a verdict was decided, and with what uncertainty; nothing when the uncertainty is not known.</summary>
     internal static IEnumerable<string> Rule(Verdict verdict)
     {

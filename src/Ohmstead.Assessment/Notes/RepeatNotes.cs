@@ -1,0 +1,39 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Uncertainty;
+
+namespace Ohmstead.Assessment.Notes;
+
+/// <summary>What readings of the same thing, repeated on one day, say together: their mean and how far it can be trusted by their scatter alone.</summary>
+public static class RepeatNotes
+{
+    private const int Fewest = 3;
+    private const string Source = "JCGM 100:2008, 4.2.3 (from memory)";
+
+    /// <summary>The note on the last of the repeated readings; none for the others.</summary>
+    public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedReading reading, Verdict verdict)
+    {
+        AssessedReading[] alike =
+        [
+            .. board.Readings.Where(other => ReferenceEquals(other.Visit, reading.Visit) && other.Reading.Part?.Value == reading.Reading.Part?.Value && other.Reading.Part is not null
+                && other.Reading.Lot?.Value == reading.Reading.Lot?.Value && other.Reading.Circuit?.Value == reading.Reading.Circuit?.Value && other.Reading.State?.Value == reading.Reading.State?.Value
+                && other.Reading.Frequency?.Value == reading.Reading.Frequency?.Value && other.Verdicts.Any(known => known.Measured == verdict.Measured)),
+        ];
+        if (alike.Length < Fewest || !ReferenceEquals(alike[^1], reading))
+        {
+            return [];
+        }
+
+        decimal[] values = [.. alike.Select(other => other.Verdicts.First(known => known.Measured == verdict.Measured).Reading.Value.Value)];
+        return RepeatedReadings.Of([[.. values.Select(value => (double)value)]]).Is(out var repeated, out _)
+            ? [new(
+                $"{Say(repeated.Mean(0), verdict)} is the mean of {values.Length.ToString(CultureInfo.InvariantCulture)} readings, with a standard uncertainty of {Say(repeated.UncertaintyOfMean(0), verdict)} by their scatter alone",
+                string.Join(", ", values.Select(value => QuantityText.Format(new Quantity(value, verdict.Reading.Value.Dimension), 6))),
+                Source)]
+            : [];
+    }
+
+    private static string Say(double value, Verdict verdict) => QuantityText.Format(new Quantity((decimal)value, verdict.Reading.Value.Dimension), 4);
+}

@@ -1,0 +1,79 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Notes;
+
+/// <summary>What a reading of a capacitor says beside its verdict: how much of the allowed wear is used, what a new part would read, what its leakage does. Computed for whoever asks.</summary>
+public static class WearNotes
+{
+    // A grid leak that is met everywhere; the record does not say which resistor the grid has. Common practice.
+    private const decimal UsualGridLeakOhms = 1_000_000m;
+    private const decimal HighFrequencyHertz = 50_000m;
+    private const decimal LowFrequencyHertz = 1_000m;
+
+    /// <summary>The notes on one verdict.</summary>
+    public static IReadOnlyList<WorkedNote> Of(AssessedReading reading, Verdict verdict)
+    {
+        if ((reading.Lot?.Values ?? reading.Place?.Values) is not { } part || PartKind.Family(part.Kind.Value) != PartFamily.Capacitor || reading.Reading.Circuit is { Value: "in" })
+        {
+            return [];
+        }
+
+        return verdict.Measured switch
+        {
+            Measured.Capacitance when PartKind.IsElectrolytic(part.Kind.Value) => [.. Used(verdict), .. Surge(part)],
+            Measured.Esr when PartKind.IsElectrolytic(part.Kind.Value) => [.. New(part, reading)],
+            Measured.Leakage when part.Role?.Value is "coupling" => [.. Grid(reading, verdict)],
+            _ => [],
+        };
+    }
+
+    private static IEnumerable<WorkedNote> Used(Verdict verdict)
+    {
+        var criteria = EndOfLifeCriteria.RestorersDefault;
+        foreach (var wear in verdict.Deviation is { } off ? criteria.Judge(off) : [])
+        {
+            var watch = wear.ShareUsed is >= EndOfLife.WatchShare and <= 1m ? ", worth watching" : string.Empty;
+            yield return new($"{QuantityText.FormatPercent(decimal.Round(wear.ShareUsed, 2))} of the change of {wear.What} that is allowed to a worn part is used{watch}", wear.Arithmetic, criteria.Source.Text);
+        }
+    }
+
+    private static IEnumerable<WorkedNote> Surge(PartValues part)
+    {
+        if (part is { WorkingVoltage: { } works, RatedVoltage: { } rated } && SurgeVoltage.Volts(rated.Value.Value).Is(out var surge, out _))
+        {
+            yield return WorkedNote.Of($"for {works.Text} in its place it is rated {rated.Text} and bears short surges to {QuantityText.Format(new Quantity(surge.Value, Dimension.Voltage))}", surge);
+        }
+    }
+
+    private static IEnumerable<WorkedNote> New(PartValues part, AssessedReading reading)
+    {
+        if (part.Capacitance is not { } marked || reading.Reading.Frequency is not { } frequency)
+        {
+            yield break;
+        }
+
+        if (frequency.Value.Value >= HighFrequencyHertz && TypicalEsr.TypicalAt100KiloHertz(marked.Value.Value).Is(out var typical, out _))
+        {
+            yield return WorkedNote.Of("typical of a new part at 100 kHz, for orientation and no limit", typical);
+        }
+
+        if (frequency.Value.Value <= LowFrequencyHertz && part.RatedVoltage is { } rated && TypicalEsr.UpperBoundAt120Hertz(marked.Value.Value, rated.Value.Value).Is(out var most, out _))
+        {
+            yield return WorkedNote.Of($"a new general-purpose part has at most {QuantityText.Format(new Quantity(most.Value, Dimension.Resistance), 3)} at 120 Hz", most);
+        }
+    }
+
+    private static IEnumerable<WorkedNote> Grid(AssessedReading reading, Verdict verdict)
+    {
+        if (reading.Reading.AtVoltage is { } at && verdict.Reading.Value.Value > 0m
+            && GridLeak.ShiftVolts(at.Value.Value, at.Value.Value / verdict.Reading.Value.Value, UsualGridLeakOhms).Is(out var shift, out _))
+        {
+            yield return WorkedNote.Of(
+                $"into a grid leak of 1 MΩ it would lift the grid by {QuantityText.Format(new Quantity(shift.Value, Dimension.Voltage), 3)}; {QuantityText.Format(new Quantity(GridLeak.AcceptedVolts, Dimension.Voltage))} is usually accepted", shift);
+        }
+    }
+}
