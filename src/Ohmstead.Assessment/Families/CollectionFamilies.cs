@@ -38,6 +38,7 @@ public static class CollectionFamilies
     private sealed class Counting
     {
         private readonly List<LifeObservation> observations = [];
+        private readonly List<Inspection> firstLooks = [];
         private BoardSummary? last;
         private int parts, measured, boards, asFound, later, inCircuit;
 
@@ -60,6 +61,11 @@ public static class CollectionFamilies
                 }
 
                 measured++;
+                if (life.AtFirstLook() is { } look)
+                {
+                    firstLooks.Add(look);
+                }
+
                 boards += ReferenceEquals(last, board) ? 0 : 1;
                 last = board;
                 asFound += life.FailedAsFound ? 1 : 0;
@@ -67,6 +73,6 @@ public static class CollectionFamilies
             }
         }
 
-        internal FamilyStatistics Statistics(FamilyName name) => new(name, parts, measured, boards, asFound, later, inCircuit, AgesAtFailure.Of(observations));
+        internal FamilyStatistics Statistics(FamilyName name) => new(name, parts, measured, boards, asFound, later, inCircuit, AgesAtFailure.Of(observations)) { FirstLooks = firstLooks };
     }
 }

@@ -21,6 +21,15 @@ public static class FamilyAges
         CultureInfo.InvariantCulture,
         $"{family.Ages.Observed} parts of known age: {family.Ages.FailedByFirstLook} had failed by their first look, at ages nobody saw; {family.Ages.FailedBetweenLooks} failed between two looks; {family.Ages.Observed - family.Ages.Failures} were good when last seen. Where within a range they failed is not known.");
 
+    /// <summary>
+    /// The share bad by age when each part was looked at once, never falling with age; empty where fewer parts than <see cref="AgesAtFailure.FewestObserved"/> are of known age
+    /// or all were looked at at one age.
+    /// </summary>
+    public static string FirstLooks(FamilyStatistics family) =>
+        family.FirstLooks.Count >= AgesAtFailure.FewestObserved && family.FirstLooks.Select(look => look.Age).Distinct().Count() > 1 && CurrentStatus.Of(family.FirstLooks).Is(out var shares, out _)
+            ? string.Create(CultureInfo.InvariantCulture, $"Bad at the first look, by age: {string.Join("; ", shares.Select(OneAge))}. The share is the estimate that never falls with age ({CurrentStatus.Source}).")
+            : string.Empty;
+
     /// <summary>What is said of the families whose ages cannot be told.</summary>
     public static string Rest(int all, int told) => told == all ? string.Empty : string.Create(
         CultureInfo.InvariantCulture,
@@ -39,6 +48,8 @@ public static class FamilyAges
             yield return new(FamilyWords.Range(mass), FamilyWords.Percent(mass.Probability), double.IsInfinity(mass.By) ? string.Empty : FamilyWords.Percent(Math.Min(together, 1)));
         }
     }
+
+    private static string OneAge(ShareBad share) => string.Create(CultureInfo.InvariantCulture, $"{share.Age:0.#} years {share.Bad} of {share.Looked}, {FamilyWords.Percent(share.Share)}");
 
     private static IEnumerable<FamilyStatistics> Without(IReadOnlyList<FamilyStatistics> families, Func<FamilyStatistics, FamilyStatistics, bool> holdsAsMuch)
     {

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Statistics;
+
 namespace Ohmstead.Assessment.Families;
 
 /// <summary>What a collection knows about one family of parts.</summary>
@@ -12,6 +14,9 @@ namespace Ohmstead.Assessment.Families;
 public sealed record FamilyStatistics(
     FamilyName Name, int Parts, int Measured, int Boards, int FailedAsFound, int FailedLater, int FailedInCircuit, AgesAtFailure Ages)
 {
+    /// <summary>The age of each original at its first look, and whether it was bad then.</summary>
+    public IReadOnlyList<Inspection> FirstLooks { get; init; } = [];
+
     /// <summary>The share failed as found, or null where too few were measured to print one.</summary>
     public ShareFailed? Share { get; } = ShareFailed.Of(FailedAsFound, Measured);
 }

@@ -16,6 +16,9 @@ public readonly record struct PartLife(DateOnly? Start, bool IsOriginal, DateOnl
     /// <summary>True when the first look that decided found it outside.</summary>
     public bool FailedAsFound => Failed == FirstLook;
 
+    /// <summary>Its age in years when a look first decided about it, with what was seen; null when its start is not known or lies after the look.</summary>
+    public Inspection? AtFirstLook() => Start is not null && Age(FirstLook) is var age and >= 0 ? new(age, FailedAsFound ? 1 : 0, 1) : null;
+
     /// <summary>
     /// What is known of its age at failure, in years: before the first look, between two looks, or later than the last look. Null when its start
     /// is not known, lies after a look, or when it was only looked at while new.

@@ -1,21 +1,37 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Supplies;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Notes;
 
-/// <summary>What the inductance of a choke means for the supply it may stand in.</summary>
+/// <summary>What the inductance of a choke means for the supply it may stand in, and how warm a winding got between two readings of its resistance.</summary>
 public static class WindingNotes
 {
     // 50 Hz asks for the smaller load resistance of the two mains frequencies: the safe side.
     private const decimal MainsHertz = 50m;
 
     /// <summary>The notes on one verdict.</summary>
-    public static IReadOnlyList<WorkedNote> Of(AssessedReading reading, Verdict verdict) =>
+    public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedReading reading, Verdict verdict) =>
         verdict.Measured == Measured.Inductance && reading.Place?.Values is { Kind.Value: "inductor", Role.Value: "filter" }
         && ChokeInput.LargestLoadOhms(verdict.Reading.Value.Value, MainsHertz).Is(out var load, out _)
             ? [WorkedNote.Of($"if it stands first after a full-wave rectifier at 50 Hz, a load above {QuantityText.Format(new Quantity(load.Value, Dimension.Resistance), 3)}, bleeder included, lets the voltage climb", load)]
-            : [];
+            : Warmed(board, reading, verdict) is { } rise ? [rise] : [];
+
+    // Two readings of one winding on one day, the air measured at both: what the second is higher by is the heat of the copper.
+    private static WorkedNote? Warmed(BoardAssessment board, AssessedReading reading, Verdict verdict)
+    {
+        if (verdict.Measured != Measured.Resistance || reading.Place?.Values.Kind.Value is not ("inductor" or "transformer" or "relay" or "motor") || reading.Reading.Temperature is not { } end
+            || board.Readings.TakeWhile(other => !ReferenceEquals(other, reading)).LastOrDefault(other => ReferenceEquals(other.Visit, reading.Visit) && other.Place == reading.Place) is not { Reading.Temperature: { } start } cold
+            || cold.Verdicts.FirstOrDefault(known => known.Measured == Measured.Resistance)?.Reading.Value.Value is not { } coldOhms || verdict.Reading.Value.Value <= coldOhms)
+        {
+            return null;
+        }
+
+        return CopperRise.Kelvin(coldOhms, verdict.Reading.Value.Value, start.Value.Value, end.Value.Value).Is(out var rise, out _)
+            ? WorkedNote.Of($"the winding is {QuantityText.Format(new Quantity(rise.Value, Dimension.Number), 3)} K warmer than at the reading before, if it is copper", rise)
+            : null;
+    }
 }

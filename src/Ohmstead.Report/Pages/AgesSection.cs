@@ -35,6 +35,11 @@ internal static class AgesSection
     {
         html.Open(Tag.H3).Text(family.Name.Text);
         html.Open(Tag.P).Text(FamilyAges.Counts(family));
+        if (FamilyAges.FirstLooks(family) is { Length: > 0 } looks)
+        {
+            html.Open(Tag.P).Text(looks);
+        }
+
         if (family.Ages.Steps.Is(out var estimate, out _))
         {
             using var table = Ledger.Open(html, $"Ages at failure, {family.Name.Text}", Columns);

@@ -44,7 +44,7 @@ internal static class WhyNotes
     /// <summary>What follows from a reading beside its verdicts.</summary>
     internal static IEnumerable<WorkedNote> Of(BoardAssessment board, AssessedReading reading) =>
         PointNotes.Of(board, reading).Concat(reading.Verdicts.SelectMany(verdict =>
-            (WorkedNote[])[.. PartNotes.Of(board, reading, verdict), .. WearNotes.Of(reading, verdict), .. WindingNotes.Of(reading, verdict), .. RepeatNotes.Of(board, reading, verdict)]));
+            (WorkedNote[])[.. PartNotes.Of(board, reading, verdict), .. WearNotes.Of(reading, verdict), .. WindingNotes.Of(board, reading, verdict), .. RepeatNotes.Of(board, reading, verdict)]));
 
     /// <summary>By which rule a verdict was decided, and with what uncertainty; nothing when the uncertainty is not known.</summary>
     internal static IEnumerable<string> Rule(Verdict verdict)

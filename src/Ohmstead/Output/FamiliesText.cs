@@ -39,6 +39,11 @@ internal static class FamiliesText
         {
             target.WriteLine();
             target.WriteLine(Printable.Of($"{family.Name.Text}: {FamilyAges.Counts(family)}"));
+            if (FamilyAges.FirstLooks(family) is { Length: > 0 } looks)
+            {
+                target.WriteLine("  " + looks);
+            }
+
             if (family.Ages.Steps.Is(out var estimate, out _))
             {
                 foreach (var step in FamilyAges.Steps(estimate))

@@ -37,7 +37,16 @@ public sealed class WearNotesTests
     public void A_choke_of_ten_henry_needs_a_load_under_nine_and_a_half_kilohm()
     {
         var board = Worked.Board("parts:\n  - { ref: L1, kind: inductor, inductance: 10 H, tolerance: 20 %, role: filter }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: L1, circuit: out, inductance: 10 H }");
-        Assert.Contains("9.42 kΩ", Assert.Single(WindingNotes.Of(board.Readings[0], board.Readings[0].Verdicts[0])).Says, StringComparison.Ordinal);
+        Assert.Contains("9.42 kΩ", Assert.Single(WindingNotes.Of(board, board.Readings[0], board.Readings[0].Verdicts[0])).Says, StringComparison.Ordinal);
+    }
+
+    // (12.0 - 10.0) / 10.0 x (234.5 + 20) - (22 - 20) = 48.9 K: IEC 60335-1 clause 11, from memory; by hand calculator.
+    [Fact]
+    public void A_winding_read_cold_and_warm_tells_its_own_heat()
+    {
+        var board = Worked.Board("parts:\n  - { ref: T1, kind: transformer, resistance: 10 Ω }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: T1, circuit: out, temperature: 20 °C, resistance: 10.0 Ω }\n      - { part: T1, circuit: out, temperature: 22 °C, resistance: 12.0 Ω }");
+        Assert.Empty(WindingNotes.Of(board, board.Readings[0], board.Readings[0].Verdicts[0]));
+        Assert.StartsWith("the winding is 48.9 K warmer", Assert.Single(WindingNotes.Of(board, board.Readings[1], board.Readings[1].Verdicts[0])).Says, StringComparison.Ordinal);
     }
 
     // Mean of 4.70, 4.72, 4.74 kohm: 4.72; deviation 20 ohm, of the mean 20 / sqrt(3) = 11.55 ohm: JCGM 100:2008 4.2.3, from memory; by hand calculator.
