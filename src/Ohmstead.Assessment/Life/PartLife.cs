@@ -54,6 +54,8 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
         return missing is null ? Estimated(place, duty!, start!) : new(place, start, Outcome<RemainingLife>.Refused(missing));
     }
 
+    private const double TenKelvin = 10;
+
     private static PartLife Estimated(PlaceHistory place, BoardDuty duty, LifeStart start)
     {
         var (life, rated) = (place.Values.Life!, place.Values.Temperature!);
@@ -82,6 +84,13 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
         if (share is not null)
         {
             given.Add(new(() => $"works at {working!.Text} of {volts!.Text}"));
+        }
+
+        if (duty.Phases is [{ Celsius: var air }] && Arrhenius.EnergyForDoubling(air, air + TenKelvin).Is(out var energy, out _))
+        {
+            given.Add(new(() => string.Create(
+                CultureInfo.InvariantCulture,
+                $"twice the life for ten kelvin less means {energy:0.00} eV between {air} and {air + TenKelvin} °C by the law of Arrhenius; a law with one fixed energy would promise another life")));
         }
 
         if (place.Sitting is { } old && ShelfBefore(old, start.First) is { } lain)

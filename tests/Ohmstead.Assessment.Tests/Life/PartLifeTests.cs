@@ -18,6 +18,8 @@ public sealed class PartLifeTests
         Assert.Equal(new LifeDates("C1", new(2032, 7, 24), new(2038, 12, 18), null), life.Dates);
         Assert.Equal("rated 2000 h at 105 °C (lot L-031), fitted 2026-03-01", life.Given[0].Text);
         Assert.Equal("5000 h a year in air of 60 °C (the board's duty), taken 5 K warmer for the earliest date and cooler for the latest (common practice)", life.Given[1].Text);
+        // k ln 2 / (1/333.15 - 1/343.15) with k = 8.617 333 e-5 eV/K; by hand calculator.
+        Assert.StartsWith("twice the life for ten kelvin less means 0.68 eV between 60 and 70 °C", life.Given[2].Text, StringComparison.Ordinal);
     }
 
     // A 25 V part of 2000 h at 105 °C worked at 20 V and 65 °C lasts 40 000 h by the linear voltage form: 5 years of 8000 h. The earliest date takes no
