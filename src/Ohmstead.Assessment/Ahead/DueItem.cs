@@ -1,4 +1,4 @@
-using System.Globalization;
+using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Ahead;
 
@@ -19,10 +19,8 @@ public sealed record DueItem(DateOnly First, DateOnly Last, DueKind Kind, string
     public string At => Place is null ? Whom : $"{Whom} {Place}";
 
     /// <summary>The day, or the days it may fall on.</summary>
-    public string When => First == Last ? Iso(First) : $"{Iso(First)} … {Iso(Last)}";
+    public string When => First == Last ? IsoDate.Text(First) : $"{IsoDate.Text(First)} … {IsoDate.Text(Last)}";
 
     /// <summary>True when even its last day is past.</summary>
     public bool IsOverdueOn(DateOnly today) => Last < today;
-
-    private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

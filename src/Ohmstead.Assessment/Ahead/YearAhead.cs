@@ -5,6 +5,7 @@ using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Life;
+using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Ahead;
 
@@ -35,13 +36,13 @@ public static class YearAhead
             {
                 yield return new(
                     day, life.Latest, DueKind.Life, number, life.Reference, "measure it: its life may be used up",
-                    $"estimated between {Iso(life.Earliest)} and {Iso(life.Latest)}, {RemainingLife.NoPromise}; ohmstead why {number} {life.Reference} shows the arithmetic");
+                    $"estimated between {IsoDate.Text(life.Earliest)} and {IsoDate.Text(life.Latest)}, {RemainingLife.NoPromise}; ohmstead why {number} {life.Reference} shows the arithmetic");
             }
         }
 
         if (board.LookAgain is { } look)
         {
-            yield return new(look, look, DueKind.LookAgain, number, null, "look at it again", $"last seen {Iso(board.LastSeen!.Value)}");
+            yield return new(look, look, DueKind.LookAgain, number, null, "look at it again", $"last seen {IsoDate.Text(board.LastSeen!.Value)}");
         }
 
         foreach (var wait in board.Waits)
@@ -67,7 +68,7 @@ public static class YearAhead
 
     private static IEnumerable<DueItem> Lots(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
-        var fitted = boards.SelectMany(board => board.LotsFitted).CountBy(lot => lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        var fitted = BoardSummary.FittedByLot(boards);
         var assessor = new Assessor(workshop);
         foreach (var lot in workshop.Lots.Values)
         {
@@ -83,6 +84,4 @@ public static class YearAhead
                 : new(shelf.Due, shelf.Due, DueKind.Shelf, lot.Id.Value, null, $"measure or renew it: {PartWords.Describe(lot.Values)}", why);
         }
     }
-
-    private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -51,6 +51,10 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     /// <summary>The revision, or null.</summary>
     public string? Revision { get; init; }
 
+    /// <summary>How many parts of each lot were fitted on boards; a lot of which none was is not there.</summary>
+    public static Dictionary<string, int> FittedByLot(IEnumerable<BoardSummary> boards) =>
+        boards.SelectMany(board => board.LotsFitted).CountBy(lot => lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+
     /// <summary>What is kept of an assessment.</summary>
     /// <param name="board">The board, assessed.</param>
     /// <param name="forStatistics">False where nobody will ask for families and lives, which are the larger part of what is kept.</param>

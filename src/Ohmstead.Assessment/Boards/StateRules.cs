@@ -1,5 +1,5 @@
-using System.Globalization;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -144,5 +144,5 @@ internal static class StateRules
 
     private static string Older(BoardAssessment board) => $"its proof is older than the last work of {Iso(board.LastWork)}";
 
-    private static string Iso(DateOnly? date) => date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "unknown";
+    private static string Iso(DateOnly? date) => date is { } day ? IsoDate.Text(day) : "unknown";
 }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks;
@@ -24,7 +24,7 @@ public static class CalibrationRules
         }
 
         var until = Until(inForce);
-        return day > until ? $"its calibration ran out on {until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}" : null;
+        return day > until ? $"its calibration ran out on {IsoDate.Text(until)}" : null;
     }
 
     /// <summary>The last day on which a calibration holds.</summary>

@@ -2,6 +2,7 @@ using System.Globalization;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Statistics;
+using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Drifts;
 
@@ -34,13 +35,13 @@ public static class DriftWords
         var limit = VerdictWords.Short(drift.Limit!.Value);
         return day <= drift.Last
             ? $"a new reading may be at {limit} already"
-            : $"may meet {limit} from {Iso(day)} on" + (drift.LineMeetsLimit is { } line ? $", the line itself does on {Iso(line)}" : string.Empty);
+            : $"may meet {limit} from {IsoDate.Text(day)} on" + (drift.LineMeetsLimit is { } line ? $", the line itself does on {IsoDate.Text(line)}" : string.Empty);
     }
 
     /// <summary>The whole in one sentence.</summary>
     public static string Sentence(Drift drift)
     {
-        var readings = string.Create(CultureInfo.InvariantCulture, $"{VerdictWords.Of(drift.Measured)} of {drift.Readings} like readings, {Iso(drift.First)} to {Iso(drift.Last)}");
+        var readings = string.Create(CultureInfo.InvariantCulture, $"{VerdictWords.Of(drift.Measured)} of {drift.Readings} like readings, {IsoDate.Text(drift.First)} to {IsoDate.Text(drift.Last)}");
         return drift.IsTold ? $"{readings}: {Pace(drift)}; {Meeting(drift)}; {Estimate}" : $"{readings}: {Pace(drift)}";
     }
 
@@ -51,7 +52,7 @@ public static class DriftWords
     {
         var trend = drift.Trend;
         var (slope, start) = (Quantity(Math.Abs(trend.Slope), drift.Dimension), Quantity(trend.Intercept, drift.Dimension));
-        yield return $"line: {start} {(trend.Slope < 0 ? "-" : "+")} {slope} x t, t in years since {Iso(drift.First)}, by least squares; readings lie {Quantity(trend.ResidualDeviation, drift.Dimension)} about it (standard deviation, n - 2)";
+        yield return $"line: {start} {(trend.Slope < 0 ? "-" : "+")} {slope} x t, t in years since {IsoDate.Text(drift.First)}, by least squares; readings lie {Quantity(trend.ResidualDeviation, drift.Dimension)} about it (standard deviation, n - 2)";
         if (trend.SlopeInterval(Drift.Confidence).Is(out var interval, out _))
         {
             yield return $"slope with 95 %: {Signed(interval.Low, drift.Dimension)} to {Signed(interval.High, drift.Dimension)} a year";
@@ -59,7 +60,7 @@ public static class DriftWords
 
         if (drift.IsTold && look is { } day && day > drift.Last && trend.Prediction(drift.YearsTo(day), Drift.Confidence).Is(out var next, out _))
         {
-            yield return $"expected at the next look on {Iso(day)}: {Quantity(next.Low, drift.Dimension)} to {Quantity(next.High, drift.Dimension)} (95 %), line ± t(n-2) s sqrt(1 + 1/n + (t - mean)²/Sxx)";
+            yield return $"expected at the next look on {IsoDate.Text(day)}: {Quantity(next.Low, drift.Dimension)} to {Quantity(next.High, drift.Dimension)} (95 %), line ± t(n-2) s sqrt(1 + 1/n + (t - mean)²/Sxx)";
         }
 
         if (drift.IsTold && drift.DayAt(2 * drift.YearsTo(drift.Last)) is { } far && drift.MeetsLimit.Is(out var meets, out _) && meets > far)
@@ -79,6 +80,4 @@ public static class DriftWords
 
     private static string Quantity(double value, Dimension dimension) =>
         Math.Abs(value) is > 1e-24 and < 1e24 ? QuantityText.Format(new Quantity((decimal)value, dimension), Figures) : QuantityText.Format(new Quantity(0m, dimension));
-
-    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

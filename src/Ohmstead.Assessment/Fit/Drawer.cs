@@ -29,7 +29,7 @@ public sealed class Drawer
     /// <param name="today">The day to judge shelf life by.</param>
     public static Drawer Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
-        var fitted = boards.SelectMany(board => board.LotsFitted).CountBy(lot => lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        var fitted = BoardSummary.FittedByLot(boards);
         var assessor = new Assessor(workshop);
         return new(workshop,
         [

@@ -1,6 +1,6 @@
-using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics.Markings;
+using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Markings;
@@ -44,5 +44,5 @@ public sealed record DateWindow(int FirstYear, DateOnly Last, string Why)
 
     private static string When(Written<RoughDate> date) => (date.Value.Day is null ? "in " : "on ") + date.Text;
 
-    private static string Today(DateOnly today) => $"today is {today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}";
+    private static string Today(DateOnly today) => $"today is {IsoDate.Text(today)}";
 }

@@ -142,5 +142,5 @@ public static class PointNotes
 
     private static string VerdictShare(decimal share) => QuantityText.FormatPercent(decimal.Round(share, 3));
 
-    private static Quantity? ValueOf(IReadOnlyList<ReadValue> values, Measured measured) => values.FirstOrDefault(value => value.Measured == measured)?.Value.Value;
+    internal static Quantity? ValueOf(IReadOnlyList<ReadValue> values, Measured measured) => values.FirstOrDefault(value => value.Measured == measured)?.Value.Value;
 }

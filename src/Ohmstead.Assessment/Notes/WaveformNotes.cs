@@ -16,7 +16,7 @@ public static class WaveformNotes
     public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, TestPoint point, IReadOnlyList<ReadValue> values, Quantity? frequency)
     {
         if (point is not { Winding: { } winding, Reservoir: { } name } || board.Place(name.Value)?.Values.Capacitance is not { } marked || frequency is not { } pulses
-            || Read(values, Measured.Voltage) is not { Value: > 0m } voltage || Read(values, Measured.Current) is not { Value: > 0m } current)
+            || PointNotes.ValueOf(values, Measured.Voltage) is not { Value: > 0m } voltage || PointNotes.ValueOf(values, Measured.Current) is not { Value: > 0m } current)
         {
             return [];
         }
@@ -32,8 +32,6 @@ public static class WaveformNotes
                 "charge balance through one period, common practice")]
             : [];
     }
-
-    private static Quantity? Read(IReadOnlyList<ReadValue> values, Measured measured) => values.FirstOrDefault(value => value.Measured == measured)?.Value.Value;
 
     private static string Volts(double volts) => QuantityText.Format(new Quantity((decimal)volts, Dimension.Voltage), 3);
 }

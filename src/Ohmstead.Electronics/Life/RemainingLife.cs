@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace Ohmstead.Electronics.Life;
 
@@ -26,7 +25,7 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
     public IReadOnlyList<string> Remarks { get; init; } = [];
 
     /// <summary>The interval in words: "between 2031-04-01 and 2038-01-15, an estimate, not a promise".</summary>
-    public string Text => $"between {Iso(Earliest)} and {Iso(Latest)}, {NoPromise}";
+    public string Text => $"between {IsoDate.Text(Earliest)} and {IsoDate.Text(Latest)}, {NoPromise}";
 
     /// <summary>
     /// The remaining life of a part: what its data sheet promises at the temperature of use, capped at 15 years, less the hours already
@@ -94,7 +93,7 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
     private static double YearsOf(LifeEstimate life, double hoursPerYear) => Math.Min(life.Hours / hoursPerYear, CapYears);
 
     private static string Line(LifeEstimate life, double hoursPerYear, DateOnly from, double years) =>
-        $"{life.Model}: {life.Arithmetic}, at {Figures.Text(hoursPerYear)} h a year {Figures.Text(years, 3)} years{(years < CapYears ? "" : " at most")} from {Iso(from)}";
+        $"{life.Model}: {life.Arithmetic}, at {Figures.Text(hoursPerYear)} h a year {Figures.Text(years, 3)} years{(years < CapYears ? "" : " at most")} from {IsoDate.Text(from)}";
 
     private static Outcome<Span> Years(double rated, double ratedCelsius, IReadOnlyList<DutyPhase> used, double celsius,
         double hoursPerYear)
@@ -118,8 +117,6 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
         int days = (int)Math.Floor(years * DaysPerYear);
         return DateOnly.MaxValue.DayNumber - asOf.DayNumber < days ? DateOnly.MaxValue : asOf.AddDays(days);
     }
-
-    private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private sealed record Span(double Years, string Working, IReadOnlyList<string> Remarks);
 }

@@ -72,5 +72,6 @@ public sealed class Binder(string path)
             near is null ? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}" : $"write {near}:");
     }
 
-    private static string Shown(string text) => text.Length <= 60 ? text : text[..60] + "…";
+    /// <summary>A text as a message shows it: its beginning, where it is long.</summary>
+    internal static string Shown(string text) => text.Length <= 60 ? text : text[..60] + "…";
 }

@@ -55,7 +55,7 @@ public sealed class Fields
 
         if (NameRules.Fault(scalar.Text) is { } why)
         {
-            binder.Report(RecordChecks.NameUnusable, SpotOf(scalar), $"'{Shown(scalar.Text)}' cannot be a {key}: {why}", "use letters, digits and - + . _ only");
+            binder.Report(RecordChecks.NameUnusable, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' cannot be a {key}: {why}", "use letters, digits and - + . _ only");
             return null;
         }
 
@@ -190,7 +190,7 @@ public sealed class Fields
             return new(int.Parse(scalar.Text, CultureInfo.InvariantCulture), scalar.Text, SpotOf(scalar));
         }
 
-        binder.Report(RecordChecks.NumberUnreadable, SpotOf(scalar), $"'{Shown(scalar.Text)}' is no whole number, '{key}' needs one", $"write {key}: {KeyOf(key).Example}");
+        binder.Report(RecordChecks.NumberUnreadable, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' is no whole number, '{key}' needs one", $"write {key}: {KeyOf(key).Example}");
         return null;
     }
 
@@ -239,8 +239,6 @@ public sealed class Fields
 
     private static Spot SpotOf(ScalarNode scalar) => scalar.Spot;
 
-    private static string Shown(string text) => text.Length <= 60 ? text : text[..60] + "…";
-
     private int Place(string key) =>
         shape.PlaceOf(key) is var place and >= 0 ? place : throw new InvalidOperationException($"The shape '{shape.Name}' has no key '{key}'.");
 
@@ -273,7 +271,7 @@ public sealed class Fields
         binder.Report(
             RecordChecks.WordUnknown,
             SpotOf(scalar),
-            $"'{Shown(scalar.Text)}' is no known {key.Name}" + (near is null ? string.Empty : $", '{near}' is the nearest"),
+            $"'{Binder.Shown(scalar.Text)}' is no known {key.Name}" + (near is null ? string.Empty : $", '{near}' is the nearest"),
             near is null ? $"known words: {string.Join(", ", key.Words)}" : $"write {key.Name}: {near}");
         return null;
     }

@@ -29,6 +29,11 @@ public sealed class RecordEditor
         this.lines = lines;
     }
 
+    /// <summary>The single values of the last visit to the bench, by key; null where there is no visit.</summary>
+    public IReadOnlyDictionary<string, string>? LastVisit => ValueOf(root, "bench") is SequenceNode { Items: [.., MappingNode last] }
+        ? last.Entries.Where(entry => entry.Value is ScalarNode).ToDictionary(entry => entry.Key, entry => ((ScalarNode)entry.Value).Text, StringComparer.Ordinal)
+        : null;
+
     /// <summary>Opens a text for one change.</summary>
     /// <returns>The editor, or null with the findings that keep the text from being read.</returns>
     public static RecordEditor? Open(string path, string text, FileForm form, INodeReader reader, out IReadOnlyList<Finding> findings)
@@ -60,8 +65,7 @@ public sealed class RecordEditor
     /// <param name="item">The entry, as one line of YAML.</param>
     public EditOutcome AppendToVisit(Shape shape, Func<IReadOnlyDictionary<string, string>, bool> isMeant, IReadOnlyList<(string Key, string Value)> head, string key, string item)
     {
-        if (ValueOf(root, "bench") is SequenceNode { IsFlow: false, Items: [.., MappingNode last] } visits
-            && isMeant(last.Entries.Where(entry => entry.Value is ScalarNode).ToDictionary(entry => entry.Key, entry => ((ScalarNode)entry.Value).Text, StringComparer.Ordinal)))
+        if (ValueOf(root, "bench") is SequenceNode { IsFlow: false, Items: [.., MappingNode last] } visits && isMeant(LastVisit!))
         {
             return last.IsFlow
                 ? EditOutcome.Refused($"line {Text(last.Spot.Line)} holds the visit in braces", $"add to it by hand: {key}: [{item}]")

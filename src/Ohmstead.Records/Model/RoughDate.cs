@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ohmstead.Electronics;
 
 namespace Ohmstead.Records.Model;
 
@@ -16,7 +17,7 @@ public readonly record struct RoughDate(int Year, int? Month, int? Day)
 
     /// <summary>ISO 8601, as far as known.</summary>
     public override string ToString() =>
-        Day is not null ? Earliest.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+        Day is not null ? IsoDate.Text(Earliest)
         : Month is not null ? Earliest.ToString("yyyy-MM", CultureInfo.InvariantCulture)
         : Year.ToString("0000", CultureInfo.InvariantCulture);
 }

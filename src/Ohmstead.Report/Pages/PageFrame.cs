@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Electronics.Hazards;
+using Ohmstead.Electronics;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Style;
 
@@ -65,7 +66,7 @@ public static class PageFrame
         }
     }
 
-    internal static string Iso(DateOnly? date) => date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? string.Empty;
+    internal static string Iso(DateOnly? date) => date is { } day ? IsoDate.Text(day) : string.Empty;
 
     /// <summary>The words that are there, with commas between.</summary>
     internal static string Joined(params ReadOnlySpan<string?> words)

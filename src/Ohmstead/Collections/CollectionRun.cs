@@ -121,13 +121,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
 
     private IEnumerable<Finding> CollectionFindings(Workshop workshop, IReadOnlyList<BoardSummary> boards)
     {
-        var fitted = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var lot in boards.SelectMany(board => board.LotsFitted))
-        {
-            fitted[lot] = fitted.GetValueOrDefault(lot) + 1;
-        }
-
-        var under = new CollectionUnderCheck(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], fitted, options.Today);
+        var under = new CollectionUnderCheck(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.FittedByLot(boards), options.Today);
         return CheckCatalogue.Collection.SelectMany(check => check.Look(under));
     }
 

@@ -9,7 +9,7 @@ internal sealed class DecideCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
     private readonly Argument<string> place = new("PLACE") { Description = "The part or the place on the board." };
-    private readonly Argument<string> decision = WorkCommand.OneOf("DECISION", "What was decided", Vocabulary.Decisions);
+    private readonly Argument<string> decision = EntryOptions.OneOf("DECISION", "What was decided", Vocabulary.Decisions);
     private readonly Argument<string> because = new("BECAUSE") { Description = "Why, in words." };
 
     public Command Build()

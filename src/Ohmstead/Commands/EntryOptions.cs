@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Globalization;
 using Ohmstead.Collections;
+using Ohmstead.Electronics;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
@@ -12,8 +12,6 @@ internal sealed class EntryOptions
 
     public Argument<string> Board { get; } = new("BOARD") { Description = "The number of the board, such as SP-0007." };
 
-    public Option<string> Folder { get; } = new("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
-
     public Option<string?> By { get; } = new("--by") { Description = "Initials of who works. Otherwise OHMSTEAD_BY." };
 
     public Option<string?> Instrument { get; } = new("--instrument") { Description = "The instrument used. Otherwise the one of the day's visit." };
@@ -24,11 +22,19 @@ internal sealed class EntryOptions
 
     public Option<bool> Trial { get; } = new("--trial") { Description = "Show what would be written, and write nothing." };
 
+    /// <summary>A word from a closed list; the command line itself refuses any other and names them all.</summary>
+    public static Argument<string> OneOf(string name, string description, IReadOnlyList<string> words)
+    {
+        var argument = new Argument<string>(name) { Description = $"{description}: {string.Join(", ", words)}." };
+        argument.AcceptOnlyFromAmong([.. words]);
+        return argument;
+    }
+
     /// <summary>A command that takes them.</summary>
     public Command Command(string name, string description, params IEnumerable<Symbol> own)
     {
         var command = new Command(name, description) { Board };
-        foreach (var symbol in own.Concat([Folder, shared.AsOf, By, Instrument, Note, Sure, Trial]))
+        foreach (var symbol in own.Concat([shared.Folder, shared.AsOf, By, Instrument, Note, Sure, Trial]))
         {
             if (symbol is Argument argument)
             {
@@ -45,13 +51,13 @@ internal sealed class EntryOptions
 
     /// <summary>Finds the board and hands it on; exit code 2 when there is none.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<FoundBoard, RunOptions, int> enter) =>
-        shared.Read(parsed, terminal.Error) is { } run && BoardFinder.Find(parsed.GetValue(Folder)!, parsed.GetValue(Board)!, run, terminal.Error) is { } board
+        shared.Read(parsed, terminal.Error) is { } run && BoardFinder.Find(parsed.GetValue(shared.Folder)!, parsed.GetValue(Board)!, run, terminal.Error) is { } board
             ? enter(board, run)
             : ExitCode.Usage;
 
     /// <summary>The visit that an entry belongs to.</summary>
     public VisitHead Visit(ParseResult parsed, RunOptions run) => new(
-        run.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        IsoDate.Text(run.Today),
         parsed.GetValue(By) ?? (Environment.GetEnvironmentVariable("OHMSTEAD_BY") is { Length: > 0 } initials ? initials : null),
         parsed.GetValue(Instrument));
 

@@ -23,10 +23,9 @@ internal sealed class FitCommand(Terminal terminal)
     {
         var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0013." };
         var part = new Argument<string>("PART") { Description = "The place, such as C1." };
-        var folder = new Option<string>("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
         var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
         var shared = new SharedOptions();
-        var command = new Command("fit", About) { board, part, folder, json, shared.AsOf, shared.Workers };
+        var command = new Command("fit", About) { board, part, shared.Folder, json, shared.AsOf, shared.Workers };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -38,7 +37,7 @@ internal sealed class FitCommand(Terminal terminal)
             BoardAssessment? found = null;
 
             // The whole collection is read: what is left of a lot is what no board has taken.
-            var result = new CollectionRun(CollectionFolder.Open(parsed.GetValue(folder)!), options)
+            var result = new CollectionRun(CollectionFolder.Open(parsed.GetValue(shared.Folder)!), options)
                 .Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
             if (found is null)
             {

@@ -70,13 +70,12 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         }
 
         // A board that needs parts is told what would fit, and what is left of a lot is known only when all boards were read.
-        var drawer = Drawer.Of(result.Workshop, result.Boards, options.Today);
         string[] again = [.. needy.Order(StringComparer.Ordinal)];
         if (again.Length > 0)
         {
+            var drawer = Drawer.Of(result.Workshop, result.Boards, options.Today);
             new CollectionRun(files.Only(again), options).Run(null, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Drawer = drawer }));
         }
-
 
         using (var buffer = new PageBuffer())
         {

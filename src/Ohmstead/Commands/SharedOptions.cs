@@ -17,6 +17,8 @@ internal sealed class SharedOptions
         CustomParser = Day,
     };
 
+    public Option<string> Folder { get; } = new("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
+
     public Option<bool> Thorough { get; } = new("--thorough") { Description = "Also hold every record against the JSON schemas." };
 
     public Option<int> Workers { get; } = new("--workers")

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
+using Ohmstead.Electronics;
 using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Shapes;
@@ -30,7 +30,7 @@ internal sealed class WaitCommand(Terminal terminal)
             what, order, blocks, over);
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
         {
-            var (text, today) = (parsed.GetValue(what)!, run.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            var (text, today) = (parsed.GetValue(what)!, IsoDate.Text(run.Today));
             var entry = new BenchEntry(terminal, run);
             if (!parsed.GetValue(over))
             {

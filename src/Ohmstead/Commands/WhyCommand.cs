@@ -8,6 +8,7 @@ using Ohmstead.Collections;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
 
@@ -18,11 +19,10 @@ internal sealed class WhyCommand(Terminal terminal)
     {
         var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007, or the name of a lot in the drawer, such as L-012." };
         var place = new Argument<string?>("PLACE") { Description = "A part or test point, such as C12; the whole board when not given.", DefaultValueFactory = _ => null };
-        var folder = new Option<string>("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
         var form = new Option<string>("--form") { Description = "How to write: text for people, json for programs.", DefaultValueFactory = _ => "text" };
         form.AcceptOnlyFromAmong("text", "json");
         var shared = new SharedOptions();
-        var command = new Command("why", "Tell why a part, a point, a board or a lot is judged as it is.") { board, place, folder, form, shared.AsOf };
+        var command = new Command("why", "Tell why a part, a point, a board or a lot is judged as it is.") { board, place, shared.Folder, form, shared.AsOf };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -30,22 +30,14 @@ internal sealed class WhyCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
-            var files = CollectionFolder.Open(parsed.GetValue(folder)!);
+            var files = CollectionFolder.Open(parsed.GetValue(shared.Folder)!);
             var wanted = parsed.GetValue(board)!;
-            BoardAssessment? found = null;
-            var likely = Likely(files, wanted);
-            if (likely.Count == 0 && new WhyLot(Line, Verdicts).Tell(files, options, wanted))
+            if (!BoardFinder.IsLikely(files, wanted) && new WhyLot(Line, Verdicts).Tell(files, options, wanted))
             {
                 return ExitCode.Clean;
             }
 
-            var result = new CollectionRun(files.Only(likely), options).Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
-            if (found is null)
-            {
-                // The file need not be named after the board.
-                result = new CollectionRun(files, options with { Workers = 1 }).Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
-            }
-
+            var (found, result) = BoardFinder.Look(files, wanted, options);
             if (found is null)
             {
                 var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value).Concat(result.Workshop.Lots.Keys));
@@ -63,8 +55,6 @@ internal sealed class WhyCommand(Terminal terminal)
         });
         return command;
     }
-
-    private static List<string> Likely(CollectionFolder files, string board) => [.. files.Boards.Where(path => Path.GetFileNameWithoutExtension(path) == board)];
 
     private int Tell(BoardAssessment board, string? at, Workshop workshop, DateOnly today)
     {
@@ -96,7 +86,8 @@ internal sealed class WhyCommand(Terminal terminal)
         var proofs = board.Proofs.Where(proof => proof.Proof.Point.Value == at).ToArray();
         string[] design = [.. WhyNotes.Design(board, at)];
         var life = board.Lives.FirstOrDefault(life => life.Reference == at);
-        if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null && !FitOfPlace.Lines(board, workshop, at, today).Any())
+        string[] fit = [.. FitOfPlace.Lines(board, workshop, at, today)];
+        if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null && fit.Length == 0)
         {
             var near = Nearest.To(at, board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value)));
             terminal.Error.WriteLine($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'" + (near is null || near == at ? string.Empty : $", '{near}' is the nearest name"));
@@ -129,7 +120,7 @@ internal sealed class WhyCommand(Terminal terminal)
             Lines(PointNotes.Of(board, proof).Concat(proof.Verdicts.Select(PartNotes.Frequency).OfType<WorkedNote>()).Select(note => note.Line), "  ");
         }
 
-        foreach (var line in FitOfPlace.Lines(board, workshop, at, today).Concat(DriftLines.Of(board, at)))
+        foreach (var line in fit.Concat(DriftLines.Of(board, at)))
         {
             Line(line);
         }

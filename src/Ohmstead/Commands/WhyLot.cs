@@ -4,6 +4,7 @@ using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Collections;
 using Ohmstead.Electronics.Life;
+using Ohmstead.Electronics;
 
 namespace Ohmstead.Commands;
 
@@ -37,7 +38,7 @@ internal sealed class WhyLot(Action<string> line, Action<IReadOnlyList<Verdict>>
         Plan(story, today);
         foreach (var fitting in story.Fittings)
         {
-            line($"fitted {Iso(fitting.Date)}: {fitting.Board} {fitting.Reference}{(fitting.IsThere ? string.Empty : ", no longer there")}");
+            line($"fitted {IsoDate.Text(fitting.Date)}: {fitting.Board} {fitting.Reference}{(fitting.IsThere ? string.Empty : ", no longer there")}");
         }
 
         if (lot.Values.Note is { } note)
@@ -91,7 +92,7 @@ internal sealed class WhyLot(Action<string> line, Action<IReadOnlyList<Verdict>>
 
         if (story.Shelf is { } shelf)
         {
-            line($"shelf life: {shelf.LifeWords}, {shelf.SinceWords}: until {Iso(shelf.Due)}{(shelf.IsOverOn(today) ? ", over" : string.Empty)}");
+            line($"shelf life: {shelf.LifeWords}, {shelf.SinceWords}: until {IsoDate.Text(shelf.Due)}{(shelf.IsOverOn(today) ? ", over" : string.Empty)}");
         }
     }
 
@@ -123,6 +124,4 @@ internal sealed class WhyLot(Action<string> line, Action<IReadOnlyList<Verdict>>
         line($"    {ReformingPlan.Caution}");
         line("    then write formed: with the day, and the leakage under bench, in stock.yaml");
     }
-
-    private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

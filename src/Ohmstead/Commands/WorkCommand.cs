@@ -8,7 +8,7 @@ namespace Ohmstead.Commands;
 internal sealed class WorkCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
-    private readonly Argument<string> did = OneOf("DID", "What was done", Vocabulary.Works);
+    private readonly Argument<string> did = EntryOptions.OneOf("DID", "What was done", Vocabulary.Works);
     private readonly Argument<string?> place = new("PLACE") { Description = "The part, or the place on the board; the whole board when not given.", DefaultValueFactory = _ => null };
     private readonly Option<string?> lot = new("--lot") { Description = "The lot that the new part came from." };
     private readonly Option<string[]> polarity = new("--polarity") { Description = "How the right way round was established, once for each way: " + string.Join(", ", Vocabulary.PolarityEvidence) + ".", AllowMultipleArgumentsPerToken = false };
@@ -63,14 +63,6 @@ internal sealed class WorkCommand(Terminal terminal)
             });
         }));
         return command;
-    }
-
-    /// <summary>A word from a closed list; the command line itself refuses any other and names them all.</summary>
-    internal static Argument<string> OneOf(string name, string description, IReadOnlyList<string> words)
-    {
-        var argument = new Argument<string>(name) { Description = $"{description}: {string.Join(", ", words)}." };
-        argument.AcceptOnlyFromAmong([.. words]);
-        return argument;
     }
 
     private static string? Scalar(string? value) => value is null ? null : FlowText.Scalar(value);

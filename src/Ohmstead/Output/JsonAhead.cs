@@ -1,8 +1,8 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ohmstead.Assessment.Ahead;
+using Ohmstead.Electronics;
 
 namespace Ohmstead.Output;
 
@@ -17,15 +17,15 @@ internal static class JsonAhead
         {
             json.WriteStartObject();
             json.WriteNumber("version", 1);
-            json.WriteString("from", Iso(today));
-            json.WriteString("until", Iso(until));
+            json.WriteString("from", IsoDate.Text(today));
+            json.WriteString("until", IsoDate.Text(until));
             json.WriteStartArray("due");
             foreach (var item in items)
             {
                 json.WriteStartObject();
                 json.WriteString("kind", DueKinds.Words(item.Kind));
-                json.WriteString("first", Iso(item.First));
-                json.WriteString("last", Iso(item.Last));
+                json.WriteString("first", IsoDate.Text(item.First));
+                json.WriteString("last", IsoDate.Text(item.Last));
                 json.WriteBoolean("overdue", item.IsOverdueOn(today));
                 json.WriteString("whom", item.Whom);
                 json.WriteString("part", item.Place);
@@ -40,6 +40,4 @@ internal static class JsonAhead
 
         target.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
     }
-
-    private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -30,18 +30,10 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     public int Add(FoundBoard board, VisitHead who, string key, Func<IReadOnlyDictionary<string, string>, string> item, bool isSure, bool isTrial) =>
         Change(board, isSure, isTrial, editor =>
         {
-            IReadOnlyDictionary<string, string> visit = who.Keys.ToDictionary(entry => entry.Key, entry => entry.Value, StringComparer.Ordinal);
-            var line = string.Empty;
-            bool IsMeant(IReadOnlyDictionary<string, string> last)
-            {
-                var isIt = last.GetValueOrDefault("date") == who.Date && (who.By is null || !last.TryGetValue("by", out var by) || by == who.By);
-                visit = isIt ? last : visit;
-                return isIt;
-            }
+            bool IsMeant(IReadOnlyDictionary<string, string> last) => last.GetValueOrDefault("date") == who.Date && (who.By is null || !last.TryGetValue("by", out var by) || by == who.By);
 
-            // Asked once for the visit alone, so that the entry can leave out what the visit says already.
-            _ = editor.AppendToVisit(FileShapes.Board, IsMeant, who.Keys, key, "{}");
-            line = item(visit);
+            // The entry leaves out what its visit says already.
+            var line = item(editor.LastVisit is { } last && IsMeant(last) ? last : who.Keys.ToDictionary(entry => entry.Key, entry => entry.Value, StringComparer.Ordinal));
             return (editor.AppendToVisit(FileShapes.Board, IsMeant, who.Keys, key, line), line);
         });
 

@@ -16,29 +16,39 @@ internal static class BoardFinder
     public static FoundBoard? Find(string folder, string number, RunOptions options, TextWriter error)
     {
         var files = CollectionFolder.Open(folder);
-        // The file need not be named after the board: then all are looked through.
-        var likely = files.Boards.Where(path => Path.GetFileNameWithoutExtension(path) == number).ToArray();
-        if ((likely.Length > 0 ? In(files.Only(likely), number, options, out _) : null) is { } at)
+        var (found, result) = Look(files, number, options);
+        if (found is not null)
         {
-            return at;
+            return new(files.Only([found.Board.Path]), found, result.Findings);
         }
 
-        if (In(files, number, options with { Workers = 1 }, out var numbers) is { } found)
-        {
-            return found;
-        }
-
-        var near = Nearest.To(number, numbers);
+        var near = Nearest.To(number, result.Boards.Select(summary => summary.Id.Value));
         error.WriteLine($"there is no board '{Printable.Of(number)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
         return null;
     }
 
-    private static FoundBoard? In(CollectionFolder files, string number, RunOptions options, out IReadOnlyList<string> numbers)
+    /// <summary>Whether a file is named after the board.</summary>
+    public static bool IsLikely(CollectionFolder files, string number) => Likely(files, number).Length > 0;
+
+    /// <summary>The board, or null; and the run that was looked through: the files named after it, or all where those do not hold it.</summary>
+    public static (BoardAssessment? Found, RunResult Result) Look(CollectionFolder files, string number, RunOptions options)
+    {
+        var likely = Likely(files, number);
+        if (likely.Length > 0 && In(files.Only(likely), number, options) is { Found: not null } named)
+        {
+            return named;
+        }
+
+        return In(files, number, options with { Workers = 1 });
+    }
+
+    private static string[] Likely(CollectionFolder files, string number) => [.. files.Boards.Where(path => Path.GetFileNameWithoutExtension(path) == number)];
+
+    private static (BoardAssessment? Found, RunResult Result) In(CollectionFolder files, string number, RunOptions options)
     {
         BoardAssessment? found = null;
         var result = new CollectionRun(files, options).Run(null, _ => assessment => found = assessment.Board.Id.Value == number ? assessment : found);
-        numbers = [.. result.Boards.Select(summary => summary.Id.Value)];
-        return found is null ? null : new(files.Only([found.Board.Path]), found, result.Findings);
+        return (found, result);
     }
 }
 

@@ -1,3 +1,4 @@
+using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Boards;
@@ -14,7 +15,7 @@ public sealed class DateInFuture : IBoardCheck
         var dates = board.Assessment.Visits.Select(visit => visit.Date).Concat(board.Board.Waiting.Select(wait => wait.Since));
         foreach (var date in dates.Where(date => date.Value > board.Today))
         {
-            yield return board.Finding(Description, date.Spot, $"{date.Text} is in the future, today is {board.Today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}", "mend the year, month or day");
+            yield return board.Finding(Description, date.Spot, $"{date.Text} is in the future, today is {IsoDate.Text(board.Today)}", "mend the year, month or day");
         }
 
         if (board.Board.Arrived?.Date is { } arrived && arrived.Value.Earliest > board.Today)

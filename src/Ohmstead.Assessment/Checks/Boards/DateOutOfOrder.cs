@@ -1,3 +1,4 @@
+using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Boards;
@@ -17,7 +18,7 @@ public sealed class DateOutOfOrder : IBoardCheck
         {
             if (previous is { } before && visit.Date.Value < before)
             {
-                yield return board.Finding(Description, visit.Date.Spot, $"{visit.Date.Text} stands after the later visit of {before.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}", "mend the date; new visits are appended at the end");
+                yield return board.Finding(Description, visit.Date.Spot, $"{visit.Date.Text} stands after the later visit of {IsoDate.Text(before)}", "mend the date; new visits are appended at the end");
             }
             else if (!isBeforeArrivalTold && board.Board.Arrived?.Date is { } arrived && visit.Date.Value < arrived.Value.Earliest)
             {

@@ -1,7 +1,7 @@
-using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Boards;
@@ -27,8 +27,8 @@ public sealed class DriftNearsLimit : IBoardCheck
                 yield return board.Finding(
                     Description,
                     drift.LastSpot,
-                    $"{drift.Reference}: {VerdictWords.Of(drift.Measured)} {DriftWords.Pace(drift)} and {DriftWords.Meeting(drift)}, before the next look on {Iso(look)}; {DriftWords.Estimate}",
-                    day <= drift.Last ? $"measure {drift.Reference} again soon, or decide about it with a reason" : $"measure {drift.Reference} again by {Iso(day)}, or decide about it with a reason");
+                    $"{drift.Reference}: {VerdictWords.Of(drift.Measured)} {DriftWords.Pace(drift)} and {DriftWords.Meeting(drift)}, before the next look on {IsoDate.Text(look)}; {DriftWords.Estimate}",
+                    day <= drift.Last ? $"measure {drift.Reference} again soon, or decide about it with a reason" : $"measure {drift.Reference} again by {IsoDate.Text(day)}, or decide about it with a reason");
             }
         }
     }
@@ -36,6 +36,4 @@ public sealed class DriftNearsLimit : IBoardCheck
     // Who decided with the last of these readings at hand knew of the drift.
     private static bool IsAnswered(BoardAssessment board, Drift drift) =>
         board.Place(drift.Reference) is { Decision: not null } place && board.Visits[place.DecisionOrder].Date.Value >= drift.Last;
-
-    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using Ohmstead.Assessment.Shelf;
+using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 
@@ -22,7 +22,7 @@ public sealed class LotTooOld : IBoardCheck
                 yield return board.Finding(
                     Description,
                     work.Spot,
-                    $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, which had lain since {shelf.Since.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)} ({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}",
+                    $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, which had lain since {IsoDate.Text(shelf.Since)} ({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}",
                     $"form the lot again as ohmstead why {lot.Id.Value} shows, measure it, and write formed: in stock.yaml")
                     with { Related = board.InStock(lot) };
             }
