@@ -19,19 +19,11 @@ internal sealed class AheadCommand(Terminal terminal)
         var command = new Command("ahead", "Tell what falls due: looks, lives, shelf lives, forming again, calibrations, waits to ask after.") { folder, until, json, calendar, shared.AsOf, shared.Thorough, shared.Workers };
         command.SetAction(parsed =>
         {
-            var source = parsed.GetValue(folder)!;
-            if (shared.Read(parsed, terminal.Error) is not { } options)
+            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.Open(parsed.GetValue(folder)!, terminal.Error) is not { } files)
             {
                 return ExitCode.Usage;
             }
 
-            if (!Directory.Exists(source))
-            {
-                terminal.Error.WriteLine($"there is no folder '{Printable.Of(source)}'");
-                return ExitCode.Usage;
-            }
-
-            var files = CollectionFolder.Open(source);
             if (files.Boards.Count == 0 && files.Named("stock.yaml") is null && files.Named("instruments.yaml") is null)
             {
                 terminal.Error.WriteLine($"no records in '{Printable.Of(files.Root)}': a collection has boards/*.md, stock.yaml or instruments.yaml");

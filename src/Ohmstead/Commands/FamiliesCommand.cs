@@ -18,22 +18,8 @@ internal sealed class FamiliesCommand(Terminal terminal)
         var command = new Command("families", "Tell which families of parts fail: counts, shares with intervals, ages at failure.") { folder, json, shared.AsOf, shared.Workers };
         command.SetAction(parsed =>
         {
-            var source = parsed.GetValue(folder)!;
-            if (shared.Read(parsed, terminal.Error) is not { } options)
+            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files)
             {
-                return ExitCode.Usage;
-            }
-
-            if (!Directory.Exists(source))
-            {
-                terminal.Error.WriteLine($"there is no folder '{Printable.Of(source)}'");
-                return ExitCode.Usage;
-            }
-
-            var files = CollectionFolder.Open(source);
-            if (files.Boards.Count == 0)
-            {
-                terminal.Error.WriteLine($"no boards in '{Printable.Of(files.Root)}': a collection has boards/*.md");
                 return ExitCode.Usage;
             }
 

@@ -23,22 +23,8 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         var command = new Command("report", "Check a collection and write its pages: one for the collection, one for the year ahead, one for the families of parts, one for each board, one for each design.") { folder, to, shared.AsOf, shared.Thorough, shared.Workers };
         command.SetAction(parsed =>
         {
-            var source = parsed.GetValue(folder)!;
-            if (shared.Read(parsed, terminal.Error) is not { } options)
+            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files)
             {
-                return ExitCode.Usage;
-            }
-
-            if (!Directory.Exists(source))
-            {
-                terminal.Error.WriteLine($"there is no folder '{Printable.Of(source)}'");
-                return ExitCode.Usage;
-            }
-
-            var files = CollectionFolder.Open(source);
-            if (files.Boards.Count == 0)
-            {
-                terminal.Error.WriteLine($"no boards in '{Printable.Of(files.Root)}': a collection has boards/*.md");
                 return ExitCode.Usage;
             }
 

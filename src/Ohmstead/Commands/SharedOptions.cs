@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using Ohmstead.Collections;
+using Ohmstead.Output;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Nodes;
 
@@ -47,6 +48,35 @@ internal sealed class SharedOptions
         }
 
         error.WriteLine("SOURCE_DATE_EPOCH is no count of seconds since 1970; unset it or give --as-of");
+        return null;
+    }
+
+    /// <summary>The collection in a folder, or null with a message when there is no such folder.</summary>
+    public static CollectionFolder? Open(string folder, TextWriter error)
+    {
+        if (Directory.Exists(folder))
+        {
+            return CollectionFolder.Open(folder);
+        }
+
+        error.WriteLine($"there is no folder '{Printable.Of(folder)}'");
+        return null;
+    }
+
+    /// <summary>The collection in a folder, or null with a message when there is no such folder or no board in it.</summary>
+    public static CollectionFolder? OpenBoards(string folder, TextWriter error)
+    {
+        if (Open(folder, error) is not { } files)
+        {
+            return null;
+        }
+
+        if (files.Boards.Count > 0)
+        {
+            return files;
+        }
+
+        error.WriteLine($"no boards in '{Printable.Of(files.Root)}': a collection has boards/*.md");
         return null;
     }
 

@@ -1,5 +1,4 @@
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Collection;
 
@@ -12,13 +11,7 @@ public sealed class SharedMaterialContradictsKind : ICollectionCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
     {
-        var stock = collection.Workshop.StockFile;
-        IEnumerable<(string Path, string Name, PartValues Values)> written =
-        [
-            .. collection.Workshop.DesignFiles.SelectMany(design => design.Parts.Select(part => (design.Path, part.Ref.Value, part.Values))),
-            .. (stock?.Lots ?? []).Select(lot => (stock!.Path, "lot " + lot.Id.Value, lot.Values)),
-        ];
-        foreach (var (path, name, values) in written)
+        foreach (var (path, name, values) in collection.SharedParts)
         {
             if (MaterialRules.Contradiction(name, values) is var (material, message, next))
             {
