@@ -1,5 +1,6 @@
 using System.Reflection;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Yaml.Plain;
 
 namespace Ohmstead.Yaml;
 
@@ -7,13 +8,19 @@ namespace Ohmstead.Yaml;
 public static class NodeReaders
 {
     /// <summary>A reader for one worker.</summary>
-    /// <param name="worker">Which worker, from 0. The first has an ordinary reader; each other has one with its own copy of the library.</param>
+    /// <param name="worker">Which worker, from 0. The first reads with the program's own library; each other with its own copy of it.</param>
     /// <returns>A reader that gives the same nodes and findings as any other.</returns>
     /// <remarks>
-    /// The library keeps pools in static fields, and two threads that share them read more slowly than one thread alone. Where a copy
+    /// Each reads plain records itself, and loads the library only for the first that is not plain. The library keeps pools in static fields, and two threads that share them read more slowly than one thread alone. Where a copy
     /// cannot be loaded, as in a single-file program, the worker gets an ordinary reader: slower beside others, and never wrong.
     /// </remarks>
-    public static INodeReader ForWorker(int worker) => worker == 0 ? new YamlNodeReader() : Separate() ?? new YamlNodeReader();
+    public static INodeReader ForWorker(int worker) => new PlainNodeReader(() => Thorough(worker));
+
+    /// <summary>A reader for the only worker.</summary>
+    internal static PlainNodeReader Plain() => new(() => Thorough(0));
+
+    /// <summary>A reader that knows all of YAML.</summary>
+    internal static INodeReader Thorough(int worker) => worker == 0 ? new YamlNodeReader() : Separate() ?? new YamlNodeReader();
 
     private static INodeReader? Separate()
     {

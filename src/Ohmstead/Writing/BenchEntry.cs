@@ -43,7 +43,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         var path = board.Assessment.Board.Path;
         return RecordFile.Change(board.Files.Full(path), text =>
         {
-            if (RecordEditor.Open(path, text, FileForm.Markdown, new YamlNodeReader(), out _) is not { } editor)
+            if (RecordEditor.Open(path, text, FileForm.Markdown, NodeReaders.ForWorker(0), out _) is not { } editor)
             {
                 terminal.Error.WriteLine(Printable.Of($"{path} holds what cannot be read; mend it first, 'check' says where"));
                 return (null, ExitCode.Findings);

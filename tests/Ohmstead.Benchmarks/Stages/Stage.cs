@@ -15,12 +15,14 @@ public sealed record Stage(string Name, Action<Sample> Run, bool IsPartOfNext = 
     /// <summary>All stages in order. A new one is a line here and what it leaves in <see cref="Sample"/>.</summary>
     public static IReadOnlyList<Stage> All()
     {
-        var reader = new YamlNodeReader();
+        var library = new YamlNodeReader();
+        var reader = NodeReaders.ForWorker(0);
         return
         [
             new("bytes to text", sample => sample.Source = SourceDecoder.Decode(sample.Path, sample.Bytes.Span).Source, IsPartOfNext: true),
             new("text to YAML events, the library alone", Events, IsPartOfNext: true),
-            new("bytes to nodes (the two above included)", sample => sample.Nodes = reader.Read(sample.Path, sample.Bytes, FileForm.Markdown, ReadingLimits.Usual)),
+            new("bytes to nodes by the library (the two above included)", sample => sample.Nodes = library.Read(sample.Path, sample.Bytes, FileForm.Markdown, ReadingLimits.Usual), IsPartOfNext: true),
+            new("bytes to nodes, plain records without the library", sample => sample.Nodes = reader.Read(sample.Path, sample.Bytes, FileForm.Markdown, ReadingLimits.Usual)),
             new("nodes to model", sample => sample.Board = FileBinding.Board(sample.Path, sample.Nodes!).File),
         ];
     }

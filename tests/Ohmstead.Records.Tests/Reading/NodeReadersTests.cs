@@ -9,13 +9,13 @@ public sealed class NodeReadersTests
     private static readonly byte[] Record = Encoding.UTF8.GetBytes("---\nboard: SP-0007\nparts: [{ ref: C12, ref: C13 }]\n---\n");
 
     [Fact]
-    public void The_first_worker_reads_with_the_programs_own_library() => Assert.IsType<YamlNodeReader>(NodeReaders.ForWorker(0));
+    public void The_first_worker_reads_with_the_programs_own_library() => Assert.IsType<YamlNodeReader>(NodeReaders.Thorough(0));
 
     [Fact]
     public void Every_other_worker_has_a_copy_of_its_own()
     {
-        var one = NodeReaders.ForWorker(1);
-        var two = NodeReaders.ForWorker(2);
+        var one = NodeReaders.Thorough(1);
+        var two = NodeReaders.Thorough(2);
 
         Assert.NotSame(typeof(YamlNodeReader), one.GetType());
         Assert.NotSame(one.GetType(), two.GetType());

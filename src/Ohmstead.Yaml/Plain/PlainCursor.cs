@@ -1,0 +1,135 @@
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Yaml.Plain;
+
+/// <summary>Walks over YAML line by line, and knows the line and the column it stands at.</summary>
+/// <remarks>
+/// Whatever is not surely plain makes it doubt, and once in doubt it stays so: what was read is thrown away then, so no reader here has to be right
+/// behind a doubt.
+/// </remarks>
+internal sealed class PlainCursor
+{
+    private int lineStart;
+
+    /// <summary>The text of the whole file.</summary>
+    internal string Text { get; private set; } = string.Empty;
+
+    /// <summary>The offset behind the YAML.</summary>
+    internal int End { get; private set; }
+
+    /// <summary>The offset of the character that is next.</summary>
+    internal int At { get; set; }
+
+    /// <summary>The line, from 1.</summary>
+    internal int Line { get; private set; }
+
+    /// <summary>The column, from 0.</summary>
+    internal int Column => At - lineStart;
+
+    /// <summary>True behind the last line with content.</summary>
+    internal bool IsAtEnd => At >= End;
+
+    /// <summary>True once something was met that this subset leaves to the library.</summary>
+    internal bool IsInDoubt { get; private set; }
+
+    /// <summary>The next character, or a line feed behind the last.</summary>
+    internal char Next => At < End ? Text[At] : '\n';
+
+    /// <summary>The character behind the next, or a line feed behind the last.</summary>
+    internal char AfterNext => At + 1 < End ? Text[At + 1] : '\n';
+
+    /// <summary>The rest of the line, without its line feed.</summary>
+    internal ReadOnlySpan<char> RestOfLine
+    {
+        get
+        {
+            var rest = Text.AsSpan(At, End - At);
+            return rest.IndexOf('\n') is >= 0 and var length ? rest[..length] : rest;
+        }
+    }
+
+    /// <summary>Stands at the first content of a stretch of a file that begins a line.</summary>
+    internal void Open(SourceText source, int start, int end)
+    {
+        (Text, End, At, lineStart) = (source.Text, end, start, start);
+        Line = source.LineAt(start);
+        IsInDoubt = false;
+        ToContent();
+    }
+
+    /// <summary>Lets go of the file.</summary>
+    internal void Close() => Text = string.Empty;
+
+    /// <summary>The spot of a stretch that begins on this line.</summary>
+    internal Spot SpotAt(int offset, int length) => new(Line, offset - lineStart + 1, length);
+
+    /// <summary>Gives up.</summary>
+    /// <returns>Null, for whoever has nothing else to return.</returns>
+    internal object? Doubt()
+    {
+        IsInDoubt = true;
+        return null;
+    }
+
+    /// <summary>Passes over spaces.</summary>
+    internal void PassSpaces()
+    {
+        while (At < End && Text[At] == ' ')
+        {
+            At++;
+        }
+    }
+
+    /// <summary>Passes what may stand behind a value, a comment at most, and goes on to the next line with content.</summary>
+    internal void FinishLine()
+    {
+        var before = At;
+        PassSpaces();
+        if (Next != '\n' && (At == before || Next != '#' || AfterNext is not (' ' or '\n')))
+        {
+            Doubt();
+            return;
+        }
+
+        PassLine();
+        ToContent();
+    }
+
+    /// <summary>Goes on within braces, over spaces and to the next line, as long as that stands deeper than the block around.</summary>
+    internal void PassToNextInFlow(int blockColumn)
+    {
+        PassSpaces();
+        if (Next != '\n')
+        {
+            return;
+        }
+
+        PassLine();
+        PassSpaces();
+        if (IsAtEnd || Column <= blockColumn || Next is '\n' or '#')
+        {
+            Doubt();
+        }
+    }
+
+    private void ToContent()
+    {
+        while (At < End)
+        {
+            PassSpaces();
+            if (At >= End || Text[At] is not ('\n' or '#'))
+            {
+                return;
+            }
+
+            PassLine();
+        }
+    }
+
+    private void PassLine()
+    {
+        At = Math.Min(At + RestOfLine.Length + 1, End);
+        lineStart = At;
+        Line++;
+    }
+}

@@ -1,0 +1,68 @@
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Yaml.Plain;
+
+/// <summary>Reads the records that are written as nearly all are, in YAML's plainest form, and hands every other one to a reader that knows it all.</summary>
+/// <remarks>
+/// It never reports anything: a file with anything to report is read by the other reader. So there is one place where YAML is judged, and this one only
+/// has to know when it is sure. One instance is used by one thread at a time.
+/// </remarks>
+/// <param name="thorough">The reader for all else, made when the first file asks for it.</param>
+public sealed class PlainNodeReader(Func<INodeReader> thorough) : INodeReader
+{
+    // Each level of nesting is a call, and both readers have to agree on how deep is too deep.
+    private const int Deepest = 16;
+
+    private readonly PlainTree tree = new();
+    private INodeReader? other;
+
+    /// <summary>How many files went to the other reader.</summary>
+    public int HandedOver { get; private set; }
+
+    /// <inheritdoc/>
+    public NodeReading Read(string path, ReadOnlyMemory<byte> bytes, FileForm form, ReadingLimits limits) =>
+        TryRead(path, bytes, form, limits) ?? HandOver(path, bytes, form, limits);
+
+    private NodeReading HandOver(string path, ReadOnlyMemory<byte> bytes, FileForm form, ReadingLimits limits)
+    {
+        HandedOver++;
+        return (other ??= thorough()).Read(path, bytes, form, limits);
+    }
+
+    private NodeReading? TryRead(string path, ReadOnlyMemory<byte> bytes, FileForm form, ReadingLimits limits)
+    {
+        if (!IsWithin(bytes.Length, limits) || SourceDecoder.Decode(path, bytes.Span) is not { Source: { } source, Finding: null })
+        {
+            return null;
+        }
+
+        var whole = new FrontMatter(0, source.Text.Length, source.Text.Length);
+        var (start, end, bodyStart) = (form == FileForm.Yaml ? whole : FrontMatter.Find(source).FrontMatter) ?? whole with { End = -1 };
+        if (end < 0 || !IsOfPlainCharacters(source.Text.AsSpan(start, end - start)) || !IsClean(source, end))
+        {
+            return null;
+        }
+
+        return tree.Read(source, start, end, Math.Min(Deepest, limits.Depth)) is { } root
+            ? new NodeReading(root, source.Text[bodyStart..], source.LineAt(bodyStart), [])
+            : null;
+    }
+
+    /// <summary>True when no limit can be met whatever is in the file.</summary>
+    private static bool IsWithin(int bytes, ReadingLimits limits) =>
+        bytes <= limits.FileBytes && bytes <= limits.FrontMatterBytes && bytes <= limits.BodyBytes && bytes <= limits.FieldBytes && bytes <= limits.Events / 4;
+
+    // Pairs of surrogates are left out since columns count code points.
+    private static bool IsOfPlainCharacters(ReadOnlySpan<char> yaml) => !yaml.ContainsAny('\t', '\r') && !yaml.ContainsAnyInRange('\uD800', '\uDFFF');
+
+    private static bool IsClean(SourceText source, int end)
+    {
+        var findings = new List<Finding>();
+        MergeConflicts.AddTo(findings, source);
+        _ = CharacterScan.AddTo(findings, source, end);
+        LineEnds.AddTo(findings, source);
+        return findings.Count == 0;
+    }
+}

@@ -1,0 +1,203 @@
+using System.Globalization;
+using System.Text;
+using CsCheck;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Yaml;
+using Ohmstead.Yaml.Plain;
+
+namespace Ohmstead.Records.Tests.Reading;
+
+/// <summary>The reader of plain records may only ever say what the library's reader says.</summary>
+public sealed class PlainNodeReaderTests
+{
+    private const string Seed = "0000KOIXlQS4";
+
+    // The same forms as in the demo collection, all of them plain.
+    private const string Record = """
+        ---
+        # invented
+        board: SP-0007
+        title: Barograph Ω servo, 24" rack (spare)
+        serial: "0412"
+        note: 'plain, with a # and a: colon'
+        arrived: { date: 2026-02-02, from: lookout hut store, complaint: pen drifts after -10 °C }
+        parts:
+          - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %,
+              working_voltage: 15.2 V }   # the big one
+          - ref: R4
+            resistance: 4.7 kΩ
+
+            used: [C1, "C2", { at: C3 }]
+        tags: []
+        limits: {}
+        bench:
+        - date: 2026-02-03
+          instrument:
+            name: loop-1
+        - left alone
+        ---
+
+        ## Story
+        The pen drifted 😀 after about an hour.
+        """;
+
+    private static readonly string[] Pieces =
+    [
+        "\"", "'", "''", "{", "}", "[", "]", ",", ", ", ":", ": ", ":\n", " #", " # ", "#", "- ", "-", "? ", "&a ", "*a", "!a", "%", "<<: ", "|", "|\n", ">", "\n", "\n\n", "\n ", "\n  ",
+        "\n    ", "---\n", "...\n", "\\", "@", "`", "1,5", " ", "  ", "a", "b: 1", "b: 1\n", "{ a: 1 }", "{ a: 1, a: 2 }", "[a, b]", "~", "null", ".", "+", "µ", "é", "\u00A0", "😀", "\t", "\r\n", "=", "a:b",
+    ];
+
+    private static readonly Gen<(int At, int Removed, string Added)> Change =
+        Gen.Select(Gen.Int[4, Record.Length], Gen.Frequency((3, Gen.Const(0)), (1, Gen.Int[1, 30])), Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index]));
+
+    [Fact]
+    public void A_record_in_its_plainest_form_is_read_without_the_library()
+    {
+        var reader = new PlainNodeReader(() => throw new InvalidOperationException("the library was asked for"));
+
+        var reading = reader.Read("a.md", Encoding.UTF8.GetBytes(Record), FileForm.Markdown, ReadingLimits.Usual);
+
+        Assert.Equal(Written(Thorough(Record)), Written(reading));
+    }
+
+    [Theory]
+    [InlineData("a: b: c")]
+    [InlineData("a: b\n  c")]
+    [InlineData("a: |\n  b")]
+    [InlineData("a: \"b\\n\"")]
+    [InlineData("a: 'it''s'")]
+    [InlineData("a: page #3")]
+    [InlineData("a: { b: 1,287 µF }")]
+    [InlineData("a: [1,287]")]
+    [InlineData("a: { b:c }")]
+    [InlineData("a: { b }")]
+    [InlineData("a: &x b")]
+    [InlineData("a: !x b")]
+    [InlineData("<<: b")]
+    [InlineData("a: b\na: c")]
+    [InlineData("a:\n  b: c\n d: e")]
+    [InlineData("a:\nb: c")]
+    [InlineData("a:\tb")]
+    [InlineData("a: b\r\nc: d")]
+    [InlineData(" a: b")]
+    [InlineData("a: 😀")]
+    [InlineData("a: b\u202E")]
+    [InlineData("- a")]
+    [InlineData("a: - b")]
+    [InlineData("a: b:")]
+    public void Whatever_is_not_plain_is_handed_over(string yaml)
+    {
+        var reader = NodeReaders.Plain();
+
+        var reading = reader.Read("a.md", Encoding.UTF8.GetBytes($"---\n{yaml}\n---\n"), FileForm.Markdown, ReadingLimits.Usual);
+
+        Assert.Equal(1, reader.HandedOver);
+        Assert.Equal(Written(Thorough($"---\n{yaml}\n---\n")), Written(reading));
+    }
+
+    [Fact]
+    public void A_file_too_large_for_any_limit_is_handed_over()
+    {
+        var reader = NodeReaders.Plain();
+
+        var reading = reader.Read("a.md", Encoding.UTF8.GetBytes(Record), FileForm.Markdown, ReadingLimits.Usual with { FrontMatterBytes = 20 });
+
+        Assert.Equal("2:1 too-large", reading.Found());
+    }
+
+    [Fact]
+    public void Every_record_of_the_demo_collection_reads_alike_and_most_are_plain()
+    {
+        var reader = NodeReaders.Plain();
+        var files = Directory.EnumerateFiles(Path.Combine(Repository.Root, "records"), "*", SearchOption.AllDirectories)
+            .Where(path => path.EndsWith(".md", StringComparison.Ordinal) || path.EndsWith(".yaml", StringComparison.Ordinal)).Order(StringComparer.Ordinal).ToArray();
+        foreach (var path in files)
+        {
+            var form = path.EndsWith(".md", StringComparison.Ordinal) ? FileForm.Markdown : FileForm.Yaml;
+            var bytes = File.ReadAllBytes(path);
+            Assert.Equal(Written(new YamlNodeReader().Read("a.md", bytes, form, ReadingLimits.Usual)), Written(reader.Read("a.md", bytes, form, ReadingLimits.Usual)));
+        }
+
+        Assert.True(files.Length > 20, "the demo collection has gone");
+        Assert.True(reader.HandedOver * 5 < files.Length, string.Create(CultureInfo.InvariantCulture, $"{reader.HandedOver} of {files.Length} records were not plain"));
+    }
+
+    [Fact]
+    public void No_change_to_a_record_makes_the_two_readers_differ()
+    {
+        var reader = NodeReaders.Plain();
+        Change.List[1, 3].Sample(changes => IsAlike(reader, Changed(changes)), iter: 20_000, seed: Seed, threads: 1);
+
+        Assert.InRange(reader.HandedOver, 2_000, 19_000);
+    }
+
+    [Fact]
+    public void No_heap_of_yaml_signs_makes_the_two_readers_differ()
+    {
+        var reader = NodeReaders.Plain();
+        var piece = Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index]);
+        piece.List[1, 12].Sample(pieces => IsAlike(reader, $"---\na: b\n{string.Concat(pieces)}\n---\n"), iter: 20_000, seed: Seed, threads: 1);
+
+        Assert.InRange(reader.HandedOver, 2_000, 19_900);
+    }
+
+    private static bool IsAlike(PlainNodeReader reader, string text) =>
+        Written(Thorough(text)) == Written(reader.Read("a.md", Encoding.UTF8.GetBytes(text), FileForm.Markdown, ReadingLimits.Usual));
+
+    private static NodeReading Thorough(string text) =>
+        new YamlNodeReader().Read("a.md", Encoding.UTF8.GetBytes(text), FileForm.Markdown, ReadingLimits.Usual);
+
+    private static string Changed(List<(int At, int Removed, string Added)> changes)
+    {
+        var text = Record;
+        foreach (var (at, removed, added) in changes)
+        {
+            var from = Math.Min(at, text.Length);
+            text = string.Concat(text.AsSpan(0, from), added, text.AsSpan(Math.Min(from + removed, text.Length)));
+        }
+
+        return text;
+    }
+
+    /// <summary>Everything a reading holds, with every place.</summary>
+    private static string Written(NodeReading reading)
+    {
+        var text = new StringBuilder();
+        Write(text, reading.Root);
+        text.Append(CultureInfo.InvariantCulture, $"\n{reading.BodyLine}\n{reading.Body}\n");
+        text.AppendJoin('\n', reading.Findings.Select(finding => $"{finding.Place} {finding.Check} {finding.Message}"));
+        return text.ToString();
+    }
+
+    private static void Write(StringBuilder text, Node? node)
+    {
+        text.Append(CultureInfo.InvariantCulture, $"<{node?.Spot.Line}:{node?.Spot.Column}+{node?.Spot.Length} ");
+        switch (node)
+        {
+            case ScalarNode scalar:
+                text.Append(CultureInfo.InvariantCulture, $"{scalar.Style} '{scalar.Text}'");
+                break;
+            case SequenceNode sequence:
+                text.Append(sequence.IsFlow ? "[" : "-");
+                foreach (var item in sequence.Items)
+                {
+                    Write(text, item);
+                }
+
+                break;
+            case MappingNode mapping:
+                text.Append(mapping.IsFlow ? "{" : ":");
+                foreach (var entry in mapping.Entries)
+                {
+                    text.Append(CultureInfo.InvariantCulture, $"\n{entry.KeySpot.Line}:{entry.KeySpot.Column}+{entry.KeySpot.Length} {entry.Key}=");
+                    Write(text, entry.Value);
+                }
+
+                break;
+            default:
+                break;
+        }
+
+        text.Append('>');
+    }
+}
