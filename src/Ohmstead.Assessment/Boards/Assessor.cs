@@ -136,7 +136,7 @@ public sealed class Assessor(Workshop workshop)
         Role = place.Role,
     };
 
-    private static string PlaceOrigin(Part part) => part.FromDesign is null ? "this board's record" : "the design";
+    internal static string PlaceOrigin(Part part) => part.FromDesign is null ? "this board's record" : "the design";
 
     private AssessedProof[] ProofsOf(BenchVisit[] visits, IReadOnlyDictionary<string, TestPoint> points) =>
     [

@@ -1,8 +1,5 @@
 using System.CommandLine;
 using Ohmstead.Output;
-using Ohmstead.Records.Editing;
-using Ohmstead.Records.Findings;
-using Ohmstead.Records.Shapes;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
@@ -35,48 +32,27 @@ internal sealed class EnterCommand(Terminal terminal)
             place, values, inCircuit, lifted, state, lot);
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
         {
-            var name = parsed.GetValue(place)!;
-            var part = board.Assessment.Place(name)?.Part;
-            var point = part is null ? board.Assessment.Points.FirstOrDefault(known => known.Name.Value == name) : null;
-            if (part is null && point is null)
-            {
-                var near = Nearest.To(name, board.Assessment.Places.Select(known => known.Part.Ref.Value).Concat(board.Assessment.Points.Select(known => known.Name.Value)));
-                terminal.Error.WriteLine(Printable.Of($"{board.Assessment.Board.Id.Value} has no part and no point '{name}'" + (near is null ? string.Empty : $", '{near}' is the nearest")));
-                return ExitCode.Usage;
-            }
-
-            var shape = part is null ? BenchShape.Proof : BenchShape.Reading;
-            var (read, fault) = EnteredValues.Read(parsed.GetValue(values)!, part?.Values.Kind.Value, point?.Measures, shape);
-            if (fault is not null)
-            {
-                terminal.Error.WriteLine(Printable.Of(fault));
-                return ExitCode.Usage;
-            }
-
             if (parsed.GetValue(inCircuit) && parsed.GetValue(lifted))
             {
                 terminal.Error.WriteLine("a part is in the circuit or lifted, not both");
                 return ExitCode.Usage;
             }
 
-            return options.Add(parsed, terminal, board, run, part is null ? "proof" : "readings", visit =>
+            var (entry, fault) = PreparedEntry.Of(board.Assessment, new(parsed.GetValue(place)!, parsed.GetValue(values)!)
             {
-                var said = new Dictionary<string, string?>(StringComparer.Ordinal)
-                {
-                    [part is null ? "point" : "part"] = name,
-                    ["lot"] = parsed.GetValue(lot),
-                    ["state"] = parsed.GetValue(state),
-                    ["circuit"] = parsed.GetValue(inCircuit) ? "in" : parsed.GetValue(lifted) ? "out" : null,
-                    ["instrument"] = parsed.GetValue(options.Instrument) is { } used && visit.GetValueOrDefault("instrument") != used ? used : null,
-                    ["note"] = parsed.GetValue(options.Note),
-                };
-                foreach (var (key, value) in read)
-                {
-                    said[key] = value;
-                }
-
-                return FlowText.Mapping(shape.Keys.Select(key => (key.Name, said.GetValueOrDefault(key.Name))));
+                Circuit = parsed.GetValue(inCircuit) ? "in" : parsed.GetValue(lifted) ? "out" : null,
+                Lot = parsed.GetValue(lot),
+                State = parsed.GetValue(state),
+                Instrument = parsed.GetValue(options.Instrument),
+                Note = parsed.GetValue(options.Note),
             });
+            if (entry is null)
+            {
+                terminal.Error.WriteLine(Printable.Of(fault!));
+                return ExitCode.Usage;
+            }
+
+            return options.Add(parsed, terminal, board, run, entry.Key, entry.Item);
         }));
         return command;
     }

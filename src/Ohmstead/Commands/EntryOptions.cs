@@ -14,7 +14,7 @@ internal sealed class EntryOptions
 
     public Option<string?> By { get; } = new("--by") { Description = "Initials of who works. Otherwise OHMSTEAD_BY." };
 
-    public Option<string?> Instrument { get; } = new("--instrument") { Description = "The instrument used. Otherwise the one of the day's visit." };
+    public Option<string?> Instrument { get; } = new("--instrument") { Description = "The instrument used. Otherwise the one of the day's visit, or of the day's last entry at another board." };
 
     public Option<string?> Note { get; } = new("--note") { Description = "Anything the next person should know." };
 
@@ -55,13 +55,19 @@ internal sealed class EntryOptions
             ? enter(board, run)
             : ExitCode.Usage;
 
-    /// <summary>The visit that an entry belongs to.</summary>
-    public VisitHead Visit(ParseResult parsed, RunOptions run) => new(
-        IsoDate.Text(run.Today),
-        parsed.GetValue(By) ?? (Environment.GetEnvironmentVariable("OHMSTEAD_BY") is { Length: > 0 } initials ? initials : null),
-        parsed.GetValue(Instrument));
+    /// <summary>The collection's folder.</summary>
+    public string FolderOf(ParseResult parsed) => parsed.GetValue(shared.Folder)!;
+
+    /// <summary>The visit that an entry belongs to. The instrument of the day's last entry at another board is taken where this one has no visit of the day.</summary>
+    public VisitHead Visit(ParseResult parsed, FoundBoard board, RunOptions run, bool isMeasured)
+    {
+        var by = parsed.GetValue(By) ?? (Environment.GetEnvironmentVariable("OHMSTEAD_BY") is { Length: > 0 } initials ? initials : null);
+        var instrument = parsed.GetValue(Instrument)
+            ?? (!isMeasured || board.Assessment.LastSeen == run.Today ? null : DayMemory.Instrument(CollectionFolder.Open(FolderOf(parsed)), run.Today, by));
+        return new(IsoDate.Text(run.Today), by, instrument);
+    }
 
     /// <summary>Adds an entry to the record.</summary>
     public int Add(ParseResult parsed, Terminal terminal, FoundBoard board, RunOptions run, string key, Func<IReadOnlyDictionary<string, string>, string> item) =>
-        new BenchEntry(terminal, run).Add(board, Visit(parsed, run), key, item, parsed.GetValue(Sure), parsed.GetValue(Trial));
+        new BenchEntry(terminal, run).Add(board, Visit(parsed, board, run, key is "readings" or "proof"), key, item, parsed.GetValue(Sure), parsed.GetValue(Trial));
 }

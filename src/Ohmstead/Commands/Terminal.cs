@@ -3,13 +3,16 @@ using System.Text;
 namespace Ohmstead.Commands;
 
 /// <summary>Where a command prints: results on one stream, everything about the run on the other. Files are UTF-8 whatever the machine's own encoding.</summary>
-internal sealed class Terminal(TextWriter output, TextWriter error, bool showsProgress) : IDisposable
+internal sealed class Terminal(TextWriter output, TextWriter error, bool showsProgress, TextReader? input = null) : IDisposable
 {
     /// <summary>Results.</summary>
     public TextWriter Out { get; } = output;
 
     /// <summary>What is said about the run.</summary>
     public TextWriter Error { get; } = error;
+
+    /// <summary>What is typed, line by line.</summary>
+    public TextReader In { get; } = input ?? TextReader.Null;
 
     /// <summary>True when a person watches.</summary>
     public bool ShowsProgress { get; } = showsProgress;
@@ -22,7 +25,8 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
         return new(
             new StreamWriter(Console.OpenStandardOutput(), utf8, 32 << 10) { AutoFlush = false, NewLine = "\n" },
             new StreamWriter(Console.OpenStandardError(), utf8, 1 << 10) { AutoFlush = true, NewLine = "\n" },
-            !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("CI") is null or "");
+            !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("CI") is null or "",
+            new StreamReader(Console.OpenStandardInput(), utf8, detectEncodingFromByteOrderMarks: false, 1 << 10));
     }
 
 #pragma warning restore CA2000
@@ -32,6 +36,7 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
     {
         Close(Out);
         Close(Error);
+        In.Dispose();
     }
 
     // What could not be written was told when it was flushed; closing must not end the process with a stack trace.

@@ -7,6 +7,7 @@ using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Records.Text;
 using Ohmstead.Yaml;
 
 namespace Ohmstead.Writing;
@@ -18,6 +19,12 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
 {
     // A slip that a person makes with the unit; written only when they say they are sure.
     private static readonly FrozenSet<string> Slips = FrozenSet.Create(StringComparer.Ordinal, "reading-far-from-marking");
+
+    /// <summary>True when the last entry was held back for nothing but what looks like a slip.</summary>
+    public bool WasSlip { get; private set; }
+
+    /// <summary>True to tell verdicts alone, as in a row of readings.</summary>
+    public bool IsBrief { get; init; }
 
     /// <summary>Enters.</summary>
     /// <param name="board">The board.</param>
@@ -62,14 +69,19 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             var at = FirstDifference(text, changed);
             var against = result.Findings.Where(finding => finding.Place.Path == path && (finding.Severity == Severity.Error || Slips.Contains(finding.Check)) && !WasThere(board, finding)).ToArray();
             Tell(against);
+            WasSlip = against.Length > 0 && against.All(finding => Slips.Contains(finding.Check));
             if (against.Any(finding => !(isSure && Slips.Contains(finding.Check))))
             {
-                terminal.Error.WriteLine("nothing was written" + (against.All(finding => Slips.Contains(finding.Check)) ? "; --sure writes it all the same" : string.Empty));
+                terminal.Error.WriteLine("nothing was written" + (WasSlip && !IsBrief ? "; --sure writes it all the same" : string.Empty));
                 return (null, ExitCode.Findings);
             }
 
-            terminal.Out.WriteLine(Printable.Of($"{path}:{at}: {(isTrial ? "would add" : "added")} {line}"));
-            Verdicts(after, at);
+            if (!IsBrief)
+            {
+                terminal.Out.WriteLine(Printable.Of($"{path}:{at}: {(isTrial ? "would add" : "added")} {line}"));
+            }
+
+            Verdicts(after, changed.Split('\n'), line);
             return (isTrial ? null : changed, ExitCode.Clean);
         });
     }
@@ -90,15 +102,17 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         }
     }
 
-    private void Verdicts(BoardAssessment? board, int line)
+    private void Verdicts(BoardAssessment? board, string[] lines, string entry)
     {
-        foreach (var verdict in board?.Readings.Where(reading => reading.Reading.Spot.Line >= line && reading.Reading.Spot.Line <= line + 6).SelectMany(reading => reading.Verdicts)
-            .Concat(board.Proofs.Where(proof => proof.Proof.Spot.Line >= line && proof.Proof.Spot.Line <= line + 6).SelectMany(proof => proof.Verdicts)) ?? [])
+        // The entry is one line; of two that say the same the later one is new.
+        bool IsEntry(Spot spot) => lines[spot.Line - 1].TrimEnd().EndsWith(entry, StringComparison.Ordinal);
+        var verdicts = board?.Readings.LastOrDefault(reading => IsEntry(reading.Reading.Spot))?.Verdicts ?? board?.Proofs.LastOrDefault(proof => IsEntry(proof.Proof.Spot))?.Verdicts;
+        foreach (var verdict in verdicts ?? [])
         {
             terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
         }
 
-        if (board is not null)
+        if (board is not null && !IsBrief)
         {
             terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} is now: {BoardStates.Words(board.State)}"));
         }

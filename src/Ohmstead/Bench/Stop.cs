@@ -1,0 +1,51 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Writing;
+
+namespace Ohmstead.Bench;
+
+/// <summary>One place where the walk over a board stops: a part to measure, or a test point to prove.</summary>
+/// <param name="Name">The reference of the part or the name of the point.</param>
+/// <param name="IsPoint">True for a test point.</param>
+/// <param name="Expected">What to measure there, with its limits.</param>
+/// <param name="Units">What numbers without a unit mean there.</param>
+internal sealed record Stop(string Name, bool IsPoint, IReadOnlyList<Expected> Expected, UnsaidUnits Units)
+{
+    /// <summary>The stops of a board in order of its parts list, then its points; places with nothing to measure are passed over.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="classes">The letters of the references wanted, or none for all.</param>
+    public static IReadOnlyList<Stop> Of(BoardAssessment board, IReadOnlyCollection<string> classes)
+    {
+        var parts = board.Places
+            .Where(place => !place.IsEmpty && (classes.Count == 0 || classes.Contains(Letters(place.Part.Ref.Value))))
+            .Select(place => new Stop(place.Part.Ref.Value, IsPoint: false, ToMeasure.Of(place), UnsaidUnits.Of(place.Values)));
+        var points = classes.Count > 0 ? [] : board.Points.Select(point => new Stop(point.Name.Value, IsPoint: true, ToMeasure.At(point), UnsaidUnits.Of(point)));
+        return [.. parts.Concat(points).Where(stop => stop.Expected.Count > 0)];
+    }
+
+    /// <summary>True when the place was read, or the point proved, on a day.</summary>
+    public bool IsDone(BoardAssessment board, DateOnly day) => IsPoint
+        ? board.Proofs.Any(proof => proof.Visit.Date.Value == day && proof.Proof.Point.Value == Name)
+        : board.Place(Name)!.Readings.Any(reading => reading.Visit.Date.Value == day);
+
+    /// <summary>What is asked for, in two lines at most.</summary>
+    public string Ask(BoardAssessment board)
+    {
+        var place = IsPoint ? null : board.Place(Name)!;
+        var what = place is null ? string.Empty : string.Create(CultureInfo.InvariantCulture, $"  {place.Values.Kind.Value}{Print(place)}");
+        var limits = string.Join("; ", Expected.Select(expected => expected.Limit is { } limit ? $"{VerdictWords.Of(expected.Measured)} {VerdictWords.Range(limit.Interval)}" : VerdictWords.Of(expected.Measured)));
+        var last = place?.Readings.Count > 0 ? place.Readings[^1] : null;
+        var before = last is null ? string.Empty : $"\n  last: {string.Join(", ", last.Verdicts.Select(verdict => verdict.Reading.Text))} on {last.Visit.Date.Text}";
+        return $"{Name}{what}\n  {limits}{before}";
+    }
+
+    private static string Print(PlaceHistory place) => string.Concat(new[] { place.Values.Capacitance?.Text, place.Values.Resistance?.Text, place.Values.Inductance?.Text, place.Values.Tolerance?.Text, place.Values.RatedVoltage?.Text }
+        .Where(text => text is not null).Select(text => ", " + text));
+
+    private static string Letters(string reference)
+    {
+        var figures = reference.AsSpan().IndexOfAnyInRange('0', '9');
+        return figures > 0 ? reference[..figures] : reference;
+    }
+}

@@ -1,0 +1,72 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.Writing;
+
+/// <summary>A reading or a proof as it was said at the bench.</summary>
+/// <param name="Place">The part or the test point.</param>
+/// <param name="Values">What was read, in words.</param>
+internal sealed record SaidReading(string Place, IReadOnlyList<string> Values)
+{
+    /// <summary>Whether the part was in the circuit: in, out or null.</summary>
+    public string? Circuit { get; init; }
+
+    /// <summary>The lot, for a part from the drawer that is not fitted yet.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>When in the part's life.</summary>
+    public string? State { get; init; }
+
+    /// <summary>The instrument, or null for the visit's.</summary>
+    public string? Instrument { get; init; }
+
+    /// <summary>Anything the next person should know.</summary>
+    public string? Note { get; init; }
+}
+
+/// <summary>An entry that is ready to be spliced in.</summary>
+/// <param name="Key">The list of the visit that it belongs to.</param>
+/// <param name="Item">The entry as one line of YAML, given the keys of the visit it joins.</param>
+internal sealed record PreparedEntry(string Key, Func<IReadOnlyDictionary<string, string>, string> Item)
+{
+    /// <summary>Makes an entry of a reading, or says what is wrong with it.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="said">The reading.</param>
+    /// <param name="units">What a number without a unit means, or null when it means nothing.</param>
+    public static (PreparedEntry? Entry, string? Fault) Of(BoardAssessment board, SaidReading said, UnsaidUnits? units = null)
+    {
+        var part = board.Place(said.Place)?.Part;
+        var point = part is null ? board.Points.FirstOrDefault(known => known.Name.Value == said.Place) : null;
+        if (part is null && point is null)
+        {
+            var near = Nearest.To(said.Place, board.Places.Select(known => known.Part.Ref.Value).Concat(board.Points.Select(known => known.Name.Value)));
+            return (null, $"{board.Board.Id.Value} has no part and no point '{said.Place}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
+        }
+
+        var shape = part is null ? BenchShape.Proof : BenchShape.Reading;
+        var (read, fault) = EnteredValues.Read(units?.Say(said.Values) ?? said.Values, part?.Values.Kind.Value, point?.Measures, shape);
+        return fault is not null ? (null, fault) : (new(part is null ? "proof" : "readings", visit => Line(said, part is null, shape, read, visit)), null);
+    }
+
+    private static string Line(SaidReading said, bool isPoint, Shape shape, IReadOnlyList<(string Key, string Value)> read, IReadOnlyDictionary<string, string> visit)
+    {
+        var line = new Dictionary<string, string?>(StringComparer.Ordinal)
+        {
+            [isPoint ? "point" : "part"] = said.Place,
+            ["lot"] = said.Lot,
+            ["state"] = said.State,
+            ["circuit"] = said.Circuit,
+            // The entry leaves out what its visit says already.
+            ["instrument"] = said.Instrument is { } used && visit.GetValueOrDefault("instrument") != used ? used : null,
+            ["note"] = said.Note,
+        };
+        foreach (var (key, value) in read)
+        {
+            line[key] = value;
+        }
+
+        return FlowText.Mapping(shape.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
+    }
+}

@@ -1,0 +1,146 @@
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Commands;
+
+/// <summary>A walk over a board with the keyboard alone: what is typed, what is told, and what stands in the record afterwards.</summary>
+public sealed class BenchCommandTests
+{
+    private const string Board = "boards/SP-0007.md";
+
+    [Fact]
+    public void Numbers_alone_take_the_units_of_the_marking_and_are_judged_at_once()
+    {
+        using var copy = CollectionCopy.Make();
+        var run = Bench(copy, "always 120Hz\nC3 46.1 0.9\n47.6 0.89\nquit\n", "--lifted", "--class", "C", "--instrument", "bridge-1");
+        Assert.Equal((0, string.Empty), (run.Exit, run.Error));
+        Assert.Contains("C3 [µF, Ω] > ", Bench(copy, "C3\n").Out, StringComparison.Ordinal);
+        Assert.Contains("  capacitance 46.1 µF against 37.6 µF … 56.4 µF (delivery limit, the marking): inside\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("3 of 5 places are still to be read today", run.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            """
+              - date: 2026-11-25
+                by: RK
+                instrument: bridge-1
+                readings:
+                  - { part: C3, circuit: out, frequency: 120 Hz, capacitance: 46.1 µF, esr: 0.9 Ω }
+                  - { part: C4, circuit: out, frequency: 120 Hz, capacitance: 47.6 µF, esr: 0.89 Ω }
+
+            """,
+            copy.Read(Board),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_cautions_of_what_is_not_made_safe_come_first()
+    {
+        using var copy = CollectionCopy.Make();
+        var told = Bench(copy, string.Empty).Out;
+        var caution = told.IndexOf("caution: charged capacitor at C3\n  a bleeder may be open: measure before and after letting down\n", StringComparison.Ordinal);
+        Assert.InRange(caution, 1, told.IndexOf("[nF, Ω] >", StringComparison.Ordinal));
+        Assert.Contains("never permission to touch", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_slip_of_the_unit_is_asked_about_before_anything_is_written()
+    {
+        using var copy = CollectionCopy.Make();
+        var before = copy.Read(Board);
+        var refused = Bench(copy, "C3 46.1nF\nn\nquit\n");
+        Assert.Contains("capacitance 46.1 nF is 1/1020 of the marked 47 µF", refused.Error, StringComparison.Ordinal);
+        Assert.Contains("a slip of the unit? y writes it all the same", refused.Out, StringComparison.Ordinal);
+        Assert.Equal(before, copy.Read(Board));
+        Bench(copy, "C3 46.1nF\ny\nquit\n");
+        Assert.Contains("- { part: C3, capacitance: 46.1 nF }", copy.Read(Board), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_entry_of_a_session_can_be_taken_back_to_the_last_byte()
+    {
+        using var copy = CollectionCopy.Make();
+        var before = copy.Read(Board);
+        var run = Bench(copy, "C3 46.1\nfound J1 \"green legs\" minor\n47\nundo\nundo\nundo\nundo\nquit\n");
+        Assert.Equal(3, Times(run.Out, "taken back: the record is as it was before the last entry\n"));
+        Assert.Contains("nothing of this session is left to take back\n", run.Out, StringComparison.Ordinal);
+        Assert.Equal(before, copy.Read(Board));
+    }
+
+    [Fact]
+    public void Nothing_that_somebody_else_wrote_is_taken_back()
+    {
+        using var copy = CollectionCopy.Make();
+        var record = Path.Combine(copy.Root, Board);
+        var undo = new Bench.UndoStack(record);
+        undo.Around(4, () => Append(record, "ours"));
+        Append(record, "theirs");
+        Assert.Equal(("the record was changed by somebody else since; nothing was taken back", (int?)null), undo.Undo());
+        Assert.EndsWith("ourstheirs", copy.Read(Board), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_session_goes_on_where_the_last_one_of_the_day_ended()
+    {
+        using var copy = CollectionCopy.Make();
+        Bench(copy, "100.2\n", "--class", "C");
+        var second = Bench(copy, "quit\n", "--class", "C");
+        Assert.Contains("4 of 5 places are still to be read today", second.Out, StringComparison.Ordinal);
+        Assert.Contains("C2 [nF, Ω] > ", second.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("C1 [nF, Ω] > ", second.Out, StringComparison.Ordinal);
+        Assert.Contains("C1 [nF, Ω] > ", Bench(copy, "quit\n", "--class", "C", "--again").Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("100.2 0.9")]
+    [InlineData("C1 100.2nF 0.9ohm")]
+    public void One_reading_takes_at_most_twelve_strokes_beside_its_digits(string typed)
+    {
+        using var copy = CollectionCopy.Make();
+        Bench(copy, typed + "\n");
+        Assert.Contains("- { part: C1, capacitance: 100.2 nF, esr: 0.9 Ω }", copy.Read(Board), StringComparison.Ordinal);
+        Assert.InRange(typed.Count(stroke => !char.IsAsciiDigit(stroke)) + 1, 1, 12);
+    }
+
+    [Fact]
+    public void Points_are_proved_in_the_same_walk()
+    {
+        using var copy = CollectionCopy.Make();
+        var run = Bench(copy, "+80V 81.2 800\nquit\n");
+        Assert.Contains("voltage 81.2 V against", run.Out, StringComparison.Ordinal);
+        Assert.Contains("- { point: +80V, voltage: 81.2 V, ripple: 800 mV }", copy.Read(Board), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("47,6\n", "'47,6' is no value with a unit")]
+    [InlineData("1 2 3\n", "'3' is no value with a unit")]
+    [InlineData("C33 1\n", "'C33' is no value with a unit")]
+    public void What_is_not_understood_is_said_and_the_walk_stays_where_it_is(string typed, string told)
+    {
+        using var copy = CollectionCopy.Make();
+        var before = copy.Read(Board);
+        var run = Bench(copy, typed);
+        Assert.Contains(told, run.Out, StringComparison.Ordinal);
+        Assert.Equal(2, Times(run.Out, "C1 [nF, Ω] > "));
+        Assert.Equal(before, copy.Read(Board));
+    }
+
+    [Fact]
+    public void The_instrument_of_the_days_last_entry_goes_along_to_the_next_board()
+    {
+        using var copy = CollectionCopy.Make();
+        Bench(copy, "100.2\n", "--instrument", "bridge-1");
+        Assert.Equal(0, Run.Of("enter", "SP-0001", "C1", "pass", "--in", copy.Root, "--as-of", "2026-11-25", "--by", "RK").Exit);
+        Assert.Contains("  - date: 2026-11-25\n    by: RK\n    instrument: bridge-1\n", copy.Read("boards/SP-0001.md"), StringComparison.Ordinal);
+        Assert.Equal(0, Run.Of("enter", "SP-0002", "C1", "pass", "--in", copy.Root, "--as-of", "2026-11-26", "--by", "RK").Exit);
+        Assert.Contains("  - date: 2026-11-26\n    by: RK\n    readings:\n", copy.Read("boards/SP-0002.md"), StringComparison.Ordinal);
+    }
+
+    private static int Append(string record, string text)
+    {
+        File.AppendAllText(record, text);
+        return 0;
+    }
+
+    private static int Times(string text, string part) => (text.Length - text.Replace(part, string.Empty, StringComparison.Ordinal).Length) / part.Length;
+
+    private static Run Bench(CollectionCopy copy, string typed, params string[] words) =>
+        Run.Typing(typed, ["bench", "SP-0007", "--in", copy.Root, "--as-of", "2026-11-25", "--by", "RK", .. words]);
+}
