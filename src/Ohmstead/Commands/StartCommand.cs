@@ -19,5 +19,6 @@ internal sealed class StartCommand(Terminal terminal)
     {
         new StartCollectionCommand(terminal).Build(),
         new StartBoardCommand(terminal).Build(),
+        new StartDesignCommand(terminal).Build(),
     };
 }

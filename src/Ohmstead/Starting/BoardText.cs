@@ -21,7 +21,7 @@ internal static class BoardText
 
         foreach (var (key, value) in values.Where(entry => entry.Value is not null))
         {
-            text.Append(key).Append(": ").Append(FlowText.Scalar(value!)).Append('\n');
+            text.Append(key).Append(": ").Append((key == "made" ? FlowText.Scalar(value!) : FlowText.TextScalar(value!))).Append('\n');
         }
 
         if (arrived.Any(entry => entry.Value is not null))
