@@ -20,5 +20,6 @@ internal sealed class StartCommand(Terminal terminal)
         new StartCollectionCommand(terminal).Build(),
         new StartBoardCommand(terminal).Build(),
         new StartDesignCommand(terminal).Build(),
+        new StartPartsCommand(terminal).Build(),
     };
 }
