@@ -23,6 +23,7 @@ internal static class CommandLine
           ohmstead ahead records                     tell what falls due in the year ahead
           ohmstead fit SP-0013 C1 --in records       what would fit a place, out of the drawer
           ohmstead marking brown black red gold      what a print can mean
+          ohmstead start board SP-0021 --design bench-supply   start a record (or a collection, a design, a parts list)
           ohmstead explain polarity-not-established  explain a check
         """;
 
@@ -66,6 +67,7 @@ internal static class CommandLine
             new DecideCommand(terminal).Build(),
             new WorkCommand(terminal).Build(),
             new WaitCommand(terminal).Build(),
+            new StartCommand(terminal).Build(),
             new AheadCommand(terminal).Build(),
             new FitCommand(terminal).Build(),
             new MarkingCommand(terminal).Build(),

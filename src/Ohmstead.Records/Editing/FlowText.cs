@@ -26,6 +26,9 @@ public static class FlowText
     /// <summary>One value, quoted where it must be.</summary>
     public static string Scalar(string value) => IsPlain(value) ? value : Quoted(value);
 
+    /// <summary>One value that is text whatever it looks like: quoted, too, where another reader of YAML would take it for a number, a date or a yes.</summary>
+    public static string TextScalar(string value) => IsPlain(value) && (LooksLikeNumber(value) || LooksLikeWord(value)) ? Quoted(value) : Scalar(value);
+
     private static bool IsPlain(string value) =>
         value.Length > 0
         && !char.IsWhiteSpace(value[0]) && !char.IsWhiteSpace(value[^1])
@@ -36,6 +39,13 @@ public static class FlowText
         && value is not ("~" or "null" or "Null" or "NULL" or "---" or "...")
         && !value.Any(char.IsControl)
         && !value.AsSpan().ContainsAny('\u0085', '\u2028', '\u2029');
+
+    // 0412, 7834, 1E3, 0x1F, 12:30 and 1978-03-01 are a number, a time or a date to one YAML or another.
+    private static bool LooksLikeNumber(string value) =>
+        value.Any(char.IsAsciiDigit) && value.All(letter => char.IsAsciiHexDigit(letter) || letter is '.' or '-' or '+' or '_' or ':' or 'x' or 'o') && (char.IsAsciiDigit(value[0]) || value[0] is '.' or '-' or '+');
+
+    private static bool LooksLikeWord(string value) =>
+        value.ToUpperInvariant() is "YES" or "NO" or "ON" or "OFF" or "TRUE" or "FALSE" or "Y" or "N" or ".NAN" or ".INF" or "-.INF";
 
     // -15 V is plain text in YAML: a minus begins something only before a space.
     private static bool IsSignedNumber(string value) => value[0] == '-' && value.Length > 1 && (char.IsAsciiDigit(value[1]) || value[1] == '.');

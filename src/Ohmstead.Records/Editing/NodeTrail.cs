@@ -21,6 +21,13 @@ internal static class NodeTrail
         return Of(before).Where(entry => !added.Any(path => IsBelow(entry.Path, path))).SequenceEqual(rest);
     }
 
+    /// <summary>Whether a reading says something at or below each of the paths.</summary>
+    internal static bool HoldsAll(MappingNode after, IReadOnlyList<string> paths)
+    {
+        var trail = Of(after);
+        return paths.All(path => trail.Any(entry => IsBelow(entry.Path, path)));
+    }
+
     private static bool IsBelow(string path, string of) => path == of || (path.StartsWith(of, StringComparison.Ordinal) && path[of.Length] is '/' or '#');
 
     private static void Add(List<(string Path, string Text)> trail, string path, Node node)

@@ -15,7 +15,6 @@ namespace Ohmstead.Records.Editing;
 public sealed class RecordEditor
 {
     private readonly SourceText source;
-    private readonly MappingNode root;
     private readonly INodeReader reader;
     private readonly FileForm form;
     private readonly BlockLines lines;
@@ -23,14 +22,23 @@ public sealed class RecordEditor
     private RecordEditor(SourceText source, MappingNode root, INodeReader reader, FileForm form, BlockLines lines)
     {
         this.source = source;
-        this.root = root;
+        Root = root;
         this.reader = reader;
         this.form = form;
         this.lines = lines;
     }
 
+    /// <summary>What the record says.</summary>
+    internal MappingNode Root { get; }
+
+    /// <summary>Its text.</summary>
+    internal SourceText Source => source;
+
+    /// <summary>Its lines as blocks.</summary>
+    internal BlockLines Lines => lines;
+
     /// <summary>The single values of the last visit to the bench, by key; null where there is no visit.</summary>
-    public IReadOnlyDictionary<string, string>? LastVisit => ValueOf(root, "bench") is SequenceNode { Items: [.., MappingNode last] }
+    public IReadOnlyDictionary<string, string>? LastVisit => ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] }
         ? last.Entries.Where(entry => entry.Value is ScalarNode).ToDictionary(entry => entry.Key, entry => ((ScalarNode)entry.Value).Text, StringComparer.Ordinal)
         : null;
 
@@ -55,7 +63,13 @@ public sealed class RecordEditor
     /// <param name="shape">The shape of the record, for the order of its keys.</param>
     /// <param name="key">The list.</param>
     /// <param name="item">The item, as one line of YAML.</param>
-    public EditOutcome Append(Shape shape, string key, string item) => Into(root, string.Empty, shape, key, [item]);
+    public EditOutcome Append(Shape shape, string key, string item) => Into(Root, string.Empty, shape, key, [item]);
+
+    /// <summary>Adds several items at the end of a list at the top of the record, in their order.</summary>
+    /// <param name="shape">The shape of the record, for the order of its keys.</param>
+    /// <param name="key">The list.</param>
+    /// <param name="items">The items, each as one line of YAML; at least one.</param>
+    public EditOutcome AppendAll(Shape shape, string key, IReadOnlyList<string> items) => IntoAll(Root, string.Empty, shape, key, [.. items.Select(item => new[] { item })]);
 
     /// <summary>Adds an entry to a visit to the bench: to the last visit that is the one meant, else to a new one at the end.</summary>
     /// <param name="shape">The shape of the record.</param>
@@ -65,14 +79,14 @@ public sealed class RecordEditor
     /// <param name="item">The entry, as one line of YAML.</param>
     public EditOutcome AppendToVisit(Shape shape, Func<IReadOnlyDictionary<string, string>, bool> isMeant, IReadOnlyList<(string Key, string Value)> head, string key, string item)
     {
-        if (ValueOf(root, "bench") is SequenceNode { IsFlow: false, Items: [.., MappingNode last] } visits && isMeant(LastVisit!))
+        if (ValueOf(Root, "bench") is SequenceNode { IsFlow: false, Items: [.., MappingNode last] } visits && isMeant(LastVisit!))
         {
             return last.IsFlow
                 ? EditOutcome.Refused($"line {Text(last.Spot.Line)} holds the visit in braces", $"add to it by hand: {key}: [{item}]")
                 : Into(last, "/bench#" + Text(visits.Items.Count - 1), BenchShape.Shape, key, [item]);
         }
 
-        return Into(root, string.Empty, shape, "bench", [.. head.Select(entry => $"{entry.Key}: {FlowText.Scalar(entry.Value)}"), $"{key}:", $"  - {item}"]);
+        return Into(Root, string.Empty, shape, "bench", [.. head.Select(entry => $"{entry.Key}: {FlowText.Scalar(entry.Value)}"), $"{key}:", $"  - {item}"]);
     }
 
     /// <summary>Adds a key with a value to an item of a list that stands in braces on one line, such as the day a wait ended.</summary>
@@ -83,7 +97,7 @@ public sealed class RecordEditor
     public EditOutcome Add(string list, int index, string key, string value)
     {
         var added = $"{key}: {FlowText.Scalar(value)}";
-        if (ValueOf(root, list) is not SequenceNode { Items: var items } || index >= items.Count || items[index] is not MappingNode { Entries: [.., var last] } item)
+        if (ValueOf(Root, list) is not SequenceNode { Items: var items } || index >= items.Count || items[index] is not MappingNode { Entries: [.., var last] } item)
         {
             return EditOutcome.Refused($"there is no such item in '{list}'", $"write it by hand: {added}");
         }
@@ -97,68 +111,93 @@ public sealed class RecordEditor
         }
 
         var at = source.Text.AsSpan(0, from + brace).TrimEnd(' ').Length;
-        return Checked(TextEdit.Apply(source.Text, new TextEdit(at, 0, ", " + added)), $"/{list}#{Text(index)}/{key}", added);
+        return Checked(TextEdit.Apply(source.Text, new TextEdit(at, 0, ", " + added)), [$"/{list}#{Text(index)}/{key}"], added);
     }
 
-    private EditOutcome Into(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<string> item)
+    private EditOutcome Into(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<string> item) => IntoAll(mapping, path, shape, key, [item]);
+
+    private EditOutcome IntoAll(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<IReadOnlyList<string>> items)
     {
         var value = ValueOf(mapping, key);
         var count = value is SequenceNode { Items.Count: var known } ? known : 0;
         var edit = value switch
         {
-            SequenceNode { IsFlow: false, Items: [.., var last] } => Below(lines.LastOf(last.Spot.Line, lines.DashBefore(last.Spot), listMayHang: false), lines.DashBefore(last.Spot), item),
-            SequenceNode { IsFlow: true, Items.Count: 0 } or ScalarNode { IsNothing: true } => InsteadOf(mapping, key, value, item),
+            SequenceNode { IsFlow: false, Items: [.., var last] } => Below(lines.LastOf(last.Spot.Line, lines.DashBefore(last.Spot), listMayHang: false), lines.DashBefore(last.Spot), items),
+            SequenceNode { IsFlow: true, Items.Count: 0 } or ScalarNode { IsNothing: true } => InsteadOf(mapping, key, value, items),
             SequenceNode => (TextEdit?)null,
-            null => NewKey(mapping, shape, key, item),
+            null => NewKey(mapping, shape, key, items),
             _ => null,
         };
+        var byHand = string.Join(' ', items[0]) + (items.Count > 1 ? $" and {Text(items.Count - 1)} more" : string.Empty);
         return edit is { } change
-            ? Checked(TextEdit.Apply(source.Text, change), $"{path}/{key}#{Text(count)}", string.Join(' ', item))
-            : EditOutcome.Refused($"the list '{key}' on line {Text(value!.Spot.Line)} stands in brackets", $"write it as lines that begin with a dash, or add by hand: {string.Join(' ', item)}");
+            ? Checked(TextEdit.Apply(source.Text, change), [.. items.Select((_, i) => $"{path}/{key}#{Text(count + i)}")], byHand)
+            : EditOutcome.Refused($"the list '{key}' on line {Text(value!.Spot.Line)} stands in brackets", $"write it as lines that begin with a dash, or add by hand: {byHand}");
     }
 
-    private TextEdit Below(int line, int dash, IReadOnlyList<string> item)
+    private TextEdit Below(int line, int dash, IReadOnlyList<IReadOnlyList<string>> items)
     {
         var end = lines.LineEndAt(line);
         var blanks = new string(' ', dash);
-        var text = string.Concat(item.Select((part, i) => blanks + (i == 0 ? "- " : "  ") + part + end));
+        var text = string.Concat(items.SelectMany(item => item.Select((part, i) => blanks + (i == 0 ? "- " : "  ") + part + end)));
         var at = lines.Behind(line);
         // The last line of a file may have no end of its own.
         return new TextEdit(at, 0, at > 0 && source.Text[at - 1] is not ('\n' or '\r') ? end + text[..^end.Length] : text);
     }
 
-    private TextEdit NewKey(MappingNode mapping, Shape shape, string key, IReadOnlyList<string> item)
+    private TextEdit NewKey(MappingNode mapping, Shape shape, string key, IReadOnlyList<IReadOnlyList<string>> items)
+    {
+        var (line, stands) = PlaceFor(mapping, shape, key);
+        var end = lines.LineEndAt(line);
+        var below = Below(line, stands + 2, items);
+        return below with { Text = below.Text.StartsWith(end, StringComparison.Ordinal) ? end + new string(' ', stands) + key + ":" + below.Text : new string(' ', stands) + key + ":" + end + below.Text };
+    }
+
+    // The line behind which a key that is not there yet belongs, and how far in it stands.
+    private (int Line, int Stands) PlaceFor(MappingNode mapping, Shape shape, string key)
     {
         var place = shape.PlaceOf(key);
         var before = mapping.Entries.LastOrDefault(entry => shape.PlaceOf(entry.Key) is var known && known >= 0 && known < place) ?? mapping.Entries[0];
         var stands = before.KeySpot.Column - 1;
-        var line = lines.LastOf(before.KeySpot.Line, stands, listMayHang: true);
-        var end = lines.LineEndAt(line);
-        var below = Below(line, stands + 2, item);
-        return below with { Text = below.Text.StartsWith(end, StringComparison.Ordinal) ? end + new string(' ', stands) + key + ":" + below.Text : new string(' ', stands) + key + ":" + end + below.Text };
+        return (lines.LastOf(before.KeySpot.Line, stands, listMayHang: true), stands);
     }
 
-    private TextEdit InsteadOf(MappingNode mapping, string key, Node value, IReadOnlyList<string> item)
+    /// <summary>The change that puts a single value at the top of the record, where its key belongs.</summary>
+    internal TextEdit NewValue(Shape shape, string key, string yaml)
+    {
+        var (line, stands) = PlaceFor(Root, shape, key);
+        var end = lines.LineEndAt(line);
+        var at = lines.Behind(line);
+        var text = new string(' ', stands) + key + ": " + yaml;
+        return new TextEdit(at, 0, at > 0 && source.Text[at - 1] is not ('\n' or '\r') ? end + text : text + end);
+    }
+
+    private TextEdit InsteadOf(MappingNode mapping, string key, Node value, IReadOnlyList<IReadOnlyList<string>> items)
     {
         var entry = mapping.Entries.Single(known => known.Key == key);
         var colon = source.Text.IndexOf(':', source.OffsetOf(entry.KeySpot));
         var blanks = entry.KeySpot.Column - 1 + 2;
         var end = lines.LineEndAt(entry.KeySpot.Line);
         var until = value is SequenceNode ? source.Text.IndexOf(']', source.OffsetOf(value.Spot)) + 1 : Math.Max(source.EndOf(value.Spot), colon + 1);
-        return new TextEdit(colon + 1, until - colon - 1, string.Concat(item.Select((part, i) => end + new string(' ', blanks) + (i == 0 ? "- " : "  ") + part)));
+        return new TextEdit(colon + 1, until - colon - 1, string.Concat(items.SelectMany(item => item.Select((part, i) => end + new string(' ', blanks) + (i == 0 ? "- " : "  ") + part))));
     }
 
-    private EditOutcome Checked(string text, string added, string byHand)
+    private EditOutcome Checked(string text, IReadOnlyList<string> added, string byHand)
     {
-        var again = reader.Read(source.Path, Encoding.UTF8.GetBytes(text), form, ReadingLimits.Usual);
-        var key = added[..Math.Max(added.LastIndexOf('#'), 0)];
-        return again.Root is { } after && !again.Findings.Any(finding => finding.Severity == Severity.Error)
-            && NodeTrail.IsMoreBy(root, after, WasEmpty(key) ? [added, key] : [added]) && NodeTrail.Of(after).Any(entry => entry.Path.StartsWith(added, StringComparison.Ordinal))
+        var key = added[0][..Math.Max(added[0].LastIndexOf('#'), 0)];
+        return ReadAgain(text) is { } after
+            && NodeTrail.IsMoreBy(Root, after, WasEmpty(key) ? [.. added, key] : added) && NodeTrail.HoldsAll(after, added)
             ? EditOutcome.Of(text)
             : EditOutcome.Refused("the record is laid out in a way that this entry cannot be put into without touching more than itself", $"write it by hand: {byHand}");
     }
 
-    private bool WasEmpty(string path) => path.Length > 0 && NodeTrail.Of(root).Any(entry => entry.Path == path);
+    /// <summary>What a changed text says, or null when it cannot be read.</summary>
+    internal MappingNode? ReadAgain(string text)
+    {
+        var again = reader.Read(source.Path, Encoding.UTF8.GetBytes(text), form, ReadingLimits.Usual);
+        return again.Findings.Any(finding => finding.Severity == Severity.Error) ? null : again.Root;
+    }
+
+    private bool WasEmpty(string path) => path.Length > 0 && NodeTrail.Of(Root).Any(entry => entry.Path == path);
 
     private static Node? ValueOf(MappingNode mapping, string key) => mapping.Entries.FirstOrDefault(entry => entry.Key == key)?.Value;
 

@@ -35,6 +35,9 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     /// <summary>A collection of which only some boards are looked at.</summary>
     public CollectionFolder Only(IReadOnlyList<string> boards) => new(Root, boards, Designs);
 
+    /// <summary>A collection with one design more, which need not be on disk yet.</summary>
+    public CollectionFolder WithDesign(string path) => new(Root, Boards, [.. Designs.Append(path).Order(StringComparer.Ordinal)]);
+
     /// <summary>The root of the collection that a file belongs to: the nearest folder above with a collection file, else the file's own.</summary>
     public static string RootOf(string file)
     {

@@ -15,9 +15,9 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
     public NodeReading Read(string path, FileForm form)
     {
         var limits = options.Limits;
-        if (options.Instead is { } other && other.Path == path)
+        if (options.Instead.TryGetValue(path, out var other))
         {
-            return nodes.Read(path, Encoding.UTF8.GetBytes(other.Text), form, limits);
+            return nodes.Read(path, Encoding.UTF8.GetBytes(other), form, limits);
         }
 
         try

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Collections;
@@ -12,6 +13,6 @@ internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, 
     /// <summary>Whether families and lives are kept of each board; a check alone does not ask for them.</summary>
     public bool ForStatistics { get; init; } = true;
 
-    /// <summary>A file that is taken to hold another text than it does on disk, to see what would follow from a change; or null.</summary>
-    public (string Path, string Text)? Instead { get; init; }
+    /// <summary>Files that are taken to hold another text than they do on disk, or to be there at all, to see what would follow from a change; by path.</summary>
+    public IReadOnlyDictionary<string, string> Instead { get; init; } = FrozenDictionary<string, string>.Empty;
 }

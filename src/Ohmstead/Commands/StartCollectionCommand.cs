@@ -1,0 +1,96 @@
+using System.CommandLine;
+using Ohmstead.Collections;
+using Ohmstead.Output;
+using Ohmstead.Records.Binding;
+using Ohmstead.Starting;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Starts a collection: a folder that is ready to be committed.</summary>
+internal sealed class StartCollectionCommand(Terminal terminal)
+{
+    private readonly Argument<string> folder = new("FOLDER") { Description = "Where it shall lie; this folder when not given.", DefaultValueFactory = _ => "." };
+    private readonly Option<string> name = new("--name") { Description = "The name of the collection.", HelpName = "TEXT", Required = true };
+    private readonly Option<string?> board = new("--board") { Description = "The number of the first board; the initials of the name and 0001 when not given.", HelpName = "NUMBER" };
+    private readonly SharedOptions shared = new();
+
+    public Command Build()
+    {
+        var command = new Command(
+            "collection",
+            """
+            Start a collection: its files with an example each, a first board, the schemas, and what editors and Git need.
+            A file that is there already is named and left alone.
+
+            Examples:
+              ohmstead start collection --name "Saltmarsh Point weather collection"
+              ohmstead start collection lighthouse --name "Fog signal electronics" --board FS-001
+            """)
+        { folder, name, board, shared.AsOf };
+        command.SetAction(parsed => shared.Read(parsed, terminal.Error) is { } run
+            ? Start(Path.GetFullPath(parsed.GetValue(folder)!), parsed.GetValue(name)!.Trim(), parsed.GetValue(board), run.Today)
+            : ExitCode.Usage);
+        return command;
+    }
+
+    private int Start(string root, string called, string? number, DateOnly today)
+    {
+        var first = number ?? CollectionFiles.FirstNumber(called);
+        var fault = called.Length == 0 ? "the name of a collection is empty; write --name \"Saltmarsh Point weather collection\""
+            : called.Any(char.IsControl) ? "the name of a collection has a control character; write it on one line"
+            : NameRules.Fault(first) is { } problem ? $"'{first}' cannot be the number of a board: {problem}"
+            : File.Exists(root) ? $"'{root}' is a file; name a folder"
+            : null;
+        if (fault is not null)
+        {
+            terminal.Error.WriteLine(Printable.Of(fault));
+            return ExitCode.Usage;
+        }
+
+        var hasBoards = Directory.Exists(root) && CollectionFolder.Open(root).Boards.Count > 0;
+        var above = RepositoryAbove(root);
+        var files = CollectionFiles.Of(called, hasBoards ? null : first, today).Concat(above is null ? CollectionFiles.OfRepository : []).ToArray();
+        var left = 0;
+        foreach (var file in files)
+        {
+            var fate = NewFiles.Write(root, file);
+            left += fate == NewFiles.Fate.LeftAlone ? 1 : 0;
+            var to = fate == NewFiles.Fate.LeftAlone ? terminal.Error : terminal.Out;
+            to.WriteLine(Printable.Of($"{file.Path}: {(fate switch { NewFiles.Fate.Written => "written", NewFiles.Fate.Same => "there already, the same", _ => "there already, left alone" })}"));
+        }
+
+        Next(above);
+        return left > 0 ? ExitCode.Incomplete : ExitCode.Clean;
+    }
+
+    private void Next(string? above)
+    {
+        if (above is not null)
+        {
+            terminal.Out.WriteLine(Printable.Of($"no hook and no workflow: the folder lies in the repository {above}, which looks for its own"));
+            return;
+        }
+
+        terminal.Out.WriteLine("to check every commit: git config core.hooksPath .githooks");
+        terminal.Out.WriteLine("for the workflow: set the variable OHMSTEAD_REPOSITORY of the repository to the owner/name that holds the program");
+    }
+
+    // The folder of a repository that lies further up; a repository of the collection's own is not one.
+    private static string? RepositoryAbove(string root)
+    {
+        if (Path.Exists(Path.Combine(root, ".git")))
+        {
+            return null;
+        }
+
+        for (var folder = Path.GetDirectoryName(root); folder is not null; folder = Path.GetDirectoryName(folder))
+        {
+            if (Path.Exists(Path.Combine(folder, ".git")))
+            {
+                return folder;
+            }
+        }
+
+        return null;
+    }
+}

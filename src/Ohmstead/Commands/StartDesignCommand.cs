@@ -1,0 +1,140 @@
+using System.CommandLine;
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Collections;
+using Ohmstead.Output;
+using Ohmstead.Records.Binding;
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Text;
+using Ohmstead.Starting;
+using Ohmstead.Writing;
+using Ohmstead.Yaml;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Starts a design out of what one board lists, so that the next board of its kind need not list it again.</summary>
+internal sealed class StartDesignCommand(Terminal terminal)
+{
+    private readonly Argument<string> name = new("NAME") { Description = "The name of the new design, such as pulse-shaper." };
+    private readonly Option<string> from = new("--from") { Description = "The board whose parts, points and hazards become the design's.", HelpName = "BOARD", Required = true };
+    private readonly Option<string?> title = new("--name") { Description = "What it is; the board's title when not given.", HelpName = "TEXT" };
+    private readonly Option<bool> trial = new("--trial", "--dry") { Description = "Say what would be moved, and write nothing." };
+    private readonly SharedOptions shared = new();
+
+    public Command Build()
+    {
+        var command = new Command(
+            "design",
+            """
+            Start a design out of a board: the lines of its parts, points and hazards move as they stand, and the board names the design.
+            Readings, work, serial and date codes stay with the board, and every verdict stays what it was.
+
+            Examples:
+              ohmstead start design pulse-shaper --from SP-0019
+              ohmstead start design pulse-shaper --from SP-0019 --name "Wind pulse shaper" --trial
+            """)
+        { name, from, title, trial, shared.Folder, shared.AsOf };
+        command.SetAction(parsed =>
+        {
+            if (shared.Read(parsed, terminal.Error) is not { } run || SharedOptions.OpenBoards(parsed.GetValue(shared.Folder)!, terminal.Error) is not { } files
+                || BoardFinder.Find(files.Root, parsed.GetValue(from)!, run, terminal.Error) is not { } board)
+            {
+                return ExitCode.Usage;
+            }
+
+            var wanted = parsed.GetValue(name)!;
+            return Taken(wanted, files) is { } taken ? Refuse(taken, null, ExitCode.Usage) : Split(parsed, board, wanted, run);
+        });
+        return command;
+    }
+
+    private static string? Taken(string wanted, CollectionFolder files) => NameRules.Fault(wanted) is { } problem ? $"'{wanted}' cannot be the name of a design: {problem}"
+        : files.Designs.FirstOrDefault(path => Appearance.Of(Path.GetFileNameWithoutExtension(path)).Equals(Appearance.Of(wanted), StringComparison.OrdinalIgnoreCase)) is { } there
+            ? $"there is {there}, which is '{wanted}' or can be taken for it" : null;
+
+    private int Split(ParseResult parsed, FoundBoard board, string wanted, RunOptions run)
+    {
+        var path = board.Assessment.Board.Path;
+        var designPath = $"designs/{wanted}.md";
+        return RecordFile.Change(board.Files.Full(path), text =>
+        {
+            if (RecordEditor.Open(path, text, FileForm.Markdown, new YamlNodeReader(), out _) is not { } editor)
+            {
+                return (null, Refuse($"{path} holds what cannot be read; mend it first, 'check' says where", null, ExitCode.Findings));
+            }
+
+            var remark = File.Exists(board.Files.Full("schema/design.schema.json")) ? "yaml-language-server: $schema=../schema/design.schema.json" : null;
+            var split = DesignSplitter.Split(editor, wanted, parsed.GetValue(title) ?? board.Assessment.Board.Title.Value, remark, new YamlNodeReader());
+            if (split.Refusal is { } refusal)
+            {
+                return (null, Refuse($"{path}: {refusal.Message}", refusal.NextStep, ExitCode.Findings));
+            }
+
+            if (!IsJudgedAlike(board, run, designPath, split))
+            {
+                return (null, ExitCode.Findings);
+            }
+
+            if (!parsed.GetValue(trial))
+            {
+                // The design first: a board whose own list stands beside a design of the same parts is still right.
+                RecordFile.Create(board.Files.Full(designPath), split.Design!);
+            }
+
+            Tell(parsed.GetValue(trial), path, designPath, wanted, split);
+            return (parsed.GetValue(trial) ? null : split.Board, ExitCode.Clean);
+        });
+    }
+
+    private bool IsJudgedAlike(FoundBoard board, RunOptions run, string designPath, DesignSplit split)
+    {
+        var path = board.Assessment.Board.Path;
+        var (before, found) = Judge(board.Files, run);
+        var (after, result) = Judge(
+            board.Files.WithDesign(designPath), run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = split.Board!, [designPath] = split.Design! } });
+        if (!JudgedFiles.AreSound(terminal, found, result, [path, designPath]))
+        {
+            return false;
+        }
+
+        if (before is null || after is null || SameVerdicts.Difference(before, after) is not { } difference)
+        {
+            return before is not null && after is not null;
+        }
+
+        Refuse($"{path}: {difference}; nothing was written", null, ExitCode.Findings);
+        return false;
+    }
+
+    private void Tell(bool isTrial, string path, string designPath, string wanted, DesignSplit split)
+    {
+        var (made, named) = isTrial ? ("would be written", "would name") : ("written", "names");
+        terminal.Out.WriteLine(Printable.Of(string.Create(CultureInfo.InvariantCulture, $"{designPath}: {made}, {split.Parts} parts, {split.Points} points, {split.Hazards} hazards")));
+        terminal.Out.WriteLine(Printable.Of($"{path}: {named} the design '{wanted}'; every verdict stays what it was"));
+        if (split.Kept.Count > 0)
+        {
+            terminal.Out.WriteLine(Printable.Of($"  kept on the board as well, for their date codes: {string.Join(", ", split.Kept)}"));
+        }
+
+        terminal.Out.WriteLine("  remarks went along with their parts: look whether one speaks of this unit alone");
+    }
+
+    private int Refuse(string problem, string? next, int exit)
+    {
+        terminal.Error.WriteLine(Printable.Of(problem));
+        if (next is not null)
+        {
+            terminal.Error.WriteLine(Printable.Of($"  = {next}"));
+        }
+
+        return exit;
+    }
+
+    private static (BoardAssessment? Board, RunResult Result) Judge(CollectionFolder files, RunOptions run)
+    {
+        BoardAssessment? board = null;
+        var result = new CollectionRun(files, run).Run(null, _ => assessment => board = assessment);
+        return (board, result);
+    }
+}

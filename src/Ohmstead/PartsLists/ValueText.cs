@@ -1,0 +1,189 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Ohmstead.Electronics;
+using Ohmstead.Electronics.Markings;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Binding;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.PartsLists;
+
+/// <summary>Reads the value of a part with what stands beside it: <c>4u7</c>, <c>100n 63V</c>, <c>10k 1%</c>, <c>2200uF/25V</c>, <c>BC-17</c>.</summary>
+/// <remarks>Each word must be understood by itself and say another thing than the rest; what is left over is a fault, never a guess.</remarks>
+internal static partial class ValueText
+{
+    /// <summary>Reads a value.</summary>
+    /// <param name="text">The cell.</param>
+    /// <param name="kind">The kind of the part, which decides what its main quantity is.</param>
+    /// <param name="unit">The unit of a bare figure, or null where one is a fault.</param>
+    /// <returns>Keys of a part with their values as records have them, or what is wrong and what to write.</returns>
+    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault, string? NextStep) Read(string text, string kind, string? unit)
+    {
+        if (IsNamed(kind))
+        {
+            return ([("type", text)], null, null);
+        }
+
+        var dimension = PartBinding.MainDimension(kind);
+        var values = new List<(string Key, string Value)>();
+        var said = WithoutKind(text, kind);
+        foreach (var word in Words(said, dimension, unit))
+        {
+            var (read, fault) = One(word, kind, dimension, unit);
+            if (read.Count == 0)
+            {
+                // A diode, a relay or a lamp is often listed by its type, which reads like no quantity.
+                return MayBeNamed(kind) ? ([("type", text)], null, null) : ([], Told(text, word, fault), fault?.NextStep is { } next ? $"write {next}" : "write such as 100n 63V, 10k 1%, 2200uF/25V, and anything else into a column of its own");
+            }
+
+            if (read.FirstOrDefault(one => values.Exists(known => known.Key == one.Key)) is { Key: { } twice })
+            {
+                return ([], $"'{CsvTableReader.Excerpt(text)}' gives {twice} twice", "say it once");
+            }
+
+            values.AddRange(read);
+        }
+
+        return (values, null, null);
+    }
+
+    /// <summary>The kind that a text tells beyond doubt: the temperature code of a ceramic, or the name of a kind; null when it tells none.</summary>
+    /// <param name="text">What is written of the part.</param>
+    /// <param name="candidates">The kinds that its reference allows.</param>
+    public static string? KindOf(string text, IReadOnlyList<string> candidates)
+    {
+        foreach (var word in Blanks().Split(text).Where(word => word.Length is 3 or 4))
+        {
+            if (CeramicCode.Parse(word).Is(out var code, out _))
+            {
+                var ceramic = code.Value is TemperatureCharacteristic.Linear ? "ceramic class 1" : "ceramic class 2";
+                if (candidates.Contains(ceramic, StringComparer.Ordinal))
+                {
+                    return ceramic;
+                }
+            }
+        }
+
+        // A word such as paper or lamp may speak of something else than the part; these do not.
+        return candidates.Where(kind => kind.Contains(' ', StringComparison.Ordinal) || kind is "tantalum" or "mica" or "potentiometer" or "transformer" or "transistor" or "valve" or "regulator")
+            .OrderByDescending(kind => kind.Length).FirstOrDefault(kind => At(text, kind) >= 0);
+    }
+
+    // What is known by its type number alone; a voltage in it (as in a name) is no rating.
+    private static bool IsNamed(string kind) => kind is "transistor" or "germanium transistor" or "integrated circuit" or "memory" or "valve" or "display" or "connector" or "switch" or "other";
+
+    private static bool MayBeNamed(string kind) => PartKind.Family(kind) is PartFamily.Other or PartFamily.Coil || kind is "transformer" or "crystal" or "thermistor";
+
+    private static string WithoutKind(string text, string kind) => At(text, kind) is >= 0 and var at ? text.Remove(at, kind.Length).Trim() : text;
+
+    // Where the words of a kind stand in a text by themselves, or -1.
+    private static int At(string text, string kind)
+    {
+        var at = text.IndexOf(kind, StringComparison.OrdinalIgnoreCase);
+        return at >= 0 && (at == 0 || !char.IsLetterOrDigit(text[at - 1])) && (at + kind.Length == text.Length || !char.IsLetterOrDigit(text[at + kind.Length])) ? at : -1;
+    }
+
+    private static (IReadOnlyList<(string Key, string Value)> Read, ParseFault? Fault) One(string word, string kind, Dimension dimension, string? unit)
+    {
+        if (word.EndsWith('%') || word[0] is '±' || word.StartsWith("+/-", StringComparison.Ordinal) || word.StartsWith("+-", StringComparison.Ordinal))
+        {
+            return Tolerance.Parse(word, dimension).Is(out var tolerance, out var wrong) ? ([("tolerance", tolerance.ToString())], null) : ([], wrong);
+        }
+
+        ParseFault? fault = null;
+        if (dimension is not (Dimension.Voltage or Dimension.Number))
+        {
+            if (QuantityText.Parse(word, dimension).Is(out var main, out fault)
+                || (unit is not null && fault.Kind == ParseFaultKind.UnitMissing && QuantityText.Parse($"{word} {unit}", dimension).Is(out main, out _)))
+            {
+                return ([(Key(dimension), QuantityText.Format(main))], null);
+            }
+
+            if (dimension is Dimension.Capacitance or Dimension.Resistance && LetterCode.Parse(word, dimension).Is(out var marking, out _)
+                && marking is { IsCertain: true, Readings: [{ Value: { Tolerance: { } marked } value }] })
+            {
+                return ([(Key(dimension), QuantityText.Format(value.Nominal)), ("tolerance", marked.ToString())], null);
+            }
+        }
+
+        return Beside(word, kind, dimension) is ({ } key, { } beside) ? ([(key, beside)], null) : ([], fault);
+    }
+
+    private static (string? Key, string? Value) Beside(string word, string kind, Dimension dimension)
+    {
+        var plain = word.EndsWith("DC", StringComparison.OrdinalIgnoreCase) ? word[..^2] : word;
+        if (QuantityText.Parse(plain, Dimension.Voltage).Is(out var volts, out _))
+        {
+            return ("rated_voltage", QuantityText.Format(volts));
+        }
+
+        if (Fraction().Match(word) is { Success: true } fraction && decimal.Parse(fraction.Groups[2].Value, CultureInfo.InvariantCulture) is > 0m and var below)
+        {
+            return ("power", QuantityText.Format(new Quantity(decimal.Parse(fraction.Groups[1].Value, CultureInfo.InvariantCulture) / below, Dimension.Power)));
+        }
+
+        if (QuantityText.Parse(word, Dimension.Power).Is(out var watts, out _))
+        {
+            return ("power", QuantityText.Format(watts));
+        }
+
+        if (Degrees().IsMatch(word) && QuantityText.Parse(word, Dimension.Temperature).Is(out var hot, out _))
+        {
+            return ("temperature", QuantityText.Format(hot));
+        }
+
+        if (dimension != Dimension.Current && QuantityText.Parse(word, Dimension.Current).Is(out var amperes, out _))
+        {
+            return ("current", QuantityText.Format(amperes));
+        }
+
+        return dimension != Dimension.Capacitance ? (null, null)
+            : kind == "suppression capacitor" && Vocabulary.SafetyClasses.FirstOrDefault(known => known.Equals(word, StringComparison.OrdinalIgnoreCase)) is { } safety ? ("safety_class", safety)
+            : kind.StartsWith("ceramic", StringComparison.Ordinal) && Vocabulary.Materials.FirstOrDefault(known => known == Ceramic(word)) is { } material ? ("material", material)
+            : (null, null);
+    }
+
+    private static string Ceramic(string word) => word.ToUpperInvariant() switch { "NP0" or "NPO" or "COG" => "C0G", var other => other };
+
+    private static string Key(Dimension dimension) => dimension switch
+    {
+        Dimension.Capacitance => "capacitance",
+        Dimension.Resistance => "resistance",
+        Dimension.Inductance => "inductance",
+        Dimension.Frequency => "frequency",
+        _ => "current",
+    };
+
+    // A figure and its unit may stand apart (100 nF), two words may be joined by a slash (2200uF/25V), and -10/+50 % is one word.
+    private static IEnumerable<string> Words(string text, Dimension dimension, string? unit)
+    {
+        var joined = FigureAndUnit().Replace(text, "$1$2");
+        foreach (var word in Blanks().Split(joined).Where(word => word.Length > 0))
+        {
+            var pieces = word.Split('/', StringSplitOptions.RemoveEmptyEntries);
+            var isOne = pieces.Length < 2 || word.Contains('%', StringComparison.Ordinal) && word[0] is '+' or '-' or '±' || Fraction().IsMatch(word)
+                || QuantityText.Parse(word, dimension == Dimension.Number ? Dimension.Voltage : dimension).Is(out _, out _) || (unit is null && pieces.Any(piece => piece.All(char.IsAsciiDigit)));
+            foreach (var piece in isOne ? [word] : pieces)
+            {
+                yield return piece;
+            }
+        }
+    }
+
+    private static string Told(string text, string word, ParseFault? fault) =>
+        fault is { Kind: not ParseFaultKind.NotUnderstood and not ParseFaultKind.UnitUnknown } ? fault.Message
+        : word == text ? $"'{CsvTableReader.Excerpt(word)}' is not understood as a value" : $"'{CsvTableReader.Excerpt(word)}' in '{CsvTableReader.Excerpt(text)}' is not understood";
+
+    [GeneratedRegex(@"[;\s]+|,(?=\s|$)", RegexOptions.CultureInvariant)]
+    private static partial Regex Blanks();
+
+    [GeneratedRegex(@"(?<=^|[\s;/±+-])(\d[\d.,]*)[ \u00A0\u2009\u202F]+((?:[A-Za-z%\u00B5\u03BC\u03A9\u2126\u00B0]+)(?=$|[\s;,/]))", RegexOptions.CultureInvariant)]
+    private static partial Regex FigureAndUnit();
+
+    [GeneratedRegex(@"^(\d{1,2})/(\d{1,2})W$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Fraction();
+
+    [GeneratedRegex(@"^\d{2,3}\s*(°C|℃|degC|C)$", RegexOptions.CultureInvariant)]
+    private static partial Regex Degrees();
+}

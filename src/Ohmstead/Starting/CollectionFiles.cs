@@ -1,0 +1,56 @@
+using Ohmstead.Electronics;
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Schemas;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.Starting;
+
+/// <summary>A file that a new collection begins with.</summary>
+/// <param name="Path">The path from the root of the collection.</param>
+/// <param name="Text">What it holds.</param>
+/// <param name="IsProgram">True for what the system must be allowed to run.</param>
+internal sealed record StartingFile(string Path, string Text, bool IsProgram = false);
+
+/// <summary>The files a collection begins with: records that are valid as they stand, their schemas, and what editors and Git need to know.</summary>
+internal static class CollectionFiles
+{
+    /// <summary>What a repository looks for at its own root; left out where the collection lies inside a repository.</summary>
+    public static IReadOnlyList<StartingFile> OfRepository { get; } =
+    [
+        new(".githooks/pre-commit", Template("pre-commit"), IsProgram: true),
+        new(".github/workflows/collection.yml", Template("collection.yml")),
+    ];
+
+    /// <summary>Everything else.</summary>
+    /// <param name="name">The name of the collection.</param>
+    /// <param name="board">The number of the first board, or null where boards are there already.</param>
+    /// <param name="today">The day it came.</param>
+    public static IReadOnlyList<StartingFile> Of(string name, string? board, DateOnly today) =>
+    [
+        new("collection.yaml", Template("collection.yaml").Replace("{{name}}", FlowText.Scalar(name), StringComparison.Ordinal)),
+        new("instruments.yaml", Template("instruments.yaml")),
+        new("stock.yaml", Template("stock.yaml")),
+        .. board is null ? [] : new[] { new StartingFile($"boards/{board}.md", FirstBoard(board, today)) },
+        .. FileShapes.All.Select(file => SchemaFiles.FileName(file.SchemaName)).Zip(FileShapes.All, (file, schema) => new StartingFile("schema/" + file, SchemaFiles.Read(schema.SchemaName))),
+        new(".vscode/settings.json", Template("editor-settings.json")),
+        new(".gitattributes", Template("gitattributes")),
+        new(".gitignore", Template("gitignore")),
+    ];
+
+    /// <summary>The number of a first board: the initials of the first two words of the name, and 0001.</summary>
+    public static string FirstNumber(string name)
+    {
+        var initials = string.Concat(name.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(word => word[0]).Where(char.IsAsciiLetter).Take(2)).ToUpperInvariant();
+        return (initials.Length == 0 ? "B" : initials) + "-0001";
+    }
+
+    private static string FirstBoard(string board, DateOnly today) =>
+        Template("board.md").Replace("{{board}}", board, StringComparison.Ordinal).Replace("{{date}}", IsoDate.Text(today), StringComparison.Ordinal);
+
+    private static string Template(string name)
+    {
+        using var stream = typeof(CollectionFiles).Assembly.GetManifestResourceStream("start/" + name)!;
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+}

@@ -1,0 +1,40 @@
+using Ohmstead.Collections;
+using Ohmstead.Commands;
+using Ohmstead.Output;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Writing;
+
+/// <summary>Judges texts before they are written: what they would bring that is wrong is told, and then nothing is written.</summary>
+internal static class JudgedFiles
+{
+    /// <summary>Tells every error that the texts would add to the files they stand for.</summary>
+    /// <param name="terminal">Where it is told.</param>
+    /// <param name="before">What the run without them found; null where the files are not there yet.</param>
+    /// <param name="after">What the run with them found.</param>
+    /// <param name="paths">The files.</param>
+    /// <returns>Whether nothing is wrong.</returns>
+    public static bool AreSound(Terminal terminal, RunResult? before, RunResult after, IReadOnlyCollection<string> paths)
+    {
+        var against = after.Findings.Where(finding => paths.Contains(finding.Place.Path) && finding.Severity == Severity.Error && !IsKnown(before, finding)).ToArray();
+        foreach (var finding in against)
+        {
+            terminal.Error.WriteLine(Printable.Of($"{finding.Place}: {finding.Message} [{finding.Check}]"));
+            if (finding.NextStep is { } next)
+            {
+                terminal.Error.WriteLine(Printable.Of($"  = {next}"));
+            }
+        }
+
+        if (against.Length > 0)
+        {
+            terminal.Error.WriteLine("nothing was written");
+        }
+
+        return against.Length == 0;
+    }
+
+    // Findings of other lines move with the lines; the check and the words stay.
+    private static bool IsKnown(RunResult? before, Finding finding) =>
+        before is not null && before.Findings.Any(known => known.Place.Path == finding.Place.Path && known.Check == finding.Check && known.Message == finding.Message);
+}
