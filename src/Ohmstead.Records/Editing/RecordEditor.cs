@@ -151,14 +151,19 @@ public sealed class RecordEditor
     private EditOutcome Checked(string text, string added, string byHand)
     {
         var again = reader.Read(source.Path, Encoding.UTF8.GetBytes(text), form, ReadingLimits.Usual);
-        var key = added[..Math.Max(added.LastIndexOf('#'), 0)];
-        return again.Root is { } after && !again.Findings.Any(finding => finding.Severity == Severity.Error)
-            && NodeTrail.IsMoreBy(root, after, WasEmpty(key) ? [added, key] : [added]) && NodeTrail.Of(after).Any(entry => entry.Path.StartsWith(added, StringComparison.Ordinal))
+        return again.Root is { } after && !again.Findings.Any(finding => finding.Severity == Severity.Error) && Adds(NodeTrail.Of(after), added)
             ? EditOutcome.Of(text)
             : EditOutcome.Refused("the record is laid out in a way that this entry cannot be put into without touching more than itself", $"write it by hand: {byHand}");
     }
 
-    private bool WasEmpty(string path) => path.Length > 0 && NodeTrail.Of(root).Any(entry => entry.Path == path);
+    private bool Adds(IReadOnlyList<(string Path, string Text)> after, string added)
+    {
+        // An empty list stands in the trail by its own path, which goes with the first item.
+        var before = NodeTrail.Of(root);
+        var list = added[..Math.Max(added.LastIndexOf('#'), 0)];
+        var wasEmpty = list.Length > 0 && before.Any(entry => entry.Path == list);
+        return NodeTrail.IsMoreBy(before, after, wasEmpty ? [added, list] : [added]) && after.Any(entry => entry.Path.StartsWith(added, StringComparison.Ordinal));
+    }
 
     private static Node? ValueOf(MappingNode mapping, string key) => mapping.Entries.FirstOrDefault(entry => entry.Key == key)?.Value;
 

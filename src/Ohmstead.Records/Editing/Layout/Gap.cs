@@ -10,6 +10,9 @@ internal sealed class Gap
     /// <summary>Whether a colon ends a key here.</summary>
     internal bool HasColon { get; private set; }
 
+    /// <summary>How far behind the token before the colon ends; 0 where there is none.</summary>
+    internal int ColonWidth { get; private set; }
+
     /// <summary>Whether a comma ends an entry here.</summary>
     internal bool HasComma { get; private set; }
 
@@ -59,6 +62,7 @@ internal sealed class Gap
                     break;
                 case ':' when !gap.HasColon && !gap.HasComma:
                     gap.HasColon = true;
+                    gap.ColonWidth = at + 1 - from;
                     (at, line) = (at + 1, isFirst ? at + 1 : line);
                     break;
                 case ',' when !gap.HasComma:

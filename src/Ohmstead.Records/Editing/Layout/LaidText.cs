@@ -9,7 +9,6 @@ internal sealed class LaidText
     private readonly SourceText source;
     private readonly FileForm form;
     private readonly FrontMatter front;
-    private readonly string lineEnd;
     private readonly IReadOnlyList<Token> tokens;
     private readonly Gap[] gaps;
 
@@ -20,11 +19,14 @@ internal sealed class LaidText
         this.front = front;
         this.tokens = tokens;
         this.gaps = gaps;
-        lineEnd = EndsInTwo(source.Text.AsSpan(front.BodyStart)) || EndsInTwo(source.Text) ? "\r\n" : "\n";
+        LineEnd = EndsInTwo(source.Text.AsSpan(front.BodyStart)) || EndsInTwo(source.Text) ? "\r\n" : "\n";
     }
 
     /// <summary>All remarks in order, with those that stand behind the sign of a block of text.</summary>
     internal IEnumerable<string> Remarks => tokens.SelectMany((token, i) => gaps[i].Remarks.Concat(token.Kind == TokenKind.Block ? [FirstLine(token)] : []));
+
+    /// <summary>How its lines end.</summary>
+    internal string LineEnd { get; }
 
     /// <summary>Takes a text apart that was read before.</summary>
     /// <returns>Its parts, or null with the offset of something that has no place in a record.</returns>
@@ -55,17 +57,46 @@ internal sealed class LaidText
             return edits;
         }
 
-        var wanted = Placement.Of(source.Text, tokens, gaps, lineEnd);
+        var wanted = Placement.Of(source.Text, tokens, gaps, LineEnd);
         for (var i = 0; i < tokens.Count; i++)
         {
             Change(edits, i == 0 ? front.Start : tokens[i - 1].End, tokens[i].Start, wanted[i]);
             foreach (var inside in tokens[i].Inside ?? [])
             {
-                Change(edits, inside.Offset, inside.Offset + inside.Length, inside.Text.Replace("\n", lineEnd, StringComparison.Ordinal));
+                Change(edits, inside.Offset, inside.Offset + inside.Length, inside.Text.Replace("\n", LineEnd, StringComparison.Ordinal));
             }
         }
 
         return edits;
+    }
+
+    /// <summary>The offset behind the value of the entry whose key stands at an offset; behind the key where there is none.</summary>
+    internal int EndOf(int keyOffset)
+    {
+        var key = IndexOfKey(keyOffset);
+        var last = key;
+        while (!EndsEntry(tokens[key], tokens[last + 1]))
+        {
+            last++;
+        }
+
+        return last > key ? tokens[last].End : tokens[key].End + gaps[key + 1].ColonWidth;
+    }
+
+    private static bool EndsEntry(Token key, Token token) => key.Depth > 0
+        ? token.Depth == key.Depth && token.Kind is (TokenKind.Key or TokenKind.Close)
+        : token.Kind == TokenKind.End || !token.Level.IsWithin(key.Level) || (token.Kind == TokenKind.Key && token.Depth == 0 && ReferenceEquals(token.Level, key.Level));
+
+    private int IndexOfKey(int offset)
+    {
+        var (low, high) = (0, tokens.Count - 1);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = tokens[middle].Start < offset ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 
     private void Fences(List<TextEdit> edits)
@@ -75,8 +106,8 @@ internal sealed class LaidText
             return;
         }
 
-        Change(edits, 3, front.Start, lineEnd);
-        Change(edits, front.End + 3, front.BodyStart, lineEnd);
+        Change(edits, 3, front.Start, LineEnd);
+        Change(edits, front.End + 3, front.BodyStart, LineEnd);
     }
 
     private void Change(List<TextEdit> edits, int from, int to, string wanted)

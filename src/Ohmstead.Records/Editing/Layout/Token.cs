@@ -63,4 +63,8 @@ internal enum Join
 /// <param name="Column">How far in they stand in the text as it is.</param>
 /// <param name="Indent">How far in they shall stand.</param>
 /// <param name="Above">The block around it, or null.</param>
-internal sealed record Level(int Column, int Indent, Level? Above);
+internal sealed record Level(int Column, int Indent, Level? Above)
+{
+    /// <summary>Whether this block is another or stands in it.</summary>
+    internal bool IsWithin(Level other) => ReferenceEquals(this, other) || (Above?.IsWithin(other) ?? false);
+}
