@@ -18,6 +18,7 @@ internal static class CommandLine
           ohmstead why SP-0007 C12 --in records      tell a verdict in full
           ohmstead families records                  tell which families of parts fail
           ohmstead enter SP-0007 C12 391uF 1.4ohm    enter a reading, and judge it
+          ohmstead tidy records                      bring records into the one layout
           ohmstead why L-022 --in records           tell all about a lot in the drawer
           ohmstead ahead records                     tell what falls due in the year ahead
           ohmstead fit SP-0013 C1 --in records       what would fit a place, out of the drawer
@@ -64,6 +65,7 @@ internal static class CommandLine
             new DecideCommand(terminal).Build(),
             new WorkCommand(terminal).Build(),
             new WaitCommand(terminal).Build(),
+            new TidyCommand(terminal, interruption).Build(),
             new AheadCommand(terminal).Build(),
             new FitCommand(terminal).Build(),
             new MarkingCommand(terminal).Build(),

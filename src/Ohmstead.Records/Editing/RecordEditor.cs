@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Ohmstead.Records.Editing.Layout;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
@@ -152,9 +153,15 @@ public sealed class RecordEditor
     {
         var again = reader.Read(source.Path, Encoding.UTF8.GetBytes(text), form, ReadingLimits.Usual);
         return again.Root is { } after && !again.Findings.Any(finding => finding.Severity == Severity.Error) && Adds(NodeTrail.Of(after), added)
-            ? EditOutcome.Of(text)
+            ? EditOutcome.Of(Folded(text, after))
             : EditOutcome.Refused("the record is laid out in a way that this entry cannot be put into without touching more than itself", $"write it by hand: {byHand}");
     }
+
+    // In a record that is tidy a new entry is, too: a long one is folded.
+    private string Folded(string text, MappingNode after) =>
+        LaidText.Of(source.Path, text, form, after, out _)?.Edits() is { Count: > 0 } && LaidText.Of(source.Path, source.Text, form, root, out _)?.Edits() is { Count: 0 }
+            ? RecordLayout.Of(source.Path, text, form, reader).Text
+            : text;
 
     private bool Adds(IReadOnlyList<(string Path, string Text)> after, string added)
     {
