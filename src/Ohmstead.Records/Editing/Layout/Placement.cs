@@ -151,7 +151,8 @@ internal sealed class Placement
     private int IndentOf(Remark remark, int i)
     {
         var token = tokens[i];
-        if (token.Join != Join.Line || i == 0)
+        // Below a key no block has ended yet.
+        if (token.Join != Join.Line || i == 0 || (!ReferenceEquals(token.Level, tokens[i - 1].Level) && token.Level.IsWithin(tokens[i - 1].Level)))
         {
             return token.Indent;
         }
