@@ -19,6 +19,7 @@ internal static class CommandLine
           ohmstead families records                  tell which families of parts fail
           ohmstead enter SP-0007 C12 391uF 1.4ohm    enter a reading, and judge it
           ohmstead bench SP-0007 --class C           walk over its capacitors, reading after reading
+          ohmstead tidy records                      bring records into the one layout
           ohmstead why L-022 --in records           tell all about a lot in the drawer
           ohmstead ahead records                     tell what falls due in the year ahead
           ohmstead fit SP-0013 C1 --in records       what would fit a place, out of the drawer
@@ -68,6 +69,7 @@ internal static class CommandLine
             new WorkCommand(terminal).Build(),
             new WaitCommand(terminal).Build(),
             new StartCommand(terminal).Build(),
+            new TidyCommand(terminal, interruption).Build(),
             new AheadCommand(terminal).Build(),
             new FitCommand(terminal).Build(),
             new MarkingCommand(terminal).Build(),

@@ -14,19 +14,16 @@ internal static class NodeTrail
         return trail;
     }
 
-    /// <summary>Whether a reading says all that another said, in the same order, and beside it only what lies below one of the paths.</summary>
-    internal static bool IsMoreBy(MappingNode before, MappingNode after, IReadOnlyList<string> added)
-    {
-        var rest = Of(after).Where(entry => !added.Any(path => IsBelow(entry.Path, path)));
-        return Of(before).Where(entry => !added.Any(path => IsBelow(entry.Path, path))).SequenceEqual(rest);
-    }
+    /// <summary>Whether a trail says all that another said, in the same order, and beside it only what lies below one of the paths.</summary>
+    internal static bool IsMoreBy(IReadOnlyList<(string Path, string Text)> before, IReadOnlyList<(string Path, string Text)> after, IReadOnlyList<string> added) =>
+        Beside(before, added).SequenceEqual(Beside(after, added));
 
-    /// <summary>Whether a reading says something at or below each of the paths.</summary>
-    internal static bool HoldsAll(MappingNode after, IReadOnlyList<string> paths)
-    {
-        var trail = Of(after);
-        return paths.All(path => trail.Any(entry => IsBelow(entry.Path, path)));
-    }
+    private static IEnumerable<(string Path, string Text)> Beside(IReadOnlyList<(string Path, string Text)> trail, IReadOnlyList<string> added) =>
+        trail.Where(entry => !added.Any(path => IsBelow(entry.Path, path)));
+
+    /// <summary>Whether a trail says something at or below each of the paths.</summary>
+    internal static bool HoldsAll(IReadOnlyList<(string Path, string Text)> trail, IReadOnlyList<string> paths) =>
+        paths.All(path => trail.Any(entry => IsBelow(entry.Path, path)));
 
     private static bool IsBelow(string path, string of) => path == of || (path.StartsWith(of, StringComparison.Ordinal) && path[of.Length] is '/' or '#');
 

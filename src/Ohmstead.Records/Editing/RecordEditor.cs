@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Ohmstead.Records.Editing.Layout;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
@@ -89,7 +90,7 @@ public sealed class RecordEditor
         return Into(Root, string.Empty, shape, "bench", [.. head.Select(entry => $"{entry.Key}: {FlowText.Scalar(entry.Value)}"), $"{key}:", $"  - {item}"]);
     }
 
-    /// <summary>Adds a key with a value to an item of a list that stands in braces on one line, such as the day a wait ended.</summary>
+    /// <summary>Adds a key with a value to an item of a list, such as the day a wait ended.</summary>
     /// <param name="list">The list at the top of the record.</param>
     /// <param name="index">The item, from 0.</param>
     /// <param name="key">The key, which the item does not hold yet.</param>
@@ -102,16 +103,33 @@ public sealed class RecordEditor
             return EditOutcome.Refused($"there is no such item in '{list}'", $"write it by hand: {added}");
         }
 
-        // Braces close where the text after the last value first shows one; what it lies in is checked when the text is read again.
-        var from = source.OffsetOf(last.Value.Spot) + (last.Value is ScalarNode ? last.Value.Spot.Length : 1);
-        var brace = item.IsFlow ? source.Text.AsSpan(from, source.LineEnd(last.Value.Spot.Line) - from).LastIndexOf('}') : -1;
-        if (brace < 0)
+        return (item.IsFlow ? BeforeBrace(last.Value, added) : BelowKey(item, added)) is { } edit
+            ? Checked(TextEdit.Apply(source.Text, edit), [$"/{list}#{Text(index)}/{key}"], added)
+            : EditOutcome.Refused($"the item on line {Text(item.Spot.Line)} does not end as an item in braces does", $"write it by hand: {added}");
+    }
+
+    // Behind a single value only space, or the next line of a folded item, may come before the brace. Behind a list the line's last brace is taken; what it
+    // lies in is checked when the text is read again.
+    private TextEdit? BeforeBrace(Node last, string added)
+    {
+        var from = source.OffsetOf(last.Spot) + last.Spot.Length;
+        if (last is ScalarNode)
         {
-            return EditOutcome.Refused($"the item on line {Text(item.Spot.Line)} does not stand in braces on one line", $"write it by hand: {added}");
+            return source.Text.AsSpan(from).TrimStart(" \r\n") is ['}', ..] ? new TextEdit(from, 0, ", " + added) : null;
         }
 
-        var at = source.Text.AsSpan(0, from + brace).TrimEnd(' ').Length;
-        return Checked(TextEdit.Apply(source.Text, new TextEdit(at, 0, ", " + added)), [$"/{list}#{Text(index)}/{key}"], added);
+        var brace = source.Text.AsSpan(from, source.LineEnd(last.Spot.Line) - from).LastIndexOf('}');
+        return brace < 0 ? null : new TextEdit(source.Text.AsSpan(0, from + brace).TrimEnd(' ').Length, 0, ", " + added);
+    }
+
+    private TextEdit BelowKey(MappingNode item, string added)
+    {
+        var stands = item.Entries[^1].KeySpot.Column - 1;
+        var line = lines.LastOf(item.Entries[^1].KeySpot.Line, stands, listMayHang: true);
+        var end = lines.LineEndAt(line);
+        var at = lines.Behind(line);
+        var text = new string(' ', stands) + added;
+        return new TextEdit(at, 0, at > 0 && source.Text[at - 1] is not ('\n' or '\r') ? end + text : text + end);
     }
 
     private EditOutcome Into(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<string> item) => IntoAll(mapping, path, shape, key, [item]);
@@ -183,10 +201,8 @@ public sealed class RecordEditor
 
     private EditOutcome Checked(string text, IReadOnlyList<string> added, string byHand)
     {
-        var key = added[0][..Math.Max(added[0].LastIndexOf('#'), 0)];
-        return ReadAgain(text) is { } after
-            && NodeTrail.IsMoreBy(Root, after, WasEmpty(key) ? [.. added, key] : added) && NodeTrail.HoldsAll(after, added)
-            ? EditOutcome.Of(text)
+        return ReadAgain(text) is { } after && Adds(NodeTrail.Of(after), added)
+            ? EditOutcome.Of(Folded(text, after))
             : EditOutcome.Refused("the record is laid out in a way that this entry cannot be put into without touching more than itself", $"write it by hand: {byHand}");
     }
 
@@ -197,7 +213,20 @@ public sealed class RecordEditor
         return again.Findings.Any(finding => finding.Severity == Severity.Error) ? null : again.Root;
     }
 
-    private bool WasEmpty(string path) => path.Length > 0 && NodeTrail.Of(Root).Any(entry => entry.Path == path);
+    // In a record that is tidy a new entry is, too: a long one is folded.
+    private string Folded(string text, MappingNode after) =>
+        LaidText.Of(source.Path, text, form, after, out _)?.Edits() is { Count: > 0 } && LaidText.Of(source.Path, source.Text, form, Root, out _)?.Edits() is { Count: 0 }
+            ? RecordLayout.Of(source.Path, text, form, reader).Text
+            : text;
+
+    private bool Adds(IReadOnlyList<(string Path, string Text)> after, IReadOnlyList<string> added)
+    {
+        // An empty list stands in the trail by its own path, which goes with the first item.
+        var before = NodeTrail.Of(Root);
+        var list = added[0][..Math.Max(added[0].LastIndexOf('#'), 0)];
+        var wasEmpty = list.Length > 0 && before.Any(entry => entry.Path == list);
+        return NodeTrail.IsMoreBy(before, after, wasEmpty ? [.. added, list] : added) && NodeTrail.HoldsAll(after, added);
+    }
 
     private static Node? ValueOf(MappingNode mapping, string key) => mapping.Entries.FirstOrDefault(entry => entry.Key == key)?.Value;
 

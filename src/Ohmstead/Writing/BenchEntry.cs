@@ -104,8 +104,8 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
 
     private void Verdicts(BoardAssessment? board, string[] lines, string entry)
     {
-        // The entry is one line; of two that say the same the later one is new.
-        bool IsEntry(Spot spot) => lines[spot.Line - 1].TrimEnd().EndsWith(entry, StringComparison.Ordinal);
+        // Of two entries that say the same the later one is new.
+        bool IsEntry(Spot spot) => InOneLine(lines, spot, entry.Length).StartsWith(entry, StringComparison.Ordinal);
         var verdicts = board?.Readings.LastOrDefault(reading => IsEntry(reading.Reading.Spot))?.Verdicts ?? board?.Proofs.LastOrDefault(proof => IsEntry(proof.Proof.Spot))?.Verdicts;
         foreach (var verdict in verdicts ?? [])
         {
@@ -116,6 +116,18 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         {
             terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} is now: {BoardStates.Words(board.State)}"));
         }
+    }
+
+    // A long entry is folded in a tidy record.
+    private static string InOneLine(string[] lines, Spot spot, int length)
+    {
+        var text = lines[spot.Line - 1][(spot.Column - 1)..].TrimEnd();
+        for (var next = spot.Line; text.Length < length && next < lines.Length; next++)
+        {
+            text += " " + lines[next].Trim();
+        }
+
+        return text;
     }
 
     private static int FirstDifference(string before, string after)

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Security.Cryptography;
 using System.Text;
+using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Writing;
 
@@ -14,24 +15,33 @@ internal static class RecordFile
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
+    /// <summary>The text of a record, without a byte order mark.</summary>
+    /// <exception cref="IOException">It is a link, a pipe or a device, is too large, or is not UTF-8 text.</exception>
+    public static string Read(string full) => Decode(Content(full), out _);
+
     /// <summary>Changes a record.</summary>
     /// <param name="full">The file, absolute.</param>
     /// <param name="change">From the text as it is, without a byte order mark: the text as it shall be, or null to leave it; and what is to be told.</param>
-    /// <exception cref="IOException">The file is a link, cannot be read or written, or another writer keeps it.</exception>
+    /// <exception cref="IOException">The file is a link, cannot be read or written, another writer keeps it, or another program changed it meanwhile.</exception>
     public static T Change<T>(string full, Func<string, (string? Text, T Result)> change)
     {
         using var turn = Take(full);
-        var info = new FileInfo(full);
-        if ((info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None)
-        {
-            throw new IOException("a record that is a symbolic link is not written; put the file itself there");
-        }
-
-        var bytes = File.ReadAllBytes(full);
-        var mark = bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0;
-        var (text, result) = change(Decode(bytes.AsSpan(mark)));
+        var bytes = Content(full);
+        var (text, result) = change(Decode(bytes, out var mark));
         if (text is not null)
         {
+            var info = new FileInfo(full);
+            if (info.IsReadOnly)
+            {
+                throw new IOException("the file may not be written; nothing was, until its permissions allow it");
+            }
+
+            // Editors know nothing of our lock.
+            if (!Content(full).AsSpan().SequenceEqual(bytes))
+            {
+                throw new IOException("another program changed the file meanwhile; nothing was written, give the command again");
+            }
+
             Replace(info, [.. bytes.AsSpan(0, mark), .. Strict.GetBytes(text)]);
         }
 
@@ -53,11 +63,25 @@ internal static class RecordFile
         Replace(info, Strict.GetBytes(text));
     }
 
-    private static string Decode(ReadOnlySpan<byte> bytes)
+    private static byte[] Content(string full)
     {
+        var info = new FileInfo(full);
+        if ((info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None)
+        {
+            throw new IOException("a record that is a symbolic link is not written; put the file itself there");
+        }
+
+        // A pipe or a device has no length and is never opened: it could keep the run waiting for ever.
+        return info.Length > ReadingLimits.Usual.FileBytes ? throw new IOException($"it has {info.Length} bytes, at most {ReadingLimits.Usual.FileBytes} are read")
+            : info.Length == 0 ? [] : File.ReadAllBytes(full);
+    }
+
+    private static string Decode(ReadOnlySpan<byte> bytes, out int mark)
+    {
+        mark = bytes.StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0;
         try
         {
-            return Strict.GetString(bytes);
+            return Strict.GetString(bytes[mark..]);
         }
         catch (DecoderFallbackException problem)
         {
@@ -69,18 +93,26 @@ internal static class RecordFile
     {
         // One name for the waiting text: what a killed run left is written over by the next.
         var waiting = Path.Combine(record.DirectoryName!, "." + record.Name + ".new");
-        using (var file = new FileStream(waiting, FileMode.Create, FileAccess.Write, FileShare.None))
+        try
         {
-            file.Write(bytes);
-            file.Flush(flushToDisk: true);
-        }
+            using (var file = new FileStream(waiting, FileMode.Create, FileAccess.Write, FileShare.None))
+            {
+                file.Write(bytes);
+                file.Flush(flushToDisk: true);
+            }
 
-        if (record.Exists && !OperatingSystem.IsWindows())
+            if (record.Exists && !OperatingSystem.IsWindows())
+            {
+                File.SetUnixFileMode(waiting, File.GetUnixFileMode(record.FullName));
+            }
+
+            File.Move(waiting, record.FullName, overwrite: true);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            File.SetUnixFileMode(waiting, File.GetUnixFileMode(record.FullName));
+            File.Delete(waiting);
+            throw;
         }
-
-        File.Move(waiting, record.FullName, overwrite: true);
     }
 
     private static FileStream Take(string full)

@@ -112,8 +112,17 @@ public sealed class RecordEditorTests
     public void A_remark_with_a_brace_cannot_take_a_value_away_from_its_entry()
     {
         const string before = "---\nboard: SP-0001\ntitle: Logger\nwaiting:\n  - { since: 2026-02-15, for: cell }  # see PO-03 }\n---\n";
-        var outcome = Open(before).Add("waiting", 0, "until", "2026-03-01");
-        Assert.True(outcome.Text is null || outcome.Text == before.Replace("cell }", "cell, until: 2026-03-01 }", StringComparison.Ordinal));
+        Assert.Equal(before.Replace("cell }", "cell, until: 2026-03-01 }", StringComparison.Ordinal), Open(before).Add("waiting", 0, "until", "2026-03-01").Text);
+    }
+
+    [Theory]
+    [InlineData("  - { since: 2026-02-15,\n      for: cell }\n", "  - { since: 2026-02-15,\n      for: cell, until: 2026-03-01 }\n")]
+    [InlineData("  - { since: 2026-02-15, for: cell\n    }\n", "  - { since: 2026-02-15, for: cell, until: 2026-03-01\n    }\n")]
+    [InlineData("  - since: 2026-02-15  # PO-03\n    for: cell\n\n", "  - since: 2026-02-15  # PO-03\n    for: cell\n    until: 2026-03-01\n\n")]
+    public void An_item_of_any_form_takes_one_more_value(string item, string more)
+    {
+        const string head = "---\nboard: SP-0001\ntitle: Logger\nwaiting:\n";
+        Assert.Equal($"{head}{more}---\n", Open($"{head}{item}---\n").Add("waiting", 0, "until", "2026-03-01").Text);
     }
 
     [Theory]

@@ -1,0 +1,41 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Assessment.Checks;
+
+/// <summary>The verdict on a reading or a proof as it is computed, beside the one that is written.</summary>
+/// <param name="Entry">Where the reading or the proof stands.</param>
+/// <param name="Of">The part, the lot or the point it speaks of.</param>
+/// <param name="Written">The verdict written beside it, or null.</param>
+/// <param name="Outcome">The verdict as computed.</param>
+/// <param name="Verdicts">The verdicts on its values.</param>
+public sealed record ComputedVerdict(Spot Entry, string Of, Written<string>? Written, VerdictOutcome Outcome, IReadOnlyList<Verdict> Verdicts)
+{
+    /// <summary>The word that belongs beside it in the record, or null where none does.</summary>
+    public string? Word => VerdictWords.InRecord(Outcome);
+
+    /// <summary>All verdicts of a board that can be computed from what was read; none where what it is judged by could not be read in full.</summary>
+    public static IEnumerable<ComputedVerdict> All(BoardUnderCheck board)
+    {
+        // A limit or an accuracy that could not be read was told in its own file; what is computed without it is no reproach to a verdict.
+        if (!board.HasAllThatItIsJudgedBy)
+        {
+            return [];
+        }
+
+        // A part, lot or point that is not known is told by its own check; nothing can be computed for it.
+        return board.Assessment.Readings.Where(reading => reading.EmptiedOn is null && !IsToldAsUnknown(board, reading))
+            .Select(reading => new ComputedVerdict(reading.Reading.Spot, NameOf(reading.Reading), reading.Reading.Verdict, reading.Overall, reading.Verdicts))
+            .Concat(board.Assessment.Proofs.Where(proof => proof.Point is not null || board.Assessment.Points.Count == 0)
+                .Select(proof => new ComputedVerdict(proof.Proof.Spot, proof.Proof.Point.Value, proof.Proof.Verdict, proof.Outcome, proof.Verdicts)));
+    }
+
+    private static string NameOf(Reading reading) => (reading.Part ?? reading.Lot ?? reading.Point)?.Value ?? "a reading";
+
+    // That nothing can be judged has a cause of its own when the lot or the part is not known, or could not be read.
+    private static bool IsToldAsUnknown(BoardUnderCheck board, AssessedReading reading) =>
+        (reading.Reading.Lot is { } lot && !board.Workshop.Lots.ContainsKey(lot.Value))
+        || (reading is { Reading.Part: { } part, Place: null, Lot: null } && (board.Assessment.Places.Count > 0 || board.MayBeUnreadPart(part.Value)));
+}

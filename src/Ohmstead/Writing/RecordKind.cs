@@ -1,0 +1,30 @@
+using Ohmstead.Records.Binding;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+
+namespace Ohmstead.Writing;
+
+/// <summary>Which of the five files of a collection a file is, told by its path from the root.</summary>
+/// <param name="Form">Front matter with a body, or plain YAML.</param>
+/// <param name="Findings">What is wrong with its content, as far as it can be told from the file alone.</param>
+internal sealed record RecordKind(FileForm Form, Func<string, NodeReading, IReadOnlyList<Finding>> Findings)
+{
+    private static readonly RecordKind Board = new(FileForm.Markdown, (path, text) => FileBinding.Board(path, text).Findings);
+    private static readonly RecordKind Design = new(FileForm.Markdown, (path, text) => FileBinding.Design(path, text).Findings);
+    private static readonly RecordKind Collection = new(FileForm.Yaml, (path, text) => FileBinding.Collection(path, text).Findings);
+    private static readonly RecordKind Instruments = new(FileForm.Yaml, (path, text) => FileBinding.Instruments(path, text).Findings);
+    private static readonly RecordKind Stock = new(FileForm.Yaml, (path, text) => FileBinding.Stock(path, text).Findings);
+
+    /// <summary>True for a board, whose readings have verdicts.</summary>
+    public bool IsBoard => ReferenceEquals(this, Board);
+
+    /// <summary>The kind, or null for a file that is no part of a collection.</summary>
+    public static RecordKind? Of(string path) => path switch
+    {
+        "collection.yaml" => Collection,
+        "instruments.yaml" => Instruments,
+        "stock.yaml" => Stock,
+        _ when !path.EndsWith(".md", StringComparison.Ordinal) => null,
+        _ => path.StartsWith("designs/", StringComparison.Ordinal) ? Design : Board,
+    };
+}
