@@ -70,12 +70,19 @@ internal static class CommandLine
             new WaitCommand(terminal).Build(),
             new StartCommand(terminal).Build(),
             new TidyCommand(terminal, interruption).Build(),
+            new ListCommand(terminal, "drawer", "List the lots in the drawer: how many are left, how long they may lie, what is to be done first.", StockListings.Drawer).Build(),
+            new LotCommand(terminal).Build(),
+            new IncomingCommand(terminal).Build(),
+            new ListCommand(terminal, "orders", "List the orders: where each stands, for how long, and what it holds up.", StockListings.Orders).Build(),
+            new OrderCommand(terminal).Build(),
+            new ListCommand(terminal, "buy", "List what to buy for the whole collection: equal needs in one line, less the drawer, less what is on order.", StockListings.ToBuy).Build(),
             new AheadCommand(terminal).Build(),
             new FitCommand(terminal).Build(),
             new MarkingCommand(terminal).Build(),
             new ExplainCommand(terminal).Build(),
         };
-        var parsed = root.Parse(words);
+        // A word that begins with @ is a word: what was seen at the bench may begin so.
+        var parsed = root.Parse(words, new ParserConfiguration { ResponseFileTokenReplacer = null });
         // What is wrong with a command line is told with the words that were given, which may have come from anywhere.
         using var error = new PrintableWriter(terminal.Error) { NewLine = "\n" };
         var exit = parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });

@@ -57,6 +57,7 @@ public static class CheckCatalogue
         new DesignPointLinkUnknown(),
         new DesignReferenceRepeated(),
         new LotOverdrawn(),
+        new IncomingFarFromMarking(),
         new NameRepeated(),
         new SharedMaterialContradictsKind(),
         new SharedDateCodeImpossible(),

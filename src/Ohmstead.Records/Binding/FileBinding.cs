@@ -240,6 +240,7 @@ public static class FileBinding
         Received = fields.RoughDate("received"),
         Quantity = fields.Count("quantity"),
         Order = fields.Id("order"),
+        Price = fields.Text("price"),
         Formed = fields.Date("formed"),
         ShelfLife = fields.Quantity("shelf_life"),
     };

@@ -73,6 +73,9 @@ public sealed record Lot(Written<string> Id, PartValues Values, Spot Spot)
     /// <summary>The order.</summary>
     public Written<string>? Order { get; init; }
 
+    /// <summary>What one cost.</summary>
+    public Written<string>? Price { get; init; }
+
     /// <summary>When last formed again.</summary>
     public Written<DateOnly>? Formed { get; init; }
 

@@ -121,7 +121,8 @@ public static class FileShapes
             Note,
         ]);
 
-    private static readonly Shape Lot = new(
+    /// <summary>A lot in the drawer.</summary>
+    public static Shape LotShape { get; } = new(
         "lot",
         "Parts in the drawer that came together.",
         "{ lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, received: 2026-02-20, quantity: 10 }",
@@ -132,6 +133,7 @@ public static class FileShapes
             Key.RoughDate("received", "When it came.", "2026-02-20"),
             Key.Count("quantity", "How many came.", "10"),
             Key.Id("order", "The order it came under.", "PO-11"),
+            Key.Text("price", "What one of them cost, with the currency; for the keeper, nothing is computed from it.", "0.42 EUR"),
             Key.Date("formed", "When the parts were last formed again.", "2026-03-01"),
             Key.Quantity("shelf_life", Dimension.Duration, "How long the parts may lie before they must be formed again.", "2 years"),
             Note,
@@ -179,7 +181,7 @@ public static class FileShapes
         "The drawer, the orders, and incoming inspection.",
         "lots: []",
         [
-            Key.List("lots", Lot, "Lots in the drawer."),
+            Key.List("lots", LotShape, "Lots in the drawer."),
             Key.List("orders", Order, "Orders."),
             Key.List("bench", BenchShape.Shape, "Incoming inspection: readings of lots."),
             Format, Note,

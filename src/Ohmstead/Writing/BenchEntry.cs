@@ -37,11 +37,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     public int Add(FoundBoard board, VisitHead who, string key, Func<IReadOnlyDictionary<string, string>, string> item, bool isSure, bool isTrial) =>
         Change(board, isSure, isTrial, editor =>
         {
-            bool IsMeant(IReadOnlyDictionary<string, string> last) => last.GetValueOrDefault("date") == who.Date && (who.By is null || !last.TryGetValue("by", out var by) || by == who.By);
-
             // The entry leaves out what its visit says already.
-            var line = item(editor.LastVisit is { } last && IsMeant(last) ? last : who.Keys.ToDictionary(entry => entry.Key, entry => entry.Value, StringComparer.Ordinal));
-            return (editor.AppendToVisit(FileShapes.Board, IsMeant, who.Keys, key, line), line);
+            var line = item(editor.LastVisit is { } last && who.IsOf(last) ? last : who.Keys.ToDictionary(entry => entry.Key, entry => entry.Value, StringComparer.Ordinal));
+            return (editor.AppendToVisit(FileShapes.Board, who.IsOf, who.Keys, key, line), line);
         });
 
     /// <summary>Changes the record by any one splice, judged as an entry is.</summary>
@@ -143,6 +141,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
 /// <param name="Instrument">The instrument used, or null.</param>
 internal sealed record VisitHead(string Date, string? By, string? Instrument)
 {
+    /// <summary>Whether a visit, by its keys and texts, is the one meant: of the same day, and not of somebody else.</summary>
+    public bool IsOf(IReadOnlyDictionary<string, string> visit) => visit.GetValueOrDefault("date") == Date && (By is null || !visit.TryGetValue("by", out var by) || by == By);
+
     /// <summary>The first keys of a new visit.</summary>
     public IReadOnlyList<(string Key, string Value)> Keys =>
         [.. new (string Key, string? Value)[] { ("date", Date), ("by", By), ("instrument", Instrument) }.Where(entry => entry.Value is not null).Select(entry => (entry.Key, entry.Value!))];

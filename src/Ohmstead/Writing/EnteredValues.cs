@@ -91,7 +91,7 @@ internal static class EnteredValues
     };
 
     // As records have it: a space before the unit, and the letters people type for µ and Ω in print.
-    private static string Spaced(string text, Dimension dimension, ValueKind kind)
+    internal static string Spaced(string text, Dimension dimension, ValueKind kind)
     {
         if (kind is not ValueKind.Quantity || !QuantityText.Parse(text, dimension).Is(out _, out _))
         {
@@ -108,6 +108,7 @@ internal static class EnteredValues
             "kohm" => "kΩ",
             "mohm" => "mΩ",
             "Mohm" => "MΩ",
+            "C" => "°C",
             _ => rest,
         };
         var spaced = print.Length == 0 ? number : string.Create(CultureInfo.InvariantCulture, $"{number} {print}");

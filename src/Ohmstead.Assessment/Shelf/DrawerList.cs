@@ -1,0 +1,66 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Shelf;
+
+/// <summary>One lot of the drawer with what is left of it and what is to be done about it.</summary>
+/// <param name="Lot">The lot as written.</param>
+/// <param name="Fitted">How many of it were fitted on boards.</param>
+/// <param name="IsHere">False while the order it belongs to has not come.</param>
+/// <param name="Shelf">How long it has lain and until when it may, or null when that is not known or does not matter.</param>
+/// <param name="ToDo">What is to be done before a part of it is fitted, the weightiest first; empty when nothing is.</param>
+public sealed record DrawerLine(Lot Lot, int Fitted, bool IsHere, ShelfLife? Shelf, IReadOnlyList<string> ToDo)
+{
+    /// <summary>How many came, or null when the record does not say.</summary>
+    public int? Came => Lot.Quantity?.Value;
+
+    /// <summary>How many are left: computed, never typed; null when the record does not say how many came.</summary>
+    public int? Left => Came - Fitted;
+}
+
+/// <summary>The drawer as a list: every lot, the used up ones too.</summary>
+public static class DrawerList
+{
+    /// <summary>The list, in order of the lots' names.</summary>
+    /// <param name="workshop">The drawer.</param>
+    /// <param name="boards">All boards, for what was fitted.</param>
+    /// <param name="today">The day to judge shelf life by.</param>
+    public static IReadOnlyList<DrawerLine> Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
+    {
+        var fitted = BoardSummary.FittedByLot(boards);
+        var assessor = new Assessor(workshop);
+        return [.. workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal).Select(lot => Line(workshop, assessor, lot, fitted.GetValueOrDefault(lot.Id.Value), today))];
+    }
+
+    private static DrawerLine Line(Workshop workshop, Assessor assessor, Lot lot, int fitted, DateOnly today)
+    {
+        var shelf = ShelfLife.Of(lot, today);
+        var isHere = Drawer.HasCome(workshop, lot);
+        var left = lot.Quantity?.Value - fitted;
+        return new(lot, fitted, isHere, shelf, left is 0 || !isHere ? [] : [.. ToDo(workshop, assessor, lot, shelf, left, today)]);
+    }
+
+    private static IEnumerable<string> ToDo(Workshop workshop, Assessor assessor, Lot lot, ShelfLife? shelf, int? left, DateOnly today)
+    {
+        if (left < 0)
+        {
+            yield return "more were fitted than came: count again";
+        }
+
+        if (Drawer.FailedOn(workshop, assessor, lot) is { } visit)
+        {
+            yield return $"failed its incoming reading of {visit.Date.Text}: fit none";
+        }
+        else if (!workshop.IncomingReadings.Contains(lot.Id.Value))
+        {
+            yield return "measure one before any is fitted";
+        }
+
+        if (shelf is not null && shelf.IsOverOn(today))
+        {
+            yield return Life.WetElectrolytics.Is(lot.Values.Kind.Value) ? "form again before any is fitted: 'why' of the lot has the plan" : "too long on the shelf: test before any is fitted";
+        }
+    }
+}

@@ -1,0 +1,77 @@
+using System.CommandLine;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics;
+using Ohmstead.Output;
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Shapes;
+using Ohmstead.Writing;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Enters an incoming reading: a part of a lot, measured before any is fitted.</summary>
+internal sealed class IncomingCommand(Terminal terminal)
+{
+    private readonly StockOptions options = new();
+    private readonly Argument<string> lot = new("LOT") { Description = "The lot, such as L-031." };
+    private readonly Argument<string[]> values = new("VALUE") { Description = "What was read, with its unit: 474uF 112mohm 120Hz, or key=value.", Arity = ArgumentArity.OneOrMore };
+    private readonly Option<string?> by = new("--by") { Description = "Initials of who works. Otherwise OHMSTEAD_BY." };
+    private readonly Option<string?> instrument = new("--instrument") { Description = "The instrument used. Otherwise the one of the day's incoming inspection." };
+
+    public Command Build()
+    {
+        var command = options.Command(
+            "incoming",
+            """
+            Enter the reading of a new part of a lot, and tell its verdict: only delivery limits count.
+
+            Examples:
+              ohmstead incoming L-031 474uF 112mohm 120Hz --by TS --instrument bridge-1
+              ohmstead incoming L-031 14.2uA after=2min at_voltage=35V --instrument leak-1
+            """,
+            lot, values, by, instrument);
+        command.SetAction(parsed => options.Run(parsed, terminal, (stock, run) =>
+        {
+            var id = parsed.GetValue(lot)!;
+            if (!stock.Workshop.Lots.TryGetValue(id, out var known))
+            {
+                var near = Nearest.To(id, stock.Workshop.Lots.Keys);
+                terminal.Error.WriteLine(Printable.Of($"there is no lot '{id}'" + (near is null ? string.Empty : $", '{near}' is the nearest")));
+                return ExitCode.Usage;
+            }
+
+            var (read, fault) = EnteredValues.Read(parsed.GetValue(values)!, known.Values.Kind.Value, null, BenchShape.Reading);
+            if (fault is not null)
+            {
+                terminal.Error.WriteLine(Printable.Of(fault));
+                return ExitCode.Usage;
+            }
+
+            var used = parsed.GetValue(instrument);
+            var who = new VisitHead(IsoDate.Text(run.Today), parsed.GetValue(by) ?? (Environment.GetEnvironmentVariable("OHMSTEAD_BY") is { Length: > 0 } initials ? initials : null), used);
+            return stock.Change(
+                parsed.GetValue(options.Sure),
+                parsed.GetValue(options.Trial),
+                editor =>
+                {
+                    var joins = editor.LastVisit is { } last && who.IsOf(last) ? last : null;
+                    var line = read.ToDictionary(value => value.Key, value => (string?)value.Value, StringComparer.Ordinal);
+                    line["lot"] = id;
+                    line["state"] = "new";
+                    line["instrument"] = joins is not null && joins.GetValueOrDefault("instrument") != used ? used : null;
+                    line["note"] = parsed.GetValue(options.Note);
+                    var item = FlowText.Mapping(BenchShape.Reading.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
+                    return (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "readings", item), item);
+                },
+                after =>
+                {
+                    var (visit, reading) = after.IncomingReadings[id].Last();
+                    foreach (var verdict in new Assessor(after).AssessIncoming(visit, reading).Verdicts)
+                    {
+                        terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
+                    }
+                });
+        }));
+        return command;
+    }
+}

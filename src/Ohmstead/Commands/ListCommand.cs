@@ -1,0 +1,39 @@
+using System.CommandLine;
+using Ohmstead.Collections;
+using Ohmstead.Output;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Lists something that is computed over the whole collection: the drawer, the orders, what to buy.</summary>
+/// <param name="terminal">Where it is told.</param>
+/// <param name="name">The word of the command.</param>
+/// <param name="about">What it lists.</param>
+/// <param name="list">Makes the list out of a run.</param>
+internal sealed class ListCommand(Terminal terminal, string name, string about, Func<RunResult, DateOnly, Listing> list)
+{
+    public Command Build()
+    {
+        var folder = new Argument<string>("FOLDER") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
+        var form = new Option<string>("--form") { Description = "How it is told: text for people, csv for a spreadsheet or a shop (RFC 4180), json for programs.", DefaultValueFactory = _ => "text" };
+        form.AcceptOnlyFromAmong([.. Listing.Forms]);
+        var shared = new SharedOptions();
+        var command = new Command(name, about) { folder, form, shared.AsOf, shared.Workers };
+        command.SetAction(parsed =>
+        {
+            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.Open(parsed.GetValue(folder)!, terminal.Error) is not { } files)
+            {
+                return ExitCode.Usage;
+            }
+
+            RunResult result;
+            using (var progress = new Progress(terminal, files.Boards.Count))
+            {
+                result = new CollectionRun(files, options).Run(progress.Report);
+            }
+
+            list(result, options.Today).Write(terminal.Out, parsed.GetValue(form)!);
+            return result.Findings.Any(finding => finding.Check == FileReader.Unreadable) ? ExitCode.Incomplete : ExitCode.Clean;
+        });
+        return command;
+    }
+}

@@ -1,0 +1,122 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using CsvHelper;
+using CsvHelper.Configuration;
+
+namespace Ohmstead.Output;
+
+/// <summary>A column of a listing.</summary>
+/// <param name="Key">Its name for programs.</param>
+/// <param name="Title">Its head for people.</param>
+/// <param name="IsNumber">True for a column of whole numbers, which stand to the right.</param>
+internal sealed record Column(string Key, string Title, bool IsNumber = false);
+
+/// <summary>Lines of equal form, which can be told to people, to a spreadsheet and to programs.</summary>
+/// <param name="Name">What the lines are, for programs.</param>
+/// <param name="Columns">The columns.</param>
+/// <param name="Rows">The cells, one for each column; null where there is nothing to say.</param>
+internal sealed record Listing(string Name, IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string?>> Rows)
+{
+    /// <summary>The forms there are.</summary>
+    public static IReadOnlyList<string> Forms { get; } = ["text", "csv", "json"];
+
+    /// <summary>Writes it in one of the forms.</summary>
+    public void Write(TextWriter target, string form)
+    {
+        switch (form)
+        {
+            case "csv":
+                Csv(target);
+                break;
+            case "json":
+                Json(target);
+                break;
+            default:
+                Text(target);
+                break;
+        }
+    }
+
+    private void Text(TextWriter target)
+    {
+        var widths = Columns.Select((column, at) => Rows.Select(row => Shown(row[at]).Length).Append(column.Title.Length).Max()).ToArray();
+        Line(target, widths, Columns.Select(column => column.Title));
+        foreach (var row in Rows)
+        {
+            Line(target, widths, row.Select(Shown));
+        }
+    }
+
+    private void Line(TextWriter target, int[] widths, IEnumerable<string> cells)
+    {
+        var line = new StringBuilder();
+        foreach (var (cell, at) in cells.Select((cell, at) => (cell, at)))
+        {
+            line.Append(at == 0 ? string.Empty : "  ").Append(Columns[at].IsNumber ? cell.PadLeft(widths[at]) : cell.PadRight(widths[at]));
+        }
+
+        target.WriteLine(line.ToString().TrimEnd());
+    }
+
+    // RFC 4180, with lines as it has them. A cell that a spreadsheet would take for a formula is made text.
+    private void Csv(TextWriter target)
+    {
+        var form = new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n", InjectionOptions = InjectionOptions.Escape };
+        using var csv = new CsvWriter(target, form, leaveOpen: true);
+        foreach (var row in Rows.Prepend([.. Columns.Select(column => column.Key)]))
+        {
+            foreach (var cell in row)
+            {
+                csv.WriteField(Shown(cell));
+            }
+
+            csv.NextRecord();
+        }
+    }
+
+    private void Json(TextWriter target)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("version", 1);
+            json.WriteStartArray(Name);
+            foreach (var row in Rows)
+            {
+                json.WriteStartObject();
+                foreach (var (column, at) in Columns.Select((column, at) => (column, at)))
+                {
+                    Cell(json, column, row[at]);
+                }
+
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        target.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
+    }
+
+    private static void Cell(Utf8JsonWriter json, Column column, string? cell)
+    {
+        if (cell is null)
+        {
+            json.WriteNull(column.Key);
+        }
+        else if (column.IsNumber)
+        {
+            json.WriteNumber(column.Key, int.Parse(cell, CultureInfo.InvariantCulture));
+        }
+        else
+        {
+            json.WriteString(column.Key, cell);
+        }
+    }
+
+    private static string Shown(string? cell) => cell is null ? string.Empty : Printable.Of(cell);
+}

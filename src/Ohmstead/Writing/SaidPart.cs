@@ -1,0 +1,75 @@
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.Writing;
+
+/// <summary>What is printed on a part, as a person says it: the unit tells which value is meant, and where it does not, the key is said.</summary>
+internal static class SaidPart
+{
+    private static readonly (Dimension Dimension, string Key)[] ByUnit =
+    [
+        (Dimension.Capacitance, "capacitance"),
+        (Dimension.Resistance, "resistance"),
+        (Dimension.Inductance, "inductance"),
+        (Dimension.Voltage, "rated_voltage"),
+        (Dimension.Temperature, "temperature"),
+        (Dimension.Frequency, "frequency"),
+        (Dimension.Power, "power"),
+        (Dimension.Current, "current"),
+    ];
+
+    /// <summary>Reads the words after the kind.</summary>
+    /// <param name="words">The words: <c>470uF</c>, <c>20%</c>, <c>35V</c>, <c>maker=Ostrel</c>.</param>
+    /// <param name="shape">The shape of what is entered, for its keys.</param>
+    /// <returns>Keys with their values as they will be written, or what is wrong.</returns>
+    public static (IReadOnlyDictionary<string, string?> Values, string? Fault) Read(IReadOnlyList<string> words, Shape shape)
+    {
+        var values = new Dictionary<string, string?>(StringComparer.Ordinal);
+        foreach (var word in words)
+        {
+            var (key, value) = One(word, shape);
+            if (key is null)
+            {
+                return (values, $"'{word}' is no value with a unit; write 470uF, 20%, 35V, 105C, or key=value such as date_code=2610");
+            }
+
+            if (shape.PlaceOf(key) < 0)
+            {
+                return (values, $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", shape.Keys.Select(known => known.Name))}");
+            }
+
+            if (!values.TryAdd(key, value))
+            {
+                return (values, $"'{word}' gives {key} a second time");
+            }
+        }
+
+        return (values, null);
+    }
+
+    private static (string? Key, string? Value) One(string word, Shape shape)
+    {
+        if (word.IndexOf('=', StringComparison.Ordinal) is > 0 and var sign)
+        {
+            var (key, text) = (word[..sign], word[(sign + 1)..]);
+            return (key, shape.PlaceOf(key) is >= 0 and var at ? EnteredValues.Spaced(text, shape.Keys[at].Dimension, shape.Keys[at].Kind) : text);
+        }
+
+        if (word.EndsWith('%'))
+        {
+            return ("tolerance", Percent(word));
+        }
+
+        foreach (var (dimension, key) in ByUnit)
+        {
+            if (word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ',')) && QuantityText.Parse(word, dimension).Is(out _, out _))
+            {
+                return (key, EnteredValues.Spaced(word, dimension, ValueKind.Quantity));
+            }
+        }
+
+        return (null, null);
+    }
+
+    private static string Percent(string word) => $"{word[..^1].TrimEnd()} %";
+}

@@ -1,0 +1,79 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Collections;
+using Ohmstead.Commands;
+using Ohmstead.Output;
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Yaml;
+
+namespace Ohmstead.Writing;
+
+/// <summary>Puts one entry into the stock file: judged before it is written, whole or not at all.</summary>
+/// <param name="terminal">Where it is told.</param>
+/// <param name="run">How records are read and judged.</param>
+/// <param name="files">The collection.</param>
+internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFolder files)
+{
+    /// <summary>The name of the stock file.</summary>
+    public const string Path = "stock.yaml";
+
+    private const string Slip = "incoming-far-from-marking";
+
+    /// <summary>The drawer and the orders as they are.</summary>
+    public Workshop Workshop { get; } = new CollectionRun(files.Only([]), run).Run().Workshop;
+
+    /// <summary>Changes the file by one splice.</summary>
+    /// <param name="isSure">True to write what looks like a slip of the unit.</param>
+    /// <param name="isTrial">True to show what would be written, and write nothing.</param>
+    /// <param name="change">The splice, and the entry as one line.</param>
+    /// <param name="tell">Told what the file says afterwards.</param>
+    /// <returns>The exit code.</returns>
+    public int Change(bool isSure, bool isTrial, Func<RecordEditor, (EditOutcome Outcome, string Line)> change, Action<Workshop>? tell = null)
+    {
+        if (files.Named(Path) is null)
+        {
+            RecordFile.Create(files.Full(Path), "# The drawer, the orders, and incoming inspection.\nlots: []\n");
+        }
+
+        return RecordFile.Change(files.Full(Path), text =>
+        {
+            if (RecordEditor.Open(Path, text, FileForm.Yaml, NodeReaders.ForWorker(0), out _) is not { } editor)
+            {
+                terminal.Error.WriteLine($"{Path} holds what cannot be read; mend it first, 'check' says where");
+                return (null, ExitCode.Findings);
+            }
+
+            var (outcome, line) = change(editor);
+            if (outcome.Text is not { } changed)
+            {
+                terminal.Error.WriteLine(Printable.Of($"{Path}: {outcome.Refusal!.Message}"));
+                terminal.Error.WriteLine(Printable.Of($"  = {outcome.Refusal.NextStep}"));
+                return (null, ExitCode.Findings);
+            }
+
+            var only = files.Only([]);
+            var before = new CollectionRun(only, run with { Instead = With(text) }).Run();
+            var after = new CollectionRun(only, run with { Instead = With(changed) }).Run();
+            if (!JudgedFiles.AreSound(terminal, before, after, [Path]))
+            {
+                return (null, ExitCode.Findings);
+            }
+
+            var slip = after.Findings.FirstOrDefault(finding => finding.Check == Slip && before.Findings.All(known => known.Check != Slip || known.Message != finding.Message));
+            if (slip is not null && !isSure)
+            {
+                terminal.Error.WriteLine(Printable.Of($"{slip.Place}: {slip.Message} [{slip.Check}]"));
+                terminal.Error.WriteLine("nothing was written; --sure writes it all the same");
+                return (null, ExitCode.Findings);
+            }
+
+            terminal.Out.WriteLine(Printable.Of($"{Path}: {(isTrial ? "would add" : "added")} {line}"));
+            tell?.Invoke(after.Workshop);
+            return (isTrial ? null : changed, ExitCode.Clean);
+        });
+    }
+
+    private static Dictionary<string, string> With(string text) => new(StringComparer.Ordinal) { [Path] = text };
+}

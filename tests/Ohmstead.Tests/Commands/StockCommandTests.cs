@@ -1,0 +1,116 @@
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Commands;
+
+/// <summary>The drawer: what is ordered, what comes, what it reads, how much is left and what to buy.</summary>
+public sealed class StockCommandTests
+{
+    private const string Stock = "stock.yaml";
+
+    [Fact]
+    public void An_order_is_placed_comes_in_part_and_is_lost_and_every_step_is_one_value_more()
+    {
+        using var copy = CollectionCopy.Make();
+        Assert.Equal(0, Enter(copy, "order", "PO-14", "placed", "220 µF 100 V, ten", "--from", "Two Weirs Electronics").Exit);
+        Assert.Contains("  - { order: PO-14, placed: 2026-11-25, from: Two Weirs Electronics, for: \"220 µF 100 V, ten\" }\n", copy.Read(Stock), StringComparison.Ordinal);
+        Assert.Equal(0, Enter(copy, "order", "PO-14", "part-received").Exit);
+        Assert.Equal(0, Enter(copy, "order", "PO-14", "lost").Exit);
+        Assert.Contains("part_received: 2026-11-25, lost: 2026-11-25 }\n", copy.Read(Stock), StringComparison.Ordinal);
+        Assert.Equal("'PO-14' is lost on the way already; place a new one\n", Enter(copy, "order", "PO-14", "received").Error);
+    }
+
+    [Theory]
+    [InlineData("there is no order 'PO-17', 'PO-07' is the nearest\n", "PO-17", "received")]
+    [InlineData("there is an order 'PO-09' already, placed\n", "PO-09", "placed", "a belt")]
+    [InlineData("a part of 'PO-07' came already on 2026-09-18; the rest is 'received', 'lost' or 'cancelled'\n", "PO-07", "part-received")]
+    [InlineData("say what was ordered: order PO-14 placed \"220 µF 100 V, ten\"\n", "PO-14", "placed")]
+    public void An_order_that_cannot_be_so_ends_with_2_and_says_why(string message, params string[] words)
+    {
+        using var copy = CollectionCopy.Make();
+        var before = copy.Read(Stock);
+        var run = Enter(copy, ["order", .. words]);
+        Assert.Equal((2, message, before), (run.Exit, run.Error, copy.Read(Stock)));
+    }
+
+    [Fact]
+    public void A_part_lost_on_the_way_opens_the_need_again()
+    {
+        using var copy = CollectionCopy.Make();
+        Assert.Contains("0,suppression capacitor 100 nF ±20 % 250 V 85 °C class X2,1,0,1,,SP-0008 C1\r\n", Enter(copy, "buy", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
+        Enter(copy, "order", "PO-08", "lost");
+        Assert.Contains("1,suppression capacitor 100 nF ±20 % 250 V 85 °C class X2,1,0,0,,SP-0008 C1\r\n", Enter(copy, "buy", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
+        Assert.Contains("PO-08,lost on the way,2026-11-09,16,Lantern Yard Spares,\"suppression capacitors 100 nF X2, six\",SP-0008 (everything with mains on it); order again: what they wait for will not come\r\n", Enter(copy, "orders", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_comes_goes_into_the_drawer_and_is_measured_against_delivery_limits_alone()
+    {
+        using var copy = CollectionCopy.Make();
+        Assert.Equal(0, Enter(copy, "lot", "L-031", "aluminium electrolytic", "470uF", "20%", "35V", "105C", "date_code=2610", "--quantity", "10", "--price", "0.42 EUR").Exit);
+        Assert.Contains(
+            "  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, temperature: 105 °C,\n      date_code: 2610, received: 2026-11-25, quantity: 10, price: 0.42 EUR }\n",
+            copy.Read(Stock),
+            StringComparison.Ordinal);
+        var reading = Enter(copy, "incoming", "L-031", "474uF", "112mohm", "120Hz", "--by", "TS", "--instrument", "bridge-1");
+        Assert.Contains("  capacitance 474 µF against 376 µF … 564 µF (delivery limit, the marking): inside\n", reading.Out, StringComparison.Ordinal);
+        Assert.Contains("L-031,aluminium electrolytic 470 µF 20 % 35 V 105 °C,10,0,10,2610,2026-11-25,2029-03-08,0.42 EUR,\r\n", Enter(copy, "drawer", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
+        Assert.Equal(0, Run.Of("check", copy.Root, "--as-of", "2026-11-25").Exit);
+    }
+
+    [Fact]
+    public void A_slip_of_the_unit_in_an_incoming_reading_is_shown_and_written_only_when_the_person_is_sure()
+    {
+        using var copy = CollectionCopy.Make();
+        var before = copy.Read(Stock);
+        var slip = Enter(copy, "incoming", "L-002", "474nF", "120Hz");
+        Assert.Equal(1, slip.Exit);
+        Assert.Contains("capacitance 474 nF is 1/992 of the marked 470 µF [incoming-far-from-marking]\nnothing was written; --sure writes it all the same\n", slip.Error, StringComparison.Ordinal);
+        Assert.Equal(before, copy.Read(Stock));
+        Assert.Equal(0, Enter(copy, "incoming", "L-002", "474nF", "120Hz", "--sure").Exit);
+    }
+
+    [Theory]
+    [InlineData("there is a lot 'L-002' already\n", "lot", "L-002", "fuse")]
+    [InlineData("'12,5V' is no value with a unit; write 470uF, 20%, 35V, 105C, or key=value such as date_code=2610\n", "lot", "L-040", "fuse", "12,5V")]
+    [InlineData("there is no lot 'L-099', 'L-019' is the nearest\n", "incoming", "L-099", "1uF")]
+    public void What_is_not_understood_ends_with_2_and_says_what_would_be(string message, params string[] words)
+    {
+        using var copy = CollectionCopy.Make();
+        var run = Enter(copy, words);
+        Assert.Equal((2, message), (run.Exit, run.Error));
+    }
+
+    [Fact]
+    public void A_collection_without_a_stock_file_gets_one_with_the_first_order()
+    {
+        using var copy = CollectionCopy.Make();
+        File.Delete(Path.Combine(copy.Root, Stock));
+        Assert.Equal(0, Enter(copy, "order", "PO-1", "placed", "a belt").Exit);
+        Assert.Equal("# The drawer, the orders, and incoming inspection.\nlots: []\norders:\n  - { order: PO-1, placed: 2026-11-25, for: a belt }\n", copy.Read(Stock));
+    }
+
+    [Fact]
+    public void No_cell_of_a_list_is_a_formula_to_a_spreadsheet()
+    {
+        using var copy = CollectionCopy.Make();
+        Enter(copy, "order", "PO-14", "placed", "=HYPERLINK(\"x\")", "--from", "@sum");
+        var csv = Enter(copy, "orders", copy.Root, "--form", "csv").Out;
+        Assert.Contains("PO-14,placed,2026-11-25,0,", csv, StringComparison.Ordinal);
+        Assert.DoesNotContain(",=", csv, StringComparison.Ordinal);
+        Assert.DoesNotContain("\"=", csv, StringComparison.Ordinal);
+        Assert.DoesNotContain(",@", csv, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Lists_are_for_programs_too()
+    {
+        using var copy = CollectionCopy.Make();
+        using var drawer = System.Text.Json.JsonDocument.Parse(Enter(copy, "drawer", copy.Root, "--form", "json").Out);
+        var first = drawer.RootElement.GetProperty("lots")[0];
+        Assert.Equal(("L-001", 6, 2, 4), (first.GetProperty("lot").GetString(), first.GetProperty("came").GetInt32(), first.GetProperty("fitted").GetInt32(), first.GetProperty("left").GetInt32()));
+    }
+
+    private static Run Enter(CollectionCopy copy, params string[] words) => words[0] is "buy" or "orders" or "drawer"
+        ? Run.Of([.. words, "--as-of", "2026-11-25"])
+        : Run.Of([.. words, "--in", copy.Root, "--as-of", "2026-11-25"]);
+}
