@@ -12,6 +12,7 @@ public sealed class ReferenceTextTests
     [InlineData("C1,", "C1")]
     [InlineData("R9 - R11", "R9 R10 R11")]
     [InlineData("R9–R11", "R9 R10 R11")]
+    [InlineData("R1,R9 … R11", "R1 R9 R10 R11")]
     [InlineData("R9..R11", "R9 R10 R11")]
     [InlineData("R08-R11", "R08 R09 R10 R11")]
     [InlineData("R1-R1", "R1")]
@@ -28,6 +29,8 @@ public sealed class ReferenceTextTests
     [InlineData("C8-C5", "'C8-C5' does not go up from a first to a last reference, by 500 at most")]
     [InlineData("C1-C501", "'C1-C501' does not go up from a first to a last reference, by 500 at most")]
     [InlineData("C1-C99999999999999999999", "'C1-C99999999999999999999' does not go up from a first to a last reference, by 500 at most")]
+    [InlineData("C1-", "'C1-' cannot be a reference: nothing follows its dash")]
+    [InlineData("C1, -", "'-' cannot be a reference: nothing follows its dash")]
     [InlineData("C1/C2", "'C1/C2' cannot be a reference: it has the character U+002F")]
     public void What_can_be_meant_otherwise_is_refused(string text, string fault)
     {

@@ -11,6 +11,7 @@ public sealed class ValueTextTests
     [InlineData("100n 63V", "polyester film", "capacitance: 100 nF, rated_voltage: 63 V")]
     [InlineData("100 nF 63 V", "polyester film", "capacitance: 100 nF, rated_voltage: 63 V")]
     [InlineData("100nF, 63 VDC, ±10 %", "polyester film", "capacitance: 100 nF, rated_voltage: 63 V, tolerance: ±10 %")]
+    [InlineData("100 nF/63 V; 10 %", "polyester film", "capacitance: 100 nF, rated_voltage: 63 V, tolerance: ±10 %")]
     [InlineData("10k 1%", "metal film resistor", "resistance: 10 kΩ, tolerance: ±1 %")]
     [InlineData("2200uF/25V", "aluminium electrolytic", "capacitance: 2200 µF, rated_voltage: 25 V")]
     [InlineData("2200uF/25V/-10/+50%", "aluminium electrolytic", null)]
