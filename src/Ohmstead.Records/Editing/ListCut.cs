@@ -40,7 +40,7 @@ internal sealed class ListCut
             return (null, new EditRefusal($"the list '{key}' on line {line} stands in brackets", "write it as lines that begin with a dash"));
         }
 
-        var spans = new List<(int First, int Last)>();
+        var lines = new List<(int First, int Last)>();
         var first = found.KeySpot.Line + 1;
         foreach (var item in list.Items)
         {
@@ -51,13 +51,13 @@ internal sealed class ListCut
             }
 
             var last = editor.Lines.LastOf(item.Spot.Line, dash, listMayHang: false);
-            spans.Add((first, last));
+            lines.Add((first, last));
             first = last + 1;
         }
 
         // Remarks below the last item that still stand in the list go with it.
-        spans[^1] = (spans[^1].First, Math.Max(spans[^1].Last, editor.Lines.LastOf(found.KeySpot.Line, found.KeySpot.Column - 1, listMayHang: true)));
-        return (new ListCut(editor, found, [.. list.Items.Cast<MappingNode>()], spans), null);
+        lines[^1] = (lines[^1].First, Math.Max(lines[^1].Last, editor.Lines.LastOf(found.KeySpot.Line, found.KeySpot.Column - 1, listMayHang: true)));
+        return (new ListCut(editor, found, [.. list.Items.Cast<MappingNode>()], lines), null);
     }
 
     /// <summary>The lines of an item, with the remarks above it.</summary>

@@ -54,9 +54,9 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         foreach (var file in files)
         {
             var fate = NewFiles.Write(root, file);
-            left += fate == NewFiles.Fate.LeftAlone ? 1 : 0;
-            var to = fate == NewFiles.Fate.LeftAlone ? terminal.Error : terminal.Out;
-            to.WriteLine(Printable.Of($"{file.Path}: {(fate switch { NewFiles.Fate.Written => "written", NewFiles.Fate.Same => "there already, the same", _ => "there already, left alone" })}"));
+            left += fate == FileFate.LeftAlone ? 1 : 0;
+            var to = fate == FileFate.LeftAlone ? terminal.Error : terminal.Out;
+            to.WriteLine(Printable.Of($"{file.Path}: {(fate switch { FileFate.Written => "written", FileFate.Same => "there already, the same", _ => "there already, left alone" })}"));
         }
 
         Next(above);
@@ -83,11 +83,11 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             return null;
         }
 
-        for (var folder = Path.GetDirectoryName(root); folder is not null; folder = Path.GetDirectoryName(folder))
+        for (var above = Path.GetDirectoryName(root); above is not null; above = Path.GetDirectoryName(above))
         {
-            if (Path.Exists(Path.Combine(folder, ".git")))
+            if (Path.Exists(Path.Combine(above, ".git")))
             {
-                return folder;
+                return above;
             }
         }
 

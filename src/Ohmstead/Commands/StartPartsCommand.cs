@@ -137,7 +137,7 @@ internal sealed class StartPartsCommand(Terminal terminal)
         return (isTrial ? null : changed, ExitCode.Clean);
     });
 
-    private void Tell(string file, IReadOnlyList<ListFault> faults)
+    private void Tell(string file, ListFault[] faults)
     {
         foreach (var fault in faults.Take(MostTold))
         {
@@ -148,9 +148,9 @@ internal sealed class StartPartsCommand(Terminal terminal)
             }
         }
 
-        if (faults.Count > MostTold)
+        if (faults.Length > MostTold)
         {
-            terminal.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{faults.Count - MostTold} more are not shown"));
+            terminal.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{faults.Length - MostTold} more are not shown"));
         }
     }
 

@@ -35,7 +35,9 @@ internal static class CsvTableReader
             var line = skipped + parser.RawRow - cells.Sum(Breaks);
             if (bad is not null)
             {
-                line = skipped + parser.RawRow - Math.Max(0, Breaks(parser.RawRecord.TrimEnd('\r', '\n')));
+                // A quote that is never closed takes the last line end in, too.
+                var isOpen = bad.StartsWith('"') && text.EndsWith(bad, StringComparison.Ordinal);
+                line = skipped + parser.RawRow - Breaks(isOpen ? parser.RawRecord : parser.RawRecord.TrimEnd('\r', '\n'));
                 faults.Add(new(line, 0, $"the quotes do not pair near '{Excerpt(bad)}'", "put the whole field into quotes, and write a quote inside it twice"));
             }
             else if (cells.Any(cell => !string.IsNullOrWhiteSpace(cell)))

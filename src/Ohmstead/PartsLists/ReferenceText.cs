@@ -1,11 +1,11 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
+using System.Text;
 using Ohmstead.Records.Binding;
 
 namespace Ohmstead.PartsLists;
 
 /// <summary>Reads the reference designators of one cell: <c>C1, C2, C5-C8</c>.</summary>
-internal static partial class ReferenceText
+internal static class ReferenceText
 {
     private const int MostInRange = 500;
 
@@ -13,11 +13,10 @@ internal static partial class ReferenceText
     public static (IReadOnlyList<string> References, string? Fault, string? NextStep) Read(string text)
     {
         var references = new List<string>();
-        foreach (var piece in Separators().Split(RangeBlanks().Replace(text.Trim(), "-")).Where(piece => piece.Length > 0))
+        foreach (var piece in Joined(text).Split([',', ';', ' '], StringSplitOptions.RemoveEmptyEntries))
         {
-            if (Range().Match(piece) is { Success: true } range)
+            if (Ends(piece) is var (letters, first, again, last))
             {
-                var (letters, first, again, last) = (range.Groups[1].Value, range.Groups[2].Value, range.Groups[3].Value, range.Groups[4].Value);
                 if (again.Length == 0)
                 {
                     return ([], $"'{piece}' can be the places {letters}{first} to {letters}{last}, or one place of that name", $"write {letters}{first}-{letters}{last} for a range");
@@ -35,7 +34,7 @@ internal static partial class ReferenceText
 
                 references.AddRange(Enumerable.Range(from, to - from + 1).Select(number => letters + number.ToString(new string('0', first.Length), CultureInfo.InvariantCulture)));
             }
-            else if (NameRules.Fault(piece) is { } fault)
+            else if ((NameRules.Fault(piece) ?? (piece[^1] == '-' || !piece.Any(char.IsLetterOrDigit) ? "nothing follows its dash" : null)) is { } fault)
             {
                 return ([], $"'{CsvTableReader.Excerpt(piece)}' cannot be a reference: {fault}", "write references such as C1, C2, C5-C8");
             }
@@ -53,13 +52,40 @@ internal static partial class ReferenceText
 
     private static int? Of(string digits) => digits.Length <= 6 ? int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture) : null;
 
-    [GeneratedRegex(@"[,;\s]+", RegexOptions.CultureInvariant)]
-    private static partial Regex Separators();
+    // One kind of blank and one kind of dash: C5 – C8, C5..C8 and C5-C8 are the same. A dash behind a letter may be part of a name.
+    private static string Joined(string text)
+    {
+        var joined = new StringBuilder(text.Length);
+        foreach (var letter in text.Replace("...", "-", StringComparison.Ordinal).Replace("..", "-", StringComparison.Ordinal))
+        {
+            var plain = letter is (>= '\u2010' and <= '\u2014') or '\u2212' or '\u2026' ? '-' : char.IsWhiteSpace(letter) ? ' ' : letter;
+            var written = joined.ToString().AsSpan().TrimEnd(' ');
+            if (plain == '-' && written.Length > 0 && char.IsAsciiDigit(written[^1]))
+            {
+                joined.Length = written.Length;
+            }
 
-    // Dashes of all lengths, two points, and the blanks around them; a minus between letters stays part of a name.
-    [GeneratedRegex(@"(?<=\d)\s*(?:[-\u2010-\u2014\u2212]|\.\.\.?|\u2026)\s*(?=[A-Za-z]*\d)", RegexOptions.CultureInvariant)]
-    private static partial Regex RangeBlanks();
+            if (plain != ' ' || !(joined.Length > 1 && joined[^1] == '-' && char.IsAsciiDigit(joined[^2])))
+            {
+                joined.Append(plain);
+            }
+        }
 
-    [GeneratedRegex(@"^([A-Za-z]+)(\d+)-([A-Za-z]*)(\d+)$", RegexOptions.CultureInvariant)]
-    private static partial Regex Range();
+        return joined.ToString();
+    }
+
+    // The four pieces of C5-C8; null where it is no range.
+    private static (string Letters, string First, string Again, string Last)? Ends(string piece)
+    {
+        var dash = piece.IndexOf('-', StringComparison.Ordinal);
+        if (dash < 0)
+        {
+            return null;
+        }
+
+        var (left, right) = (piece[..dash], piece[(dash + 1)..]);
+        var (letters, again) = (string.Concat(left.TakeWhile(char.IsAsciiLetter)), string.Concat(right.TakeWhile(char.IsAsciiLetter)));
+        var (first, last) = (left[letters.Length..], right[again.Length..]);
+        return letters.Length > 0 && first.Length > 0 && last.Length > 0 && first.All(char.IsAsciiDigit) && last.All(char.IsAsciiDigit) ? (letters, first, again, last) : null;
+    }
 }

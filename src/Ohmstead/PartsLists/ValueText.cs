@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics.Quantities;
@@ -11,7 +10,7 @@ namespace Ohmstead.PartsLists;
 
 /// <summary>Reads the value of a part with what stands beside it: <c>4u7</c>, <c>100n 63V</c>, <c>10k 1%</c>, <c>2200uF/25V</c>, <c>BC-17</c>.</summary>
 /// <remarks>Each word must be understood by itself and say another thing than the rest; what is left over is a fault, never a guess.</remarks>
-internal static partial class ValueText
+internal static class ValueText
 {
     /// <summary>Reads a value.</summary>
     /// <param name="text">The cell.</param>
@@ -53,7 +52,7 @@ internal static partial class ValueText
     /// <param name="candidates">The kinds that its reference allows.</param>
     public static string? KindOf(string text, IReadOnlyList<string> candidates)
     {
-        foreach (var word in Blanks().Split(text).Where(word => word.Length is 3 or 4))
+        foreach (var word in Pieces(text).Where(word => word.Length is 3 or 4))
         {
             if (CeramicCode.Parse(word).Is(out var code, out _))
             {
@@ -118,9 +117,9 @@ internal static partial class ValueText
             return ("rated_voltage", QuantityText.Format(volts));
         }
 
-        if (Fraction().Match(word) is { Success: true } fraction && decimal.Parse(fraction.Groups[2].Value, CultureInfo.InvariantCulture) is > 0m and var below)
+        if (FractionOfWatt(word) is { } fraction)
         {
-            return ("power", QuantityText.Format(new Quantity(decimal.Parse(fraction.Groups[1].Value, CultureInfo.InvariantCulture) / below, Dimension.Power)));
+            return ("power", QuantityText.Format(new Quantity(fraction, Dimension.Power)));
         }
 
         if (QuantityText.Parse(word, Dimension.Power).Is(out var watts, out _))
@@ -128,7 +127,7 @@ internal static partial class ValueText
             return ("power", QuantityText.Format(watts));
         }
 
-        if (Degrees().IsMatch(word) && QuantityText.Parse(word, Dimension.Temperature).Is(out var hot, out _))
+        if (char.IsAsciiDigit(word[0]) && QuantityText.Parse(word, Dimension.Temperature).Is(out var hot, out _))
         {
             return ("temperature", QuantityText.Format(hot));
         }
@@ -155,14 +154,13 @@ internal static partial class ValueText
         _ => "current",
     };
 
-    // A figure and its unit may stand apart (100 nF), two words may be joined by a slash (2200uF/25V), and -10/+50 % is one word.
+    // Two words may be joined by a slash (2200uF/25V); -10/+50 % and 1/4W are one word.
     private static IEnumerable<string> Words(string text, Dimension dimension, string? unit)
     {
-        var joined = FigureAndUnit().Replace(text, "$1$2");
-        foreach (var word in Blanks().Split(joined).Where(word => word.Length > 0))
+        foreach (var word in Together(Pieces(text)))
         {
             var pieces = word.Split('/', StringSplitOptions.RemoveEmptyEntries);
-            var isOne = pieces.Length < 2 || word.Contains('%', StringComparison.Ordinal) && word[0] is '+' or '-' or '±' || Fraction().IsMatch(word)
+            var isOne = pieces.Length < 2 || (word.Contains('%', StringComparison.Ordinal) && word[0] is '+' or '-' or '±') || FractionOfWatt(word) is not null
                 || QuantityText.Parse(word, dimension == Dimension.Number ? Dimension.Voltage : dimension).Is(out _, out _) || (unit is null && pieces.Any(piece => piece.All(char.IsAsciiDigit)));
             foreach (var piece in isOne ? [word] : pieces)
             {
@@ -171,19 +169,45 @@ internal static partial class ValueText
         }
     }
 
+    // Blanks and semicolons part words, and so does a comma before a blank; a comma inside a figure does not.
+    private static string[] Pieces(string text) =>
+        string.Concat(text.Select((letter, i) => char.IsWhiteSpace(letter) || letter == ';' || (letter == ',' && (i + 1 == text.Length || char.IsWhiteSpace(text[i + 1]))) ? ' ' : letter)).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
+    // A figure and its unit may stand apart: 100 nF, ±10 %, 100 nF/63 V.
+    private static List<string> Together(IReadOnlyList<string> pieces)
+    {
+        var words = new List<string>();
+        foreach (var piece in pieces)
+        {
+            if (words.Count > 0 && EndsInFigure(words[^1]) && piece.TakeWhile(letter => letter != '/').All(letter => char.IsLetter(letter) || letter is '%' or '°' or 'Ω' or 'µ'))
+            {
+                words[^1] += piece;
+            }
+            else
+            {
+                words.Add(piece);
+            }
+        }
+
+        return words;
+    }
+
+    private static bool EndsInFigure(string word)
+    {
+        var rest = word.AsSpan().TrimEnd("0123456789.,");
+        return rest.Length < word.Length && (rest.IsEmpty || rest[^1] is '/' or '±' or '+' or '-');
+    }
+
+    // 1/4W is a quarter of a watt, as resistors are sold.
+    private static decimal? FractionOfWatt(string word)
+    {
+        var slash = word.IndexOf('/', StringComparison.Ordinal);
+        return slash is 1 or 2 && word[^1] is 'W' or 'w' && Count(word[..slash]) is { } above && Count(word[(slash + 1)..^1]) is > 0 and var below ? (decimal)above / below : null;
+    }
+
+    private static int? Count(string digits) => digits.Length is 1 or 2 && digits.All(char.IsAsciiDigit) ? int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture) : null;
+
     private static string Told(string text, string word, ParseFault? fault) =>
         fault is { Kind: not ParseFaultKind.NotUnderstood and not ParseFaultKind.UnitUnknown } ? fault.Message
         : word == text ? $"'{CsvTableReader.Excerpt(word)}' is not understood as a value" : $"'{CsvTableReader.Excerpt(word)}' in '{CsvTableReader.Excerpt(text)}' is not understood";
-
-    [GeneratedRegex(@"[;\s]+|,(?=\s|$)", RegexOptions.CultureInvariant)]
-    private static partial Regex Blanks();
-
-    [GeneratedRegex(@"(?<=^|[\s;/±+-])(\d[\d.,]*)[ \u00A0\u2009\u202F]+((?:[A-Za-z%\u00B5\u03BC\u03A9\u2126\u00B0]+)(?=$|[\s;,/]))", RegexOptions.CultureInvariant)]
-    private static partial Regex FigureAndUnit();
-
-    [GeneratedRegex(@"^(\d{1,2})/(\d{1,2})W$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Fraction();
-
-    [GeneratedRegex(@"^\d{2,3}\s*(°C|℃|degC|C)$", RegexOptions.CultureInvariant)]
-    private static partial Regex Degrees();
 }

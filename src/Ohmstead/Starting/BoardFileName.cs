@@ -35,7 +35,7 @@ internal static class BoardFileName
     {
         var name = Path.GetFileNameWithoutExtension(board.Path);
         return name == board.Number ? Form.Number
-            : name == board.Number.ToLowerInvariant() ? Form.SmallLetters
+            : name.Equals(board.Number, StringComparison.OrdinalIgnoreCase) && !name.Any(char.IsUpper) ? Form.SmallLetters
             : name.StartsWith(board.Number + "-", StringComparison.Ordinal) ? Form.WithTitle
             : Form.Number;
     }

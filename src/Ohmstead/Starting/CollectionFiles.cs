@@ -45,7 +45,7 @@ internal static class CollectionFiles
     }
 
     private static string FirstBoard(string board, DateOnly today) =>
-        Template("board.md").Replace("{{board}}", board, StringComparison.Ordinal).Replace("{{date}}", IsoDate.Text(today), StringComparison.Ordinal);
+        Template("board.record").Replace("{{board}}", board, StringComparison.Ordinal).Replace("{{date}}", IsoDate.Text(today), StringComparison.Ordinal);
 
     private static string Template(string name)
     {

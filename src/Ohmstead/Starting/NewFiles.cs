@@ -5,29 +5,16 @@ namespace Ohmstead.Starting;
 /// <summary>Writes files that are not there yet. What is there stays as it is, whatever it holds.</summary>
 internal static class NewFiles
 {
-    /// <summary>What became of one file.</summary>
-    public enum Fate
-    {
-        /// <summary>It was written.</summary>
-        Written,
-
-        /// <summary>It was there, with the very same text.</summary>
-        Same,
-
-        /// <summary>Something of that name was there and was left alone.</summary>
-        LeftAlone,
-    }
-
     /// <summary>Writes one file where there is none.</summary>
     /// <param name="root">The folder it belongs to, absolute.</param>
     /// <param name="file">The file.</param>
     /// <exception cref="IOException">It cannot be written.</exception>
-    public static Fate Write(string root, StartingFile file)
+    public static FileFate Write(string root, StartingFile file)
     {
         var full = Path.Combine(root, file.Path);
         if (File.Exists(full) || Directory.Exists(full) || new FileInfo(full).LinkTarget is not null)
         {
-            return File.Exists(full) && IsSame(full, file.Text) ? Fate.Same : Fate.LeftAlone;
+            return File.Exists(full) && IsSame(full, file.Text) ? FileFate.Same : FileFate.LeftAlone;
         }
 
         RecordFile.Create(full, file.Text);
@@ -36,7 +23,7 @@ internal static class NewFiles
             File.SetUnixFileMode(full, File.GetUnixFileMode(full) | UnixFileMode.UserExecute | UnixFileMode.GroupExecute | UnixFileMode.OtherExecute);
         }
 
-        return Fate.Written;
+        return FileFate.Written;
     }
 
     private static bool IsSame(string full, string text) => new FileInfo(full) is { LinkTarget: null, Length: > 0 and < 1 << 20 } && File.ReadAllText(full) == text;

@@ -147,6 +147,29 @@ public sealed class RecordEditorTests
         Assert.Equal(text, Assert.IsType<ScalarNode>(lot.Entries[1].Value).Text);
     }
 
+    [Theory]
+    [InlineData("---\nboard: SP-0001\ntitle: Logger\nparts:\n  - { ref: C1, kind: mica }   # old\n# end\n---\n", "  - { ref: C1, kind: mica }   # old\n")]
+    [InlineData("---\nboard: SP-0001\ntitle: Logger\nparts:\n  - { ref: C1, kind: mica }\nbench: []\n---\n", "  - { ref: C1, kind: mica }\n")]
+    [InlineData("---\nboard: SP-0001\ntitle: Logger\nparts: []\n---\n", "parts:")]
+    public void Several_items_join_a_list_in_their_order(string before, string behind)
+    {
+        var start = before.IndexOf(behind, StringComparison.Ordinal) + behind.Length;
+        var added = "  - { ref: C2, kind: mica }\n  - { ref: C3, kind: mica }\n";
+        var expected = behind == "parts:" ? before.Replace("parts: []\n", "parts:\n" + added, StringComparison.Ordinal) : before.Insert(start, added);
+        Assert.Equal(expected, Open(before).AppendAll(FileShapes.Board, "parts", ["{ ref: C2, kind: mica }", "{ ref: C3, kind: mica }"]).Text);
+    }
+
+    [Theory]
+    [InlineData("0412", "\"0412\"")]
+    [InlineData("7834", "\"7834\"")]
+    [InlineData("1E3", "\"1E3\"")]
+    [InlineData("1978-03-01", "\"1978-03-01\"")]
+    [InlineData("no", "\"no\"")]
+    [InlineData("WX-A1", "WX-A1")]
+    [InlineData("4066 B", "4066 B")]
+    [InlineData("a: b", "\"a: b\"")]
+    public void Text_that_another_reader_would_take_for_something_else_is_quoted(string text, string yaml) => Assert.Equal(yaml, FlowText.TextScalar(text));
+
     private static RecordEditor Open(string text, FileForm form = FileForm.Markdown)
     {
         var editor = RecordEditor.Open("boards/SP-0001.md", text, form, new YamlNodeReader(), out var findings);

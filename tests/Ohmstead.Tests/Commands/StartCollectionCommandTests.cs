@@ -1,0 +1,133 @@
+using System.Text.Json;
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Commands;
+
+/// <summary>A collection that begins: sound, ready to be committed, and never in the way of what is there.</summary>
+public sealed class StartCollectionCommandTests
+{
+    private const string Name = "Fog signals: of the old light";
+
+    [Fact]
+    public void A_new_collection_passes_the_strictest_check_and_so_do_its_examples()
+    {
+        using var folder = CollectionCopy.Empty();
+        Assert.Equal(0, Start(folder).Exit);
+        Assert.EndsWith("1 boards: 1 not looked at yet; 0 errors, 0 warnings\n", Check(folder).Out, StringComparison.Ordinal);
+        Assert.Equal(0, Check(folder).Exit);
+        foreach (var file in new[] { "instruments.yaml", "stock.yaml", "collection.yaml" })
+        {
+            var text = folder.Read(file);
+            var shown = file == "collection.yaml"
+                ? text.Replace("# keeper", "keeper", StringComparison.Ordinal).Replace("# place", "place", StringComparison.Ordinal).Replace("# duty", "duty", StringComparison.Ordinal)
+                : text.Replace("\n#  ", "\n   ", StringComparison.Ordinal);
+            Assert.NotEqual(text, shown);
+            folder.Write(file, shown);
+        }
+
+        Assert.Equal((0, Check(folder).Out), (Check(folder).Exit, Check(folder).Out));
+        Assert.Contains("0 errors, 0 warnings", Check(folder).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_there_is_named_and_left_alone_and_the_rest_is_written()
+    {
+        using var folder = CollectionCopy.Empty();
+        folder.Write("stock.yaml", "lots: []\n");
+        folder.Write("boards/X-1.md", "---\nboard: X-1\ntitle: Clock\n---\n");
+        var run = Start(folder);
+        Assert.Equal((3, "stock.yaml: there already, left alone\n"), (run.Exit, run.Error));
+        Assert.Equal("lots: []\n", folder.Read("stock.yaml"));
+        Assert.Equal(["X-1.md"], Directory.GetFiles(folder.At("boards")).Select(Path.GetFileName));
+        Assert.Contains("instruments.yaml: written\n", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Starting_the_same_collection_twice_changes_nothing()
+    {
+        using var folder = CollectionCopy.Empty();
+        Start(folder);
+        var again = Start(folder);
+        Assert.Equal((0, string.Empty), (again.Exit, again.Error));
+        Assert.Contains("collection.yaml: there already, the same\n", again.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_fresh_repository_takes_every_file_and_nothing_is_left_over()
+    {
+        using var folder = CollectionCopy.Empty();
+        Start(folder);
+        var git = await Child.ShellAsync("git init -q . && git add -A && git -c user.name=t -c user.email=t@example.org commit -qm start && git status --porcelain --ignored && git ls-files", folder.Root);
+        Assert.Equal(0, git.Exit);
+        var files = Directory.EnumerateFiles(folder.Root, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(folder.Root, file)).Where(file => !file.StartsWith(".git" + Path.DirectorySeparatorChar, StringComparison.Ordinal));
+        Assert.Equal(files.Order(StringComparer.Ordinal), git.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public async Task The_hook_checks_what_is_staged_and_not_what_lies_in_the_folder()
+    {
+        using var folder = CollectionCopy.Empty();
+        Start(folder);
+        const string commit = "git -c user.name=t -c user.email=t@example.org commit -qm x";
+        var environment = ("OHMSTEAD", Child.Program);
+        var first = await Child.ShellAsync($"git init -q . && git config core.hooksPath .githooks && git add -A && {commit}", folder.Root, environment);
+        Assert.Equal(0, first.Exit);
+
+        // Staged wrong, put right in the folder alone: refused all the same.
+        var board = folder.Read("boards/FS-0001.md");
+        folder.Write("boards/FS-0001.md", board.Replace("format: 1", "formt: 1", StringComparison.Ordinal));
+        await Child.ShellAsync("git add -A", folder.Root);
+        folder.Write("boards/FS-0001.md", board);
+        var wrong = await Child.ShellAsync(commit, folder.Root, environment);
+        Assert.Equal(1, wrong.Exit);
+        Assert.Contains("'formt' is no key of the board", wrong.Out + wrong.Error, StringComparison.Ordinal);
+
+        // And the other way round: what is staged is right, and is taken.
+        await Child.ShellAsync("git add -A && echo note > more.md && git add more.md", folder.Root);
+        folder.Write("boards/FS-0001.md", "nonsense");
+        Assert.Equal(0, (await Child.ShellAsync(commit, folder.Root, environment)).Exit);
+        var missing = await Child.ShellAsync($"git add -A && {commit}", folder.Root, ("OHMSTEAD", "no-such-program"));
+        Assert.Equal((1, "the records were not checked: there is no program 'no-such-program'; set OHMSTEAD, or commit with --no-verify\n"), (missing.Exit, missing.Error));
+    }
+
+    [Fact]
+    public async Task Inside_a_repository_no_hook_and_no_workflow_are_written_for_they_would_not_be_looked_for_there()
+    {
+        using var folder = CollectionCopy.Empty();
+        await Child.ShellAsync("git init -q .", folder.Root);
+        var run = Run.Of("start", "collection", folder.At("records"), "--name", Name, "--as-of", "2026-11-25");
+        Assert.Equal(0, run.Exit);
+        Assert.False(Directory.Exists(folder.At("records/.githooks")));
+        Assert.Contains("no hook and no workflow: the folder lies in the repository", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Editors_find_a_schema_for_every_file_that_is_there()
+    {
+        using var folder = CollectionCopy.Empty();
+        Start(folder);
+        using var settings = JsonDocument.Parse(folder.Read(".vscode/settings.json"));
+        var schemas = settings.RootElement.GetProperty("yaml.schemas").EnumerateObject().Select(entry => entry.Name[2..]).ToArray();
+        Assert.Equal(Directory.GetFiles(folder.At("schema")).Select(file => "schema/" + Path.GetFileName(file)).Order(StringComparer.Ordinal), schemas.Order(StringComparer.Ordinal));
+        foreach (var file in new[] { "collection.yaml", "instruments.yaml", "stock.yaml", "boards/FS-0001.md" })
+        {
+            var line = folder.Read(file).Split('\n').First(text => text.StartsWith("# yaml-language-server: $schema=", StringComparison.Ordinal));
+            Assert.True(File.Exists(Path.Combine(folder.At(Path.GetDirectoryName(file)!), line.Split('=')[1])), file);
+        }
+    }
+
+    [Theory]
+    [InlineData("", "the name of a collection is empty; write --name \"Saltmarsh Point weather collection\"")]
+    [InlineData("two\nlines", "the name of a collection has a control character; write it on one line")]
+    public void A_name_that_is_none_is_refused(string name, string fault)
+    {
+        using var folder = CollectionCopy.Empty();
+        var run = Run.Of("start", "collection", folder.Root, "--name", name);
+        Assert.Equal((2, fault + "\n"), (run.Exit, run.Error));
+        Assert.Empty(Directory.GetFileSystemEntries(folder.Root));
+    }
+
+    private static Run Start(CollectionCopy folder) => Run.Of("start", "collection", folder.Root, "--name", Name, "--as-of", "2026-11-25");
+
+    private static Run Check(CollectionCopy folder) => Run.Of("check", folder.Root, "--strict", "--thorough", "--as-of", "2026-11-25");
+}

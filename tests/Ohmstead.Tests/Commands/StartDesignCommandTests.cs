@@ -1,0 +1,91 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Commands;
+
+/// <summary>A design made out of the board that listed everything itself.</summary>
+public sealed partial class StartDesignCommandTests
+{
+    private const string Board = "boards/SP-0019.md";
+    private const string Design = "designs/pulse-shaper.md";
+
+    [Fact]
+    public void Every_verdict_and_every_other_line_of_the_board_stay_what_they_were()
+    {
+        using var copy = CollectionCopy.Make();
+        var (before, verdicts, why) = (copy.Read(Board), Findings(copy), Why(copy, "C2"));
+        var run = Start(copy, "pulse-shaper", "--from", "SP-0019");
+        Assert.Equal((0, string.Empty), (run.Exit, run.Error));
+        Assert.StartsWith("designs/pulse-shaper.md: written, 10 parts, 3 points, 0 hazards\nboards/SP-0019.md: names the design 'pulse-shaper'", run.Out, StringComparison.Ordinal);
+        Assert.Equal(verdicts, Findings(copy));
+        Assert.Equal(why.Replace("this board's record", "the design", StringComparison.Ordinal), Why(copy, "C2"));
+
+        // Nothing lost, nothing changed: the lines of the lists went over as they stood.
+        var lists = before[before.IndexOf("parts:", StringComparison.Ordinal)..before.IndexOf("bench:", StringComparison.Ordinal)];
+        Assert.Equal(before.Replace(lists, string.Empty, StringComparison.Ordinal).Replace("maker: station workshop", "design: pulse-shaper\nmaker: station workshop", StringComparison.Ordinal), copy.Read(Board));
+        Assert.Contains(lists, copy.Read(Design), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_next_board_of_its_kind_takes_the_parts_from_there()
+    {
+        using var copy = CollectionCopy.Make();
+        Start(copy, "pulse-shaper", "--from", "SP-0019", "--name", "Wind pulse shaper");
+        Assert.Equal(0, Run.Of("start", "board", "SP-0021", "--design", "pulse-shaper", "--in", copy.Root, "--as-of", "2026-11-25").Exit);
+        Assert.Contains("title: Wind pulse shaper\ndesign: pulse-shaper\n", copy.Read("boards/SP-0021.md"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_date_code_stays_with_its_unit()
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write(Board, copy.Read(Board).Replace("{ ref: D1, kind: diode, type: WX-D4 }", "{ ref: D1, kind: diode, type: WX-D4, date_code: \"7406\" }", StringComparison.Ordinal));
+        var run = Start(copy, "pulse-shaper", "--from", "SP-0019");
+        Assert.Contains("kept on the board as well, for their date codes: D1\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("parts:\n  - { ref: D1, kind: diode, type: WX-D4, date_code: \"7406\" }\nbench:\n", copy.Read(Board), StringComparison.Ordinal);
+        Assert.Contains("  - { ref: D1, kind: diode, type: WX-D4 }\n", copy.Read(Design), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("pulse-shaper", "SP-0007", 1, "boards/SP-0007.md: the board has the design 'teleprinter-line' already\n")]
+    [InlineData("bench-supply", "SP-0019", 2, "there is designs/bench-supply.md, which is 'bench-supply' or can be taken for it\n")]
+    [InlineData("Bench-supply", "SP-0019", 2, "there is designs/bench-supply.md, which is 'Bench-supply' or can be taken for it\n")]
+    [InlineData("pulse shaper", "SP-0019", 2, "'pulse shaper' cannot be the name of a design: it has a space\n")]
+    [InlineData("pulse-shaper", "SP-0O19", 2, "there is no board 'SP-0O19', 'SP-0019' is the nearest\n")]
+    public void What_cannot_be_done_is_refused_with_the_reason(string name, string board, int exit, string message)
+    {
+        using var copy = CollectionCopy.Make();
+        var before = copy.Read(Board);
+        var run = Start(copy, name, "--from", board);
+        Assert.Equal(exit, run.Exit);
+        Assert.StartsWith(message, run.Error, StringComparison.Ordinal);
+        Assert.Equal(before, copy.Read(Board));
+        Assert.False(File.Exists(copy.At(Design)));
+    }
+
+    [Fact]
+    public void A_trial_writes_neither_file()
+    {
+        using var copy = CollectionCopy.Make();
+        var before = copy.Read(Board);
+        Assert.Contains("designs/pulse-shaper.md: would be written, 10 parts", Start(copy, "pulse-shaper", "--from", "SP-0019", "--trial").Out, StringComparison.Ordinal);
+        Assert.Equal(before, copy.Read(Board));
+        Assert.False(File.Exists(copy.At(Design)));
+    }
+
+    private static Run Start(CollectionCopy copy, params string[] words) => Run.Of(["start", "design", .. words, "--in", copy.Root, "--as-of", "2026-11-25"]);
+
+    // All that is told of a part, without the places, which move.
+    private static string Why(CollectionCopy copy, string part) => PlaceInFile().Replace(Run.Of("why", "SP-0019", part, "--in", copy.Root, "--as-of", "2026-11-25").Out, string.Empty);
+
+    [GeneratedRegex(@"boards/SP-0019\.md:\d+", RegexOptions.CultureInvariant)]
+    private static partial Regex PlaceInFile();
+
+    // Checks and messages; the lines move with the text.
+    private static string[] Findings(CollectionCopy copy)
+    {
+        using var document = JsonDocument.Parse(Run.Of("check", copy.Root, "--form", "json", "--as-of", "2026-11-25").Out);
+        return [.. document.RootElement.GetProperty("findings").EnumerateArray().Select(finding => $"{finding.GetProperty("check")} {finding.GetProperty("message")}")];
+    }
+}
