@@ -93,6 +93,7 @@ internal static class RecordFile
     {
         // One name for the waiting text: what a killed run left is written over by the next.
         var waiting = Path.Combine(record.DirectoryName!, "." + record.Name + ".new");
+        var isInPlace = false;
         try
         {
             using (var file = new FileStream(waiting, FileMode.Create, FileAccess.Write, FileShare.None))
@@ -107,18 +108,27 @@ internal static class RecordFile
             }
 
             File.Move(waiting, record.FullName, overwrite: true);
+            isInPlace = true;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (ArgumentOutOfRangeException tooLarge)
         {
-            File.Delete(waiting);
-            throw;
+            // That is how the runtime tells that the system allows no file of this size.
+            throw new IOException("the system allows no file of this size; nothing was written", tooLarge);
+        }
+        finally
+        {
+            if (!isInPlace)
+            {
+                File.Delete(waiting);
+            }
         }
     }
 
     private static FileStream Take(string full)
     {
-        var name = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFullPath(full) + "\n" + Environment.UserName)).AsSpan(0, 12));
-        var path = Path.Combine(Path.GetTempPath(), $"ohmstead-{name}.lock");
+        // Few locks for all records, so that a run over thousands leaves no thousands of files behind; two records that share one wait for each other.
+        var (user, place) = (Hash(Environment.UserName), Hash(Path.GetFullPath(full)));
+        var path = Path.Combine(Path.GetTempPath(), $"ohmstead-{Convert.ToHexStringLower(user.AsSpan(0, 8))}-{place[0]:x2}.lock");
         var since = Stopwatch.GetTimestamp();
         while (true)
         {
@@ -136,4 +146,6 @@ internal static class RecordFile
             }
         }
     }
+
+    private static byte[] Hash(string text) => SHA256.HashData(Encoding.UTF8.GetBytes(text));
 }

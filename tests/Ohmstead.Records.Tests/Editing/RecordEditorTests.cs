@@ -57,6 +57,27 @@ public sealed class RecordEditorTests
     }
 
     [Fact]
+    public void A_long_entry_is_folded_in_a_record_that_is_tidy_and_left_as_it_is_in_one_that_is_not()
+    {
+        const string before = """
+            ---
+            board: SP-0001
+            bench:
+              - date: 2026-02-14
+                readings:
+                  - { part: C1, esr: 62 mΩ }
+            ---
+            """;
+        var note = new string('x', 110);
+        var reading = $"{{ part: C12, esr: 1.4 Ω, note: {note} }}";
+        Assert.Equal(
+            before.Replace("62 mΩ }\n", "62 mΩ }\n      - " + reading.Replace(", note:", ",\n          note:", StringComparison.Ordinal) + "\n", StringComparison.Ordinal) + "\n",
+            Enter(before + "\n", "2026-02-14", reading));
+        var untidy = before.Replace("board: ", "board:   ", StringComparison.Ordinal) + "\n";
+        Assert.Equal(untidy.Replace("62 mΩ }\n", $"62 mΩ }}\n      - {reading}\n", StringComparison.Ordinal), Enter(untidy, "2026-02-14", reading));
+    }
+
+    [Fact]
     public void Another_day_is_a_new_visit_at_the_end_of_the_bench()
     {
         const string before = """
@@ -177,6 +198,6 @@ public sealed class RecordEditorTests
         return editor;
     }
 
-    private static string? Enter(string before, string date) =>
-        Open(before).AppendToVisit(FileShapes.Board, visit => visit["date"] == date, [("date", date), ("by", "RK")], "readings", Reading).Text;
+    private static string? Enter(string before, string date, string reading = Reading) =>
+        Open(before).AppendToVisit(FileShapes.Board, visit => visit["date"] == date, [("date", date), ("by", "RK")], "readings", reading).Text;
 }

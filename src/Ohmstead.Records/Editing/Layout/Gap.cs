@@ -35,12 +35,13 @@ internal sealed class Gap
     /// <param name="text">The whole file.</param>
     /// <param name="from">Behind the token before.</param>
     /// <param name="to">Where the next token begins, or the front matter ends.</param>
-    /// <param name="isStart">True at the start of the front matter, where no token stands before.</param>
+    /// <param name="before">The token before; null at the start of the front matter.</param>
+    /// <param name="after">The token behind.</param>
     /// <param name="stranger">The offset of what is none of these, or -1.</param>
-    internal static Gap Of(string text, int from, int to, bool isStart, out int stranger)
+    internal static Gap Of(string text, int from, int to, Token? before, Token after, out int stranger)
     {
         var gap = new Gap();
-        var (at, line, isFirst) = (from, from, !isStart);
+        var (at, line, isFirst) = (from, from, before is not null);
         stranger = -1;
         while (at < to && stranger < 0)
         {
@@ -60,12 +61,12 @@ internal sealed class Gap
                     gap.Add(new Remark(text[at..end].TrimEnd(' ', '\t'), at - line, Before(blanks)), isFirst);
                     at = end;
                     break;
-                case ':' when !gap.HasColon && !gap.HasComma:
+                case ':' when before is { Kind: TokenKind.Key } && !gap.HasColon && !gap.HasComma:
                     gap.HasColon = true;
                     gap.ColonWidth = at + 1 - from;
                     (at, line) = (at + 1, isFirst ? at + 1 : line);
                     break;
-                case ',' when !gap.HasComma:
+                case ',' when before is not { Kind: TokenKind.Open } && (after.Join == Join.Entry || after.Kind == TokenKind.Close) && !gap.HasComma:
                     gap.HasComma = true;
                     (at, line) = (at + 1, isFirst ? at + 1 : line);
                     break;

@@ -38,7 +38,7 @@ internal sealed class LaidText
         var gaps = new Gap[tokens.Count];
         for (var i = 0; i < gaps.Length && lostAt < 0; i++)
         {
-            gaps[i] = Gap.Of(text, i == 0 ? front.Start : tokens[i - 1].End, tokens[i].Start, i == 0, out lostAt);
+            gaps[i] = Gap.Of(text, i == 0 ? front.Start : tokens[i - 1].End, tokens[i].Start, i == 0 ? null : tokens[i - 1], tokens[i], out lostAt);
         }
 
         lost = source.SpotAt(Math.Max(lostAt, 0));

@@ -176,9 +176,11 @@ internal sealed class Placement
 
     private int ColumnOf(Token token) => token.Start - (text.AsSpan(0, token.Start).LastIndexOfAny('\r', '\n') + 1);
 
+    // In brackets the colon of a key without a value is one only before a blank.
     private string Sign(int i) => (gaps[i].HasColon, gaps[i].HasComma && tokens[i].Kind != TokenKind.Close) switch
     {
-        (true, true) => ":,",
+        (true, true) => ": ,",
+        (true, false) when tokens[i] is { Kind: TokenKind.Close, Join: Join.Tight } => ": ",
         (true, false) => ":",
         (false, true) => ",",
         _ => string.Empty,

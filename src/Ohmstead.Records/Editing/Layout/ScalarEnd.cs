@@ -33,8 +33,8 @@ internal static class ScalarEnd
             var stands = line.IndexOfAnyExcept(' ');
             if (stands < 0)
             {
-                // What a block of text keeps at its end are its own blank lines.
-                end = signs.Contains('+') ? at + line.Length : end;
+                // Blanks beyond the indentation are text, and what a block of text keeps at its end are its own blank lines.
+                end = signs.Contains('+') || (column >= 0 && line.Length > column) ? at + line.Length : end;
                 continue;
             }
 

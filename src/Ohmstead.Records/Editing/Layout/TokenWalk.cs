@@ -72,7 +72,7 @@ internal sealed class TokenWalk
                 return;
             }
 
-            Key(entry.KeySpot, ReferenceEquals(entry, mapping.Entries[0]) ? first : Join.Line, level, indent, 0);
+            Key(entry, ReferenceEquals(entry, mapping.Entries[0]) ? first : Join.Line, level, indent, 0);
             Value(entry.Value, level, level.Column, indent);
         }
     }
@@ -158,7 +158,7 @@ internal sealed class TokenWalk
                 return;
             }
 
-            Key(entry.KeySpot, ReferenceEquals(entry, mapping.Entries[0]) ? first : Join.Entry, level, within, inner);
+            Key(entry, ReferenceEquals(entry, mapping.Entries[0]) ? first : Join.Entry, level, within, inner);
             Single(entry.Value, Join.Space, level, within, within, level.Column, inner + 1);
         }
 
@@ -197,8 +197,17 @@ internal sealed class TokenWalk
         Add(close, close + 1, TokenKind.Close, join, level, indent, depth);
     }
 
-    private void Key(Spot spot, Join join, Level level, int indent, int depth) =>
-        Add(source.OffsetOf(spot), source.EndOf(spot), TokenKind.Key, join, level, indent, depth);
+    private void Key(MappingEntry entry, Join join, Level level, int indent, int depth)
+    {
+        // Beside a colon that stands alone the library reads keys that are not written there.
+        var (start, behind) = (source.OffsetOf(entry.KeySpot), source.EndOf(entry.KeySpot));
+        if (text[start] is not ('"' or '\'') && (char.IsWhiteSpace(text[start]) || !text.AsSpan(start, behind - start).SequenceEqual(entry.Key)))
+        {
+            Lose(start);
+        }
+
+        Add(start, behind, TokenKind.Key, join, level, indent, depth);
+    }
 
     private void Scalar(ScalarNode scalar, Join join, Level level, int indent, int outside, int depth)
     {
@@ -216,8 +225,9 @@ internal sealed class TokenWalk
             return;
         }
 
+        // In brackets a colon at the end of a value is one only as long as no blank stands behind it.
         var behind = ScalarEnd.Of(text, start, end, scalar);
-        if (behind < 0)
+        if (behind < 0 || (depth > 0 && scalar.Style == ScalarWriting.Plain && text[behind - 1] == ':'))
         {
             Lose(start);
             return;
