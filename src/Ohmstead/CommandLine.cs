@@ -22,6 +22,7 @@ internal static class CommandLine
           ohmstead ahead records                     tell what falls due in the year ahead
           ohmstead fit SP-0013 C1 --in records       what would fit a place, out of the drawer
           ohmstead marking brown black red gold      what a print can mean
+          ohmstead reckon                            work out a rule at the bench
           ohmstead explain polarity-not-established  explain a check
         """;
 
@@ -67,6 +68,7 @@ internal static class CommandLine
             new AheadCommand(terminal).Build(),
             new FitCommand(terminal).Build(),
             new MarkingCommand(terminal).Build(),
+            new ReckonCommand(terminal).Build(),
             new ExplainCommand(terminal).Build(),
         };
         var parsed = root.Parse(words);
