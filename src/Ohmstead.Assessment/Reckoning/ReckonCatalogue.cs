@@ -38,6 +38,7 @@ public static class ReckonCatalogue
             TanDeltaLimitRule.Rule,
             TantalumDeratingRule.Rule,
             TouchCurrentRule.Rule,
+            WarmLeakageRule.Rule,
             WearRule.Rule,
         ]),
         new("other parts",
