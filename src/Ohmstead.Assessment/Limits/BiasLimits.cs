@@ -50,6 +50,6 @@ public static class BiasLimits
         };
         return conditions is null || Math.Abs(bias.Value) <= conditions.LargestBiasVolts
             ? limit
-            : limit with { Remarks = [.. limit.Remarks, new LazyText(() => $"read under {QuantityText.Format(bias)} of bias; the value of a {conditions.Kind} holds under {QuantityText.Format(new Quantity(conditions.LargestBiasVolts, Dimension.Voltage))} at most ({conditions.Source.Text})")] };
+            : limit with { Remarks = [.. limit.Remarks, new LazyText(() => $"read under {QuantityText.Format(bias)} of bias; its value holds under {QuantityText.Format(new Quantity(conditions.LargestBiasVolts, Dimension.Voltage))} at most ({conditions.Source.Text})")] };
     }
 }

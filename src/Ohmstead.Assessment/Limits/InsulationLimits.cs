@@ -5,7 +5,10 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>The least insulation resistance of a film, paper, mica or class 1 ceramic capacitor. A worn part may have half of a new one's.</summary>
+/// <summary>
+/// The least insulation resistance of a capacitor: what its own leakage limit comes to at the voltage it was read at, else what is usual of film, paper, mica
+/// or class 1 ceramic. A worn part may have half of what is usual of a new one.
+/// </summary>
 /// <remarks>
 /// Insulation rises for a minute after the voltage is put on: one read earlier can only keep its limit. Old paper breaks down at its working voltage: one
 /// read at less can only break it.
@@ -23,35 +26,52 @@ public static class InsulationLimits
     /// <summary>The limit that applies, or null when none is known.</summary>
     public static Limit? For(PartValues part, ReadingConditions how)
     {
+        if (part.LeakageLimit is { Value.Value: > 0m } own && how.AtVoltage is { Value: > 0m } volts)
+        {
+            var ohms = new Quantity(volts.Value / own.Value.Value, Dimension.Resistance);
+            return With(
+                new Limit(
+                    LimitKind.Delivery, new Interval(ohms, null), "the part's own leakage limit",
+                    new(() => $"{QuantityText.Format(volts)} / {own.Text} = {QuantityText.Format(ohms, 4)}"), "the record; Ohm's law"),
+                part, how);
+        }
+
         if (part.Capacitance is not { } capacitance || Figures(part.Kind.Value) is not { } figures || !figures.LeastInsulationOhms(capacitance.Value.Value).Is(out var least, out _))
         {
             return null;
         }
 
         var lower = new Quantity(how.IsNew ? least.Value : least.Value * Worn, Dimension.Resistance);
-        return new Limit(
+        var usual = new Limit(
             how.IsNew ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(lower, null),
             new(() => $"the type's usual limit ({figures.Dielectric})"),
             how.IsNew ? least.Arithmetic : new(() => $"{least.Arithmetic}; worn part: half of it = {QuantityText.Format(lower, 4)}"),
             new(() => how.IsNew ? least.Source.Text : $"{least.Source.Text}; {WornSource}"))
         {
-            NothingBelow = how.After is { } after && after.Value < SecondsToSettle
-                ? new LazyText(() => $"it was read after {QuantityText.Format(after)}, the limit holds after a minute, and insulation still rises")
-                : null,
-            ProvesOnlyOutside = IsPaper(part) && how.AtVoltage is { } at && (part.WorkingVoltage ?? part.RatedVoltage) is { } volts && at.Value < volts.Value.Value
-                ? new LazyText(() => $"it was read at {QuantityText.Format(at)}, and old paper is tested at its voltage of {volts.Text}")
-                : null,
-            Remarks =
-            [
-                .. how.AtVoltage is null ? [NoVoltage] : Array.Empty<LazyText>(),
-                .. how.Temperature is { } read && Math.Abs(read.Value - UsualCelsius) > Comparable
-                    ? [new LazyText(() => $"read at {QuantityText.Format(read)}; the limit holds at 20 °C, and insulation falls with warmth")]
-                    : Array.Empty<LazyText>(),
-                new LazyText(() => figures.Note),
-            ],
+            Remarks = [new LazyText(() => figures.Note)],
         };
+        return With(usual, part, how);
     }
+
+    // What the way of measuring takes from a limit.
+    private static Limit With(Limit limit, PartValues part, ReadingConditions how) => limit with
+    {
+        NothingBelow = how.After is { } after && after.Value < SecondsToSettle
+            ? new LazyText(() => $"it was read after {QuantityText.Format(after)}, the limit holds after a minute, and insulation still rises")
+            : null,
+        ProvesOnlyOutside = IsPaper(part) && how.AtVoltage is { } at && (part.WorkingVoltage ?? part.RatedVoltage) is { } volts && at.Value < volts.Value.Value
+            ? new LazyText(() => $"it was read at {QuantityText.Format(at)}, and old paper is tested at its voltage of {volts.Text}")
+            : null,
+        Remarks =
+        [
+            .. limit.Remarks,
+            .. how.AtVoltage is null ? [NoVoltage] : Array.Empty<LazyText>(),
+            .. how.Temperature is { } read && Math.Abs(read.Value - UsualCelsius) > Comparable
+                ? [new LazyText(() => $"read at {QuantityText.Format(read)}; the limit holds at 20 °C, and insulation falls with warmth")]
+                : Array.Empty<LazyText>(),
+        ],
+    };
 
     private static bool IsPaper(PartValues part) => part.Kind.Value is "paper" or "metallised paper";
 

@@ -28,6 +28,9 @@ public sealed class CapacitorRulesTests
     [InlineData("cold-impedance", "rated-voltage=25V", "impedance at -40", 4, 0)]
     // 1 - 0.025 log10(262 800 h from an hour on), makers' ageing notes after EIA-198. Thirty years of 365.25 days are 262 980 h.
     [InlineData("ageing", "ceramic=X7R time=30years", "share left", 0.8645, 1e-4)]
+    // Application notes, from memory: three times at 60 degrees, half way there the square root of it; 43.3 µA come back to 25.
+    [InlineData("warm-leakage", "temperature=40C", "at most", 1.7321, 1e-4)]
+    [InlineData("warm-leakage", "temperature=40C leakage=43.301uA", "at 20 degrees at least", 25e-6, 1e-9)]
     // A quarter lost where a fifth is allowed.
     [InlineData("wear", "change=-25%", "capacitance used, restorer's default", 1.25, 0)]
     // Data sheet: 0.01 CV or 3 µA, whichever is greater.
