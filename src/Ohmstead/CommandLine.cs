@@ -25,6 +25,7 @@ internal static class CommandLine
           ohmstead fit SP-0013 C1 --in records       what would fit a place, out of the drawer
           ohmstead marking brown black red gold      what a print can mean
           ohmstead start board SP-0021 --design bench-supply   start a record (or a collection, a design, a parts list)
+          ohmstead reckon                            work out a rule at the bench
           ohmstead explain polarity-not-established  explain a check
         """;
 
@@ -79,6 +80,7 @@ internal static class CommandLine
             new AheadCommand(terminal).Build(),
             new FitCommand(terminal).Build(),
             new MarkingCommand(terminal).Build(),
+            new ReckonCommand(terminal).Build(),
             new ExplainCommand(terminal).Build(),
         };
         // A word that begins with @ is a word: what was seen at the bench may begin so.

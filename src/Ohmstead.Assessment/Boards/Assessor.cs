@@ -50,6 +50,7 @@ public sealed class Assessor(Workshop workshop)
         var how = new ReadingConditions(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value)
         {
             Temperature = (reading.Temperature ?? visit.RoomTemperature)?.Value,
+            Bias = reading.Bias?.Value,
             TestCurrent = IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value.Value : null,
         };
         var instrument = InstrumentOf(visit, reading.Instrument);

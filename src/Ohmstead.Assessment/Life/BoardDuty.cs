@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ohmstead.Electronics.Life;
 using Ohmstead.Records.Model;
 
@@ -9,6 +10,9 @@ namespace Ohmstead.Assessment.Life;
 /// <param name="Origin">Where it is written, in words.</param>
 public sealed record BoardDuty(double HoursPerYear, IReadOnlyList<DutyPhase> Phases, string Origin)
 {
+    /// <summary>Why nothing follows from it, or null.</summary>
+    public string? Fault { get; init; }
+
     /// <summary>The duty of a board: its own, and the collection's where the board does not say it. Null when hours or temperature are not written.</summary>
     public static BoardDuty? Of(BoardFile board, CollectionFile collection)
     {
@@ -24,6 +28,19 @@ public sealed record BoardDuty(double HoursPerYear, IReadOnlyList<DutyPhase> Pha
             (null, null) => "the usual duty of the collection",
             _ => "the board's duty and the collection's",
         };
-        return new(hours.Value, [new(hours.Value, (double)warm.Value.Value)], origin);
+
+        // Hours at other temperatures are part of the hours that are written beside them.
+        var times = own is { AtTimes.Count: > 0 } ? own.AtTimes : own is null or { HoursPerYear: null, Temperature: null } ? usual?.AtTimes ?? [] : [];
+        var rest = (long)hours.Value - times.Sum(part => (long)part.HoursPerYear.Value);
+        List<DutyPhase> phases = [.. times.Where(part => part.HoursPerYear.Value > 0).Select(part => new DutyPhase(part.HoursPerYear.Value, (double)part.Temperature.Value.Value))];
+        if (rest > 0)
+        {
+            phases.Insert(0, new(rest, (double)warm.Value.Value));
+        }
+
+        return new(hours.Value, phases, origin)
+        {
+            Fault = rest < 0 ? string.Create(CultureInfo.InvariantCulture, $"the duty names {hours.Value - rest} h a year at other temperatures, more than its {hours.Text} h a year") : null,
+        };
     }
 }

@@ -49,6 +49,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
             : place.Values.Life is null ? "its rated life is not written, as in life: 2000 h"
             : place.Values.Temperature is null ? "the temperature of its rated life is not written, as in temperature: 105 °C"
             : duty is null ? "neither the board nor the collection says its duty in hours a year and temperature"
+            : duty.Fault is { } fault ? fault
             : start is null ? "neither the board nor its design says when it was made"
             : null;
         return missing is null ? Estimated(place, duty!, start!) : new(place, start, Outcome<RemainingLife>.Refused(missing));
@@ -74,7 +75,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
             new(() => $"rated {life.Text} at {rated.Text} ({(place.Sitting is { } lot ? "lot " + lot.Id.Value : "as listed for the place")}), {start.Words}"),
             new(() => string.Create(
                 CultureInfo.InvariantCulture,
-                $"{duty.HoursPerYear} h a year in air of {string.Join(" and ", duty.Phases.Select(phase => phase.Celsius.ToString(CultureInfo.InvariantCulture) + " °C"))} ({duty.Origin}), taken {LifeModels.SpreadKelvin} K warmer for the earliest date and cooler for the latest (common practice)")),
+                $"{duty.HoursPerYear} h a year in air of {Air(duty)} ({duty.Origin}), taken {LifeModels.SpreadKelvin} K warmer for the earliest date and cooler for the latest (common practice)")),
         };
         if (ripple is not null)
         {
@@ -100,6 +101,10 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
 
         return new(place, start, RemainingLife.Between(estimates.Shortest, estimates.Longest, duty.HoursPerYear, start.First, start.Last)) { Given = given };
     }
+
+    private static string Air(BoardDuty duty) => duty.Phases is [var only]
+        ? string.Create(CultureInfo.InvariantCulture, $"{only.Celsius} °C")
+        : string.Join(", ", duty.Phases.Select(phase => string.Create(CultureInfo.InvariantCulture, $"{phase.Celsius} °C for {phase.Hours} h")));
 
     // Nobody states how much of its life a part loses on the shelf: it is told, not counted.
     private static LazyText? ShelfBefore(Lot lot, DateOnly fitted) =>

@@ -35,6 +35,8 @@ public static class ConditionLimits
         var isCold = how.Temperature is { } read && read.Value < LowTemperatureImpedance.ReferenceCelsius - LowTemperatureImpedance.ComparableWithin;
         switch (measured)
         {
+            case Measured.Leakage when WarmLeakage.Speaks(how):
+                return limit;
             case Measured.Capacitance when !IsAtUsualFrequency(measured, how):
                 return limit with { NothingBelow = new(() => $"it was read at {QuantityText.Format(how.Frequency!.Value)}, where an electrolytic shows less than near 100 or 120 Hz, where its value holds (IEC 60384-4, 4.3, from memory)") };
             case Measured.Capacitance when isCold:

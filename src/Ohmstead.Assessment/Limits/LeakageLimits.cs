@@ -10,7 +10,9 @@ namespace Ohmstead.Assessment.Limits;
 public static class LeakageLimits
 {
     /// <summary>The limit that applies, or null when none is known.</summary>
-    public static Limit? For(PartValues part, ReadingConditions how)
+    public static Limit? For(PartValues part, ReadingConditions how) => Known(part, how) is { } limit ? WarmLeakage.Adjust(limit, part, how) : null;
+
+    private static Limit? Known(PartValues part, ReadingConditions how)
     {
         if (part.LeakageLimit is { } own)
         {

@@ -39,6 +39,9 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
     /// <summary>Why a reading above the upper limit proves nothing, where the way of measuring can only raise it; else null.</summary>
     public LazyText? NothingAbove { get; init; }
 
+    /// <summary>How far above the upper limit the way of measuring alone can bring a good part, and why; null where it cannot. Such a reading does not decide.</summary>
+    public (Quantity UpTo, LazyText Why)? Explained { get; init; }
+
     /// <summary>Whatever a reader must know beside the limit.</summary>
     public IReadOnlyList<LazyText> Remarks { get; init; } = [];
 }

@@ -23,7 +23,7 @@ public static class PartLimits
         }
 
         Add(limits, OfTheType(part, place, measured, how));
-        return ConditionLimits.Adjust(limits, part, measured, how);
+        return ConditionLimits.Adjust(BiasLimits.Adjust(limits, part, measured, how), part, measured, how);
     }
 
     // What is usual for the type: it governs where nothing is written, and stands beside what is.
@@ -33,6 +33,7 @@ public static class PartLimits
         (_, Measured.LossFactor) => EsrLimits.Loss(part, how),
         (_, Measured.Leakage) when part.Kind.Value == "germanium transistor" => JunctionLimits.Leakage(part, how),
         (_, Measured.Leakage) => LeakageLimits.For(part, how),
+        (PartFamily.Capacitor, Measured.Insulation) => InsulationLimits.For(part, how),
         (PartFamily.Capacitor, Measured.VoltageLoss) => VoltageLoss(part),
         (PartFamily.Resistor, Measured.Resistance) => ResistorLimits.Usual(part, how),
         (PartFamily.Inductor, Measured.Inductance) => WindingLimits.Inductance(part),

@@ -26,7 +26,8 @@ public static class WearNotes
         {
             Measured.Capacitance when PartKind.IsElectrolytic(part.Kind.Value) => [.. Used(verdict), .. Surge(part)],
             Measured.Esr when PartKind.IsElectrolytic(part.Kind.Value) => [.. New(part, reading)],
-            Measured.Leakage when part.Role?.Value is "coupling" => [.. Grid(reading, verdict)],
+            Measured.Leakage when part.Role?.Value is "coupling" => [.. Grid(reading.Reading.AtVoltage, verdict.Reading.Value.Value is > 0m and var amperes ? reading.Reading.AtVoltage?.Value.Value / amperes : null)],
+            Measured.Insulation when part.Role?.Value is "coupling" => [.. Grid(part.WorkingVoltage ?? reading.Reading.AtVoltage, verdict.Reading.Value.Value)],
             _ => [],
         };
     }
@@ -67,10 +68,9 @@ public static class WearNotes
         }
     }
 
-    private static IEnumerable<WorkedNote> Grid(AssessedReading reading, Verdict verdict)
+    private static IEnumerable<WorkedNote> Grid(Written<Quantity>? across, decimal? insulationOhms)
     {
-        if (reading.Reading.AtVoltage is { } at && verdict.Reading.Value.Value > 0m
-            && GridLeak.ShiftVolts(at.Value.Value, at.Value.Value / verdict.Reading.Value.Value, UsualGridLeakOhms).Is(out var shift, out _))
+        if (across is not null && insulationOhms is { } ohms && GridLeak.ShiftVolts(across.Value.Value, ohms, UsualGridLeakOhms).Is(out var shift, out _))
         {
             yield return WorkedNote.Of(
                 $"into a grid leak of 1 MΩ it would lift the grid by {QuantityText.Format(new Quantity(shift.Value, Dimension.Voltage), 3)}; {QuantityText.Format(new Quantity(GridLeak.AcceptedVolts, Dimension.Voltage))} is usually accepted", shift);

@@ -10,6 +10,8 @@ namespace Ohmstead.Assessment.Verdicts;
 /// <summary>Holds a reading against its limits.</summary>
 public static class Judge
 {
+    private static readonly LazyText InsulationInCircuit = "in circuit other paths lie beside it and lower the reading; so it proves nothing, measure it out of circuit";
+
     /// <summary>The verdict on one value.</summary>
     /// <param name="measured">What was measured.</param>
     /// <param name="reading">The value.</param>
@@ -40,6 +42,11 @@ public static class Judge
             {
                 (outcome, reason) = (VerdictOutcome.Undecided, doubt);
             }
+        }
+
+        if (outcome == VerdictOutcome.Outside && limit.Explained is { } explained && value.Value <= explained.UpTo.Value)
+        {
+            (outcome, reason) = (VerdictOutcome.Undecided, explained.Why);
         }
 
         if (CannotProve(measured, limit, value, inside, inCircuit) is { } cannot)
@@ -107,6 +114,12 @@ public static class Judge
     // is not. Common practice, from circuit theory.
     private static LazyText? InCircuit(Measured measured, Limit limit, Quantity value)
     {
+        if (measured == Measured.Insulation)
+        {
+            // Whatever lies beside it can only lower it: above its limit it is good, wherever it was read.
+            return value.Value < limit.Interval.Lower?.Value ? InsulationInCircuit : null;
+        }
+
         InCircuitQuantity? quantity = measured switch
         {
             Measured.Resistance => InCircuitQuantity.Resistance,

@@ -42,6 +42,7 @@ public static class VerdictWords
     {
         Measured.Esr => "ESR",
         Measured.LossFactor => "dissipation factor",
+        Measured.Insulation => "insulation resistance",
         Measured.VoltageLoss => "voltage loss",
         Measured.ForwardVoltage => "forward voltage",
         Measured.Gain => "current gain",

@@ -9,7 +9,7 @@ public static class BenchBinding
     private static readonly (string Key, Measured Measured)[] ReadingKeys =
     [
         ("capacitance", Measured.Capacitance), ("esr", Measured.Esr), ("loss_factor", Measured.LossFactor), ("leakage", Measured.Leakage),
-        ("voltage_loss", Measured.VoltageLoss), ("resistance", Measured.Resistance), ("inductance", Measured.Inductance), ("voltage", Measured.Voltage),
+        ("insulation", Measured.Insulation), ("voltage_loss", Measured.VoltageLoss), ("resistance", Measured.Resistance), ("inductance", Measured.Inductance), ("voltage", Measured.Voltage),
         ("ripple", Measured.Ripple), ("current", Measured.Current), ("forward_voltage", Measured.ForwardVoltage),
     ];
 
@@ -118,6 +118,7 @@ public static class BenchBinding
             Instrument = fields.Id("instrument"),
             After = fields.Quantity("after"),
             AtVoltage = fields.Quantity("at_voltage"),
+            Bias = fields.Quantity("bias"),
             Result = fields.Word("result"),
             Method = fields.Text("method"),
             Verdict = fields.Word("verdict"),

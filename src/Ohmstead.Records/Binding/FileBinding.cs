@@ -133,7 +133,10 @@ public static class FileBinding
     private static bool IsSaid(Finding finding, IReadOnlyList<Finding> said) =>
         said.Any(other => other.Check == finding.Check && other.Place.Line == finding.Place.Line && other.Place.Column == finding.Place.Column);
 
-    private static Duty? Duty(Fields? fields) => fields is null ? null : new(fields.Count("hours_per_year"), fields.Quantity("temperature"));
+    private static Duty? Duty(Fields? fields) => fields is null ? null : new(fields.Count("hours_per_year"), fields.Quantity("temperature"))
+    {
+        AtTimes = BenchBinding.Each(fields, "at_times", item => (item.Count("hours_per_year"), item.Quantity("temperature")) is ({ } hours, { } warm) ? new DutyPart(hours, warm) : null),
+    };
 
     private static Hazard? Hazard(Fields fields) => fields.Word("hazard") is not { } kind ? null : new Hazard(kind, fields.Spot)
     {
@@ -220,7 +223,7 @@ public static class FileBinding
         var dimension = measures.Value switch
         {
             "capacitance" => Dimension.Capacitance,
-            "esr" or "resistance" => Dimension.Resistance,
+            "esr" or "resistance" or "insulation" => Dimension.Resistance,
             "loss_factor" or "voltage_loss" => Dimension.Ratio,
             "leakage" or "current" => Dimension.Current,
             "inductance" => Dimension.Inductance,

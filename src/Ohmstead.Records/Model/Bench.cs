@@ -76,11 +76,14 @@ public sealed record Reading(IReadOnlyList<ReadValue> Values, Spot Spot)
     /// <summary>The instrument, the visit's when not said.</summary>
     public Written<string>? Instrument { get; init; }
 
-    /// <summary>How long the voltage had stood when leakage was read.</summary>
+    /// <summary>How long the voltage had stood when leakage or insulation was read.</summary>
     public Written<Quantity>? After { get; init; }
 
-    /// <summary>The voltage at which leakage was read.</summary>
+    /// <summary>The voltage at which leakage or insulation was read.</summary>
     public Written<Quantity>? AtVoltage { get; init; }
+
+    /// <summary>The d.c. voltage across the part while its capacitance was read.</summary>
+    public Written<Quantity>? Bias { get; init; }
 
     /// <summary>Result of a functional test.</summary>
     public Written<string>? Result { get; init; }
@@ -114,6 +117,9 @@ public enum Measured
 
     /// <summary>Leakage current.</summary>
     Leakage,
+
+    /// <summary>Insulation resistance.</summary>
+    Insulation,
 
     /// <summary>Voltage loss after a charging pulse.</summary>
     VoltageLoss,

@@ -6,7 +6,16 @@ namespace Ohmstead.Records.Model;
 /// <summary>How much and how warm a board runs.</summary>
 /// <param name="HoursPerYear">Hours of running a year.</param>
 /// <param name="Temperature">Temperature of the air around its parts.</param>
-public sealed record Duty(Written<int>? HoursPerYear, Written<Quantity>? Temperature);
+public sealed record Duty(Written<int>? HoursPerYear, Written<Quantity>? Temperature)
+{
+    /// <summary>Hours of the year at other temperatures; they are part of <see cref="HoursPerYear"/>.</summary>
+    public IReadOnlyList<DutyPart> AtTimes { get; init; } = [];
+}
+
+/// <summary>Some hours of the year at a temperature of their own.</summary>
+/// <param name="HoursPerYear">How many hours a year.</param>
+/// <param name="Temperature">Temperature of the air around the parts then.</param>
+public sealed record DutyPart(Written<int> HoursPerYear, Written<Quantity> Temperature);
 
 /// <summary>The collection file.</summary>
 /// <param name="Path">The path of the file.</param>

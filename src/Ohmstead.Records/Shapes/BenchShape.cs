@@ -25,8 +25,10 @@ public static class BenchShape
     public static Key Esr { get; } = Key.Quantity("esr", Dimension.Resistance, "Equivalent series resistance read.", "1.4 Ω");
     public static Key LossFactor { get; } = Key.Quantity("loss_factor", Dimension.Ratio, "Dissipation factor (tan delta) read.", "0.12");
     public static Key Leakage { get; } = Key.Quantity("leakage", Dimension.Current, "Leakage current read.", "18 µA");
-    public static Key After { get; } = Key.Quantity("after", Dimension.Duration, "How long the voltage had stood when leakage was read.", "2 min");
-    public static Key AtVoltage { get; } = Key.Quantity("at_voltage", Dimension.Voltage, "The voltage at which leakage was read.", "25 V");
+    public static Key Insulation { get; } = Key.Quantity("insulation", Dimension.Resistance, "Insulation resistance read across a capacitor.", "24 GΩ");
+    public static Key After { get; } = Key.Quantity("after", Dimension.Duration, "How long the voltage had stood when leakage or insulation was read.", "2 min");
+    public static Key AtVoltage { get; } = Key.Quantity("at_voltage", Dimension.Voltage, "The voltage at which leakage or insulation was read.", "25 V");
+    public static Key Bias { get; } = Key.Quantity("bias", Dimension.Voltage, "The d.c. voltage across the part while its capacitance was read, beyond what the meter needs.", "12 V");
     public static Key VoltageLoss { get; } = Key.Quantity("voltage_loss", Dimension.Ratio, "Voltage loss after a charging pulse.", "1.2 %");
     public static Key Resistance { get; } = Key.Quantity("resistance", Dimension.Resistance, "Resistance read.", "4.81 kΩ");
     public static Key Inductance { get; } = Key.Quantity("inductance", Dimension.Inductance, "Inductance read.", "9.7 mH");
@@ -64,7 +66,7 @@ public static class BenchShape
         "A measurement.",
         "{ part: C12, state: as found, circuit: out, frequency: 120 Hz, capacitance: 391 µF, esr: 1.4 Ω }",
         [
-            Part, Lot, Point, State, Circuit, Frequency, Temperature, Instrument, Capacitance, Esr, LossFactor, Leakage, After, AtVoltage, VoltageLoss, Resistance, Inductance,
+            Part, Lot, Point, State, Circuit, Frequency, Temperature, Instrument, Capacitance, Esr, LossFactor, Leakage, Insulation, After, AtVoltage, Bias, VoltageLoss, Resistance, Inductance,
             Voltage, Ripple, Current, ForwardVoltage, Gain, Result, Method, Verdict, Note,
         ]);
 

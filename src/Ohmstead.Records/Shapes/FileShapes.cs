@@ -8,6 +8,15 @@ public static class FileShapes
     private static readonly Key Format = Key.Count("format", "The version of the record format; 1 when not said.", "1");
     private static readonly Key Note = Key.Text("note", "Anything the next person should know.", "manual in the hut");
 
+    private static readonly Shape DutyPart = new(
+        "part of the duty",
+        "Hours of the year at a temperature of their own.",
+        "{ hours_per_year: 200, temperature: 52 °C }",
+        [
+            Key.Count("hours_per_year", "How many of the hours a year.", "200").Needed(),
+            Key.Quantity("temperature", Dimension.Temperature, "Temperature of the air around the parts then.", "52 °C").Needed(),
+        ]);
+
     private static readonly Shape Duty = new(
         "duty",
         "How much and how warm it runs.",
@@ -15,6 +24,7 @@ public static class FileShapes
         [
             Key.Count("hours_per_year", "Hours of running a year.", "900"),
             Key.Quantity("temperature", Dimension.Temperature, "Temperature of the air around the parts when running.", "38 °C"),
+            Key.List("at_times", DutyPart, "Hours at other temperatures, part of hours_per_year: a hot summer, a closed cabinet."),
         ]);
 
     private static readonly Shape Hazard = new(

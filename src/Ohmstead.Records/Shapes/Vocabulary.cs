@@ -44,7 +44,7 @@ public static class Vocabulary
     /// <summary>What an instrument measures.</summary>
     public static IReadOnlyList<string> InstrumentMeasures { get; } =
     [
-        "capacitance", "esr", "loss_factor", "leakage", "voltage_loss", "resistance", "inductance", "voltage", "ripple", "current", "frequency", "temperature",
+        "capacitance", "esr", "loss_factor", "leakage", "insulation", "voltage_loss", "resistance", "inductance", "voltage", "ripple", "current", "frequency", "temperature",
     ];
 
     /// <summary>How much a finding matters.</summary>

@@ -93,6 +93,7 @@ internal static class BenchLog
             reading.Temperature?.Text,
             reading.Instrument is { } instrument ? "with " + instrument.Value : null,
             reading.AtVoltage is { } at ? "at " + at.Text : null,
+            reading.Bias is { } bias ? "under " + bias.Text + " of bias" : null,
             reading.After is { } after ? "after " + after.Text : null,
             reading.Method?.Value));
         using var cell = table.Cell(2);

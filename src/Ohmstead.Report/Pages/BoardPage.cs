@@ -119,7 +119,7 @@ public static class BoardPage
         PageFrame.Fact(html, "Made", (board.Board.Made ?? board.Design?.Made)?.Value.ToString());
         PageFrame.Fact(html, "Came", PageFrame.Joined(board.Board.Arrived?.Date?.Text, board.Board.Arrived?.From is { } from ? "from " + from.Value : null));
         PageFrame.Fact(html, "Complaint", board.Board.Arrived?.Complaint?.Value);
-        PageFrame.Fact(html, "Duty", PageFrame.Joined(board.Board.Duty?.HoursPerYear is { } hours ? hours.Text + " h a year" : null, board.Board.Duty?.Temperature is { } warm ? "at " + warm.Text : null));
+        PageFrame.Fact(html, "Duty", PageFrame.Joined(board.Board.Duty?.HoursPerYear is { } hours ? hours.Text + " h a year" : null, board.Board.Duty?.Temperature is { } warm ? "at " + warm.Text : null, board.Board.Duty is { AtTimes.Count: > 0 } duty ? string.Join(", ", duty.AtTimes.Select(part => $"{part.HoursPerYear.Text} h of them at {part.Temperature.Text}")) : null));
         PageFrame.Fact(html, "Note", board.Board.Note?.Value);
     }
 

@@ -37,9 +37,11 @@ internal static class WhyNotes
         }
     }
 
-    /// <summary>What follows for a point from the design alone.</summary>
+    /// <summary>What follows for a point, or for a fuse, from the design alone.</summary>
     internal static IEnumerable<string> Design(BoardAssessment board, string at) =>
-        board.Points.Where(point => point.Name.Value == at).SelectMany(point => PointNotes.OfDesign(board, point)).Select(note => note.Line);
+        board.Points.Where(point => point.Name.Value == at).SelectMany(point => PointNotes.OfDesign(board, point))
+            .Concat(board.Place(at) is { IsEmpty: false } place ? FuseNotes.Of(place.Values) : [])
+            .Select(note => note.Line);
 
     /// <summary>What follows from a reading beside its verdicts.</summary>
     internal static IEnumerable<WorkedNote> Of(BoardAssessment board, AssessedReading reading) =>

@@ -22,6 +22,17 @@ public sealed class PartLifeTests
         Assert.StartsWith("twice the life for ten kelvin less means 0.68 eV between 60 and 70 °C", life.Given[2].Text, StringComparison.Ordinal);
     }
 
+    // Half the hours at 60 °C and half at 70: 5 K warmer 32 000 h and 16 000 h, together 1 / (0.5 / 32 000 + 0.5 / 16 000) = 21 333.3 h; cooler twice that.
+    // At 5000 h a year 4.26667 and 8.53333 years, 1558 and 3116 whole days.
+    [Fact]
+    public void A_mixed_duty_is_counted_by_the_share_of_each_temperature()
+    {
+        var life = Fitted("hours_per_year: 5000, temperature: 60 °C, at_times: [ { hours_per_year: 2500, temperature: 70 °C } ]", Lot);
+        Assert.Equal(new DateOnly(2026, 3, 1).AddDays(1558), life.Estimate.Value.Earliest);
+        Assert.Equal(new DateOnly(2026, 3, 1).AddDays(3116), life.Estimate.Value.Latest);
+        Assert.StartsWith("5000 h a year in air of 60 °C for 2500 h, 70 °C for 2500 h (the board's duty)", life.Given[1].Text, StringComparison.Ordinal);
+    }
+
     // A 25 V part of 2000 h at 105 °C worked at 20 V and 65 °C lasts 40 000 h by the linear voltage form: 5 years of 8000 h. The earliest date takes no
     // credit for it: 16 000 h at 75 °C, 2 years.
     [Fact]

@@ -39,4 +39,21 @@ public sealed class LeakageVerdictTests
     [Fact]
     public void A_data_sheet_comes_before_the_rule_of_the_type() =>
         Assert.Equal(0.00012m, Worked.Verdict(Decoupling + ", leakage_limit: 120 µA", "circuit: out, leakage: 40 µA").Limit?.Interval.Upper?.Value);
+
+    // 0.01 x 100 µF x 25 V = 25 µA at 20 °C; at 40 °C up to the square root of three times that, 43.3 µA (application notes, from memory).
+    [Theory]
+    [InlineData("temperature: 40 °C", "24 µA", VerdictOutcome.Inside)]
+    [InlineData("temperature: 40 °C", "43 µA", VerdictOutcome.Undecided)]
+    [InlineData("temperature: 40 °C", "44 µA", VerdictOutcome.Outside)]
+    [InlineData("temperature: 25 °C", "26 µA", VerdictOutcome.Outside)]
+    public void Read_warm_what_its_warmth_may_explain_does_not_decide(string temperature, string reading, VerdictOutcome outcome) =>
+        Assert.Equal(outcome, Worked.Verdict(Decoupling, $"circuit: out, {temperature}, leakage: {reading}, after: 2 min, at_voltage: 25 V").Outcome);
+
+    [Fact]
+    public void Of_a_tantalum_read_warm_the_rule_says_to_read_it_again()
+    {
+        var verdict = Worked.Verdict("kind: tantalum, capacitance: 10 µF, rated_voltage: 35 V", "circuit: out, temperature: 40 °C, leakage: 4 µA, after: 3 min, at_voltage: 35 V");
+        Assert.Equal(VerdictOutcome.Outside, verdict.Outcome);
+        Assert.Contains(verdict.Remarks, remark => remark.Text.StartsWith("read at 40 °C; leakage rises with warmth", StringComparison.Ordinal));
+    }
 }

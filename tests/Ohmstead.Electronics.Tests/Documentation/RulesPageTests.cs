@@ -42,6 +42,11 @@ public sealed class RulesPageTests
                     text.Append("- Source: ").Append(source.Title).Append(source.Title == source.Basis ? string.Empty : $" ({source.Basis})").Append('\n');
                 }
 
+                if (BenchRules.For(rule.Name) is { Count: > 0 } bench)
+                {
+                    text.Append("- At the bench: ").AppendJoin(", ", bench.Select(name => $"`ohmstead reckon {name}`")).Append('\n');
+                }
+
                 foreach (var test in tests.Where(test => Checks(test, rule) && test.Against.Length > 0))
                 {
                     text.Append("- Check: ").Append(test.Sentence).Append(". ").Append(test.Against).Append('\n');
@@ -61,7 +66,7 @@ public sealed class RulesPageTests
 
     private static string Tests() => Path.Combine(Root(), "tests", "Ohmstead.Electronics.Tests");
 
-    private static string Root()
+    internal static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Ohmstead.slnx")))

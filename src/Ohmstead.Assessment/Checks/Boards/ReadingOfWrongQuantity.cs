@@ -33,7 +33,7 @@ public sealed class ReadingOfWrongQuantity : IBoardCheck
 
     private static bool Fits(Measured measured, PartFamily family) => family switch
     {
-        PartFamily.Capacitor => measured is Measured.Capacitance or Measured.Esr or Measured.LossFactor or Measured.Leakage or Measured.VoltageLoss or Measured.Voltage or Measured.Ripple or Measured.Resistance,
+        PartFamily.Capacitor => measured is Measured.Capacitance or Measured.Esr or Measured.LossFactor or Measured.Leakage or Measured.Insulation or Measured.VoltageLoss or Measured.Voltage or Measured.Ripple or Measured.Resistance,
         PartFamily.Resistor => measured is Measured.Resistance or Measured.Voltage or Measured.Current,
         PartFamily.Inductor => measured is Measured.Inductance or Measured.Resistance or Measured.Voltage or Measured.Current,
         PartFamily.Fuse => measured is Measured.Resistance or Measured.Current or Measured.Voltage,

@@ -1,0 +1,25 @@
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics;
+
+namespace Ohmstead.Assessment.Reckoning.Capacitors;
+
+/// <summary>The insulation a dry capacitor must keep.</summary>
+internal static class InsulationRule
+{
+    private static readonly ReckonInput Dielectric = ReckonInput.Word("dielectric", "the dielectric, with spaces in quotes", [.. DielectricFigures.All.Select(known => known.Dielectric)]);
+
+    internal static ReckonRule Rule { get; } = new(
+        "insulation", "the least insulation resistance of a film, paper, mica or ceramic capacitor, and its usual loss",
+        [Dielectric, Given.Capacitance],
+        "dielectric=polyester capacitance=1uF",
+        given => DielectricFigures.All.First(known => known.Dielectric == given.Text(Dielectric)) is var figures
+            ? Answers.Any(
+                Answers.Line("least insulation resistance", figures.LeastInsulationOhms(given[Given.Capacitance]), Dimension.Resistance).Remarking(figures.Note),
+                Outcome<ReckonedLine>.Of(Answers.Figure($"largest dissipation factor at {Answers.Text(figures.LossFactorHertz, Dimension.Frequency)}", figures.LossFactorLimit, ShownAs.Plain, string.Empty, figures.Source)))
+            : default)
+    {
+        Formula = "R = (insulation product in s) / C, but not more than the figure in ohm for small values",
+        Validity = "new parts at 20 degrees, after a minute at the test voltage (common practice); an old paper part is tested at its working voltage",
+    };
+}

@@ -1,0 +1,20 @@
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics;
+
+namespace Ohmstead.Assessment.Reckoning.Capacitors;
+
+/// <summary>The reactance of a capacitance.</summary>
+internal static class ReactanceRule
+{
+    internal static ReckonRule Rule { get; } = new(
+        "reactance", "the reactance of a capacitance at a frequency",
+        [Given.Capacitance, Given.Frequency],
+        "capacitance=1uF frequency=50Hz",
+        given => Answers.All(Answers.Line(
+            "reactance", LossFactor.ReactanceOhms(given[Given.Frequency], given[Given.Capacitance]), Dimension.Resistance,
+            $"1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)})", Answers.Practice("definition of reactance"))))
+    {
+        Formula = "Xc = 1 / (2 pi f C)",
+    };
+}

@@ -1,0 +1,23 @@
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics;
+
+namespace Ohmstead.Assessment.Reckoning.Capacitors;
+
+/// <summary>From ESR to dissipation factor.</summary>
+internal static class TanDeltaRule
+{
+    internal static ReckonRule Rule { get; } = new(
+        "tan-delta", "the dissipation factor that an ESR stands for",
+        [Given.Capacitance, Given.Esr, Given.Frequency],
+        "capacitance=470uF esr=0.35ohm frequency=120Hz",
+        given => Answers.All(Answers.Line(
+            "dissipation factor",
+            LossFactor.FromEsr(given[Given.Esr], given[Given.Frequency], given[Given.Capacitance]),
+            ShownAs.Plain,
+            $"2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)} x {given.Text(Given.Esr)}",
+            Answers.Practice("definition of the dissipation factor"))))
+    {
+        Formula = "D = 2 pi f C ESR",
+        Validity = "well below self-resonance, all figures at one frequency",
+    };
+}

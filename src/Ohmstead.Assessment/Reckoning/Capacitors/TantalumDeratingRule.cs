@@ -1,0 +1,40 @@
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics;
+
+namespace Ohmstead.Assessment.Reckoning.Capacitors;
+
+/// <summary>Voltages of solid tantalum.</summary>
+internal static class TantalumDeratingRule
+{
+    private static readonly ReckonInput Rail = ReckonInput.Of("rail", Dimension.Voltage, "the voltage of the rail it sits on").Optional();
+    private static readonly ReckonInput Rated = Given.RatedVoltage.Optional();
+    private static readonly ReckonInput Temperature = ReckonInput.Of("temperature", Dimension.Temperature, "the temperature of the part").Usually("85C");
+
+    internal static ReckonRule Rule { get; } = new(
+        "tantalum-derating", "the rated voltage to ask for on a rail, and what a solid tantalum bears at a temperature",
+        [Rail, Rated, Temperature],
+        "rail=12V rated-voltage=25V temperature=105C",
+        Work)
+    {
+        Formula = "least rated = rail / 0.5; allowed = Ur to 85 degrees, falling to 2/3 Ur at 125",
+        Validity = "solid tantalum with manganese dioxide; rail or rated-voltage is needed. They fail short at power-up, whatever their capacitance says",
+    };
+
+    private static Outcome<Reckoned> Work(GivenInputs given)
+    {
+        var lines = new List<Outcome<ReckonedLine>>(3);
+        if (given.Has(Rail))
+        {
+            lines.Add(Answers.Line("least rated voltage for the rail", Tantalum.LeastRatedVolts(given[Rail]), Dimension.Voltage));
+        }
+
+        if (given.Has(Rated))
+        {
+            lines.Add(Answers.Line("allowed at the temperature", Tantalum.CategoryVolts(given[Rated], given[Temperature]), Dimension.Voltage));
+            lines.Add(Answers.Line("reverse voltage borne", Tantalum.ReverseVolts(given[Rated], given[Temperature]), Dimension.Voltage));
+        }
+
+        return lines.Count > 0 ? Answers.All(lines) : Outcome<Reckoned>.Refused("tantalum-derating needs rail or rated-voltage");
+    }
+}

@@ -1,0 +1,56 @@
+using Ohmstead.Electronics.Hazards;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics;
+
+namespace Ohmstead.Assessment.Reckoning.Hazards;
+
+/// <summary>Letting a charged capacitor down.</summary>
+internal static class DischargeRule
+{
+    private static readonly ReckonInput From = ReckonInput.Of("from", Dimension.Voltage, "V0, the voltage it may be charged to");
+    private static readonly ReckonInput To = ReckonInput.Of("to", Dimension.Voltage, "Vs, the voltage to come down to").Usually("60V");
+    private static readonly ReckonInput Resistance = Given.Resistance.Optional();
+    private static readonly ReckonInput Time = ReckonInput.Of("time", Dimension.Duration, "t, the time that is wanted, or that has gone by").Optional();
+
+    internal static ReckonRule Rule { get; } = new(
+        "discharge", "the time to let a capacitor down, what is left after a time, and what the resistor takes",
+        [Given.Capacitance, From, To, Resistance, Time],
+        "capacitance=470uF from=400V to=60V resistance=2k2",
+        given => Work(given).WithCautions("stored-energy"))
+    {
+        Formula = "t = R C ln(V0 / Vs); V(t) = V0 exp(-t / (R C)); P0 = V0² / R; E = C V0² / 2",
+        Validity = "resistance or time is needed; it supposes that the resistor is whole and connected: measure before and after",
+    };
+
+    private static Outcome<Reckoned> Work(GivenInputs given)
+    {
+        var (farads, from, to) = (given.Double(Given.Capacitance), given.Double(From), given.Double(To));
+        var lines = new List<Outcome<ReckonedLine>>(6);
+        if (given.Has(Resistance))
+        {
+            var (ohms, text) = (given.Double(Resistance), given.Text(Resistance));
+            lines.Add(Answers.Line($"time from {given.Text(From)} to {given.Text(To)}", Discharge.Seconds(ohms, farads, from, to), "s"));
+            lines.Add(Answers.Line("power in the resistor at the first moment", Discharge.PeakWatts(from, ohms), Dimension.Power, $"({given.Text(From)})² / {text}", Ohm));
+            lines.Add(Answers.Line("current at the first moment", Discharge.PeakAmperes(from, ohms), Dimension.Current, $"{given.Text(From)} / {text}", Ohm));
+            if (given.Has(Time))
+            {
+                lines.Add(Answers.Line($"voltage left after {given.Text(Time)}", Discharge.VoltsLeft(from, given.Double(Time), ohms, farads), Dimension.Voltage, $"{given.Text(From)} x exp(-{given.Text(Time)} / ({text} x {given.Text(Given.Capacitance)}))", Exponential));
+            }
+        }
+        else if (given.Has(Time))
+        {
+            lines.Add(Answers.Line($"largest resistance for {given.Text(Time)}", Discharge.LargestOhms(given.Double(Time), farads, from, to), Dimension.Resistance));
+        }
+        else
+        {
+            return Outcome<Reckoned>.Refused("discharge needs resistance or time");
+        }
+
+        lines.Add(StoredEnergy.Of(given[Given.Capacitance], given[From]).Then(energy => Answers.Figure("stored energy", energy.Joules, Dimension.Energy, energy.Arithmetic, StoredEnergy.Source)));
+        return Answers.All(lines);
+    }
+
+    private static Source Ohm => Answers.Practice("Ohm's law");
+
+    private static Source Exponential => Answers.Practice("exponential discharge");
+}

@@ -1,0 +1,39 @@
+using Ohmstead.Electronics.Life;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics;
+
+namespace Ohmstead.Assessment.Reckoning.Life;
+
+/// <summary>How much ripple warms a can.</summary>
+internal static class RippleHeatingRule
+{
+    private const double MillimetresPerMetre = 1000;
+
+    private static readonly ReckonInput Diameter = ReckonInput.Of("diameter", Dimension.Length, "d, the can's diameter");
+    private static readonly ReckonInput Length = ReckonInput.Of("length", Dimension.Length, "l, the can's length");
+    private static readonly ReckonInput Surface = ReckonInput.Word("surface", "which ends count as cooling", "one-end", "both-ends").Usually("one-end");
+    private static readonly ReckonInput Beta = ReckonInput.Of("beta", Dimension.Number, "heat given off in mW/(cm² K), 1.0 to 2.2 in free air, falling with size").Usually("2.0");
+
+    internal static ReckonRule Rule { get; } = new(
+        "ripple-heating", "how much a ripple current warms a can above its surroundings",
+        [Given.Current, Given.Esr, Diameter, Length, Surface, Beta],
+        "current=1A esr=0.1ohm diameter=12.5mm length=25mm",
+        Work)
+    {
+        Formula = "dT = I² ESR / (beta S)",
+        Validity = "ESR at the ripple's frequency; free air, no other heat near",
+    };
+
+    private static Outcome<Reckoned> Work(GivenInputs given)
+    {
+        var counted = given.Text(Surface) == "both-ends" ? CanSurface.BothEnds : CanSurface.OneEnd;
+        if (!RippleHeating.SurfaceSquareCentimetres(given.Double(Diameter) * MillimetresPerMetre, given.Double(Length) * MillimetresPerMetre, counted).Is(out var surface, out var reason))
+        {
+            return Outcome<Reckoned>.Refused(reason);
+        }
+
+        return Answers.All(
+            Answers.Line("rise of the can", RippleHeating.RiseKelvin(given.Double(Given.Current), given.Double(Given.Esr), surface, given.Double(Beta)), "K"),
+            Answers.Line("cooling surface", Outcome<double>.Of(surface), "cm²", counted == CanSurface.BothEnds ? "pi d l + pi d² / 2" : "pi d l + pi d² / 4", Answers.Practice("surface of a cylinder")));
+    }
+}

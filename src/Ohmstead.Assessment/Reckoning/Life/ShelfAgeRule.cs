@@ -1,0 +1,24 @@
+using Ohmstead.Electronics.Life;
+using Ohmstead.Electronics;
+
+namespace Ohmstead.Assessment.Reckoning.Life;
+
+/// <summary>What sources say of an unused electrolytic of an age.</summary>
+internal static class ShelfAgeRule
+{
+    private static readonly ReckonInput Made = ReckonInput.Day("made", "the day it was made");
+    private static readonly ReckonInput On = ReckonInput.Day("on", "the day asked for");
+
+    internal static ReckonRule Rule { get; } = new(
+        "shelf-age", "what makers say of an electrolytic that has lain unused so long",
+        [Made, On],
+        "made=2015-06-01 on=2026-06-01",
+        given => ShelfAge.Of(given.Day(Made), given.Day(On)).Then(age => new Reckoned(
+            [.. age.Advice.Select(advice => Line(age, advice))])))
+    {
+        Validity = ShelfAge.Meaning,
+    };
+
+    private static ReckonedLine Line(ShelfAge age, ShelfAdvice advice) =>
+        new("advice", advice.Says, $"{Answers.Text((decimal)age.Years, "years")} old", advice.Source) { Remarks = [ShelfAge.Meaning] };
+}

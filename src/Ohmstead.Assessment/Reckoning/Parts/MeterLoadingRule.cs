@@ -1,0 +1,40 @@
+using Ohmstead.Electronics.Parts;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics;
+
+namespace Ohmstead.Assessment.Reckoning.Parts;
+
+/// <summary>What a meter does to the voltage it reads.</summary>
+internal static class MeterLoadingRule
+{
+    private static readonly ReckonInput Meter = ReckonInput.Of("meter", Dimension.Resistance, "the meter's input resistance").Optional();
+    private static readonly ReckonInput PerVolt = ReckonInput.Of("ohms-per-volt", Dimension.Resistance, "a moving-coil meter's ohm per volt").Optional();
+    private static readonly ReckonInput Range = ReckonInput.Of("range", Dimension.Voltage, "the range it stood on").Optional();
+    private static readonly ReckonInput Source = ReckonInput.Of("source", Dimension.Resistance, "the resistance of what is measured");
+    private static readonly ReckonInput Shown = ReckonInput.Of("shown", Dimension.Voltage, "what it showed, or the drawing says").Optional();
+    private static readonly ReckonInput Other = ReckonInput.Of("other-meter", Dimension.Resistance, "the input resistance of another meter").Usually("10M");
+
+    internal static ReckonRule Rule { get; } = new(
+        "meter-loading", "the share of a voltage that a meter shows, and what another meter would show",
+        [Source, Meter, PerVolt, Range, Shown, Other],
+        "ohms-per-volt=20k range=50V source=470k shown=20V",
+        Work)
+    {
+        Formula = "share = Rm / (Rm + Rs); Rm = ohm per volt x range",
+        Validity = "d.c.; meter, or ohms-per-volt with range, is needed. Old drawings were often measured with 20 kΩ/V",
+    };
+
+    private static Outcome<Reckoned> Work(GivenInputs given)
+    {
+        var meter = given.Has(Meter) ? Outcome<decimal>.Of(given[Meter])
+            : given.Has(PerVolt) && given.Has(Range) ? MeterLoading.MeterOhms(given[PerVolt], given[Range])
+            : Outcome<decimal>.Refused("meter-loading needs meter, or ohms-per-volt with range");
+        return meter.Is(out var ohms, out var reason)
+            ? Answers.All(
+            [
+                Answers.Line("share that is shown", MeterLoading.Share(ohms, given[Source]), ShownAs.Percent),
+                .. given.Has(Shown) ? [Answers.Line($"a meter of {given.Text(Other)} would show", MeterLoading.Translate(given[Shown], ohms, given[Other], given[Source]), Dimension.Voltage)] : Array.Empty<Outcome<ReckonedLine>>(),
+            ])
+            : Outcome<Reckoned>.Refused(reason);
+    }
+}

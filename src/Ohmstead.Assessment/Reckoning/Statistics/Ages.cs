@@ -1,0 +1,64 @@
+using Ohmstead.Electronics.Statistics;
+using Ohmstead.Electronics;
+using System.Globalization;
+
+namespace Ohmstead.Assessment.Reckoning.Statistics;
+
+/// <summary>Reads ages given on a command line: 9 failed at 9, 13+ good at 13, 5..9 good at 5 and bad at 9, ..9 found bad at 9, 3:9 joined at 3.</summary>
+internal static class Ages
+{
+    internal const string Form = "9 failed at that age, 13+ still good";
+
+    internal const string LookedForm = Form + ", 5..9 good at 5 and bad at 9, ..9 found bad at the first look";
+
+    internal const string FollowedForm = Form + ", 3:9 under observation from 3";
+
+    private const int Longest = 12;
+
+    internal static Outcome<IReadOnlyList<LifeObservation>> Looked(IReadOnlyList<string> entries) => Each(entries, Look, "9, 13+, 5..9 or ..9");
+
+    internal static Outcome<IReadOnlyList<FollowedItem>> Followed(IReadOnlyList<string> entries) => Each(entries, Follow, "9, 13+ or 3:9");
+
+    internal static double? Number(string text) =>
+        text.Length is > 0 and <= Longest && double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
+
+    private static LifeObservation? Look(string entry)
+    {
+        if (entry.EndsWith('+'))
+        {
+            return Number(entry[..^1]) is { } good ? LifeObservation.GoodAt(good) : null;
+        }
+
+        var at = entry.IndexOf("..", StringComparison.Ordinal);
+        return at switch
+        {
+            < 0 => Number(entry) is { } exact ? LifeObservation.FailedAt(exact) : null,
+            0 => Number(entry[2..]) is { } bad ? LifeObservation.FoundBadAt(bad) : null,
+            _ => Number(entry[..at]) is { } from && Number(entry[(at + 2)..]) is { } to ? LifeObservation.Between(from, to) : null,
+        };
+    }
+
+    private static FollowedItem? Follow(string entry)
+    {
+        var (from, rest) = entry.IndexOf(':', StringComparison.Ordinal) is >= 0 and var at ? (Number(entry[..at]), entry[(at + 1)..]) : (0, entry);
+        var failed = !rest.EndsWith('+');
+        return from is { } entered && Number(failed ? rest : rest[..^1]) is { } until ? new FollowedItem(until, failed, entered) : null;
+    }
+
+    private static Outcome<IReadOnlyList<T>> Each<T>(IReadOnlyList<string> entries, Func<string, T?> read, string expected)
+        where T : class
+    {
+        var found = new List<T>(entries.Count);
+        foreach (var entry in entries)
+        {
+            if (read(entry) is not { } item)
+            {
+                return Outcome<IReadOnlyList<T>>.Refused($"'{entry}' is no age, expected such as {expected}");
+            }
+
+            found.Add(item);
+        }
+
+        return Outcome<IReadOnlyList<T>>.Of(found);
+    }
+}

@@ -1,0 +1,23 @@
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Substitution;
+using Ohmstead.Electronics;
+
+namespace Ohmstead.Assessment.Reckoning.Substitution;
+
+/// <summary>Two parts in the place of one.</summary>
+internal static class TwoForOneRule
+{
+    internal static ReckonRule Rule { get; } = new(
+        "two-for-one", "what two equal capacitors make in series and, polar ones, back to back",
+        [Given.Capacitance, Given.RatedVoltage],
+        "capacitance=100uF rated-voltage=350V",
+        given => Answers.All(
+            Combinations.InSeries(given[Given.Capacitance], given[Given.RatedVoltage]).Then(made => Line("in series", made)),
+            Combinations.BackToBack(given[Given.Capacitance], given[Given.RatedVoltage]).Then(made => Line("back to back, bipolar", made))))
+    {
+        Formula = "C / 2 at 2 Ur; C / 2 at Ur",
+    };
+
+    private static ReckonedLine Line(string what, Worked<(decimal Farads, decimal Volts)> made) =>
+        new(what, $"{Answers.Text(made.Value.Farads, Dimension.Capacitance)} {Answers.Text(made.Value.Volts, Dimension.Voltage)}", made.Arithmetic, made.Source) { Remarks = made.Remarks };
+}

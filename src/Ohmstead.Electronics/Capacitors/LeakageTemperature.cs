@@ -1,0 +1,38 @@
+namespace Ohmstead.Electronics.Capacitors;
+
+/// <summary>How much more a wet aluminium electrolytic leaks when it is warm: two to three times at 60 degrees, five to ten at 85, against 20.</summary>
+/// <remarks>
+/// Between the points the factor is taken to rise by the same share for every kelvin. The spread is that of makers: a reading that its warmth may explain is
+/// not proved bad, one beyond the greatest factor is not explained by it.
+/// </remarks>
+public static class LeakageTemperature
+{
+    /// <summary>The temperature that leakage limits hold at, in degrees Celsius.</summary>
+    public const decimal ReferenceCelsius = 20m;
+
+    private const decimal HighestCelsius = 85m;
+
+    // Temperature, least and greatest factor.
+    private static readonly IReadOnlyList<(double Celsius, double Least, double Greatest)> Points = [(20, 1, 1), (60, 2, 3), (85, 5, 10)];
+
+    /// <summary>Where the factors come from.</summary>
+    public static Source Source { get; } = Source.FromMemory("application notes of aluminium electrolytics", "leakage current against temperature");
+
+    /// <summary>The most that warmth alone makes of the leakage at 20 degrees, as a factor; refused outside 20 to 85 degrees.</summary>
+    public static Outcome<Worked<decimal>> GreatestFactor(decimal celsius) => Factor(celsius, point => point.Greatest);
+
+    /// <summary>The least that warmth makes of it, as a factor; refused outside 20 to 85 degrees.</summary>
+    public static Outcome<Worked<decimal>> LeastFactor(decimal celsius) => Factor(celsius, point => point.Least);
+
+    private static Outcome<Worked<decimal>> Factor(decimal celsius, Func<(double Celsius, double Least, double Greatest), double> of) =>
+        Domain.Of(Domain.Within("temperature", celsius, ReferenceCelsius, HighestCelsius)).Compute(() =>
+        {
+            var (low, high) = (double)celsius <= Points[1].Celsius ? (Points[0], Points[1]) : (Points[1], Points[2]);
+            double share = ((double)celsius - low.Celsius) / (high.Celsius - low.Celsius);
+            decimal factor = decimal.Round((decimal)(of(low) * Math.Pow(of(high) / of(low), share)), 4);
+            return new Worked<decimal>(
+                factor,
+                new(() => $"{Figures.Text(of(low))} x {Figures.Text(of(high) / of(low), 4)}^(({Figures.Text(celsius)} - {Figures.Text(low.Celsius)}) / {Figures.Text(high.Celsius - low.Celsius)}) = {Figures.Text(factor, 4)}"),
+                Source);
+        });
+}
