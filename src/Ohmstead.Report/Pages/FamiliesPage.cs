@@ -93,7 +93,7 @@ public static class FamiliesPage
                 ShareBar.Write(html, family, share);
                 using var fold = html.Open(Tag.Details);
                 html.Open(Tag.Summary).Text(FamilyWords.Share(family));
-                using var list = html.Open(Tag.Ul, ClassName.Working);
+                using var list = html.Open(Tag.Ul);
                 html.Open(Tag.Li).Text($"95 % interval{(share.IsUpperLimit ? ", one-sided" : string.Empty)}: {share.Arithmetic}");
                 html.Open(Tag.Li).Text($"Source: {share.Source}");
             }

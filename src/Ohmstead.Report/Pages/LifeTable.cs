@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Life;
 using Ohmstead.Electronics.Life;
 using Ohmstead.Report.Html;
 
@@ -11,7 +12,7 @@ internal static class LifeTable
     private static readonly Column[] Columns = [new("Place", IsShort: true), new("Since", IsShort: true), new("Earliest", IsShort: true), new("Latest", IsShort: true), "How it was reached"];
 
     /// <summary>Writes the section, where at least one life can be estimated.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board)
+    public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working)
     {
         var known = board.Lives.Count(life => life.Estimate.Is(out _, out _));
         if (known == 0)
@@ -21,6 +22,12 @@ internal static class LifeTable
 
         using var entry = Entry.Open(html, "life", "Life ahead", "estimates, not promises");
         html.Open(Tag.P).Text($"{RemainingLife.Meaning}.");
+        var common = Common(board.Lives);
+        if (common.Count > 0)
+        {
+            html.Open(Tag.P, ClassName.Fine).Text($"For all of them: {string.Join("; ", common)}.");
+        }
+
         using (var table = Ledger.Open(html, "Life ahead", Columns))
         {
             using var body = html.Open(Tag.TBody);
@@ -41,7 +48,7 @@ internal static class LifeTable
                 table.Cell(2).Text(PageFrame.Iso(estimate.Earliest));
                 table.Cell(3).Text(PageFrame.Iso(estimate.Latest));
                 using var cell = table.Cell(4);
-                Working(html, life.Given.Select(line => line.Text), estimate);
+                Working(html, working, life.Given.Select(line => line.Text).Where(line => !common.Contains(line)), estimate);
             }
         }
 
@@ -53,18 +60,40 @@ internal static class LifeTable
         }
     }
 
-    private static void Working(HtmlWriter html, IEnumerable<string> given, RemainingLife estimate)
+    // What every estimate was made from is told once.
+    private static HashSet<string> Common(IReadOnlyList<PartLife> lives)
+    {
+        HashSet<string>? common = null;
+        var count = 0;
+        foreach (var life in lives)
+        {
+            if (life.Estimate.Is(out _, out _))
+            {
+                count++;
+                common ??= [.. life.Given.Select(line => line.Text)];
+                common.IntersectWith(life.Given.Select(line => line.Text));
+            }
+        }
+
+        return count > 1 ? common! : [];
+    }
+
+    private static void Working(HtmlWriter html, SharedWorking working, IEnumerable<string> given, RemainingLife estimate)
     {
         using var fold = html.Open(Tag.Details);
         html.Open(Tag.Summary).Text("arithmetic and source");
-        using var list = html.Open(Tag.Ul, ClassName.Working);
+        using var list = html.Open(Tag.Ul);
         foreach (var line in given)
         {
             html.Open(Tag.Li).Text(line);
         }
 
-        html.Open(Tag.Li).Text($"Arithmetic: {estimate.Arithmetic}");
-        html.Open(Tag.Li).Text($"Source: {estimate.Source.Text}{(estimate.OtherSource is { } other ? "; " + other.Text : string.Empty)}");
+        using (html.Open(Tag.Li))
+        {
+            html.Text(estimate.Arithmetic);
+            working.Sources.Cite(html, estimate.Source.Text + (estimate.OtherSource is { } other ? "; " + other.Text : string.Empty));
+        }
+
         foreach (var remark in estimate.Remarks)
         {
             html.Open(Tag.Li).Text(remark);

@@ -54,17 +54,7 @@ public static class PageFrame
     }
 
     /// <summary>A number and its unit, set so that points stand below each other.</summary>
-    internal static void Aligned(HtmlWriter html, Tag tag, string number)
-    {
-        if (ClassName.Whole(number) is { } whole)
-        {
-            html.Open(tag).With(ClassName.Value, whole).Text(number);
-        }
-        else
-        {
-            html.Open(tag, ClassName.Value).Text(number);
-        }
-    }
+    internal static void Aligned(HtmlWriter html, Tag tag, string number) => html.Open(tag, ClassName.Whole(number) ?? ClassName.Whole4).Text(number);
 
     internal static string Iso(DateOnly? date) => date is { } day ? IsoDate.Text(day) : string.Empty;
 

@@ -11,7 +11,7 @@ internal static class ProofTable
     private static readonly Column[] Columns = [new("Point", IsShort: true), new("Day", IsShort: true), "Result"];
 
     /// <summary>Writes the table, and what to know for proving where the design says it.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board)
+    public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working)
     {
         var advice = board.Points.Select(point => (Name: point.Name.Value, Notes: PointNotes.OfDesign(board, point))).Where(pair => pair.Notes.Count > 0).ToArray();
         if (board.Proofs.Count == 0 && advice.Length == 0)
@@ -22,16 +22,16 @@ internal static class ProofTable
         using var entry = Entry.Open(html, "proof", "Proof", board.Proofs.Count == 0 ? null : "the latest first");
         foreach (var (name, notes) in advice)
         {
-            NoteLines.Write(html, notes.Select(note => note with { Says = $"{name}: {note.Says}" }));
+            NoteLines.Write(html, working, notes.Select(note => note with { Says = $"{name}: {note.Says}" }));
         }
 
         if (board.Proofs.Count > 0)
         {
-            Proofs(html, board);
+            Proofs(html, board, working);
         }
     }
 
-    private static void Proofs(HtmlWriter html, BoardAssessment board)
+    private static void Proofs(HtmlWriter html, BoardAssessment board, SharedWorking working)
     {
         using var table = Ledger.Open(html, "Proof", Columns);
         using var body = html.Open(Tag.TBody);
@@ -43,10 +43,10 @@ internal static class ProofTable
             using var result = table.Cell(2);
             foreach (var verdict in proof.Verdicts)
             {
-                VerdictCell.Write(html, verdict);
+                VerdictCell.Write(html, working, verdict);
             }
 
-            NoteLines.Write(html, PointNotes.Of(board, proof));
+            NoteLines.Write(html, working, PointNotes.Of(board, proof));
 
             // A pass or a fail is said once more only where no value says it.
             if (proof.Verdicts.Count == 0 || proof.Proof.Result is not null)
