@@ -64,6 +64,12 @@ public sealed partial class ClassName
     /// <summary>A shape that shows the paper.</summary>
     public static ClassName Hollow { get; } = new("hollow");
 
+    /// <summary>A drawing with two scales.</summary>
+    public static ClassName Plot { get; } = new("plot");
+
+    /// <summary>A label that ends at its place.</summary>
+    public static ClassName End { get; } = new("end");
+
     /// <summary>The mark and the words of a state.</summary>
     public static ClassName State { get; } = new("state");
 

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Drifts;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
 using Ohmstead.Report.Pictures;
@@ -28,9 +29,11 @@ public static class BoardPage
         Cautions.Write(html, board.Hazards);
         Identity(html, board);
         PartsTable.Write(html, context, board, working, anchors);
-        DriftTable.Write(html, board);
+        Drift[] drifts = [.. BoardDrifts.Of(board)];
+        OverTime.Write(html, board, drifts, anchors);
+        DriftTable.Write(html, board, drifts);
         ProofTable.Write(html, board, working);
-        LifeTable.Write(html, board, working);
+        LifeTable.Write(html, context, board, working);
         BenchLog.Write(html, board, working, anchors);
         Waits(html, board);
         Story(html, context, board);

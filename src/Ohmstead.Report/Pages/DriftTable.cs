@@ -12,10 +12,9 @@ internal static class DriftTable
     private static readonly Column[] Columns = [new("Place", IsShort: true), "Quantity", new("Readings", IsNumber: true), "Pace", "Limit"];
 
     /// <summary>Writes the table, or nothing.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board)
+    public static void Write(HtmlWriter html, BoardAssessment board, IReadOnlyList<Drift> drifts)
     {
-        Drift[] drifts = [.. BoardDrifts.Of(board)];
-        if (drifts.Length == 0)
+        if (drifts.Count == 0)
         {
             return;
         }

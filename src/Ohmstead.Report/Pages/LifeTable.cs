@@ -3,16 +3,17 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Electronics.Life;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Pictures;
 
 namespace Ohmstead.Report.Pages;
 
 /// <summary>When the lives of the wet electrolytics of a board may be used up, each with its working behind a fold.</summary>
 internal static class LifeTable
 {
-    private static readonly Column[] Columns = [new("Place", IsShort: true), new("Since", IsShort: true), new("Earliest", IsShort: true), new("Latest", IsShort: true), "How it was reached"];
+    private static readonly Column[] Columns = [new("Place", IsShort: true), new("Since", IsShort: true), new("Earliest", IsShort: true), new("Latest", IsShort: true), new("On the calendar", IsPlain: true), new("How it was reached", IsPlain: true)];
 
     /// <summary>Writes the section, where at least one life can be estimated.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working)
+    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working)
     {
         var known = board.Lives.Count(life => life.Estimate.Is(out _, out _));
         if (known == 0)
@@ -28,6 +29,8 @@ internal static class LifeTable
             html.Open(Tag.P, ClassName.Fine).Text($"For all of them: {string.Join("; ", common)}.");
         }
 
+        var scale = Scale(board.Lives, context.Today);
+        html.Open(Tag.P, ClassName.Fine).Text($"The calendar runs from {PageFrame.Iso(scale.First)} to {PageFrame.Iso(scale.Last)}: a line while in use, a box where the life may be used up, a pointer at today.");
         using (var table = Ledger.Open(html, "Life ahead", Columns))
         {
             using var body = html.Open(Tag.TBody);
@@ -47,8 +50,13 @@ internal static class LifeTable
                 table.Cell(1).Text(life.Start!.Words);
                 table.Cell(2).Text(PageFrame.Iso(estimate.Earliest));
                 table.Cell(3).Text(PageFrame.Iso(estimate.Latest));
-                using var cell = table.Cell(4);
-                Working(html, working, life.Given.Select(line => line.Text).Where(line => !common.Contains(line)), estimate);
+                using (table.Cell(4))
+                {
+                    LifeBar.Write(html, scale, life.Reference, life.Start.First, estimate.Earliest, estimate.Latest, context.Today);
+                }
+
+                using var cell = table.Cell(5);
+                Working(html, working, life.Given.Select(line => line.Text).Where(line => !common.Contains(line)), common, estimate);
             }
         }
 
@@ -60,6 +68,21 @@ internal static class LifeTable
         }
     }
 
+    private static TimeScale Scale(IReadOnlyList<PartLife> lives, DateOnly today)
+    {
+        var (first, last) = (today, today);
+        foreach (var life in lives)
+        {
+            if (life.Estimate.Is(out var estimate, out _))
+            {
+                first = life.Start!.First < first ? life.Start.First : first;
+                last = estimate.Latest > last ? estimate.Latest : last;
+            }
+        }
+
+        return LifeBar.Scale(first, last);
+    }
+
     // What every estimate was made from is told once.
     private static HashSet<string> Common(IReadOnlyList<PartLife> lives)
     {
@@ -67,18 +90,20 @@ internal static class LifeTable
         var count = 0;
         foreach (var life in lives)
         {
-            if (life.Estimate.Is(out _, out _))
+            if (life.Estimate.Is(out var estimate, out _))
             {
                 count++;
-                common ??= [.. life.Given.Select(line => line.Text)];
-                common.IntersectWith(life.Given.Select(line => line.Text));
+                common ??= [.. Lines(life, estimate)];
+                common.IntersectWith(Lines(life, estimate));
             }
         }
 
         return count > 1 ? common! : [];
     }
 
-    private static void Working(HtmlWriter html, SharedWorking working, IEnumerable<string> given, RemainingLife estimate)
+    private static IEnumerable<string> Lines(PartLife life, RemainingLife estimate) => life.Given.Select(line => line.Text).Concat(estimate.Remarks.Select(remark => remark.ToString()));
+
+    private static void Working(HtmlWriter html, SharedWorking working, IEnumerable<string> given, HashSet<string> common, RemainingLife estimate)
     {
         using var fold = html.Open(Tag.Details);
         html.Open(Tag.Summary).Text("arithmetic and source");
@@ -94,7 +119,7 @@ internal static class LifeTable
             working.Sources.Cite(html, estimate.Source.Text + (estimate.OtherSource is { } other ? "; " + other.Text : string.Empty));
         }
 
-        foreach (var remark in estimate.Remarks)
+        foreach (var remark in estimate.Remarks.Where(remark => !common.Contains(remark.ToString())))
         {
             html.Open(Tag.Li).Text(remark);
         }

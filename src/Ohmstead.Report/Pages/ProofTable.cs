@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Pictures;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
@@ -8,7 +9,7 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The proof of a board, the latest first.</summary>
 internal static class ProofTable
 {
-    private static readonly Column[] Columns = [new("Point", IsShort: true), new("Day", IsShort: true), "Result"];
+    private static readonly Column[] Columns = [new("Point", IsShort: true), new("Day", IsShort: true), new("Result", IsPlain: true)];
 
     /// <summary>Writes the table, and what to know for proving where the design says it.</summary>
     public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working)
@@ -33,6 +34,7 @@ internal static class ProofTable
 
     private static void Proofs(HtmlWriter html, BoardAssessment board, SharedWorking working)
     {
+        RailsDrawing.Write(html, RailsDrawing.Rails(board));
         using var table = Ledger.Open(html, "Proof", Columns);
         using var body = html.Open(Tag.TBody);
         foreach (var proof in board.Proofs.Reverse())

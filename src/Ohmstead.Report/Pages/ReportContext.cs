@@ -14,6 +14,9 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     /// <summary>What is left in the drawer, or null before all boards were read.</summary>
     public Drawer? Drawer { get; init; }
 
+    /// <summary>The commit of the collection that the records were read from, as a short name; null when the caller does not say.</summary>
+    public string? Commit { get; init; }
+
     /// <summary>The page that stands for a record of the collection, seen from one folder below the root; null when there is none.</summary>
     internal LocalLink? PageOf(string record)
     {

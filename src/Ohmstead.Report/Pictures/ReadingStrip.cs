@@ -64,7 +64,8 @@ internal static class ReadingStrip
         _ => null,
     };
 
-    private static SharedShape? BandOf(StripBand band) => band switch
+    /// <summary>The shape of the limits there are.</summary>
+    public static SharedShape? BandOf(StripBand band) => band switch
     {
         StripBand.Between => SharedShape.Between,
         StripBand.AtMost => SharedShape.AtMost,

@@ -68,6 +68,8 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             var context = new ReportContext(result.Workshop, numbers, options.Today, version);
             CollectionPage.Write(buffer, context, result.Boards);
             target.Put(CollectionPage.PathName, buffer.Written);
+            AboutPage.Write(buffer, context);
+            target.Put(AboutPage.PathName, buffer.Written);
             FamiliesPage.Write(buffer, context, CollectionFamilies.Of(result.Boards));
             target.Put(FamiliesPage.PathName, buffer.Written);
             var until = options.Today.AddYears(1);

@@ -40,6 +40,7 @@ public sealed class DemoPages : IDisposable
 
         var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
         pages[FamiliesPage.PathName] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));
+        pages[AboutPage.PathName] = Page(() => AboutPage.Write(buffer, context));
         var until = context.Today.AddYears(1);
         pages[AheadPage.PathName] = Page(() => AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until));
         foreach (var board in boards)
