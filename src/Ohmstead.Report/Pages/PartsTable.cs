@@ -10,7 +10,7 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The parts of a board: what belongs in each place, what sits there now, and what its readings say.</summary>
 internal static class PartsTable
 {
-    private static readonly Column[] Columns = [new("Place", IsShort: true), new("Part", IsPlain: true), new("Readings", IsPlain: true)];
+    private static readonly Column[] Columns = ["Place", new("Part", IsPlain: true), new("Readings", IsPlain: true)];
 
     /// <summary>Writes the table.</summary>
     public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working, ReadingAnchors anchors)
@@ -22,7 +22,7 @@ internal static class PartsTable
 
         var renewed = board.Places.Count(place => place.FittedBy is not null);
         using var entry = Entry.Open(html, "parts", "Parts", renewed == 0 ? $"{board.Places.Count} places, all original" : $"{board.Places.Count} places, {renewed} renewed");
-        working.Rule(html);
+        working.Rule(html, 1);
         using var table = Ledger.Open(html, "Parts", Columns);
         using var body = html.Open(Tag.TBody);
         var fits = Replacement.Of(board, context.Workshop).Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work)).ToDictionary(replacement => replacement.Place.Part.Ref.Value, StringComparer.Ordinal);

@@ -67,7 +67,9 @@ internal sealed class SharedWorking(DecisionRule rule)
         remark.EndsWith(ReadingUncertainty.RuleCited, StringComparison.Ordinal) ? remark[..^ReadingUncertainty.RuleCited.Length] : remark);
 
     /// <summary>Writes the rule for all readings whose uncertainty is known.</summary>
-    public void Rule(HtmlWriter html)
+    /// <param name="html">Where to.</param>
+    /// <param name="levelsUp">How many folders below the root the page stands.</param>
+    public void Rule(HtmlWriter html, int levelsUp)
     {
         using var line = html.Open(Tag.P, ClassName.Fine);
         html.Text($"Where the instrument is known, its expanded uncertainty U (k = 2) is drawn as a line through the reading and decides by {rule.Name}: {rule.Meaning}");
@@ -77,7 +79,7 @@ internal sealed class SharedWorking(DecisionRule rule)
         html.Text("; the probability of being inside");
         Sources.Cite(html, Probability);
         html.Text(". ");
-        html.Open(Tag.A).To(LocalLink.ToFile(AboutPage.PathName, 1, AboutPage.Drawings)).Text("How to read the drawings");
+        html.Open(Tag.A).To(LocalLink.ToFile(AboutPage.PathName, levelsUp, AboutPage.Drawings)).Text("How to read the drawings");
         html.Text(".");
     }
 }
