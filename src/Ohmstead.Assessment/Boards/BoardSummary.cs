@@ -1,3 +1,5 @@
+using Ohmstead.Assessment.Shelf;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Verdicts;
@@ -36,6 +38,15 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     /// <summary>Lots fitted on this board, one entry for each part.</summary>
     public IReadOnlyList<string> LotsFitted { get; init; } = [];
 
+    /// <summary>Where parts of known lots were fitted on this board, each with the name of its lot.</summary>
+    public IReadOnlyList<(string Lot, LotFitting Fitting)> Fittings { get; init; } = [];
+
+    /// <summary>Which instruments were used on which day, in order of time.</summary>
+    public IReadOnlyList<InstrumentDay> InstrumentDays { get; init; } = [];
+
+    /// <summary>Hazards that are still there.</summary>
+    public IReadOnlyList<AssessedHazard> Hazards { get; init; } = [];
+
     /// <summary>Places whose original part has gone, in order of the parts list.</summary>
     public IReadOnlyList<string> Renewed { get; init; } = [];
 
@@ -67,6 +78,9 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
         LastSeen = board.LastSeen,
         LookAgain = board.LookAgain,
         LotsFitted = [.. board.Visits.SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null).Select(work => work.Lot!.Value)],
+        Fittings = forStatistics ? [.. LotFitting.All(board)] : [],
+        InstrumentDays = forStatistics ? InstrumentDay.Of(board.Visits) : [],
+        Hazards = forStatistics ? [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)] : [],
         Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
         Families = forStatistics ? BoardFamilies.Of(board) : [],
         Lives = forStatistics ? [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()] : [],

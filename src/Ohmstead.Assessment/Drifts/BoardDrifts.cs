@@ -22,15 +22,21 @@ public static class BoardDrifts
     public static IEnumerable<Drift> Of(BoardAssessment board) =>
         board.Places.Where(place => place is { IsEmpty: false, Readings.Count: >= FewestDays }).SelectMany(place => Of(board, place));
 
-    private static IEnumerable<Drift> Of(BoardAssessment board, PlaceHistory place)
+    /// <summary>Like readings of what sits in each place now, where they were taken on two days or more: the same quantity, read in the same way. In order of the parts list and of the quantities.</summary>
+    public static IEnumerable<ReadingSeries> SeriesOf(BoardAssessment board) =>
+        board.Places.Where(place => place is { IsEmpty: false, Readings.Count: > 1 })
+            .SelectMany(place => Alike(board, place).Select(alike => new ReadingSeries(place.Part.Ref.Value, alike.Key.Measured, [.. alike.Select(pair => new ReadOnDay(pair.Reading.Visit.Date.Value, pair.Verdict))])))
+            .Where(series => series.Readings[0].Day < series.Readings[^1].Day);
+
+    private static IEnumerable<Drift> Of(BoardAssessment board, PlaceHistory place) => Alike(board, place).Select(alike => Of(place, [.. alike])).OfType<Drift>();
+
+    private static IEnumerable<IGrouping<DriftConditions, (AssessedReading Reading, Verdict Verdict)>> Alike(BoardAssessment board, PlaceHistory place)
     {
         var since = place.FittedOn is { } fitted ? OrderOf(board, fitted) : -1;
         return place.Readings.Where(reading => IsOfWhatSitsThere(reading, since) && reading.Reading.Circuit is not { Value: "in" })
             .SelectMany(reading => reading.Verdicts.Select(verdict => (Reading: reading, Verdict: verdict)))
             .GroupBy(pair => DriftConditions.Of(pair.Reading, pair.Verdict.Measured))
-            .OrderBy(alike => alike.Key.Measured)
-            .Select(alike => Of(place, [.. alike]))
-            .OfType<Drift>();
+            .OrderBy(alike => alike.Key.Measured);
     }
 
     private static bool IsOfWhatSitsThere(AssessedReading reading, int since) =>

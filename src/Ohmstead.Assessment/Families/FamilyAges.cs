@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Families;
 /// <summary>The ages at failure of families in words, the same in the terminal and on the pages.</summary>
 public static class FamilyAges
 {
-    private const double LeastShown = 0.0005;
+    /// <summary>A share smaller than this is not told: it would read as nought.</summary>
+    public const double LeastShown = 0.0005;
 
     /// <summary>The families whose ages at failure can be told. A wider family that holds nothing beside a narrower one is left out.</summary>
     public static IEnumerable<FamilyStatistics> WorthTelling(IReadOnlyList<FamilyStatistics> families) =>

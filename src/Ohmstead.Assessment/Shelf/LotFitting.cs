@@ -10,10 +10,13 @@ namespace Ohmstead.Assessment.Shelf;
 public sealed record LotFitting(string Board, string Reference, DateOnly Date, bool IsThere)
 {
     /// <summary>All fittings of a lot on one board, in order of time.</summary>
-    public static IEnumerable<LotFitting> Of(BoardAssessment board, string lot) =>
+    public static IEnumerable<LotFitting> Of(BoardAssessment board, string lot) => All(board).Where(fitted => fitted.Lot == lot).Select(fitted => fitted.Fitting);
+
+    /// <summary>All fittings of known lots on one board, in order of time, each with the name of its lot.</summary>
+    public static IEnumerable<(string Lot, LotFitting Fitting)> All(BoardAssessment board) =>
         from visit in board.Visits
         from work in visit.Work
-        where work.PutsAPartIn && work.Lot?.Value == lot
+        where work.PutsAPartIn && work.Lot is not null
         let reference = work.Part?.Value ?? work.At?.Value ?? string.Empty
-        select new LotFitting(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work));
+        select (work.Lot!.Value, new LotFitting(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work)));
 }

@@ -10,6 +10,12 @@ namespace Ohmstead.Assessment.Verdicts;
 /// <param name="Arithmetic">How it was reached.</param>
 public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
 {
+    /// <summary>The rule by which an error of an instrument becomes an uncertainty.</summary>
+    public const string Rule = "JCGM 100:2008, 4.3.7 (from memory)";
+
+    /// <summary>The rule as it stands at the end of the working.</summary>
+    public const string RuleCited = "; " + Rule;
+
     /// <summary>The uncertainty of a value, or null when the instrument says nothing about this quantity.</summary>
     public static ReadingUncertainty? Of(Instrument instrument, Measured measured, Quantity value)
     {
@@ -68,7 +74,7 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
             terms.Add(add.Text);
         }
 
-        return $"U = 2 x ({string.Join(" + ", terms)}) / sqrt(3) = {QuantityText.Format(new Quantity(expanded, value.Dimension), 3)}; JCGM 100:2008, 4.3.7 (from memory)";
+        return $"U = 2 x ({string.Join(" + ", terms)}) / sqrt(3) = {QuantityText.Format(new Quantity(expanded, value.Dimension), 3)}{RuleCited}";
     }
 
     private static string NameOf(Measured measured) => measured switch

@@ -46,6 +46,30 @@ public sealed partial class ClassName
     /// <summary>A dotted line of a mark.</summary>
     public static ClassName Dotted { get; } = new("dotted");
 
+    /// <summary>The shapes that drawings of the page share.</summary>
+    public static ClassName Shapes { get; } = new("shapes");
+
+    /// <summary>One of them.</summary>
+    public static ClassName Shape { get; } = new("shape");
+
+    /// <summary>A reading drawn against its limits.</summary>
+    public static ClassName Strip { get; } = new("strip");
+
+    /// <summary>The room that limits leave.</summary>
+    public static ClassName Room { get; } = new("room");
+
+    /// <summary>Strokes of limits and scales.</summary>
+    public static ClassName Band { get; } = new("band");
+
+    /// <summary>A shape that shows the paper.</summary>
+    public static ClassName Hollow { get; } = new("hollow");
+
+    /// <summary>A drawing with two scales.</summary>
+    public static ClassName Plot { get; } = new("plot");
+
+    /// <summary>A label that ends at its place.</summary>
+    public static ClassName End { get; } = new("end");
+
     /// <summary>The mark and the words of a state.</summary>
     public static ClassName State { get; } = new("state");
 
@@ -64,35 +88,26 @@ public sealed partial class ClassName
     /// <summary>A verdict: one line, its working behind it.</summary>
     public static ClassName Verdict { get; } = new("verdict");
 
+    /// <summary>A verdict that is told in full elsewhere on the page.</summary>
+    public static ClassName Told { get; } = new("told");
+
     /// <summary>The mark and the word of a verdict.</summary>
     public static ClassName Outcome { get; } = new("outcome");
 
-    /// <summary>The value that was read.</summary>
-    public static ClassName Value { get; } = new("value");
-
-    /// <summary>The limit it is held against.</summary>
-    public static ClassName Limit { get; } = new("limit");
-
-    /// <summary>How far it is from its nominal value.</summary>
-    public static ClassName Distance { get; } = new("distance");
-
     /// <summary>A number with one character before its point. This and the next three set points below each other.</summary>
-    public static ClassName Whole1 { get; } = new("whole-1");
+    public static ClassName Whole1 { get; } = new("w1");
 
     /// <summary>A number with two characters before its point.</summary>
-    public static ClassName Whole2 { get; } = new("whole-2");
+    public static ClassName Whole2 { get; } = new("w2");
 
     /// <summary>A number with three characters before its point.</summary>
-    public static ClassName Whole3 { get; } = new("whole-3");
+    public static ClassName Whole3 { get; } = new("w3");
 
     /// <summary>A number with four characters before its point.</summary>
-    public static ClassName Whole4 { get; } = new("whole-4");
+    public static ClassName Whole4 { get; } = new("w4");
 
     /// <summary>A share with its interval, drawn on a line from nought to all.</summary>
     public static ClassName Bar { get; } = new("bar");
-
-    /// <summary>The working of a verdict.</summary>
-    public static ClassName Working { get; } = new("working");
 
     /// <summary>Something that is told in full only when it is opened.</summary>
     public static ClassName Fold { get; } = new("fold");

@@ -62,6 +62,22 @@ public readonly ref struct Element
         return this;
     }
 
+    /// <summary>Says which shape of the page is shown here (<see cref="Tag.Use"/> only).</summary>
+    public Element Using(SharedShape shape)
+    {
+        writer.RequireTag(depth, Tag.Use);
+        writer.Attribute(depth, AttributeBit.Href, " href=\"#"u8, shape.Bytes);
+        return this;
+    }
+
+    /// <summary>Makes it the shape of that name (<see cref="Tag.Symbol"/> only).</summary>
+    public Element Named(SharedShape shape)
+    {
+        writer.RequireTag(depth, Tag.Symbol);
+        writer.Attribute(depth, AttributeBit.Id, " id=\""u8, shape.Bytes);
+        return this;
+    }
+
     /// <summary>Names it by the text of another element.</summary>
     public Element LabelledBy(ElementId id)
     {

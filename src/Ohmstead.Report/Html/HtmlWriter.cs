@@ -79,7 +79,7 @@ public sealed class HtmlWriter
     public void Finish() => Require(depth == 0, "An element is still open.");
 
     internal void RequireTag(int element, Tag tag) =>
-        Require(depth == element && ReferenceEquals(open[depth - 1], tag), "Only a link leads somewhere, only a picture shows a file.");
+        Require(depth == element && ReferenceEquals(open[depth - 1], tag), "Only a link leads somewhere, only a picture shows a file, only a symbol is a shape and only a use shows one.");
 
     internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> whole)
     {
@@ -121,6 +121,13 @@ public sealed class HtmlWriter
     {
         Require(depth == element, "Elements end in the order opposite to their start, each once.");
         var tag = open[--depth];
+        if (inStartTag && tag.IsDrawn)
+        {
+            buffer.Append("/>"u8);
+            inStartTag = false;
+            return;
+        }
+
         if (inStartTag)
         {
             EndStartTag(tag);

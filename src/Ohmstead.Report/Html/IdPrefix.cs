@@ -35,6 +35,15 @@ public sealed class IdPrefix
     /// <summary>A photograph.</summary>
     public static IdPrefix Photo { get; } = new("photo-");
 
+    /// <summary>A standard, handbook or practice that the page leans on.</summary>
+    public static IdPrefix Source { get; } = new("source-");
+
+    /// <summary>A measuring instrument.</summary>
+    public static IdPrefix Instrument { get; } = new("instrument-");
+
+    /// <summary>A check.</summary>
+    public static IdPrefix Check { get; } = new("check-");
+
     /// <summary>A heading in a story.</summary>
     public static IdPrefix Story { get; } = new("story-");
 

@@ -3,13 +3,15 @@ namespace Ohmstead.Report.Html;
 /// <summary>An element of HTML or SVG that a page may hold. The set is closed and holds nothing that can run, load or embed.</summary>
 public sealed class Tag
 {
-    private Tag(string name, bool isBlock = false, bool isVoid = false)
+    private Tag(string name, bool isBlock = false, bool isVoid = false, bool isDrawn = false, bool isEndImplied = false)
     {
         Name = name;
         Start = System.Text.Encoding.ASCII.GetBytes($"<{name}");
-        End = System.Text.Encoding.ASCII.GetBytes(isBlock ? $"</{name}>\n" : $"</{name}>");
+        // HTML ends an item where the next one starts or its list ends; a page has hundreds of them.
+        End = System.Text.Encoding.ASCII.GetBytes(isEndImplied ? "\n" : isBlock ? $"</{name}>\n" : $"</{name}>");
         IsBlock = isBlock;
         IsVoid = isVoid;
+        IsDrawn = isDrawn;
     }
 
     /// <summary>The whole page.</summary>
@@ -91,7 +93,7 @@ public sealed class Tag
     public static Tag Ul { get; } = new("ul", isBlock: true);
 
     /// <summary>An item of a list.</summary>
-    public static Tag Li { get; } = new("li", isBlock: true);
+    public static Tag Li { get; } = new("li", isBlock: true, isEndImplied: true);
 
     /// <summary>A list of terms with what is said of them.</summary>
     public static Tag Dl { get; } = new("dl", isBlock: true);
@@ -190,16 +192,22 @@ public sealed class Tag
     public static Tag Desc { get; } = new("desc");
 
     /// <summary>A rectangle of a drawing.</summary>
-    public static Tag Rect { get; } = new("rect");
+    public static Tag Rect { get; } = new("rect", isDrawn: true);
 
     /// <summary>A line of a drawing.</summary>
-    public static Tag Line { get; } = new("line");
+    public static Tag Line { get; } = new("line", isDrawn: true);
 
     /// <summary>A path of a drawing.</summary>
-    public static Tag Path { get; } = new("path");
+    public static Tag Path { get; } = new("path", isDrawn: true);
 
     /// <summary>A circle of a drawing.</summary>
-    public static Tag Circle { get; } = new("circle");
+    public static Tag Circle { get; } = new("circle", isDrawn: true);
+
+    /// <summary>A shape that is drawn once and shown in many places.</summary>
+    public static Tag Symbol { get; } = new("symbol");
+
+    /// <summary>A place where such a shape is shown.</summary>
+    public static Tag Use { get; } = new("use", isDrawn: true);
 
     /// <summary>A label of a drawing.</summary>
     public static Tag Text { get; } = new("text");
@@ -212,6 +220,9 @@ public sealed class Tag
 
     /// <summary>True for an element that has no content and no end tag.</summary>
     internal bool IsVoid { get; }
+
+    /// <summary>True for a shape of a drawing, which closes itself when nothing is in it.</summary>
+    internal bool IsDrawn { get; }
 
     /// <summary>The start tag up to the attributes.</summary>
     internal byte[] Start { get; }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Electronics.Statistics;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Pictures;
 
 namespace Ohmstead.Report.Pages;
 
@@ -42,6 +43,8 @@ internal static class AgesSection
 
         if (family.Ages.Steps.Is(out var estimate, out _))
         {
+            using var figure = html.Open(Tag.Figure);
+            AgeSteps.Write(html, family, estimate);
             using var table = Ledger.Open(html, $"Ages at failure, {family.Name.Text}", Columns);
             using var body = html.Open(Tag.TBody);
             foreach (var step in FamilyAges.Steps(estimate))

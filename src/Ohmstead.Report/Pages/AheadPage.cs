@@ -31,11 +31,6 @@ public static class AheadPage
         using (html.Open(Tag.Header, ClassName.Opening))
         {
             html.Open(Tag.H1).Text("The year ahead");
-            using (html.Open(Tag.P, ClassName.Fine))
-            {
-                html.Open(Tag.A).To(LocalLink.ToFile(CollectionPage.PathName)).Text(context.Workshop.Collection.Name);
-            }
-
             using var content = html.Open(Tag.Div, ClassName.Content);
             html.Open(Tag.P, ClassName.Lead).Text(string.Create(
                 CultureInfo.InvariantCulture, $"{coming.Length} {(coming.Length == 1 ? "date" : "dates")} from {context.Today:yyyy-MM-dd} to {until:yyyy-MM-dd}, {overdue.Length} overdue."));

@@ -10,10 +10,10 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The bench, day by day, in order: what was found, read, decided and done.</summary>
 internal static class BenchLog
 {
-    private static readonly Column[] Columns = ["Of", "How", "Verdicts"];
+    private static readonly Column[] Columns = ["Of", new("How", IsPlain: true), new("Verdicts", IsPlain: true)];
 
     /// <summary>Writes the log.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board)
+    public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors)
     {
         if (board.Visits.Count == 0)
         {
@@ -23,11 +23,11 @@ internal static class BenchLog
         using var entry = Entry.Open(html, "bench", "At the bench", board.Visits.Count == 1 ? "one visit" : $"{board.Visits.Count} visits, the first one first");
         for (var order = 0; order < board.Visits.Count; order++)
         {
-            Visit(html, board, order);
+            Visit(html, board, working, anchors, order);
         }
     }
 
-    private static void Visit(HtmlWriter html, BoardAssessment board, int order)
+    private static void Visit(HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, int order)
     {
         var visit = board.Visits[order];
         using var section = html.Open(Tag.Section, ClassName.Visit);
@@ -61,7 +61,7 @@ internal static class BenchLog
             using var body = html.Open(Tag.TBody);
             foreach (var reading in readings)
             {
-                Reading(html, table, board, reading);
+                Reading(html, table, board, working, anchors, reading);
             }
         }
 
@@ -72,10 +72,11 @@ internal static class BenchLog
         }
     }
 
-    private static void Reading(HtmlWriter html, Ledger table, BoardAssessment board, AssessedReading assessed)
+    private static void Reading(HtmlWriter html, Ledger table, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, AssessedReading assessed)
     {
         var reading = assessed.Reading;
-        using var row = html.Open(Tag.Tr);
+        var bare = anchors.Of(reading);
+        using var row = bare is null ? html.Open(Tag.Tr) : html.Open(Tag.Tr).With(bare);
         using (table.Head())
         {
             if (reading.Part is { } part)
@@ -83,7 +84,15 @@ internal static class BenchLog
                 BoardPage.Reference(html, board, part.Value);
             }
 
-            html.Text((reading.Part is null ? string.Empty : " ") + string.Join(' ', new[] { reading.Point?.Value, reading.Lot is { } lot ? "lot " + lot.Value : null }.OfType<string>()));
+            if (reading.Point is { } point)
+            {
+                html.Text($" {point.Value}");
+            }
+
+            if (reading.Lot is { } lot)
+            {
+                html.Text($" lot {lot.Value}");
+            }
         }
 
         table.Cell(1).Text(PageFrame.Joined(
@@ -103,16 +112,16 @@ internal static class BenchLog
         {
             if (standing.Any(known => ReferenceEquals(known, verdict)))
             {
-                VerdictCell.Line(html, verdict, assessed.Place!.Ref.Value);
+                VerdictCell.Line(html, verdict, assessed.Place!.Ref.Value, anchors.Of(verdict));
             }
             else
             {
-                VerdictCell.Write(html, verdict);
+                VerdictCell.Write(html, working, verdict, null, anchors.Of(verdict));
             }
         }
 
         // What a frequency is off by stands in its own verdict.
-        NoteLines.Write(html, PointNotes.Of(board, assessed).Concat(assessed.Verdicts.Where(verdict => verdict.Measured != Measured.Frequency).SelectMany(verdict => PartNotes.Of(board, assessed, verdict))));
+        NoteLines.Write(html, working, PointNotes.Of(board, assessed).Concat(assessed.Verdicts.Where(verdict => verdict.Measured != Measured.Frequency).SelectMany(verdict => PartNotes.Of(board, assessed, verdict))));
 
         if (assessed.Verdicts.Count == 0)
         {

@@ -1,6 +1,8 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Drifts;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
+using Ohmstead.Report.Pictures;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
@@ -20,17 +22,23 @@ public static class BoardPage
 
     private static void Content(HtmlWriter html, ReportContext context, BoardAssessment board)
     {
+        var working = new SharedWorking(context.Workshop.Rule);
+        var anchors = new ReadingAnchors(board.Readings);
+        StripShapes.Write(html);
         Opening(html, board);
         Cautions.Write(html, board.Hazards);
         Identity(html, board);
-        PartsTable.Write(html, context, board);
-        DriftTable.Write(html, board);
-        ProofTable.Write(html, board);
-        LifeTable.Write(html, board);
-        BenchLog.Write(html, board);
+        PartsTable.Write(html, context, board, working, anchors);
+        Drift[] drifts = [.. BoardDrifts.Of(board)];
+        OverTime.Write(html, board, drifts, anchors);
+        DriftTable.Write(html, board, drifts);
+        ProofTable.Write(html, board, working);
+        LifeTable.Write(html, context, board, working);
+        BenchLog.Write(html, board, working, anchors);
         Waits(html, board);
         Story(html, context, board);
         Photographs(html, board);
+        working.Sources.Write(html);
         html.Open(Tag.P, ClassName.Fine).Text($"Record: {board.Board.Path}");
     }
 
@@ -89,7 +97,7 @@ public static class BoardPage
     {
         if (board.Place(name) is not null)
         {
-            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, name))).Text(name);
+            html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, name))).Text(name);
         }
         else
         {

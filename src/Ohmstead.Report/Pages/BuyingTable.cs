@@ -17,8 +17,8 @@ internal static class BuyingTable
     /// <summary>Writes the list and the open or lost orders.</summary>
     public static void Write(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards, int mostRows)
     {
-        var lines = BuyingList.Of(context.Workshop, boards, context.Today);
-        var orders = context.Workshop.Orders.Values.Where(order => OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived or OrderState.Lost)
+        var lines = context.Buying ?? BuyingList.Of(context.Workshop, boards, context.Today);
+        var orders = context.Workshop.Orders.Values.Where(IsShown)
             .OrderBy(order => order.Id.Value, StringComparer.Ordinal).ToArray();
         if (lines.Count > 0)
         {
@@ -53,6 +53,9 @@ internal static class BuyingTable
             }
         }
     }
+
+    /// <summary>Whether an order has a row: it is open, or was lost on the way.</summary>
+    public static bool IsShown(Records.Model.Order order) => OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived or OrderState.Lost;
 
     private static void Line(HtmlWriter html, Ledger table, BuyingLine line)
     {

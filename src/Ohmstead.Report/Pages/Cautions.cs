@@ -106,7 +106,7 @@ internal static class Cautions
 
         using var fold = html.Open(Tag.Details);
         html.Open(Tag.Summary).Text("Working and limits in standards");
-        using var list = html.Open(Tag.Ul, ClassName.Working);
+        using var list = html.Open(Tag.Ul);
         foreach (var note in notes)
         {
             html.Open(Tag.Li).Text($"{note.Arithmetic} ({note.Source})");

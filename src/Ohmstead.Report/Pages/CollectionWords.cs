@@ -33,6 +33,17 @@ internal static class CollectionWords
         return string.Create(CultureInfo.InvariantCulture, $"{fit} of {boards.Count} {noun} {(fit == 1 ? "is" : "are")} fit to run; {string.Join(", ", others)}.");
     }
 
+    /// <summary>When a board is in a state.</summary>
+    public static string When(BoardState state) => state switch
+    {
+        BoardState.MakeSafe => "a hazard that must go is still there, or a safety finding is open",
+        BoardState.FaultStands => "a failed reading or proof, a major finding, an empty place or a decision to replace is unanswered",
+        BoardState.Waiting => "work waits for something and has not gone on",
+        BoardState.NotLookedAt => "nobody has had it at the bench",
+        BoardState.ProofDue => "a required point has no proof, or one older than the last work, or one that does not decide",
+        _ => "none of these: proved after the last work, and nothing stands unanswered",
+    };
+
     /// <summary>Why a board is not fit to run, the weightiest first and the rest counted.</summary>
     public static void Why(HtmlWriter html, BoardSummary board)
     {

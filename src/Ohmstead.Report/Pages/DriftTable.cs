@@ -12,10 +12,9 @@ internal static class DriftTable
     private static readonly Column[] Columns = [new("Place", IsShort: true), "Quantity", new("Readings", IsNumber: true), "Pace", "Limit"];
 
     /// <summary>Writes the table, or nothing.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board)
+    public static void Write(HtmlWriter html, BoardAssessment board, IReadOnlyList<Drift> drifts)
     {
-        Drift[] drifts = [.. BoardDrifts.Of(board)];
-        if (drifts.Length == 0)
+        if (drifts.Count == 0)
         {
             return;
         }
@@ -37,7 +36,7 @@ internal static class DriftTable
             {
                 using var fold = html.Open(Tag.Details);
                 html.Open(Tag.Summary).Text(DriftWords.Pace(drift));
-                using var list = html.Open(Tag.Ul, ClassName.Working);
+                using var list = html.Open(Tag.Ul);
                 html.Open(Tag.Li).Text(string.Create(CultureInfo.InvariantCulture, $"{drift.Readings} like readings, {drift.First:yyyy-MM-dd} to {drift.Last:yyyy-MM-dd}"));
                 foreach (var line in DriftWords.Working(drift, board.LookAgain))
                 {

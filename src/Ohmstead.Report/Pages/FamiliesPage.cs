@@ -17,7 +17,7 @@ public static class FamiliesPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<FamilyStatistics> families) =>
-        PageFrame.Write(buffer, context, "Families of parts", 0, (context, families), static (html, page) => Content(html, page.context, page.families));
+        PageFrame.Write(buffer, context, "Families of parts", 0, families, static (html, all) => Content(html, all));
 
     /// <summary>The section of the collection's page that leads here.</summary>
     internal static void Mention(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
@@ -30,13 +30,8 @@ public static class FamiliesPage
         html.Open(Tag.A).To(LocalLink.ToFile(PathName)).Text("By kind, maker and series, with intervals and ages");
     }
 
-    private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<FamilyStatistics> families)
+    private static void Content(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)
     {
-        using (html.Open(Tag.Nav, ClassName.Trail))
-        {
-            html.Open(Tag.A).To(LocalLink.ToFile(CollectionPage.PathName)).Text(context.Workshop.Collection.Name);
-        }
-
         using (html.Open(Tag.Header, ClassName.Opening))
         {
             html.Open(Tag.H1).Text("Families of parts");
@@ -93,7 +88,7 @@ public static class FamiliesPage
                 ShareBar.Write(html, family, share);
                 using var fold = html.Open(Tag.Details);
                 html.Open(Tag.Summary).Text(FamilyWords.Share(family));
-                using var list = html.Open(Tag.Ul, ClassName.Working);
+                using var list = html.Open(Tag.Ul);
                 html.Open(Tag.Li).Text($"95 % interval{(share.IsUpperLimit ? ", one-sided" : string.Empty)}: {share.Arithmetic}");
                 html.Open(Tag.Li).Text($"Source: {share.Source}");
             }

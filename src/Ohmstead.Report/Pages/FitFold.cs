@@ -14,7 +14,7 @@ internal static class FitFold
     {
         using var fold = html.Open(Tag.Details, ClassName.Fold);
         html.Open(Tag.Summary).Text(verdict.Outcome == ReasonWeight.For ? "It fits" : char.ToUpperInvariant(FitWords.Of(verdict)[0]) + FitWords.Of(verdict)[1..]);
-        using var list = html.Open(Tag.Ul, ClassName.Working);
+        using var list = html.Open(Tag.Ul);
         Reasons(html, verdict);
     }
 
@@ -25,7 +25,7 @@ internal static class FitFold
         html.Open(Tag.Summary).Text(report.Fitting.Count > 0 ? $"Fits from the drawer: {string.Join(", ", report.Fitting.Select(Short))}"
             : report.Together.Count > 0 ? $"Fits from the drawer: {string.Join(" or ", report.Together.Select(pair => pair.Verdict.Lot))}"
             : "Nothing in the drawer fits: what to look for");
-        using var list = html.Open(Tag.Ul, ClassName.Working);
+        using var list = html.Open(Tag.Ul);
         foreach (var assumption in report.Assumptions)
         {
             html.Open(Tag.Li).Text(assumption);
@@ -52,7 +52,7 @@ internal static class FitFold
     {
         using var fold = html.Open(Tag.Details, ClassName.Fold);
         html.Open(Tag.Summary).Text("What to look for");
-        using var list = html.Open(Tag.Ul, ClassName.Working);
+        using var list = html.Open(Tag.Ul);
         Need(html, need);
     }
 

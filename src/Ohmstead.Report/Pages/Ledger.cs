@@ -6,7 +6,8 @@ namespace Ohmstead.Report.Pages;
 /// <param name="Name">Its heading.</param>
 /// <param name="IsNumber">True when it holds numbers of one unit: they stand to the right.</param>
 /// <param name="IsShort">True when it holds dates or names that are never broken over lines.</param>
-internal readonly record struct Column(string Name, bool IsNumber = false, bool IsShort = false)
+/// <param name="IsPlain">True when its cells explain themselves and need no name before them where the table is too narrow for columns.</param>
+internal readonly record struct Column(string Name, bool IsNumber = false, bool IsShort = false, bool IsPlain = false)
 {
     /// <summary>A column of text.</summary>
     public static implicit operator Column(string name) => new(name);
@@ -71,7 +72,7 @@ internal readonly ref struct Ledger
             cell.With(ClassName.Short);
         }
 
-        return cell.With(TextAttribute.Column, columns[column].Name);
+        return columns[column].IsPlain ? cell : cell.With(TextAttribute.Column, columns[column].Name);
     }
 
     /// <summary>Ends the table.</summary>

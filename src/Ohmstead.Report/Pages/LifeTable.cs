@@ -1,17 +1,19 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Life;
 using Ohmstead.Electronics.Life;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Pictures;
 
 namespace Ohmstead.Report.Pages;
 
 /// <summary>When the lives of the wet electrolytics of a board may be used up, each with its working behind a fold.</summary>
 internal static class LifeTable
 {
-    private static readonly Column[] Columns = [new("Place", IsShort: true), new("Since", IsShort: true), new("Earliest", IsShort: true), new("Latest", IsShort: true), "How it was reached"];
+    private static readonly Column[] Columns = [new("Place", IsShort: true), new("Since", IsShort: true), new("Earliest", IsShort: true), new("Latest", IsShort: true), new("On the calendar", IsPlain: true), new("How it was reached", IsPlain: true)];
 
     /// <summary>Writes the section, where at least one life can be estimated.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board)
+    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working)
     {
         var known = board.Lives.Count(life => life.Estimate.Is(out _, out _));
         if (known == 0)
@@ -21,6 +23,14 @@ internal static class LifeTable
 
         using var entry = Entry.Open(html, "life", "Life ahead", "estimates, not promises");
         html.Open(Tag.P).Text($"{RemainingLife.Meaning}.");
+        var common = Common(board.Lives);
+        if (common.Count > 0)
+        {
+            html.Open(Tag.P, ClassName.Fine).Text($"For all of them: {string.Join("; ", common)}.");
+        }
+
+        var scale = Scale(board.Lives, context.Today);
+        html.Open(Tag.P, ClassName.Fine).Text($"The calendar runs from {PageFrame.Iso(scale.First)} to {PageFrame.Iso(scale.Last)}: a line while in use, a box where the life may be used up, a pointer at today.");
         using (var table = Ledger.Open(html, "Life ahead", Columns))
         {
             using var body = html.Open(Tag.TBody);
@@ -40,8 +50,13 @@ internal static class LifeTable
                 table.Cell(1).Text(life.Start!.Words);
                 table.Cell(2).Text(PageFrame.Iso(estimate.Earliest));
                 table.Cell(3).Text(PageFrame.Iso(estimate.Latest));
-                using var cell = table.Cell(4);
-                Working(html, life.Given.Select(line => line.Text), estimate);
+                using (table.Cell(4))
+                {
+                    LifeBar.Write(html, scale, life.Reference, life.Start.First, estimate.Earliest, estimate.Latest, context.Today);
+                }
+
+                using var cell = table.Cell(5);
+                Working(html, working, life.Given.Select(line => line.Text).Where(line => !common.Contains(line)), common, estimate);
             }
         }
 
@@ -53,19 +68,58 @@ internal static class LifeTable
         }
     }
 
-    private static void Working(HtmlWriter html, IEnumerable<string> given, RemainingLife estimate)
+    private static TimeScale Scale(IReadOnlyList<PartLife> lives, DateOnly today)
+    {
+        var (first, last) = (today, today);
+        foreach (var life in lives)
+        {
+            if (life.Estimate.Is(out var estimate, out _))
+            {
+                first = life.Start!.First < first ? life.Start.First : first;
+                last = estimate.Latest > last ? estimate.Latest : last;
+            }
+        }
+
+        return LifeBar.Scale(first, last);
+    }
+
+    // What every estimate was made from is told once.
+    private static HashSet<string> Common(IReadOnlyList<PartLife> lives)
+    {
+        HashSet<string>? common = null;
+        var count = 0;
+        foreach (var life in lives)
+        {
+            if (life.Estimate.Is(out var estimate, out _))
+            {
+                count++;
+                common ??= [.. Lines(life, estimate)];
+                common.IntersectWith(Lines(life, estimate));
+            }
+        }
+
+        return count > 1 ? common! : [];
+    }
+
+    private static IEnumerable<string> Lines(PartLife life, RemainingLife estimate) => life.Given.Select(line => line.Text).Concat(estimate.Remarks.Select(remark => remark.ToString()));
+
+    private static void Working(HtmlWriter html, SharedWorking working, IEnumerable<string> given, HashSet<string> common, RemainingLife estimate)
     {
         using var fold = html.Open(Tag.Details);
         html.Open(Tag.Summary).Text("arithmetic and source");
-        using var list = html.Open(Tag.Ul, ClassName.Working);
+        using var list = html.Open(Tag.Ul);
         foreach (var line in given)
         {
             html.Open(Tag.Li).Text(line);
         }
 
-        html.Open(Tag.Li).Text($"Arithmetic: {estimate.Arithmetic}");
-        html.Open(Tag.Li).Text($"Source: {estimate.Source.Text}{(estimate.OtherSource is { } other ? "; " + other.Text : string.Empty)}");
-        foreach (var remark in estimate.Remarks)
+        using (html.Open(Tag.Li))
+        {
+            html.Text(estimate.Arithmetic);
+            working.Sources.Cite(html, estimate.Source.Text + (estimate.OtherSource is { } other ? "; " + other.Text : string.Empty));
+        }
+
+        foreach (var remark in estimate.Remarks.Where(remark => !common.Contains(remark.ToString())))
         {
             html.Open(Tag.Li).Text(remark);
         }

@@ -7,15 +7,16 @@ namespace Ohmstead.Report.Pages;
 internal static class NoteLines
 {
     /// <summary>Writes the notes; nothing when there are none.</summary>
-    public static void Write(HtmlWriter html, IEnumerable<WorkedNote> notes)
+    public static void Write(HtmlWriter html, SharedWorking working, IEnumerable<WorkedNote> notes)
     {
         foreach (var note in notes)
         {
             using var fold = html.Open(Tag.Details);
             html.Open(Tag.Summary).Text(Sentence(note.Says));
-            using var list = html.Open(Tag.Ul, ClassName.Working);
-            html.Open(Tag.Li).Text($"Arithmetic: {note.Arithmetic}");
-            html.Open(Tag.Li).Text($"Source: {note.Source}");
+            using var list = html.Open(Tag.Ul);
+            using var line = html.Open(Tag.Li);
+            html.Text(note.Arithmetic);
+            working.Sources.Cite(html, note.Source);
         }
     }
 

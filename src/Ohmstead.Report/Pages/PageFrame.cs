@@ -13,18 +13,13 @@ public static class PageFrame
     /// <param name="buffer">Where to.</param>
     /// <param name="context">What every page knows.</param>
     /// <param name="title">The title.</param>
-    /// <param name="levelsUp">How many folders below the root the page stands; below it a link leads back to the collection.</param>
+    /// <param name="levelsUp">How many folders below the root the page stands.</param>
     /// <param name="content">What the page is about.</param>
     /// <param name="body">Writes it.</param>
     public static void Write<T>(PageBuffer buffer, ReportContext context, string title, int levelsUp, T content, Action<HtmlWriter, T> body) =>
         new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp)).Write(buffer, (context, levelsUp, content, body), static (html, all) =>
         {
-            if (all.levelsUp > 0)
-            {
-                using var trail = html.Open(Tag.Nav, ClassName.Trail);
-                html.Open(Tag.A).To(LocalLink.ToFile(CollectionPage.PathName, all.levelsUp)).Text(all.context.Workshop.Collection.Name);
-            }
-
+            Trail(html, all.context, all.levelsUp);
             using (html.Open(Tag.Main))
             {
                 all.body(html, all.content);
@@ -54,17 +49,7 @@ public static class PageFrame
     }
 
     /// <summary>A number and its unit, set so that points stand below each other.</summary>
-    internal static void Aligned(HtmlWriter html, Tag tag, string number)
-    {
-        if (ClassName.Whole(number) is { } whole)
-        {
-            html.Open(tag).With(ClassName.Value, whole).Text(number);
-        }
-        else
-        {
-            html.Open(tag, ClassName.Value).Text(number);
-        }
-    }
+    internal static void Aligned(HtmlWriter html, Tag tag, string number) => html.Open(tag, ClassName.Whole(number) ?? ClassName.Whole4).Text(number);
 
     internal static string Iso(DateOnly? date) => date is { } day ? IsoDate.Text(day) : string.Empty;
 
@@ -81,6 +66,18 @@ public static class PageFrame
         }
 
         return string.Join(", ", there);
+    }
+
+    // The page itself stands in its heading; the way to all others is the same everywhere.
+    private static void Trail(HtmlWriter html, ReportContext context, int levelsUp)
+    {
+        using var trail = html.Open(Tag.Nav, ClassName.Trail);
+        html.Open(Tag.A).To(LocalLink.ToFile(CollectionPage.PathName, levelsUp)).Text(context.Workshop.Collection.Name);
+        foreach (var (path, words) in SitePages.All)
+        {
+            html.Text(" ");
+            html.Open(Tag.A).To(LocalLink.ToFile(path, levelsUp)).Text(words);
+        }
     }
 
     private static void Foot(HtmlWriter html, ReportContext context)

@@ -1,5 +1,7 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Style;
 
@@ -8,10 +10,10 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The parts of a board: what belongs in each place, what sits there now, and what its readings say.</summary>
 internal static class PartsTable
 {
-    private static readonly Column[] Columns = [new("Place", IsShort: true), "Part", "Readings"];
+    private static readonly Column[] Columns = ["Place", new("Part", IsPlain: true), new("Readings", IsPlain: true)];
 
     /// <summary>Writes the table.</summary>
-    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board)
+    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working, ReadingAnchors anchors)
     {
         if (board.Places.Count == 0)
         {
@@ -20,17 +22,18 @@ internal static class PartsTable
 
         var renewed = board.Places.Count(place => place.FittedBy is not null);
         using var entry = Entry.Open(html, "parts", "Parts", renewed == 0 ? $"{board.Places.Count} places, all original" : $"{board.Places.Count} places, {renewed} renewed");
+        working.Rule(html, 1);
         using var table = Ledger.Open(html, "Parts", Columns);
         using var body = html.Open(Tag.TBody);
         var fits = Replacement.Of(board, context.Workshop).Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work)).ToDictionary(replacement => replacement.Place.Part.Ref.Value, StringComparer.Ordinal);
         var needs = PartNeed.Of(board).Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
         foreach (var place in board.Places)
         {
-            Row(html, table, place, () => Fit(html, context, board, place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value)));
+            Row(html, table, working, anchors, board, place, () => Fit(html, context, board, place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value)));
         }
     }
 
-    private static void Row(HtmlWriter html, Ledger table, PlaceHistory place, Action fit)
+    private static void Row(HtmlWriter html, Ledger table, SharedWorking working, ReadingAnchors anchors, BoardAssessment board, PlaceHistory place, Action fit)
     {
         var reference = place.Part.Ref.Value;
         using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, reference));
@@ -50,10 +53,13 @@ internal static class PartsTable
 
         using (table.Cell(2))
         {
+            var found = FoundBefore.Of(board, place);
             foreach (var verdict in place.Standing)
             {
-                VerdictCell.Write(html, verdict);
+                VerdictCell.Write(html, working, verdict, reference, before: found.GetValueOrDefault(verdict.Measured));
             }
+
+            AsFound(html, anchors, found);
 
             if (place.PassedTest is { } passed)
             {
@@ -64,6 +70,33 @@ internal static class PartsTable
             if (place.Decision is { } decision)
             {
                 html.Open(Tag.P).Text($"Decided: {decision.What.Value}, because {decision.Because.Value}");
+            }
+        }
+    }
+
+    // The old part in words, each reading with the way to it; the strip of the new one shows it as a cross.
+    private static void AsFound(HtmlWriter html, ReadingAnchors anchors, IReadOnlyDictionary<Measured, Verdict> found)
+    {
+        if (found.Count == 0)
+        {
+            return;
+        }
+
+        using var line = html.Open(Tag.P, ClassName.Fine);
+        html.Text("The part before (cross):");
+        var isFirst = true;
+        foreach (var (measured, verdict) in found)
+        {
+            html.Text(isFirst ? " " : ", ");
+            isFirst = false;
+            var words = $"{VerdictWords.Of(measured)} {verdict.Reading.Text} {VerdictWords.Of(verdict.Outcome)}";
+            if (anchors.Of(verdict) is { } anchor)
+            {
+                html.Open(Tag.A).To(LocalLink.ToFragment(anchor)).Text(words);
+            }
+            else
+            {
+                html.Text(words);
             }
         }
     }

@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Pictures;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
@@ -8,10 +9,10 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The proof of a board, the latest first.</summary>
 internal static class ProofTable
 {
-    private static readonly Column[] Columns = [new("Point", IsShort: true), new("Day", IsShort: true), "Result"];
+    private static readonly Column[] Columns = [new("Point", IsShort: true), new("Day", IsShort: true), new("Result", IsPlain: true)];
 
     /// <summary>Writes the table, and what to know for proving where the design says it.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board)
+    public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working)
     {
         var advice = board.Points.Select(point => (Name: point.Name.Value, Notes: PointNotes.OfDesign(board, point))).Where(pair => pair.Notes.Count > 0).ToArray();
         if (board.Proofs.Count == 0 && advice.Length == 0)
@@ -22,17 +23,18 @@ internal static class ProofTable
         using var entry = Entry.Open(html, "proof", "Proof", board.Proofs.Count == 0 ? null : "the latest first");
         foreach (var (name, notes) in advice)
         {
-            NoteLines.Write(html, notes.Select(note => note with { Says = $"{name}: {note.Says}" }));
+            NoteLines.Write(html, working, notes.Select(note => note with { Says = $"{name}: {note.Says}" }));
         }
 
         if (board.Proofs.Count > 0)
         {
-            Proofs(html, board);
+            Proofs(html, board, working);
         }
     }
 
-    private static void Proofs(HtmlWriter html, BoardAssessment board)
+    private static void Proofs(HtmlWriter html, BoardAssessment board, SharedWorking working)
     {
+        RailsDrawing.Write(html, RailsDrawing.Rails(board));
         using var table = Ledger.Open(html, "Proof", Columns);
         using var body = html.Open(Tag.TBody);
         foreach (var proof in board.Proofs.Reverse())
@@ -43,10 +45,10 @@ internal static class ProofTable
             using var result = table.Cell(2);
             foreach (var verdict in proof.Verdicts)
             {
-                VerdictCell.Write(html, verdict);
+                VerdictCell.Write(html, working, verdict);
             }
 
-            NoteLines.Write(html, PointNotes.Of(board, proof));
+            NoteLines.Write(html, working, PointNotes.Of(board, proof));
 
             // A pass or a fail is said once more only where no value says it.
             if (proof.Verdicts.Count == 0 || proof.Proof.Result is not null)

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Report.Html;
@@ -14,8 +16,19 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     /// <summary>What is left in the drawer, or null before all boards were read.</summary>
     public Drawer? Drawer { get; init; }
 
-    /// <summary>The page that stands for a record of the collection, seen from one folder below the root; null when there is none.</summary>
-    internal LocalLink? PageOf(string record)
+    /// <summary>The commit of the collection that the records were read from, as a short name; null when the caller does not say.</summary>
+    public string? Commit { get; init; }
+
+    /// <summary>The names of the checks that have a page.</summary>
+    public IReadOnlySet<string> Checks { get; init; } = FrozenSet<string>.Empty;
+
+    /// <summary>What to buy, when it was worked out already.</summary>
+    public IReadOnlyList<BuyingLine>? Buying { get; init; }
+
+    /// <summary>The page that stands for a record of the collection; null when there is none.</summary>
+    /// <param name="record">The path of the record.</param>
+    /// <param name="levelsUp">How many folders below the root the linking page stands.</param>
+    internal LocalLink? PageOf(string record, int levelsUp = 1)
     {
         if (!record.EndsWith(".md", StringComparison.Ordinal))
         {
@@ -23,8 +36,8 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
         }
 
         var name = Path.GetFileNameWithoutExtension(record);
-        return Workshop.Designs.GetValueOrDefault(name) is { } design && design.Path == record ? LocalLink.ToFile(DesignPage.PathOf(name), 1)
-            : Boards.Contains(name) ? LocalLink.ToFile(BoardPage.PathOf(name), 1)
+        return Workshop.Designs.GetValueOrDefault(name) is { } design && design.Path == record ? LocalLink.ToFile(DesignPage.PathOf(name), levelsUp)
+            : Boards.Contains(name) ? LocalLink.ToFile(BoardPage.PathOf(name), levelsUp)
             : null;
     }
 }

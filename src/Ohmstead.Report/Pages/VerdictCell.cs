@@ -1,54 +1,64 @@
-using System.Globalization;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Pictures;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>A verdict in full: outcome, reading, limit, distance; and behind a fold the reason, the arithmetic and the source.</summary>
+/// <summary>A verdict in full: strip, outcome, reading, limit, distance; and behind a fold the reason, the arithmetic and the source.</summary>
 internal static class VerdictCell
 {
     /// <summary>Writes one verdict.</summary>
-    public static void Write(HtmlWriter html, Verdict verdict)
+    /// <param name="html">Where it goes.</param>
+    /// <param name="working">What the verdicts of the page have in common.</param>
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="part">The part in whose row it stands, or null.</param>
+    /// <param name="anchor">The lasting address of the reading, or null where its address is elsewhere.</param>
+    /// <param name="before">The verdict on the part that sat there before, or null.</param>
+    public static void Write(HtmlWriter html, SharedWorking working, Verdict verdict, string? part = null, ElementId? anchor = null, Verdict? before = null)
     {
-        using var fold = html.Open(Tag.Details, ClassName.Verdict);
+        using var fold = Anchored(html.Open(Tag.Details).With(ClassName.Verdict, VerdictMark.ToneOf(verdict.Outcome)), anchor);
         using (html.Open(Tag.Summary))
         {
-            Spans(html, verdict);
+            Spans(html, verdict, before);
         }
 
-        Working(html, verdict);
+        using var list = html.Open(Tag.Ul);
+        Reason(html, verdict);
+        if (verdict.Limit is { } limit)
+        {
+            working.Limit(html, limit, part);
+        }
+
+        working.Decision(html, verdict);
+        if (PartNotes.Frequency(verdict) is { } note)
+        {
+            html.Open(Tag.Li).Text(note.Line);
+        }
+
+        foreach (var remark in verdict.Remarks)
+        {
+            SharedWorking.Remark(html, remark);
+        }
     }
 
-    /// <summary>Writes a verdict that stands in full elsewhere on the page, with the way there.</summary>
+    /// <summary>Writes a verdict that still stands and so is drawn and told in the row of its part, with the way there.</summary>
     /// <param name="html">Where it goes.</param>
     /// <param name="verdict">The verdict.</param>
     /// <param name="part">The part in whose row it stands in full.</param>
-    public static void Line(HtmlWriter html, Verdict verdict, string part)
+    /// <param name="anchor">The lasting address of the reading.</param>
+    public static void Line(HtmlWriter html, Verdict verdict, string part, ElementId? anchor)
     {
-        using var line = html.Open(Tag.P, ClassName.Verdict);
-        Spans(html, verdict);
+        using var line = Anchored(html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome)), anchor);
+        html.Text(VerdictWords.Of(verdict.Outcome));
         html.Text(" ");
-        html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, part))).Text("why");
+        html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, part))).Text($"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
     }
 
-    private static void Spans(HtmlWriter html, Verdict verdict)
-    {
-        VerdictMark.Write(html, verdict);
-        html.Text(" ");
-        html.Open(Tag.Span).Text(VerdictWords.Of(verdict.Measured));
-        html.Text(" ");
-        PageFrame.Aligned(html, Tag.B, verdict.Reading.Text);
-        html.Text(" ");
-        html.Open(Tag.Span, ClassName.Limit).Text(verdict.LimitInWords is { } limit ? InShort(limit) : string.Empty);
-        html.Text(" ");
-        html.Open(Tag.Span, ClassName.Distance).Text(verdict.Deviation is { } deviation ? VerdictWords.Percent(deviation) : string.Empty);
-    }
-
-    // One unit is enough where both limits have the same: 37.6 … 56.4 µF.
-    private static string InShort(string limits)
+    /// <summary>The values inside a limit, with one unit where both ends have the same: 37.6 … 56.4 µF.</summary>
+    internal static string InShort(string limits)
     {
         const string between = " … ";
         if (limits.IndexOf(between, StringComparison.Ordinal) is not (> 0 and var end) || limits.IndexOf(' ', StringComparison.Ordinal) is var unit && unit == end)
@@ -59,44 +69,52 @@ internal static class VerdictCell
         return limits.EndsWith(limits[unit..end], StringComparison.Ordinal) ? limits[..unit] + limits[end..] : limits;
     }
 
-    private static void Working(HtmlWriter html, Verdict verdict)
+    private static Element Anchored(Element element, ElementId? anchor) => anchor is null ? element : element.With(anchor);
+
+    private static void Spans(HtmlWriter html, Verdict verdict, Verdict? before)
     {
-        using var list = html.Open(Tag.Ul, ClassName.Working);
-        html.Open(Tag.Li).Text(verdict.Why);
-        if (verdict.Limit is { } limit)
+        using (html.Open(Tag.Span))
         {
-            html.Open(Tag.Li).Text($"Arithmetic: {limit.Arithmetic}");
-            html.Open(Tag.Li).Text($"Source: {limit.Source}");
+            ReadingStrip.Write(html, verdict, before);
+            html.Text(VerdictWords.Of(verdict.Outcome));
         }
 
-        if (verdict.Deviation is { } off && verdict.Limit?.Nominal is { } nominal)
+        html.Text(" ");
+        html.Open(Tag.Span).Text(VerdictWords.Of(verdict.Measured));
+        html.Text(" ");
+        PageFrame.Aligned(html, Tag.B, verdict.Reading.Text);
+        if (verdict.LimitInWords is { } limit)
         {
-            html.Open(Tag.Li).Text($"{VerdictWords.Percent(off)} from nominal {QuantityText.Format(nominal)}");
+            html.Text(" ");
+            html.Open(Tag.Span).Text(InShort(limit));
         }
 
-        if (verdict.Margin is { } margin)
+        if (verdict.Deviation is { } deviation)
         {
-            html.Open(Tag.Li).Text(margin < 0 ? $"Beyond the limit by {VerdictWords.Share(margin)} of it" : margin == 0 ? "Exactly on the limit, which is inside" : $"Room to the limit: {VerdictWords.Share(margin)} of it");
+            html.Text(" ");
+            html.Open(Tag.Span).Text(VerdictWords.Percent(deviation));
+        }
+    }
+
+    // Reading, limit and outcome stand in the line above already: only what goes beyond them is told.
+    private static void Reason(HtmlWriter html, Verdict verdict)
+    {
+        string why = verdict.Why;
+        if (verdict.Limit is null)
+        {
+            html.Open(Tag.Li).Text(why);
+            return;
         }
 
-        if (verdict.Probability is { } probability)
+        var told = $"): {VerdictWords.Of(verdict.Outcome)}";
+        var end = why.IndexOf(told, StringComparison.Ordinal);
+        if (end < 0)
         {
-            html.Open(Tag.Li).Text($"Inside with probability {probability.ToString("0.0000", CultureInfo.InvariantCulture)} (JCGM 106:2012, clause 7, from memory)");
+            html.Open(Tag.Li).Text(why);
         }
-
-        if (verdict is { Rule: { } rule, Uncertainty: { } uncertainty })
+        else if (end + told.Length < why.Length)
         {
-            html.Open(Tag.Li).Text($"Decided by: {DecisionRules.Words(rule)}; U = {QuantityText.Format(uncertainty, 3)}");
-        }
-
-        if (PartNotes.Frequency(verdict) is { } note)
-        {
-            html.Open(Tag.Li).Text(note.Line);
-        }
-
-        foreach (var remark in verdict.Remarks)
-        {
-            html.Open(Tag.Li).Text(remark);
+            html.Open(Tag.Li).Text(why[(end + told.Length)..].TrimStart(',', ' '));
         }
     }
 }

@@ -57,7 +57,7 @@ internal sealed class ExplainCommand(Terminal terminal)
         return pages;
     }
 
-    private static string Text((Assembly Assembly, string Resource) page)
+    internal static string Text((Assembly Assembly, string Resource) page)
     {
         using var stream = page.Assembly.GetManifestResourceStream(page.Resource)!;
         using var reader = new StreamReader(stream);

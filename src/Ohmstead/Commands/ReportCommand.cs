@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.CommandLine;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Collections;
@@ -19,8 +20,9 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
     {
         var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; this folder when not given.", DefaultValueFactory = _ => "." };
         var to = new Option<string>("--to") { Description = "The folder for the pages.", DefaultValueFactory = _ => "report", HelpName = "FOLDER" };
+        var commit = new Option<string?>("--commit") { Description = "The commit that the records were read from, told on the page about the verdicts.", HelpName = "NAME" };
         var shared = new SharedOptions();
-        var command = new Command("report", "Check a collection and write its pages: one for the collection, one for the year ahead, one for the families of parts, one for each board, one for each design.") { folder, to, shared.AsOf, shared.Thorough, shared.Workers };
+        var command = new Command("report", "Check a collection and write its pages: the collection, each board and design, the year ahead, the drawer, the instruments, the families of parts, the findings, the checks explained.") { folder, to, commit, shared.AsOf, shared.Thorough, shared.Workers };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files)
@@ -37,12 +39,12 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
 
             using var target = ReportFolder.Open(root);
             interruption.TakeBackBy(target.Abandon);
-            return Write(files, target, options);
+            return Write(files, target, options, parsed.GetValue(commit));
         });
         return command;
     }
 
-    private int Write(CollectionFolder files, ReportFolder target, RunOptions options)
+    private int Write(CollectionFolder files, ReportFolder target, RunOptions options, string? commit)
     {
         // Links between boards need the numbers before the first page is written; a file is named after its board.
         var numbers = files.Boards.Select(path => Path.GetFileNameWithoutExtension(path)).ToHashSet(StringComparer.Ordinal);
@@ -65,9 +67,31 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
 
         using (var buffer = new PageBuffer())
         {
-            var context = new ReportContext(result.Workshop, numbers, options.Today, version);
+            var checks = Checks();
+            var context = new ReportContext(result.Workshop, numbers, options.Today, version)
+            {
+                Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal),
+                Buying = BuyingList.Of(result.Workshop, result.Boards, options.Today),
+                Commit = commit,
+            };
             CollectionPage.Write(buffer, context, result.Boards);
             target.Put(CollectionPage.PathName, buffer.Written);
+            DrawerPage.Write(buffer, context, result.Boards);
+            target.Put(DrawerPage.PathName, buffer.Written);
+            InstrumentsPage.Write(buffer, context, result.Boards);
+            target.Put(InstrumentsPage.PathName, buffer.Written);
+            FindingsPage.Write(buffer, context, result.Findings, result.Boards);
+            target.Put(FindingsPage.PathName, buffer.Written);
+            ChecksPage.Write(buffer, context, checks);
+            target.Put(ChecksPage.PathName, buffer.Written);
+            foreach (var check in checks)
+            {
+                CheckPage.Write(buffer, context, check);
+                target.Put(CheckPage.PathOf(check.Name), buffer.Written);
+            }
+
+            AboutPage.Write(buffer, context);
+            target.Put(AboutPage.PathName, buffer.Written);
             FamiliesPage.Write(buffer, context, CollectionFamilies.Of(result.Boards));
             target.Put(FamiliesPage.PathName, buffer.Written);
             var until = options.Today.AddYears(1);
@@ -111,6 +135,12 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         new TextFindings(5, 20).Write(terminal.Out, result, files, exit);
         terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged; open {Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}");
         return exit;
+    }
+
+    private static CheckText[] Checks()
+    {
+        var severities = CheckCatalogue.Descriptions.ToDictionary(check => check.Name, check => check.Severity, StringComparer.Ordinal);
+        return [.. ExplainCommand.Pages().OrderBy(page => page.Key, StringComparer.Ordinal).Select(page => CheckText.Read(page.Key, ExplainCommand.Text(page.Value), severities.TryGetValue(page.Key, out var severity) ? severity : null))];
     }
 
     private static void CopyPictures(CollectionFolder files, FolderPictures pictures, ReportFolder target, BoardAssessment board)

@@ -43,7 +43,7 @@ public class HtmlWriterTests
         CultureInfo.CurrentCulture = new CultureInfo("de-DE");
         try
         {
-            Assert.Equal("""-1.50<span>-12</span><rect x="0.5" width="-3"></rect>""", Probe.Source(html =>
+            Assert.Equal("""-1.50<span>-12</span><rect x="0.5" width="-3"/>""", Probe.Source(html =>
             {
                 html.Text(-1.50m);
                 html.Open(Tag.Span).Text(-12);
@@ -150,9 +150,17 @@ public class HtmlWriterTests
         string[] never =
         [
             "script", "style", "iframe", "object", "embed", "applet", "base", "form", "input", "button", "textarea", "select", "template", "noscript",
-            "frame", "frameset", "portal", "foreignObject", "use", "image", "animate", "set", "audio", "video", "source", "track", "math", "plaintext", "xmp",
+            "frame", "frameset", "portal", "foreignObject", "image", "animate", "set", "audio", "video", "source", "track", "math", "plaintext", "xmp",
         ];
         Assert.Empty(Members<Tag>().Select(tag => tag.Name).Intersect(never, StringComparer.OrdinalIgnoreCase));
+    }
+
+    [Fact]
+    public void A_use_shows_a_shape_of_the_page_itself_and_cannot_be_given_an_address()
+    {
+        Assert.Equal("<use href=\"#s-in\" x=\"4\"/>", Probe.Source(html => html.Open(Tag.Use).Using(SharedShape.Inside).With(NumberAttribute.X, 4).Close()));
+        Assert.Throws<InvalidOperationException>(() => Probe.Source(html => html.Open(Tag.Use).To(LocalLink.ToFile("other.svg"))));
+        Assert.Throws<InvalidOperationException>(() => Probe.Source(html => html.Open(Tag.A).Using(SharedShape.Inside)));
     }
 
     [Fact]

@@ -3,10 +3,12 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
+using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
@@ -36,10 +38,26 @@ public sealed class DemoPages : IDisposable
         var assessor = new Assessor(workshop);
         BoardAssessment[] boards = [.. In("boards").Select(path => assessor.Assess(Read(path, FileForm.Markdown, FileBinding.Board)))];
         BoardSummary[] summaries = [.. boards.Select(board => BoardSummary.Of(board))];
-        var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0") { Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)) };
+        var checks = Checks();
+        var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0") { Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)), Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal), Commit = "0123abc" };
 
         var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
         pages[FamiliesPage.PathName] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));
+        pages[AboutPage.PathName] = Page(() => AboutPage.Write(buffer, context));
+        pages[DrawerPage.PathName] = Page(() => DrawerPage.Write(buffer, context, summaries));
+        pages[InstrumentsPage.PathName] = Page(() => InstrumentsPage.Write(buffer, context, summaries));
+        pages[ChecksPage.PathName] = Page(() => ChecksPage.Write(buffer, context, checks));
+        foreach (var check in checks)
+        {
+            pages[CheckPage.PathOf(check.Name)] = Page(() => CheckPage.Write(buffer, context, check));
+        }
+
+        var pictures = new NoPictures();
+        Finding[] findings =
+        [
+            .. boards.Select(board => new BoardUnderCheck(board, workshop, context.Today, pictures)).SelectMany(under => CheckCatalogue.Boards.SelectMany(check => check.Look(under))),
+        ];
+        pages[FindingsPage.PathName] = Page(() => FindingsPage.Write(buffer, context, findings, summaries));
         var until = context.Today.AddYears(1);
         pages[AheadPage.PathName] = Page(() => AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until));
         foreach (var board in boards)
@@ -67,6 +85,19 @@ public sealed class DemoPages : IDisposable
         return new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(Encoding.UTF8.GetString(buffer.Written));
     }
 
+    private static CheckText[] Checks()
+    {
+        var assembly = typeof(CheckCatalogue).Assembly;
+        return
+        [
+            .. CheckCatalogue.Descriptions.Select(check =>
+            {
+                using var reader = new StreamReader(assembly.GetManifestResourceStream($"checks/{check.Name}.md")!);
+                return CheckText.Read(check.Name, reader.ReadToEnd(), check.Severity);
+            }),
+        ];
+    }
+
     private static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
@@ -76,5 +107,12 @@ public sealed class DemoPages : IDisposable
         }
 
         return folder?.FullName ?? throw new InvalidOperationException("there is no Ohmstead.slnx above the tests");
+    }
+
+    private sealed class NoPictures : IPictures
+    {
+        public PictureState At(string path) => PictureState.Present;
+
+        public string? Near(string path) => null;
     }
 }

@@ -1,0 +1,158 @@
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Uncertainty;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Pictures;
+using Ohmstead.Report.Style;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>The page that says how verdicts are reached, how the drawings are read, what the states mean, and from what these pages were made.</summary>
+public static class AboutPage
+{
+    private static readonly Column[] DrawingColumns = ["Shape", "Says", "Means"];
+    private static readonly Column[] RuleColumns = ["Rule", "Asks", "Source"];
+    private static readonly Column[] StateColumns = ["State", "When"];
+
+    /// <summary>The file, from the root of the report.</summary>
+    public const string PathName = "about.html";
+
+    /// <summary>Where the drawings are explained.</summary>
+    internal static ElementId Drawings { get; } = ElementId.Of(IdPrefix.Section, "drawings");
+
+    /// <summary>Writes the page.</summary>
+    public static void Write(PageBuffer buffer, ReportContext context) =>
+        PageFrame.Write(buffer, context, "How verdicts are reached", 0, context, static (html, page) => Content(html, page));
+
+    private static void Content(HtmlWriter html, ReportContext context)
+    {
+        StripShapes.Write(html);
+        using (html.Open(Tag.Header, ClassName.Opening))
+        {
+            html.Open(Tag.H1).Text("How verdicts are reached");
+            using var content = html.Open(Tag.Div, ClassName.Content);
+            html.Open(Tag.P, ClassName.Lead).Text("A person writes what was found, measured and done. What follows is computed anew from the records each time these pages are written, and no verdict is typed.");
+        }
+
+        Limits(html);
+        Rules(html, context.Workshop.Rule);
+        Reading(html);
+        Draw(html);
+        States(html);
+        Made(html, context);
+    }
+
+    private static void Limits(HtmlWriter html)
+    {
+        using var entry = Entry.Open(html, "limits", "Three kinds of limit", "a verdict names the one it used");
+        var list = html.Open(Tag.Dl);
+        Term(html, "Delivery limit", "what a new part must keep: its marked tolerance, its data sheet");
+        Term(html, "End-of-life limit", "what a worn part may reach and still not count as failed");
+        Term(html, "Circuit limit", "what this place in this circuit needs; where one is written it governs the main value of the part");
+        list.Close();
+        html.Open(Tag.P).Text("A value exactly on a limit is inside. Limits are worked out in decimals: 2200 µF ±20 % ends at exactly 1760 µF. A reading for which no limit is known has no verdict, and that is no pass.");
+    }
+
+    private static void Rules(HtmlWriter html, DecisionRule chosen)
+    {
+        using var entry = Entry.Open(html, "decision", "Near a limit", $"this collection decides by: {chosen.Name}");
+        html.Open(Tag.P).Text($"Where the instrument and what it is good for are on record, the reading has an expanded uncertainty U with k = 2 ({ReadingUncertainty.Rule}), the calibration's included where the certificate is written. The rule says how U counts; a reading that it cannot decide is undecided.");
+        using var table = Ledger.Open(html, "Decision rules", RuleColumns);
+        using var body = html.Open(Tag.TBody);
+        foreach (var rule in DecisionRule.All)
+        {
+            using var row = html.Open(Tag.Tr);
+            table.Head().Text(rule == chosen ? $"{rule.Name}, chosen here" : rule.Name);
+            table.Cell(1).Text(rule.Meaning);
+            table.Cell(2).Text(rule.Source.Text);
+        }
+    }
+
+    private static void Reading(HtmlWriter html)
+    {
+        using var entry = Entry.Open(html, "taken", "How it was taken");
+        html.Open(Tag.P).Text("A reading taken in a way that cannot prove what it seems to prove says so. In circuit a parallel path can lower resistance and ESR and raise capacitance, never the other way (common practice, from circuit theory), so one side of a limit may be proved and the other not. ESR at another frequency than its limit, leakage in circuit, a value read in the cold: each is told with its reason.");
+        html.Open(Tag.P).Text("What sits in a place is judged by readings of that very part. A replacement starts a new history, to which the incoming reading of its lot belongs. A person may overrule a verdict with a reason; both are shown, and the reading stays as it was written.");
+    }
+
+    private static void Draw(HtmlWriter html)
+    {
+        using var entry = Entry.Open(html, "drawings", "How to read the drawings", "shape first, then colour");
+        using (var table = Ledger.Open(html, "Shapes", DrawingColumns))
+        {
+            using var body = html.Open(Tag.TBody);
+            Shape(html, table, Example(VerdictOutcome.Inside, 51m, 37.6m, 56.4m, 47m, 3m), "the filled band is the room its limits leave, the short stroke below is the nominal value, the line through the disc is the uncertainty");
+            Shape(html, table, Example(VerdictOutcome.Outside, 31.8m, 37.6m, 56.4m, 47m, null), "beyond the stroke of the limit it broke");
+            Shape(html, table, Example(VerdictOutcome.Undecided, 56m, 37.6m, 56.4m, 47m, 4m), "its uncertainty lies across a limit");
+            Shape(html, table, Example(VerdictOutcome.ProvesNothing, 50m, 37.6m, 56.4m, null, null), "it was taken in a way that cannot prove it");
+            Shape(html, table, Example(VerdictOutcome.NoLimit, 50m, null, null, null, null), "there is nothing to hold it against");
+            Shape(html, table, Example(VerdictOutcome.Inside, 0.2m, null, 10m, null, null), "strokes on the band: each a factor of ten, since the reading is far from its one limit");
+            Shape(html, table, Example(VerdictOutcome.Outside, 900m, 37.6m, 56.4m, 47m, null), "two slanting strokes: it lies beyond the end of the drawing");
+        }
+
+        html.Open(Tag.P).Text("Limits stand at the same place on every strip, so strips below each other compare. With two limits the scale is even; with one it starts from nought, or takes factors of ten. A cross is the part that sat there before, on the same scale. Every number that is drawn stands in words beside it.");
+    }
+
+    private static void Shape(HtmlWriter html, Ledger table, Verdict example, string means)
+    {
+        using var row = html.Open(Tag.Tr);
+        using (table.Head())
+        {
+            using var tone = html.Open(Tag.Span).With(ClassName.Outcome, VerdictMark.ToneOf(example.Outcome));
+            ReadingStrip.Write(html, example);
+        }
+
+        table.Cell(1).Text(VerdictWords.Of(example.Outcome));
+        table.Cell(2).Text(means);
+    }
+
+    private static Verdict Example(VerdictOutcome outcome, decimal microfarads, decimal? low, decimal? high, decimal? nominal, decimal? uncertainty)
+    {
+        const decimal micro = 1_000_000m;
+        Quantity Of(decimal value) => new(value / micro, Dimension.Capacitance);
+        var reading = Of(microfarads);
+        var verdict = new Verdict(outcome, Measured.Capacitance, new Written<Quantity>(reading, QuantityText.Format(reading), new Spot(1, 1)), "an example") { Uncertainty = uncertainty is { } u ? Of(u) : null };
+        return low is null && high is null ? verdict
+            : verdict with
+            {
+                Limit = new Assessment.Limits.Limit(Assessment.Limits.LimitKind.Delivery, new Interval(low is { } lower ? Of(lower) : null, high is { } upper ? Of(upper) : null), "an example", "an example", "an example") { Nominal = nominal is { } middle ? Of(middle) : null },
+            };
+    }
+
+    private static void States(HtmlWriter html)
+    {
+        using var entry = Entry.Open(html, "states", "States of a board", "the worst that applies counts");
+        using var table = Ledger.Open(html, "States", StateColumns);
+        using var body = html.Open(Tag.TBody);
+        foreach (var state in CollectionWords.WorstFirst)
+        {
+            using var row = html.Open(Tag.Tr);
+            using (table.Head())
+            {
+                StateMark.Write(html, state);
+            }
+
+            table.Cell(1).Text(CollectionWords.When(state));
+        }
+    }
+
+    private static void Made(HtmlWriter html, ReportContext context)
+    {
+        using var entry = Entry.Open(html, "made", "These pages");
+        var list = html.Open(Tag.Dl, ClassName.Facts);
+        PageFrame.Fact(html, "Written by", $"Ohmstead {context.Version}");
+        PageFrame.Fact(html, "As of", PageFrame.Iso(context.Today));
+        PageFrame.Fact(html, "Records", context.Commit is { } commit ? $"commit {commit}" : "the commit was not given");
+        PageFrame.Fact(html, "Collection", context.Workshop.Collection.Name);
+        list.Close();
+        html.Open(Tag.P).Text("The same records, day and version give the same bytes. The pages need no script and ask for nothing outside their own folder.");
+    }
+
+    private static void Term(HtmlWriter html, string term, string means)
+    {
+        html.Open(Tag.Dt).Text(term);
+        html.Open(Tag.Dd).Text(means);
+    }
+}

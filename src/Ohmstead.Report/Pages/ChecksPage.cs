@@ -1,0 +1,52 @@
+using System.Globalization;
+using Ohmstead.Records.Findings;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>The list of all checks, each with the way to its page.</summary>
+public static class ChecksPage
+{
+    private static readonly Column[] Columns = [new("Check", IsShort: true), "Weight", "A finding of it means"];
+
+    /// <summary>The file, from the root of the report.</summary>
+    public const string PathName = "checks.html";
+
+    /// <summary>Writes the page.</summary>
+    public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<CheckText> checks) =>
+        PageFrame.Write(buffer, context, "Checks explained", 0, checks, static (html, all) => Content(html, all));
+
+    /// <summary>How serious the findings of a check are; null where that differs.</summary>
+    internal static string? Words(Severity? severity) => severity switch
+    {
+        Severity.Error => "error",
+        Severity.Warning => "warning",
+        Severity.Note => "note",
+        _ => null,
+    };
+
+    private static void Content(HtmlWriter html, IReadOnlyList<CheckText> checks)
+    {
+        using (html.Open(Tag.Header, ClassName.Opening))
+        {
+            html.Open(Tag.H1).Text("Checks explained");
+            using var content = html.Open(Tag.Div, ClassName.Content);
+            html.Open(Tag.P, ClassName.Lead).Text(string.Create(CultureInfo.InvariantCulture, $"{checks.Count} checks look at every record, each with its reason, a wrong and a right example, and what to do."));
+        }
+
+        using var entry = Entry.Open(html, "checks", "All checks", "in order of name");
+        using var table = Ledger.Open(html, "Checks", Columns);
+        using var body = html.Open(Tag.TBody);
+        foreach (var check in checks)
+        {
+            using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Check, check.Name));
+            using (table.Head())
+            {
+                html.Open(Tag.A).To(LocalLink.ToFile(CheckPage.PathOf(check.Name))).Text(check.Name);
+            }
+
+            table.Cell(1).Text(Words(check.Severity) ?? string.Empty);
+            table.Cell(2).Text(check.Summary);
+        }
+    }
+}

@@ -1,0 +1,194 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Notes;
+using Ohmstead.Electronics.Hazards;
+using Ohmstead.Records.Findings;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>The page of the findings: everything the check says of the records, file by file, with its line and the next step; and every hazard that is still there.</summary>
+public static class FindingsPage
+{
+    private const int MostRows = 400;
+    private static readonly Column[] Columns = [new("Line", IsShort: true), "Weight", "Finding", "What next", new("Check", IsShort: true)];
+    private static readonly Column[] CautionColumns = ["Board", "What can hurt"];
+
+    /// <summary>The file, from the root of the report.</summary>
+    public const string PathName = "findings.html";
+
+    /// <summary>Writes the page.</summary>
+    /// <param name="buffer">Where to.</param>
+    /// <param name="context">What every page knows.</param>
+    /// <param name="findings">All findings, in order of path and line.</param>
+    /// <param name="boards">All boards.</param>
+    public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<Finding> findings, IReadOnlyList<BoardSummary> boards) =>
+        PageFrame.Write(buffer, context, "Findings and cautions", 0, (context, findings, boards), static (html, page) => Content(html, page.context, page.findings, page.boards));
+
+    private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<Finding> findings, IReadOnlyList<BoardSummary> boards)
+    {
+        using (html.Open(Tag.Header, ClassName.Opening))
+        {
+            html.Open(Tag.H1).Text("Findings and cautions");
+            using var content = html.Open(Tag.Div, ClassName.Content);
+            html.Open(Tag.P, ClassName.Lead).Text(Lead(findings));
+        }
+
+        Findings(html, context, findings);
+        Hazards(html, boards);
+    }
+
+    private static string Lead(IReadOnlyList<Finding> findings) => findings.Count == 0
+        ? "The records contradict nothing that is checked."
+        : string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Counted(findings, Severity.Error, "error", "errors")}, {Counted(findings, Severity.Warning, "warning", "warnings")}, {Counted(findings, Severity.Note, "note", "notes")}, in {findings.Select(finding => finding.Place.Path).Distinct(StringComparer.Ordinal).Count()} of the files.");
+
+    private static string Counted(IReadOnlyList<Finding> findings, Severity severity, string one, string more) =>
+        findings.Count(finding => finding.Severity == severity) is var count && count == 1 ? $"one {one}" : string.Create(CultureInfo.InvariantCulture, $"{count} {more}");
+
+    private static void Findings(HtmlWriter html, ReportContext context, IReadOnlyList<Finding> findings)
+    {
+        if (findings.Count == 0)
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "findings", "Findings", "what the records say that does not add up");
+        using var table = Ledger.Open(html, "Findings", Columns);
+        foreach (var file in findings.Take(MostRows).GroupBy(finding => finding.Place.Path, StringComparer.Ordinal))
+        {
+            using var body = html.Open(Tag.TBody);
+            using (html.Open(Tag.Tr))
+            {
+                using var head = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, Columns.Length);
+                File(html, context, file.Key);
+            }
+
+            foreach (var finding in file)
+            {
+                Row(html, table, context, finding);
+            }
+        }
+
+        if (findings.Count > MostRows)
+        {
+            using var body = html.Open(Tag.TBody);
+            using var row = html.Open(Tag.Tr);
+            html.Open(Tag.Td).With(NumberAttribute.ColSpan, Columns.Length).Text(string.Create(CultureInfo.InvariantCulture, $"and {findings.Count - MostRows} more: ohmstead check tells all"));
+        }
+    }
+
+    private static void File(HtmlWriter html, ReportContext context, string path)
+    {
+        var page = path switch
+        {
+            "stock.yaml" => LocalLink.ToFile(DrawerPage.PathName),
+            "instruments.yaml" => LocalLink.ToFile(InstrumentsPage.PathName),
+            _ => context.PageOf(path, 0),
+        };
+        if (page is not null)
+        {
+            html.Open(Tag.A).To(page).Text(path);
+        }
+        else
+        {
+            html.Text(path);
+        }
+    }
+
+    private static void Row(HtmlWriter html, Ledger table, ReportContext context, Finding finding)
+    {
+        using var row = html.Open(Tag.Tr);
+        table.Head().Text(string.Create(CultureInfo.InvariantCulture, $"{finding.Place.Line}:{finding.Place.Column}"));
+        using (table.Cell(1))
+        {
+            var (words, tone) = finding.Severity switch
+            {
+                Severity.Error => ("error", ClassName.Bad),
+                Severity.Warning => ("warning", ClassName.Open),
+                _ => ("note", ClassName.Quiet),
+            };
+            html.Open(Tag.Span).With(ClassName.Told, tone).Text(words);
+        }
+
+        using (table.Cell(2))
+        {
+            html.Text(finding.Message);
+            foreach (var related in finding.Related)
+            {
+                html.Open(Tag.P, ClassName.Fine).Text($"{related.Place}: {related.Note}");
+            }
+        }
+
+        table.Cell(3).Text(finding.NextStep ?? string.Empty);
+        using var check = table.Cell(4);
+        if (context.Checks.Contains(finding.Check))
+        {
+            html.Open(Tag.A).To(LocalLink.ToFile(CheckPage.PathOf(finding.Check))).Text(finding.Check);
+        }
+        else
+        {
+            html.Text(finding.Check);
+        }
+    }
+
+    private static void Hazards(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
+    {
+        BoardSummary[] hurting = [.. boards.Where(board => board.Hazards.Count > 0).OrderByDescending(board => board.Hazards.Any(hazard => hazard.MustGo)).ThenBy(board => board.Id.Value, StringComparer.Ordinal)];
+        using var entry = Entry.Open(html, "cautions", "Cautions", "boards with a hazard that must go first");
+        html.Open(Tag.P).Text(SafetyNotice.Defer);
+        if (hurting.Length == 0)
+        {
+            html.Open(Tag.P).Text("No record names a hazard that is still there. That is not proof that there is none.");
+            return;
+        }
+
+        using (var table = Ledger.Open(html, "Cautions", CautionColumns))
+        {
+            using var body = html.Open(Tag.TBody);
+            foreach (var board in hurting.AsSpan(0, Math.Min(hurting.Length, MostRows)))
+            {
+                using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, board.Id.Value));
+                using (table.Head())
+                {
+                    html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(board.Id.Value), 0, ElementId.Of(IdPrefix.Section, "cautions"))).Text(board.Id.Value);
+                    html.Text(" ");
+                    html.Open(Tag.Small).Text(board.Title);
+                }
+
+                using var cell = table.Cell(1);
+                using var list = html.Open(Tag.Ul);
+                foreach (var hazard in board.Hazards)
+                {
+                    Hazard(html, hazard);
+                }
+            }
+        }
+
+        if (hurting.Length > MostRows)
+        {
+            html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"and {hurting.Length - MostRows} more, see the boards' own pages"));
+        }
+    }
+
+    private static void Hazard(HtmlWriter html, AssessedHazard assessed)
+    {
+        var hazard = assessed.Hazard;
+        using var line = html.Open(Tag.Li);
+        html.Open(assessed.MustGo ? Tag.Strong : Tag.Span).Text(hazard.Kind.Value + (hazard.At is { } at ? $" at {at.Value}" : string.Empty));
+        var first = true;
+        if (assessed.MustGo)
+        {
+            html.Text(": must be made safe first");
+            first = false;
+        }
+
+        foreach (var figure in HazardNotes.Figures(hazard))
+        {
+            html.Text(first ? ": " : "; ");
+            html.Text(figure.Says);
+            first = false;
+        }
+    }
+}

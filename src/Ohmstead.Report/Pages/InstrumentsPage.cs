@@ -1,0 +1,165 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Electronics;
+using Ohmstead.Records.Model;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Style;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>The page of the instruments: what each is good for, when it was calibrated and is due, and which readings were taken while no calibration held.</summary>
+public static class InstrumentsPage
+{
+    private const int MostDays = 12;
+    private static readonly Column[] Columns = [new("Instrument", IsShort: true), new("What", IsPlain: true), "Good for", "Readings"];
+
+    /// <summary>The file, from the root of the report.</summary>
+    public const string PathName = "instruments.html";
+
+    /// <summary>Writes the page.</summary>
+    public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
+        PageFrame.Write(buffer, context, "Instruments and their calibration", 0, (context, boards), static (html, page) => Content(html, page.context, page.boards));
+
+    private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
+    {
+        var instruments = context.Workshop.Instruments.Values.OrderBy(instrument => instrument.Id.Value, StringComparer.Ordinal).ToArray();
+        var uses = Uses(context, boards);
+        using (html.Open(Tag.Header, ClassName.Opening))
+        {
+            html.Open(Tag.H1).Text("Instruments and their calibration");
+            using var content = html.Open(Tag.Div, ClassName.Content);
+            html.Open(Tag.P, ClassName.Lead).Text(Lead(instruments, uses, context.Today));
+            html.Open(Tag.P).Text("A reading is judged by the calibration in force on its own day. What an instrument is good for becomes the uncertainty of each of its readings.");
+        }
+
+        if (instruments.Length == 0)
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "instruments", "Instruments");
+        using var table = Ledger.Open(html, "Instruments", Columns);
+        using var body = html.Open(Tag.TBody);
+        foreach (var instrument in instruments)
+        {
+            Row(html, table, context.Today, instrument, [.. uses[instrument.Id.Value]]);
+        }
+    }
+
+    private static ILookup<string, Use> Uses(ReportContext context, IReadOnlyList<BoardSummary> boards) =>
+        boards.SelectMany(board => board.InstrumentDays.Select(day => (day.Instrument, Use: new Use(board.Id.Value, day.Day, day.Readings))))
+            .Concat(InstrumentDay.Of(context.Workshop.StockFile?.Bench ?? []).Select(day => (day.Instrument, Use: new Use(null, day.Day, day.Readings))))
+            .ToLookup(pair => pair.Instrument, pair => pair.Use, StringComparer.Ordinal);
+
+    private static string Lead(Instrument[] instruments, ILookup<string, Use> uses, DateOnly today)
+    {
+        if (instruments.Length == 0)
+        {
+            return "No instrument is on record.";
+        }
+
+        // An instrument without any calibration on record is only checked against a known part: it cannot run out.
+        var due = instruments.Count(instrument => CalibrationRules.Lapse(instrument, today) is not null);
+        var late = instruments.Sum(instrument => uses[instrument.Id.Value].Where(use => CalibrationRules.Lapse(instrument, use.Day) is not null).Sum(use => use.Readings));
+        return string.Create(CultureInfo.InvariantCulture, $"{instruments.Length} instruments; {(due == 0 ? "all calibrations hold" : $"the calibration of {due} has run out")}; {(late == 0 ? "no reading was" : late == 1 ? "one reading was" : $"{late} readings were")} taken while none held.");
+    }
+
+    private static void Row(HtmlWriter html, Ledger table, DateOnly today, Instrument instrument, Use[] uses)
+    {
+        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Instrument, instrument.Id.Value));
+        table.Head().Text(instrument.Id.Value);
+        using (table.Cell(1))
+        {
+            html.Text(instrument.What.Value);
+            if (PageFrame.Joined(instrument.Maker?.Value, instrument.Serial is { } serial ? "serial " + serial.Value : null, instrument.Note?.Value) is { Length: > 0 } more)
+            {
+                html.Text(" ");
+                html.Open(Tag.Small).Text(more);
+            }
+
+            Calibrated(html, instrument, today);
+        }
+
+        using (table.Cell(2))
+        {
+            using var list = html.Open(Tag.Ul);
+            foreach (var accuracy in instrument.Accuracies)
+            {
+                html.Open(Tag.Li).Text(Words(accuracy));
+            }
+        }
+
+        using var cell = table.Cell(3);
+        Readings(html, instrument, uses);
+    }
+
+    private static string Words(Accuracy accuracy)
+    {
+        var terms = string.Join(" + ", new[]
+        {
+            accuracy.Error is { } error ? $"{error.Text} of reading" : null,
+            accuracy.Digits is { } digits && accuracy.Step is { } step ? $"{digits.Text} x {step.Text}" : null,
+            accuracy.Fixed?.Text,
+        }.OfType<string>());
+        return $"{accuracy.Measures.Value.Replace('_', ' ')}{(accuracy.UpTo is { } upTo ? $" up to {upTo.Text}" : string.Empty)}: {terms}{(accuracy.Certificate is { } certificate ? $", certificate {certificate.Text}" : string.Empty)}";
+    }
+
+    private static void Calibrated(HtmlWriter html, Instrument instrument, DateOnly today)
+    {
+        if (instrument.Calibrations.Count == 0)
+        {
+            html.Open(Tag.P).Text("no calibration on record");
+            return;
+        }
+
+        var last = instrument.Calibrations.MaxBy(calibration => calibration.Date.Value)!;
+        var until = CalibrationRules.Until(last);
+        using (html.Open(Tag.P))
+        {
+            html.Text($"calibrated {last.Date.Text}{(last.Certificate is { } certificate ? $" ({certificate.Value})" : string.Empty)}, next by {IsoDate.Text(until)} ");
+            html.Open(Tag.Span).With(ClassName.Told, today > until ? ClassName.Bad : ClassName.Good).Text(today > until ? "run out" : "holds");
+        }
+
+        if (instrument.Calibrations.Count > 1)
+        {
+            html.Open(Tag.P, ClassName.Fine).Text($"before: {string.Join(", ", instrument.Calibrations.Where(calibration => !ReferenceEquals(calibration, last)).Select(calibration => calibration.Date.Text))}");
+        }
+    }
+
+    private static void Readings(HtmlWriter html, Instrument instrument, Use[] uses)
+    {
+        html.Text(string.Create(CultureInfo.InvariantCulture, $"{uses.Sum(use => use.Readings)}"));
+        Use[] late = [.. uses.Where(use => CalibrationRules.Lapse(instrument, use.Day) is not null).OrderBy(use => use.Day).ThenBy(use => use.Board, StringComparer.Ordinal)];
+        if (late.Length == 0)
+        {
+            return;
+        }
+
+        using var line = html.Open(Tag.P);
+        html.Open(Tag.Strong).Text(string.Create(CultureInfo.InvariantCulture, $"{late.Sum(use => use.Readings)} while no calibration held"));
+        html.Text(": ");
+        for (var at = 0; at < Math.Min(late.Length, MostDays); at++)
+        {
+            html.Text(at == 0 ? string.Empty : ", ");
+            if (late[at].Board is { } board)
+            {
+                html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(board))).Text(board);
+            }
+            else
+            {
+                html.Text("incoming");
+            }
+
+            html.Text(string.Create(CultureInfo.InvariantCulture, $" on {late[at].Day:yyyy-MM-dd} ({late[at].Readings})"));
+        }
+
+        if (late.Length > MostDays)
+        {
+            html.Text(string.Create(CultureInfo.InvariantCulture, $" and on {late.Length - MostDays} days more"));
+        }
+    }
+
+    private readonly record struct Use(string? Board, DateOnly Day, int Readings);
+}

@@ -1,0 +1,86 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Drifts;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Pictures;
+using Ohmstead.Report.Style;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>Parts that were read in the same way on two days or more: each a drawing, and beside it the readings it draws.</summary>
+internal static class OverTime
+{
+    // A page that draws dozens of parts is neither read nor loaded quickly.
+    private const int Most = 8;
+    private static readonly Column[] Columns = [new("Day", IsShort: true), new("Reading", IsPlain: true), new("Verdict", IsPlain: true)];
+
+    /// <summary>Writes the section, or nothing.</summary>
+    public static void Write(HtmlWriter html, BoardAssessment board, IReadOnlyList<Drift> drifts, ReadingAnchors anchors)
+    {
+        // What drifts comes first, then what was read most often.
+        ReadingSeries[] all = [.. BoardDrifts.SeriesOf(board).OrderByDescending(series => DriftOf(drifts, series) is { IsTold: true }).ThenByDescending(series => series.Readings.Count)];
+        if (all.Length == 0)
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "time", "Over time", "parts read in the same way on two days or more");
+        foreach (var series in all.AsSpan(0, Math.Min(all.Length, Most)))
+        {
+            One(html, series, DriftOf(drifts, series), anchors);
+        }
+
+        if (all.Length > Most)
+        {
+            html.Open(Tag.P, ClassName.Fine).Text(string.Create(CultureInfo.InvariantCulture, $"{all.Length - Most} more are not drawn; their readings stand below, day by day."));
+        }
+    }
+
+    private static Drift? DriftOf(IReadOnlyList<Drift> drifts, ReadingSeries series)
+    {
+        foreach (var drift in drifts)
+        {
+            if (drift.Reference == series.Reference && drift.Measured == series.Measured && drift.Last == series.Readings[^1].Day)
+            {
+                return drift;
+            }
+        }
+
+        return null;
+    }
+
+    private static void One(HtmlWriter html, ReadingSeries series, Drift? drift, ReadingAnchors anchors)
+    {
+        using var figure = html.Open(Tag.Figure);
+        using (html.Open(Tag.FigCaption))
+        {
+            html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, series.Reference))).Text(series.Reference);
+            html.Text($" {VerdictWords.Of(series.Measured)}{(series.Readings[^1].Verdict.LimitInWords is { } limits ? $", limits {VerdictCell.InShort(limits)}" : string.Empty)}");
+        }
+
+        ReadingsOverTime.Write(html, series, drift);
+        using var table = Ledger.Open(html, $"{series.Reference} {VerdictWords.Of(series.Measured)} over time", Columns);
+        using var body = html.Open(Tag.TBody);
+        foreach (var reading in series.Readings)
+        {
+            using var row = html.Open(Tag.Tr);
+            table.Head().Text(IsoDate.Text(reading.Day));
+            using (table.Cell(1))
+            {
+                if (anchors.Of(reading.Verdict) is { } anchor)
+                {
+                    html.Open(Tag.A).To(LocalLink.ToFragment(anchor)).Text(reading.Verdict.Reading.Text);
+                }
+                else
+                {
+                    html.Text(reading.Verdict.Reading.Text);
+                }
+            }
+
+            using var cell = table.Cell(2);
+            html.Open(Tag.Span, VerdictMark.ToneOf(reading.Verdict.Outcome)).Text(VerdictWords.Of(reading.Verdict.Outcome));
+        }
+    }
+}

@@ -1,0 +1,75 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>
+/// The lasting addresses of the readings of a page. One is made of what was read, on which day, which quantity, and in which state and way; a number is
+/// added only among readings that are alike in all of that. So an address does not change when other readings are entered before or after it.
+/// </summary>
+internal sealed class ReadingAnchors
+{
+    private readonly Dictionary<Verdict, ElementId> byVerdict = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Reading, ElementId> byReading = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>Gives every value of the readings its address.</summary>
+    public ReadingAnchors(IReadOnlyList<AssessedReading> readings)
+    {
+        var taken = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var assessed in readings)
+        {
+            foreach (var verdict in assessed.Verdicts)
+            {
+                byVerdict.TryAdd(verdict, Unused(taken, assessed, verdict.Measured.ToString()));
+            }
+
+            if (assessed.Verdicts.Count == 0)
+            {
+                byReading.TryAdd(assessed.Reading, Unused(taken, assessed, assessed.Reading.Values.Count > 0 ? assessed.Reading.Values[0].Measured.ToString() : "test"));
+            }
+        }
+    }
+
+    /// <summary>The address of a value, or null when it is none of these readings.</summary>
+    public ElementId? Of(Verdict verdict) => byVerdict.GetValueOrDefault(verdict);
+
+    /// <summary>The address of a reading that has no verdict, or null.</summary>
+    public ElementId? Of(Reading reading) => byReading.GetValueOrDefault(reading);
+
+    private static ElementId Unused(HashSet<string> taken, AssessedReading assessed, string quantity)
+    {
+        var reading = assessed.Reading;
+        var name = string.Join('-', Words(reading, assessed.Visit.Date.Value, quantity));
+        var unused = name;
+        for (var twin = 2; !taken.Add(unused); twin++)
+        {
+            unused = string.Create(CultureInfo.InvariantCulture, $"{name}-{twin}");
+        }
+
+        return ElementId.Of(IdPrefix.Reading, unused);
+    }
+
+    private static IEnumerable<string> Words(Reading reading, DateOnly date, string quantity)
+    {
+        yield return (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? "board";
+        if (reading is { Part: not null, Lot: { } lot })
+        {
+            yield return lot.Value;
+        }
+
+        yield return date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        yield return quantity.ToLowerInvariant();
+        if (reading.State?.Value is { } state and not "as found")
+        {
+            yield return state.StartsWith("as ", StringComparison.Ordinal) ? state[3..] : state;
+        }
+
+        if (reading.Circuit is { } circuit)
+        {
+            yield return circuit.Value;
+        }
+    }
+}

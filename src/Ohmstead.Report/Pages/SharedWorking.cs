@@ -1,0 +1,85 @@
+using Ohmstead.Assessment.Limits;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Uncertainty;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>What the verdicts of a page have in common and is told once: the rule that decides, the sources, and how each limit was reached.</summary>
+/// <param name="rule">The decision rule of the collection.</param>
+internal sealed class SharedWorking(DecisionRule rule)
+{
+    private const string Probability = "JCGM 106:2012, clause 7 (from memory)";
+
+    private readonly Dictionary<(string Origin, string Arithmetic, string Source), (string Where, LocalLink Link)> told = [];
+
+    /// <summary>The sources of the page.</summary>
+    public SourceList Sources { get; } = new();
+
+    /// <summary>Writes how a limit was reached; where that stands on the page already, the way there.</summary>
+    /// <param name="html">Where to.</param>
+    /// <param name="limit">The limit.</param>
+    /// <param name="part">The part in whose row this stands, or null when it is no row that one could be led to.</param>
+    public void Limit(HtmlWriter html, Limit limit, string? part)
+    {
+        using var line = html.Open(Tag.Li);
+        html.Text(VerdictWords.Of(limit.Kind));
+        var key = (limit.Origin.Text, limit.Arithmetic.Text, limit.Source.Text);
+        if (told.TryGetValue(key, out var known))
+        {
+            html.Text(", worked out at ");
+            html.Open(Tag.A).To(known.Link).Text(known.Where);
+            return;
+        }
+
+        html.Text($", {limit.Origin}: {limit.Arithmetic}");
+        Sources.Cite(html, limit.Source);
+        if (part is not null)
+        {
+            told.Add(key, (part, LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, part))));
+        }
+    }
+
+    /// <summary>Writes how far a reading is from its limit, how probable it is inside, and by which rule that was decided where it is not the rule for all.</summary>
+    public void Decision(HtmlWriter html, Verdict verdict)
+    {
+        var off = verdict.Deviation is not null && verdict.Limit?.Nominal is { } nominal ? $"nominal {QuantityText.Format(nominal)}" : null;
+        var room = verdict.Margin is not { } margin ? null
+            : margin < 0 ? $"beyond the limit by {VerdictWords.Share(margin)} of it"
+            : margin == 0 ? "exactly on the limit, which is inside"
+            : $"room to the limit: {VerdictWords.Share(margin)} of it";
+        var inside = verdict is { Rule: not null, Probability: { } probability } ? $"inside with probability {Invariant.Probability(probability)}" : null;
+        var own = inside is not null && verdict.Rule != rule ? verdict.Rule : null;
+        if (PageFrame.Joined(off, room, inside, own is null ? null : $"decided by {own.Name}") is { Length: > 0 } words)
+        {
+            using var line = html.Open(Tag.Li);
+            html.Text(words);
+            if (own is not null)
+            {
+                Sources.Cite(html, own.Source.Text);
+            }
+        }
+    }
+
+    /// <summary>Writes a remark. The working of an uncertainty leaves out its source, which <see cref="Rule"/> tells for all.</summary>
+    public static void Remark(HtmlWriter html, string remark) => html.Open(Tag.Li).Text(
+        remark.EndsWith(ReadingUncertainty.RuleCited, StringComparison.Ordinal) ? remark[..^ReadingUncertainty.RuleCited.Length] : remark);
+
+    /// <summary>Writes the rule for all readings whose uncertainty is known.</summary>
+    /// <param name="html">Where to.</param>
+    /// <param name="levelsUp">How many folders below the root the page stands.</param>
+    public void Rule(HtmlWriter html, int levelsUp)
+    {
+        using var line = html.Open(Tag.P, ClassName.Fine);
+        html.Text($"Where the instrument is known, its expanded uncertainty U (k = 2) is drawn as a line through the reading and decides by {rule.Name}: {rule.Meaning}");
+        Sources.Cite(html, rule.Source.Text);
+        html.Text("; how U is reached");
+        Sources.Cite(html, ReadingUncertainty.Rule);
+        html.Text("; the probability of being inside");
+        Sources.Cite(html, Probability);
+        html.Text(". ");
+        html.Open(Tag.A).To(LocalLink.ToFile(AboutPage.PathName, levelsUp, AboutPage.Drawings)).Text("How to read the drawings");
+        html.Text(".");
+    }
+}

@@ -1,0 +1,90 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Style;
+
+namespace Ohmstead.Report.Pictures;
+
+/// <summary>The rails of a board below each other, as last proved: each voltage between its limits, each ripple below its own. The table of the proof holds the numbers.</summary>
+internal static class RailsDrawing
+{
+    private const int Lane = 20;
+    private const int Head = 16;
+    private const decimal VoltageAt = 96m;
+    private const decimal RippleAt = 232m;
+
+    /// <summary>The rails that can be drawn: the latest proof of each point that read a voltage against limits, in order of the points.</summary>
+    public static IReadOnlyList<AssessedProof> Rails(BoardAssessment board)
+    {
+        var rails = new List<AssessedProof>();
+        foreach (var point in board.Points)
+        {
+            for (var at = board.Proofs.Count - 1; at >= 0; at--)
+            {
+                if (board.Proofs[at].Proof.Point.Value == point.Name.Value && Of(board.Proofs[at], Measured.Voltage) is not null)
+                {
+                    rails.Add(board.Proofs[at]);
+                    break;
+                }
+            }
+        }
+
+        return rails;
+    }
+
+    /// <summary>Writes the drawing, where there are two rails or more to compare.</summary>
+    public static void Write(HtmlWriter html, IReadOnlyList<AssessedProof> rails)
+    {
+        if (rails.Count < 2)
+        {
+            return;
+        }
+
+        var high = Head + (Lane * rails.Count);
+        using var drawing = Plot.Open(
+            html, $"0 0 340 {Invariant.Text(high)}", "Rails as last proved", "Each rail a line: its voltage between its limits, its ripple below its limit, each on a scale of its own with equal limits below each other. The numbers stand in the table below.");
+        Plot.Label(html, VoltageAt + StripScale.Lower, 10m, "voltage");
+        if (rails.Any(rail => Of(rail, Measured.Ripple) is not null))
+        {
+            Plot.Label(html, RippleAt + StripScale.Lower, 10m, "ripple");
+        }
+
+        for (var lane = 0; lane < rails.Count; lane++)
+        {
+            var top = Head + (Lane * lane) + 2m;
+            Plot.LabelBefore(html, VoltageAt - 8m, top + 11m, rails[lane].Proof.Point.Value);
+            Strip(html, Of(rails[lane], Measured.Voltage), VoltageAt, top);
+            Strip(html, Of(rails[lane], Measured.Ripple), RippleAt, top);
+        }
+    }
+
+    private static void Strip(HtmlWriter html, Verdict? verdict, decimal x, decimal y)
+    {
+        if (verdict?.Limit is not { } limit)
+        {
+            return;
+        }
+
+        var drawing = StripScale.Of(limit.Interval, verdict.Reading.Value.Value, null, null, verdict.Outcome);
+        if (ReadingStrip.BandOf(drawing.Band) is { } band)
+        {
+            html.Open(Tag.Use).Using(band).With(NumberAttribute.X, x).With(NumberAttribute.Y, y).Close();
+        }
+
+        html.Open(Tag.Use, VerdictMark.ToneOf(verdict.Outcome)).Using(ReadingStrip.ShapeOf(verdict.Outcome)).With(NumberAttribute.X, x + drawing.At).With(NumberAttribute.Y, y).Close();
+    }
+
+    private static Verdict? Of(AssessedProof proof, Measured measured)
+    {
+        foreach (var verdict in proof.Verdicts)
+        {
+            if (verdict.Measured == measured && verdict.Limit is not null)
+            {
+                return verdict;
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,87 @@
+using System.Globalization;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pictures;
+
+/// <summary>A reading as a small drawing: its limits, its nominal value, its uncertainty, and itself by a shape that says what it says. The words and numbers stand beside it.</summary>
+internal static class ReadingStrip
+{
+    /// <summary>Writes the strip of the reading that a verdict is about.</summary>
+    /// <param name="html">Where to.</param>
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="before">The verdict on the part that sat there before, drawn as a cross on the same scale; or null.</param>
+    public static void Write(HtmlWriter html, Verdict verdict, Verdict? before = null)
+    {
+        var drawing = StripScale.Of(verdict.Limit?.Interval ?? default, verdict.Reading.Value.Value, verdict.Uncertainty?.Value, verdict.Limit?.Nominal?.Value, verdict.Outcome, before?.Reading.Value.Value);
+        using var strip = html.Open(Tag.Svg).With(FixedAttribute.RoleImage);
+        html.Open(Tag.Title).Text(verdict.Uncertainty is { } uncertainty ? $"{verdict.Reading.Text} ± {QuantityText.Format(uncertainty, 3)}" : verdict.Reading.Text);
+        if (Scale(drawing) is { } words)
+        {
+            html.Open(Tag.Desc).Text(words);
+        }
+
+        if (BandOf(drawing.Band) is { } band)
+        {
+            html.Open(Tag.Use).Using(band).Close();
+        }
+
+        if (drawing.IsDecades)
+        {
+            html.Open(Tag.Use).Using(SharedShape.Decades).Close();
+        }
+
+        if (drawing.Before is { } earlier)
+        {
+            html.Open(Tag.Use).Using(SharedShape.Before).With(NumberAttribute.X, earlier).Close();
+        }
+
+        if (Strokes(drawing) is { } strokes)
+        {
+            html.Open(Tag.Path).With(TextAttribute.PathData, strokes).Close();
+        }
+
+        html.Open(Tag.Use).Using(ShapeOf(verdict.Outcome)).With(NumberAttribute.X, drawing.At).Close();
+    }
+
+    /// <summary>The shape of an outcome.</summary>
+    public static SharedShape ShapeOf(VerdictOutcome outcome) => outcome switch
+    {
+        VerdictOutcome.Inside => SharedShape.Inside,
+        VerdictOutcome.Outside => SharedShape.Outside,
+        VerdictOutcome.Undecided => SharedShape.Undecided,
+        VerdictOutcome.ProvesNothing => SharedShape.Silent,
+        _ => SharedShape.Alone,
+    };
+
+    // What is drawn to a plain scale from one limit to the other needs no words.
+    private static string? Scale(StripDrawing drawing) => (drawing.IsDecades, drawing.IsBeyond || drawing.IsBeforeBeyond) switch
+    {
+        (true, true) => "each stroke a factor of ten; beyond the end",
+        (true, false) => "each stroke a factor of ten",
+        (false, true) => "beyond the end",
+        _ => null,
+    };
+
+    /// <summary>The shape of the limits there are.</summary>
+    public static SharedShape? BandOf(StripBand band) => band switch
+    {
+        StripBand.Between => SharedShape.Between,
+        StripBand.AtMost => SharedShape.AtMost,
+        StripBand.AtLeast => SharedShape.AtLeast,
+        _ => null,
+    };
+
+    // Nominal value: a short stroke from below. Uncertainty: a line with ends. Beyond the strip: two slanting strokes that break it.
+    private static string? Strokes(StripDrawing drawing)
+    {
+        var nominal = drawing.Nominal is { } middle ? string.Create(CultureInfo.InvariantCulture, $"M{middle} 10v4") : null;
+        var reach = drawing.High > drawing.Low
+            ? string.Create(CultureInfo.InvariantCulture, $"M{drawing.Low} 7H{drawing.High}{(drawing.Low > 0m ? string.Create(CultureInfo.InvariantCulture, $"M{drawing.Low} 4v6") : string.Empty)}{(drawing.High < StripScale.Wide ? string.Create(CultureInfo.InvariantCulture, $"M{drawing.High} 4v6") : string.Empty)}")
+            : null;
+        var end = drawing.IsBeyond ? drawing.At : drawing.IsBeforeBeyond ? drawing.Before : null;
+        var broken = end is null ? null : end < StripScale.Lower ? "M12 12l2-10M15 12l2-10" : "M78 12l2-10M81 12l2-10";
+        return nominal is null && reach is null && broken is null ? null : nominal + reach + broken;
+    }
+}

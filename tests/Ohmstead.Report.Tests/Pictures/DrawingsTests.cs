@@ -1,0 +1,64 @@
+using AngleSharp.Dom;
+using Ohmstead.Report.Tests.Pages;
+
+namespace Ohmstead.Report.Tests.Pictures;
+
+/// <summary>The drawings on the pages of the demo collection: what they say in words, and the tables that hold their numbers.</summary>
+public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
+{
+    [Fact]
+    public void Every_drawing_that_is_read_out_has_a_title_that_says_something() =>
+        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg[role=img]")), drawing => Assert.NotEmpty(drawing.Children.First().TextContent.Trim()));
+
+    [Fact]
+    public void Every_drawing_is_read_out_or_hidden_from_those_who_hear_the_page() =>
+        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg")), drawing => Assert.True(drawing.GetAttribute("role") == "img" ^ drawing.GetAttribute("aria-hidden") == "true"));
+
+    [Fact]
+    public void Every_shape_that_is_used_stands_in_its_page() => Assert.All(demo.Pages.Values, page =>
+        Assert.All(page.QuerySelectorAll("use"), use => Assert.NotNull(page.GetElementById(use.GetAttribute("href")![1..]))));
+
+    [Fact]
+    public void Every_drawing_with_two_scales_says_in_words_what_it_shows() =>
+        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg.plot")), drawing => Assert.NotEmpty(drawing.QuerySelector("desc")!.TextContent));
+
+    [Fact]
+    public void Every_drawing_over_time_has_a_table_of_as_many_readings_as_it_shows() => Assert.All(
+        demo.Pages["boards/SP-0020.html"].QuerySelector("#section-time")!.Closest("section")!.QuerySelectorAll("figure"),
+        figure => Assert.Equal(figure.QuerySelectorAll("use").Length, figure.QuerySelectorAll("tbody tr").Length));
+
+    // Three springs: 936.4, 899.0 and 862.1 µF.
+    [Fact]
+    public void The_table_beside_a_drawing_leads_to_each_reading()
+    {
+        var page = demo.Pages["boards/SP-0020.html"];
+        var figure = page.QuerySelector("#section-time")!.Closest("section")!.QuerySelector("figure")!;
+        Assert.Equal(["936.4 µF", "899.0 µF", "862.1 µF"], figure.QuerySelectorAll("tbody a").Select(link => link.TextContent));
+        Assert.All(figure.QuerySelectorAll("tbody a"), link => Assert.NotNull(page.GetElementById(link.GetAttribute("href")![1..])));
+    }
+
+    [Fact]
+    public void What_a_new_part_replaced_is_a_cross_on_its_strip_and_stands_in_words_below()
+    {
+        var row = demo.Pages["boards/SP-0007.html"].QuerySelector("#part-C3")!;
+        Assert.Equal(2, row.QuerySelectorAll("use[href='#s-before']").Length);
+        Assert.Contains("The part before (cross): capacitance 31.8 µF outside, ESR 9.4 Ω outside", row.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_rails_of_a_board_are_drawn_above_the_table_of_their_proof()
+    {
+        var section = demo.Pages["boards/SP-0007.html"].QuerySelector("#section-proof")!.Closest("section")!;
+        Assert.Equal(["voltage", "ripple", "+80V", "-80V"], section.QuerySelectorAll("svg.plot text").Select(label => label.TextContent));
+        Assert.Equal(["s-in", "s-in", "s-in", "s-in"], section.QuerySelectorAll("svg.plot use").Select(use => use.GetAttribute("href")![1..]).Where(shape => shape == "s-in"));
+    }
+
+    [Fact]
+    public void A_life_on_the_calendar_has_its_dates_in_its_row() => Assert.All(
+        demo.Pages["boards/SP-0011.html"].QuerySelector("#section-life")!.Closest("section")!.QuerySelectorAll("tbody tr"),
+        row => Assert.Equal(1, row.QuerySelectorAll("svg.bar[role=img]").Length));
+
+    [Fact]
+    public void Ages_at_failure_are_drawn_beside_their_table() =>
+        Assert.NotEmpty(demo.Pages["families.html"].QuerySelector("#section-ages")!.Closest("section")!.QuerySelectorAll("figure svg.plot"));
+}
