@@ -34,6 +34,45 @@ public sealed class AccessibilityTests(ReportFixture report)
     [InlineData(ColorScheme.Dark, 320)]
     public async Task The_longest_design_breaks_no_rule_of_axe(ColorScheme colours, int width) => Complaint.None(await ViolationsAsync(report.LongestDesign, colours, width));
 
+    [Theory]
+    [InlineData("about.html")]
+    [InlineData("ahead.html")]
+    [InlineData("boards/SP-0020.html")]
+    [InlineData("checks.html")]
+    [InlineData("checks/calibration-expired.html")]
+    [InlineData("drawer.html")]
+    [InlineData("families.html")]
+    [InlineData("findings.html")]
+    [InlineData("instruments.html")]
+    public async Task A_page_about_the_collection_breaks_no_rule_of_axe_in_light_dark_wide_and_narrow(string name)
+    {
+        var page = report.Pages.Single(page => page.Name == name);
+        var violations = new List<string>();
+        foreach (var colours in new[] { ColorScheme.Light, ColorScheme.Dark })
+        {
+            violations.AddRange(await ViolationsAsync(page, colours, 1280));
+            violations.AddRange(await ViolationsAsync(page, colours, 320));
+        }
+
+        Complaint.None(violations);
+    }
+
+    [Fact]
+    public async Task What_is_folded_away_breaks_no_rule_of_axe_when_it_is_opened()
+    {
+        await using var view = await report.ViewAsync(1280, ColorScheme.Light, scripts: true);
+        var violations = new List<string>();
+        foreach (var page in new[] { report.LongestBoard, report.Pages.Single(page => page.Name == "drawer.html") })
+        {
+            await view.OpenAsync(page);
+            await view.Page.EvaluateAsync("() => document.querySelectorAll('details').forEach(fold => { fold.open = true; })");
+            var result = await view.Page.RunAxe();
+            violations.AddRange(result.Violations.SelectMany(violation => violation.Nodes.Select(node => Told(page, violation, node))));
+        }
+
+        Complaint.None(violations);
+    }
+
     private async Task<IReadOnlyList<string>> ViolationsAsync(ReportPage page, ColorScheme colours, int width)
     {
         await using var view = await report.ViewAsync(width, colours, scripts: true);

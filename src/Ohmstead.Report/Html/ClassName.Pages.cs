@@ -31,6 +31,9 @@ public sealed partial class ClassName
     /// <summary>A table of records; on a narrow screen every cell stands on a line of its own behind the name of its column.</summary>
     public static ClassName Ledger { get; } = new("ledger");
 
+    /// <summary>A small table beside a drawing, a table on every screen.</summary>
+    public static ClassName Compact { get; } = new("compact");
+
     /// <summary>A cell with a number: figures of one width, to the right.</summary>
     public static ClassName Number { get; } = new("number");
 

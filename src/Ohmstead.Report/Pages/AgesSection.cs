@@ -10,7 +10,7 @@ namespace Ohmstead.Report.Pages;
 internal static class AgesSection
 {
     private const int MostFamilies = 100;
-    private static readonly Column[] Columns = ["Failed", new("Share", IsNumber: true), new("Together", IsNumber: true)];
+    private static readonly Column[] Columns = ["Failed", new("Share", IsNumber: true, IsPlain: true), new("Together", IsNumber: true, IsPlain: true)];
 
     /// <summary>Writes the section.</summary>
     public static void Write(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)
@@ -45,7 +45,7 @@ internal static class AgesSection
         {
             using var figure = html.Open(Tag.Figure);
             AgeSteps.Write(html, family, estimate);
-            using var table = Ledger.Open(html, $"Ages at failure, {family.Name.Text}", Columns);
+            using var table = Ledger.Open(html, $"Ages at failure, {family.Name.Text}", Columns, isCompact: true);
             using var body = html.Open(Tag.TBody);
             foreach (var step in FamilyAges.Steps(estimate))
             {

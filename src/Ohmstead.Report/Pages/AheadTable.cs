@@ -84,7 +84,15 @@ internal static class AheadTable
 
     private static void Whom(HtmlWriter html, ReportContext context, DueItem item)
     {
-        if (!DueKinds.IsOfBoard(item.Kind) || !context.Boards.Contains(item.Whom))
+        if (item.Kind == DueKind.Calibration && context.Workshop.Instruments.ContainsKey(item.Whom))
+        {
+            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(InstrumentsPage.PathName, 0, ElementId.Of(IdPrefix.Instrument, item.Whom))).Text(item.Whom);
+        }
+        else if (item.Kind is (DueKind.Reforming or DueKind.Shelf) && DrawerPage.Shows(context.Workshop, item.Whom))
+        {
+            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(DrawerPage.PathName, 0, ElementId.Of(IdPrefix.Lot, item.Whom))).Text(item.Whom);
+        }
+        else if (!DueKinds.IsOfBoard(item.Kind) || !context.Boards.Contains(item.Whom))
         {
             html.Text(item.At);
         }

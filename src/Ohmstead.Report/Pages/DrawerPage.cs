@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Shelf;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pictures;
@@ -12,6 +13,9 @@ public static class DrawerPage
 {
     private const int MostRows = 500;
     private const int MostPlaces = 20;
+
+    // Beyond this many lots a reading is told in one line without its working, so that the page stays one that loads and reads.
+    private const int MostInFull = 40;
     private static readonly Column[] Columns = [new("Lot", IsShort: true), new("What lies there", IsPlain: true), new("Incoming readings", IsPlain: true)];
 
     /// <summary>The file, from the root of the report.</summary>
@@ -25,13 +29,13 @@ public static class DrawerPage
     {
         var working = new SharedWorking(context.Workshop.Rule);
         var fittings = boards.SelectMany(board => board.Fittings).ToLookup(fitted => fitted.Lot, fitted => fitted.Fitting, StringComparer.Ordinal);
-        LotStory[] lots = [.. (context.Workshop.StockFile?.Lots ?? []).DistinctBy(lot => lot.Id.Value, StringComparer.Ordinal).OrderBy(lot => lot.Id.Value, StringComparer.Ordinal).Take(MostRows).Select(lot => LotStory.Of(context.Workshop, lot, fittings[lot.Id.Value], context.Today))];
+        LotStory[] lots = [.. Shown(context.Workshop).Select(lot => LotStory.Of(context.Workshop, lot, fittings[lot.Id.Value], context.Today))];
         StripShapes.Write(html);
         using (html.Open(Tag.Header, ClassName.Opening))
         {
             html.Open(Tag.H1).Text("The drawer");
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead).Text(Lead(lots, context.Today));
+            html.Open(Tag.P, ClassName.Lead).Text(Lead(context.Workshop.Lots.Count, lots, context.Today));
         }
 
         BuyingTable.Write(html, context, boards, MostRows);
@@ -39,12 +43,17 @@ public static class DrawerPage
         working.Sources.Write(html);
     }
 
-    private static string Lead(LotStory[] lots, DateOnly today)
+    /// <summary>Whether a lot has a row on the page.</summary>
+    internal static bool Shows(Workshop workshop, string lot) => workshop.Lots.ContainsKey(lot) && (workshop.Lots.Count <= MostRows || Shown(workshop).Any(shown => shown.Id.Value == lot));
+
+    private static IEnumerable<Lot> Shown(Workshop workshop) => workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal).Take(MostRows);
+
+    private static string Lead(int all, LotStory[] lots, DateOnly today)
     {
         var old = lots.Count(lot => lot.Left > 0 && lot.Shelf is { } shelf && shelf.IsOverOn(today));
         var unread = lots.Count(lot => lot.Left > 0 && lot.Incoming.Count == 0);
         return lots.Length == 0 ? "The drawer holds no lot."
-            : string.Create(CultureInfo.InvariantCulture, $"{lots.Length} lots, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} with no incoming reading.");
+            : string.Create(CultureInfo.InvariantCulture, $"{all} lots{(all > lots.Length ? $", of the first {lots.Length}" : string.Empty)}, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} with no incoming reading.");
     }
 
     private static void Lots(HtmlWriter html, ReportContext context, LotStory[] lots, SharedWorking working)
@@ -56,22 +65,28 @@ public static class DrawerPage
 
         using var entry = Entry.Open(html, "lots", "Lots", "what came together");
         working.Rule(html, 0);
+        if (context.Workshop.Lots.Count > lots.Length)
+        {
+            html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"The first {lots.Length} of {context.Workshop.Lots.Count} lots, in order of name; ohmstead why tells each of the others."));
+        }
+
         using var table = Ledger.Open(html, "Lots", Columns);
         using var body = html.Open(Tag.TBody);
-        foreach (var lot in lots)
+        for (var at = 0; at < lots.Length; at++)
         {
+            var lot = lots[at];
             using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Lot, lot.Lot.Id.Value));
             table.Head().Text(lot.Lot.Id.Value);
             using (table.Cell(1))
             {
                 Part(html, context, lot.Lot);
                 html.Open(Tag.P).Text(Left(lot));
-                LotAge.Write(html, lot, context.Today, working);
+                LotAge.Write(html, lot, context.Today, working, isFull: at < MostInFull);
                 Taken(html, lot);
             }
 
             using var readings = table.Cell(2);
-            Incoming(html, lot, working);
+            Incoming(html, lot, working, isFull: at < MostInFull);
         }
     }
 
@@ -101,7 +116,7 @@ public static class DrawerPage
         ? string.Create(CultureInfo.InvariantCulture, $"how many came is not written, {lot.Fittings.Count} fitted")
         : string.Create(CultureInfo.InvariantCulture, $"{lot.Left} left of {came.Value}");
 
-    private static void Incoming(HtmlWriter html, LotStory lot, SharedWorking working)
+    private static void Incoming(HtmlWriter html, LotStory lot, SharedWorking working, bool isFull)
     {
         if (lot.Incoming.Count == 0)
         {
@@ -113,7 +128,14 @@ public static class DrawerPage
             html.Open(Tag.P, ClassName.Fine).Text(PageFrame.Joined(reading.Visit.Date.Text, reading.Reading.Frequency?.Text, (reading.Reading.Instrument ?? reading.Visit.Instrument) is { } instrument ? "with " + instrument.Value : null));
             foreach (var verdict in reading.Verdicts)
             {
-                VerdictCell.Write(html, working, verdict);
+                if (isFull)
+                {
+                    VerdictCell.Write(html, working, verdict);
+                }
+                else
+                {
+                    VerdictCell.Short(html, verdict);
+                }
             }
         }
     }

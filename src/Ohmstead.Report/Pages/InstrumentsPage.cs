@@ -5,7 +5,6 @@ using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 

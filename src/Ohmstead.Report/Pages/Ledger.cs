@@ -31,9 +31,10 @@ internal readonly ref struct Ledger
     /// <param name="html">The page.</param>
     /// <param name="name">What it holds, for those who do not see it.</param>
     /// <param name="columns">Its columns; the first one heads the rows.</param>
-    public static Ledger Open(HtmlWriter html, string name, Column[] columns)
+    /// <param name="isCompact">True for one that is narrow enough to stay a table on every screen.</param>
+    public static Ledger Open(HtmlWriter html, string name, Column[] columns, bool isCompact = false)
     {
-        var whole = html.Open(Tag.Table, ClassName.Ledger).With(TextAttribute.AriaLabel, name);
+        var whole = html.Open(Tag.Table, isCompact ? ClassName.Compact : ClassName.Ledger).With(TextAttribute.AriaLabel, name);
         using (html.Open(Tag.THead))
         {
             using var row = html.Open(Tag.Tr);

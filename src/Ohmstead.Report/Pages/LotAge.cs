@@ -10,7 +10,7 @@ namespace Ohmstead.Report.Pages;
 internal static class LotAge
 {
     /// <summary>Writes what is known.</summary>
-    public static void Write(HtmlWriter html, LotStory lot, DateOnly today, SharedWorking working)
+    public static void Write(HtmlWriter html, LotStory lot, DateOnly today, SharedWorking working, bool isFull)
     {
         if (lot.Dates.Words is { } made)
         {
@@ -33,8 +33,12 @@ internal static class LotAge
             }
         }
 
-        Advice(html, lot, working);
-        if (lot.Left > 0 && lot.Shelf is { } due && due.IsOverOn(today))
+        if (isFull)
+        {
+            Advice(html, lot, working);
+        }
+
+        if (isFull && lot.Left > 0 && lot.Shelf is { } due && due.IsOverOn(today))
         {
             Forming(html, lot, working);
         }

@@ -61,7 +61,7 @@ internal static class OverTime
         }
 
         ReadingsOverTime.Write(html, series, drift);
-        using var table = Ledger.Open(html, $"{series.Reference} {VerdictWords.Of(series.Measured)} over time", Columns);
+        using var table = Ledger.Open(html, $"{series.Reference} {VerdictWords.Of(series.Measured)} over time", Columns, isCompact: true);
         using var body = html.Open(Tag.TBody);
         foreach (var reading in series.Readings)
         {

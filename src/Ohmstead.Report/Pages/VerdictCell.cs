@@ -1,6 +1,5 @@
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Electronics.Quantities;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pictures;
 using Ohmstead.Report.Style;
@@ -56,6 +55,10 @@ internal static class VerdictCell
         html.Text(" ");
         html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, part))).Text($"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
     }
+
+    /// <summary>Writes a verdict in one line, without its drawing and its working.</summary>
+    public static void Short(HtmlWriter html, Verdict verdict) =>
+        html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome)).Text($"{VerdictWords.Of(verdict.Outcome)} {VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
 
     /// <summary>The values inside a limit, with one unit where both ends have the same: 37.6 … 56.4 µF.</summary>
     internal static string InShort(string limits)
