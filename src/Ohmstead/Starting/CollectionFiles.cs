@@ -14,11 +14,15 @@ internal sealed record StartingFile(string Path, string Text, bool IsProgram = f
 /// <summary>The files a collection begins with: records that are valid as they stand, their schemas, and what editors and Git need to know.</summary>
 internal static class CollectionFiles
 {
+    /// <summary>The path of the workflow.</summary>
+    public const string Workflow = ".github/workflows/collection.yml";
+
     /// <summary>What a repository looks for at its own root; left out where the collection lies inside a repository.</summary>
-    public static IReadOnlyList<StartingFile> OfRepository { get; } =
+    /// <param name="program">owner/name of the repository from which a workflow builds the program; empty when not known yet.</param>
+    public static IReadOnlyList<StartingFile> OfRepository(string program) =>
     [
         new(".githooks/pre-commit", Template("pre-commit"), IsProgram: true),
-        new(".github/workflows/collection.yml", Template("collection.yml")),
+        new(Workflow, Template("collection.yml").Replace("{{program}}", program.Length == 0 ? "\"\"" : program, StringComparison.Ordinal)),
     ];
 
     /// <summary>Everything else.</summary>

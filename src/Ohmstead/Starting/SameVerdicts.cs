@@ -10,9 +10,13 @@ internal static class SameVerdicts
     /// <summary>The first thing that is judged otherwise, as words for a person; null when all is the same.</summary>
     public static string? Difference(BoardAssessment before, BoardAssessment after) =>
         before.State != after.State ? $"{before.Board.Id.Value} would be '{BoardStates.Words(after.State)}' instead of '{BoardStates.Words(before.State)}'"
+        : !Reasons(before).SequenceEqual(Reasons(after)) ? $"the reasons for the state of {before.Board.Id.Value} would change"
         : Of(before).SequenceEqual(Of(after)) ? null
         : Of(before).Zip(Of(after)).FirstOrDefault(pair => pair.First != pair.Second) is ({ } first, _) ? $"{first.What} of {first.Where} on {first.Date} would be judged otherwise"
         : "a verdict would come or go";
+
+    // Without their words, which name the file that a limit comes from.
+    private static IEnumerable<(BoardState State, string? At)> Reasons(BoardAssessment board) => board.Reasons.Select(reason => (reason.State, reason.At));
 
     private static IEnumerable<Judged> Of(BoardAssessment board) =>
         board.Readings.SelectMany(reading => reading.Verdicts.Select(verdict =>

@@ -116,6 +116,17 @@ public sealed class StartCollectionCommandTests
         }
     }
 
+    [Fact]
+    public void The_workflow_names_where_the_program_is_built_from_and_never_a_variable_that_forks_do_not_get()
+    {
+        using var folder = CollectionCopy.Empty();
+        Assert.Equal(0, Run.Of("start", "collection", folder.Root, "--name", Name, "--program", "saltmarsh/ohmstead").Exit);
+        var workflow = folder.Read(".github/workflows/collection.yml");
+        Assert.Contains("\n  PROGRAM: saltmarsh/ohmstead\n", workflow, StringComparison.Ordinal);
+        Assert.DoesNotContain("vars.", workflow, StringComparison.Ordinal);
+        Assert.Equal(2, Run.Of("start", "collection", folder.Root, "--name", Name, "--program", "x; rm").Exit);
+    }
+
     [Theory]
     [InlineData("", "the name of a collection is empty; write --name \"Saltmarsh Point weather collection\"")]
     [InlineData("two\nlines", "the name of a collection has a control character; write it on one line")]

@@ -27,6 +27,23 @@ public sealed partial class StartDesignCommandTests
         Assert.Contains(lists, copy.Read(Design), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("SP-0001")]
+    [InlineData("SP-0007")]
+    [InlineData("SP-0015")]
+    public void A_board_that_had_listed_what_its_design_says_is_judged_as_before(string board)
+    {
+        using var copy = CollectionCopy.Make();
+        var (file, record) = ($"boards/{board}.md", copy.Read($"boards/{board}.md"));
+        var design = DesignLine().Match(record);
+        var lists = string.Concat(Lists().Matches(copy.Read($"designs/{design.Groups["name"].Value}.md")).Select(match => match.Value));
+        copy.Write(file, record.Replace(design.Value, string.Empty, StringComparison.Ordinal).Replace("format: 1\n", lists + "format: 1\n", StringComparison.Ordinal));
+        var before = Findings(copy);
+        Assert.Equal(0, Start(copy, "pulse-shaper", "--from", board).Exit);
+        Assert.Equal(before, Findings(copy));
+        Assert.Contains("design: pulse-shaper\n", copy.Read(file), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_next_board_of_its_kind_takes_the_parts_from_there()
     {
@@ -75,6 +92,12 @@ public sealed partial class StartDesignCommandTests
     }
 
     private static Run Start(CollectionCopy copy, params string[] words) => Run.Of(["start", "design", .. words, "--in", copy.Root, "--as-of", "2026-11-25"]);
+
+    [GeneratedRegex(@"^design: (?<name>\S+)\n", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Multiline, 1000)]
+    private static partial Regex DesignLine();
+
+    [GeneratedRegex(@"^(parts|points|hazards):\n([ #].*\n)+", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Multiline, 1000)]
+    private static partial Regex Lists();
 
     // All that is told of a part, without the places, which move.
     private static string Why(CollectionCopy copy, string part) => PlaceInFile().Replace(Run.Of("why", "SP-0019", part, "--in", copy.Root, "--as-of", "2026-11-25").Out, string.Empty);
