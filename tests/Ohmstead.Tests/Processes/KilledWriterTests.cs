@@ -75,6 +75,30 @@ public sealed class KilledWriterTests
         Assert.Equal(Enumerable.Range(0, Records).Select(FileOf).ToHashSet(), Directory.GetFiles(copy.At("boards")).Select(file => "boards/" + Path.GetFileName(file)).ToHashSet());
     }
 
+    [Theory]
+    [InlineData("INT", 130)]
+    [InlineData("TERM", 143)]
+    public async Task Told_to_stop_a_run_finishes_the_record_it_writes_and_begins_no_other(string signal, int exit)
+    {
+        using var copy = CollectionCopy.Empty();
+        using var shell = new Shell();
+        for (var number = 0; number < Records; number++)
+        {
+            copy.Write(FileOf(number), Old(number));
+        }
+
+        using var process = Child.Start("exec $ohmstead tidy .", copy.Root);
+        while (FirstOld(copy) == 0 && !process.HasExited)
+        {
+            await Task.Delay(1, TestContext.Current.CancellationToken);
+        }
+
+        await shell.SendAsync(signal, process);
+        Assert.Equal(exit, (await Child.EndAsync(process)).Exit);
+        Inspect(copy, 0, Records);
+        Assert.Empty(Directory.GetFiles(copy.At("boards"), ".*.new"));
+    }
+
     private static string FileOf(int number) => string.Create(CultureInfo.InvariantCulture, $"boards/SP-{number:0000}.md");
 
     private static string New(int number) => string.Create(CultureInfo.InvariantCulture, $"---\nboard: SP-{number:0000}\ntitle: Logger   # {new string('x', 2_000)}\n---\nstory\n");
@@ -137,7 +161,9 @@ public sealed class KilledWriterTests
             return state == 'T';
         }
 
-        public async Task GoOnAsync(Process process) => await SayAsync($"kill -CONT {process.Id}");
+        public Task GoOnAsync(Process process) => SendAsync("CONT", process);
+
+        public async Task SendAsync(string signal, Process process) => await SayAsync($"kill -{signal} {process.Id}");
 
         public void Dispose()
         {
