@@ -108,6 +108,7 @@ internal static class EnteredValues
             "kohm" => "kΩ",
             "mohm" => "mΩ",
             "Mohm" => "MΩ",
+            "Gohm" => "GΩ",
             _ => rest,
         };
         var spaced = print.Length == 0 ? number : string.Create(CultureInfo.InvariantCulture, $"{number} {print}");
