@@ -9,6 +9,8 @@ using Ohmstead.Collections;
 using Ohmstead.Output;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
+using Ohmstead.Report.Script;
+using Ohmstead.Report.Search;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Commands;
@@ -90,6 +92,8 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
                 target.Put(CheckPage.PathOf(check.Name), buffer.Written);
             }
 
+            SearchIndex.Write(buffer, context, result.Boards, result.Findings);
+            target.Put(SearchIndex.FileName, buffer.Written);
             AboutPage.Write(buffer, context);
             target.Put(AboutPage.PathName, buffer.Written);
             FamiliesPage.Write(buffer, context, CollectionFamilies.Of(result.Boards));
@@ -130,6 +134,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         }
 
         target.Put(StyleSheet.FileName, StyleSheet.Read());
+        target.Put(PageScript.FileName, PageScript.Read());
         target.Finish();
         var exit = CheckCommand.Exit(result, isStrict: false);
         new TextFindings(5, 20).Write(terminal.Out, result, files, exit);
