@@ -29,7 +29,7 @@ public sealed class SearchTests(ReportFixture report)
         await view.OpenAsync(report.Index);
         await Field(view).FillAsync(words);
         var hit = Hits(view).GetByText(name, new() { Exact = true }).First;
-        Assert.Equal(new Uri(report.Index.Address, address).AbsoluteUri, await hit.EvaluateAsync<string>("link => link.href"));
+        Assert.Equal(new Uri(report.Index.Address, ".").AbsoluteUri + address, await hit.EvaluateAsync<string>("link => link.href"));
     }
 
     [Fact]

@@ -29,7 +29,7 @@ public sealed class SortingTests(ReportFixture report)
     public async Task States_are_sorted_by_how_much_they_press_and_not_by_their_letters()
     {
         await using var view = await report.ViewAsync(scripts: true);
-        await view.OpenAsync(new Uri(report.Index.Address, "#all-boards.by=-state"));
+        await view.OpenAsync(report.Index, "#all-boards.by=-state");
         var states = await Boards(view).Locator("tbody td:nth-child(2)").EvaluateAllAsync<string[]>("cells => cells.map(cell => cell.textContent.trim())");
         string[] worstFirst = ["make safe first", "a fault stands", "work waits", "not looked at yet", "proof due", "fit to run"];
         Assert.Equal(states.OrderBy(state => Array.IndexOf(worstFirst, state)), states);
@@ -70,7 +70,7 @@ public sealed class SortingTests(ReportFixture report)
     public async Task Findings_stay_under_the_file_they_are_of()
     {
         await using var view = await report.ViewAsync(scripts: true);
-        await view.OpenAsync(new Uri(report.Index.Address, "findings.html#findings.by=-line"));
+        await view.OpenAsync(report.Pages.Single(page => page.Name == "findings.html"), "#findings.by=-line");
         var groups = await view.Page.Locator("table[aria-label=Findings] tbody").EvaluateAllAsync<string[]>("bodies => bodies.map(body => body.rows[0].cells[0].scope)");
         Assert.NotEmpty(groups);
         Assert.All(groups, scope => Assert.Equal("rowgroup", scope));

@@ -106,7 +106,20 @@ internal sealed class ReportFolder : IDisposable
     /// <summary>Starts a file that is written piece by piece and put by with <see cref="Put(string, FileStream)"/>; one that never is goes with the waiting folder.</summary>
     public FileStream Start(string path)
     {
-        var full = Path.Combine(waiting, path);
+        gate.EnterReadLock();
+        try
+        {
+            // A run that was taken back must not make its waiting folder again.
+            return isClosed ? throw new IOException($"the pages in '{Root}' were left as they were") : Waiting(Path.Combine(waiting, path));
+        }
+        finally
+        {
+            gate.ExitReadLock();
+        }
+    }
+
+    private static FileStream Waiting(string full)
+    {
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
         return new FileStream(full, FileMode.Create, FileAccess.ReadWrite, FileShare.Delete, 1 << 16);
     }
