@@ -149,7 +149,7 @@
       field = make("input", { type: "search", "aria-label": `Filter ${name}`, autocomplete: "off", spellcheck: "false" });
       told = make("output");
       field.addEventListener("input", () => ask(`${id}.only`, field.value));
-      table.before(make("div", { "data-tools": "" }, make("span", { "aria-hidden": "true" }, "Filter"), field, told));
+      table.before(make("div", { "data-tools": "" }, make("label", {}, "Filter ", field), told));
     }
 
     tools.push(all => {
@@ -263,7 +263,7 @@
         ask("find", "");
       }
     });
-    trail.after(make("div", { role: "search", "data-tools": "" }, make("span", { "aria-hidden": "true" }, "Search"), field, told, list, said));
+    trail.after(make("div", { role: "search", "data-tools": "" }, make("label", {}, "Search ", field), told, list, said));
     let find = "";
     tools.push(all => {
       const now = all.get("find") ?? "";
@@ -277,7 +277,7 @@
   const apply = () => {
     if (isAnchor()) {
       // A row that a link leads to is shown, whatever the filter says.
-      const row = document.getElementById(decodeURIComponent(location.hash.slice(1)))?.closest("tr");
+      const row = document.querySelector(":target")?.closest("tr");
       if (row?.hidden) {
         row.hidden = false;
         row.scrollIntoView();

@@ -3,8 +3,6 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using CsvHelper;
-using CsvHelper.Configuration;
 using Ohmstead.Output;
 using Ohmstead.Records.Shapes;
 
@@ -16,34 +14,40 @@ internal static class DataForm
     // What a web page or a terminal may mistake for something else is escaped: JSON says the same either way.
     private static readonly JsonWriterOptions Layout = new() { Encoder = JavaScriptEncoder.Default };
 
+    // What spreadsheets take for the start of a formula; line ends and tabs are written out before.
+    private const string Formula = "=+-@";
+
     /// <summary>The head line of a CSV file.</summary>
     public static byte[] CsvHead(Shape row) => Csv([[.. row.Keys.Select(key => key.Name)]]);
 
     /// <summary>Rows of a CSV file (RFC 4180, UTF-8). A cell that a spreadsheet would take for a formula is made text.</summary>
+    /// <remarks>A large collection has a million of them, so they are written straight into bytes.</remarks>
     public static byte[] Csv(IEnumerable<string?[]> rows)
     {
-        using var bytes = new MemoryStream();
-        using (var writer = new StreamWriter(bytes, new UTF8Encoding(false)))
-        using (var csv = new CsvWriter(writer, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n", InjectionOptions = InjectionOptions.Escape }))
+        var lines = new ArrayBufferWriter<byte>(4096);
+        foreach (var row in rows)
         {
-            foreach (var row in rows)
+            for (var at = 0; at < row.Length; at++)
             {
-                foreach (var cell in row)
+                if (at > 0)
                 {
-                    csv.WriteField(Printable.Of(cell ?? string.Empty));
+                    lines.Write(","u8);
                 }
 
-                csv.NextRecord();
+                CsvCell(lines, Printable.Of(row[at] ?? string.Empty));
             }
+
+            lines.Write("\r\n"u8);
         }
 
-        return bytes.ToArray();
+        return lines.WrittenSpan.ToArray();
     }
 
     /// <summary>Rows as JSON objects, a line for each, each followed by a comma; absent cells are left out.</summary>
     public static byte[] Json(Shape shape, IEnumerable<string?[]> rows)
     {
-        var bytes = new ArrayBufferWriter<byte>();
+        JsonEncodedText[] names = [.. shape.Keys.Select(key => JsonEncodedText.Encode(key.Name))];
+        var bytes = new ArrayBufferWriter<byte>(16 << 10);
         using var json = new Utf8JsonWriter(bytes, Layout);
         foreach (var row in rows)
         {
@@ -51,7 +55,7 @@ internal static class DataForm
             json.WriteStartObject();
             for (var key = 0; key < shape.Keys.Count; key++)
             {
-                Cell(json, shape.Keys[key], row[key]);
+                Cell(json, shape.Keys[key].Kind, names[key], row[key]);
             }
 
             json.WriteEndObject();
@@ -65,20 +69,31 @@ internal static class DataForm
     /// <summary>A text as a JSON string, quotes included.</summary>
     public static string Quoted(string text) => $"\"{JavaScriptEncoder.Default.Encode(text)}\"";
 
-    private static void Cell(Utf8JsonWriter json, Key key, string? cell)
+    private static void CsvCell(ArrayBufferWriter<byte> lines, string cell)
+    {
+        if (cell.Length > 0 && Formula.Contains(cell[0]))
+        {
+            cell = "'" + cell;
+        }
+
+        var isQuoted = cell.AsSpan().IndexOfAny(",\"") >= 0;
+        Encoding.UTF8.GetBytes(isQuoted ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell, lines);
+    }
+
+    private static void Cell(Utf8JsonWriter json, ValueKind kind, JsonEncodedText name, string? cell)
     {
         if (string.IsNullOrWhiteSpace(cell))
         {
             return;
         }
 
-        if (key.Kind is ValueKind.Count or ValueKind.Number)
+        if (kind is ValueKind.Count or ValueKind.Number)
         {
-            json.WriteNumber(key.Name, decimal.Parse(cell, NumberStyles.Float, CultureInfo.InvariantCulture));
+            json.WriteNumber(name, decimal.Parse(cell, NumberStyles.Float, CultureInfo.InvariantCulture));
         }
         else
         {
-            json.WriteString(key.Name, cell);
+            json.WriteString(name, cell);
         }
     }
 }

@@ -124,16 +124,16 @@ internal static class DataRows
             {
                 yield return Row(
                     VerdictWords.Of(verdict.Measured), verdict.Reading.Text, verdict.LimitInWords?.Text, verdict.Limit is { } limit ? VerdictWords.Of(limit.Kind) : null, verdict.Outcome,
-                    verdict.Probability is { } probability ? probability.ToString("0.0000", CultureInfo.InvariantCulture) : null, verdict.Why.Text);
+                    verdict.Probability is { } probability ? probability.ToString("0.0000", CultureInfo.InvariantCulture) : null);
             }
 
             if (test is not null)
             {
-                yield return Row("test", test, null, null, test == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside, null, null);
+                yield return Row("test", test, null, null, test == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside, null);
             }
         }
 
-        private string?[] Row(string measured, string value, string? limit, string? kind, VerdictOutcome outcome, string? probability, string? why) =>
-            [Board, Day(Visit.Date.Value), Visit.By?.Value, Of, Kind, Circuit, Instrument, measured, value, limit, kind, VerdictWords.Of(outcome), probability, why, Number(Line)];
+        private string?[] Row(string measured, string value, string? limit, string? kind, VerdictOutcome outcome, string? probability) =>
+            [Board, Day(Visit.Date.Value), Visit.By?.Value, Of, Kind, Circuit, Instrument, measured, value, limit, kind, VerdictWords.Of(outcome), probability, Number(Line)];
     }
 }

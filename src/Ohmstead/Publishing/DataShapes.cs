@@ -64,7 +64,6 @@ internal static class DataShapes
         Key.Text("limit_kind", "Which kind of limit that is.", "circuit limit"),
         Key.Word("outcome", Outcomes, "What the value says.").Needed(),
         Key.Number("probability_inside", "The probability that the true value is inside.", "0.9987"),
-        Key.Text("why", "Why, complete alone.", "391 µF is inside 376 µF … 564 µF"),
         Key.Count("line", "The line of the record.", "31").Needed(),
     ]);
 
