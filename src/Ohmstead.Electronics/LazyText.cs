@@ -38,9 +38,6 @@ public sealed class LazyText : IEquatable<LazyText>
     /// <summary>The text, where a string is wanted.</summary>
     public static implicit operator string(LazyText lazy) => lazy.Text;
 
-    /// <inheritdoc cref="op_Implicit(string)"/>
-    public static LazyText FromString(string text) => new(text);
-
     /// <inheritdoc/>
     public override string ToString() => Text;
 

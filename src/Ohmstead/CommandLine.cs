@@ -70,6 +70,7 @@ internal static class CommandLine
             new WorkCommand(terminal).Build(),
             new WaitCommand(terminal).Build(),
             new StartCommand(terminal).Build(),
+            new AddCommand(terminal).Build(),
             new TidyCommand(terminal, interruption).Build(),
             new ListCommand(terminal, "drawer", "List the lots in the drawer: how many are left, how long they may lie, what is to be done first.", StockListings.Drawer).Build(),
             new LotCommand(terminal).Build(),

@@ -7,7 +7,7 @@ namespace Ohmstead.Assessment.Reckoning;
 /// <summary>Puts answers together from what the library gives.</summary>
 internal static class Answers
 {
-    /// <summary>The first refusal, or all lines.</summary>
+    /// <summary>The first refusal, or all lines; a refusal too when there is none.</summary>
     internal static Outcome<Reckoned> All(params IReadOnlyList<Outcome<ReckonedLine>> lines)
     {
         var found = new List<ReckonedLine>(lines.Count);
@@ -21,7 +21,7 @@ internal static class Answers
             found.Add(known);
         }
 
-        return Outcome<Reckoned>.Of(new Reckoned(found));
+        return found.Count > 0 ? Outcome<Reckoned>.Of(new Reckoned(found)) : Outcome<Reckoned>.Refused("nothing is known for these figures");
     }
 
     /// <summary>All lines that are no refusal; the first refusal when every one is.</summary>

@@ -18,7 +18,7 @@ public sealed record ReckonRule(string Name, string Computes, IReadOnlyList<Reck
 
     /// <summary>The answer to inputs as written (name=value), or the reason why there is none.</summary>
     public Outcome<Reckoned> Of(IReadOnlyList<string> words) =>
-        ReckonReader.Read(this, words).Is(out var given, out var reason) ? Work(given) : Outcome<Reckoned>.Refused(reason);
+        ReckonReader.Read(this, words).Then(Work).Is(out var answer, out var reason) ? answer : Outcome<Reckoned>.Refused(reason);
 
     /// <summary>The answer to its own example.</summary>
     public Outcome<Reckoned> OfExample() => Of(Example.Split(' '));

@@ -27,7 +27,8 @@ public static class FileShapes
             Key.List("at_times", DutyPart, "Hours at other temperatures, part of hours_per_year: a hot summer, a closed cabinet."),
         ]);
 
-    private static readonly Shape Hazard = new(
+    /// <summary>Something that can hurt.</summary>
+    public static Shape HazardShape { get; } = new(
         "hazard",
         "Something that can hurt.",
         "{ hazard: charged capacitor, at: C1, voltage: 340 V, capacitance: 100 µF, bleed: 220 kΩ }",
@@ -63,7 +64,8 @@ public static class FileShapes
             Note,
         ]);
 
-    private static readonly Shape Point = new(
+    /// <summary>A test point or test.</summary>
+    public static Shape PointShape { get; } = new(
         "point",
         "A test point or test that proves a board of this design.",
         "{ point: +15V, nominal: 15 V, tolerance: 5 %, ripple_limit: 10 mV }",
@@ -209,8 +211,8 @@ public static class FileShapes
             Key.Text("revision", "The revision described.", "C"),
             Key.RoughDate("made", "When it was made.", "1978"),
             Key.List("parts", PartShape.Shape, "Its parts."),
-            Key.List("points", Point, "Its test points and tests."),
-            Key.List("hazards", Hazard, "What can hurt."),
+            Key.List("points", PointShape, "Its test points and tests."),
+            Key.List("hazards", HazardShape, "What can hurt."),
             Key.List("known_faults", KnownFault, "Faults it is known for."),
             Format, Note,
         ]);
@@ -231,8 +233,8 @@ public static class FileShapes
             Key.Mapping("arrived", Arrived, "How it came."),
             Key.Mapping("duty", Duty, "How much and how warm it runs."),
             Key.List("parts", PartShape.Shape, "What differs from the design, or all parts when there is no design."),
-            Key.List("points", Point, "Test points of a board without a design, or that differ from it."),
-            Key.List("hazards", Hazard, "What can hurt, added to the design's."),
+            Key.List("points", PointShape, "Test points of a board without a design, or that differ from it."),
+            Key.List("hazards", HazardShape, "What can hurt, added to the design's."),
             Key.List("bench", BenchShape.Shape, "Visits to the bench, in order."),
             Key.List("waiting", Waiting, "Work that cannot go on."),
             Format, Note,

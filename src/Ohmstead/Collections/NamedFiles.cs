@@ -5,6 +5,8 @@ namespace Ohmstead.Collections;
 /// <param name="Paths">Their paths from its root, in ordinal order, each once.</param>
 internal sealed record NamedFiles(CollectionFolder Folder, IReadOnlyList<string> Paths)
 {
+    private static readonly string[] Shared = ["collection.yaml", "instruments.yaml", "stock.yaml"];
+
     /// <summary>Sorts what was named by collection.</summary>
     /// <param name="names">Files and folders.</param>
     /// <param name="isRecord">Whether a path from the root is that of a record.</param>
@@ -17,7 +19,7 @@ internal sealed record NamedFiles(CollectionFolder Folder, IReadOnlyList<string>
             if (Directory.Exists(name))
             {
                 var folder = CollectionFolder.Open(name);
-                var files = new[] { "collection.yaml", "instruments.yaml", "stock.yaml" }.Where(known => folder.Named(known) is not null).Concat(folder.Designs).Concat(folder.Boards).ToArray();
+                var files = Shared.Where(known => folder.Named(known) is not null).Concat(folder.Designs).Concat(folder.Boards).ToArray();
                 if (files.Length == 0)
                 {
                     return ([], $"no records in '{folder.Root}': a collection has boards/*.md, or name a file");

@@ -33,7 +33,7 @@ internal static class UnifiedDiff
         }
     }
 
-    private static void Together(TextWriter output, DiffResult diff, IReadOnlyList<DiffBlock> blocks)
+    private static void Together(TextWriter output, DiffResult diff, DiffBlock[] blocks)
     {
         var start = Math.Max(blocks[0].DeleteStartA - Around, 0);
         var end = Math.Min(EndOf(blocks[^1]) + Around, diff.PiecesOld.Count);

@@ -109,6 +109,7 @@ internal static class EnteredValues
             "mohm" => "mΩ",
             "Mohm" => "MΩ",
             "C" => "°C",
+            "Gohm" => "GΩ",
             _ => rest,
         };
         var spaced = print.Length == 0 ? number : string.Create(CultureInfo.InvariantCulture, $"{number} {print}");

@@ -3,22 +3,23 @@ using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Writing;
 
-/// <summary>What is printed on a part, as a person says it: the unit tells which value is meant, and where it does not, the key is said.</summary>
+/// <summary>What a part, a point or a hazard is, as a person says it: the unit tells which value is meant, and where it does not, the key is said.</summary>
 internal static class SaidPart
 {
-    private static readonly (Dimension Dimension, string Key)[] ByUnit =
+    // The unit of a dimension belongs to the first of its keys that the shape has: volts are the rating of a part, the nominal of a point.
+    private static readonly (Dimension Dimension, string[] Keys)[] ByUnit =
     [
-        (Dimension.Capacitance, "capacitance"),
-        (Dimension.Resistance, "resistance"),
-        (Dimension.Inductance, "inductance"),
-        (Dimension.Voltage, "rated_voltage"),
-        (Dimension.Temperature, "temperature"),
-        (Dimension.Frequency, "frequency"),
-        (Dimension.Power, "power"),
-        (Dimension.Current, "current"),
+        (Dimension.Capacitance, ["capacitance"]),
+        (Dimension.Resistance, ["resistance", "bleed", "nominal"]),
+        (Dimension.Inductance, ["inductance"]),
+        (Dimension.Voltage, ["rated_voltage", "nominal", "voltage"]),
+        (Dimension.Temperature, ["temperature", "nominal"]),
+        (Dimension.Frequency, ["frequency", "nominal"]),
+        (Dimension.Power, ["power"]),
+        (Dimension.Current, ["current", "nominal"]),
     ];
 
-    /// <summary>Reads the words after the kind.</summary>
+    /// <summary>Reads the words after the name.</summary>
     /// <param name="words">The words: <c>470uF</c>, <c>20%</c>, <c>35V</c>, <c>maker=Ostrel</c>.</param>
     /// <param name="shape">The shape of what is entered, for its keys.</param>
     /// <returns>Keys with their values as they will be written, or what is wrong.</returns>
@@ -60,11 +61,11 @@ internal static class SaidPart
             return ("tolerance", Percent(word));
         }
 
-        foreach (var (dimension, key) in ByUnit)
+        foreach (var (dimension, keys) in ByUnit)
         {
             if (word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ',')) && QuantityText.Parse(word, dimension).Is(out _, out _))
             {
-                return (key, EnteredValues.Spaced(word, dimension, ValueKind.Quantity));
+                return (keys.FirstOrDefault(key => shape.PlaceOf(key) >= 0) ?? keys[0], EnteredValues.Spaced(word, dimension, ValueKind.Quantity));
             }
         }
 

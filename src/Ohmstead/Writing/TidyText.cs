@@ -1,5 +1,4 @@
 using System.Text;
-using Ohmstead.Records.Editing;
 using Ohmstead.Records.Editing.Layout;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;

@@ -3,7 +3,6 @@ using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Editing;
-using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;

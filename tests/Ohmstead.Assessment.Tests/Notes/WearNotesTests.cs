@@ -59,6 +59,14 @@ public sealed class WearNotesTests
         Assert.StartsWith("4.720 kΩ is the mean of 3 readings, with a standard uncertainty of 11.55 Ω", note.Says, StringComparison.Ordinal);
     }
 
+    // 250 V x 1 MΩ / (49 MΩ + 1 MΩ) = 5 V, by hand.
+    [Fact]
+    public void Poor_insulation_of_a_coupling_capacitor_tells_what_it_does_to_a_grid() =>
+        Assert.StartsWith(
+            "into a grid leak of 1 MΩ it would lift the grid by 5.00 V",
+            Assert.Single(Of("{ ref: C2, kind: paper, role: coupling, capacitance: 100 nF, rated_voltage: 400 V, working_voltage: 250 V }", "circuit: out, insulation: 49 MΩ, after: 1 min, at_voltage: 250 V")).Says,
+            StringComparison.Ordinal);
+
     private static IReadOnlyList<WorkedNote> Of(string part, string reading)
     {
         var board = Worked.Board($"parts:\n  - {part}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: {(part.Contains("C12", StringComparison.Ordinal) ? "C12" : "C2")}, {reading} }}");

@@ -29,4 +29,9 @@ public sealed class ReckonReaderTests
     [InlineData("discharge", "capacitance=1uF from=400V", "discharge needs resistance or time")]
     public void An_entry_of_a_list_that_cannot_be_read_is_named_with_an_example(string rule, string inputs, string expected) =>
         Assert.Equal(expected, Bench.Refusal(rule, inputs));
+
+    [Theory]
+    [InlineData("trend", "readings=0:0,0.0000000000000000000000000000000001:100000000000,0:1", "the figures are too large or too small to compute with")]
+    [InlineData("preferred-value", "resistance=0.000000000000000000000001ohm", "nothing is known for these figures")]
+    public void Figures_that_nothing_can_be_made_of_are_refused(string rule, string inputs, string expected) => Assert.Equal(expected, Bench.Refusal(rule, inputs));
 }

@@ -30,6 +30,6 @@ internal static partial class BenchRules
         return false;
     }
 
-    [GeneratedRegex("""ReckonRule Rule \{ get; \} = new\(\s*"(?<name>[a-z-]+)["]""", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"ReckonRule Rule \{ get; \} = new\(\s*""(?<name>[a-z-]+)""", RegexOptions.ExplicitCapture)]
     private static partial Regex Name();
 }

@@ -28,7 +28,10 @@ public sealed class KilledWriterTests
         {
             if (FirstOld(copy) == Records)
             {
-                Enumerable.Range(0, Records).ToList().ForEach(number => copy.Write(Path(number), Old(number)));
+                for (var number = 0; number < Records; number++)
+                {
+                    copy.Write(FileOf(number), Old(number));
+                }
             }
 
             using var process = Child.Start("exec $ohmstead tidy .", copy.Root);
@@ -69,10 +72,34 @@ public sealed class KilledWriterTests
         Assert.True(killed > 0 && waiting > 0, $"killed {killed}, caught while writing {waiting}");
         Assert.Equal(0, Run.Of("tidy", copy.Root).Exit);
         Assert.Equal(Records, FirstOld(copy));
-        Assert.Equal(Enumerable.Range(0, Records).Select(Path).ToHashSet(), Directory.GetFiles(copy.At("boards")).Select(file => "boards/" + System.IO.Path.GetFileName(file)).ToHashSet());
+        Assert.Equal(Enumerable.Range(0, Records).Select(FileOf).ToHashSet(), Directory.GetFiles(copy.At("boards")).Select(file => "boards/" + Path.GetFileName(file)).ToHashSet());
     }
 
-    private static string Path(int number) => string.Create(CultureInfo.InvariantCulture, $"boards/SP-{number:0000}.md");
+    [Theory]
+    [InlineData("INT", 130)]
+    [InlineData("TERM", 143)]
+    public async Task Told_to_stop_a_run_finishes_the_record_it_writes_and_begins_no_other(string signal, int exit)
+    {
+        using var copy = CollectionCopy.Empty();
+        using var shell = new Shell();
+        for (var number = 0; number < Records; number++)
+        {
+            copy.Write(FileOf(number), Old(number));
+        }
+
+        using var process = Child.Start("exec $ohmstead tidy .", copy.Root);
+        while (FirstOld(copy) == 0 && !process.HasExited)
+        {
+            await Task.Delay(1, TestContext.Current.CancellationToken);
+        }
+
+        await shell.SendAsync(signal, process);
+        Assert.Equal(exit, (await Child.EndAsync(process)).Exit);
+        Inspect(copy, 0, Records);
+        Assert.Empty(Directory.GetFiles(copy.At("boards"), ".*.new"));
+    }
+
+    private static string FileOf(int number) => string.Create(CultureInfo.InvariantCulture, $"boards/SP-{number:0000}.md");
 
     private static string New(int number) => string.Create(CultureInfo.InvariantCulture, $"---\nboard: SP-{number:0000}\ntitle: Logger   # {new string('x', 2_000)}\n---\nstory\n");
 
@@ -81,12 +108,12 @@ public sealed class KilledWriterTests
     // Records are written in order of name, so all before the first old one are done.
     private static int FirstOld(CollectionCopy copy, int from = 0)
     {
-        while (from < Records && File.Exists(copy.At(Path(from))) && copy.Read(Path(from)) == New(from))
+        while (from < Records && File.Exists(copy.At(FileOf(from))) && copy.Read(FileOf(from)) == New(from))
         {
             from++;
         }
 
-        return File.Exists(copy.At(Path(0))) ? from : Records;
+        return File.Exists(copy.At(FileOf(0))) ? from : Records;
     }
 
     private static int Inspect(CollectionCopy copy, int from, int count = 12)
@@ -94,8 +121,8 @@ public sealed class KilledWriterTests
         var first = FirstOld(copy, from);
         for (var number = Math.Max(first - 2, 0); number < Math.Min(first + count, Records); number++)
         {
-            var text = copy.Read(Path(number));
-            Assert.True(text == Old(number) || text == New(number), $"{Path(number)} is torn: {text.Length} characters");
+            var text = copy.Read(FileOf(number));
+            Assert.True(text == Old(number) || text == New(number), $"{FileOf(number)} is torn: {text.Length} characters");
         }
 
         return first;
@@ -113,7 +140,7 @@ public sealed class KilledWriterTests
     /// <summary>One shell for all signals: starting one for each would take longer than what is watched.</summary>
     private sealed class Shell : IDisposable
     {
-        private readonly Process shell = Child.Start("while read -r line; do eval \"$line\"; echo $?; done", System.IO.Path.GetTempPath());
+        private readonly Process shell = Child.Start("while read -r line; do eval \"$line\"; echo $?; done", Path.GetTempPath());
 
         /// <summary>Stops a process; false when it has ended.</summary>
         public async Task<bool> StopAsync(Process process)
@@ -127,14 +154,16 @@ public sealed class KilledWriterTests
             char state;
             do
             {
-                var status = await File.ReadAllTextAsync($"/proc/{process.Id}/stat");
+                var status = await File.ReadAllTextAsync($"/proc/{process.Id}/stat", TestContext.Current.CancellationToken);
                 state = status[status.LastIndexOf(')') + 2];
             }
             while (state is not ('T' or 'Z' or 'X'));
             return state == 'T';
         }
 
-        public async Task GoOnAsync(Process process) => await SayAsync($"kill -CONT {process.Id}");
+        public Task GoOnAsync(Process process) => SendAsync("CONT", process);
+
+        public async Task SendAsync(string signal, Process process) => await SayAsync($"kill -{signal} {process.Id}");
 
         public void Dispose()
         {
@@ -146,8 +175,8 @@ public sealed class KilledWriterTests
         private async Task<string?> SayAsync(string line)
         {
             await shell.StandardInput.WriteLineAsync(line);
-            await shell.StandardInput.FlushAsync();
-            return await shell.StandardOutput.ReadLineAsync();
+            await shell.StandardInput.FlushAsync(TestContext.Current.CancellationToken);
+            return await shell.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken);
         }
     }
 }

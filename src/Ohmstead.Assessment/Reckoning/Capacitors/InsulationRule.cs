@@ -1,6 +1,6 @@
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Capacitors;
 

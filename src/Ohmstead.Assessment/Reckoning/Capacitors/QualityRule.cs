@@ -1,5 +1,4 @@
 using Ohmstead.Electronics.Capacitors;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Capacitors;
 

@@ -1,6 +1,5 @@
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Capacitors;
 

@@ -1,6 +1,6 @@
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Capacitors;
 
@@ -22,19 +22,22 @@ internal static class WearRule
         Validity = "wet aluminium electrolytics; at least one of change, loss, impedance and leakage; the part's own data sheet comes first",
     };
 
-    private static Outcome<Reckoned> Work(GivenInputs given) =>
-        Answers.All([.. EndOfLifeCriteria.All.SelectMany(criteria => criteria
-            .Judge(Known(given, Change), Known(given, Loss), Known(given, Impedance), Known(given, Leakage))
-            .Select(wear => Line(criteria, wear)))])
-            .Is(out var answer, out var reason) && answer.Lines.Count > 0
-            ? Outcome<Reckoned>.Of(answer)
-            : Outcome<Reckoned>.Refused(reason ?? "wear needs change or loss or impedance or leakage");
+    private static Outcome<Reckoned> Work(GivenInputs given)
+    {
+        ReckonedLine[] lines =
+        [
+            .. EndOfLifeCriteria.All.SelectMany(criteria => criteria
+                .Judge(Known(given, Change), Known(given, Loss), Known(given, Impedance), Known(given, Leakage))
+                .Select(wear => Line(criteria, wear))),
+        ];
+        return lines.Length > 0 ? Outcome<Reckoned>.Of(new Reckoned(lines)) : Outcome<Reckoned>.Refused("wear needs change or loss or impedance or leakage");
+    }
 
     private static decimal? Known(GivenInputs given, ReckonInput input) => given.Has(input) ? given[input] : null;
 
-    private static Outcome<ReckonedLine> Line(EndOfLife criteria, Wear wear) =>
-        Outcome<ReckonedLine>.Of(Answers.Figure($"{wear.What} used, {criteria.Test}", wear.ShareUsed, ShownAs.Percent, wear.Arithmetic, criteria.Source) with
+    private static ReckonedLine Line(EndOfLife criteria, Wear wear) =>
+        Answers.Figure($"{wear.What} used, {criteria.Test}", wear.ShareUsed, ShownAs.Percent, wear.Arithmetic, criteria.Source) with
         {
             Remarks = wear.Exceeded ? ["beyond the criterion"] : wear.WorthWatching ? ["inside, and worth watching"] : [],
-        });
+        };
 }

@@ -1,5 +1,4 @@
 using Ohmstead.Electronics.Life;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Life;
 
@@ -11,7 +10,7 @@ internal static class LifeLines
         Remarks =
         [
             RemainingLife.NoPromise,
-            .. life.IsCapped ? [$"count with {Answers.Text((decimal)LifeEstimate.CapHours, "h")} at most ({LifeEstimate.CapSource.Text})"] : Array.Empty<string>(),
+            .. life.IsCapped ? [$"count with {Answers.Text((decimal)life.Hours, "h")} at most ({LifeEstimate.CapSource.Text})"] : Array.Empty<string>(),
             .. life.Remarks,
         ],
     };

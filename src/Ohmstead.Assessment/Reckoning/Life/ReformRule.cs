@@ -1,7 +1,6 @@
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Electronics.Life;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Life;
 

@@ -1,6 +1,5 @@
 using Ohmstead.Electronics.Life;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Life;
 

@@ -1,5 +1,4 @@
 using Ohmstead.Electronics.Life;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Life;
 

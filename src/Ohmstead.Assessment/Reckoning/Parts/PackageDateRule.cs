@@ -1,5 +1,5 @@
-using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Markings;
 
 namespace Ohmstead.Assessment.Reckoning.Parts;
 

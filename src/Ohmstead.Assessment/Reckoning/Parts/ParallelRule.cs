@@ -1,6 +1,6 @@
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Parts;
 

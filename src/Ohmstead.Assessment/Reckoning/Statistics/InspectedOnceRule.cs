@@ -1,6 +1,6 @@
-using Ohmstead.Electronics.Statistics;
-using Ohmstead.Electronics;
 using System.Globalization;
+using Ohmstead.Electronics;
+using Ohmstead.Electronics.Statistics;
 
 namespace Ohmstead.Assessment.Reckoning.Statistics;
 

@@ -1,5 +1,5 @@
-using Ohmstead.Electronics.Statistics;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Statistics;
 
 namespace Ohmstead.Assessment.Reckoning.Statistics;
 

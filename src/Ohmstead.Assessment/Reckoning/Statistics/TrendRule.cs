@@ -1,7 +1,7 @@
+using System.Globalization;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Statistics;
-using Ohmstead.Electronics;
-using System.Globalization;
 
 namespace Ohmstead.Assessment.Reckoning.Statistics;
 

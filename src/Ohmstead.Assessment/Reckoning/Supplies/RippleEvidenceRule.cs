@@ -1,6 +1,5 @@
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Supplies;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Supplies;
 

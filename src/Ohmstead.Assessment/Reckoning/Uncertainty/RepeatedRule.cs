@@ -1,7 +1,7 @@
+using System.Globalization;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
-using Ohmstead.Electronics;
-using System.Globalization;
 
 namespace Ohmstead.Assessment.Reckoning.Uncertainty;
 
@@ -45,11 +45,14 @@ internal static class RepeatedRule
 
         double[] by = [given.Double(Times), given.Double(SecondTimes)];
         return Answers.All(
-            Answers.Line("mean of the first", Outcome<double>.Of(both.Mean(0)), ShownAs.Plain, $"u = {Text(both.UncertaintyOfMean(0))}", Guide),
-            Answers.Line("mean of the second", Outcome<double>.Of(both.Mean(1)), ShownAs.Plain, $"u = {Text(both.UncertaintyOfMean(1))}", Guide),
+            Mean("mean of the first", both, 0),
+            Mean("mean of the second", both, 1),
             Answers.Line("correlation", Outcome<double>.Of(both.CorrelationOf(0, 1)), ShownAs.Plain, $"{Text(both.CovarianceOfMeans(0, 1))} / (u1 u2)", Guide),
             Answers.Line("standard uncertainty of the sum", Outcome<double>.Of(Math.Sqrt(Math.Max(0, both.Covariance(by, by)))), ShownAs.Plain, $"of {Text(by[0])} x first + {Text(by[1])} x second, correlation counted", Guide));
     }
+
+    private static Outcome<ReckonedLine> Mean(string what, RepeatedReadings both, int quantity) =>
+        Outcome<ReckonedLine>.Of(Answers.Figure(what, (decimal)both.Mean(quantity), ShownAs.Plain, $"its standard uncertainty {Text(both.UncertaintyOfMean(quantity))}", Guide));
 
     private static Outcome<IReadOnlyList<double>> Numbers(IReadOnlyList<string> entries)
     {

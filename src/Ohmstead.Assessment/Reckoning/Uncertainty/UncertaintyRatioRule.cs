@@ -1,6 +1,5 @@
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Reckoning.Uncertainty;
 

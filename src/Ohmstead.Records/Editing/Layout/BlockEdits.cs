@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-
 namespace Ohmstead.Records.Editing.Layout;
 
 /// <summary>The changes inside a value that runs over several lines: only how far in its lines stand, never what they say.</summary>

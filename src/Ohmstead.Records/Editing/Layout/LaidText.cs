@@ -32,17 +32,17 @@ internal sealed class LaidText
     /// <returns>Its parts, or null with the offset of something that has no place in a record.</returns>
     internal static LaidText? Of(string path, string text, FileForm form, MappingNode root, out Spot lost)
     {
-        var source = new SourceText(path, text);
-        var front = form == FileForm.Yaml ? new FrontMatter(0, text.Length, text.Length) : FrontMatter.Find(source).FrontMatter!.Value;
-        var tokens = TokenWalk.Of(source, front.Start, front.End, root, out var lostAt);
-        var gaps = new Gap[tokens.Count];
-        for (var i = 0; i < gaps.Length && lostAt < 0; i++)
+        var whole = new SourceText(path, text);
+        var yaml = form == FileForm.Yaml ? new FrontMatter(0, text.Length, text.Length) : FrontMatter.Find(whole).FrontMatter!.Value;
+        var words = TokenWalk.Of(whole, yaml.Start, yaml.End, root, out var lostAt);
+        var between = new Gap[words.Count];
+        for (var i = 0; i < between.Length && lostAt < 0; i++)
         {
-            gaps[i] = Gap.Of(text, i == 0 ? front.Start : tokens[i - 1].End, tokens[i].Start, i == 0 ? null : tokens[i - 1], tokens[i], out lostAt);
+            between[i] = Gap.Of(text, i == 0 ? yaml.Start : words[i - 1].End, words[i].Start, i == 0 ? null : words[i - 1], words[i], out lostAt);
         }
 
-        lost = source.SpotAt(Math.Max(lostAt, 0));
-        return lostAt < 0 ? new LaidText(source, form, front, tokens, gaps) : null;
+        lost = whole.SpotAt(Math.Max(lostAt, 0));
+        return lostAt < 0 ? new LaidText(whole, form, yaml, words, between) : null;
     }
 
     /// <summary>The changes that bring the text into layout, in order; none where it is laid out already.</summary>
