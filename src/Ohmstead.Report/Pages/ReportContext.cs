@@ -25,6 +25,9 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     /// <summary>What to buy, when it was worked out already.</summary>
     public IReadOnlyList<BuyingLine>? Buying { get; init; }
 
+    /// <summary>Files beside the pages that hold the same for programs, told in the head and the foot of every page.</summary>
+    public IReadOnlyList<Alternate> Beside { get; init; } = [];
+
     /// <summary>The page that stands for a record of the collection; null when there is none.</summary>
     /// <param name="record">The path of the record.</param>
     /// <param name="levelsUp">How many folders below the root the linking page stands.</param>
