@@ -1,15 +1,8 @@
-using System.Collections.Concurrent;
 using System.CommandLine;
-using Ohmstead.Assessment.Ahead;
-using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Checks;
-using Ohmstead.Assessment.Families;
-using Ohmstead.Assessment.Fit;
 using Ohmstead.Collections;
 using Ohmstead.Output;
-using Ohmstead.Report.Html;
+using Ohmstead.Publishing;
 using Ohmstead.Report.Pages;
-using Ohmstead.Report.Style;
 
 namespace Ohmstead.Commands;
 
@@ -39,118 +32,12 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
 
             using var target = ReportFolder.Open(root);
             interruption.TakeBackBy(target.Abandon);
-            return Write(files, target, options, parsed.GetValue(commit));
+            var built = new ReportBuild(terminal, files, target, options, parsed.GetValue(commit)).Write();
+            var exit = CheckCommand.Exit(built.Result, isStrict: false);
+            new TextFindings(5, 20).Write(terminal.Out, built.Result, files, exit);
+            terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged, {ReportBuild.Sized(built)}; open {Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}");
+            return exit;
         });
         return command;
-    }
-
-    private int Write(CollectionFolder files, ReportFolder target, RunOptions options, string? commit)
-    {
-        // Links between boards need the numbers before the first page is written; a file is named after its board.
-        var numbers = files.Boards.Select(path => Path.GetFileNameWithoutExtension(path)).ToHashSet(StringComparer.Ordinal);
-        var version = typeof(ReportCommand).Assembly.GetName().Version?.ToString(3) ?? "0";
-        var pictures = new FolderPictures(files.Root);
-        var needy = new ConcurrentBag<string>();
-        RunResult result;
-        using (var progress = new Progress(terminal, files.Boards.Count))
-        {
-            result = new CollectionRun(files, options).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version)));
-        }
-
-        // A board that needs parts is told what would fit, and what is left of a lot is known only when all boards were read.
-        string[] again = [.. needy.Order(StringComparer.Ordinal)];
-        if (again.Length > 0)
-        {
-            var drawer = Drawer.Of(result.Workshop, result.Boards, options.Today);
-            new CollectionRun(files.Only(again), options).Run(null, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Drawer = drawer }));
-        }
-
-        using (var buffer = new PageBuffer())
-        {
-            var checks = Checks();
-            var context = new ReportContext(result.Workshop, numbers, options.Today, version)
-            {
-                Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal),
-                Buying = BuyingList.Of(result.Workshop, result.Boards, options.Today),
-                Commit = commit,
-            };
-            CollectionPage.Write(buffer, context, result.Boards);
-            target.Put(CollectionPage.PathName, buffer.Written);
-            DrawerPage.Write(buffer, context, result.Boards);
-            target.Put(DrawerPage.PathName, buffer.Written);
-            InstrumentsPage.Write(buffer, context, result.Boards);
-            target.Put(InstrumentsPage.PathName, buffer.Written);
-            FindingsPage.Write(buffer, context, result.Findings, result.Boards);
-            target.Put(FindingsPage.PathName, buffer.Written);
-            ChecksPage.Write(buffer, context, checks);
-            target.Put(ChecksPage.PathName, buffer.Written);
-            foreach (var check in checks)
-            {
-                CheckPage.Write(buffer, context, check);
-                target.Put(CheckPage.PathOf(check.Name), buffer.Written);
-            }
-
-            AboutPage.Write(buffer, context);
-            target.Put(AboutPage.PathName, buffer.Written);
-            FamiliesPage.Write(buffer, context, CollectionFamilies.Of(result.Boards));
-            target.Put(FamiliesPage.PathName, buffer.Written);
-            var until = options.Today.AddYears(1);
-            var ahead = YearAhead.Of(result.Workshop, result.Boards, options.Today, until);
-            AheadPage.Write(buffer, context, ahead, until);
-            target.Put(AheadPage.PathName, buffer.Written);
-            target.Put(AheadPage.CalendarName, AheadCalendar.Write(result.Workshop.Collection.Name, ahead, options.Today));
-            foreach (var design in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
-            {
-                DesignPage.Write(buffer, context, design);
-                target.Put(DesignPage.PathOf(design.Design.Id.Value), buffer.Written);
-            }
-        }
-
-        Action<BoardAssessment> Pages(ReportContext context)
-        {
-            var buffer = new PageBuffer();
-            return board =>
-            {
-                // A number that two files claim is an error; its page is that of the file named after it, whichever is read first.
-                if (Path.GetFileNameWithoutExtension(board.Board.Path) != board.Board.Id.Value && numbers.Contains(board.Board.Id.Value))
-                {
-                    return;
-                }
-
-                if (context.Drawer is null && PartNeed.Of(board).Count > 0)
-                {
-                    needy.Add(board.Board.Path);
-                    return;
-                }
-
-                BoardPage.Write(buffer, context, board);
-                target.Put(BoardPage.PathOf(board.Board.Id.Value), buffer.Written);
-                CopyPictures(files, pictures, target, board);
-            };
-        }
-
-        target.Put(StyleSheet.FileName, StyleSheet.Read());
-        target.Finish();
-        var exit = CheckCommand.Exit(result, isStrict: false);
-        new TextFindings(5, 20).Write(terminal.Out, result, files, exit);
-        terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged; open {Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}");
-        return exit;
-    }
-
-    private static CheckText[] Checks()
-    {
-        var severities = CheckCatalogue.Descriptions.ToDictionary(check => check.Name, check => check.Severity, StringComparer.Ordinal);
-        return [.. ExplainCommand.Pages().OrderBy(page => page.Key, StringComparer.Ordinal).Select(page => CheckText.Read(page.Key, ExplainCommand.Text(page.Value), severities.TryGetValue(page.Key, out var severity) ? severity : null))];
-    }
-
-    private static void CopyPictures(CollectionFolder files, FolderPictures pictures, ReportFolder target, BoardAssessment board)
-    {
-        foreach (var path in board.Visits.SelectMany(visit => visit.Photos).Select(photo => photo.File.Value))
-        {
-            if (PictureNames.IsSafe(path) && pictures.At(path) == Assessment.Checks.PictureState.Present)
-            {
-                target.Put(path, File.ReadAllBytes(files.Full(path)));
-            }
-        }
     }
 }

@@ -25,10 +25,10 @@ public sealed partial class BenchSheetTests
           - { ref: C1, kind: aluminium electrolytic, capacitance: 2200 µF, tolerance: ±20 %, rated_voltage: 40 V }
           - { ref: R1, kind: carbon film resistor, resistance: 1 kΩ, tolerance: ±5 % }
         points:
-          - { point: +12V, voltage: 12 V, tolerance: ±5 %, ripple: 50 mV, required: yes }
+          - { point: +12V, measures: voltage, nominal: 12 V, tolerance: ±5 %, ripple_limit: 50 mV, required: yes }
           - { point: lamp, measures: result }
         hazards:
-          - { at: C1, kind: charged capacitor, voltage: 325 V, capacitance: 2200 µF, bleed: 100 kΩ }
+          - { hazard: charged capacitor, at: C1, voltage: 325 V, capacitance: 2200 µF, bleed: 100 kΩ }
         bench:
           - date: 2026-11-24
             by: RK
