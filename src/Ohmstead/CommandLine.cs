@@ -86,7 +86,9 @@ internal static class CommandLine
             new FitCommand(terminal).Build(),
             new MarkingCommand(terminal).Build(),
             new ReckonCommand(terminal).Build(),
+            new MethodCommand(terminal).Build(),
             new ExplainCommand(terminal).Build(),
+            new CompletionCommand(terminal).Build(),
         };
         // A word that begins with @ is a word: what was seen at the bench may begin so.
         var parsed = root.Parse(words, new ParserConfiguration { ResponseFileTokenReplacer = null });

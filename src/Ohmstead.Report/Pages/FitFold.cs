@@ -9,6 +9,9 @@ namespace Ohmstead.Report.Pages;
 /// <summary>What fits a place: folded below the part, the reasons that call for a look first.</summary>
 internal static class FitFold
 {
+    // The best few are what somebody takes from the drawer; a drawer full of lots that fit would bury them.
+    private const int Most = 4;
+
     /// <summary>Writes whether the part that was fitted fits, and why.</summary>
     public static void Replacement(HtmlWriter html, FitVerdict verdict)
     {
@@ -22,7 +25,7 @@ internal static class FitFold
     public static void Wanted(HtmlWriter html, FitReport report)
     {
         using var fold = html.Open(Tag.Details, ClassName.Fold);
-        html.Open(Tag.Summary).Text(report.Fitting.Count > 0 ? $"Fits from the drawer: {string.Join(", ", report.Fitting.Select(Short))}"
+        html.Open(Tag.Summary).Text(report.Fitting.Count > 0 ? $"Fits from the drawer: {string.Join(", ", report.Fitting.Take(Most).Select(Short))}{Rest(report.Fitting.Count)}"
             : report.Together.Count > 0 ? $"Fits from the drawer: {string.Join(" or ", report.Together.Select(pair => pair.Verdict.Lot))}"
             : "Nothing in the drawer fits: what to look for");
         using var list = html.Open(Tag.Ul);
@@ -31,17 +34,23 @@ internal static class FitFold
             html.Open(Tag.Li).Text(assumption);
         }
 
-        foreach (var candidate in report.Fitting.Concat(report.Together))
+        string? before = null;
+        foreach (var candidate in report.Fitting.Take(Most).Concat(report.Together.Take(Most)))
         {
             using var item = html.Open(Tag.Li);
             html.Text($"{Short(candidate)}, {PartWords.Describe(candidate.Values)}: {FitWords.Of(candidate.Verdict)}");
             using var reasons = html.Open(Tag.Ul);
-            Reasons(html, candidate.Verdict);
+            before = Reasons(html, candidate.Verdict, before);
         }
 
-        foreach (var refused in report.Refused)
+        foreach (var refused in report.Refused.Take(Most))
         {
             html.Open(Tag.Li).Text($"{refused.Verdict.Lot} does not: {FitWords.Weightiest(refused.Verdict)}");
+        }
+
+        if (report.Fitting.Count > Most || report.Together.Count > Most || report.Refused.Count > Most)
+        {
+            html.Open(Tag.Li).Text("The best four are told, and four that do not fit; ohmstead fit tells all.");
         }
 
         Need(html, report.Need);
@@ -66,7 +75,8 @@ internal static class FitFold
         html.Open(Tag.Li).Text($"{char.ToUpperInvariant(FitWords.Unsourced[0])}{FitWords.Unsourced[1..]}.");
     }
 
-    private static void Reasons(HtmlWriter html, FitVerdict verdict)
+    // Lots that fit for the same reasons tell them once. Returns the reasons that speak for it.
+    private static string Reasons(HtmlWriter html, FitVerdict verdict, string? before = null)
     {
         foreach (var reason in verdict.Reasons.Where(reason => reason.Weight != ReasonWeight.For))
         {
@@ -75,11 +85,16 @@ internal static class FitFold
 
         // What fits is one line: nobody looks for it, but it must be there to be checked.
         string[] good = [.. verdict.Reasons.Where(reason => reason.Weight == ReasonWeight.For).Select(reason => $"{reason.Aspect}: {reason.Words}{FitWords.Cited(reason.Source)}")];
-        if (good.Length > 0)
+        var words = string.Join("; ", good);
+        if (words.Length > 0)
         {
-            html.Open(Tag.Li).Text($"for, {string.Join("; ", good)}");
+            html.Open(Tag.Li).Text(words == before ? "for, the same as the one before" : $"for, {words}");
         }
+
+        return words;
     }
+
+    private static string Rest(int count) => count > Most ? string.Create(CultureInfo.InvariantCulture, $" and {count - Most} more") : string.Empty;
 
     private static string Short(FitCandidate candidate) => string.Create(CultureInfo.InvariantCulture, $"{candidate.Verdict.Lot} ({candidate.Left} left)");
 }

@@ -102,7 +102,8 @@ public static class InstrumentsPage
             accuracy.Digits is { } digits && accuracy.Step is { } step ? $"{digits.Text} x {step.Text}" : null,
             accuracy.Fixed?.Text,
         }.OfType<string>());
-        return $"{accuracy.Measures.Value.Replace('_', ' ')}{(accuracy.UpTo is { } upTo ? $" up to {upTo.Text}" : string.Empty)}: {terms}{(accuracy.Certificate is { } certificate ? $", certificate {certificate.Text}" : string.Empty)}";
+        var measures = accuracy.Measures.Value switch { "esr" => "ESR", "loss_factor" => "dissipation factor", var other => other.Replace('_', ' ') };
+        return $"{measures}{(accuracy.UpTo is { } upTo ? $" up to {upTo.Text}" : string.Empty)}: {terms}{(accuracy.Certificate is { } certificate ? $", certificate {certificate.Text}" : string.Empty)}";
     }
 
     private static void Calibrated(HtmlWriter html, Instrument instrument, DateOnly today)

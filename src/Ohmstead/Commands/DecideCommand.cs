@@ -8,7 +8,7 @@ namespace Ohmstead.Commands;
 internal sealed class DecideCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
-    private readonly Argument<string> place = new("PLACE") { Description = "The part or the place on the board." };
+    private readonly Argument<string> place = new("PLACE") { CompletionSources = { Completions.Places }, Description = "The part or the place on the board." };
     private readonly Argument<string> decision = EntryOptions.OneOf("DECISION", "What was decided", Vocabulary.Decisions);
     private readonly Argument<string> because = new("BECAUSE") { Description = "Why, in words." };
 

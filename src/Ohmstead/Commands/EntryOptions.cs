@@ -10,7 +10,7 @@ internal sealed class EntryOptions
 {
     private readonly SharedOptions shared = new();
 
-    public Argument<string> Board { get; } = new("BOARD") { Description = "The number of the board, such as SP-0007." };
+    public Argument<string> Board { get; } = new("BOARD") { CompletionSources = { Completions.Boards }, Description = "The number of the board, such as SP-0007." };
 
     public Option<string?> By { get; } = new("--by") { Description = "Initials of who works. Otherwise OHMSTEAD_BY." };
 

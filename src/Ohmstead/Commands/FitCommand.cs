@@ -21,8 +21,8 @@ internal sealed class FitCommand(Terminal terminal)
 
     public Command Build()
     {
-        var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0013." };
-        var part = new Argument<string>("PART") { Description = "The place, such as C1." };
+        var board = new Argument<string>("BOARD") { CompletionSources = { Completions.Boards }, Description = "The number of the board, such as SP-0013." };
+        var part = new Argument<string>("PART") { CompletionSources = { Completions.Places }, Description = "The place, such as C1." };
         var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
         var shared = new SharedOptions();
         var command = new Command("fit", About) { board, part, shared.Folder, json, shared.AsOf, shared.Workers };

@@ -8,7 +8,7 @@ namespace Ohmstead.Commands;
 internal sealed class FoundCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
-    private readonly Argument<string> at = new("PLACE") { Description = "The part or the place on the board." };
+    private readonly Argument<string> at = new("PLACE") { CompletionSources = { Completions.Places }, Description = "The part or the place on the board." };
     private readonly Argument<string> what = new("WHAT") { Description = "What was seen, in words." };
     private readonly Argument<string> severity = EntryOptions.OneOf("SEVERITY", "How much it matters; major and safety must be answered before the board is fit to run", Vocabulary.Severities);
 

@@ -17,8 +17,8 @@ internal sealed class WhyCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007, or the name of a lot in the drawer, such as L-012." };
-        var place = new Argument<string?>("PLACE") { Description = "A part or test point, such as C12; the whole board when not given.", DefaultValueFactory = _ => null };
+        var board = new Argument<string>("BOARD") { CompletionSources = { Completions.Boards }, Description = "The number of the board, such as SP-0007, or the name of a lot in the drawer, such as L-012." };
+        var place = new Argument<string?>("PLACE") { CompletionSources = { Completions.Places }, Description = "A part or test point, such as C12; the whole board when not given.", DefaultValueFactory = _ => null };
         var form = new Option<string>("--form") { Description = "How to write: text for people, json for programs.", DefaultValueFactory = _ => "text" };
         form.AcceptOnlyFromAmong("text", "json");
         var shared = new SharedOptions();

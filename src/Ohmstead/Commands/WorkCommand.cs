@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Globalization;
+using Ohmstead.Electronics.Methods;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Shapes;
 
@@ -9,7 +11,7 @@ internal sealed class WorkCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
     private readonly Argument<string> did = EntryOptions.OneOf("DID", "What was done", Vocabulary.Works);
-    private readonly Argument<string?> place = new("PLACE") { Description = "The part, or the place on the board; the whole board when not given.", DefaultValueFactory = _ => null };
+    private readonly Argument<string?> place = new("PLACE") { CompletionSources = { Completions.Places }, Description = "The part, or the place on the board; the whole board when not given.", DefaultValueFactory = _ => null };
     private readonly Option<string?> lot = new("--lot") { Description = "The lot that the new part came from." };
     private readonly Option<string[]> polarity = new("--polarity") { Description = "How the right way round was established, once for each way: " + string.Join(", ", Vocabulary.PolarityEvidence) + ".", AllowMultipleArgumentsPerToken = false };
     private readonly Option<string?> with = new("--with") { Description = "What it was done with." };
@@ -42,7 +44,7 @@ internal sealed class WorkCommand(Terminal terminal)
 
             var name = parsed.GetValue(place);
             var isPart = name is not null && board.Assessment.Place(name) is not null;
-            return options.Add(parsed, terminal, board, run, "work", _ =>
+            var exit = options.Add(parsed, terminal, board, run, "work", _ =>
             {
                 var said = new Dictionary<string, string?>(StringComparer.Ordinal)
                 {
@@ -61,8 +63,29 @@ internal sealed class WorkCommand(Terminal terminal)
                 };
                 return FlowText.MappingOf(BenchShape.Work.Keys.Select(key => (key.Name, said.GetValueOrDefault(key.Name))));
             });
+            if (exit == ExitCode.Clean)
+            {
+                TellMethod(parsed.GetValue(did)!, parsed.GetValue(with), parsed.GetValue(dry));
+            }
+
+            return exit;
         }));
         return command;
+    }
+
+    // What is usual for the way it was done, and what a wash needs before power.
+    private void TellMethod(string done, string? means, string? drying)
+    {
+        var method = means is null ? null : MethodCatalogue.In(means);
+        if (method is not null)
+        {
+            MethodCommand.Tell(terminal, method);
+        }
+
+        if (drying is null && (done == "washed" || (done == "cleaned" && method is { MustDry: true })))
+        {
+            terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  no drying time is written: {MethodCatalogue.DryAtRoomHours} h at room temperature is usual ('method drying'); --dry keeps a proof from being entered before it is over"));
+        }
     }
 
     private static string? Scalar(string? value) => value is null ? null : FlowText.Scalar(value);

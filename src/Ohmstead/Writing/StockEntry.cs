@@ -1,10 +1,8 @@
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Collections;
 using Ohmstead.Commands;
 using Ohmstead.Output;
 using Ohmstead.Records.Editing;
-using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Yaml;
 

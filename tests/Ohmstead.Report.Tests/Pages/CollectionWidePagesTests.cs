@@ -1,4 +1,3 @@
-using AngleSharp.Dom;
 using Ohmstead.Records.Findings;
 using Ohmstead.Report.Pages;
 

@@ -1,4 +1,3 @@
-using AngleSharp.Dom;
 using Ohmstead.Report.Tests.Pages;
 
 namespace Ohmstead.Report.Tests.Pictures;
@@ -8,7 +7,7 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
 {
     [Fact]
     public void Every_drawing_that_is_read_out_has_a_title_that_says_something() =>
-        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg[role=img]")), drawing => Assert.NotEmpty(drawing.Children.First().TextContent.Trim()));
+        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg[role=img]")), drawing => Assert.NotEmpty(drawing.Children[0].TextContent.Trim()));
 
     [Fact]
     public void Every_drawing_is_read_out_or_hidden_from_those_who_hear_the_page() =>

@@ -5,8 +5,6 @@ namespace Ohmstead.Tests.Story;
 /// <summary>The whole story of one new board, from taking in to proof, through the commands alone: each commit holds the facts of its step and nothing else.</summary>
 public sealed class WholeStoryTests
 {
-    private const string Board = "boards/SP-0021.md";
-
     [Fact]
     public void A_board_is_taken_in_made_safe_measured_mended_and_proved_and_every_commit_says_only_what_was_done()
     {

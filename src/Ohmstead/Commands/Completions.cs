@@ -1,0 +1,43 @@
+using System.CommandLine.Completions;
+using Ohmstead.Collections;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Writing;
+
+namespace Ohmstead.Commands;
+
+/// <summary>What a shell may offer where a board or a place is expected: the collection's own names.</summary>
+internal static class Completions
+{
+    /// <summary>The numbers of the boards, by their files: no record is read while somebody types.</summary>
+    public static IEnumerable<CompletionItem> Boards(CompletionContext context) =>
+        Folder(context) is { } folder ? CollectionFolder.Open(folder).Boards.Select(path => new CompletionItem(Path.GetFileNameWithoutExtension(path))) : [];
+
+    /// <summary>The parts and points of the board that was given.</summary>
+    public static IEnumerable<CompletionItem> Places(CompletionContext context)
+    {
+        if (Folder(context) is not { } folder || context.ParseResult.GetValue<string>("BOARD") is not { Length: > 0 } board)
+        {
+            return [];
+        }
+
+        // The day decides no name.
+        var run = new RunOptions(DateOnly.MinValue, IsThorough: false, Workers: 1, ReadingLimits.Usual) { ForStatistics = false };
+        var files = CollectionFolder.Open(folder);
+        return BoardFinder.IsLikely(files, board) && BoardFinder.Look(files, board, run).Found is { } found
+            ? found.Places.Select(place => new CompletionItem(place.Part.Ref.Value)).Concat(found.Points.Select(point => new CompletionItem(point.Name.Value)))
+            : [];
+    }
+
+    private static string? Folder(CompletionContext context)
+    {
+        try
+        {
+            return context.ParseResult.GetValue<string>("--in") is { } folder && Directory.Exists(folder) ? folder : null;
+        }
+        catch (InvalidOperationException)
+        {
+            // The command knows no folder, or what was typed so far is no value of it.
+            return null;
+        }
+    }
+}
