@@ -27,7 +27,7 @@ public sealed class Tag
     public static Tag Link { get; } = new("link", isBlock: true, isVoid: true);
 
     /// <summary>The style of a page that stands alone; only fixed bytes of the program go in, see <see cref="InlineStyle"/>.</summary>
-    public static Tag Style { get; } = new("style", isBlock: true);
+    internal static Tag Style { get; } = new("style", isBlock: true);
 
     /// <summary>The title of the page, or of a drawing.</summary>
     public static Tag Title { get; } = new("title", isBlock: true);

@@ -12,6 +12,7 @@ internal sealed class SheetCommand(Terminal terminal)
     public Command Build()
     {
         var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007." };
+        board.CompletionSources.Add(Completions.Boards);
         var paper = new Option<string>("--paper") { Description = "The paper it is printed on: A4 or Letter.", DefaultValueFactory = _ => Paper.A4.Name };
         paper.AcceptOnlyFromAmong([.. Paper.All.Select(size => size.Name)]);
         var to = new Option<string?>("--to") { Description = "The file to write; otherwise BOARD-sheet.html in this folder.", HelpName = "FILE" };
