@@ -15,6 +15,8 @@ internal static class CommandLine
           ohmstead check records                     check a whole collection
           ohmstead check records/boards/SP-0007.md   check one board
           ohmstead report records --to pages         check, and write the pages
+          ohmstead preview records --serve 8080      write the pages again at each save
+          ohmstead sheet SP-0007 --in records        a sheet to print and take to the bench
           ohmstead why SP-0007 C12 --in records      tell a verdict in full
           ohmstead families records                  tell which families of parts fail
           ohmstead enter SP-0007 C12 391uF 1.4ohm    enter a reading, and judge it
@@ -61,6 +63,8 @@ internal static class CommandLine
         {
             new CheckCommand(terminal).Build(),
             new ReportCommand(terminal, interruption).Build(),
+            new PreviewCommand(terminal, interruption).Build(),
+            new SheetCommand(terminal).Build(),
             new WhyCommand(terminal).Build(),
             new FamiliesCommand(terminal).Build(),
             new EnterCommand(terminal).Build(),

@@ -65,7 +65,15 @@ public interface IPictures
 
     /// <summary>The path of the picture in the same folder that was probably meant, or null.</summary>
     string? Near(string path);
+
+    /// <summary>Why a picture that is there cannot be shown, and what to do; null when nothing speaks against it.</summary>
+    PictureFault? Fault(string path);
 }
+
+/// <summary>Why a picture cannot be shown.</summary>
+/// <param name="Message">What was found and what was expected, on one line.</param>
+/// <param name="NextStep">What to do.</param>
+public sealed record PictureFault(string Message, string NextStep);
 
 /// <summary>What stands where a record says a picture is.</summary>
 public enum PictureState

@@ -28,6 +28,7 @@ public static class CheckCatalogue
         new OrderUnknown(),
         new PartUnknown(),
         new PhotographMissing(),
+        new PhotographUnreadable(),
         new PointLinkUnknown(),
         new PointUnknown(),
         new PolarityContradictsKind(),

@@ -9,4 +9,5 @@ internal static class AttributeBit
     public const ulong Source = 1UL << 51;
     public const ulong LabelledBy = 1UL << 52;
     public const ulong DescribedBy = 1UL << 53;
+    public const ulong Policy = 1UL << 54;
 }

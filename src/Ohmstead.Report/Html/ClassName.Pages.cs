@@ -127,6 +127,9 @@ public sealed partial class ClassName
     /// <summary>Photographs.</summary>
     public static ClassName Photos { get; } = new("photos");
 
+    /// <summary>Two photographs of one place, before and after.</summary>
+    public static ClassName Pair { get; } = new("pair");
+
     /// <summary>The foot of a page.</summary>
     public static ClassName Colophon { get; } = new("colophon");
 

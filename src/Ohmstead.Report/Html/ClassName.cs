@@ -5,7 +5,7 @@ namespace Ohmstead.Report.Html;
 /// <summary>A class name of the style sheet. The set is closed: no text of a record becomes one.</summary>
 public sealed partial class ClassName
 {
-    private ClassName(string name)
+    internal ClassName(string name)
     {
         Name = name;
         Bytes = Encoding.ASCII.GetBytes(name);

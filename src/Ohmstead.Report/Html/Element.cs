@@ -108,6 +108,22 @@ public readonly ref struct Element
         return this;
     }
 
+    /// <summary>Writes a style of the program as its content and ends it (<see cref="Tag.Style"/> only).</summary>
+    public void Rules(InlineStyle style)
+    {
+        writer.RequireTag(depth, Tag.Style);
+        writer.Unescaped(style.Bytes);
+        writer.Close(depth);
+    }
+
+    /// <summary>Says that the page loads nothing and follows that style alone (<see cref="Tag.Meta"/> only).</summary>
+    public Element Allowing(InlineStyle style)
+    {
+        writer.RequireTag(depth, Tag.Meta);
+        writer.Attribute(depth, AttributeBit.Policy, " http-equiv=\"Content-Security-Policy\" content=\""u8, style.Policy);
+        return this;
+    }
+
     /// <summary>Says which picture of the report is shown (<see cref="Tag.Img"/> only).</summary>
     public Element Showing(LocalLink file)
     {

@@ -100,6 +100,12 @@ public sealed class HtmlWriter
     /// <summary>Says that the page is complete.</summary>
     public void Finish() => Require(depth == 0, "An element is still open.");
 
+    internal void Unescaped(ReadOnlySpan<byte> bytes)
+    {
+        BeginContent();
+        buffer.Append(bytes);
+    }
+
     internal void RequireTag(int element, Tag tag) =>
         Require(depth == element && ReferenceEquals(open[depth - 1], tag), "Only a link leads somewhere, only a picture shows a file, only a symbol is a shape and only a use shows one.");
 

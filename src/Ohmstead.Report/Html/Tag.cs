@@ -26,6 +26,9 @@ public sealed class Tag
     /// <summary>The style sheet.</summary>
     public static Tag Link { get; } = new("link", isBlock: true, isVoid: true);
 
+    /// <summary>The style of a page that stands alone; only fixed bytes of the program go in, see <see cref="InlineStyle"/>.</summary>
+    internal static Tag Style { get; } = new("style", isBlock: true);
+
     /// <summary>The title of the page, or of a drawing.</summary>
     public static Tag Title { get; } = new("title", isBlock: true);
 

@@ -37,7 +37,7 @@ public static class BoardPage
         BenchLog.Write(html, board, working, anchors);
         Waits(html, board);
         Story(html, context, board);
-        Photographs(html, board);
+        Photographs.Write(html, context, board);
         working.Sources.Write(html);
         html.Open(Tag.P, ClassName.Fine).Text($"Record: {board.Board.Path}");
     }
@@ -161,23 +161,5 @@ public static class BoardPage
 
         using var entry = Entry.Open(html, "story", "In its keeper's words");
         StoryWriter.Write(html, new Story(board.Board.Body, "boards", new BoardStoryTargets(context, board)));
-    }
-
-    private static void Photographs(HtmlWriter html, BoardAssessment board)
-    {
-        var photos = board.Visits.SelectMany(visit => visit.Photos.Select(photo => (visit, photo))).Where(pair => PictureNames.IsSafe(pair.photo.File.Value)).ToArray();
-        if (photos.Length == 0)
-        {
-            return;
-        }
-
-        using var entry = Entry.Open(html, "photographs", "Photographs");
-        using var box = html.Open(Tag.Div, ClassName.Photos);
-        foreach (var (visit, photo) in photos)
-        {
-            using var figure = html.Open(Tag.Figure);
-            html.Open(Tag.Img).Showing(LocalLink.ToFile(photo.File.Value, 1)).With(TextAttribute.Alt, photo.Shows.Value).With(FixedAttribute.LazyLoading).Close();
-            html.Open(Tag.FigCaption).Text($"{visit.Date.Text}: {photo.Shows.Value}");
-        }
     }
 }

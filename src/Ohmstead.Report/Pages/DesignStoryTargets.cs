@@ -18,5 +18,5 @@ internal sealed class DesignStoryTargets(ReportContext context, DesignUnits desi
     public LocalLink? File(string path, string? place) => context.PageOf(path);
 
     /// <inheritdoc/>
-    public LocalLink? Picture(string path) => PictureNames.IsSafe(path) ? LocalLink.ToFile(path, 1) : null;
+    public LocalLink? Picture(string path) => context.PictureOf(path);
 }

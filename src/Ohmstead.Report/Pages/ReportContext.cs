@@ -22,11 +22,17 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     /// <summary>The names of the checks that have a page.</summary>
     public IReadOnlySet<string> Checks { get; init; } = FrozenSet<string>.Empty;
 
+    /// <summary>The pictures of the report; null when it has none.</summary>
+    public IReportPictures? Pictures { get; init; }
+
     /// <summary>What to buy, when it was worked out already.</summary>
     public IReadOnlyList<BuyingLine>? Buying { get; init; }
 
     /// <summary>Files beside the pages that hold the same for programs, told in the head and the foot of every page.</summary>
     public IReadOnlyList<Alternate> Beside { get; init; } = [];
+
+    /// <summary>The picture of the report that stands for a picture of the collection, seen from a page one folder below the root; null when it is not shown.</summary>
+    internal LocalLink? PictureOf(string path) => PictureNames.IsSafe(path) && Pictures?.Of(path) is { } shown ? LocalLink.ToFile(shown.Large.Path, 1) : null;
 
     /// <summary>The page that stands for a record of the collection; null when there is none.</summary>
     /// <param name="record">The path of the record.</param>

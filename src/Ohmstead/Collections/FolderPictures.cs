@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Pictures;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Collections;
@@ -8,6 +9,8 @@ namespace Ohmstead.Collections;
 internal sealed class FolderPictures(string root) : IPictures
 {
     private readonly ConcurrentDictionary<string, PictureState> known = new(StringComparer.Ordinal);
+
+    private readonly ConcurrentDictionary<string, PictureFault?> faults = new(StringComparer.Ordinal);
 
     /// <inheritdoc/>
     public PictureState At(string path) => known.GetOrAdd(path, Look);
@@ -22,6 +25,18 @@ internal sealed class FolderPictures(string root) : IPictures
             ? folder + name
             : null;
     }
+
+    /// <inheritdoc/>
+    public PictureFault? Fault(string path) => faults.GetOrAdd(path, Open);
+
+    private PictureFault? Open(string path)
+    {
+        using var file = new FileStream(Path.Combine(root, path), FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 512);
+        return PictureLimits.Usual.Read(file, path).Is(out _, out var why) ? null : FaultOf(why);
+    }
+
+    /// <summary>A fault with what to do about it.</summary>
+    public static PictureFault FaultOf(string why) => new(why, "save it again as a PNG or JPEG picture of usual size, under a name that says which");
 
     private PictureState Look(string path)
     {

@@ -10,6 +10,7 @@ internal sealed class Interruption : IDisposable
     private readonly List<PosixSignalRegistration> registrations = [];
     private Action? takeBack;
     private int asked;
+    private volatile bool isWayOut;
 
     /// <summary>Listens for the signals that end a process.</summary>
     public static Interruption OfProcess()
@@ -26,6 +27,9 @@ internal sealed class Interruption : IDisposable
     /// <summary>Says how to take back what is half done; null when nothing is.</summary>
     public void TakeBackBy(Action? how) => Volatile.Write(ref takeBack, how);
 
+    /// <summary>Says that Ctrl-C is how the command is meant to end: then the exit code is that of a command that did what it was asked.</summary>
+    public void IsWayOut() => isWayOut = true;
+
     /// <inheritdoc/>
     public void Dispose() => registrations.ForEach(registration => registration.Dispose());
 
@@ -39,6 +43,6 @@ internal sealed class Interruption : IDisposable
 
         context.Cancel = true;
         Volatile.Read(ref takeBack)?.Invoke();
-        Environment.Exit(exitCode);
+        Environment.Exit(isWayOut && context.Signal == PosixSignal.SIGINT ? ExitCode.Clean : exitCode);
     }
 }

@@ -2,6 +2,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Writing;
 
@@ -19,7 +20,7 @@ internal static class BoardFinder
         var (found, result) = Look(files, number, options);
         if (found is not null)
         {
-            return new(files.Only([found.Board.Path]), found, result.Findings);
+            return new(files.Only([found.Board.Path]), found, result.Findings) { Collection = result.Workshop.Collection };
         }
 
         var near = Nearest.To(number, result.Boards.Select(summary => summary.Id.Value));
@@ -56,4 +57,8 @@ internal static class BoardFinder
 /// <param name="Files">The collection, with this board alone.</param>
 /// <param name="Assessment">The board.</param>
 /// <param name="Findings">What the run found.</param>
-internal sealed record FoundBoard(CollectionFolder Files, BoardAssessment Assessment, IReadOnlyList<Finding> Findings);
+internal sealed record FoundBoard(CollectionFolder Files, BoardAssessment Assessment, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>What the collection says about itself.</summary>
+    public required CollectionFile Collection { get; init; }
+}

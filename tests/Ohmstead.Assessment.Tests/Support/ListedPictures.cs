@@ -18,6 +18,13 @@ internal sealed class ListedPictures(IReadOnlySet<string> present) : IPictures
         return Nearest.To(path[folder.Length..], names) is { } near ? folder + near : null;
     }
 
+    // A case says by the name of a picture what is the matter with it.
+    public PictureFault? Fault(string path) => Path.GetFileNameWithoutExtension(path) switch
+    {
+        "cut" => new("it ends before the picture does", "take it from the camera again"),
+        _ => null,
+    };
+
     public PictureState At(string path) =>
         path.Split('/').Contains("..", StringComparer.Ordinal) ? PictureState.Outside
         : !present.Contains(path) ? PictureState.Missing

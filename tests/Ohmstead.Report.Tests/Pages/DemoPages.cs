@@ -39,7 +39,7 @@ public sealed class DemoPages : IDisposable
         BoardAssessment[] boards = [.. In("boards").Select(path => assessor.Assess(Read(path, FileForm.Markdown, FileBinding.Board)))];
         BoardSummary[] summaries = [.. boards.Select(board => BoardSummary.Of(board))];
         var checks = Checks();
-        var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0") { Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)), Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal), Commit = "0123abc" };
+        var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0") { Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)), Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal), Commit = "0123abc", Pictures = new InventedPictures() };
 
         var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
         pages[FamiliesPage.PathName] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));
@@ -114,5 +114,7 @@ public sealed class DemoPages : IDisposable
         public PictureState At(string path) => PictureState.Present;
 
         public string? Near(string path) => null;
+
+        public PictureFault? Fault(string path) => null;
     }
 }

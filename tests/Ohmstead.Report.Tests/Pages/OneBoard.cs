@@ -22,7 +22,7 @@ internal static class OneBoard
         var read = FileBinding.Board("boards/X-1.md", new YamlNodeReader().Read("boards/X-1.md", Encoding.UTF8.GetBytes(record), FileForm.Markdown, ReadingLimits.Usual));
         Assert.Empty(read.Findings);
         using var buffer = new PageBuffer();
-        BoardPage.Write(buffer, new ReportContext(workshop, new HashSet<string>(StringComparer.Ordinal), Today, "0.0.0"), new Assessor(workshop).Assess(read.File!));
+        BoardPage.Write(buffer, new ReportContext(workshop, new HashSet<string>(StringComparer.Ordinal), Today, "0.0.0") { Pictures = new InventedPictures() }, new Assessor(workshop).Assess(read.File!));
         return buffer.Written.ToArray();
     }
 

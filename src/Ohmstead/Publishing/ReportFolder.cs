@@ -1,7 +1,8 @@
 using System.Collections.Concurrent;
+using System.Collections.Frozen;
 using Ohmstead.Output;
 
-namespace Ohmstead.Collections;
+namespace Ohmstead.Publishing;
 
 /// <summary>The folder that pages are written to: the old report stays whole until the new one is complete. Only what changed is written; only files that this program wrote are ever taken away.</summary>
 /// <remarks>New pages wait in a folder of their own inside, on the same disk, and are renamed into place at the end.</remarks>
@@ -19,11 +20,11 @@ internal sealed class ReportFolder : IDisposable
     private readonly ReaderWriterLockSlim gate = new();
     private readonly FileStream ours;
     private readonly string waiting;
-    private readonly string[] before;
+    private readonly FrozenSet<string> before;
     private readonly bool isNew;
     private volatile bool isClosed;
 
-    private ReportFolder(string root, string[] before, bool isNew, FileStream ours)
+    private ReportFolder(string root, FrozenSet<string> before, bool isNew, FileStream ours)
     {
         Root = root;
         waiting = Path.Combine(root, WaitingName);
@@ -34,6 +35,9 @@ internal sealed class ReportFolder : IDisposable
 
     /// <summary>The folder, absolute, links resolved.</summary>
     public string Root { get; }
+
+    /// <summary>The files that the last run wrote into a folder; none when it is no report.</summary>
+    public static string[] FilesOf(string root) => File.Exists(Path.Combine(root, ListName)) ? File.ReadAllLines(Path.Combine(root, ListName)) : [];
 
     /// <summary>How many files are new or changed.</summary>
     public int Written => files.Values.Count(isWritten => isWritten);
@@ -48,8 +52,7 @@ internal sealed class ReportFolder : IDisposable
         var wasThere = Directory.Exists(root);
         var below = Path.Combine(root, WaitingName);
         Directory.CreateDirectory(below);
-        var list = Path.Combine(root, ListName);
-        return new(root, File.Exists(list) ? File.ReadAllLines(list) : [], !wasThere, Take(Path.Combine(below, "lock"), root));
+        return new(root, FilesOf(root).ToFrozenSet(StringComparer.Ordinal), !wasThere, Take(Path.Combine(below, "lock"), root));
     }
 
     /// <summary>Why pages must not be written into a folder, or null: it must be empty, new or ours, and must not be or hold the collection.</summary>
@@ -141,6 +144,9 @@ internal sealed class ReportFolder : IDisposable
             gate.ExitReadLock();
         }
     }
+
+    /// <summary>A file that the last run wrote, as it is now; null when it wrote none of that name or it is gone.</summary>
+    public byte[]? Kept(string path) => before.Contains(path) && File.Exists(Path.Combine(Root, path)) ? File.ReadAllBytes(Path.Combine(Root, path)) : null;
 
     /// <summary>Puts everything in place, takes away pages of boards that are gone, and keeps the list of what is ours.</summary>
     public void Finish()

@@ -1,0 +1,62 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>The photographs of a board: those of a place before and after its work side by side, then all others in order of time.</summary>
+internal static class Photographs
+{
+    /// <summary>Writes the section; nothing when there is no photograph that can be shown.</summary>
+    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board)
+    {
+        DatedPhoto[] photos =
+        [
+            .. from indexed in board.Visits.Select((visit, order) => (visit, order))
+               from photo in indexed.visit.Photos
+               where PictureNames.IsSafe(photo.File.Value)
+               let shown = context.Pictures?.Of(photo.File.Value)
+               where shown is not null
+               select new DatedPhoto(indexed.visit, indexed.order, photo, shown),
+        ];
+        if (photos.Length == 0)
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "photographs", "Photographs");
+        var pairs = PhotoPairs.Of(board, photos);
+        foreach (var pair in pairs)
+        {
+            html.Open(Tag.H3).Text($"{pair.Place}, {pair.Earlier.Visit.Date.Text} beside {pair.Later.Visit.Date.Text}");
+            html.Open(Tag.P, ClassName.Fine).Text($"Work there from the one to the other: {string.Join(", ", PhotoPairs.WorkDays(board, pair))}.");
+            using var beside = html.Open(Tag.Div, ClassName.Pair);
+            One(html, pair.Earlier);
+            One(html, pair.Later);
+        }
+
+        var others = photos.Except(pairs.SelectMany(pair => new[] { pair.Earlier, pair.Later })).ToArray();
+        if (others.Length == 0)
+        {
+            return;
+        }
+
+        using var box = html.Open(Tag.Div, ClassName.Photos);
+        foreach (var photo in others)
+        {
+            One(html, photo);
+        }
+    }
+
+    private static void One(HtmlWriter html, DatedPhoto photo)
+    {
+        using var figure = html.Open(Tag.Figure);
+        using (html.Open(Tag.A).To(LocalLink.ToFile(photo.Shown.Large.Path, 1)))
+        {
+            var small = photo.Shown.Small;
+            html.Open(Tag.Img).Showing(LocalLink.ToFile(small.Path, 1)).With(TextAttribute.Alt, photo.Photo.Shows.Value)
+                .With(NumberAttribute.Width, small.Width).With(NumberAttribute.Height, small.Height).With(FixedAttribute.LazyLoading).Close();
+        }
+
+        html.Open(Tag.FigCaption).Text($"{photo.Visit.Date.Text}: {photo.Photo.Shows.Value}");
+    }
+}

@@ -1,0 +1,37 @@
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Sheets;
+
+/// <summary>The class names of a bench sheet.</summary>
+internal static class SheetClass
+{
+    /// <summary>The number of the board.</summary>
+    public static ClassName Number { get; } = new("number");
+
+    /// <summary>A line of facts or of words to be written behind.</summary>
+    public static ClassName Line { get; } = new("line");
+
+    /// <summary>A place to write on.</summary>
+    public static ClassName Blank { get; } = new("blank");
+
+    /// <summary>A narrow place to write on.</summary>
+    public static ClassName Short { get; } = new("short");
+
+    /// <summary>A box to tick, with its word.</summary>
+    public static ClassName Tick { get; } = new("tick");
+
+    /// <summary>What can hurt.</summary>
+    public static ClassName Caution { get; } = new("caution");
+
+    /// <summary>A limit or a name that is never broken over lines.</summary>
+    public static ClassName Whole { get; } = new("whole");
+
+    /// <summary>A cell that is left for writing in.</summary>
+    public static ClassName Write { get; } = new("write");
+
+    /// <summary>Ruled room for notes.</summary>
+    public static ClassName Ruled { get; } = new("ruled");
+
+    /// <summary>Small print.</summary>
+    public static ClassName Fine { get; } = new("fine");
+}

@@ -1,0 +1,52 @@
+using System.CommandLine;
+using Ohmstead.Output;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Sheets;
+using Ohmstead.Writing;
+
+namespace Ohmstead.Commands;
+
+/// <summary>Writes a sheet to take to the bench on paper.</summary>
+internal sealed class SheetCommand(Terminal terminal)
+{
+    public Command Build()
+    {
+        var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007." };
+        board.CompletionSources.Add(Completions.Boards);
+        var paper = new Option<string>("--paper") { Description = "The paper it is printed on: A4 or Letter.", DefaultValueFactory = _ => Paper.A4.Name };
+        paper.AcceptOnlyFromAmong([.. Paper.All.Select(size => size.Name)]);
+        var to = new Option<string?>("--to") { Description = "The file to write; otherwise BOARD-sheet.html in this folder.", HelpName = "FILE" };
+        var shared = new SharedOptions();
+        var command = new Command(
+            "sheet",
+            """
+            Write a sheet for the bench, one page file to print: cautions, limits worked out beforehand, room to write.
+
+            Examples:
+              ohmstead sheet SP-0007 --in records
+              ohmstead sheet SP-0007 --paper Letter --to sheet.html
+            """) { board, paper, to, shared.Folder, shared.AsOf };
+        command.SetAction(parsed =>
+        {
+            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is null
+                || BoardFinder.Find(parsed.GetValue(shared.Folder)!, parsed.GetValue(board)!, options, terminal.Error) is not { } found)
+            {
+                return ExitCode.Usage;
+            }
+
+            var file = parsed.GetValue(to) ?? Path.GetFileNameWithoutExtension(found.Assessment.Board.Path) + "-sheet.html";
+            if (Path.GetExtension(file) is not (".html" or ".htm"))
+            {
+                terminal.Error.WriteLine($"'{Printable.Of(file)}' does not end in .html; a sheet is a page file");
+                return ExitCode.Usage;
+            }
+
+            using var buffer = new PageBuffer();
+            BenchSheet.Write(buffer, found.Assessment, Paper.All.First(size => size.Name == parsed.GetValue(paper)), options.Today, found.Collection);
+            File.WriteAllBytes(file, buffer.Written);
+            terminal.Out.WriteLine($"wrote {Printable.Of(file)}, ready to print on {parsed.GetValue(paper)}");
+            return ExitCode.Clean;
+        });
+        return command;
+    }
+}

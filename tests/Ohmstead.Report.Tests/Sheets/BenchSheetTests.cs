@@ -1,0 +1,132 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.RegularExpressions;
+using AngleSharp.Dom;
+using AngleSharp.Html.Parser;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Binding;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Sheets;
+using Ohmstead.Yaml;
+
+namespace Ohmstead.Report.Tests.Sheets;
+
+public sealed partial class BenchSheetTests
+{
+    private const string Supply =
+        """
+        ---
+        board: X-1
+        title: Bench supply
+        format: 1
+        parts:
+          - { ref: C1, kind: aluminium electrolytic, capacitance: 2200 µF, tolerance: ±20 %, rated_voltage: 40 V }
+          - { ref: R1, kind: carbon film resistor, resistance: 1 kΩ, tolerance: ±5 % }
+        points:
+          - { point: +12V, measures: voltage, nominal: 12 V, tolerance: ±5 %, ripple_limit: 50 mV, required: yes }
+          - { point: lamp, measures: result }
+        hazards:
+          - { hazard: charged capacitor, at: C1, voltage: 325 V, capacitance: 2200 µF, bleed: 100 kΩ }
+        bench:
+          - date: 2026-11-24
+            by: RK
+            work:
+              - { at: J1, did: cleaned, with: isopropanol, dry: 48 h }
+        waiting:
+          - { since: 2026-11-20, for: a fuse, blocks: power }
+        ---
+
+        """;
+
+    private static readonly DateOnly Today = new(2026, 11, 25);
+
+    [Fact]
+    public void What_can_hurt_comes_before_everything_else_and_a_figure_is_no_permission()
+    {
+        var body = Sheet(Supply).Body!;
+        var caution = body.QuerySelector(".caution")!;
+        Assert.True(caution.Index() < body.QuerySelector("table")!.Index());
+        // t = RC ln(U/60 V) = 100 kΩ × 2200 µF × ln(325/60) = 371.7 s, worked by hand.
+        Assert.Contains("372 s", caution.TextContent, StringComparison.Ordinal);
+        Assert.Contains("defer to local codes", caution.TextContent, StringComparison.Ordinal);
+    }
+
+    // 2200 µF ±20 % ends at exactly 1760 µF and 2640 µF; 1 kΩ ±5 % at 950 Ω and 1.05 kΩ; 12 V ±5 % at 11.4 V and 12.6 V.
+    [Theory]
+    [InlineData("C1", "1760 µF … 2640 µF")]
+    [InlineData("R1", "950 Ω … 1.05 kΩ")]
+    [InlineData("+12V", "11.4 V … 12.6 V")]
+    [InlineData("+12V", "at most 50 mV")]
+    public void The_limits_are_worked_out_beforehand_with_room_for_the_reading(string place, string limit)
+    {
+        var rows = Sheet(Supply).QuerySelectorAll("tbody").First(body => body.QuerySelector("th")!.TextContent.StartsWith(place, StringComparison.Ordinal)).QuerySelectorAll("tr");
+        var row = Assert.Single(rows, row => row.TextContent.Contains(limit, StringComparison.Ordinal));
+        Assert.Equal(string.Empty, row.QuerySelector("td.write")!.TextContent);
+    }
+
+    [Fact]
+    public void A_polarised_part_has_a_box_for_each_way_of_evidence_and_none_for_the_print()
+    {
+        var ways = Sheet(Supply).QuerySelectorAll("table[aria-label^='Which way round'] .tick").Select(tick => tick.TextContent);
+        Assert.Equal(["schematic", "continuity to ground plane", "measured in circuit", "photograph before removal", "other unit"], ways);
+    }
+
+    [Theory]
+    [InlineData(25, true)]
+    [InlineData(26, false)]
+    public void A_wash_of_two_days_ago_is_dry_and_one_of_yesterday_is_not(int day, bool isDrying)
+    {
+        var text = Sheet(Supply, new DateOnly(2026, 11, day)).Body!.TextContent;
+        Assert.Equal(isDrying, text.Contains("Still drying: J1, wet on 2026-11-24, to dry for 48 h; no power before 2026-11-26.", StringComparison.Ordinal));
+        Assert.Contains("for a fuse", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void It_stands_alone_and_follows_no_style_but_its_own()
+    {
+        var page = Sheet(Supply);
+        Assert.Empty(page.QuerySelectorAll("script, link, img, iframe, object, [src], [href], [style]"));
+        var style = page.QuerySelector("style")!.TextContent;
+        Assert.DoesNotContain("url(", style, StringComparison.Ordinal);
+        Assert.DoesNotContain("@import", style, StringComparison.Ordinal);
+        var policy = page.QuerySelector("meta[http-equiv='Content-Security-Policy']")!.GetAttribute("content");
+        Assert.Equal($"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)))}'", policy);
+    }
+
+    [Fact]
+    public void It_styles_every_class_that_it_uses()
+    {
+        var page = Sheet(Supply);
+        var styled = Selector().Matches(page.QuerySelector("style")!.TextContent).Select(match => match.Groups["name"].Value).ToHashSet(StringComparer.Ordinal);
+        Assert.Subset(styled, page.All.SelectMany(element => element.ClassList).ToHashSet(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Words_of_a_record_stay_words()
+    {
+        var page = Sheet(Supply.Replace("title: Bench supply", "title: \"</style><script>alert(1)</script>\"", StringComparison.Ordinal));
+        Assert.Empty(page.QuerySelectorAll("script"));
+        Assert.Contains("<script>alert(1)</script>", page.QuerySelector("h1")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Each_paper_is_named_to_the_printer()
+    {
+        Assert.Contains("size: A4", Sheet(Supply).QuerySelector("style")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("size: letter", Sheet(Supply, paper: Paper.Letter).QuerySelector("style")!.TextContent, StringComparison.Ordinal);
+    }
+
+    private static IDocument Sheet(string record, DateOnly? today = null, Paper? paper = null)
+    {
+        var read = FileBinding.Board("boards/X-1.md", new YamlNodeReader().Read("boards/X-1.md", Encoding.UTF8.GetBytes(record), FileForm.Markdown, ReadingLimits.Usual));
+        Assert.Empty(read.Findings);
+        using var buffer = new PageBuffer();
+        BenchSheet.Write(buffer, new Assessor(Workshop.Empty).Assess(read.File!), paper ?? Paper.A4, today ?? Today, Workshop.Empty.Collection);
+        return new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(Encoding.UTF8.GetString(buffer.Written));
+    }
+
+    [GeneratedRegex(@"\.(?<name>[a-z]+)(?=[ ,:{.])", RegexOptions.ExplicitCapture)]
+    private static partial Regex Selector();
+}
