@@ -104,18 +104,19 @@ public sealed class SortingTests(ReportFixture report)
             async () => {
               const times = [], heads = [...document.querySelectorAll("table[aria-label='All boards'] th button")];
               for (const head of [heads[1], heads[0], heads[3]]) {
+                // The layout of what came before is not counted, that of what comes is.
+                document.body.offsetHeight;
                 const start = performance.now();
                 const done = new Promise(then => addEventListener("hashchange", then, { once: true }));
                 head.click();
                 await done;
-                times.push(performance.now() - start);
-                await new Promise(requestAnimationFrame);
+                document.body.offsetHeight;
                 times.push(performance.now() - start);
               }
               return times;
             }
             """);
-        TestContext.Current.TestOutputHelper?.WriteLine("10,000 rows by state, by name, by number, each until sorted and until the next frame, in ms: " + string.Join(", ", took.Select(time => time.ToString("0", System.Globalization.CultureInfo.InvariantCulture))));
+        TestContext.Current.TestOutputHelper?.WriteLine("10,000 rows by state, by name, by number, each sorted and laid out, in ms: " + string.Join(", ", took.Select(time => time.ToString("0", System.Globalization.CultureInfo.InvariantCulture))));
         await Assertions.Expect(Boards(view).Locator("th", new() { HasText = "Inside" })).ToHaveAttributeAsync("aria-sort", "ascending");
         Assert.Equal(Enumerable.Range(0, 10_000), await ColumnAsync(view, 3));
     }

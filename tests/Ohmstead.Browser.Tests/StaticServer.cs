@@ -47,17 +47,17 @@ internal sealed class StaticServer : IAsyncDisposable
     {
         for (var port = 41_000; ; port++)
         {
-            var listener = new HttpListener();
+            var free = new HttpListener();
             var root = new Uri($"http://127.0.0.1:{port}/a/b/");
-            listener.Prefixes.Add($"http://127.0.0.1:{port}/");
+            free.Prefixes.Add($"http://127.0.0.1:{port}/");
             try
             {
-                listener.Start();
-                return new(listener, folder, policy, root);
+                free.Start();
+                return new(free, folder, policy, root);
             }
             catch (HttpListenerException) when (port < 42_000)
             {
-                listener.Close();
+                free.Close();
             }
         }
     }

@@ -90,11 +90,13 @@
       const column = keys.indexOf(isDown ? by.slice(1) : by);
       for (const { body, rows, head, rest } of groups) {
         const all = column < 0 ? rows : sorted(rows, column, isDown);
-        const moved = document.createDocumentFragment();
+        // Rows taken one by one out of a table that is shown cost a browser seconds; taken away whole it costs little.
+        const after = body.nextSibling;
+        body.remove();
         for (const row of [...head ? [head] : [], ...all, ...rest]) {
-          moved.append(row);
+          body.append(row);
         }
-        body.append(moved);
+        table.insertBefore(body, after);
       }
       heads.forEach((head, place) => {
         if (place === column) {

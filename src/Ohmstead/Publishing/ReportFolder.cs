@@ -240,12 +240,12 @@ internal sealed class ReportFolder : IDisposable
 
         using var old = info.OpenRead();
         started.Position = 0;
-        Span<byte> before = stackalloc byte[4096];
+        Span<byte> then = stackalloc byte[4096];
         Span<byte> now = stackalloc byte[4096];
         int read;
-        while ((read = old.ReadAtLeast(before, before.Length, throwOnEndOfStream: false)) > 0)
+        while ((read = old.ReadAtLeast(then, then.Length, throwOnEndOfStream: false)) > 0)
         {
-            if (started.ReadAtLeast(now, read, throwOnEndOfStream: false) != read || !before[..read].SequenceEqual(now[..read]))
+            if (started.ReadAtLeast(now, read, throwOnEndOfStream: false) != read || !then[..read].SequenceEqual(now[..read]))
             {
                 return false;
             }
