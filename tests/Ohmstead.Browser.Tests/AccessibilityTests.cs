@@ -73,6 +73,31 @@ public sealed class AccessibilityTests(ReportFixture report)
         Complaint.None(violations);
     }
 
+    [Theory]
+    [InlineData(ColorScheme.Light, 1280)]
+    [InlineData(ColorScheme.Dark, 320)]
+    public async Task A_page_that_is_sorted_filtered_and_searched_breaks_no_rule_of_axe(ColorScheme colours, int width)
+    {
+        await using var view = await report.ViewAsync(width, colours, scripts: true);
+        await view.OpenAsync(report.Index, "#find=sp&all-boards.by=-state&all-boards.only=fit");
+        await Assertions.Expect(view.Page.GetByRole(AriaRole.Search).Locator("ol a").First).ToBeVisibleAsync();
+        var result = await view.Page.RunAxe();
+        Complaint.None(result.Violations.SelectMany(violation => violation.Nodes.Select(node => Told(report.Index, violation, node))));
+    }
+
+    // WCAG 2.2, 1.4.4 Resize Text: a screen of 1280 pixels at 200 % has room for 640.
+    [Fact]
+    public async Task At_twice_the_size_no_kind_of_page_breaks_a_rule_of_axe()
+    {
+        var violations = new List<string>();
+        foreach (var page in new[] { report.Index, report.LongestBoard, report.LongestDesign, report.Pages.Single(page => page.Name == "findings.html") })
+        {
+            violations.AddRange(await ViolationsAsync(page, ColorScheme.Light, 640));
+        }
+
+        Complaint.None(violations);
+    }
+
     private async Task<IReadOnlyList<string>> ViolationsAsync(ReportPage page, ColorScheme colours, int width)
     {
         await using var view = await report.ViewAsync(width, colours, scripts: true);

@@ -31,4 +31,28 @@ public sealed class PrintTests(ReportFixture report)
         Assert.NotEqual(0, await view.Page.Locator("[id^='part-']").CountAsync());
         Complaint.None(hidden);
     }
+
+    // CSS 2.2, 13.3 and 17.2: the head of a table comes again on each sheet, and a row stays whole.
+    [Fact]
+    public async Task Heads_come_again_on_every_sheet_and_no_row_is_broken_over_two()
+    {
+        await using var view = await report.ViewAsync(scripts: true);
+        foreach (var page in new[] { report.Index, report.LongestBoard })
+        {
+            await view.OpenAsync(page);
+            await view.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
+            Assert.Equal(["table-header-group"], await view.Page.EvaluateAsync<string[]>("() => [...new Set([...document.querySelectorAll('main thead')].map(head => getComputedStyle(head).display))]"));
+            Assert.Equal(["avoid"], await view.Page.EvaluateAsync<string[]>("() => [...new Set([...document.querySelectorAll('main tr')].map(row => getComputedStyle(row).breakInside))]"));
+        }
+    }
+
+    [Fact]
+    public async Task Fields_to_type_into_are_not_printed()
+    {
+        await using var view = await report.ViewAsync(scripts: true);
+        await view.OpenAsync(report.Index);
+        await view.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
+        Assert.NotEqual(0, await view.Page.Locator("input").CountAsync());
+        Assert.Equal(0, await view.Page.Locator("input:visible").CountAsync());
+    }
 }

@@ -18,6 +18,9 @@ public sealed class ReportFixture : IAsyncLifetime
     /// <summary>All pages, the index first.</summary>
     public IReadOnlyList<ReportPage> Pages { get; private set; } = [];
 
+    /// <summary>The folder of the report.</summary>
+    public string Folder => folder;
+
     /// <summary>The index.</summary>
     public ReportPage Index => Pages[0];
 
@@ -59,7 +62,9 @@ public sealed class ReportFixture : IAsyncLifetime
     /// <param name="width">Width of the window in CSS pixels.</param>
     /// <param name="colours">Light or dark.</param>
     /// <param name="scripts">False for a browser with scripts switched off.</param>
-    internal async Task<View> ViewAsync(int width = 1280, ColorScheme colours = ColorScheme.Light, bool scripts = false)
+    /// <param name="strict">True for a browser that keeps to the policy of the pages and may ask a server of the test.</param>
+    /// <param name="motion">Whether the person wants less of it.</param>
+    internal async Task<View> ViewAsync(int width = 1280, ColorScheme colours = ColorScheme.Light, bool scripts = false, bool strict = false, ReducedMotion motion = ReducedMotion.NoPreference)
     {
         var context = await browser!.NewContextAsync(new()
         {
@@ -67,8 +72,9 @@ public sealed class ReportFixture : IAsyncLifetime
             ColorScheme = colours,
             JavaScriptEnabled = scripts,
             // The tools of a test are scripts of its own, which a strict policy of the page would refuse.
-            BypassCSP = scripts,
-            Offline = true,
+            BypassCSP = scripts && !strict,
+            Offline = !strict,
+            ReducedMotion = motion,
         });
         context.SetDefaultTimeout(Patience);
         return new View(context, await context.NewPageAsync());

@@ -9,7 +9,9 @@ internal sealed class View(IBrowserContext context, IPage page) : IAsyncDisposab
     public IPage Page => page;
 
     /// <summary>Opens a page.</summary>
-    public Task OpenAsync(ReportPage wanted) => page.GotoAsync(wanted.Address.AbsoluteUri, new() { WaitUntil = WaitUntilState.Load });
+    /// <param name="wanted">The page.</param>
+    /// <param name="fragment">What follows its address, from the hash on.</param>
+    public Task OpenAsync(ReportPage wanted, string fragment = "") => page.GotoAsync(wanted.Address.AbsoluteUri + fragment, new() { WaitUntil = WaitUntilState.Load });
 
     /// <summary>Opens a page and tells what the browser complained of, and what was asked for beyond the report's folder.</summary>
     public async Task<IReadOnlyList<string>> ComplaintsAsync(ReportPage wanted, Uri folder)

@@ -59,6 +59,12 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     /// <summary>The serial number, or null.</summary>
     public string? Serial { get; init; }
 
+    /// <summary>The maker that its own record names, or null.</summary>
+    public string? Maker { get; init; }
+
+    /// <summary>The names of the parts in its own list, in order of that list.</summary>
+    public IReadOnlyList<string> OwnParts { get; init; } = [];
+
     /// <summary>The revision, or null.</summary>
     public string? Revision { get; init; }
 
@@ -85,6 +91,9 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
         Families = forStatistics ? BoardFamilies.Of(board) : [],
         Lives = forStatistics ? [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()] : [],
         Serial = board.Board.Serial?.Value,
+        Maker = board.Board.Maker?.Value,
+        // Thousands of boards name the same few hundred places.
+        OwnParts = forStatistics ? [.. board.Board.Parts.Select(part => string.Intern(part.Ref.Value))] : [],
         Revision = board.Board.Revision?.Value,
     };
 }

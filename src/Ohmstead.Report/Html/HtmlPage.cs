@@ -6,7 +6,16 @@ namespace Ohmstead.Report.Html;
 /// <param name="Language">The language of the page, such as <c>en</c>.</param>
 public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Language = "en")
 {
-    /// <summary>Writes the whole page. The page forbids itself scripts, frames and everything from elsewhere.</summary>
+    /// <summary>The script beside the pages, or null. The page is whole without it.</summary>
+    public LocalLink? Script { get; init; }
+
+    /// <summary>Files beside the pages that hold the same for programs.</summary>
+    public IReadOnlyList<Alternate> Alternates { get; init; } = [];
+
+    /// <summary>How many folders below the root of the report the page stands.</summary>
+    public int LevelsUp { get; init; }
+
+    /// <summary>Writes the whole page. The page forbids itself frames, everything from elsewhere, and any script but the file beside it.</summary>
     /// <param name="buffer">Where to; it is emptied first.</param>
     /// <param name="content">What the page is about, handed to <paramref name="body"/>.</param>
     /// <param name="body">Writes what stands in the body.</param>
@@ -37,5 +46,14 @@ public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Languag
         html.Open(Tag.Meta).With(FixedAttribute.ColorScheme).Close();
         html.Open(Tag.Title).Text(Title);
         html.Open(Tag.Link).StyleSheet(StyleSheet).Close();
+        for (var other = 0; other < Alternates.Count; other++)
+        {
+            html.Alternate(Alternates[other], LevelsUp);
+        }
+
+        if (Script is not null)
+        {
+            html.Script(Script);
+        }
     }
 }

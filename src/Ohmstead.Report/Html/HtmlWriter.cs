@@ -75,6 +75,28 @@ public sealed class HtmlWriter
         buffer.Append("<!DOCTYPE html>\n"u8);
     }
 
+    /// <summary>Runs a script that lies beside the pages, once the page is there. No element can hold one.</summary>
+    internal void Script(LocalLink file)
+    {
+        BeginContent();
+        buffer.Append("<script src=\""u8);
+        VisibleText.Write(buffer, file.Encoded);
+        buffer.Append("\" defer></script>\n"u8);
+    }
+
+    /// <summary>Leads to a file that holds the same for programs.</summary>
+    internal void Alternate(Alternate other, int levelsUp)
+    {
+        BeginContent();
+        buffer.Append("<link rel=\"alternate\" type=\""u8);
+        VisibleText.Write(buffer, other.MediaType);
+        buffer.Append("\" title=\""u8);
+        VisibleText.Write(buffer, other.Title);
+        buffer.Append("\" href=\""u8);
+        VisibleText.Write(buffer, LocalLink.ToFile(other.Path, levelsUp).Encoded);
+        buffer.Append("\">\n"u8);
+    }
+
     /// <summary>Says that the page is complete.</summary>
     public void Finish() => Require(depth == 0, "An element is still open.");
 

@@ -20,6 +20,9 @@ public sealed class IdPrefix
     /// <summary>A test point.</summary>
     public static IdPrefix Point { get; } = new("point-");
 
+    /// <summary>A visit to the bench, by its day.</summary>
+    public static IdPrefix Visit { get; } = new("visit-");
+
     /// <summary>A step of work.</summary>
     public static IdPrefix Work { get; } = new("work-");
 

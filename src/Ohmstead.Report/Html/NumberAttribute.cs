@@ -56,6 +56,9 @@ public sealed class NumberAttribute
     /// <summary>The radius of a circle.</summary>
     public static NumberAttribute R { get; } = new("r", 30);
 
+    /// <summary>What a cell is sorted by, where neither its number nor its words tell.</summary>
+    public static NumberAttribute Order { get; } = new("data-order", 31);
+
     /// <summary>The bytes put into the start tag.</summary>
     internal byte[] Start { get; }
 

@@ -14,8 +14,24 @@ internal static class VisibleText
 {
     private static readonly SearchValues<char> Special = SearchValues.Create([.. Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(IsSpecial)]);
 
+    /// <summary>The text with nothing hidden in it and no markup escaped, for a file whose own escapes follow.</summary>
+    public static string Of(string text)
+    {
+        if (text.AsSpan().IndexOfAny(Special) < 0)
+        {
+            return text;
+        }
+
+        using var buffer = new PageBuffer(text.Length * 4);
+        Write(buffer, text, isMarkup: false);
+        return Encoding.UTF8.GetString(buffer.Written);
+    }
+
     /// <summary>Appends the text.</summary>
-    public static void Write(PageBuffer buffer, ReadOnlySpan<char> text)
+    /// <param name="buffer">Where to.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="isMarkup">False where the characters of markup stay as they are.</param>
+    public static void Write(PageBuffer buffer, ReadOnlySpan<char> text, bool isMarkup = true)
     {
         while (true)
         {
@@ -28,7 +44,7 @@ internal static class VisibleText
 
             buffer.AppendUtf16(text[..plain]);
             text = text[plain..];
-            text = text[WriteSpecial(buffer, text)..];
+            text = text[WriteSpecial(buffer, text, isMarkup)..];
         }
     }
 
@@ -45,15 +61,15 @@ internal static class VisibleText
         || (c & 0xFFFE) == 0xFFFE;
 
     /// <summary>Writes the special character at the start of the text and says how many UTF-16 units it took.</summary>
-    private static int WriteSpecial(PageBuffer buffer, ReadOnlySpan<char> text)
+    private static int WriteSpecial(PageBuffer buffer, ReadOnlySpan<char> text, bool isMarkup)
     {
         switch (text[0])
         {
-            case '&': buffer.Append("&amp;"u8); return 1;
-            case '<': buffer.Append("&lt;"u8); return 1;
-            case '>': buffer.Append("&gt;"u8); return 1;
-            case '"': buffer.Append("&quot;"u8); return 1;
-            case '\'': buffer.Append("&#39;"u8); return 1;
+            case '&' when isMarkup: buffer.Append("&amp;"u8); return 1;
+            case '<' when isMarkup: buffer.Append("&lt;"u8); return 1;
+            case '>' when isMarkup: buffer.Append("&gt;"u8); return 1;
+            case '"' when isMarkup: buffer.Append("&quot;"u8); return 1;
+            case '\'' when isMarkup: buffer.Append("&#39;"u8); return 1;
             case '\r' when text is ['\r', '\n', ..]: buffer.Append("\n"u8); return 2;
         }
 

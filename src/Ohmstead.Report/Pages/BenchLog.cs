@@ -21,16 +21,17 @@ internal static class BenchLog
         }
 
         using var entry = Entry.Open(html, "bench", "At the bench", board.Visits.Count == 1 ? "one visit" : $"{board.Visits.Count} visits, the first one first");
+        var places = VisitAnchors.Of(board.Visits);
         for (var order = 0; order < board.Visits.Count; order++)
         {
-            Visit(html, board, working, anchors, order);
+            Visit(html, board, working, anchors, places[order], order);
         }
     }
 
-    private static void Visit(HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, int order)
+    private static void Visit(HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, ElementId place, int order)
     {
         var visit = board.Visits[order];
-        using var section = html.Open(Tag.Section, ClassName.Visit);
+        using var section = html.Open(Tag.Section, ClassName.Visit).With(place);
         html.Open(Tag.H3).Text(PageFrame.Joined(visit.Date.Text, visit.By?.Value, visit.Instrument is { } instrument ? "with " + instrument.Value : null, visit.RoomTemperature?.Text));
         if (visit.Note is { } note)
         {

@@ -127,7 +127,7 @@ public static class CollectionPage
         {
             using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, board.Id.Value));
             BoardCell(html, table, board);
-            using (table.Cell(1))
+            using (table.Cell(1).With(NumberAttribute.Order, (int)board.State))
             {
                 StateMark.Write(html, board.State);
             }

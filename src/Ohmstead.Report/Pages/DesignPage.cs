@@ -74,7 +74,7 @@ public static class DesignPage
                 html.Open(Tag.Small).Text(unit.Title);
             }
 
-            using (table.Cell(1))
+            using (table.Cell(1).With(NumberAttribute.Order, (int)unit.State))
             {
                 StateMark.Write(html, unit.State);
             }

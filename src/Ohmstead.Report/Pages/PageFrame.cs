@@ -2,6 +2,7 @@ using System.Globalization;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Electronics;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Script;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
@@ -17,7 +18,7 @@ public static class PageFrame
     /// <param name="content">What the page is about.</param>
     /// <param name="body">Writes it.</param>
     public static void Write<T>(PageBuffer buffer, ReportContext context, string title, int levelsUp, T content, Action<HtmlWriter, T> body) =>
-        new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp)).Write(buffer, (context, levelsUp, content, body), static (html, all) =>
+        new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp)) { Script = LocalLink.ToFile(PageScript.FileName, levelsUp), Alternates = context.Beside, LevelsUp = levelsUp }.Write(buffer, (context, levelsUp, content, body), static (html, all) =>
         {
             Trail(html, all.context, all.levelsUp);
             using (html.Open(Tag.Main))
@@ -25,7 +26,7 @@ public static class PageFrame
                 all.body(html, all.content);
             }
 
-            Foot(html, all.context);
+            Foot(html, all.context, all.levelsUp);
         });
 
     /// <summary>The heading of a page about one thing: its name as on a plate, then what it is.</summary>
@@ -80,7 +81,7 @@ public static class PageFrame
         }
     }
 
-    private static void Foot(HtmlWriter html, ReportContext context)
+    private static void Foot(HtmlWriter html, ReportContext context, int levelsUp)
     {
         using var foot = html.Open(Tag.Footer, ClassName.Colophon);
         if (context.Workshop.Collection.IsInvented)
@@ -89,6 +90,17 @@ public static class PageFrame
         }
 
         html.Open(Tag.P).Text(SafetyNotice.Defer);
+        if (context.Beside.Count > 0)
+        {
+            using var line = html.Open(Tag.P);
+            html.Text("For programs:");
+            foreach (var other in context.Beside)
+            {
+                html.Text(" ");
+                html.Open(Tag.A).To(LocalLink.ToFile(other.Path, levelsUp)).With(TextAttribute.Title, other.Title).Text(other.Path);
+            }
+        }
+
         html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"Written by Ohmstead {context.Version} as of {context.Today:yyyy-MM-dd}. Every verdict is computed from the records; open one to see its limit, its arithmetic and its source."));
     }
 }

@@ -18,36 +18,26 @@ public static class StateMark
         using var box = html.Open(Tag.Span).With(ClassName.State, ToneOf(state));
         using (html.Open(Tag.Svg, ClassName.Mark).With(TextAttribute.ViewBox, "0 0 24 12").With(FixedAttribute.AriaHidden))
         {
-            switch (state)
+            foreach (var (path, stroke) in Strokes(state))
             {
-                case BoardState.FitToRun:
-                    Draw(html, Left + Right, ClassName.Full);
-                    Draw(html, "M5 6h14", null);
-                    break;
-                case BoardState.ProofDue:
-                    Draw(html, Left, ClassName.Full);
-                    Draw(html, "M5 6h13" + Right, null);
-                    break;
-                case BoardState.NotLookedAt:
-                    Draw(html, Left + Right, null);
-                    break;
-                case BoardState.Waiting:
-                    Draw(html, Left + Right, ClassName.Full);
-                    Draw(html, "M8 6h9", ClassName.Dotted);
-                    break;
-                case BoardState.FaultStands:
-                    Draw(html, Left + Right, ClassName.Full);
-                    Draw(html, "M5 6L16 0", null);
-                    break;
-                default:
-                    Draw(html, "M12 0v4M3 4h18M7 7.5h10M10.5 11h3", null);
-                    break;
+                Draw(html, path, stroke switch { MarkStroke.Full => ClassName.Full, MarkStroke.Dotted => ClassName.Dotted, _ => null });
             }
         }
 
         html.Text(" ");
         html.Text(BoardStates.Words(state));
     }
+
+    /// <summary>The shapes of the mark, on a field of 24 by 12.</summary>
+    internal static IReadOnlyList<(string Path, MarkStroke Stroke)> Strokes(BoardState state) => state switch
+    {
+        BoardState.FitToRun => [(Left + Right, MarkStroke.Full), ("M5 6h14", MarkStroke.Line)],
+        BoardState.ProofDue => [(Left, MarkStroke.Full), ("M5 6h13" + Right, MarkStroke.Line)],
+        BoardState.NotLookedAt => [(Left + Right, MarkStroke.Line)],
+        BoardState.Waiting => [(Left + Right, MarkStroke.Full), ("M8 6h9", MarkStroke.Dotted)],
+        BoardState.FaultStands => [(Left + Right, MarkStroke.Full), ("M5 6L16 0", MarkStroke.Line)],
+        _ => [("M12 0v4M3 4h18M7 7.5h10M10.5 11h3", MarkStroke.Line)],
+    };
 
     private static void Draw(HtmlWriter html, string path, ClassName? style)
     {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Ohmstead.Collections;
 using Ohmstead.Output;
 using Ohmstead.Publishing;
@@ -15,7 +16,8 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         var to = new Option<string>("--to") { Description = "The folder for the pages.", DefaultValueFactory = _ => "report", HelpName = "FOLDER" };
         var commit = new Option<string?>("--commit") { Description = "The commit that the records were read from, told on the page about the verdicts.", HelpName = "NAME" };
         var shared = new SharedOptions();
-        var command = new Command("report", "Check a collection and write its pages: the collection, each board and design, the year ahead, the drawer, the instruments, the families of parts, the findings, the checks explained.") { folder, to, commit, shared.AsOf, shared.Thorough, shared.Workers };
+        var site = new Option<Uri?>("--site") { Description = "The address at which the pages will be found, for the links of the feed.", HelpName = "ADDRESS", CustomParser = Address };
+        var command = new Command("report", "Check a collection and write its pages: the collection, each board and design, the year ahead, the drawer, the instruments, the families of parts, the findings, the checks explained. Beside them a feed, tables for programs and badges.") { folder, to, commit, site, shared.AsOf, shared.Thorough, shared.Workers };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files)
@@ -32,12 +34,24 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
 
             using var target = ReportFolder.Open(root);
             interruption.TakeBackBy(target.Abandon);
-            var built = new ReportBuild(terminal, files, target, options, parsed.GetValue(commit)).Write();
+            var built = new ReportBuild(terminal, files, target, options, parsed.GetValue(commit), parsed.GetValue(site)).Write();
             var exit = CheckCommand.Exit(built.Result, isStrict: false);
             new TextFindings(5, 20).Write(terminal.Out, built.Result, files, exit);
             terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged, {ReportBuild.Sized(built)}; open {Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}");
             return exit;
         });
         return command;
+    }
+
+    private static Uri? Address(ArgumentResult result)
+    {
+        var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : string.Empty;
+        if (Site.Parse(text) is { } site)
+        {
+            return site;
+        }
+
+        result.AddError($"'{Printable.Of(text)}' is no address of a site: give one such as https://example.org/boards/");
+        return null;
     }
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 
@@ -6,10 +7,12 @@ namespace Ohmstead.Output;
 /// <summary>Makes text from records safe to print: no control or bidirectional character leaves this program raw.</summary>
 internal static class Printable
 {
+    private static readonly SearchValues<char> Hidden = SearchValues.Create([.. Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(IsHidden)]);
+
     /// <summary>The text with every control, bidirectional and invisible character written out.</summary>
     public static string Of(string text)
     {
-        if (!text.Any(IsHidden))
+        if (text.AsSpan().IndexOfAny(Hidden) < 0)
         {
             return text;
         }

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Text;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks;
@@ -9,8 +10,11 @@ using Ohmstead.Collections;
 using Ohmstead.Commands;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Schemas;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
+using Ohmstead.Report.Script;
+using Ohmstead.Report.Search;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Publishing;
@@ -26,7 +30,8 @@ internal sealed record BuiltReport(RunResult Result, int PicturesSized);
 /// <param name="target">The folder for the pages.</param>
 /// <param name="options">How the run is made.</param>
 /// <param name="commit">The commit told on the page about the verdicts, or null.</param>
-internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, ReportFolder target, RunOptions options, string? commit)
+/// <param name="site">The address at which the pages will be found, for the links of the feed; or null.</param>
+internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, ReportFolder target, RunOptions options, string? commit, Uri? site = null)
 {
     /// <summary>How much work the pictures were, in words.</summary>
     public static string Sized(BuiltReport built) => FormattableString.Invariant($"{built.PicturesSized} {(built.PicturesSized == 1 ? "picture" : "pictures")} sized");
@@ -40,10 +45,12 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         using var pictures = new ReportPictures(files, new FolderPictures(files.Root), target);
         var unreadable = new ConcurrentBag<Finding>();
         var needy = new ConcurrentBag<string>();
+        using var data = new DataFiles(target, files.Boards);
+        var changes = new LatestChanges(AtomFeed.Most);
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {
-            result = new CollectionRun(files, options).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Pictures = pictures }));
+            result = new CollectionRun(files, options).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Pictures = pictures, Beside = Beside.Files }));
         }
 
         // A board that needs parts is told what would fit, and what is left of a lot is known only when all boards were read.
@@ -51,7 +58,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         if (again.Length > 0)
         {
             var drawer = Drawer.Of(result.Workshop, result.Boards, options.Today);
-            new CollectionRun(files.Only(again), options).Run(null, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Drawer = drawer, Pictures = pictures }));
+            new CollectionRun(files.Only(again), options).Run(null, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Drawer = drawer, Pictures = pictures, Beside = Beside.Files }));
         }
 
         // What showed only when a picture was opened belongs to the findings like the rest.
@@ -65,6 +72,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                 Buying = BuyingList.Of(result.Workshop, result.Boards, options.Today),
                 Commit = commit,
                 Pictures = pictures,
+                Beside = Beside.Files,
             };
             CollectionPage.Write(buffer, context, result.Boards);
             target.Put(CollectionPage.PathName, buffer.Written);
@@ -82,6 +90,8 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                 target.Put(CheckPage.PathOf(check.Name), buffer.Written);
             }
 
+            SearchIndex.Write(buffer, context, result.Boards, result.Findings);
+            target.Put(SearchIndex.FileName, buffer.Written);
             AboutPage.Write(buffer, context);
             target.Put(AboutPage.PathName, buffer.Written);
             FamiliesPage.Write(buffer, context, CollectionFamilies.Of(result.Boards));
@@ -91,6 +101,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
             AheadPage.Write(buffer, context, ahead, until);
             target.Put(AheadPage.PathName, buffer.Written);
             target.Put(AheadPage.CalendarName, AheadCalendar.Write(result.Workshop.Collection.Name, ahead, options.Today));
+            Badges.Write(target, buffer, result.Workshop.Collection.Name, result.Boards);
             foreach (var design in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
             {
                 DesignPage.Write(buffer, context, design);
@@ -107,6 +118,12 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                 if (Path.GetFileNameWithoutExtension(board.Board.Path) != board.Board.Id.Value && numbers.Contains(board.Board.Id.Value))
                 {
                     return;
+                }
+
+                if (context.Drawer is null)
+                {
+                    data.Add(board);
+                    changes.Add(board);
                 }
 
                 if (context.Drawer is null && PartNeed.Of(board).Count > 0)
@@ -127,7 +144,11 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
             };
         }
 
+        data.Finish(result, options.Today);
+        target.Put(SchemaFiles.FileName(DataFiles.SchemaName), Encoding.UTF8.GetBytes(SchemaFiles.Read(DataFiles.SchemaName)));
+        target.Put(AtomFeed.PathName, AtomFeed.Write(result.Workshop.Collection, Site.Of(site, result.Workshop.Collection.Name), changes.All()));
         target.Put(StyleSheet.FileName, StyleSheet.Read());
+        target.Put(PageScript.FileName, PageScript.Read());
         target.Finish();
         return new(result, pictures.Sized);
     }

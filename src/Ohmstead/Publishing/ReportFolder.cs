@@ -106,6 +106,45 @@ internal sealed class ReportFolder : IDisposable
         }
     }
 
+    /// <summary>Starts a file that is written piece by piece and put by with <see cref="Put(string, FileStream)"/>; one that never is goes with the waiting folder.</summary>
+    public FileStream Start(string path)
+    {
+        gate.EnterReadLock();
+        try
+        {
+            // A run that was taken back must not make its waiting folder again.
+            return isClosed ? throw new IOException($"the pages in '{Root}' were left as they were") : Waiting(Path.Combine(waiting, path));
+        }
+        finally
+        {
+            gate.ExitReadLock();
+        }
+    }
+
+    private static FileStream Waiting(string full)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+        return new FileStream(full, FileMode.Create, FileAccess.ReadWrite, FileShare.Delete, 1 << 16);
+    }
+
+    /// <summary>Puts a file by that was started here, and closes it.</summary>
+    public void Put(string path, FileStream started)
+    {
+        gate.EnterReadLock();
+        try
+        {
+            if (!isClosed)
+            {
+                files.TryAdd(path, !IsSame(Path.Combine(Root, path), started));
+            }
+        }
+        finally
+        {
+            started.Dispose();
+            gate.ExitReadLock();
+        }
+    }
+
     /// <summary>A file that the last run wrote, as it is now; null when it wrote none of that name or it is gone.</summary>
     public byte[]? Kept(string path) => before.Contains(path) && File.Exists(Path.Combine(Root, path)) ? File.ReadAllBytes(Path.Combine(Root, path)) : null;
 
@@ -189,6 +228,30 @@ internal sealed class ReportFolder : IDisposable
     {
         var info = new FileInfo(full);
         return info.Exists && info.Length == bytes.Length && bytes.SequenceEqual(File.ReadAllBytes(full));
+    }
+
+    private static bool IsSame(string full, FileStream started)
+    {
+        var info = new FileInfo(full);
+        if (!info.Exists || info.Length != started.Length)
+        {
+            return false;
+        }
+
+        using var old = info.OpenRead();
+        started.Position = 0;
+        Span<byte> before = stackalloc byte[4096];
+        Span<byte> now = stackalloc byte[4096];
+        int read;
+        while ((read = old.ReadAtLeast(before, before.Length, throwOnEndOfStream: false)) > 0)
+        {
+            if (started.ReadAtLeast(now, read, throwOnEndOfStream: false) != read || !before[..read].SequenceEqual(now[..read]))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private void Close()

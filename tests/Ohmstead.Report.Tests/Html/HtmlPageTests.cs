@@ -21,13 +21,13 @@ public class HtmlPageTests
     }
 
     [Fact]
-    public void A_page_forbids_itself_scripts_and_everything_from_elsewhere()
+    public void A_page_forbids_itself_inline_scripts_and_everything_from_elsewhere()
     {
         using var buffer = new PageBuffer();
         Page.Write(buffer, 0, static (_, _) => { });
         var document = new HtmlParser().ParseDocument(Encoding.UTF8.GetString(buffer.Written));
         Assert.Equal(
-            "default-src 'none'; img-src 'self'; style-src 'self'",
+            "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'",
             document.QuerySelector("meta[http-equiv=Content-Security-Policy]")!.GetAttribute("content"));
         Assert.Equal("../report.css", document.QuerySelector("link[rel=stylesheet]")!.GetAttribute("href"));
     }

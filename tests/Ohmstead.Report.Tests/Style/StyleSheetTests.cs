@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text;
 using System.Text.RegularExpressions;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Script;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Tests.Style;
@@ -29,6 +30,25 @@ public partial class StyleSheetTests
         Assert.DoesNotContain("@font-face", Css, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("//", Css, StringComparison.Ordinal);
         Assert.DoesNotContain('\r', Css);
+    }
+
+    // Forty kilobytes are read before a person notices, common practice.
+    [Fact]
+    public void The_script_is_small_and_with_the_style_sheet_too()
+    {
+        var script = PageScript.Read();
+        Assert.InRange(script.Length, 1, 12_287);
+        Assert.InRange(script.Length + StyleSheet.Read().Length, 1, 40_000);
+    }
+
+    [Fact]
+    public void The_script_makes_nothing_out_of_text_and_asks_for_nothing_but_the_index()
+    {
+        var script = Encoding.UTF8.GetString(PageScript.Read());
+        Assert.StartsWith("\"use strict\";\n", script, StringComparison.Ordinal);
+        string[] dangers = ["innerHTML", "outerHTML", "insertAdjacentHTML", "document.write", "eval(", "Function(", "fetch(", "XMLHttpRequest", "import(", "localStorage", "cookie", ".style", "http:", "https:"];
+        Assert.All(dangers, danger => Assert.DoesNotContain(danger, script, StringComparison.Ordinal));
+        Assert.All(script, c => Assert.InRange(c, '\n', '~'));
     }
 
     [Fact]

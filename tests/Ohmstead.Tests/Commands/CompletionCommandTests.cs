@@ -39,7 +39,7 @@ public sealed class CompletionCommandTests
     public async Task Bash_completes_by_what_it_was_given()
     {
         using var copy = CollectionCopy.Make();
-        const string script = "ohmstead() { $program \"$@\"; }; program=$ohmstead; eval \"$($program completion bash)\"; COMP_LINE='ohmstead why SP-000'; COMP_POINT=19; COMP_WORDS=(ohmstead why SP-000); COMP_CWORD=2; _ohmstead; echo \"${COMPREPLY[*]}\"";
+        const string script = "ohmstead() { (IFS=\" \"; $program \"$@\"); }; program=$ohmstead; eval \"$($program completion bash)\"; COMP_LINE='ohmstead why SP-000'; COMP_POINT=19; COMP_WORDS=(ohmstead why SP-000); COMP_CWORD=2; _ohmstead; echo \"${COMPREPLY[*]}\"";
         var run = await Child.ShellAsync($"bash -c '{script.Replace("'", "'\\''", StringComparison.Ordinal)}'", copy.Root);
         Assert.Equal("SP-0001 SP-0002 SP-0003 SP-0004 SP-0005 SP-0006 SP-0007 SP-0008 SP-0009\n", run.Out);
     }

@@ -29,14 +29,14 @@ public sealed class ReportCommandTests
     }
 
     [Fact]
-    public void A_changed_title_changes_the_page_of_its_board_and_those_that_name_it_and_no_other()
+    public void A_changed_title_changes_the_page_of_its_board_and_the_files_that_name_it_and_no_other()
     {
         using var copy = CollectionCopy.Make();
         Report(copy);
         var before = Pages(copy);
         copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal));
         Report(copy);
-        Assert.Equal(["boards/SP-0003.html", "designs/tide-logger.html", "findings.html", "index.html"], Pages(copy).Where(page => before[page.Key] != page.Value).Select(page => page.Key).Order(StringComparer.Ordinal));
+        Assert.Equal(["boards.csv", "boards/SP-0003.html", "data.json", "designs/tide-logger.html", "feed.xml", "findings.html", "index.html", "search.js"], Pages(copy).Where(page => before[page.Key] != page.Value).Select(page => page.Key).Order(StringComparer.Ordinal));
     }
 
     [Fact]

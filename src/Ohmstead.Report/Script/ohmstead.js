@@ -1,0 +1,311 @@
+"use strict";
+// Sorting, filtering and searching. The pages hold everything without it, in the order of the records.
+(() => {
+  const root = new URL(".", document.currentScript.src);
+  const collator = new Intl.Collator("en", { numeric: true, sensitivity: "base" });
+  const scales = { p: 1e-12, n: 1e-9, u: 1e-6, "\u00b5": 1e-6, "\u03bc": 1e-6, m: 1e-3, "": 1, k: 1e3, M: 1e6, G: 1e9, T: 1e12 };
+  const quantity = /^([-+\u2212]?\d+(?:\.\d+)?)(?:\s*([pnu\u00b5\u03bcmkMGT]?)(?:F|\u03a9|V|A|H|Hz|s|h|W|J|%|\u00b0C))?$/u;
+  const mostShown = 40;
+  const leastToFilter = 8;
+  const tools = [];
+
+  const make = (name, attributes = {}, ...content) => {
+    const element = document.createElement(name);
+    for (const [key, value] of Object.entries(attributes)) {
+      element.setAttribute(key, value);
+    }
+    element.append(...content);
+    return element;
+  };
+  const wordsOf = text => text.toLowerCase().split(/\s+/u).filter(word => word);
+  const slug = text => text.trim().toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-");
+  const count = (number, one, more) => `${number} ${number === 1 ? one : more}`;
+
+  // What was asked for stands in the fragment, which may change on pages from disk too; no anchor of a page has an equals sign in it.
+  const isAnchor = () => location.hash.length > 1 && !location.hash.includes("=");
+  const asked = () => new URLSearchParams(isAnchor() ? "" : location.hash.slice(1));
+  const ask = (name, value) => {
+    const all = asked();
+    const isTyping = all.has(name) && value && !name.endsWith(".by");
+    all.delete("");
+    if (value) {
+      all.set(name, value);
+    } else {
+      all.delete(name);
+    }
+    // A lone # would lead to the top of the page.
+    const target = `#${all.toString() || "="}`;
+    if (isTyping) {
+      location.replace(target);
+    } else {
+      location.hash = target;
+    }
+  };
+
+  const said = make("output", { "data-said": "" });
+
+  const orderOf = cell => {
+    if (cell.dataset.order !== undefined) {
+      return [Number(cell.dataset.order), ""];
+    }
+    const text = cell.textContent.trim().slice(0, 120);
+    const match = quantity.exec(text);
+    return [match ? Number(match[1].replace("\u2212", "-")) * scales[match[2] ?? ""] : NaN, text];
+  };
+
+  const sorted = (rows, column, isDown) => {
+    const keyed = rows.map((row, place) => [row, place, ...orderOf(row.cells[column])]);
+    const isEmpty = key => Number.isNaN(key[2]) && key[3] === "";
+    const filled = keyed.filter(key => !isEmpty(key));
+    const isNumber = filled.every(key => !Number.isNaN(key[2]));
+    const sign = isDown ? -1 : 1;
+    filled.sort(isNumber
+      ? (a, b) => sign * (a[2] - b[2]) || a[1] - b[1]
+      : (a, b) => sign * collator.compare(a[3], b[3]) || a[1] - b[1]);
+    return [...filled, ...keyed.filter(isEmpty)].map(key => key[0]);
+  };
+
+  // A body is a group: its heading stays first, what counts the rest stays last, and only what lies between is moved.
+  const groupsOf = (table, width) => [...table.tBodies].map(body => {
+    const all = [...body.rows];
+    const rows = all.filter(row => row.cells.length === width);
+    return { body, rows, head: all.find(row => row.cells[0]?.scope === "rowgroup"), rest: all.filter(row => row.cells.length !== width && row.cells[0]?.scope !== "rowgroup") };
+  });
+
+  const equip = (table, id) => {
+    const heads = [...table.tHead.rows[0].cells];
+    const groups = groupsOf(table, heads.length);
+    const name = table.getAttribute("aria-label") ?? "table";
+    const keys = heads.map(head => slug(head.textContent));
+    const total = groups.reduce((sum, group) => sum + group.rows.length, 0);
+    if (total < 2) {
+      return;
+    }
+
+    let by = "";
+    let wanted = "";
+    const order = now => {
+      by = now;
+      const isDown = by.startsWith("-");
+      const column = keys.indexOf(isDown ? by.slice(1) : by);
+      for (const { body, rows, head, rest } of groups) {
+        const all = column < 0 ? rows : sorted(rows, column, isDown);
+        const moved = document.createDocumentFragment();
+        for (const row of [...head ? [head] : [], ...all, ...rest]) {
+          moved.append(row);
+        }
+        body.append(moved);
+      }
+      heads.forEach((head, place) => {
+        if (place === column) {
+          head.setAttribute("aria-sort", isDown ? "descending" : "ascending");
+        } else {
+          head.removeAttribute("aria-sort");
+        }
+      });
+      said.textContent = `${name}: ${column < 0 ? "in the order of the records" : `by ${heads[column].textContent}, ${isDown ? "descending" : "ascending"}`}`;
+    };
+
+    heads.forEach((head, place) => {
+      const key = keys[place];
+      if (key === "") {
+        return;
+      }
+      const button = make("button", { type: "button" }, ...head.childNodes);
+      button.addEventListener("click", () => ask(`${id}.by`, by === key ? `-${key}` : by === `-${key}` ? "" : key));
+      head.append(button);
+    });
+    table.dataset.sorts = "";
+
+    let field = null;
+    let told = null;
+    let texts = null;
+    const filter = now => {
+      wanted = now;
+      const words = wordsOf(now);
+      texts ??= groups.map(group => {
+        const above = group.head ? `${group.head.textContent} ` : "";
+        return group.rows.map(row => (above + row.textContent).toLowerCase());
+      });
+      let shown = 0;
+      groups.forEach((group, place) => {
+        let here = 0;
+        group.rows.forEach((row, line) => {
+          row.hidden = !words.every(word => texts[place][line].includes(word));
+          here += row.hidden ? 0 : 1;
+        });
+        if (group.head) {
+          group.head.hidden = here === 0;
+        }
+        shown += here;
+      });
+      told.textContent = words.length === 0 ? "" : `${shown} of ${count(total, "row", "rows")}`;
+      if (field.value !== now) {
+        field.value = now;
+      }
+    };
+
+    if (total >= leastToFilter && table.classList.contains("ledger")) {
+      field = make("input", { type: "search", "aria-label": `Filter ${name}`, autocomplete: "off", spellcheck: "false" });
+      told = make("output");
+      field.addEventListener("input", () => ask(`${id}.only`, field.value));
+      table.before(make("div", { "data-tools": "" }, make("label", {}, "Filter ", field), told));
+    }
+
+    tools.push(all => {
+      const nowBy = all.get(`${id}.by`) ?? "";
+      const nowOnly = all.get(`${id}.only`) ?? "";
+      if (nowBy !== by) {
+        order(nowBy);
+      }
+      if (field && nowOnly !== wanted) {
+        filter(nowOnly);
+      }
+    });
+  };
+
+  // The index is a file of its own, fetched as a script when somebody searches: pages from disk may load nothing else.
+  let index = null;
+  const whenLoaded = then => {
+    if (index) {
+      then();
+      return;
+    }
+    const file = make("script", { src: new URL("search.js", root).href });
+    file.addEventListener("load", () => {
+      index ??= prepared(globalThis.ohmsteadIndex);
+      then();
+    });
+    document.head.append(file);
+  };
+
+  const prepared = read => {
+    const boards = read.boards.map(([number, title, state, design, more], place) => ({
+      place, design, name: number, words: `${title}: ${read.states[state]}`, address: `boards/${encodeURIComponent(number)}.html`,
+      text: `${number} ${title} ${read.states[state]} ${design < 0 ? "" : read.designs[design]} ${more}`.toLowerCase(),
+    }));
+    const things = read.things.map(([kind, name, words, address]) => ({ kind, name, words, address, text: `${kind} ${name} ${words}`.toLowerCase() }));
+    const findings = read.findings.map(([check, words, board, file]) => {
+      const about = board < 0 ? file : boards[board].name;
+      return { kind: check, name: about, words, address: board < 0 ? "findings.html" : boards[board].address, text: `${about} ${check} ${words}`.toLowerCase() };
+    });
+    const parts = new Map(read.parts.map(([reference, anchor, designs, runs]) => [reference.toLowerCase(), { reference, anchor, designs: new Set(designs), runs }]));
+    return { boards, things, findings, parts };
+  };
+
+  // A part is on a board by its design, or by the board's own list, which is kept as gap and length by turns.
+  const onBoards = part => {
+    const own = new Set();
+    let at = 0;
+    for (let turn = 0; turn < part.runs.length; turn += 2) {
+      at += part.runs[turn];
+      for (const end = at + part.runs[turn + 1]; at < end; at++) {
+        own.add(at);
+      }
+    }
+    return board => part.designs.has(board.design) || own.has(board.place);
+  };
+
+  const rank = (hit, whole) => {
+    const name = hit.name.toLowerCase();
+    return name === whole ? 0 : name.startsWith(whole) ? 1 : name.includes(whole) ? 2 : 3;
+  };
+
+  const search = text => {
+    const words = wordsOf(text);
+    const parts = words.map(word => index.parts.get(word)).map(part => part && { part, has: onBoards(part) });
+    const hits = [];
+    for (const board of index.boards) {
+      let place = null;
+      const isHit = words.every((word, turn) => {
+        if (board.text.includes(word)) {
+          return true;
+        }
+        place = parts[turn]?.has(board) ? parts[turn].part : null;
+        return place !== null;
+      });
+      if (isHit) {
+        hits.push(place ? { kind: "part", name: `${board.name} ${place.reference}`, words: board.words, address: `${board.address}#${encodeURIComponent(place.anchor)}` } : { kind: "board", ...board });
+      }
+    }
+    const others = [index.things, index.findings].flatMap(list => list.filter(thing => words.every(word => thing.text.includes(word))));
+    const whole = words.join(" ");
+    return [...hits, ...others].map(hit => [hit, rank(hit, whole)]).sort((a, b) => a[1] - b[1]).map(pair => pair[0]);
+  };
+
+  const equipSearch = trail => {
+    const field = make("input", { type: "search", "aria-label": "Search boards, parts, designs, makers, findings", autocomplete: "off", spellcheck: "false" });
+    const told = make("output");
+    const list = make("ol");
+    const show = text => {
+      if (field.value !== text) {
+        field.value = text;
+      }
+      if (text.trim() === "") {
+        told.textContent = "";
+        list.replaceChildren();
+        return;
+      }
+      whenLoaded(() => {
+        // Somebody may have typed on while the index was loaded.
+        if (field.value !== text) {
+          return;
+        }
+        const hits = search(text);
+        told.textContent = hits.length > mostShown ? `${hits.length} found, the first ${mostShown} of them:` : `${hits.length || "nothing"} found`;
+        list.replaceChildren(...hits.slice(0, mostShown).map(hit => make("li", {}, make("a", { href: new URL(hit.address, root).href }, hit.name), ` ${hit.words} `, make("small", {}, hit.kind))));
+      });
+    };
+    field.addEventListener("input", () => ask("find", field.value));
+    field.addEventListener("keydown", event => {
+      if (event.key === "Escape" && field.value) {
+        event.preventDefault();
+        ask("find", "");
+      }
+    });
+    trail.after(make("div", { role: "search", "data-tools": "" }, make("label", {}, "Search ", field), told, list, said));
+    let find = "";
+    tools.push(all => {
+      const now = all.get("find") ?? "";
+      if (now !== find) {
+        find = now;
+        show(now);
+      }
+    });
+  };
+
+  const apply = () => {
+    if (isAnchor()) {
+      // A row that a link leads to is shown, whatever the filter says.
+      const row = document.querySelector(":target")?.closest("tr");
+      if (row?.hidden) {
+        row.hidden = false;
+        row.scrollIntoView();
+      }
+      return;
+    }
+    const all = asked();
+    tools.forEach(tool => tool(all));
+  };
+
+  const used = new Set();
+  for (const table of document.querySelectorAll("main table")) {
+    if (!table.tHead || table.querySelector("[rowspan]")) {
+      continue;
+    }
+    const name = slug(table.getAttribute("aria-label") ?? "table");
+    let id = name;
+    for (let again = 2; used.has(id); again++) {
+      id = `${name}-${again}`;
+    }
+    used.add(id);
+    equip(table, id);
+  }
+  const trail = document.querySelector("body > nav");
+  if (trail) {
+    equipSearch(trail);
+  }
+  addEventListener("hashchange", apply);
+  apply();
+  said.textContent = "";
+})();

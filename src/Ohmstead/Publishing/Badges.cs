@@ -1,0 +1,32 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Collections;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Pictures;
+
+namespace Ohmstead.Publishing;
+
+/// <summary>The badges beside the pages: one for each board, one for the collection.</summary>
+internal static class Badges
+{
+    /// <summary>The badge of the collection, from the root of the report.</summary>
+    public const string CollectionName = "badge.svg";
+
+    /// <summary>The badge of a board, from the root of the report.</summary>
+    public static string PathOf(string board) => $"badges/{board}.svg";
+
+    /// <summary>Writes them.</summary>
+    public static void Write(ReportFolder target, PageBuffer buffer, string collection, IReadOnlyList<BoardSummary> boards)
+    {
+        foreach (var board in boards)
+        {
+            Badge.Write(buffer, board.Id.Value, board.State, BoardStates.Words(board.State));
+            target.Put(PathOf(board.Id.Value), buffer.Written);
+        }
+
+        var fit = boards.Count(board => board.State == BoardState.FitToRun);
+        var worst = boards.Count == 0 ? BoardState.NotLookedAt : boards.Max(board => board.State);
+        Badge.Write(buffer, collection, worst, string.Create(CultureInfo.InvariantCulture, $"{fit} of {boards.Count} fit to run"));
+        target.Put(CollectionName, buffer.Written);
+    }
+}

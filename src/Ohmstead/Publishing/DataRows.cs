@@ -1,0 +1,139 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Collections;
+using Ohmstead.Electronics;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+using Ohmstead.Report.Pages;
+
+namespace Ohmstead.Publishing;
+
+/// <summary>The rows of the tables: one cell for each key of the row's shape, in its order; null where there is nothing to say.</summary>
+internal static class DataRows
+{
+    /// <summary>A board.</summary>
+    public static string?[] Board(BoardSummary board, string? maker)
+    {
+        var reason = board.Reasons.Count == 0 ? null : board.Reasons[0];
+        return
+        [
+            board.Id.Value, board.Title, board.Design, maker, board.Serial, board.Revision, BoardStates.Words(board.State),
+            reason is null ? null : reason.At is null ? reason.Text : $"{reason.At}: {reason.Text}", reason?.NextStep, Day(board.LastSeen), Day(board.LookAgain),
+            Number(board.Readings.Inside), Number(board.Readings.Outside), Number(board.Readings.Undecided), Number(board.Readings.Others),
+            BoardPage.PathOf(board.Id.Value), Badges.PathOf(board.Id.Value), board.Path,
+        ];
+    }
+
+    /// <summary>The places of a board.</summary>
+    public static IEnumerable<string?[]> Parts(BoardAssessment board) => board.Places.Select(string?[] (place) =>
+    [
+        board.Board.Id.Value, place.Part.Ref.Value, PartWords.Describe(place.Part.Values),
+        place.IsEmpty ? "empty" : place.FittedBy is null ? "original" : "replacement", place.IsEmpty ? null : place.FittedBy?.Lot?.Value, Day(place.FittedOn?.Date.Value),
+        place.Standing.Count == 0 && place.PassedTest is null ? null : VerdictWords.Of(Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside : place is { PassedTest: true, Standing.Count: 0 } ? VerdictOutcome.Inside : together),
+        place.Decision?.What.Value, place.Decision?.Because.Value,
+    ]);
+
+    /// <summary>The readings and proofs of a board, value by value.</summary>
+    public static IEnumerable<string?[]> Readings(BoardAssessment board)
+    {
+        foreach (var assessed in board.Readings)
+        {
+            var reading = assessed.Reading;
+            if ((reading.Part ?? reading.Point ?? reading.Lot) is { } of)
+            {
+                var start = new Entry(board.Board.Id.Value, assessed.Visit, of.Value, reading.State?.Value ?? "as found", reading.Circuit?.Value, (reading.Instrument ?? assessed.Visit.Instrument)?.Value, reading.Spot.Line);
+                foreach (var row in start.Rows(assessed.Verdicts, reading.Result?.Value))
+                {
+                    yield return row;
+                }
+            }
+        }
+
+        foreach (var assessed in board.Proofs)
+        {
+            var proof = assessed.Proof;
+            var start = new Entry(board.Board.Id.Value, assessed.Visit, proof.Point.Value, "proof", null, (proof.Instrument ?? assessed.Visit.Instrument)?.Value, proof.Spot.Line);
+            foreach (var row in start.Rows(assessed.Verdicts, proof.Result?.Value))
+            {
+                yield return row;
+            }
+        }
+    }
+
+    /// <summary>What was found, done, decided and noted at the bench.</summary>
+    public static IEnumerable<string?[]> Bench(BoardAssessment board)
+    {
+        var number = board.Board.Id.Value;
+        foreach (var visit in board.Visits)
+        {
+            var (date, by) = (Day(visit.Date.Value), visit.By?.Value);
+            foreach (var found in visit.Found)
+            {
+                yield return [number, date, by, "found", found.At.Value, found.What.Value, found.Severity.Value, null, null, Number(found.Spot.Line)];
+            }
+
+            foreach (var work in visit.Work)
+            {
+                yield return [number, date, by, "work", (work.Part ?? work.At)?.Value, work.Did.Value, null, work.Lot?.Value, work.Note?.Value, Number(work.Spot.Line)];
+            }
+
+            foreach (var decision in visit.Decided)
+            {
+                yield return [number, date, by, "decided", decision.Place?.Value, decision.What.Value, null, null, decision.Because.Value, Number(decision.Spot.Line)];
+            }
+
+            if (visit.Note is { } note)
+            {
+                yield return [number, date, by, "note", null, note.Value, null, null, null, Number(note.Spot.Line)];
+            }
+        }
+    }
+
+    /// <summary>The designs.</summary>
+    public static IEnumerable<string?[]> Designs(RunResult result) => DesignUnits.Of(result.Workshop.Designs.Values, result.Boards).Select(string?[] (units) =>
+    [
+        units.Design.Id.Value, units.Design.Title.Value, units.Design.Maker?.Value, units.Design.Revision?.Value,
+        Number(units.Units.Count), Number(units.Units.Count(unit => unit.State == BoardState.FitToRun)), DesignPage.PathOf(units.Design.Id.Value),
+    ]);
+
+    /// <summary>The lots.</summary>
+    public static IEnumerable<string?[]> Lots(RunResult result)
+    {
+        var fitted = BoardSummary.FittedByLot(result.Boards);
+        return result.Workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal).Select(string?[] (lot) =>
+            [lot.Id.Value, PartWords.Describe(lot.Values), lot.Quantity is { } came ? Number(came.Value) : null, Number(fitted.GetValueOrDefault(lot.Id.Value)), lot.Received?.Value.ToString(), lot.Order?.Value]);
+    }
+
+    /// <summary>The findings.</summary>
+    public static IEnumerable<string?[]> Findings(IEnumerable<Finding> findings) => findings.Select(string?[] (finding) =>
+    [
+        finding.Place.Path, Number(finding.Place.Line), Number(finding.Place.Column), finding.Check,
+        finding.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "note" }, finding.Message, finding.NextStep,
+    ]);
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static string? Day(DateOnly? day) => day is { } there ? IsoDate.Text(there) : null;
+
+    private sealed record Entry(string Board, BenchVisit Visit, string Of, string Kind, string? Circuit, string? Instrument, int Line)
+    {
+        public IEnumerable<string?[]> Rows(IReadOnlyList<Verdict> verdicts, string? test)
+        {
+            foreach (var verdict in verdicts)
+            {
+                yield return Row(
+                    VerdictWords.Of(verdict.Measured), verdict.Reading.Text, verdict.LimitInWords?.Text, verdict.Limit is { } limit ? VerdictWords.Of(limit.Kind) : null, verdict.Outcome,
+                    verdict.Probability is { } probability ? probability.ToString("0.0000", CultureInfo.InvariantCulture) : null);
+            }
+
+            if (test is not null)
+            {
+                yield return Row("test", test, null, null, test == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside, null);
+            }
+        }
+
+        private string?[] Row(string measured, string value, string? limit, string? kind, VerdictOutcome outcome, string? probability) =>
+            [Board, Day(Visit.Date.Value), Visit.By?.Value, Of, Kind, Circuit, Instrument, measured, value, limit, kind, VerdictWords.Of(outcome), probability, Number(Line)];
+    }
+}

@@ -1,0 +1,155 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using CsvHelper;
+using CsvHelper.Configuration;
+using Ohmstead.Publishing;
+using Ohmstead.Records.Schemas;
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Publishing;
+
+/// <summary>The tables beside the pages, read back by libraries that did not write them.</summary>
+public sealed class DataFilesTests
+{
+    private static readonly string[] Tables = ["boards", "parts", "readings", "bench", "designs", "lots", "findings"];
+
+    [Fact]
+    public void The_schema_in_the_repository_is_the_one_the_tables_give()
+    {
+        var file = Path.Combine(Root(), "schema", SchemaFiles.FileName(DataFiles.SchemaName));
+        var current = SchemaWriter.Write(DataShapes.Whole);
+        if (Environment.GetEnvironmentVariable("OHMSTEAD_WRITE") == "1")
+        {
+            File.WriteAllText(file, current);
+        }
+
+        Assert.True(File.Exists(file) && File.ReadAllText(file) == current, $"{file} is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Tests");
+        Assert.Equal(current, SchemaFiles.Read(DataFiles.SchemaName));
+    }
+
+    [Fact]
+    public void The_data_of_the_demo_keep_to_the_published_schema()
+    {
+        using var copy = Report();
+        var schema = Json.Schema.JsonSchema.FromText(copy.Read("pages/report-data.schema.json"));
+        using var data = JsonDocument.Parse(copy.Read("pages/data.json"));
+        var result = schema.Evaluate(data.RootElement, new() { OutputFormat = Json.Schema.OutputFormat.List });
+        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(detail => detail.Errors is { Count: > 0 }).Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}")));
+        Assert.Equal(CollectionCopy.Boards, data.RootElement.GetProperty("boards").GetArrayLength());
+        Assert.All(Tables, table => Assert.NotEqual(0, data.RootElement.GetProperty(table).GetArrayLength()));
+    }
+
+    [Fact]
+    public void Every_table_says_the_same_as_csv_and_as_json()
+    {
+        using var copy = Report();
+        using var data = JsonDocument.Parse(copy.Read("pages/data.json"));
+        foreach (var (name, shape) in DataShapes.All)
+        {
+            var rows = Csv(copy.Read($"pages/{name}.csv"));
+            Assert.Equal(shape.Keys.Select(key => key.Name), rows[0]);
+            var objects = data.RootElement.GetProperty(name).EnumerateArray().ToArray();
+            Assert.Equal(objects.Length, rows.Count - 1);
+            foreach (var (json, row) in objects.Zip(rows.Skip(1)))
+            {
+                var said = shape.Keys.Select(key => json.TryGetProperty(key.Name, out var value) ? value.ToString() : string.Empty);
+                // A cell that a spreadsheet would take for a formula has an apostrophe before it.
+                Assert.Equal(said, row.Select(cell => cell.StartsWith('\'') ? cell[1..] : cell));
+            }
+        }
+    }
+
+    [Fact]
+    public void A_reading_stands_in_the_table_with_its_limit_and_its_verdict()
+    {
+        using var copy = Report();
+        using var data = JsonDocument.Parse(copy.Read("pages/data.json"));
+        var written = copy.Read("boards/SP-0007.md").Split('\n');
+        var readings = data.RootElement.GetProperty("readings").EnumerateArray().Where(row => row.GetProperty("board").GetString() == "SP-0007").ToArray();
+        Assert.NotEmpty(readings);
+        // Each value stands, as written, on the line that its row names.
+        Assert.All(readings.Where(row => row.GetProperty("measured").GetString() != "test"), row => Assert.Contains(row.GetProperty("value").GetString()!, written[row.GetProperty("line").GetInt32() - 1], StringComparison.Ordinal));
+        Assert.Contains(readings, row => row.GetProperty("outcome").GetString() == "inside" && row.TryGetProperty("limit", out _));
+    }
+
+    [Fact]
+    public void The_number_of_workers_never_shows()
+    {
+        using var copy = CollectionCopy.Make();
+        Run.Of("report", copy.Root, "--to", copy.At("one"), "--as-of", "2026-11-25", "--workers", "1");
+        Run.Of("report", copy.Root, "--to", copy.At("eight"), "--as-of", "2026-11-25", "--workers", "8");
+        Assert.All(["data.json", "feed.xml", "search.js", .. Tables.Select(table => table + ".csv")], (string file) => Assert.Equal(copy.Read("one/" + file), copy.Read("eight/" + file)));
+    }
+
+    // What a spreadsheet takes for a formula: common practice.
+    [Theory]
+    [InlineData("=HYPERLINK(\"x\")")]
+    [InlineData("+1")]
+    [InlineData("-1+2")]
+    [InlineData("@SUM(A1)")]
+    public void A_formula_in_a_record_is_text_in_a_spreadsheet(string hostile)
+    {
+        var row = Csv(Encoding.UTF8.GetString(DataForm.Csv([[hostile, "391 µF"]])))[0];
+        Assert.Equal(["'" + hostile, "391 µF"], row);
+    }
+
+    [Theory]
+    [InlineData("a\"b,c;d")]
+    [InlineData("</script><script>alert(1)</script>")]
+    [InlineData("é漢😀")]
+    public void Text_comes_back_as_it_was(string text)
+    {
+        Assert.Equal([text], Csv(Encoding.UTF8.GetString(DataForm.Csv([[text]])))[0]);
+        var json = Encoding.UTF8.GetString(DataForm.Json(DataShapes.Lots, [["L-1", text, null, "0", null, null]]));
+        Assert.DoesNotContain('<', json);
+        using var read = JsonDocument.Parse(json.TrimEnd('\n', ','));
+        Assert.Equal(text, read.RootElement.GetProperty("what").GetString());
+    }
+
+    [Fact]
+    public void Control_characters_reach_no_file()
+    {
+        const string hostile = "a\u0000\u001b[31m\u202eb\r\nc\u2028d";
+        byte[] written = [.. DataForm.Csv([[hostile]]).SkipLast(2), .. DataForm.Json(DataShapes.Lots, [["L-1", hostile, null, "0", null, null]]).SkipLast(1)];
+        Assert.All(Encoding.UTF8.GetString(written), c => Assert.False(char.IsControl(c) || c is '\u202e' or '\u2028', $"U+{(int)c:X4}"));
+    }
+
+    [Fact]
+    public void The_rows_of_a_table_have_a_cell_for_each_of_its_keys()
+    {
+        using var copy = Report();
+        Assert.All(Tables, table => Assert.Single(Csv(copy.Read($"pages/{table}.csv")).Select(row => row.Length).Distinct()));
+    }
+
+    internal static CollectionCopy Report(params string[] more)
+    {
+        var copy = CollectionCopy.Make();
+        Assert.Equal(0, Run.Of(["report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25", .. more]).Exit);
+        return copy;
+    }
+
+    private static List<string[]> Csv(string text)
+    {
+        using var reader = new StringReader(text);
+        using var parser = new CsvParser(reader, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" });
+        var rows = new List<string[]>();
+        while (parser.Read())
+        {
+            rows.Add(parser.Record!);
+        }
+
+        return rows;
+    }
+
+    private static string Root()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Ohmstead.slnx")))
+        {
+            folder = folder.Parent;
+        }
+
+        return Assert.IsType<DirectoryInfo>(folder).FullName;
+    }
+}
