@@ -16,6 +16,11 @@ internal sealed class PagesServer : IDisposable
         [".css"] = "text/css; charset=utf-8",
         [".png"] = "image/png",
         [".jpg"] = "image/jpeg",
+        [".js"] = "text/javascript; charset=utf-8",
+        [".svg"] = "image/svg+xml; charset=utf-8",
+        [".json"] = "application/json; charset=utf-8",
+        [".csv"] = "text/csv; charset=utf-8",
+        [".xml"] = "application/atom+xml; charset=utf-8",
         [".ics"] = "text/calendar; charset=utf-8",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
@@ -75,7 +80,7 @@ internal sealed class PagesServer : IDisposable
     private void Answer(HttpListenerContext context)
     {
         using var response = context.Response;
-        response.Headers["Content-Security-Policy"] = "default-src 'none'; img-src 'self'; style-src 'self'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'";
+        response.Headers["Content-Security-Policy"] = "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'";
         response.Headers["X-Content-Type-Options"] = "nosniff";
         response.Headers["X-Frame-Options"] = "DENY";
         response.Headers["Referrer-Policy"] = "no-referrer";

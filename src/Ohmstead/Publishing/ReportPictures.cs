@@ -74,8 +74,8 @@ internal sealed class ReportPictures(CollectionFolder files, FolderPictures pict
                 return new(null, FolderPictures.FaultOf(why));
             }
 
-            var made = Put(large, sizes[0]);
-            return new(new(made, Fits(made.Width, made.Height) ? made : Put(small, sizes[1])), null);
+            var shown = Put(large, sizes[0]);
+            return new(new(shown, Fits(shown.Width, shown.Height) ? shown : Put(small, sizes[1])), null);
         }
         finally
         {

@@ -41,7 +41,7 @@ public sealed class PagesServerTests : IDisposable
         var answer = Ask("GET", path);
         Assert.StartsWith("HTTP/1.1 200", answer, StringComparison.Ordinal);
         Assert.EndsWith(text, answer, StringComparison.Ordinal);
-        Assert.All(["Content-Security-Policy: default-src 'none'; img-src 'self'; style-src 'self'; frame-ancestors 'none'", "X-Content-Type-Options: nosniff", "Referrer-Policy: no-referrer", "Cache-Control: no-store", "Content-Type: text/html; charset=utf-8"], header => Assert.Contains(header, answer, StringComparison.Ordinal));
+        Assert.All(["Content-Security-Policy: default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; frame-ancestors 'none'", "X-Content-Type-Options: nosniff", "Referrer-Policy: no-referrer", "Cache-Control: no-store", "Content-Type: text/html; charset=utf-8"], header => Assert.Contains(header, answer, StringComparison.Ordinal));
     }
 
     [Theory]
