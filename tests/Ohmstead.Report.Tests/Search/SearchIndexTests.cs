@@ -3,7 +3,6 @@ using System.Text.Json;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Model;
 using Ohmstead.Records.Text;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
