@@ -1,6 +1,5 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Collections;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pictures;
 

@@ -1,4 +1,3 @@
-using Ohmstead.Collections;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Publishing;
