@@ -15,7 +15,7 @@ internal static class Completions
     /// <summary>The parts and points of the board that was given.</summary>
     public static IEnumerable<CompletionItem> Places(CompletionContext context)
     {
-        if (Folder(context) is not { } folder || context.ParseResult.GetValue<string>("BOARD") is not { Length: > 0 } board)
+        if (Folder(context) is not { } folder || Said(context, "BOARD") is not { Length: > 0 } board)
         {
             return [];
         }
@@ -28,15 +28,17 @@ internal static class Completions
             : [];
     }
 
-    private static string? Folder(CompletionContext context)
+    private static string? Folder(CompletionContext context) => Said(context, "--in") is { } folder && Directory.Exists(folder) ? folder : null;
+
+    // The command may know no such word, or what was typed so far is no value of it.
+    private static string? Said(CompletionContext context, string name)
     {
         try
         {
-            return context.ParseResult.GetValue<string>("--in") is { } folder && Directory.Exists(folder) ? folder : null;
+            return context.ParseResult.GetValue<string>(name);
         }
-        catch (InvalidOperationException)
+        catch (Exception unknown) when (unknown is ArgumentException or InvalidOperationException)
         {
-            // The command knows no folder, or what was typed so far is no value of it.
             return null;
         }
     }

@@ -139,7 +139,7 @@ public sealed class TidyCommandTests
         using var copy = CollectionCopy.Make();
         var run = Verdicts(copy);
         Assert.Equal((0, ""), (run.Exit, run.Error));
-        Assert.Contains("boards/SP-0007.md:59: +80V: verdict in added\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("boards/SP-0007.md:61: +80V: verdict in added\n", run.Out, StringComparison.Ordinal);
         var after = copy.Read(Board);
         Assert.Contains("- { part: R3, lot: L-010, state: new, resistance: 99.94 kΩ, instrument: meter-1, verdict: in }\n", after, StringComparison.Ordinal);
         Assert.Contains("- { point: +80V, voltage: 81.3 V, ripple: 0.82 V, verdict: in }\n", after, StringComparison.Ordinal);
