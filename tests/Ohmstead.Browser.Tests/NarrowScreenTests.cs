@@ -14,7 +14,7 @@ public sealed class NarrowScreenTests(ReportFixture report)
     {
         await using var view = await report.ViewAsync(width, scripts: scripts);
         var wide = new List<string>();
-        foreach (var page in report.Pages)
+        foreach (var page in report.Opened)
         {
             await view.OpenAsync(page);
             var room = await view.Page.EvaluateAsync<int[]>("() => [document.scrollingElement.scrollWidth, document.scrollingElement.clientWidth]");

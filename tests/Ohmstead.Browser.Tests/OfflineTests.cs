@@ -10,7 +10,7 @@ public sealed class OfflineTests(ReportFixture report)
         await using var view = await report.ViewAsync(scripts: scripts);
         var folder = new Uri(report.Index.Address, ".");
         var complaints = new List<string>();
-        foreach (var page in report.Pages)
+        foreach (var page in report.Opened)
         {
             complaints.AddRange(await view.ComplaintsAsync(page, folder));
         }
@@ -23,7 +23,7 @@ public sealed class OfflineTests(ReportFixture report)
     {
         await using var view = await report.ViewAsync();
         var silent = new List<string>();
-        foreach (var page in report.Pages)
+        foreach (var page in report.Opened)
         {
             await view.OpenAsync(page);
             var heading = view.Page.Locator("h1");
@@ -41,7 +41,7 @@ public sealed class OfflineTests(ReportFixture report)
     {
         await using var view = await report.ViewAsync();
         var missing = new List<string>();
-        foreach (var page in report.Pages)
+        foreach (var page in report.Opened)
         {
             await view.OpenAsync(page);
             foreach (var picture in await view.Page.Locator("img").AllAsync())

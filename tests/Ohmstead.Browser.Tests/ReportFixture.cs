@@ -18,6 +18,10 @@ public sealed class ReportFixture : IAsyncLifetime
     /// <summary>All pages, the index first.</summary>
     public IReadOnlyList<ReportPage> Pages { get; private set; } = [];
 
+    /// <summary>The pages that are opened one by one: all, but of the pages of single checks, which are made alike, only the three longest.</summary>
+    public IReadOnlyList<ReportPage> Opened =>
+        [.. Pages.Where(page => !IsOfOneCheck(page)), .. Pages.Where(IsOfOneCheck).OrderByDescending(page => page.Length).ThenBy(page => page.Name, StringComparer.Ordinal).Take(3)];
+
     /// <summary>The folder of the report.</summary>
     public string Folder => folder;
 
@@ -38,6 +42,8 @@ public sealed class ReportFixture : IAsyncLifetime
 
     /// <summary>The page of a board on which something must be made safe first.</summary>
     public ReportPage UnsafeBoard => Boards.First(page => File.ReadAllText(page.Address.LocalPath).Contains("class=\"danger\"", StringComparison.Ordinal));
+
+    private static bool IsOfOneCheck(ReportPage page) => page.Name.StartsWith("checks/", StringComparison.Ordinal);
 
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()

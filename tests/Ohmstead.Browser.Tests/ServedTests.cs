@@ -12,7 +12,7 @@ public sealed class ServedTests(ReportFixture report)
         await using var server = StaticServer.Start(report.Folder, policy);
         await using var view = await report.ViewAsync(scripts: scripts, strict: true);
         var complaints = new List<string>();
-        foreach (var page in report.Pages)
+        foreach (var page in report.Opened)
         {
             complaints.AddRange(await view.ComplaintsAsync(server.At(page), server.Root));
             if (string.IsNullOrWhiteSpace(await view.Page.Locator("h1").InnerTextAsync()))
