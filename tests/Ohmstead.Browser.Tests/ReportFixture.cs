@@ -18,9 +18,8 @@ public sealed class ReportFixture : IAsyncLifetime
     /// <summary>All pages, the index first.</summary>
     public IReadOnlyList<ReportPage> Pages { get; private set; } = [];
 
-    /// <summary>The pages that are opened one by one: all, but of the pages of single checks, which are made alike, only the three longest.</summary>
-    public IReadOnlyList<ReportPage> Opened =>
-        [.. Pages.Where(page => !IsOfOneCheck(page)), .. Pages.Where(IsOfOneCheck).OrderByDescending(page => page.Length).ThenBy(page => page.Name, StringComparer.Ordinal).Take(3)];
+    /// <summary>The pages that are opened one by one: all that there is one of, and of those that are made alike the four longest and the shortest.</summary>
+    public IReadOnlyList<ReportPage> Opened => [.. Pages.GroupBy(page => page.Name.Contains('/', StringComparison.Ordinal) ? page.Name[..page.Name.IndexOf('/', StringComparison.Ordinal)] : page.Name).SelectMany(Some)];
 
     /// <summary>The folder of the report.</summary>
     public string Folder => folder;
@@ -43,7 +42,11 @@ public sealed class ReportFixture : IAsyncLifetime
     /// <summary>The page of a board on which something must be made safe first.</summary>
     public ReportPage UnsafeBoard => Boards.First(page => File.ReadAllText(page.Address.LocalPath).Contains("class=\"danger\"", StringComparison.Ordinal));
 
-    private static bool IsOfOneCheck(ReportPage page) => page.Name.StartsWith("checks/", StringComparison.Ordinal);
+    private static IEnumerable<ReportPage> Some(IEnumerable<ReportPage> alike)
+    {
+        ReportPage[] sorted = [.. alike.OrderByDescending(page => page.Length).ThenBy(page => page.Name, StringComparer.Ordinal)];
+        return sorted.Length <= 5 ? sorted : [.. sorted[..4], sorted[^1]];
+    }
 
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
