@@ -57,39 +57,52 @@ internal static class CommandLine
         }
     }
 
+    /// <summary>Every command by its name, each made only when it is asked for: what others need to be told on the command line costs a start nothing.</summary>
+    internal static IReadOnlyList<(string Name, Func<Command> Make)> Commands(Terminal terminal, Interruption interruption) =>
+    [
+        ("check", () => new CheckCommand(terminal).Build()),
+        ("report", () => new ReportCommand(terminal, interruption).Build()),
+        ("preview", () => new PreviewCommand(terminal, interruption).Build()),
+        ("sheet", () => new SheetCommand(terminal).Build()),
+        ("why", () => new WhyCommand(terminal).Build()),
+        ("families", () => new FamiliesCommand(terminal).Build()),
+        ("enter", () => new EnterCommand(terminal).Build()),
+        ("bench", () => new BenchCommand(terminal, other => Invoke(other, terminal, interruption)).Build()),
+        ("found", () => new FoundCommand(terminal).Build()),
+        ("decide", () => new DecideCommand(terminal).Build()),
+        ("work", () => new WorkCommand(terminal).Build()),
+        ("wait", () => new WaitCommand(terminal).Build()),
+        ("start", () => new StartCommand(terminal).Build()),
+        ("add", () => new AddCommand(terminal).Build()),
+        ("tidy", () => new TidyCommand(terminal, interruption).Build()),
+        ("drawer", () => new ListCommand(terminal, "drawer", "List the lots in the drawer: how many are left, how long they may lie, what is to be done first.", StockListings.Drawer).Build()),
+        ("lot", () => new LotCommand(terminal).Build()),
+        ("incoming", () => new IncomingCommand(terminal).Build()),
+        ("orders", () => new ListCommand(terminal, "orders", "List the orders: where each stands, for how long, and what it holds up.", StockListings.Orders).Build()),
+        ("order", () => new OrderCommand(terminal).Build()),
+        ("buy", () => new ListCommand(terminal, "buy", "List what to buy for the whole collection: equal needs in one line, less the drawer, less what is on order.", StockListings.ToBuy).Build()),
+        ("ahead", () => new AheadCommand(terminal).Build()),
+        ("fit", () => new FitCommand(terminal).Build()),
+        ("marking", () => new MarkingCommand(terminal).Build()),
+        ("reckon", () => new ReckonCommand(terminal).Build()),
+        ("method", () => new MethodCommand(terminal).Build()),
+        ("explain", () => new ExplainCommand(terminal).Build()),
+        ("completion", () => new CompletionCommand(terminal).Build()),
+    ];
+
     private static int Invoke(IReadOnlyList<string> words, Terminal terminal, Interruption interruption)
     {
-        var root = new RootCommand(About)
+        var root = new RootCommand(About);
+        var commands = Commands(terminal, interruption);
+        var isKnown = words.Count > 0 && commands.Any(command => command.Name == words[0]);
+        foreach (var (name, make) in commands)
         {
-            new CheckCommand(terminal).Build(),
-            new ReportCommand(terminal, interruption).Build(),
-            new PreviewCommand(terminal, interruption).Build(),
-            new SheetCommand(terminal).Build(),
-            new WhyCommand(terminal).Build(),
-            new FamiliesCommand(terminal).Build(),
-            new EnterCommand(terminal).Build(),
-            new BenchCommand(terminal, other => Invoke(other, terminal, interruption)).Build(),
-            new FoundCommand(terminal).Build(),
-            new DecideCommand(terminal).Build(),
-            new WorkCommand(terminal).Build(),
-            new WaitCommand(terminal).Build(),
-            new StartCommand(terminal).Build(),
-            new AddCommand(terminal).Build(),
-            new TidyCommand(terminal, interruption).Build(),
-            new ListCommand(terminal, "drawer", "List the lots in the drawer: how many are left, how long they may lie, what is to be done first.", StockListings.Drawer).Build(),
-            new LotCommand(terminal).Build(),
-            new IncomingCommand(terminal).Build(),
-            new ListCommand(terminal, "orders", "List the orders: where each stands, for how long, and what it holds up.", StockListings.Orders).Build(),
-            new OrderCommand(terminal).Build(),
-            new ListCommand(terminal, "buy", "List what to buy for the whole collection: equal needs in one line, less the drawer, less what is on order.", StockListings.ToBuy).Build(),
-            new AheadCommand(terminal).Build(),
-            new FitCommand(terminal).Build(),
-            new MarkingCommand(terminal).Build(),
-            new ReckonCommand(terminal).Build(),
-            new MethodCommand(terminal).Build(),
-            new ExplainCommand(terminal).Build(),
-            new CompletionCommand(terminal).Build(),
-        };
+            if (!isKnown || name == words[0])
+            {
+                root.Add(make());
+            }
+        }
+
         // A word that begins with @ is a word: what was seen at the bench may begin so.
         var parsed = root.Parse(words, new ParserConfiguration { ResponseFileTokenReplacer = null });
         // What is wrong with a command line is told with the words that were given, which may have come from anywhere.

@@ -214,10 +214,31 @@ public sealed class RecordEditor
     }
 
     // In a record that is tidy a new entry is, too: a long one is folded.
-    private string Folded(string text, MappingNode after) =>
-        LaidText.Of(source.Path, text, form, after, out _)?.Edits() is { Count: > 0 } && LaidText.Of(source.Path, source.Text, form, Root, out _)?.Edits() is { Count: 0 }
+    private string Folded(string text, MappingNode after) => !HasLongLine(text) ? text
+        : LaidText.Of(source.Path, text, form, after, out _)?.Edits() is { Count: > 0 } && LaidText.Of(source.Path, source.Text, form, Root, out _)?.Edits() is { Count: 0 }
             ? RecordLayout.Of(source.Path, text, form, reader).Text
             : text;
+
+    // Laying a record out costs more than everything else an entry does, and what is short enough stays as it was spliced in.
+    private bool HasLongLine(string text)
+    {
+        var fences = 0;
+        foreach (var line in text.AsSpan().EnumerateLines())
+        {
+            if (line.Length > Layout.Placement.Width)
+            {
+                return true;
+            }
+
+            // The story below is nobody's to lay out.
+            if (form == FileForm.Markdown && line is "---" && ++fences == 2)
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
 
     private bool Adds(IReadOnlyList<(string Path, string Text)> after, IReadOnlyList<string> added)
     {
