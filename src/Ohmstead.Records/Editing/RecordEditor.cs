@@ -125,10 +125,14 @@ public sealed class RecordEditor
     private TextEdit BelowKey(MappingNode item, string added)
     {
         var stands = item.Entries[^1].KeySpot.Column - 1;
-        var line = lines.LastOf(item.Entries[^1].KeySpot.Line, stands, listMayHang: true);
+        return LineBelow(lines.LastOf(item.Entries[^1].KeySpot.Line, stands, listMayHang: true), stands, added);
+    }
+
+    private TextEdit LineBelow(int line, int stands, string yaml)
+    {
         var end = lines.LineEndAt(line);
         var at = lines.Behind(line);
-        var text = new string(' ', stands) + added;
+        var text = new string(' ', stands) + yaml;
         return new TextEdit(at, 0, at > 0 && source.Text[at - 1] is not ('\n' or '\r') ? end + text : text + end);
     }
 
@@ -183,10 +187,7 @@ public sealed class RecordEditor
     internal TextEdit NewValue(Shape shape, string key, string yaml)
     {
         var (line, stands) = PlaceFor(Root, shape, key);
-        var end = lines.LineEndAt(line);
-        var at = lines.Behind(line);
-        var text = new string(' ', stands) + key + ": " + yaml;
-        return new TextEdit(at, 0, at > 0 && source.Text[at - 1] is not ('\n' or '\r') ? end + text : text + end);
+        return LineBelow(line, stands, $"{key}: {yaml}");
     }
 
     private TextEdit InsteadOf(MappingNode mapping, string key, Node value, IReadOnlyList<IReadOnlyList<string>> items)

@@ -64,12 +64,7 @@ internal sealed class PlainCursor
     internal Spot SpotAt(int offset, int length) => new(Line, offset - lineStart + 1, length);
 
     /// <summary>Gives up.</summary>
-    /// <returns>Null, for whoever has nothing else to return.</returns>
-    internal object? Doubt()
-    {
-        IsInDoubt = true;
-        return null;
-    }
+    internal void Doubt() => IsInDoubt = true;
 
     /// <summary>Passes over spaces.</summary>
     internal void PassSpaces()

@@ -146,18 +146,19 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
             return true;
         }
 
-        if (undo.Around(at, () => Add(entry)) == ExitCode.Clean)
+        var bench = new BenchEntry(terminal, run) { IsBrief = true };
+        if (undo.Around(at, () => Add(bench, entry)) == ExitCode.Clean)
         {
-            Renew();
+            // What was judged before it was written is how the board stands now.
+            Take(bench.After!);
             at = Next(at + 1);
         }
 
         return true;
     }
 
-    private int Add(PreparedEntry entry)
+    private int Add(BenchEntry bench, PreparedEntry entry)
     {
-        var bench = new BenchEntry(terminal, run) { IsBrief = true };
         var visit = plan.Visit with { Instrument = instrument ?? plan.Visit.Instrument };
         var exit = bench.Add(board, visit, entry.Key, entry.Item, isSure: false, isTrial: false);
         if (!bench.WasSlip || exit == ExitCode.Clean)

@@ -61,7 +61,7 @@ internal sealed class EntryOptions
     /// <summary>The visit that an entry belongs to. The instrument of the day's last entry at another board is taken where this one has no visit of the day.</summary>
     public VisitHead Visit(ParseResult parsed, FoundBoard board, RunOptions run, bool isMeasured)
     {
-        var by = parsed.GetValue(By) ?? (Environment.GetEnvironmentVariable("OHMSTEAD_BY") is { Length: > 0 } initials ? initials : null);
+        var by = Initials.Of(parsed.GetValue(By));
         var instrument = parsed.GetValue(Instrument)
             ?? (!isMeasured || board.Assessment.LastSeen == run.Today ? null : DayMemory.Instrument(CollectionFolder.Open(FolderOf(parsed)), run.Today, by));
         return new(IsoDate.Text(run.Today), by, instrument);

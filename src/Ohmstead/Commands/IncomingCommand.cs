@@ -48,7 +48,7 @@ internal sealed class IncomingCommand(Terminal terminal)
             }
 
             var used = parsed.GetValue(instrument);
-            var who = new VisitHead(IsoDate.Text(run.Today), parsed.GetValue(by) ?? (Environment.GetEnvironmentVariable("OHMSTEAD_BY") is { Length: > 0 } initials ? initials : null), used);
+            var who = new VisitHead(IsoDate.Text(run.Today), Initials.Of(parsed.GetValue(by)), used);
             return stock.Change(
                 parsed.GetValue(options.Sure),
                 parsed.GetValue(options.Trial),

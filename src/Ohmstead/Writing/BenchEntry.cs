@@ -8,7 +8,6 @@ using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;
-using Ohmstead.Yaml;
 
 namespace Ohmstead.Writing;
 
@@ -22,6 +21,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
 
     /// <summary>True when the last entry was held back for nothing but what looks like a slip.</summary>
     public bool WasSlip { get; private set; }
+
+    /// <summary>The board as it is after the last entry that was written; null before.</summary>
+    public FoundBoard? After { get; private set; }
 
     /// <summary>True to tell verdicts alone, as in a row of readings.</summary>
     public bool IsBrief { get; init; }
@@ -48,17 +50,8 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         var path = board.Assessment.Board.Path;
         return RecordFile.Change(board.Files.Full(path), text =>
         {
-            if (RecordEditor.Open(path, text, FileForm.Markdown, NodeReaders.ForWorker(0), out _) is not { } editor)
+            if (Splice.Try(terminal, path, text, FileForm.Markdown, change) is not var (changed, line))
             {
-                terminal.Error.WriteLine(Printable.Of($"{path} holds what cannot be read; mend it first, 'check' says where"));
-                return (null, ExitCode.Findings);
-            }
-
-            var (outcome, line) = change(editor);
-            if (outcome.Text is not { } changed)
-            {
-                terminal.Error.WriteLine(Printable.Of($"{path}: {outcome.Refusal!.Message}"));
-                terminal.Error.WriteLine(Printable.Of($"  = {outcome.Refusal.NextStep}"));
                 return (null, ExitCode.Findings);
             }
 
@@ -66,7 +59,11 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             var result = new CollectionRun(board.Files, run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = changed } }).Run(null, _ => assessment => after = assessment);
             var at = FirstDifference(text, changed);
             var against = result.Findings.Where(finding => finding.Place.Path == path && (finding.Severity == Severity.Error || Slips.Contains(finding.Check)) && !WasThere(board, finding)).ToArray();
-            Tell(against);
+            foreach (var finding in against)
+            {
+                JudgedFiles.Tell(terminal, finding);
+            }
+
             WasSlip = against.Length > 0 && against.All(finding => Slips.Contains(finding.Check));
             if (against.Any(finding => !(isSure && Slips.Contains(finding.Check))))
             {
@@ -80,6 +77,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             }
 
             Verdicts(after, changed.Split('\n'), line);
+            After = isTrial || after is null ? After : board with { Assessment = after, Findings = result.Findings };
             return (isTrial ? null : changed, ExitCode.Clean);
         });
     }
@@ -87,18 +85,6 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     // Findings of other lines move with the lines; the check and the words stay.
     private static bool WasThere(FoundBoard board, Finding finding) =>
         board.Findings.Any(known => known.Check == finding.Check && known.Message == finding.Message);
-
-    private void Tell(IEnumerable<Finding> findings)
-    {
-        foreach (var finding in findings)
-        {
-            terminal.Error.WriteLine(Printable.Of($"{finding.Place}: {finding.Message} [{finding.Check}]"));
-            if (finding.NextStep is { } next)
-            {
-                terminal.Error.WriteLine(Printable.Of($"  = {next}"));
-            }
-        }
-    }
 
     private void Verdicts(BoardAssessment? board, string[] lines, string entry)
     {

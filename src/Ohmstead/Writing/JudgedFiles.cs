@@ -19,11 +19,7 @@ internal static class JudgedFiles
         var against = after.Findings.Where(finding => paths.Contains(finding.Place.Path) && finding.Severity == Severity.Error && !IsKnown(before, finding)).ToArray();
         foreach (var finding in against)
         {
-            terminal.Error.WriteLine(Printable.Of($"{finding.Place}: {finding.Message} [{finding.Check}]"));
-            if (finding.NextStep is { } next)
-            {
-                terminal.Error.WriteLine(Printable.Of($"  = {next}"));
-            }
+            Tell(terminal, finding);
         }
 
         if (against.Length > 0)
@@ -32,6 +28,16 @@ internal static class JudgedFiles
         }
 
         return against.Length == 0;
+    }
+
+    /// <summary>Tells one finding that keeps a text from being written.</summary>
+    public static void Tell(Terminal terminal, Finding finding)
+    {
+        terminal.Error.WriteLine(Printable.Of($"{finding.Place}: {finding.Message} [{finding.Check}]"));
+        if (finding.NextStep is { } next)
+        {
+            terminal.Error.WriteLine(Printable.Of($"  = {next}"));
+        }
     }
 
     // Findings of other lines move with the lines; the check and the words stay.

@@ -4,7 +4,6 @@ using Ohmstead.Commands;
 using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Nodes;
-using Ohmstead.Yaml;
 
 namespace Ohmstead.Writing;
 
@@ -19,8 +18,10 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
 
     private const string Slip = "incoming-far-from-marking";
 
+    private readonly RunResult before = new CollectionRun(files.Only([]), run).Run();
+
     /// <summary>The drawer and the orders as they are.</summary>
-    public Workshop Workshop { get; } = new CollectionRun(files.Only([]), run).Run().Workshop;
+    public Workshop Workshop => before.Workshop;
 
     /// <summary>Changes the file by one splice.</summary>
     /// <param name="isSure">True to write what looks like a slip of the unit.</param>
@@ -37,23 +38,12 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
 
         return RecordFile.Change(files.Full(Path), text =>
         {
-            if (RecordEditor.Open(Path, text, FileForm.Yaml, NodeReaders.ForWorker(0), out _) is not { } editor)
+            if (Splice.Try(terminal, Path, text, FileForm.Yaml, change) is not var (changed, line))
             {
-                terminal.Error.WriteLine($"{Path} holds what cannot be read; mend it first, 'check' says where");
                 return (null, ExitCode.Findings);
             }
 
-            var (outcome, line) = change(editor);
-            if (outcome.Text is not { } changed)
-            {
-                terminal.Error.WriteLine(Printable.Of($"{Path}: {outcome.Refusal!.Message}"));
-                terminal.Error.WriteLine(Printable.Of($"  = {outcome.Refusal.NextStep}"));
-                return (null, ExitCode.Findings);
-            }
-
-            var only = files.Only([]);
-            var before = new CollectionRun(only, run with { Instead = With(text) }).Run();
-            var after = new CollectionRun(only, run with { Instead = With(changed) }).Run();
+            var after = new CollectionRun(files.Only([]), run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [Path] = changed } }).Run();
             if (!JudgedFiles.AreSound(terminal, before, after, [Path]))
             {
                 return (null, ExitCode.Findings);
@@ -72,6 +62,4 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
             return (isTrial ? null : changed, ExitCode.Clean);
         });
     }
-
-    private static Dictionary<string, string> With(string text) => new(StringComparer.Ordinal) { [Path] = text };
 }

@@ -29,14 +29,5 @@ public sealed class SchemaFilesTests
     [Fact]
     public void Writing_twice_gives_the_same_bytes() => Assert.Equal(SchemaWriter.Write(FileShapes.Board), SchemaWriter.Write(FileShapes.Board));
 
-    private static string SchemaFolder()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Ohmstead.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(Assert.IsType<DirectoryInfo>(folder).FullName, "schema");
-    }
+    private static string SchemaFolder() => Path.Combine(Repository.Root, "schema");
 }

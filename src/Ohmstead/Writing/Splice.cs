@@ -1,0 +1,37 @@
+using Ohmstead.Commands;
+using Ohmstead.Output;
+using Ohmstead.Records.Editing;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Yaml;
+
+namespace Ohmstead.Writing;
+
+/// <summary>One splice into the text of a record, before anything is judged or written.</summary>
+internal static class Splice
+{
+    /// <summary>Makes a splice. What keeps it from being made is told, with what to do by hand.</summary>
+    /// <param name="terminal">Where it is told.</param>
+    /// <param name="path">The path of the record in its collection.</param>
+    /// <param name="text">The text as it is.</param>
+    /// <param name="form">Whether it is Markdown or YAML alone.</param>
+    /// <param name="change">The splice, and the entry as one line.</param>
+    /// <returns>The text as it would be and the entry as one line, or null.</returns>
+    public static (string Text, string Line)? Try(Terminal terminal, string path, string text, FileForm form, Func<RecordEditor, (EditOutcome Outcome, string Line)> change)
+    {
+        if (RecordEditor.Open(path, text, form, NodeReaders.ForWorker(0), out _) is not { } editor)
+        {
+            terminal.Error.WriteLine(Printable.Of($"{path} holds what cannot be read; mend it first, 'check' says where"));
+            return null;
+        }
+
+        var (outcome, line) = change(editor);
+        if (outcome.Text is { } changed)
+        {
+            return (changed, line);
+        }
+
+        terminal.Error.WriteLine(Printable.Of($"{path}: {outcome.Refusal!.Message}"));
+        terminal.Error.WriteLine(Printable.Of($"  = {outcome.Refusal.NextStep}"));
+        return null;
+    }
+}
