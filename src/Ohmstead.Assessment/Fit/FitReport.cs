@@ -24,15 +24,21 @@ public sealed record FitReport(
     IReadOnlyList<FitCandidate> Refused)
 {
     /// <summary>Looks through the drawer for a place of a board.</summary>
-    public static FitReport Of(BoardAssessment board, PlaceHistory place, Drawer drawer)
+    public static FitReport Of(BoardAssessment board, PlaceHistory place, Drawer drawer) => Of(board.Board.Id.Value, place.Part.Ref.Value, FitPlace.Of(board, place), drawer);
+
+    /// <summary>Looks through the drawer for a place, when the board is read no more.</summary>
+    /// <param name="board">The number of the board.</param>
+    /// <param name="reference">The place.</param>
+    /// <param name="asked">What a part must fit.</param>
+    /// <param name="drawer">What is left.</param>
+    public static FitReport Of(string board, string reference, FitPlace asked, Drawer drawer)
     {
-        var asked = FitPlace.Of(board, place);
         FitCandidate[] judged = [.. drawer.Lots.Where(lot => FitJudge.MayFit(asked.Values, lot.Lot.Values)).Select(lot => One(asked, lot, drawer))];
         FitCandidate[] fitting = [.. Ranked(asked, judged.Where(one => one.Verdict.Outcome != ReasonWeight.Against))];
         return new(
-            board.Board.Id.Value,
-            place.Part.Ref.Value,
-            PartWords.Describe(place.Part.Values),
+            board,
+            reference,
+            PartWords.Describe(asked.Values),
             asked.Assumptions,
             PlaceNeed.Of(asked),
             fitting,

@@ -28,6 +28,13 @@ public sealed class HtmlWriter
     /// <summary>How many elements are open.</summary>
     public int Depth => depth;
 
+    /// <summary>How many bytes come before what is written next; content, no attribute, may follow.</summary>
+    internal int Here()
+    {
+        BeginContent();
+        return buffer.Written.Length;
+    }
+
     /// <summary>Starts an element.</summary>
     public Element Open(Tag tag)
     {

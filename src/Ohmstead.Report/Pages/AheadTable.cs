@@ -39,7 +39,7 @@ internal static class AheadTable
     /// <summary>Writes the section of the collection's page: the next dates, and the lives that end next.</summary>
     public static void WriteNext(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
-        var items = YearAhead.Of(context.Workshop, boards, context.Today, context.Today.AddYears(1));
+        var items = context.Ahead ?? YearAhead.Of(context.Workshop, boards, context.Today, context.Today.AddYears(1));
         var lives = boards.SelectMany(board => board.Lives.Where(life => life.MeasureOn is not null && life.Latest >= context.Today).Select(life => (Board: board.Id.Value, Life: life)))
             .OrderBy(pair => pair.Life.Earliest).ThenBy(pair => pair.Board, StringComparer.Ordinal).ThenBy(pair => pair.Life.Reference, StringComparer.Ordinal).Take(MostNext).ToArray();
         if (items.Count == 0 && lives.Length == 0)

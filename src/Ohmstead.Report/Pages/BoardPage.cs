@@ -17,10 +17,14 @@ public static class BoardPage
     public static string PathOf(string board) => $"boards/{board}.html";
 
     /// <summary>Writes the page.</summary>
-    public static void Write(PageBuffer buffer, ReportContext context, BoardAssessment board) =>
-        PageFrame.Write(buffer, context, $"{board.Board.Id.Value} {board.Board.Title.Value}", 1, (context, board), static (html, page) => Content(html, page.context, page.board));
+    /// <param name="buffer">Where to.</param>
+    /// <param name="context">What every page knows.</param>
+    /// <param name="board">The board.</param>
+    /// <param name="open">Takes the places that need a part when the drawer is not known yet; null when nothing is told of them later.</param>
+    public static void Write(PageBuffer buffer, ReportContext context, BoardAssessment board, ICollection<OpenPlace>? open = null) =>
+        PageFrame.Write(buffer, context, $"{board.Board.Id.Value} {board.Board.Title.Value}", 1, (context, board, open), static (html, page) => Content(html, page.context, page.board, page.open));
 
-    private static void Content(HtmlWriter html, ReportContext context, BoardAssessment board)
+    private static void Content(HtmlWriter html, ReportContext context, BoardAssessment board, ICollection<OpenPlace>? open)
     {
         var working = new SharedWorking(context.Workshop.Rule);
         var anchors = new ReadingAnchors(board.Readings);
@@ -28,7 +32,7 @@ public static class BoardPage
         Opening(html, board);
         Cautions.Write(html, board.Hazards);
         Identity(html, board);
-        PartsTable.Write(html, context, board, working, anchors);
+        PartsTable.Write(html, context, board, working, anchors, open);
         Drift[] drifts = [.. BoardDrifts.Of(board)];
         OverTime.Write(html, board, drifts, anchors);
         DriftTable.Write(html, board, drifts);

@@ -13,7 +13,13 @@ internal static class PartsTable
     private static readonly Column[] Columns = ["Place", new("Part", IsPlain: true), new("Readings", IsPlain: true)];
 
     /// <summary>Writes the table.</summary>
-    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working, ReadingAnchors anchors)
+    /// <param name="html">The page.</param>
+    /// <param name="context">What every page knows.</param>
+    /// <param name="board">The board.</param>
+    /// <param name="working">What the verdicts of the page have in common.</param>
+    /// <param name="anchors">The addresses of the readings.</param>
+    /// <param name="open">Takes the places whose fitting lots are told later, or null when they are told now.</param>
+    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, ICollection<OpenPlace>? open)
     {
         if (board.Places.Count == 0)
         {
@@ -29,7 +35,7 @@ internal static class PartsTable
         var needs = PartNeed.Of(board).Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
         foreach (var place in board.Places)
         {
-            Row(html, table, working, anchors, board, place, () => Fit(html, context, board, place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value)));
+            Row(html, table, working, anchors, board, place, () => Fit(html, context, board, place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value), open));
         }
     }
 
@@ -101,7 +107,7 @@ internal static class PartsTable
         }
     }
 
-    private static void Fit(HtmlWriter html, ReportContext context, BoardAssessment board, PlaceHistory place, Replacement? replacement, bool isWanted)
+    private static void Fit(HtmlWriter html, ReportContext context, BoardAssessment board, PlaceHistory place, Replacement? replacement, bool isWanted, ICollection<OpenPlace>? open)
     {
         if (replacement is not null)
         {
@@ -111,6 +117,10 @@ internal static class PartsTable
         if (isWanted && context.Drawer is { } drawer)
         {
             FitFold.Wanted(html, FitReport.Of(board, place, drawer));
+        }
+        else if (isWanted && open is not null)
+        {
+            open.Add(new(html.Here(), board.Board.Id.Value, place.Part.Ref.Value, FitPlace.Of(board, place)));
         }
         else if (isWanted)
         {

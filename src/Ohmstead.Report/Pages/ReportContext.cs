@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
@@ -27,6 +28,9 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
 
     /// <summary>What to buy, when it was worked out already.</summary>
     public IReadOnlyList<BuyingLine>? Buying { get; init; }
+
+    /// <summary>What falls due within a year, when it was worked out already.</summary>
+    public IReadOnlyList<DueItem>? Ahead { get; init; }
 
     /// <summary>Files beside the pages that hold the same for programs, told in the head and the foot of every page.</summary>
     public IReadOnlyList<Alternate> Beside { get; init; } = [];

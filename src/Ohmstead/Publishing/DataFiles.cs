@@ -1,8 +1,9 @@
-using System.Globalization;
+using System.Buffers;
 using System.Text;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
+using Ohmstead.Records.Schemas;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Publishing;
@@ -10,15 +11,20 @@ namespace Ohmstead.Publishing;
 /// <summary>Writes the tables while boards are read, in order of path whatever worker is first: of the rows nothing is kept.</summary>
 internal sealed class DataFiles : IDisposable
 {
-    /// <summary>Everything in one file.</summary>
+    /// <summary>The file of the collection.</summary>
     public const string JsonName = "data.json";
 
     /// <summary>The schema of that file.</summary>
     public const string SchemaName = "report-data";
 
+    /// <summary>The schema of the file of a board.</summary>
+    public const string BoardSchemaName = "report-board";
+
+    private static readonly Shape[] RowsOfOneBoard = [.. DataShapes.OfEachBoard.Select(table => DataShapes.OfOneBoard(table.Row))];
+
     private readonly Lock gate = new();
     private readonly Dictionary<string, int> places;
-    private readonly SortedDictionary<int, TableBytes[]> early = [];
+    private readonly SortedDictionary<int, byte[][]> early = [];
     private readonly ReportFolder folder;
     private readonly TableFile[] tables;
     private int next;
@@ -30,19 +36,33 @@ internal sealed class DataFiles : IDisposable
     {
         this.folder = folder;
         places = boards.Index().ToDictionary(pair => pair.Item, pair => pair.Index, StringComparer.Ordinal);
-        tables = [.. DataShapes.All.Select(table => new TableFile(folder, table.Name, table.Row))];
+        tables = [.. DataShapes.OfEachBoard.Select(table => new TableFile(folder, table.Name, table.Row))];
     }
 
     /// <summary>The CSV file of a table, from the root of the report.</summary>
     public static string CsvName(string table) => table + ".csv";
 
+    /// <summary>The JSON file of a board, from the root of the report. It lasts as long as the board keeps its number.</summary>
+    public static string JsonOf(string board) => $"boards/{board}.json";
+
     /// <summary>Takes the rows of a board. Called from several workers.</summary>
     public void Add(BoardAssessment board)
     {
-        TableBytes[] rows = [TableBytes.Of(DataShapes.Parts, DataRows.Parts(board)), TableBytes.Of(DataShapes.Readings, DataRows.Readings(board)), TableBytes.Of(DataShapes.Bench, DataRows.Bench(board))];
+        string?[][][] rows = [[.. DataRows.Parts(board)], [.. DataRows.Readings(board)], [.. DataRows.Bench(board)]];
+        var number = board.Board.Id.Value;
+        var json = new ArrayBufferWriter<byte>(32 << 10);
+        Text(json, $"{{\"version\":2,\"board\":{DataForm.Quoted(number)}");
+        for (var table = 0; table < rows.Length; table++)
+        {
+            Table(json, DataShapes.OfEachBoard[table].Name, RowsOfOneBoard[table], rows[table], skipped: 1);
+        }
+
+        Text(json, "}\n");
+        folder.Put(JsonOf(number), json.WrittenSpan);
+        byte[][] lines = [.. rows.Select(DataForm.Csv)];
         lock (gate)
         {
-            early[places[board.Board.Path]] = rows;
+            early[places[board.Board.Path]] = lines;
             while (early.Remove(next, out var ready))
             {
                 Write(ready);
@@ -60,22 +80,29 @@ internal sealed class DataFiles : IDisposable
             Write(rows);
         }
 
-        var designs = result.Workshop.Designs;
-        Table(DataShapes.Boards).Write(TableBytes.Of(DataShapes.Boards, result.Boards.Select(board => DataRows.Board(board, board.Maker ?? (board.Design is { } name ? designs.GetValueOrDefault(name)?.Maker?.Value : null)))));
-        Table(DataShapes.Designs).Write(TableBytes.Of(DataShapes.Designs, DataRows.Designs(result)));
-        Table(DataShapes.Lots).Write(TableBytes.Of(DataShapes.Lots, DataRows.Lots(result)));
-        Table(DataShapes.Findings).Write(TableBytes.Of(DataShapes.Findings, DataRows.Findings(result.Findings)));
-        var json = folder.Start(JsonName);
-        Text(json, string.Create(CultureInfo.InvariantCulture, $"{{\"version\":1,\"collection\":{DataForm.Quoted(result.Workshop.Collection.Name)},\"as_of\":\"{IsoDate.Text(today)}\""));
         foreach (var table in tables)
         {
-            Text(json, $",\n\"{table.Name}\":[\n");
-            table.Finish(json);
-            Text(json, "]");
+            table.Finish();
+        }
+
+        var designs = result.Workshop.Designs;
+        var json = new ArrayBufferWriter<byte>(64 << 10);
+        Text(json, $"{{\"version\":2,\"collection\":{DataForm.Quoted(result.Workshop.Collection.Name)},\"as_of\":\"{IsoDate.Text(today)}\"");
+        string?[][][] all =
+        [
+            [.. result.Boards.Select(board => DataRows.Board(board, board.Maker ?? (board.Design is { } name ? designs.GetValueOrDefault(name)?.Maker?.Value : null)))],
+            [.. DataRows.Designs(result)], [.. DataRows.Lots(result)], [.. DataRows.Findings(result.Findings)],
+        ];
+        foreach (var ((name, row), rows) in DataShapes.OfAll.Zip(all))
+        {
+            Table(json, name, row, rows, skipped: 0);
+            folder.Put(CsvName(name), [.. DataForm.CsvHead(row), .. DataForm.Csv(rows)]);
         }
 
         Text(json, "}\n");
-        folder.Put(JsonName, json);
+        folder.Put(JsonName, json.WrittenSpan);
+        folder.Put(SchemaFiles.FileName(SchemaName), Encoding.UTF8.GetBytes(SchemaFiles.Read(SchemaName)));
+        folder.Put(SchemaFiles.FileName(BoardSchemaName), Encoding.UTF8.GetBytes(SchemaFiles.Read(BoardSchemaName)));
     }
 
     /// <inheritdoc/>
@@ -87,14 +114,20 @@ internal sealed class DataFiles : IDisposable
         }
     }
 
-    private TableFile Table(Shape row) => tables.Single(table => ReferenceEquals(table.Row, row));
-
-    private void Write(TableBytes[] rows)
+    private void Write(byte[][] rows)
     {
-        Table(DataShapes.Parts).Write(rows[0]);
-        Table(DataShapes.Readings).Write(rows[1]);
-        Table(DataShapes.Bench).Write(rows[2]);
+        for (var table = 0; table < tables.Length; table++)
+        {
+            tables[table].Write(rows[table]);
+        }
     }
 
-    private static void Text(Stream target, string text) => target.Write(Encoding.UTF8.GetBytes(text));
+    private static void Table(ArrayBufferWriter<byte> json, string name, Shape row, string?[][] rows, int skipped)
+    {
+        Text(json, $",\n\"{name}\":[");
+        DataForm.Json(json, row, rows, skipped);
+        Text(json, "]");
+    }
+
+    private static void Text(ArrayBufferWriter<byte> target, string text) => Encoding.UTF8.GetBytes(text, target);
 }

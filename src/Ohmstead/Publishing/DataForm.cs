@@ -43,27 +43,30 @@ internal static class DataForm
         return lines.WrittenSpan.ToArray();
     }
 
-    /// <summary>Rows as JSON objects, a line for each, each followed by a comma; absent cells are left out.</summary>
-    public static byte[] Json(Shape shape, IEnumerable<string?[]> rows)
+    /// <summary>Rows as JSON objects, a line for each, with commas between; absent cells are left out.</summary>
+    /// <param name="bytes">Where to.</param>
+    /// <param name="shape">What the objects hold.</param>
+    /// <param name="rows">The rows.</param>
+    /// <param name="skipped">How many cells at the start of each row the shape does not name.</param>
+    public static void Json(ArrayBufferWriter<byte> bytes, Shape shape, IEnumerable<string?[]> rows, int skipped = 0)
     {
         JsonEncodedText[] names = [.. shape.Keys.Select(key => JsonEncodedText.Encode(key.Name))];
-        var bytes = new ArrayBufferWriter<byte>(16 << 10);
         using var json = new Utf8JsonWriter(bytes, Layout);
+        var isFirst = true;
         foreach (var row in rows)
         {
+            bytes.Write(isFirst ? "\n"u8 : ",\n"u8);
+            isFirst = false;
             json.Reset();
             json.WriteStartObject();
             for (var key = 0; key < shape.Keys.Count; key++)
             {
-                Cell(json, shape.Keys[key].Kind, names[key], row[key]);
+                Cell(json, shape.Keys[key].Kind, names[key], row[key + skipped]);
             }
 
             json.WriteEndObject();
             json.Flush();
-            bytes.Write(",\n"u8);
         }
-
-        return bytes.WrittenSpan.ToArray();
     }
 
     /// <summary>A text as a JSON string, quotes included.</summary>

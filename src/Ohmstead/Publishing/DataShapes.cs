@@ -14,7 +14,7 @@ internal static class DataShapes
     private static readonly Key Page = Key.Text("page", "The page, from the folder of this file.", "boards/SP-0007.html").Needed();
 
     /// <summary>Every board with its state.</summary>
-    public static Shape Boards { get; } = new("board row", "One board with its state.", "{ board: SP-0007, title: Barograph servo amplifier, state: fit to run, page: boards/SP-0007.html, badge: badges/SP-0007.svg, record: boards/SP-0007.md }",
+    public static Shape Boards { get; } = new("board row", "One board with its state.", "{ board: SP-0007, title: Barograph servo amplifier, state: fit to run, page: boards/SP-0007.html, data: boards/SP-0007.json, badge: badges/SP-0007.svg, record: boards/SP-0007.md }",
     [
         Board,
         Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
@@ -32,6 +32,7 @@ internal static class DataShapes
         Key.Count("undecided", "Readings too close to call.", "1").Needed(),
         Key.Count("other", "Readings without a limit, or proving nothing.", "0").Needed(),
         Page,
+        Key.Text("data", "Its parts, readings and bench entries, from the folder of this file.", "boards/SP-0007.json").Needed(),
         Key.Text("badge", "The badge, from the folder of this file.", "badges/SP-0007.svg").Needed(),
         Key.Text("record", "The record it was read from.", "boards/SP-0007.md").Needed(),
     ]);
@@ -115,16 +116,32 @@ internal static class DataShapes
         Key.Text("next", "What to do.", "add polarity: [meter]"),
     ]);
 
-    /// <summary>The tables by name, in the order in which they are written.</summary>
-    public static IReadOnlyList<(string Name, Shape Row)> All { get; } =
-        [("boards", Boards), ("parts", Parts), ("readings", Readings), ("bench", Bench), ("designs", Designs), ("lots", Lots), ("findings", Findings)];
+    /// <summary>The tables with a row or more for each board.</summary>
+    public static IReadOnlyList<(string Name, Shape Row)> OfEachBoard { get; } = [("parts", Parts), ("readings", Readings), ("bench", Bench)];
 
-    /// <summary>The whole JSON file.</summary>
-    public static Shape Whole { get; } = new("report data", "Everything that the report of a collection tells, for programs.", "{ version: 1, collection: Saltmarsh Point, as_of: 2026-11-25 }",
+    /// <summary>The tables of the collection.</summary>
+    public static IReadOnlyList<(string Name, Shape Row)> OfAll { get; } = [("boards", Boards), ("designs", Designs), ("lots", Lots), ("findings", Findings)];
+
+    /// <summary>Every table by name.</summary>
+    public static IReadOnlyList<(string Name, Shape Row)> All { get; } = [OfAll[0], .. OfEachBoard, .. OfAll.Skip(1)];
+
+    /// <summary>The JSON file of the collection.</summary>
+    public static Shape Whole { get; } = new("report data", "What the report of a collection tells, for programs. What it tells of each board is in a file of its own.", "{ version: 2, collection: Saltmarsh Point, as_of: 2026-11-25 }",
     [
-        Key.Count("version", "The version of this form.", "1").Needed(),
+        Key.Count("version", "The version of this form.", "2").Needed(),
         Key.Text("collection", "The name of the collection.", "Saltmarsh Point").Needed(),
         Key.Date("as_of", "The day that was taken for today.", "2026-11-25").Needed(),
-        .. All.Select(table => Key.List(table.Name, table.Row, table.Row.Description).Needed()),
+        .. OfAll.Select(table => Key.List(table.Name, table.Row, table.Row.Description).Needed()),
     ]);
+
+    /// <summary>The JSON file of a board: a change to one board changes a small file.</summary>
+    public static Shape WholeBoard { get; } = new("board data", "What the report tells of a board, for programs.", "{ version: 2, board: SP-0007 }",
+    [
+        Key.Count("version", "The version of this form.", "2").Needed(),
+        Board,
+        .. OfEachBoard.Select(table => Key.List(table.Name, OfOneBoard(table.Row), table.Row.Description).Needed()),
+    ]);
+
+    /// <summary>A row as it stands in the file of its board, which says once which board that is.</summary>
+    public static Shape OfOneBoard(Shape row) => new(row.Name, row.Description, row.Example.Replace("board: SP-0007, ", string.Empty, StringComparison.Ordinal), [.. row.Keys.Skip(1)]);
 }

@@ -1,21 +1,13 @@
 using System.Collections.Concurrent;
-using System.Text;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Checks.Boards;
-using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Collections;
 using Ohmstead.Commands;
-using Ohmstead.Output;
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Schemas;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
-using Ohmstead.Report.Script;
-using Ohmstead.Report.Search;
-using Ohmstead.Report.Style;
 
 namespace Ohmstead.Publishing;
 
@@ -33,6 +25,9 @@ internal sealed record BuiltReport(RunResult Result, int PicturesSized);
 /// <param name="site">The address at which the pages will be found, for the links of the feed; or null.</param>
 internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, ReportFolder target, RunOptions options, string? commit, Uri? site = null)
 {
+    // A page that waits for the drawer, by the name under which the folder keeps it.
+    private readonly record struct Unfinished(string Path, int Kept, IReadOnlyList<OpenPlace> Places);
+
     /// <summary>How much work the pictures were, in words.</summary>
     public static string Sized(BuiltReport built) => FormattableString.Invariant($"{built.PicturesSized} {(built.PicturesSized == 1 ? "picture" : "pictures")} sized");
 
@@ -44,7 +39,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         var version = typeof(ReportBuild).Assembly.GetName().Version?.ToString(3) ?? "0";
         using var pictures = new ReportPictures(files, new FolderPictures(files.Root), target);
         var unreadable = new ConcurrentBag<Finding>();
-        var needy = new ConcurrentBag<string>();
+        var unfinished = new ConcurrentBag<Unfinished>();
         using var data = new DataFiles(target, files.Boards);
         var changes = new LatestChanges(AtomFeed.Most);
         RunResult result;
@@ -53,61 +48,31 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
             result = new CollectionRun(files, options).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Pictures = pictures, Beside = Beside.Files }));
         }
 
-        // A board that needs parts is told what would fit, and what is left of a lot is known only when all boards were read.
-        string[] again = [.. needy.Order(StringComparer.Ordinal)];
-        if (again.Length > 0)
-        {
-            var drawer = Drawer.Of(result.Workshop, result.Boards, options.Today);
-            new CollectionRun(files.Only(again), options).Run(null, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Drawer = drawer, Pictures = pictures, Beside = Beside.Files }));
-        }
-
         // What showed only when a picture was opened belongs to the findings like the rest.
         result = result with { Findings = [.. result.Findings.Concat(unreadable).Order(FindingOrder.Instance)] };
-        using (var buffer = new PageBuffer())
+        var context = new ReportContext(result.Workshop, numbers, options.Today, version)
         {
-            var checks = Checks();
-            var context = new ReportContext(result.Workshop, numbers, options.Today, version)
-            {
-                Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal),
-                Buying = BuyingList.Of(result.Workshop, result.Boards, options.Today),
-                Commit = commit,
-                Pictures = pictures,
-                Beside = Beside.Files,
-            };
-            CollectionPage.Write(buffer, context, result.Boards);
-            target.Put(CollectionPage.PathName, buffer.Written);
-            DrawerPage.Write(buffer, context, result.Boards);
-            target.Put(DrawerPage.PathName, buffer.Written);
-            InstrumentsPage.Write(buffer, context, result.Boards);
-            target.Put(InstrumentsPage.PathName, buffer.Written);
-            FindingsPage.Write(buffer, context, result.Findings, result.Boards);
-            target.Put(FindingsPage.PathName, buffer.Written);
-            ChecksPage.Write(buffer, context, checks);
-            target.Put(ChecksPage.PathName, buffer.Written);
-            foreach (var check in checks)
-            {
-                CheckPage.Write(buffer, context, check);
-                target.Put(CheckPage.PathOf(check.Name), buffer.Written);
-            }
-
-            SearchIndex.Write(buffer, context, result.Boards, result.Findings);
-            target.Put(SearchIndex.FileName, buffer.Written);
-            AboutPage.Write(buffer, context);
-            target.Put(AboutPage.PathName, buffer.Written);
-            FamiliesPage.Write(buffer, context, CollectionFamilies.Of(result.Boards));
-            target.Put(FamiliesPage.PathName, buffer.Written);
-            var until = options.Today.AddYears(1);
-            var ahead = YearAhead.Of(result.Workshop, result.Boards, options.Today, until);
-            AheadPage.Write(buffer, context, ahead, until);
-            target.Put(AheadPage.PathName, buffer.Written);
-            target.Put(AheadPage.CalendarName, AheadCalendar.Write(result.Workshop.Collection.Name, ahead, options.Today));
-            Badges.Write(target, buffer, result.Workshop.Collection.Name, result.Boards);
-            foreach (var design in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
-            {
-                DesignPage.Write(buffer, context, design);
-                target.Put(DesignPage.PathOf(design.Design.Id.Value), buffer.Written);
-            }
-        }
+            Buying = BuyingList.Of(result.Workshop, result.Boards, options.Today),
+            Ahead = YearAhead.Of(result.Workshop, result.Boards, options.Today, options.Today.AddYears(1)),
+            Commit = commit,
+            Pictures = pictures,
+            Beside = Beside.Files,
+        };
+        // What is left of a lot is known only when all boards were read.
+        var drawer = Drawer.Of(result.Workshop, result.Boards, options.Today);
+        Jobs.Do(
+            options.Workers,
+            [
+                _ => data.Finish(result, options.Today),
+                .. WidePages.Of(target, context, result, Site.Of(site, result.Workshop.Collection.Name), changes),
+                .. unfinished.Select(page => new Action<PageBuffer>(buffer =>
+                {
+                    OpenPlace.Fill(buffer, target.TakeKept(page.Kept), page.Places, drawer);
+                    target.Put(page.Path, buffer.Written);
+                })),
+            ]);
+        target.Finish();
+        return new(result, pictures.Sized);
 
         Action<BoardAssessment> Pages(ReportContext context)
         {
@@ -120,20 +85,20 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                     return;
                 }
 
-                if (context.Drawer is null)
+                data.Add(board);
+                changes.Add(board);
+                var open = new List<OpenPlace>();
+                BoardPage.Write(buffer, context, board, open);
+                var path = BoardPage.PathOf(board.Board.Id.Value);
+                if (open.Count == 0)
                 {
-                    data.Add(board);
-                    changes.Add(board);
+                    target.Put(path, buffer.Written);
+                }
+                else
+                {
+                    unfinished.Add(new(path, target.Keep(buffer.Written), open));
                 }
 
-                if (context.Drawer is null && PartNeed.Of(board).Count > 0)
-                {
-                    needy.Add(board.Board.Path);
-                    return;
-                }
-
-                BoardPage.Write(buffer, context, board);
-                target.Put(BoardPage.PathOf(board.Board.Id.Value), buffer.Written);
                 foreach (var photo in board.Visits.SelectMany(visit => visit.Photos).Where(photo => PictureNames.IsSafe(photo.File.Value)))
                 {
                     if (pictures.Fault(photo.File.Value) is { } fault)
@@ -143,19 +108,5 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                 }
             };
         }
-
-        data.Finish(result, options.Today);
-        target.Put(SchemaFiles.FileName(DataFiles.SchemaName), Encoding.UTF8.GetBytes(SchemaFiles.Read(DataFiles.SchemaName)));
-        target.Put(AtomFeed.PathName, AtomFeed.Write(result.Workshop.Collection, Site.Of(site, result.Workshop.Collection.Name), changes.All()));
-        target.Put(StyleSheet.FileName, StyleSheet.Read());
-        target.Put(PageScript.FileName, PageScript.Read());
-        target.Finish();
-        return new(result, pictures.Sized);
-    }
-
-    private static CheckText[] Checks()
-    {
-        var severities = CheckCatalogue.Descriptions.ToDictionary(check => check.Name, check => check.Severity, StringComparer.Ordinal);
-        return [.. ExplainCommand.Pages().OrderBy(page => page.Key, StringComparer.Ordinal).Select(page => CheckText.Read(page.Key, ExplainCommand.Text(page.Value), severities.TryGetValue(page.Key, out var severity) ? severity : null))];
     }
 }

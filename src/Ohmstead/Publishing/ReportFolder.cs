@@ -1,12 +1,14 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
+using System.Globalization;
 using Ohmstead.Output;
+using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 
 /// <summary>The folder that pages are written to: the old report stays whole until the new one is complete. Only what changed is written; only files that this program wrote are ever taken away.</summary>
 /// <remarks>New pages wait in a folder of their own inside, on the same disk, and are renamed into place at the end.</remarks>
-internal sealed class ReportFolder : IDisposable
+internal sealed class ReportFolder : IReportFiles, IDisposable
 {
     /// <summary>The list of files written last time; its presence says that the folder is ours.</summary>
     private const string ListName = ".ohmstead-report";
@@ -14,15 +16,20 @@ internal sealed class ReportFolder : IDisposable
     /// <summary>Where new files wait.</summary>
     private const string WaitingName = ".ohmstead-new";
 
+    /// <summary>Where pages wait that are not finished yet.</summary>
+    private const string HeldName = ".held";
+
     private static readonly string[] Records = ["boards", "designs", "photos"];
 
     private readonly ConcurrentDictionary<string, bool> files = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, bool> made = new(StringComparer.Ordinal);
     private readonly ReaderWriterLockSlim gate = new();
     private readonly FileStream ours;
     private readonly string waiting;
     private readonly FrozenSet<string> before;
     private readonly bool isNew;
     private volatile bool isClosed;
+    private int lastKept;
 
     private ReportFolder(string root, FrozenSet<string> before, bool isNew, FileStream ours)
     {
@@ -95,10 +102,49 @@ internal sealed class ReportFolder : IDisposable
                 return;
             }
 
-            var full = Path.Combine(waiting, path);
-            Directory.CreateDirectory(Path.GetDirectoryName(full)!);
-            using var file = File.OpenHandle(full, FileMode.Create, FileAccess.Write, FileShare.None);
-            RandomAccess.Write(file, bytes, 0);
+            Write(Path.Combine(waiting, path), bytes);
+        }
+        finally
+        {
+            gate.ExitReadLock();
+        }
+    }
+
+    /// <summary>Keeps bytes on the disk until <see cref="TakeKept"/> asks for them: memory does not grow with what is not finished yet.</summary>
+    /// <returns>The name to ask by.</returns>
+    public int Keep(ReadOnlySpan<byte> bytes)
+    {
+        var name = Interlocked.Increment(ref lastKept);
+        gate.EnterReadLock();
+        try
+        {
+            if (!isClosed)
+            {
+                Write(Held(name), bytes);
+            }
+        }
+        finally
+        {
+            gate.ExitReadLock();
+        }
+
+        return name;
+    }
+
+    /// <summary>What was kept; empty once the run has ended.</summary>
+    public byte[] TakeKept(int name)
+    {
+        gate.EnterReadLock();
+        try
+        {
+            if (isClosed)
+            {
+                return [];
+            }
+
+            var bytes = File.ReadAllBytes(Held(name));
+            File.Delete(Held(name));
+            return bytes;
         }
         finally
         {
@@ -119,6 +165,18 @@ internal sealed class ReportFolder : IDisposable
         {
             gate.ExitReadLock();
         }
+    }
+
+    private string Held(int name) => Path.Combine(waiting, HeldName, name.ToString(CultureInfo.InvariantCulture));
+
+    // A folder is made once, and asked for by each of its ten thousand files.
+    private void Write(string full, ReadOnlySpan<byte> bytes)
+    {
+        var folder = Path.GetDirectoryName(full)!;
+        made.GetOrAdd(folder, static folder => Directory.CreateDirectory(folder).Exists);
+
+        using var file = File.OpenHandle(full, FileMode.Create, FileAccess.Write, FileShare.None);
+        RandomAccess.Write(file, bytes, 0);
     }
 
     private static FileStream Waiting(string full)
@@ -157,7 +215,16 @@ internal sealed class ReportFolder : IDisposable
         {
             File.WriteAllText(Path.Combine(waiting, ListName), string.Join('\n', files.Keys.Order(StringComparer.Ordinal)) + "\n");
             // The list first: should the rest be cut short, the folder is still known as ours.
-            foreach (var path in files.Where(file => file.Value).Select(file => file.Key).Order(StringComparer.Ordinal).Prepend(ListName))
+            File.Move(Path.Combine(waiting, ListName), Path.Combine(Root, ListName), overwrite: true);
+            var whole = files.Where(file => file.Value).Select(file => Top(file.Key)).OfType<string>().ToHashSet(StringComparer.Ordinal);
+            whole.RemoveWhere(folder => Path.Exists(Path.Combine(Root, folder)));
+            // A folder that was not there before comes into place with all its files at once.
+            foreach (var folder in whole.Order(StringComparer.Ordinal))
+            {
+                Directory.Move(Path.Combine(waiting, folder), Path.Combine(Root, folder));
+            }
+
+            foreach (var path in files.Where(file => file.Value && !(Top(file.Key) is { } top && whole.Contains(top))).Select(file => file.Key).Order(StringComparer.Ordinal))
             {
                 var full = Path.Combine(Root, path);
                 Directory.CreateDirectory(Path.GetDirectoryName(full)!);
@@ -253,6 +320,8 @@ internal sealed class ReportFolder : IDisposable
 
         return true;
     }
+
+    private static string? Top(string path) => path.IndexOf('/', StringComparison.Ordinal) is > 0 and var end ? path[..end] : null;
 
     private void Close()
     {

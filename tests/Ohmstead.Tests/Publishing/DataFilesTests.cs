@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -14,30 +15,37 @@ public sealed class DataFilesTests
 {
     private static readonly string[] Tables = ["boards", "parts", "readings", "bench", "designs", "lots", "findings"];
 
-    [Fact]
-    public void The_schema_in_the_repository_is_the_one_the_tables_give()
+    [Theory]
+    [InlineData(DataFiles.SchemaName)]
+    [InlineData(DataFiles.BoardSchemaName)]
+    public void The_schema_in_the_repository_is_the_one_the_tables_give(string name)
     {
-        var file = Path.Combine(Root(), "schema", SchemaFiles.FileName(DataFiles.SchemaName));
-        var current = SchemaWriter.Write(DataShapes.Whole);
+        var file = Path.Combine(Root(), "schema", SchemaFiles.FileName(name));
+        var current = SchemaWriter.Write(name == DataFiles.SchemaName ? DataShapes.Whole : DataShapes.WholeBoard);
         if (Environment.GetEnvironmentVariable("OHMSTEAD_WRITE") == "1")
         {
             File.WriteAllText(file, current);
         }
 
         Assert.True(File.Exists(file) && File.ReadAllText(file) == current, $"{file} is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Tests");
-        Assert.Equal(current, SchemaFiles.Read(DataFiles.SchemaName));
+        Assert.Equal(current, SchemaFiles.Read(name));
     }
 
     [Fact]
-    public void The_data_of_the_demo_keep_to_the_published_schema()
+    public void The_data_of_the_demo_keep_to_the_published_schemas()
     {
         using var copy = Report();
-        var schema = Json.Schema.JsonSchema.FromText(copy.Read("pages/report-data.schema.json"));
         using var data = JsonDocument.Parse(copy.Read("pages/data.json"));
-        var result = schema.Evaluate(data.RootElement, new() { OutputFormat = Json.Schema.OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(detail => detail.Errors is { Count: > 0 }).Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}")));
-        Assert.Equal(CollectionCopy.Boards, data.RootElement.GetProperty("boards").GetArrayLength());
-        Assert.All(Tables, table => Assert.NotEqual(0, data.RootElement.GetProperty(table).GetArrayLength()));
+        Valid(copy, "report-data", data);
+        Assert.All(DataShapes.OfAll, table => Assert.NotEqual(0, data.RootElement.GetProperty(table.Name).GetArrayLength()));
+        var boards = data.RootElement.GetProperty("boards").EnumerateArray().ToArray();
+        Assert.Equal(CollectionCopy.Boards, boards.Length);
+        foreach (var row in boards)
+        {
+            using var board = JsonDocument.Parse(copy.Read("pages/" + row.GetProperty("data").GetString()));
+            Valid(copy, "report-board", board);
+            Assert.Equal(row.GetProperty("board").GetString(), board.RootElement.GetProperty("board").GetString());
+        }
     }
 
     [Fact]
@@ -45,15 +53,27 @@ public sealed class DataFilesTests
     {
         using var copy = Report();
         using var data = JsonDocument.Parse(copy.Read("pages/data.json"));
-        foreach (var (name, shape) in DataShapes.All)
+        foreach (var (name, shape) in DataShapes.OfAll)
         {
-            var rows = Csv(copy.Read($"pages/{name}.csv"));
+            Same(shape, data.RootElement.GetProperty(name).EnumerateArray().Select(row => (Board: (string?)null, row)), Csv(copy.Read($"pages/{name}.csv")));
+        }
+
+        var boards = data.RootElement.GetProperty("boards").EnumerateArray().Select(row => JsonDocument.Parse(copy.Read("pages/" + row.GetProperty("data").GetString()))).ToArray();
+        foreach (var (name, shape) in DataShapes.OfEachBoard)
+        {
+            Same(shape, boards.SelectMany(board => board.RootElement.GetProperty(name).EnumerateArray().Select(row => (board.RootElement.GetProperty("board").GetString(), row))), Csv(copy.Read($"pages/{name}.csv")));
+        }
+
+        Array.ForEach(boards, board => board.Dispose());
+
+        static void Same(Records.Shapes.Shape shape, IEnumerable<(string? Board, JsonElement Row)> told, List<string[]> rows)
+        {
             Assert.Equal(shape.Keys.Select(key => key.Name), rows[0]);
-            var objects = data.RootElement.GetProperty(name).EnumerateArray().ToArray();
+            var objects = told.ToArray();
             Assert.Equal(objects.Length, rows.Count - 1);
-            foreach (var (json, row) in objects.Zip(rows.Skip(1)))
+            foreach (var ((board, json), row) in objects.Zip(rows.Skip(1)))
             {
-                var said = shape.Keys.Select(key => json.TryGetProperty(key.Name, out var value) ? value.ToString() : string.Empty);
+                var said = shape.Keys.Select(key => key.Name == "board" && board is not null ? board : json.TryGetProperty(key.Name, out var value) ? value.ToString() : string.Empty);
                 // A cell that a spreadsheet would take for a formula has an apostrophe before it.
                 Assert.Equal(said, row.Select(cell => cell.StartsWith('\'') ? cell[1..] : cell));
             }
@@ -64,13 +84,25 @@ public sealed class DataFilesTests
     public void A_reading_stands_in_the_table_with_its_limit_and_its_verdict()
     {
         using var copy = Report();
-        using var data = JsonDocument.Parse(copy.Read("pages/data.json"));
+        using var data = JsonDocument.Parse(copy.Read("pages/boards/SP-0007.json"));
         var written = copy.Read("boards/SP-0007.md").Split('\n');
-        var readings = data.RootElement.GetProperty("readings").EnumerateArray().Where(row => row.GetProperty("board").GetString() == "SP-0007").ToArray();
+        var readings = data.RootElement.GetProperty("readings").EnumerateArray().ToArray();
         Assert.NotEmpty(readings);
         // Each value stands, as written, on the line that its row names.
         Assert.All(readings.Where(row => row.GetProperty("measured").GetString() != "test"), row => Assert.Contains(row.GetProperty("value").GetString()!, written[row.GetProperty("line").GetInt32() - 1], StringComparison.Ordinal));
         Assert.Contains(readings, row => row.GetProperty("outcome").GetString() == "inside" && row.TryGetProperty("limit", out _));
+    }
+
+    // What one board tells is a small file of its own: an entry at the bench changes that, and not one that grows with the collection.
+    [Fact]
+    public void An_entry_on_one_board_changes_the_data_of_that_board_alone()
+    {
+        using var copy = Report();
+        var before = Directory.GetFiles(copy.At("pages/boards"), "*.json").ToDictionary(file => file, File.ReadAllText, StringComparer.Ordinal);
+        copy.Write("boards/SP-0007.md", copy.Read("boards/SP-0007.md").Replace("\nbench:\n", "\nnote: looked at again\nbench:\n", StringComparison.Ordinal));
+        Assert.Equal(0, Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25").Exit);
+        // The lines of its readings moved by one.
+        Assert.Equal(["SP-0007.json"], before.Where(file => File.ReadAllText(file.Key) != file.Value).Select(file => Path.GetFileName(file.Key)));
     }
 
     [Fact]
@@ -79,7 +111,7 @@ public sealed class DataFilesTests
         using var copy = CollectionCopy.Make();
         Run.Of("report", copy.Root, "--to", copy.At("one"), "--as-of", "2026-11-25", "--workers", "1");
         Run.Of("report", copy.Root, "--to", copy.At("eight"), "--as-of", "2026-11-25", "--workers", "8");
-        Assert.All(["data.json", "feed.xml", "search.js", .. Tables.Select(table => table + ".csv")], (string file) => Assert.Equal(copy.Read("one/" + file), copy.Read("eight/" + file)));
+        Assert.All(["data.json", "boards/SP-0007.json", "feed.xml", "search.js", .. Tables.Select(table => table + ".csv")], (string file) => Assert.Equal(copy.Read("one/" + file), copy.Read("eight/" + file)));
     }
 
     // What a spreadsheet takes for a formula: common practice.
@@ -101,9 +133,9 @@ public sealed class DataFilesTests
     public void Text_comes_back_as_it_was(string text)
     {
         Assert.Equal([text], Csv(Encoding.UTF8.GetString(DataForm.Csv([[text]])))[0]);
-        var json = Encoding.UTF8.GetString(DataForm.Json(DataShapes.Lots, [["L-1", text, null, "0", null, null]]));
+        var json = Json(["L-1", text, null, "0", null, null]);
         Assert.DoesNotContain('<', json);
-        using var read = JsonDocument.Parse(json.TrimEnd('\n', ','));
+        using var read = JsonDocument.Parse(json);
         Assert.Equal(text, read.RootElement.GetProperty("what").GetString());
     }
 
@@ -111,8 +143,7 @@ public sealed class DataFilesTests
     public void Control_characters_reach_no_file()
     {
         const string hostile = "a\u0000\u001b[31m\u202eb\r\nc\u2028d";
-        byte[] written = [.. DataForm.Csv([[hostile]]).SkipLast(2), .. DataForm.Json(DataShapes.Lots, [["L-1", hostile, null, "0", null, null]]).SkipLast(1)];
-        Assert.All(Encoding.UTF8.GetString(written), c => Assert.False(char.IsControl(c) || c is '\u202e' or '\u2028', $"U+{(int)c:X4}"));
+        Assert.All(Encoding.UTF8.GetString(DataForm.Csv([[hostile]])).TrimEnd() + Json(["L-1", hostile, null, "0", null, null]).Trim(), c => Assert.False(char.IsControl(c) || c is '\u202e' or '\u2028', $"U+{(int)c:X4}"));
     }
 
     [Fact]
@@ -127,6 +158,19 @@ public sealed class DataFilesTests
         var copy = CollectionCopy.Make();
         Assert.Equal(0, Run.Of(["report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25", .. more]).Exit);
         return copy;
+    }
+
+    private static string Json(string?[] lot)
+    {
+        var bytes = new ArrayBufferWriter<byte>();
+        DataForm.Json(bytes, DataShapes.Lots, [lot]);
+        return Encoding.UTF8.GetString(bytes.WrittenSpan);
+    }
+
+    private static void Valid(CollectionCopy copy, string schema, JsonDocument data)
+    {
+        var result = global::Json.Schema.JsonSchema.FromText(copy.Read($"pages/{schema}.schema.json"), new() { SchemaRegistry = new() }).Evaluate(data.RootElement, new() { OutputFormat = global::Json.Schema.OutputFormat.List });
+        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(detail => detail.Errors is { Count: > 0 }).Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}")));
     }
 
     private static List<string[]> Csv(string text)

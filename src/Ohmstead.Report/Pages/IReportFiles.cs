@@ -1,0 +1,10 @@
+namespace Ohmstead.Report.Pages;
+
+/// <summary>Where the files of a report go.</summary>
+public interface IReportFiles
+{
+    /// <summary>Puts a file by. May be called from several threads, each path once.</summary>
+    /// <param name="path">From the root of the report, with forward slashes.</param>
+    /// <param name="bytes">All of it.</param>
+    void Put(string path, ReadOnlySpan<byte> bytes);
+}

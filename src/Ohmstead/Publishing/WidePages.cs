@@ -1,0 +1,67 @@
+using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Families;
+using Ohmstead.Collections;
+using Ohmstead.Commands;
+using Ohmstead.Output;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Pages;
+using Ohmstead.Report.Script;
+using Ohmstead.Report.Search;
+using Ohmstead.Report.Style;
+
+namespace Ohmstead.Publishing;
+
+/// <summary>The files of a report that are about more than one board, as jobs that do not depend on each other.</summary>
+internal static class WidePages
+{
+    /// <summary>The jobs.</summary>
+    /// <param name="target">Where to.</param>
+    /// <param name="known">What every page knows.</param>
+    /// <param name="result">The run.</param>
+    /// <param name="site">Where the pages will be found.</param>
+    /// <param name="changes">What changed last.</param>
+    public static IEnumerable<Action<PageBuffer>> Of(ReportFolder target, ReportContext known, RunResult result, Site site, LatestChanges changes)
+    {
+        var checks = Checks();
+        var context = known with { Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal) };
+        var collection = result.Workshop.Collection;
+        var until = context.Today.AddYears(1);
+
+        yield return Page(FamiliesPage.PathName, buffer => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(result.Boards)));
+        yield return _ => target.Put(AheadPage.CalendarName, AheadCalendar.Write(collection.Name, context.Ahead ?? [], context.Today));
+        yield return buffer => Badges.Write(target, buffer, collection.Name, result.Boards);
+        yield return Page(SearchIndex.FileName, buffer => SearchIndex.Write(buffer, context, result.Boards, result.Findings));
+        yield return Page(CollectionPage.PathName, buffer => CollectionPage.Write(buffer, context, result.Boards));
+        yield return Page(DrawerPage.PathName, buffer => DrawerPage.Write(buffer, context, result.Boards));
+        yield return Page(AheadPage.PathName, buffer => AheadPage.Write(buffer, context, context.Ahead ?? [], until));
+        yield return Page(InstrumentsPage.PathName, buffer => InstrumentsPage.Write(buffer, context, result.Boards));
+        yield return Page(FindingsPage.PathName, buffer => FindingsPage.Write(buffer, context, result.Findings, result.Boards));
+        foreach (var design in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
+        {
+            yield return Page(DesignPage.PathOf(design.Design.Id.Value), buffer => DesignPage.Write(buffer, context, design));
+        }
+
+        yield return Page(ChecksPage.PathName, buffer => ChecksPage.Write(buffer, context, checks));
+        foreach (var check in checks)
+        {
+            yield return Page(CheckPage.PathOf(check.Name), buffer => CheckPage.Write(buffer, context, check));
+        }
+
+        yield return Page(AboutPage.PathName, buffer => AboutPage.Write(buffer, context));
+        yield return _ => target.Put(AtomFeed.PathName, AtomFeed.Write(collection, site, changes.All()));
+        yield return _ => target.Put(StyleSheet.FileName, StyleSheet.Read());
+        yield return _ => target.Put(PageScript.FileName, PageScript.Read());
+
+        Action<PageBuffer> Page(string path, Action<PageBuffer> write) => buffer =>
+        {
+            write(buffer);
+            target.Put(path, buffer.Written);
+        };
+    }
+
+    private static CheckText[] Checks()
+    {
+        var severities = CheckCatalogue.Descriptions.ToDictionary(check => check.Name, check => check.Severity, StringComparer.Ordinal);
+        return [.. ExplainCommand.Pages().OrderBy(page => page.Key, StringComparer.Ordinal).Select(page => CheckText.Read(page.Key, ExplainCommand.Text(page.Value), severities.TryGetValue(page.Key, out var severity) ? severity : null))];
+    }
+}
