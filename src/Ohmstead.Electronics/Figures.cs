@@ -18,9 +18,8 @@ internal static class Figures
             return "0";
         }
 
-        int whole = (int)Math.Floor(Math.Log10((double)Math.Abs(value))) + 1;
-        int decimals = Math.Clamp(significant - whole, 0, 28);
-        return decimal.Round(value, decimals, MidpointRounding.AwayFromZero).ToString("0.############################", CultureInfo.InvariantCulture);
+        int decimals = Math.Clamp(significant - (DecimalMath.Exponent(value) + 1), 0, 28);
+        return DecimalMath.Normalize(decimal.Round(value, decimals, MidpointRounding.AwayFromZero)).ToString(CultureInfo.InvariantCulture);
     }
 
     /// <inheritdoc cref="Text(decimal, int)"/>

@@ -38,7 +38,21 @@ public static class DecimalMath
     }
 
     /// <summary>The same value without zeros at the end of its fraction: 391.00 becomes 391.</summary>
-    public static decimal Normalize(decimal value) => value / 1.000000000000000000000000000000000m;
+    public static decimal Normalize(decimal value)
+    {
+        var (mantissa, scale) = Parts(value);
+        if (scale == 0) return value;
+        // Nearly all that is written has few digits, and whole numbers of 64 bits are divided many times faster than decimals.
+        if (mantissa > ulong.MaxValue) return value / 1.000000000000000000000000000000000m;
+        var digits = (ulong)mantissa;
+        while (scale > 0 && digits % 10 == 0)
+        {
+            digits /= 10;
+            scale--;
+        }
+
+        return new decimal(unchecked((int)digits), unchecked((int)(digits >> 32)), 0, value < 0m, (byte)scale);
+    }
 
     /// <summary>The value rounded half away from zero to a number of significant digits, from 1 to 28.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number of digits is not 1 to 28.</exception>
@@ -57,11 +71,8 @@ public static class DecimalMath
     /// <summary>The power of ten of the first significant digit: 0 for 4.7, 3 for 4700, -1 for 0.47, and 0 for zero.</summary>
     public static int Exponent(decimal value)
     {
-        var magnitude = Math.Abs(value);
-        if (magnitude == 0m) return 0;
-        var power = Digits;
-        while (magnitude < Powers[power + Digits]) power--;
-        return power;
+        var (mantissa, scale) = Parts(value);
+        return mantissa == 0 ? 0 : DigitCount(mantissa) - 1 - scale;
     }
 
     /// <summary>Ten to a whole power from -28 to 28, exactly.</summary>
@@ -104,6 +115,14 @@ public static class DecimalMath
         value = new decimal(unchecked((int)low), unchecked((int)(low >> 32)), unchecked((int)(uint)(ulong)(digits >> 64)), false,
             (byte)-power);
         return true;
+    }
+
+    private static int DigitCount(UInt128 mantissa)
+    {
+        var count = 0;
+        for (; mantissa > ulong.MaxValue; count++) mantissa /= 10;
+        for (var rest = (ulong)mantissa; rest > 0; count++) rest /= 10;
+        return count;
     }
 
     private static (UInt128 Mantissa, int Scale) Parts(decimal value)

@@ -28,9 +28,22 @@ public static partial class QuantityText
 
     private static string Write(Quantity quantity, int? significantDigits)
     {
-        var (unit, power, divisor) = quantity.Dimension is Dimension.Duration ? DurationUnit(quantity.Value) : PrefixedUnit(quantity);
-        var number = quantity.Value / divisor;
-        if (!DecimalMath.TryShift(number, -power, out number)) (number, unit) = (quantity.Value, BaseUnit(quantity.Dimension));
+        if (quantity.Dimension is Dimension.Duration) return Duration(quantity.Value, significantDigits);
+        var (unit, power) = PrefixedUnit(quantity);
+        if (!DecimalMath.TryShift(quantity.Value, -power, out var number)) (number, unit) = (quantity.Value, BaseUnit(quantity.Dimension));
+        return Write(number, unit, significantDigits);
+    }
+
+    private static string Duration(decimal seconds, int? significantDigits)
+    {
+        var (unit, power, divisor) = DurationUnit(seconds);
+        var number = seconds / divisor;
+        if (!DecimalMath.TryShift(number, -power, out number)) (number, unit) = (seconds, BaseUnit(Dimension.Duration));
+        return Write(number, unit, significantDigits);
+    }
+
+    private static string Write(decimal number, string unit, int? significantDigits)
+    {
         var text = significantDigits is { } digits ? WithDigits(number, digits) : Plain(number);
         return unit.Length == 0 ? text : $"{text} {unit}";
     }
@@ -43,16 +56,22 @@ public static partial class QuantityText
         return value.ToString(string.Create(CultureInfo.InvariantCulture, $"F{places}"), CultureInfo.InvariantCulture);
     }
 
-    private static (string Unit, int Power, decimal Divisor) PrefixedUnit(Quantity quantity)
+    private static (string Unit, int Power) PrefixedUnit(Quantity quantity)
     {
-        foreach (var (unit, power) in Prefixes(quantity.Dimension))
+        var prefixes = Prefixes(quantity.Dimension);
+        if (quantity.Value == 0m || prefixes.Length == 0)
         {
-            if (Math.Abs(quantity.Value) >= DecimalMath.PowerOfTen(power)) return (unit, power, 1m);
+            // Nought has no magnitude to choose by.
+            return (BaseUnit(quantity.Dimension), 0);
         }
 
-        var smallest = Prefixes(quantity.Dimension) is [.., var last] && quantity.Value != 0m ? last
-            : (Unit: BaseUnit(quantity.Dimension), Power: 0);
-        return (smallest.Unit, smallest.Power, 1m);
+        var exponent = DecimalMath.Exponent(quantity.Value);
+        foreach (var prefix in prefixes)
+        {
+            if (exponent >= prefix.Power) return prefix;
+        }
+
+        return prefixes[^1];
     }
 
     private static (string Unit, int Power, decimal Divisor) DurationUnit(decimal seconds)
@@ -82,8 +101,12 @@ public static partial class QuantityText
         _ => "",
     };
 
-    /// <summary>The units to choose from, largest first; the first one that the magnitude reaches is taken, else the last.</summary>
-    private static (string Unit, int Power)[] Prefixes(Dimension dimension) => dimension switch
+    // The units to choose from, largest first; the first one that the magnitude reaches is taken, else the last.
+    private static readonly (string Unit, int Power)[][] PrefixesOf = [.. Enum.GetValues<Dimension>().Select(Listed)];
+
+    private static (string Unit, int Power)[] Prefixes(Dimension dimension) => PrefixesOf[(int)dimension];
+
+    private static (string Unit, int Power)[] Listed(Dimension dimension) => dimension switch
     {
         Dimension.Capacitance => [("F", 0), ("µF", -6), ("nF", -9), ("pF", -12)],
         Dimension.Resistance => [("TΩ", 12), ("GΩ", 9), ("MΩ", 6), ("kΩ", 3), ("Ω", 0), ("mΩ", -3), ("µΩ", -6)],

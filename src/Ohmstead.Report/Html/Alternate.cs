@@ -4,4 +4,5 @@ namespace Ohmstead.Report.Html;
 /// <param name="Path">Its path from the root of the report.</param>
 /// <param name="MediaType">Its media type, such as <c>text/csv</c>.</param>
 /// <param name="Title">What it holds.</param>
-public sealed record Alternate(string Path, string MediaType, string Title);
+/// <param name="IsOnEveryPage">Whether the head of every page leads to it.</param>
+public sealed record Alternate(string Path, string MediaType, string Title, bool IsOnEveryPage = false);

@@ -10,6 +10,9 @@ public sealed partial class ClassName
     /// <summary>The line of links above a page.</summary>
     public static ClassName Trail { get; } = new("trail");
 
+    /// <summary>The links between the pages of one long table.</summary>
+    public static ClassName Pages { get; } = new("pages");
+
     /// <summary>The head of a page: what it is about, and the answer in short.</summary>
     public static ClassName Opening { get; } = new("opening");
 

@@ -7,8 +7,9 @@ public sealed class Tag
     {
         Name = name;
         Start = System.Text.Encoding.ASCII.GetBytes($"<{name}");
-        // HTML ends an item where the next one starts or its list ends; a page has hundreds of them.
-        End = System.Text.Encoding.ASCII.GetBytes(isEndImplied ? "\n" : isBlock ? $"</{name}>\n" : $"</{name}>");
+        // HTML ends an item or a cell where the next one starts or its list or row ends; a page has hundreds of them. A line break after a
+        // cell would be inside it, and an empty cell no longer empty.
+        End = System.Text.Encoding.ASCII.GetBytes(isEndImplied ? isBlock ? "\n" : string.Empty : isBlock ? $"</{name}>\n" : $"</{name}>");
         IsBlock = isBlock;
         IsVoid = isVoid;
         IsDrawn = isDrawn;
@@ -132,10 +133,10 @@ public sealed class Tag
     public static Tag Tr { get; } = new("tr", isBlock: true);
 
     /// <summary>A heading cell.</summary>
-    public static Tag Th { get; } = new("th", isBlock: true);
+    public static Tag Th { get; } = new("th", isEndImplied: true);
 
     /// <summary>A cell.</summary>
-    public static Tag Td { get; } = new("td", isBlock: true);
+    public static Tag Td { get; } = new("td", isEndImplied: true);
 
     /// <summary>Something that opens on request.</summary>
     public static Tag Details { get; } = new("details", isBlock: true);

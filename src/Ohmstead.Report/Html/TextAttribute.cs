@@ -41,6 +41,9 @@ public sealed class TextAttribute
     /// <summary>The name of the column that a cell stands in, shown before it where the table is too narrow for columns.</summary>
     public static TextAttribute Column { get; } = new("data-column", 9);
 
+    /// <summary>The file beside the page that holds all rows of a table that has more than one page.</summary>
+    public static TextAttribute Rows { get; } = new("data-rows", 10);
+
     /// <summary>The bytes put into the start tag.</summary>
     internal byte[] Start { get; }
 

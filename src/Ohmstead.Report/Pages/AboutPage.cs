@@ -22,6 +22,9 @@ public static class AboutPage
     /// <summary>Where the drawings are explained.</summary>
     internal static ElementId Drawings { get; } = ElementId.Of(IdPrefix.Section, "drawings");
 
+    /// <summary>Where the files for programs are listed.</summary>
+    internal static ElementId ForPrograms { get; } = ElementId.Of(IdPrefix.Section, "programs");
+
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context) =>
         PageFrame.Write(buffer, context, "How verdicts are reached", 0, context, static (html, page) => Content(html, page));
@@ -41,6 +44,7 @@ public static class AboutPage
         Reading(html);
         Draw(html);
         States(html);
+        Programs(html, context);
         Made(html, context);
     }
 
@@ -135,6 +139,23 @@ public static class AboutPage
             }
 
             table.Cell(1).Text(CollectionWords.When(state));
+        }
+    }
+
+    private static void Programs(HtmlWriter html, ReportContext context)
+    {
+        if (context.Beside.Count == 0)
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "programs", "For programs", "the same as tables, for other programs and sites");
+        using var list = html.Open(Tag.Ul);
+        foreach (var other in context.Beside)
+        {
+            using var item = html.Open(Tag.Li);
+            html.Open(Tag.A).To(LocalLink.ToFile(other.Path)).Text(other.Path);
+            html.Text($": {other.Title}");
         }
     }
 

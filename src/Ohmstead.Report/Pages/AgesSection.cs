@@ -9,7 +9,8 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The ages at which families fail, as far as they can be told.</summary>
 internal static class AgesSection
 {
-    private const int MostFamilies = 100;
+    private const int MostFamilies = 15;
+    private const int FamiliesAPage = 50;
     private static readonly Column[] Columns = ["Failed", new("Share", IsNumber: true, IsPlain: true), new("Together", IsNumber: true, IsPlain: true)];
 
     /// <summary>Writes the section.</summary>
@@ -25,11 +26,64 @@ internal static class AgesSection
 
         if (told.Length > MostFamilies)
         {
-            html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"and {told.Length - MostFamilies} more: ohmstead families lists all"));
+            using var line = html.Open(Tag.P);
+            html.Text(string.Create(CultureInfo.InvariantCulture, $"The first {MostFamilies} of {told.Length}: "));
+            html.Open(Tag.A).To(LocalLink.ToFile(PathOf(0))).Text("the ages of the others");
         }
 
         html.Open(Tag.P).Text(FamilyAges.Rest(families.Count, told.Length));
         html.Open(Tag.P, ClassName.Fine).Text($"Shares by age: {IntervalCensoredEstimate.Source}. Weibull life: {WeibullFit.Source}. Estimates, not promises.");
+    }
+
+    /// <summary>Writes the pages of the families that the section does not tell.</summary>
+    public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<FamilyStatistics> families)
+    {
+        FamilyStatistics[][] pages = [.. FamilyAges.WorthTelling(families).Skip(MostFamilies).Chunk(FamiliesAPage)];
+        using var buffer = new PageBuffer();
+        for (var page = 0; page < pages.Length; page++)
+        {
+            PageFrame.Write(buffer, context, "Ages at failure", 0, (pages, page), static (html, told) => Content(html, told.pages, told.page));
+            files.Put(PathOf(page), buffer.Written);
+        }
+    }
+
+    private static string PathOf(int page) => page == 0 ? "ages.html" : string.Create(CultureInfo.InvariantCulture, $"ages-{page + 1}.html");
+
+    private static void Content(HtmlWriter html, FamilyStatistics[][] pages, int here)
+    {
+        using (html.Open(Tag.Header, ClassName.Opening))
+        {
+            html.Open(Tag.H1).Text("Ages at failure");
+            using var content = html.Open(Tag.Div, ClassName.Content);
+            html.Open(Tag.P, ClassName.Lead).Text(FamilyWords.AgeFrom);
+            using var line = html.Open(Tag.P);
+            html.Open(Tag.A).To(LocalLink.ToFile(FamiliesPage.PathName)).Text("Families, and the ages told first");
+        }
+
+        if (pages.Length > 1)
+        {
+            using var nav = html.Open(Tag.Nav, ClassName.Pages).With(TextAttribute.AriaLabel, "Pages of Ages at failure");
+            html.Text("From ");
+            for (var page = 0; page < pages.Length; page++)
+            {
+                html.Text(page == 0 ? string.Empty : " ");
+                var label = pages[page][0].Name.Text;
+                if (page == here)
+                {
+                    html.Open(Tag.B).Text(label);
+                }
+                else
+                {
+                    html.Open(Tag.A).To(LocalLink.ToFile(PathOf(page))).Text(label);
+                }
+            }
+        }
+
+        using var entry = Entry.Open(html, "ages", "Families, continued");
+        foreach (var family in pages[here])
+        {
+            One(html, family);
+        }
     }
 
     private static void One(HtmlWriter html, FamilyStatistics family)

@@ -7,8 +7,7 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The page of the year ahead: what is overdue, then what falls due, the nearest first.</summary>
 public static class AheadPage
 {
-    // A page that nobody can read to its end helps nobody; the calendar beside it holds everything.
-    private const int MostRows = 2_000;
+    private const int MostRows = 100;
 
     /// <summary>The file, from the root of the report.</summary>
     public const string PathName = "ahead.html";
@@ -24,10 +23,20 @@ public static class AheadPage
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<DueItem> items, DateOnly until) =>
         PageFrame.Write(buffer, context, "The year ahead", 0, (context, items, until), static (html, page) => Content(html, page.context, page.items, page.until));
 
+    /// <summary>Writes the pages on which its tables go on.</summary>
+    public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<DueItem> items)
+    {
+        var (overdue, coming) = Parted(context, items);
+        AheadTable.Overdue(context).WritePages(files, context, overdue, MostRows);
+        AheadTable.Coming(context).WritePages(files, context, coming, MostRows);
+    }
+
+    private static (DueItem[] Overdue, DueItem[] Coming) Parted(ReportContext context, IReadOnlyList<DueItem> items) =>
+        ([.. items.Where(item => item.IsOverdueOn(context.Today))], [.. items.Where(item => !item.IsOverdueOn(context.Today))]);
+
     private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<DueItem> items, DateOnly until)
     {
-        DueItem[] overdue = [.. items.Where(item => item.IsOverdueOn(context.Today))];
-        DueItem[] coming = [.. items.Where(item => !item.IsOverdueOn(context.Today))];
+        var (overdue, coming) = Parted(context, items);
         using (html.Open(Tag.Header, ClassName.Opening))
         {
             html.Open(Tag.H1).Text("The year ahead");
@@ -39,23 +48,18 @@ public static class AheadPage
             html.Open(Tag.A).To(LocalLink.ToFile(CalendarName)).Text(CalendarName);
         }
 
-        Section(html, context, "overdue", "Overdue", overdue);
-        Section(html, context, "coming", "Coming", [.. coming.Take(Math.Max(0, MostRows - overdue.Length))]);
-
-        if (items.Count > MostRows)
-        {
-            html.Open(Tag.P, ClassName.Fine).Text(string.Create(CultureInfo.InvariantCulture, $"and {items.Count - MostRows} more, all of them in the calendar"));
-        }
+        Section(html, "overdue", AheadTable.Overdue(context), overdue);
+        Section(html, "coming", AheadTable.Coming(context), coming);
     }
 
-    private static void Section(HtmlWriter html, ReportContext context, string id, string heading, DueItem[] items)
+    private static void Section(HtmlWriter html, string id, LongTable<DueItem> table, DueItem[] items)
     {
         if (items.Length == 0)
         {
             return;
         }
 
-        using var entry = Entry.Open(html, id, heading, items.Length == 1 ? null : string.Create(CultureInfo.InvariantCulture, $"{items.Length} dates"));
-        AheadTable.Write(html, context, heading, items.Take(MostRows));
+        using var entry = Entry.Open(html, id, table.Heading, items.Length == 1 ? null : string.Create(CultureInfo.InvariantCulture, $"{items.Length} dates"));
+        table.WriteStart(html, items, MostRows);
     }
 }

@@ -13,27 +13,27 @@ internal static class AheadTable
     private static readonly Column[] Columns = [new("When", IsShort: true), "Whom", "What", "Why"];
     private static readonly Column[] LifeColumns = ["Part", new("Earliest", IsShort: true), new("Latest", IsShort: true)];
 
-    /// <summary>Writes items in their order.</summary>
-    /// <param name="html">The page.</param>
-    /// <param name="context">What every page knows.</param>
-    /// <param name="name">What the table holds.</param>
-    /// <param name="items">The items.</param>
-    public static void Write(HtmlWriter html, ReportContext context, string name, IEnumerable<DueItem> items)
+    /// <summary>The table of what is overdue.</summary>
+    public static LongTable<DueItem> Overdue(ReportContext context) => Table("overdue", "Overdue", "the oldest first", context);
+
+    /// <summary>The table of what falls due.</summary>
+    public static LongTable<DueItem> Coming(ReportContext context) => Table("coming", "Coming", "the nearest first", context);
+
+    private static LongTable<DueItem> Table(string path, string heading, string remark, ReportContext context)
     {
-        using var table = Ledger.Open(html, name, Columns);
-        using var body = html.Open(Tag.TBody);
-        foreach (var item in items)
+        var lots = DrawerPage.Addresses(context.Workshop);
+        return new(path, heading, remark, Columns, 250, item => item.When, (html, table, item) =>
         {
             using var row = html.Open(Tag.Tr);
             table.Head().Text(item.When);
             using (table.Cell(1))
             {
-                Whom(html, context, item);
+                Whom(html, context, lots, item);
             }
 
             table.Cell(2).Text(item.What);
             table.Cell(3).Text(item.Why);
-        }
+        });
     }
 
     /// <summary>Writes the section of the collection's page: the next dates, and the lives that end next.</summary>
@@ -55,7 +55,7 @@ internal static class AheadTable
             html.Open(Tag.A).To(LocalLink.ToFile(AheadPage.PathName)).Text("the year ahead");
         }
 
-        Write(html, context, "What comes next", items.Where(item => !item.IsOverdueOn(context.Today)).Take(MostNext));
+        (Coming(context) with { Heading = "What comes next" }).WriteStart(html, [.. items.Where(item => !item.IsOverdueOn(context.Today)).Take(MostNext)], MostNext);
         Lives(html, lives);
     }
 
@@ -82,15 +82,15 @@ internal static class AheadTable
         }
     }
 
-    private static void Whom(HtmlWriter html, ReportContext context, DueItem item)
+    private static void Whom(HtmlWriter html, ReportContext context, Func<string, LocalLink?> lots, DueItem item)
     {
         if (item.Kind == DueKind.Calibration && context.Workshop.Instruments.ContainsKey(item.Whom))
         {
             html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(InstrumentsPage.PathName, 0, ElementId.Of(IdPrefix.Instrument, item.Whom))).Text(item.Whom);
         }
-        else if (item.Kind is (DueKind.Reforming or DueKind.Shelf) && DrawerPage.Shows(context.Workshop, item.Whom))
+        else if (item.Kind is DueKind.Reforming or DueKind.Shelf && lots(item.Whom) is { } address)
         {
-            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(DrawerPage.PathName, 0, ElementId.Of(IdPrefix.Lot, item.Whom))).Text(item.Whom);
+            html.Open(Tag.A, ClassName.Reference).To(address).Text(item.Whom);
         }
         else if (!DueKinds.IsOfBoard(item.Kind) || !context.Boards.Contains(item.Whom))
         {

@@ -117,7 +117,8 @@ internal static class BenchLog
             }
             else
             {
-                VerdictCell.Write(html, working, verdict, null, anchors.Of(verdict));
+                var anchor = anchors.Of(verdict);
+                VerdictCell.Write(html, working, verdict, anchor is null ? null : new($"{(reading.Part ?? reading.Point ?? reading.Lot)?.Value} of {assessed.Visit.Date.Text}", anchor), anchor);
             }
         }
 

@@ -16,6 +16,9 @@ public static class BoardPage
     /// <summary>The file of a board's page, from the root of the report. It lasts as long as the board keeps its number.</summary>
     public static string PathOf(string board) => $"boards/{board}.html";
 
+    /// <summary>The file that tells programs what the page tells people, from the root of the report.</summary>
+    public static string DataOf(string board) => $"boards/{board}.json";
+
     /// <summary>Writes the page.</summary>
     /// <param name="buffer">Where to.</param>
     /// <param name="context">What every page knows.</param>
@@ -43,7 +46,13 @@ public static class BoardPage
         Story(html, context, board);
         Photographs.Write(html, context, board);
         working.Sources.Write(html);
-        html.Open(Tag.P, ClassName.Fine).Text($"Record: {board.Board.Path}");
+        using var record = html.Open(Tag.P, ClassName.Fine);
+        html.Text($"Record: {board.Board.Path}");
+        if (context.Beside.Count > 0)
+        {
+            html.Text("; the same for programs: ");
+            html.Open(Tag.A).To(LocalLink.ToFile(DataOf(board.Board.Id.Value), 1)).Text($"{board.Board.Id.Value}.json");
+        }
     }
 
     private static void Opening(HtmlWriter html, BoardAssessment board)

@@ -9,53 +9,70 @@ namespace Ohmstead.Report.Pages;
 internal static class BuyingTable
 {
     private const int MostPlaces = 12;
+    private const int MostOrders = 40;
     private static readonly Column[] Columns =
         ["Part", new("Needed", IsNumber: true), new("In the drawer", IsNumber: true), new("On order", IsNumber: true), new("To buy", IsNumber: true), "For"];
 
     private static readonly Column[] OrderColumns = [new("Order", IsShort: true), "For", "From", new("Placed", IsShort: true), "State"];
 
+    private static LongTable<BuyingLine> Lines { get; } = new("buy", "What to buy", "less the drawer and what is on order", Columns, 60, line => line.What, Line);
+
+    private static LongTable<Records.Model.Order> Orders { get; } = new("orders", "Orders", "open, or lost on the way", OrderColumns, 200, order => order.Id.Value, Order);
+
     /// <summary>Writes the list and the open or lost orders.</summary>
     public static void Write(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards, int mostRows)
     {
-        var lines = context.Buying ?? BuyingList.Of(context.Workshop, boards, context.Today);
-        var orders = context.Workshop.Orders.Values.Where(IsShown)
-            .OrderBy(order => order.Id.Value, StringComparer.Ordinal).ToArray();
+        var lines = LinesOf(context, boards);
+        var orders = OrdersOf(context);
         if (lines.Count > 0)
         {
-            using var entry = Entry.Open(html, "buy", "What to buy", "less the drawer and what is on order");
-            using var table = Ledger.Open(html, "What to buy", Columns);
-            using var body = html.Open(Tag.TBody);
-            foreach (var line in lines.Take(mostRows))
-            {
-                Line(html, table, line);
-            }
-
-            if (lines.Count > mostRows)
-            {
-                using var row = html.Open(Tag.Tr);
-                html.Open(Tag.Td).With(NumberAttribute.ColSpan, Columns.Length).Text(string.Create(CultureInfo.InvariantCulture, $"and {lines.Count - mostRows} more, see the boards' own pages"));
-            }
+            using var entry = Entry.Open(html, "buy", Lines.Heading, Lines.Remark);
+            Lines.WriteStart(html, lines, mostRows);
         }
 
         if (orders.Length > 0)
         {
-            using var entry = Entry.Open(html, "orders", "Orders", "open, or lost on the way");
-            using var table = Ledger.Open(html, "Orders", OrderColumns);
-            using var body = html.Open(Tag.TBody);
-            foreach (var order in orders)
-            {
-                using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Order, order.Id.Value));
-                table.Head().Text(order.Id.Value);
-                table.Cell(1).Text(order.For.Value);
-                table.Cell(2).Text(order.From?.Value ?? string.Empty);
-                table.Cell(3).Text(order.Placed.Text);
-                table.Cell(4).Text(OrderStates.Words(OrderStates.Of(order)) + (order.Lost is { } lost ? $" on {lost.Text}: the need is open again unless another order covers it" : string.Empty));
-            }
+            using var entry = Entry.Open(html, "orders", Orders.Heading, Orders.Remark);
+            Orders.WriteStart(html, orders, MostOrders);
         }
     }
 
-    /// <summary>Whether an order has a row: it is open, or was lost on the way.</summary>
-    public static bool IsShown(Records.Model.Order order) => OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived or OrderState.Lost;
+    /// <summary>Writes the pages on which both go on.</summary>
+    /// <param name="files">Where to.</param>
+    /// <param name="context">What every page knows.</param>
+    /// <param name="boards">All boards.</param>
+    /// <param name="mostRows">How many lines the shortest list shows.</param>
+    public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<BoardSummary> boards, int mostRows)
+    {
+        Lines.WritePages(files, context, LinesOf(context, boards), mostRows);
+        Orders.WritePages(files, context, OrdersOf(context), MostOrders);
+    }
+
+    /// <summary>Where orders are told; null for one that has no row.</summary>
+    public static Func<string, LocalLink?> Addresses(ReportContext context)
+    {
+        var places = OrdersOf(context).Index().ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index, StringComparer.Ordinal);
+        return order => places.TryGetValue(order, out var place)
+            ? LocalLink.ToFile(places.Count <= MostOrders ? DrawerPage.PathName : Orders.PathOfRow(place), 0, ElementId.Of(IdPrefix.Order, order))
+            : null;
+    }
+
+    private static IReadOnlyList<BuyingLine> LinesOf(ReportContext context, IReadOnlyList<BoardSummary> boards) => context.Buying ?? BuyingList.Of(context.Workshop, boards, context.Today);
+
+    private static Records.Model.Order[] OrdersOf(ReportContext context) => [.. context.Workshop.Orders.Values.Where(IsShown).OrderBy(order => order.Id.Value, StringComparer.Ordinal)];
+
+    private static void Order(HtmlWriter html, Ledger table, Records.Model.Order order)
+    {
+        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Order, order.Id.Value));
+        table.Head().Text(order.Id.Value);
+        table.Cell(1).Text(order.For.Value);
+        table.Cell(2).Text(order.From?.Value ?? string.Empty);
+        table.Cell(3).Text(order.Placed.Text);
+        table.Cell(4).Text(OrderStates.Words(OrderStates.Of(order)) + (order.Lost is { } lost ? $" on {lost.Text}: the need is open again unless another order covers it" : string.Empty));
+    }
+
+    // It is open, or was lost on the way.
+    private static bool IsShown(Records.Model.Order order) => OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived or OrderState.Lost;
 
     private static void Line(HtmlWriter html, Ledger table, BuyingLine line)
     {

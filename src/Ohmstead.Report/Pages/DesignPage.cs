@@ -1,3 +1,5 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
@@ -9,6 +11,8 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The page of one design: its units side by side, cautions, identity, parts with their markings, points to prove, known faults, text.</summary>
 public static class DesignPage
 {
+    private const int MostUnits = 60;
+    private const int MostRenewed = 12;
     private static readonly Column[] UnitColumns = ["Unit", "State", "Why", new("Serial", IsShort: true), "Rev.", new("Last seen", IsShort: true)];
     private static readonly Column[] PartColumns = [new("Place", IsShort: true), "Kind", "Value", new("Tolerance", IsShort: true), "Rated", "Marking", "Renewed in"];
     private static readonly Column[] PointColumns = [new("Point", IsShort: true), "Measures", "Wanted", "Ripple", "Source"];
@@ -20,6 +24,13 @@ public static class DesignPage
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, DesignUnits design) =>
         PageFrame.Write(buffer, context, $"{design.Design.Title.Value} ({design.Design.Id.Value})", 1, (context, design), static (html, page) => Content(html, page.context, page.design));
+
+    /// <summary>Writes the pages on which its units go on.</summary>
+    public static void WriteRest(IReportFiles files, ReportContext context, DesignUnits design) => OfUnits(design).WritePages(files, context, design.Units, MostUnits);
+
+    // No name of a design holds a tilde, so no other design's page can have this name.
+    private static LongTable<BoardSummary> OfUnits(DesignUnits design) =>
+        new($"designs/{design.Design.Id.Value}~units", "Units", $"of {design.Design.Title.Value}", UnitColumns, 150, unit => unit.Id.Value, Unit);
 
     private static void Content(HtmlWriter html, ReportContext context, DesignUnits design)
     {
@@ -62,32 +73,32 @@ public static class DesignPage
         }
 
         using var entry = Entry.Open(html, "units", "Units side by side");
-        using var table = Ledger.Open(html, "Units", UnitColumns);
-        using var body = html.Open(Tag.TBody);
-        foreach (var unit in design.Units)
+        OfUnits(design).WriteStart(html, design.Units, MostUnits);
+    }
+
+    private static void Unit(HtmlWriter html, Ledger table, BoardSummary unit)
+    {
+        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, unit.Id.Value));
+        using (table.Head())
         {
-            using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, unit.Id.Value));
-            using (table.Head())
-            {
-                html.Open(Tag.A).To(LocalLink.ToFile(BoardPage.PathOf(unit.Id.Value), 1)).Text(unit.Id.Value);
-                html.Text(" ");
-                html.Open(Tag.Small).Text(unit.Title);
-            }
-
-            using (table.Cell(1).With(NumberAttribute.Order, (int)unit.State))
-            {
-                StateMark.Write(html, unit.State);
-            }
-
-            using (table.Cell(2))
-            {
-                CollectionWords.Why(html, unit);
-            }
-
-            table.Cell(3).Text(unit.Serial ?? string.Empty);
-            table.Cell(4).Text(unit.Revision ?? string.Empty);
-            table.Cell(5).Text(PageFrame.Iso(unit.LastSeen));
+            html.Open(Tag.A).To(LocalLink.ToFile(BoardPage.PathOf(unit.Id.Value), 1)).Text(unit.Id.Value);
+            html.Text(" ");
+            html.Open(Tag.Small).Text(unit.Title);
         }
+
+        using (table.Cell(1).With(NumberAttribute.Order, (int)unit.State))
+        {
+            StateMark.Write(html, unit.State);
+        }
+
+        using (table.Cell(2))
+        {
+            CollectionWords.Why(html, unit);
+        }
+
+        table.Cell(3).Text(unit.Serial ?? string.Empty);
+        table.Cell(4).Text(unit.Revision ?? string.Empty);
+        table.Cell(5).Text(PageFrame.Iso(unit.LastSeen));
     }
 
     private static void Parts(HtmlWriter html, DesignUnits design)
@@ -134,11 +145,17 @@ public static class DesignPage
         table.Cell(5).Text(PageFrame.Joined(values.Maker?.Value, values.Series?.Value, values.Type?.Value, values.DateCode is { } code ? "date code " + code.Value : null));
         using var renewed = table.Cell(6);
         var isFirst = true;
-        foreach (var unit in design.RenewedAt(part.Ref.Value))
+        BoardSummary[] units = [.. design.RenewedAt(part.Ref.Value)];
+        foreach (var unit in units.Take(MostRenewed))
         {
             html.Text(isFirst ? string.Empty : ", ");
             isFirst = false;
             html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(unit.Id.Value), 1, ElementId.Of(IdPrefix.Part, part.Ref.Value))).Text(unit.Id.Value);
+        }
+
+        if (units.Length > MostRenewed)
+        {
+            html.Text(string.Create(CultureInfo.InvariantCulture, $" and {units.Length - MostRenewed} more"));
         }
     }
 

@@ -11,11 +11,12 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The page of the drawer: what to buy and what is on order, then every lot with its age, its incoming readings and the boards that took from it.</summary>
 public static class DrawerPage
 {
-    private const int MostRows = 500;
-    private const int MostPlaces = 20;
+    private const int MostToBuy = 20;
 
-    // Beyond this many lots a reading is told in one line without its working, so that the page stays one that loads and reads.
-    private const int MostInFull = 40;
+    // A small drawer is told whole; of a large one the page tells the beginning, and what to buy stays in sight.
+    private const int MostLots = 25;
+    private const int FirstLots = 12;
+    private const int MostPlaces = 20;
     private static readonly Column[] Columns = [new("Lot", IsShort: true), new("What lies there", IsPlain: true), new("Incoming readings", IsPlain: true)];
 
     /// <summary>The file, from the root of the report.</summary>
@@ -25,72 +26,103 @@ public static class DrawerPage
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
         PageFrame.Write(buffer, context, "The drawer", 0, (context, boards), static (html, page) => Content(html, page.context, page.boards));
 
+    /// <summary>Writes the pages on which the lots and the buying list go on.</summary>
+    public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<BoardSummary> boards)
+    {
+        // The page of the collection shows fewer lines than this one: what it leads to is there when there is more than it shows.
+        BuyingTable.WriteRest(files, context, boards, CollectionPage.MostToBuy);
+        var working = new SharedWorking(context.Workshop.Rule);
+        Lots(context, working).WritePages(files, context, Stories(context, boards), MostLots);
+    }
+
+    /// <summary>Where the lots are told.</summary>
+    /// <param name="workshop">The lots.</param>
+    internal static Func<string, LocalLink?> Addresses(Workshop workshop)
+    {
+        if (workshop.Lots.Count <= MostLots)
+        {
+            return lot => workshop.Lots.ContainsKey(lot) ? LocalLink.ToFile(PathName, 0, ElementId.Of(IdPrefix.Lot, lot)) : null;
+        }
+
+        var places = InOrder(workshop).Index().ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index, StringComparer.Ordinal);
+        var path = new LongTable<LotStory>(LotsPath, string.Empty, string.Empty, Columns, LotsAPage, _ => string.Empty, (_, _, _) => { });
+        return lot => places.TryGetValue(lot, out var place) ? LocalLink.ToFile(path.PathOfRow(place), 0, ElementId.Of(IdPrefix.Lot, lot)) : null;
+    }
+
+    private const string LotsPath = "lots";
+    private const int LotsAPage = 25;
+
+    private static IEnumerable<Lot> InOrder(Workshop workshop) => workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal);
+
+    private static LotStory[] Stories(ReportContext context, IReadOnlyList<BoardSummary> boards)
+    {
+        var fittings = boards.SelectMany(board => board.Fittings).ToLookup(fitted => fitted.Lot, fitted => fitted.Fitting, StringComparer.Ordinal);
+        return [.. InOrder(context.Workshop).Select(lot => LotStory.Of(context.Workshop, lot, fittings[lot.Id.Value], context.Today))];
+    }
+
+    private static LongTable<LotStory> Lots(ReportContext context, SharedWorking working)
+    {
+        var orders = BuyingTable.Addresses(context);
+        return new(LotsPath, "Lots", "what came together, in order of name", Columns, LotsAPage, lot => lot.Lot.Id.Value, (html, table, lot) => Row(html, table, context, orders, working, lot))
+        {
+            // The strips of the rows show shapes that each page has once.
+            Above = StripShapes.Write,
+            Below = html =>
+            {
+                working.Rule(html, 0);
+                working.Sources.Write(html);
+            },
+        };
+    }
+
     private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
         var working = new SharedWorking(context.Workshop.Rule);
-        var fittings = boards.SelectMany(board => board.Fittings).ToLookup(fitted => fitted.Lot, fitted => fitted.Fitting, StringComparer.Ordinal);
-        LotStory[] lots = [.. Shown(context.Workshop).Select(lot => LotStory.Of(context.Workshop, lot, fittings[lot.Id.Value], context.Today))];
+        var lots = Stories(context, boards);
         StripShapes.Write(html);
         using (html.Open(Tag.Header, ClassName.Opening))
         {
             html.Open(Tag.H1).Text("The drawer");
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead).Text(Lead(context.Workshop.Lots.Count, lots, context.Today));
+            html.Open(Tag.P, ClassName.Lead).Text(Lead(lots, context.Today));
         }
 
-        BuyingTable.Write(html, context, boards, MostRows);
-        Lots(html, context, lots, working);
+        BuyingTable.Write(html, context, boards, MostToBuy);
+        if (lots.Length > 0)
+        {
+            using var entry = Entry.Open(html, "lots", "Lots", "what came together");
+            working.Rule(html, 0);
+            Lots(context, working).WriteStart(html, lots, lots.Length <= MostLots ? MostLots : FirstLots);
+        }
+
         working.Sources.Write(html);
     }
 
-    /// <summary>Whether a lot has a row on the page.</summary>
-    internal static bool Shows(Workshop workshop, string lot) => workshop.Lots.ContainsKey(lot) && (workshop.Lots.Count <= MostRows || Shown(workshop).Any(shown => shown.Id.Value == lot));
-
-    private static IEnumerable<Lot> Shown(Workshop workshop) => workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal).Take(MostRows);
-
-    private static string Lead(int all, LotStory[] lots, DateOnly today)
+    private static string Lead(LotStory[] lots, DateOnly today)
     {
         var old = lots.Count(lot => lot.Left > 0 && lot.Shelf is { } shelf && shelf.IsOverOn(today));
         var unread = lots.Count(lot => lot.Left > 0 && lot.Incoming.Count == 0);
         return lots.Length == 0 ? "The drawer holds no lot."
-            : string.Create(CultureInfo.InvariantCulture, $"{all} lots{(all > lots.Length ? $", of the first {lots.Length}" : string.Empty)}, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} with no incoming reading.");
+            : string.Create(CultureInfo.InvariantCulture, $"{lots.Length} lots, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} with no incoming reading.");
     }
 
-    private static void Lots(HtmlWriter html, ReportContext context, LotStory[] lots, SharedWorking working)
+    private static void Row(HtmlWriter html, Ledger table, ReportContext context, Func<string, LocalLink?> orders, SharedWorking working, LotStory lot)
     {
-        if (lots.Length == 0)
+        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Lot, lot.Lot.Id.Value));
+        table.Head().Text(lot.Lot.Id.Value);
+        using (table.Cell(1))
         {
-            return;
+            Part(html, orders, lot.Lot);
+            html.Open(Tag.P).Text(Left(lot));
+            LotAge.Write(html, lot, context.Today, working);
+            Taken(html, lot);
         }
 
-        using var entry = Entry.Open(html, "lots", "Lots", "what came together");
-        working.Rule(html, 0);
-        if (context.Workshop.Lots.Count > lots.Length)
-        {
-            html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"The first {lots.Length} of {context.Workshop.Lots.Count} lots, in order of name; ohmstead why tells each of the others."));
-        }
-
-        using var table = Ledger.Open(html, "Lots", Columns);
-        using var body = html.Open(Tag.TBody);
-        for (var at = 0; at < lots.Length; at++)
-        {
-            var lot = lots[at];
-            using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Lot, lot.Lot.Id.Value));
-            table.Head().Text(lot.Lot.Id.Value);
-            using (table.Cell(1))
-            {
-                Part(html, context, lot.Lot);
-                html.Open(Tag.P).Text(Left(lot));
-                LotAge.Write(html, lot, context.Today, working, isFull: at < MostInFull);
-                Taken(html, lot);
-            }
-
-            using var readings = table.Cell(2);
-            Incoming(html, lot, working, isFull: at < MostInFull);
-        }
+        using var readings = table.Cell(2);
+        Incoming(html, lot, working);
     }
 
-    private static void Part(HtmlWriter html, ReportContext context, Lot lot)
+    private static void Part(HtmlWriter html, Func<string, LocalLink?> orders, Lot lot)
     {
         html.Text(PartWords.Describe(lot.Values));
         html.Text(" ");
@@ -102,9 +134,9 @@ public static class DrawerPage
         }
 
         // Only orders that are open or lost have a row to lead to.
-        if (context.Workshop.Orders.GetValueOrDefault(order.Value) is { } known && BuyingTable.IsShown(known))
+        if (orders(order.Value) is { } address)
         {
-            html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Order, order.Value))).Text(order.Value);
+            html.Open(Tag.A).To(address).Text(order.Value);
         }
         else
         {
@@ -116,7 +148,7 @@ public static class DrawerPage
         ? string.Create(CultureInfo.InvariantCulture, $"how many came is not written, {lot.Fittings.Count} fitted")
         : string.Create(CultureInfo.InvariantCulture, $"{lot.Left} left of {came.Value}");
 
-    private static void Incoming(HtmlWriter html, LotStory lot, SharedWorking working, bool isFull)
+    private static void Incoming(HtmlWriter html, LotStory lot, SharedWorking working)
     {
         if (lot.Incoming.Count == 0)
         {
@@ -128,14 +160,7 @@ public static class DrawerPage
             html.Open(Tag.P, ClassName.Fine).Text(PageFrame.Joined(reading.Visit.Date.Text, reading.Reading.Frequency?.Text, (reading.Reading.Instrument ?? reading.Visit.Instrument) is { } instrument ? "with " + instrument.Value : null));
             foreach (var verdict in reading.Verdicts)
             {
-                if (isFull)
-                {
-                    VerdictCell.Write(html, working, verdict);
-                }
-                else
-                {
-                    VerdictCell.Short(html, verdict);
-                }
+                VerdictCell.Write(html, working, verdict);
             }
         }
     }

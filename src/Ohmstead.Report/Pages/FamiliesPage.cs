@@ -8,7 +8,7 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The page of the families of parts: which of them fail, how sure that is, and at what ages.</summary>
 public static class FamiliesPage
 {
-    private const int MostRows = 500;
+    private const int MostRows = 40;
     private static readonly Column[] Columns =
         ["Family", new("Parts", IsNumber: true), new("Measured", IsNumber: true), new("Boards", IsNumber: true), new("Failed as found", IsNumber: true), "Share", new("Failed later", IsNumber: true), new("In circuit", IsNumber: true)];
 
@@ -18,6 +18,15 @@ public static class FamiliesPage
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<FamilyStatistics> families) =>
         PageFrame.Write(buffer, context, "Families of parts", 0, families, static (html, all) => Content(html, all));
+
+    /// <summary>Writes the pages on which it goes on.</summary>
+    public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<FamilyStatistics> families)
+    {
+        OfShares.WritePages(files, context, [.. FamilyAges.Apart(families)], MostRows);
+        AgesSection.WriteRest(files, context, families);
+    }
+
+    private static LongTable<FamilyStatistics> OfShares { get; } = new("families-all", "Families", "the largest share first; no share of fewer than five parts", Columns, 90, family => family.Name.Text, Row);
 
     /// <summary>The section of the collection's page that leads here.</summary>
     internal static void Mention(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
@@ -55,21 +64,8 @@ public static class FamiliesPage
 
     private static void Shares(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)
     {
-        using var entry = Entry.Open(html, "shares", "Failed as found", "the largest share first; no share of fewer than five parts");
-        using (var table = Ledger.Open(html, "Families", Columns))
-        {
-            using var body = html.Open(Tag.TBody);
-            foreach (var family in FamilyAges.Apart(families).Take(MostRows))
-            {
-                Row(html, table, family);
-            }
-        }
-
-        if (families.Count > MostRows)
-        {
-            html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"and {families.Count - MostRows} more: ohmstead families lists all"));
-        }
-
+        using var entry = Entry.Open(html, "shares", "Failed as found", OfShares.Remark);
+        OfShares.WriteStart(html, [.. FamilyAges.Apart(families)], MostRows);
         html.Open(Tag.P, ClassName.Fine).Text("Measured are originals that a reading out of circuit, or a test of function, decided about; what was too close to call is not among them. What only a reading in circuit proved outside stands in the last column and counts in no share: in circuit nothing but a failure can be proved.");
     }
 

@@ -10,8 +10,10 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The page of the findings: everything the check says of the records, file by file, with its line and the next step; and every hazard that is still there.</summary>
 public static class FindingsPage
 {
-    private const int MostRows = 400;
+    private const int MostRows = 100;
+    private const int MostCautions = 60;
     private static readonly Column[] Columns = [new("Line", IsShort: true), "Weight", "Finding", "What next", new("Check", IsShort: true)];
+    private static readonly Column[] AllColumns = ["Record", .. Columns[1..]];
     private static readonly Column[] CautionColumns = ["Board", "What can hurt"];
 
     /// <summary>The file, from the root of the report.</summary>
@@ -24,6 +26,32 @@ public static class FindingsPage
     /// <param name="boards">All boards.</param>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<Finding> findings, IReadOnlyList<BoardSummary> boards) =>
         PageFrame.Write(buffer, context, "Findings and cautions", 0, (context, findings, boards), static (html, page) => Content(html, page.context, page.findings, page.boards));
+
+    /// <summary>Writes the pages on which its tables go on.</summary>
+    public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<Finding> findings, IReadOnlyList<BoardSummary> boards)
+    {
+        All(context).WritePages(files, context, findings, MostRows);
+        OfHazards.WritePages(files, context, Hurting(boards), MostCautions);
+    }
+
+    // Here each row says which file it is of: sorted, no group would hold.
+    private static LongTable<Finding> All(ReportContext context) =>
+        new("findings-all", "Findings", "in the order of the records", AllColumns, 120, finding => finding.Place.Path, (html, table, finding) =>
+        {
+            using var row = html.Open(Tag.Tr);
+            using (table.Head())
+            {
+                File(html, context, finding.Place.Path);
+                html.Text(string.Create(CultureInfo.InvariantCulture, $":{finding.Place.Line}:{finding.Place.Column}"));
+            }
+
+            Cells(html, table, context, finding);
+        });
+
+    private static LongTable<BoardSummary> OfHazards { get; } = new("cautions", "Cautions", "boards with a hazard that must go first", CautionColumns, 150, board => board.Id.Value, HazardRow);
+
+    private static BoardSummary[] Hurting(IReadOnlyList<BoardSummary> boards) =>
+        [.. boards.Where(board => board.Hazards.Count > 0).OrderByDescending(board => board.Hazards.Any(hazard => hazard.MustGo)).ThenBy(board => board.Id.Value, StringComparer.Ordinal)];
 
     private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<Finding> findings, IReadOnlyList<BoardSummary> boards)
     {
@@ -55,28 +83,25 @@ public static class FindingsPage
         }
 
         using var entry = Entry.Open(html, "findings", "Findings", "what the records say that does not add up");
-        using var table = Ledger.Open(html, "Findings", Columns);
-        foreach (var file in findings.Take(MostRows).GroupBy(finding => finding.Place.Path, StringComparer.Ordinal))
+        using (var table = Ledger.Open(html, "Findings", Columns))
         {
-            using var body = html.Open(Tag.TBody);
-            using (html.Open(Tag.Tr))
+            foreach (var file in findings.Take(MostRows).GroupBy(finding => finding.Place.Path, StringComparer.Ordinal))
             {
-                using var head = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, Columns.Length);
-                File(html, context, file.Key);
-            }
+                using var body = html.Open(Tag.TBody);
+                using (html.Open(Tag.Tr))
+                {
+                    using var head = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, Columns.Length);
+                    File(html, context, file.Key);
+                }
 
-            foreach (var finding in file)
-            {
-                Row(html, table, context, finding);
+                foreach (var finding in file)
+                {
+                    Row(html, table, context, finding);
+                }
             }
         }
 
-        if (findings.Count > MostRows)
-        {
-            using var body = html.Open(Tag.TBody);
-            using var row = html.Open(Tag.Tr);
-            html.Open(Tag.Td).With(NumberAttribute.ColSpan, Columns.Length).Text(string.Create(CultureInfo.InvariantCulture, $"and {findings.Count - MostRows} more: ohmstead check tells all"));
-        }
+        All(context).WriteRest(html, findings.Count, MostRows);
     }
 
     private static void File(HtmlWriter html, ReportContext context, string path)
@@ -101,6 +126,11 @@ public static class FindingsPage
     {
         using var row = html.Open(Tag.Tr);
         table.Head().Text(string.Create(CultureInfo.InvariantCulture, $"{finding.Place.Line}:{finding.Place.Column}"));
+        Cells(html, table, context, finding);
+    }
+
+    private static void Cells(HtmlWriter html, Ledger table, ReportContext context, Finding finding)
+    {
         using (table.Cell(1))
         {
             var (words, tone) = finding.Severity switch
@@ -135,8 +165,8 @@ public static class FindingsPage
 
     private static void Hazards(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
     {
-        BoardSummary[] hurting = [.. boards.Where(board => board.Hazards.Count > 0).OrderByDescending(board => board.Hazards.Any(hazard => hazard.MustGo)).ThenBy(board => board.Id.Value, StringComparer.Ordinal)];
-        using var entry = Entry.Open(html, "cautions", "Cautions", "boards with a hazard that must go first");
+        var hurting = Hurting(boards);
+        using var entry = Entry.Open(html, "cautions", OfHazards.Heading, OfHazards.Remark);
         html.Open(Tag.P).Text(SafetyNotice.Defer);
         if (hurting.Length == 0)
         {
@@ -144,31 +174,24 @@ public static class FindingsPage
             return;
         }
 
-        using (var table = Ledger.Open(html, "Cautions", CautionColumns))
-        {
-            using var body = html.Open(Tag.TBody);
-            foreach (var board in hurting.AsSpan(0, Math.Min(hurting.Length, MostRows)))
-            {
-                using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, board.Id.Value));
-                using (table.Head())
-                {
-                    html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(board.Id.Value), 0, ElementId.Of(IdPrefix.Section, "cautions"))).Text(board.Id.Value);
-                    html.Text(" ");
-                    html.Open(Tag.Small).Text(board.Title);
-                }
+        OfHazards.WriteStart(html, hurting, MostCautions);
+    }
 
-                using var cell = table.Cell(1);
-                using var list = html.Open(Tag.Ul);
-                foreach (var hazard in board.Hazards)
-                {
-                    Hazard(html, hazard);
-                }
-            }
+    private static void HazardRow(HtmlWriter html, Ledger table, BoardSummary board)
+    {
+        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, board.Id.Value));
+        using (table.Head())
+        {
+            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(board.Id.Value), 0, ElementId.Of(IdPrefix.Section, "cautions"))).Text(board.Id.Value);
+            html.Text(" ");
+            html.Open(Tag.Small).Text(board.Title);
         }
 
-        if (hurting.Length > MostRows)
+        using var cell = table.Cell(1);
+        using var list = html.Open(Tag.Ul);
+        foreach (var hazard in board.Hazards)
         {
-            html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"and {hurting.Length - MostRows} more, see the boards' own pages"));
+            Hazard(html, hazard);
         }
     }
 

@@ -32,9 +32,15 @@ internal readonly ref struct Ledger
     /// <param name="name">What it holds, for those who do not see it.</param>
     /// <param name="columns">Its columns; the first one heads the rows.</param>
     /// <param name="isCompact">True for one that is narrow enough to stay a table on every screen.</param>
-    public static Ledger Open(HtmlWriter html, string name, Column[] columns, bool isCompact = false)
+    /// <param name="rows">The file that holds all its rows, when more than these are there; or null.</param>
+    public static Ledger Open(HtmlWriter html, string name, Column[] columns, bool isCompact = false, string? rows = null)
     {
         var whole = html.Open(Tag.Table, isCompact ? ClassName.Compact : ClassName.Ledger).With(TextAttribute.AriaLabel, name);
+        if (rows is not null)
+        {
+            whole.With(TextAttribute.Rows, rows);
+        }
+
         using (html.Open(Tag.THead))
         {
             using var row = html.Open(Tag.Tr);
@@ -52,6 +58,9 @@ internal readonly ref struct Ledger
 
         return new(html, columns, whole);
     }
+
+    /// <summary>Rows that are put into their table later: never disposed of, since no table was opened.</summary>
+    public static Ledger Rows(HtmlWriter html, Column[] columns) => new(html, columns, default);
 
     /// <summary>Starts the cell that heads a row.</summary>
     public Element Head()

@@ -10,7 +10,7 @@ namespace Ohmstead.Report.Pages;
 internal static class LotAge
 {
     /// <summary>Writes what is known.</summary>
-    public static void Write(HtmlWriter html, LotStory lot, DateOnly today, SharedWorking working, bool isFull)
+    public static void Write(HtmlWriter html, LotStory lot, DateOnly today, SharedWorking working)
     {
         if (lot.Dates.Words is { } made)
         {
@@ -33,12 +33,8 @@ internal static class LotAge
             }
         }
 
-        if (isFull)
-        {
-            Advice(html, lot, working);
-        }
-
-        if (isFull && lot.Left > 0 && lot.Shelf is { } due && due.IsOverOn(today))
+        Advice(html, lot, working);
+        if (lot.Left > 0 && lot.Shelf is { } due && due.IsOverOn(today))
         {
             Forming(html, lot, working);
         }

@@ -18,7 +18,7 @@ public static class PageFrame
     /// <param name="content">What the page is about.</param>
     /// <param name="body">Writes it.</param>
     public static void Write<T>(PageBuffer buffer, ReportContext context, string title, int levelsUp, T content, Action<HtmlWriter, T> body) =>
-        new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp)) { Script = LocalLink.ToFile(PageScript.FileName, levelsUp), Alternates = context.Beside, LevelsUp = levelsUp }.Write(buffer, (context, levelsUp, content, body), static (html, all) =>
+        new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp)) { Script = LocalLink.ToFile(PageScript.FileName, levelsUp), Alternates = [.. context.Beside.Where(other => other.IsOnEveryPage)], LevelsUp = levelsUp }.Write(buffer, (context, levelsUp, content, body), static (html, all) =>
         {
             Trail(html, all.context, all.levelsUp);
             using (html.Open(Tag.Main))
@@ -93,12 +93,7 @@ public static class PageFrame
         if (context.Beside.Count > 0)
         {
             using var line = html.Open(Tag.P);
-            html.Text("For programs:");
-            foreach (var other in context.Beside)
-            {
-                html.Text(" ");
-                html.Open(Tag.A).To(LocalLink.ToFile(other.Path, levelsUp)).With(TextAttribute.Title, other.Title).Text(other.Path);
-            }
+            html.Open(Tag.A).To(LocalLink.ToFile(AboutPage.PathName, levelsUp, AboutPage.ForPrograms)).Text("The same for programs: feed, tables, badges");
         }
 
         html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"Written by Ohmstead {context.Version} as of {context.Today:yyyy-MM-dd}. Every verdict is computed from the records; open one to see its limit, its arithmetic and its source."));

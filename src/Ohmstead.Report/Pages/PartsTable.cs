@@ -42,7 +42,8 @@ internal static class PartsTable
     private static void Row(HtmlWriter html, Ledger table, SharedWorking working, ReadingAnchors anchors, BoardAssessment board, PlaceHistory place, Action fit)
     {
         var reference = place.Part.Ref.Value;
-        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, reference));
+        var here = new ToldAt(reference, ElementId.Of(IdPrefix.Part, reference));
+        using var row = html.Open(Tag.Tr).With(here.Id);
         table.Head().Text(reference);
         using (table.Cell(1))
         {
@@ -62,7 +63,7 @@ internal static class PartsTable
             var found = FoundBefore.Of(board, place);
             foreach (var verdict in place.Standing)
             {
-                VerdictCell.Write(html, working, verdict, reference, before: found.GetValueOrDefault(verdict.Measured));
+                VerdictCell.Write(html, working, verdict, here, before: found.GetValueOrDefault(verdict.Measured));
             }
 
             AsFound(html, anchors, found);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 
@@ -12,6 +13,8 @@ namespace Ohmstead.Report.Pages;
 /// </summary>
 internal sealed class ReadingAnchors
 {
+    private static readonly string[] Names = [.. Enum.GetValues<Measured>().Select(measured => measured.ToString().ToLowerInvariant())];
+
     private readonly Dictionary<Verdict, ElementId> byVerdict = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Reading, ElementId> byReading = new(ReferenceEqualityComparer.Instance);
 
@@ -23,12 +26,12 @@ internal sealed class ReadingAnchors
         {
             foreach (var verdict in assessed.Verdicts)
             {
-                byVerdict.TryAdd(verdict, Unused(taken, assessed, verdict.Measured.ToString()));
+                byVerdict.TryAdd(verdict, Unused(taken, assessed, Names[(int)verdict.Measured]));
             }
 
             if (assessed.Verdicts.Count == 0)
             {
-                byReading.TryAdd(assessed.Reading, Unused(taken, assessed, assessed.Reading.Values.Count > 0 ? assessed.Reading.Values[0].Measured.ToString() : "test"));
+                byReading.TryAdd(assessed.Reading, Unused(taken, assessed, assessed.Reading.Values.Count > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test"));
             }
         }
     }
@@ -42,7 +45,7 @@ internal sealed class ReadingAnchors
     private static ElementId Unused(HashSet<string> taken, AssessedReading assessed, string quantity)
     {
         var reading = assessed.Reading;
-        var name = string.Join('-', Words(reading, assessed.Visit.Date.Value, quantity));
+        var name = Name(reading, assessed.Visit.Date.Value, quantity);
         var unused = name;
         for (var twin = 2; !taken.Add(unused); twin++)
         {
@@ -52,24 +55,15 @@ internal sealed class ReadingAnchors
         return ElementId.Of(IdPrefix.Reading, unused);
     }
 
-    private static IEnumerable<string> Words(Reading reading, DateOnly date, string quantity)
+    private static string Name(Reading reading, DateOnly date, string quantity)
     {
-        yield return (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? "board";
-        if (reading is { Part: not null, Lot: { } lot })
+        var of = (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? "board";
+        var lot = reading is { Part: not null, Lot.Value: { } from } ? $"-{from}" : string.Empty;
+        var state = reading.State?.Value switch
         {
-            yield return lot.Value;
-        }
-
-        yield return date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-        yield return quantity.ToLowerInvariant();
-        if (reading.State?.Value is { } state and not "as found")
-        {
-            yield return state.StartsWith("as ", StringComparison.Ordinal) ? state[3..] : state;
-        }
-
-        if (reading.Circuit is { } circuit)
-        {
-            yield return circuit.Value;
-        }
+            null or "as found" => string.Empty,
+            var known => known.StartsWith("as ", StringComparison.Ordinal) ? $"-{known[3..]}" : $"-{known}",
+        };
+        return $"{of}{lot}-{IsoDate.Text(date)}-{quantity}{state}{(reading.Circuit is { } circuit ? $"-{circuit.Value}" : string.Empty)}";
     }
 }

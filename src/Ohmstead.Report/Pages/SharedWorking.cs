@@ -20,8 +20,8 @@ internal sealed class SharedWorking(DecisionRule rule)
     /// <summary>Writes how a limit was reached; where that stands on the page already, the way there.</summary>
     /// <param name="html">Where to.</param>
     /// <param name="limit">The limit.</param>
-    /// <param name="part">The part in whose row this stands, or null when it is no row that one could be led to.</param>
-    public void Limit(HtmlWriter html, Limit limit, string? part)
+    /// <param name="here">What this stands in, or null when it is nothing that one could be led to.</param>
+    public void Limit(HtmlWriter html, Limit limit, ToldAt? here)
     {
         using var line = html.Open(Tag.Li);
         html.Text(VerdictWords.Of(limit.Kind));
@@ -35,9 +35,9 @@ internal sealed class SharedWorking(DecisionRule rule)
 
         html.Text($", {limit.Origin}: {limit.Arithmetic}");
         Sources.Cite(html, limit.Source);
-        if (part is not null)
+        if (here is { } place)
         {
-            told.Add(key, (part, LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, part))));
+            told.Add(key, (place.Words, LocalLink.ToFragment(place.Id)));
         }
     }
 

@@ -13,10 +13,10 @@ internal static class VerdictCell
     /// <param name="html">Where it goes.</param>
     /// <param name="working">What the verdicts of the page have in common.</param>
     /// <param name="verdict">The verdict.</param>
-    /// <param name="part">The part in whose row it stands, or null.</param>
+    /// <param name="here">Where it stands, for those who are led to its working; or null.</param>
     /// <param name="anchor">The lasting address of the reading, or null where its address is elsewhere.</param>
     /// <param name="before">The verdict on the part that sat there before, or null.</param>
-    public static void Write(HtmlWriter html, SharedWorking working, Verdict verdict, string? part = null, ElementId? anchor = null, Verdict? before = null)
+    public static void Write(HtmlWriter html, SharedWorking working, Verdict verdict, ToldAt? here = null, ElementId? anchor = null, Verdict? before = null)
     {
         using var fold = Anchored(html.Open(Tag.Details).With(ClassName.Verdict, VerdictMark.ToneOf(verdict.Outcome)), anchor);
         using (html.Open(Tag.Summary))
@@ -28,7 +28,7 @@ internal static class VerdictCell
         Reason(html, verdict);
         if (verdict.Limit is { } limit)
         {
-            working.Limit(html, limit, part);
+            working.Limit(html, limit, here);
         }
 
         working.Decision(html, verdict);
@@ -55,10 +55,6 @@ internal static class VerdictCell
         html.Text(" ");
         html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, part))).Text($"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
     }
-
-    /// <summary>Writes a verdict in one line, without its drawing and its working.</summary>
-    public static void Short(HtmlWriter html, Verdict verdict) =>
-        html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome)).Text($"{VerdictWords.Of(verdict.Outcome)} {VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
 
     /// <summary>The values inside a limit, with one unit where both ends have the same: 37.6 … 56.4 µF.</summary>
     internal static string InShort(string limits)

@@ -7,6 +7,7 @@
   const quantity = /^([-+\u2212]?\d+(?:\.\d+)?)(?:\s*([pnu\u00b5\u03bcmkMGT]?)(?:F|\u03a9|V|A|H|Hz|s|h|W|J|%|\u00b0C))?$/u;
   const mostShown = 40;
   const leastToFilter = 8;
+  const mostRows = 200;
   const tools = [];
 
   const make = (name, attributes = {}, ...content) => {
@@ -44,26 +45,61 @@
 
   const said = make("output", { "data-said": "" });
 
-  const orderOf = cell => {
-    if (cell.dataset.order !== undefined) {
-      return [Number(cell.dataset.order), ""];
+  // What a cell is sorted by: its number where it has one, and its text.
+  const keyOf = (order, words) => {
+    if (order !== undefined) {
+      return [Number(order), ""];
     }
-    const text = cell.textContent.trim().slice(0, 120);
+    const text = words.trim().slice(0, 120);
     const match = quantity.exec(text);
     return [match ? Number(match[1].replace("\u2212", "-")) * scales[match[2] ?? ""] : NaN, text];
   };
+  const keyOfCell = cell => keyOf(cell.dataset.order, cell.textContent);
 
-  const sorted = (rows, column, isDown) => {
-    const keyed = rows.map((row, place) => [row, place, ...orderOf(row.cells[column])]);
+  // Names and dates of one form are told apart letter by letter, which is many times faster than by the rules of a language.
+  const isUniform = keys => keys.every(key => key[3].length === keys[0][3].length && /^[-0-9A-Z]*$/u.test(key[3]));
+
+  const sorted = (rows, keyOfRow, isDown) => {
+    const keyed = rows.map((row, place) => [row, place, ...keyOfRow(row)]);
     const isEmpty = key => Number.isNaN(key[2]) && key[3] === "";
     const filled = keyed.filter(key => !isEmpty(key));
     const isNumber = filled.every(key => !Number.isNaN(key[2]));
     const sign = isDown ? -1 : 1;
+    const byText = isUniform(filled) ? (a, b) => (a < b ? -1 : a > b ? 1 : 0) : collator.compare;
     filled.sort(isNumber
       ? (a, b) => sign * (a[2] - b[2]) || a[1] - b[1]
-      : (a, b) => sign * collator.compare(a[3], b[3]) || a[1] - b[1]);
+      : (a, b) => sign * byText(a[3], b[3]) || a[1] - b[1]);
     return [...filled, ...keyed.filter(isEmpty)].map(key => key[0]);
   };
+
+  // Heads that sort, and a field that filters: what they ask for stands in the address.
+  const sortBy = (heads, keys, id, by) => heads.forEach((head, place) => {
+    const key = keys[place];
+    if (key === "") {
+      return;
+    }
+    const button = make("button", { type: "button" }, ...head.childNodes);
+    button.addEventListener("click", () => ask(`${id}.by`, by() === key ? `-${key}` : by() === `-${key}` ? "" : key));
+    head.append(button);
+  });
+  const tellOrder = (heads, name, column, isDown) => {
+    heads.forEach((head, place) => {
+      if (place === column) {
+        head.setAttribute("aria-sort", isDown ? "descending" : "ascending");
+      } else {
+        head.removeAttribute("aria-sort");
+      }
+    });
+    said.textContent = `${name}: ${column < 0 ? "in the order of the records" : `by ${heads[column].textContent}, ${isDown ? "descending" : "ascending"}`}`;
+  };
+  const filterBy = (table, id, name) => {
+    const field = make("input", { type: "search", "aria-label": `Filter ${name}`, autocomplete: "off", spellcheck: "false" });
+    const told = make("output");
+    field.addEventListener("input", () => ask(`${id}.only`, field.value));
+    table.before(make("div", { "data-tools": "" }, make("label", {}, "Filter ", field), told));
+    return { field, told };
+  };
+  const columnOf = (keys, by) => keys.indexOf(by.startsWith("-") ? by.slice(1) : by);
 
   // A body is a group: its heading stays first, what counts the rest stays last, and only what lies between is moved.
   const groupsOf = (table, width) => [...table.tBodies].map(body => {
@@ -87,9 +123,9 @@
     const order = now => {
       by = now;
       const isDown = by.startsWith("-");
-      const column = keys.indexOf(isDown ? by.slice(1) : by);
+      const column = columnOf(keys, by);
       for (const { body, rows, head, rest } of groups) {
-        const all = column < 0 ? rows : sorted(rows, column, isDown);
+        const all = column < 0 ? rows : sorted(rows, row => keyOfCell(row.cells[column]), isDown);
         // Rows taken one by one out of a table that is shown cost a browser seconds; taken away whole it costs little.
         const after = body.nextSibling;
         body.remove();
@@ -98,25 +134,10 @@
         }
         table.insertBefore(body, after);
       }
-      heads.forEach((head, place) => {
-        if (place === column) {
-          head.setAttribute("aria-sort", isDown ? "descending" : "ascending");
-        } else {
-          head.removeAttribute("aria-sort");
-        }
-      });
-      said.textContent = `${name}: ${column < 0 ? "in the order of the records" : `by ${heads[column].textContent}, ${isDown ? "descending" : "ascending"}`}`;
+      tellOrder(heads, name, column, isDown);
     };
 
-    heads.forEach((head, place) => {
-      const key = keys[place];
-      if (key === "") {
-        return;
-      }
-      const button = make("button", { type: "button" }, ...head.childNodes);
-      button.addEventListener("click", () => ask(`${id}.by`, by === key ? `-${key}` : by === `-${key}` ? "" : key));
-      head.append(button);
-    });
+    sortBy(heads, keys, id, () => by);
     table.dataset.sorts = "";
 
     let field = null;
@@ -148,10 +169,7 @@
     };
 
     if (total >= leastToFilter && table.classList.contains("ledger")) {
-      field = make("input", { type: "search", "aria-label": `Filter ${name}`, autocomplete: "off", spellcheck: "false" });
-      told = make("output");
-      field.addEventListener("input", () => ask(`${id}.only`, field.value));
-      table.before(make("div", { "data-tools": "" }, make("label", {}, "Filter ", field), told));
+      ({ field, told } = filterBy(table, id, name));
     }
 
     tools.push(all => {
@@ -163,6 +181,97 @@
       if (field && nowOnly !== wanted) {
         filter(nowOnly);
       }
+    });
+  };
+
+  // A table of several pages: all its rows lie in a file beside them, as the HTML that the pages have. Of what was asked for only a screenful or
+  // two is laid out; more is a button away.
+  const equipLong = (table, id) => {
+    const heads = [...table.tHead.rows[0].cells];
+    const keys = heads.map(head => slug(head.textContent));
+    const name = table.getAttribute("aria-label");
+    const body = table.tBodies[0];
+    const page = [...body.childNodes];
+    const others = document.querySelectorAll("nav.pages");
+    const entities = { "&amp;": "&", "&lt;": "<", "&gt;": ">", "&quot;": "\"", "&#39;": "'" };
+    const textOf = html => html.replace(/<[^>]*>/gu, "").replace(/&(?:amp|lt|gt|quot|#39);/gu, entity => entities[entity]);
+    const cellsOf = row => row.html.match(/<t[hd][ >].*?(?=<t[hd][ >]|<\/tr>|$)/gsu);
+    const keyOfRow = column => row => row.keys[column] ??= (cell => keyOf(/^<t[hd][^>]* data-order="([^"]*)"/u.exec(cell)?.[1], textOf(cell)))((row.cells ??= cellsOf(row))[column]);
+    let rows = null;
+    let by = "";
+    let wanted = "";
+    let shown = mostRows;
+    let isShowing = false;
+    const { field, told } = filterBy(table, id, name);
+    const more = make("button", { type: "button" });
+    const tail = make("p", { "data-tools": "", hidden: "" }, more);
+    table.after(tail);
+
+    let ordered = null;
+    const show = () => {
+      const isWhole = by === "" && wanted === "";
+      others.forEach(nav => nav.hidden = !isWhole);
+      if (isWhole) {
+        if (isShowing) {
+          body.replaceChildren(...page);
+        }
+        isShowing = false;
+        tail.hidden = true;
+        told.textContent = "";
+        tellOrder(heads, name, -1, false);
+        return;
+      }
+      isShowing = true;
+      const column = columnOf(keys, by);
+      const isDown = by.startsWith("-");
+      if (ordered?.by !== by) {
+        ordered = { by, rows: column < 0 ? rows : sorted(rows, keyOfRow(column), isDown) };
+        tellOrder(heads, name, column, isDown);
+      }
+      const words = wordsOf(wanted);
+      const hits = words.length === 0 ? ordered.rows : ordered.rows.filter(row => {
+        row.text ??= textOf(row.html).toLowerCase();
+        return words.every(word => row.text.includes(word));
+      });
+      const holder = document.createElement("template");
+      holder.innerHTML = hits.slice(0, shown).map(row => row.html).join("");
+      body.replaceChildren(holder.content);
+      told.textContent = `${words.length === 0 ? count(rows.length, "row", "rows") : `${hits.length} of ${count(rows.length, "row", "rows")}`}${hits.length > shown ? `, the first ${shown} of them:` : ""}`;
+      tail.hidden = hits.length <= shown;
+      more.textContent = `Show ${Math.min(mostRows, hits.length - shown)} more`;
+    };
+    more.addEventListener("click", () => {
+      const last = body.rows.length;
+      shown += mostRows;
+      show();
+      // The focus stays where reading goes on, also for those who do not see the button go.
+      body.rows[last]?.querySelector("a")?.focus();
+    });
+    sortBy(heads, keys, id, () => by);
+    table.dataset.sorts = "";
+
+    tools.push(all => {
+      const nowBy = all.get(`${id}.by`) ?? "";
+      const nowOnly = all.get(`${id}.only`) ?? "";
+      if (field.value !== nowOnly) {
+        field.value = nowOnly;
+      }
+      if (nowBy === by && nowOnly === wanted) {
+        return;
+      }
+      by = nowBy;
+      wanted = nowOnly;
+      shown = mostRows;
+      if (rows) {
+        show();
+        return;
+      }
+      const file = make("script", { src: new URL(table.dataset.rows, location.href).href });
+      file.addEventListener("load", () => {
+        rows ??= globalThis.ohmsteadRows.map(html => ({ html, keys: [] }));
+        show();
+      });
+      document.head.append(file);
     });
   };
 
@@ -301,7 +410,7 @@
       id = `${name}-${again}`;
     }
     used.add(id);
-    equip(table, id);
+    (table.dataset.rows ? equipLong : equip)(table, id);
   }
   const trail = document.querySelector("body > nav");
   if (trail) {

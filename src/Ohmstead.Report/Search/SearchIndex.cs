@@ -128,9 +128,10 @@ public static class SearchIndex
             Thing(json, "maker", maker, string.Empty, LocalLink.ToFile(CollectionPage.PathName, 0, ElementId.Of(IdPrefix.Section, "designs")));
         }
 
+        var lots = DrawerPage.Addresses(workshop);
         foreach (var lot in workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal))
         {
-            Thing(json, "lot", lot.Id.Value, PartWords.Describe(lot.Values), LocalLink.ToFile(DrawerPage.PathName, 0, DrawerPage.Shows(workshop, lot.Id.Value) ? ElementId.Of(IdPrefix.Lot, lot.Id.Value) : null));
+            Thing(json, "lot", lot.Id.Value, PartWords.Describe(lot.Values), lots(lot.Id.Value) ?? LocalLink.ToFile(DrawerPage.PathName));
         }
 
         foreach (var instrument in workshop.Instruments.Values.OrderBy(instrument => instrument.Id.Value, StringComparer.Ordinal))

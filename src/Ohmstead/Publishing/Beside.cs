@@ -2,14 +2,14 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>The files that every page leads to, in head and foot.</summary>
+/// <summary>The files beside the pages: the page about the verdicts leads to all of them, and the head of every page to feed and data.</summary>
 internal static class Beside
 {
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Alternate> Files { get; } =
     [
-        new(AtomFeed.PathName, "application/atom+xml", "What changed at the bench"),
-        new(DataFiles.JsonName, "application/json", "Everything, for programs"),
+        new(AtomFeed.PathName, "application/atom+xml", "What changed at the bench", IsOnEveryPage: true),
+        new(DataFiles.JsonName, "application/json", "Everything, for programs; each board in a file of its own", IsOnEveryPage: true),
         .. DataShapes.All.Select(table => new Alternate(DataFiles.CsvName(table.Name), "text/csv", table.Row.Description)),
     ];
 }

@@ -5,6 +5,7 @@ using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Schemas;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 
@@ -42,9 +43,6 @@ internal sealed class DataFiles : IDisposable
     /// <summary>The CSV file of a table, from the root of the report.</summary>
     public static string CsvName(string table) => table + ".csv";
 
-    /// <summary>The JSON file of a board, from the root of the report. It lasts as long as the board keeps its number.</summary>
-    public static string JsonOf(string board) => $"boards/{board}.json";
-
     /// <summary>Takes the rows of a board. Called from several workers.</summary>
     public void Add(BoardAssessment board)
     {
@@ -58,7 +56,7 @@ internal sealed class DataFiles : IDisposable
         }
 
         Text(json, "}\n");
-        folder.Put(JsonOf(number), json.WrittenSpan);
+        folder.Put(BoardPage.DataOf(number), json.WrittenSpan);
         byte[][] lines = [.. rows.Select(DataForm.Csv)];
         lock (gate)
         {

@@ -21,7 +21,7 @@ internal static class DataRows
             board.Id.Value, board.Title, board.Design, maker, board.Serial, board.Revision, BoardStates.Words(board.State),
             reason is null ? null : reason.At is null ? reason.Text : $"{reason.At}: {reason.Text}", reason?.NextStep, Day(board.LastSeen), Day(board.LookAgain),
             Number(board.Readings.Inside), Number(board.Readings.Outside), Number(board.Readings.Undecided), Number(board.Readings.Others),
-            BoardPage.PathOf(board.Id.Value), DataFiles.JsonOf(board.Id.Value), Badges.PathOf(board.Id.Value), board.Path,
+            BoardPage.PathOf(board.Id.Value), BoardPage.DataOf(board.Id.Value), Badges.PathOf(board.Id.Value), board.Path,
         ];
     }
 

@@ -27,10 +27,20 @@ internal static class WidePages
         var collection = result.Workshop.Collection;
         var until = context.Today.AddYears(1);
 
-        yield return Page(FamiliesPage.PathName, buffer => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(result.Boards)));
+        yield return buffer =>
+        {
+            var families = CollectionFamilies.Of(result.Boards);
+            FamiliesPage.Write(buffer, context, families);
+            target.Put(FamiliesPage.PathName, buffer.Written);
+            FamiliesPage.WriteRest(target, context, families);
+        };
         yield return _ => target.Put(AheadPage.CalendarName, AheadCalendar.Write(collection.Name, context.Ahead ?? [], context.Today));
         yield return buffer => Badges.Write(target, buffer, collection.Name, result.Boards);
         yield return Page(SearchIndex.FileName, buffer => SearchIndex.Write(buffer, context, result.Boards, result.Findings));
+        yield return _ => CollectionPage.WriteRest(target, context, result.Boards);
+        yield return _ => DrawerPage.WriteRest(target, context, result.Boards);
+        yield return _ => AheadPage.WriteRest(target, context, context.Ahead ?? []);
+        yield return _ => FindingsPage.WriteRest(target, context, result.Findings, result.Boards);
         yield return Page(CollectionPage.PathName, buffer => CollectionPage.Write(buffer, context, result.Boards));
         yield return Page(DrawerPage.PathName, buffer => DrawerPage.Write(buffer, context, result.Boards));
         yield return Page(AheadPage.PathName, buffer => AheadPage.Write(buffer, context, context.Ahead ?? [], until));
@@ -39,6 +49,7 @@ internal static class WidePages
         foreach (var design in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
         {
             yield return Page(DesignPage.PathOf(design.Design.Id.Value), buffer => DesignPage.Write(buffer, context, design));
+            yield return _ => DesignPage.WriteRest(target, context, design);
         }
 
         yield return Page(ChecksPage.PathName, buffer => ChecksPage.Write(buffer, context, checks));
