@@ -17,7 +17,7 @@ public sealed class DataFilesTests
     [Fact]
     public void The_schema_in_the_repository_is_the_one_the_tables_give()
     {
-        var file = Path.Combine(Root(), "schema", SchemaFiles.FileName(DataFiles.SchemaName));
+        var file = Path.Combine(ProjectFolder.Root, "schema", SchemaFiles.FileName(DataFiles.SchemaName));
         var current = SchemaWriter.Write(DataShapes.Whole);
         if (Environment.GetEnvironmentVariable("OHMSTEAD_WRITE") == "1")
         {
@@ -140,16 +140,5 @@ public sealed class DataFilesTests
         }
 
         return rows;
-    }
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Ohmstead.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Assert.IsType<DirectoryInfo>(folder).FullName;
     }
 }
