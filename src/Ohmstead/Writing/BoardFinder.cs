@@ -24,7 +24,7 @@ internal static class BoardFinder
         }
 
         var near = Nearest.To(number, result.Boards.Select(summary => summary.Id.Value));
-        error.WriteLine($"there is no board '{Printable.Of(number)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
+        error.WriteLine(Nearest.Told($"there is no board '{Printable.Of(number)}'", near));
         return null;
     }
 
