@@ -35,7 +35,7 @@ public static class DrawerPage
         {
             html.Open(Tag.H1).Text("The drawer");
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead).Text(Lead(context.Workshop.Lots.Count, lots, context.Today));
+            html.Open(Tag.P, ClassName.Lead).Text(Lead(context.Workshop.Lots.Count, lots));
         }
 
         BuyingTable.Write(html, context, boards, MostRows);
@@ -48,10 +48,10 @@ public static class DrawerPage
 
     private static IEnumerable<Lot> Shown(Workshop workshop) => workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal).Take(MostRows);
 
-    private static string Lead(int all, LotStory[] lots, DateOnly today)
+    private static string Lead(int all, LotStory[] lots)
     {
-        var old = lots.Count(lot => lot.Left > 0 && lot.Shelf is { } shelf && shelf.IsOverOn(today));
-        var unread = lots.Count(lot => lot.Left > 0 && lot.Incoming.Count == 0);
+        var old = lots.Count(lot => lot.Left > 0 && lot.Doubts.Over is not null);
+        var unread = lots.Count(lot => lot.Left > 0 && lot.Doubts.IsUnread);
         return lots.Length == 0 ? "The drawer holds no lot."
             : string.Create(CultureInfo.InvariantCulture, $"{all} lots{(all > lots.Length ? $", of the first {lots.Length}" : string.Empty)}, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} with no incoming reading.");
     }
