@@ -3,7 +3,6 @@ using Ohmstead.Assessment.Workshops;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;

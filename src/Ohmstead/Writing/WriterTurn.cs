@@ -28,13 +28,9 @@ internal sealed class WriterTurn : IDisposable
     public static WriterTurn Take(string folder)
     {
         var since = Stopwatch.GetTimestamp();
-        while (true)
+        WriterTurn? turn;
+        while ((turn = OperatingSystem.IsWindows() ? OfFile(folder) : OfFolder(folder)) is null)
         {
-            if ((OperatingSystem.IsWindows() ? OfFile(folder) : OfFolder(folder)) is { } turn)
-            {
-                return turn;
-            }
-
             if (Stopwatch.GetElapsedTime(since) >= Patience)
             {
                 throw new IOException("another program keeps writing in this folder; nothing was written");
@@ -42,6 +38,8 @@ internal sealed class WriterTurn : IDisposable
 
             Thread.Sleep(5);
         }
+
+        return turn;
     }
 
     /// <inheritdoc/>
@@ -79,7 +77,9 @@ internal sealed class WriterTurn : IDisposable
     {
         try
         {
+#pragma warning disable CA2000 // The turn owns the file and disposes of it.
             return new(new FileStream(Path.Combine(folder, ".ohmstead.lock"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose), -1);
+#pragma warning restore CA2000
         }
         catch (Exception taken) when (taken is IOException or UnauthorizedAccessException)
         {

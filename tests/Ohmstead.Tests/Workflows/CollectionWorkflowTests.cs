@@ -37,8 +37,7 @@ public sealed class CollectionWorkflowTests
     public async Task What_a_pull_request_says_about_the_SDK_is_not_asked()
     {
         using var collection = Collection(Program);
-        File.WriteAllText(Path.Combine(collection.Root, "global.json"), "{ \"sdk\": { \"version\": \"99.0.100\" } }");
-        collection.Commit("planted");
+        Put(collection, "global.json", "{ \"sdk\": { \"version\": \"99.0.100\" } }");
         using var host = await RunAsync(collection, HostEvent.PullRequest(collection));
         Assert.Equal(JobEnd.Succeeded, host.Jobs["check"].End);
     }
@@ -87,7 +86,18 @@ public sealed class CollectionWorkflowTests
         }
 
         program.Commit("program");
-        return await new WorkflowHost(WorkflowFile.Parse(collection.Read(".github/workflows/collection.yml")), started, ("lighthouse/records", collection), (Program, program)).RunAsync();
+#pragma warning disable CA2000 // Handed to the test, which looks at what the run left and disposes of it.
+        var host = new WorkflowHost(WorkflowFile.Parse(collection.Read(".github/workflows/collection.yml")), started, ("lighthouse/records", collection), (Program, program));
+#pragma warning restore CA2000
+        try
+        {
+            return await host.RunAsync();
+        }
+        catch
+        {
+            host.Dispose();
+            throw;
+        }
     }
 
     private static ScratchRepository Collection(string program)
@@ -101,9 +111,11 @@ public sealed class CollectionWorkflowTests
         return repository;
     }
 
-    private static void Change(ScratchRepository repository, string path, Func<string, string> change)
+    private static void Change(ScratchRepository repository, string path, Func<string, string> change) => Put(repository, path, change(repository.Read(path)));
+
+    private static void Put(ScratchRepository repository, string path, string text)
     {
-        File.WriteAllText(Path.Combine(repository.Root, path), change(repository.Read(path)));
+        File.WriteAllText(Path.Combine(repository.Root, path), text);
         repository.Commit("proposed");
     }
 }

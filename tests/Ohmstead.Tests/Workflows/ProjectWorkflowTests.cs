@@ -27,7 +27,7 @@ public sealed class ProjectWorkflowTests
         Propose(repository, "boards/SP-0008.md", text => text.Replace("PO-08", "PO-0B", StringComparison.Ordinal));
         using var host = await RunAsync(repository, HostEvent.PullRequest(repository));
         var check = host.Jobs["check"];
-        var line = Array.FindIndex(File.ReadAllLines(Path.Combine(repository.Root, "records/boards/SP-0008.md")), text => text.Contains("PO-0B", StringComparison.Ordinal)) + 1;
+        var line = Array.FindIndex(repository.Read("records/boards/SP-0008.md").Split('\n'), text => text.Contains("PO-0B", StringComparison.Ordinal)) + 1;
         var run = check.Script("Check the records");
         Assert.Equal((JobEnd.Failed, 1), (check.End, run.Exit));
         Assert.Contains(FormattableString.Invariant($"::error file=records/boards/SP-0008.md,line={line},col="), run.Out, StringComparison.Ordinal);

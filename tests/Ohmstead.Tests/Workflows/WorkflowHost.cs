@@ -37,7 +37,11 @@ internal sealed class WorkflowHost(WorkflowFile workflow, HostEvent started, par
     public async Task<WorkflowHost> RunAsync()
     {
         Write("bin/dotnet", StandIn);
-        File.SetUnixFileMode(Path.Combine(root, "bin/dotnet"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(Path.Combine(root, "bin/dotnet"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+
         while (workflow.Jobs.FirstOrDefault(job => !jobs.ContainsKey(job.Name) && job.Needs.All(jobs.ContainsKey)) is { } next)
         {
             jobs[next.Name] = await RunAsync(next, [.. next.Needs.Select(need => jobs[need])]);

@@ -1,6 +1,5 @@
 using Ohmstead.Starting;
 using Ohmstead.Tests.Support;
-using YamlDotNet.RepresentationModel;
 
 namespace Ohmstead.Tests.Workflows;
 
@@ -59,7 +58,7 @@ public sealed class WorkflowRulesTests
     {
         var job = Assert.Single(Read("build.yml").Jobs);
         Assert.Equal(".ci/run", Assert.Single(job.Steps, step => step.Run is not null).Run);
-        Assert.True(File.GetUnixFileMode(ProjectFolder.At(".ci/run")).HasFlag(UnixFileMode.UserExecute));
+        Assert.True(OperatingSystem.IsWindows() || File.GetUnixFileMode(ProjectFolder.At(".ci/run")).HasFlag(UnixFileMode.UserExecute));
         Assert.True(File.Exists(ProjectFolder.At(Assert.Single(job.Steps, step => step.Uses == KnownActions.SetupDotnet).With["global-json-file"])));
     }
 
