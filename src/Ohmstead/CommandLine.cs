@@ -32,30 +32,15 @@ internal static class CommandLine
         """;
 
     /// <summary>Runs one command. Whatever happens is told on the terminal and by the exit code, never by an exception.</summary>
-    public static int Run(IReadOnlyList<string> words, Terminal terminal, Interruption interruption)
-    {
-        try
+    public static int Run(IReadOnlyList<string> words, Terminal terminal, Interruption interruption) => DocumentRun.IsAsked(words)
+        ? new DocumentRun(words[0], terminal).Run(own => Invoke(words, own, interruption))
+        : Guarded.Run(terminal.Error, () =>
         {
             var exit = Invoke(words, terminal, interruption);
             // Here, where it can still be told: a disk may be full only when the last piece is written.
             terminal.Out.Flush();
             return exit;
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            Tell(terminal, $"could not read or write: {Printable.Of(problem.Message)}");
-            return ExitCode.Incomplete;
-        }
-#pragma warning disable CA1031 // The last resort: whatever escapes is a bug, told in three lines and never as a stack trace of somebody's record.
-        catch (Exception bug)
-#pragma warning restore CA1031
-        {
-            Tell(terminal, "this is a bug of the program, your records were not touched");
-            Tell(terminal, $"  {bug.GetType().Name} in {bug.TargetSite?.DeclaringType?.Name}.{bug.TargetSite?.Name}: {bug.InnerException?.GetType().Name} {bug.InnerException?.TargetSite?.Name}");
-            Tell(terminal, "  please report it together with the command you gave");
-            return ExitCode.Bug;
-        }
-    }
+        }).Exit;
 
     /// <summary>Every command by its name, each made only when it is asked for: what others need to be told on the command line costs a start nothing.</summary>
     internal static IReadOnlyList<(string Name, Func<Command> Make)> Commands(Terminal terminal, Interruption interruption) =>
@@ -109,17 +94,5 @@ internal static class CommandLine
         using var error = new PrintableWriter(terminal.Error) { NewLine = "\n" };
         var exit = parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
         return parsed.Errors.Count > 0 ? ExitCode.Usage : exit;
-    }
-
-    private static void Tell(Terminal terminal, string line)
-    {
-        try
-        {
-            terminal.Error.WriteLine(line);
-        }
-        catch (IOException)
-        {
-            // Nobody is left to tell; the exit code still says it.
-        }
     }
 }

@@ -73,7 +73,7 @@ public static class YearAhead
         foreach (var lot in workshop.Lots.Values)
         {
             var isUsedUp = lot.Quantity is { } came && fitted.GetValueOrDefault(lot.Id.Value) >= came.Value;
-            if (isUsedUp || !Drawer.HasCome(workshop, lot) || ShelfLife.Of(lot, today) is not { } shelf || Drawer.FailedOn(workshop, assessor, lot) is not null)
+            if (isUsedUp || !Drawer.HasCome(workshop, lot) || ShelfLife.Of(lot, today) is not { } shelf || LotDoubts.Of(workshop, assessor, lot, today).FailedOn is not null)
             {
                 continue;
             }

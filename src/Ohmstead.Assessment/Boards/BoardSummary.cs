@@ -3,7 +3,6 @@ using Ohmstead.Assessment.Workshops;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -123,46 +122,5 @@ public readonly record struct OutcomeCounts(int Inside, int Outside, int Undecid
         }
 
         return new(inside, outside, undecided, readings.Count - inside - outside - undecided);
-    }
-}
-
-/// <summary>Parts in words.</summary>
-public static class PartWords
-{
-    /// <summary>What the part is, in one line: kind, value, tolerance, ratings, class.</summary>
-    public static string Describe(PartValues part)
-    {
-        var words = new List<string> { part.Kind.Value };
-        Add(words, part.Capacitance);
-        Add(words, part.Resistance);
-        Add(words, part.Inductance);
-        Add(words, part.Frequency);
-        if (part.Tolerance is { } tolerance)
-        {
-            words.Add(tolerance.Text);
-        }
-
-        Add(words, part.RatedVoltage);
-        Add(words, part.Power);
-        Add(words, part.Temperature);
-        if (part.SafetyClass is { } safety)
-        {
-            words.Add("class " + safety.Value);
-        }
-
-        if (part.Type is { } type)
-        {
-            words.Add(type.Value);
-        }
-
-        return string.Join(' ', words);
-    }
-
-    private static void Add(List<string> words, Written<Quantity>? quantity)
-    {
-        if (quantity is not null)
-        {
-            words.Add(QuantityText.Format(quantity.Value));
-        }
     }
 }

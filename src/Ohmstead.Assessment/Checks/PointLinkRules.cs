@@ -31,7 +31,7 @@ internal static class PointLinkRules
         var near = Nearest.To(name.Value, known);
         return (
             name,
-            $"the {key} of {point.Name.Value} is the {what} '{name.Value}', which is not there" + (near is null ? string.Empty : $", '{near}' is the nearest"),
+            Nearest.Told($"the {key} of {point.Name.Value} is the {what} '{name.Value}', which is not there", near),
             near is null ? $"add {name.Value} to {what}s, or leave {key} out" : $"write {key}: {near}, or leave {key} out");
     }
 }

@@ -26,7 +26,7 @@ internal sealed record UnknownName(string Key, string Add)
         return board.Finding(
             check,
             name.Spot,
-            missing + (near is null ? string.Empty : $", '{near}' is the nearest"),
+            Nearest.Told(missing, near),
             near is null ? Otherwise ?? Add : $"write {Key}: {near}, or {Add}");
     }
 }

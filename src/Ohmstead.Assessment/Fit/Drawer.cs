@@ -1,6 +1,5 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Shelf;
-using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 using Reason = Ohmstead.Electronics.Substitution.Reason;
@@ -37,7 +36,7 @@ public sealed class Drawer
                 .Select(lot => (Lot: lot, Left: (lot.Quantity?.Value ?? 0) - fitted.GetValueOrDefault(lot.Id.Value)))
                 .Where(stock => stock.Left > 0)
                 .OrderBy(stock => stock.Lot.Id.Value, StringComparer.Ordinal)
-                .Select(stock => new DrawerLot(stock.Lot, stock.Left, [.. Failed(workshop, assessor, stock.Lot), .. TooOld(stock.Lot, today)])),
+                .Select(stock => new DrawerLot(stock.Lot, stock.Left, [.. Reasons(LotDoubts.Of(workshop, assessor, stock.Lot, today))])),
         ]);
     }
 
@@ -48,23 +47,16 @@ public sealed class Drawer
     internal static bool HasCome(Workshop workshop, Lot lot) =>
         lot.Received is not null || lot.Order is not { } name || workshop.Orders.GetValueOrDefault(name.Value) is not { } order || OrderStates.Of(order) == OrderState.Received;
 
-    private static IEnumerable<Reason> TooOld(Lot lot, DateOnly today)
+    private static IEnumerable<Reason> Reasons(LotDoubts doubts)
     {
-        if (ShelfLife.Of(lot, today) is { } shelf && shelf.IsOverOn(today))
-        {
-            yield return Reason.Doubt(FitAspects.Shelf, () => $"{shelf.SinceWords}, longer ago than its shelf life of {shelf.LifeWords}: form it again, if it is an electrolytic, and measure first");
-        }
-    }
-
-    /// <summary>The visit at which a lot failed its incoming reading, or null.</summary>
-    internal static BenchVisit? FailedOn(Workshop workshop, Assessor assessor, Lot lot) =>
-        workshop.IncomingReadings[lot.Id.Value].FirstOrDefault(pair => assessor.AssessIncoming(pair.Visit, pair.Reading).Overall == VerdictOutcome.Outside).Visit;
-
-    private static IEnumerable<Reason> Failed(Workshop workshop, Assessor assessor, Lot lot)
-    {
-        if (FailedOn(workshop, assessor, lot) is { } visit)
+        if (doubts.FailedOn is { } visit)
         {
             yield return Reason.Against(FitAspects.Reading, () => $"failed its incoming reading of {visit.Date.Text}");
+        }
+
+        if (doubts.Over is { } shelf)
+        {
+            yield return Reason.Doubt(FitAspects.Shelf, () => $"{shelf.SinceWords}, longer ago than its shelf life of {shelf.LifeWords}: form it again, if it is an electrolytic, and measure first");
         }
     }
 }

@@ -25,7 +25,7 @@ internal static class ReckonReader
             if (rule.Inputs.FirstOrDefault(input => input.Name == name) is not { } input)
             {
                 var near = Nearest.To(name, rule.Inputs.Select(known => known.Name));
-                return Refuse($"{rule.Name} has no input '{name}', " + (near is null ? $"it has {string.Join(", ", rule.Inputs.Select(known => known.Name))}" : $"'{near}' is the nearest"));
+                return Refuse(Nearest.Told($"{rule.Name} has no input '{name}'", near, $", it has {string.Join(", ", rule.Inputs.Select(known => known.Name))}"));
             }
 
             if (!Value(input, text).Is(out var entry, out var reason))

@@ -39,26 +39,26 @@ public static class DrawerList
         var shelf = ShelfLife.Of(lot, today);
         var isHere = Drawer.HasCome(workshop, lot);
         var left = lot.Quantity?.Value - fitted;
-        return new(lot, fitted, isHere, shelf, left is 0 || !isHere ? [] : [.. ToDo(workshop, assessor, lot, shelf, left, today)]);
+        return new(lot, fitted, isHere, shelf, left is 0 || !isHere ? [] : [.. ToDo(LotDoubts.Of(workshop, assessor, lot, today), lot, left)]);
     }
 
-    private static IEnumerable<string> ToDo(Workshop workshop, Assessor assessor, Lot lot, ShelfLife? shelf, int? left, DateOnly today)
+    private static IEnumerable<string> ToDo(LotDoubts doubts, Lot lot, int? left)
     {
         if (left < 0)
         {
             yield return "more were fitted than came: count again";
         }
 
-        if (Drawer.FailedOn(workshop, assessor, lot) is { } visit)
+        if (doubts.FailedOn is { } visit)
         {
             yield return $"failed its incoming reading of {visit.Date.Text}: fit none";
         }
-        else if (!workshop.IncomingReadings.Contains(lot.Id.Value))
+        else if (doubts.IsUnread)
         {
             yield return "measure one before any is fitted";
         }
 
-        if (shelf is not null && shelf.IsOverOn(today))
+        if (doubts.Over is not null)
         {
             yield return Life.WetElectrolytics.Is(lot.Values.Kind.Value) ? "form again before any is fitted: 'why' of the lot has the plan" : "too long on the shelf: test before any is fitted";
         }

@@ -23,6 +23,9 @@ public sealed record LotStory(Lot Lot, LotDates Dates, ShelfLife? Shelf, IReadOn
     /// </summary>
     public IReadOnlyList<(DateOnly From, ShelfAge Age)> Ages { get; private init; } = [];
 
+    /// <summary>What speaks against fitting a part of it as it lies.</summary>
+    public LotDoubts Doubts { get; private init; }
+
     /// <summary>Gathers what is known of a lot.</summary>
     /// <param name="workshop">The drawer.</param>
     /// <param name="lot">The lot.</param>
@@ -32,13 +35,16 @@ public sealed record LotStory(Lot Lot, LotDates Dates, ShelfLife? Shelf, IReadOn
     {
         var assessor = new Assessor(workshop);
         var dates = LotDates.Of(lot, today);
+        var shelf = ShelfLife.Of(lot, today);
+        AssessedReading[] incoming = [.. workshop.IncomingReadings[lot.Id.Value].OrderBy(pair => pair.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading))];
         return new(
             lot,
             dates,
-            ShelfLife.Of(lot, today),
-            [.. workshop.IncomingReadings[lot.Id.Value].OrderBy(pair => pair.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading))],
+            shelf,
+            incoming,
             [.. fittings.OrderBy(fitting => fitting.Date).ThenBy(fitting => fitting.Board, StringComparer.Ordinal).ThenBy(fitting => fitting.Reference, StringComparer.Ordinal)])
         {
+            Doubts = LotDoubts.Of(incoming, shelf, today),
             Ages = WetElectrolytics.Is(lot.Values.Kind.Value) ? AgesOf(lot, dates, today) : [],
         };
     }

@@ -68,7 +68,7 @@ public sealed class Binder(string path)
         Report(
             RecordChecks.KeyUnknown,
             entry.KeySpot,
-            $"'{Shown(entry.Key)}' is no key of the {shape.Name}" + (near is null ? string.Empty : $", '{near}' is the nearest"),
+            Nearest.Told($"'{Shown(entry.Key)}' is no key of the {shape.Name}", near),
             near is null ? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}" : $"write {near}:");
     }
 

@@ -271,7 +271,7 @@ public sealed class Fields
         binder.Report(
             RecordChecks.WordUnknown,
             SpotOf(scalar),
-            $"'{Binder.Shown(scalar.Text)}' is no known {key.Name}" + (near is null ? string.Empty : $", '{near}' is the nearest"),
+            Nearest.Told($"'{Binder.Shown(scalar.Text)}' is {key.OtherWord}", near),
             near is null ? $"known words: {string.Join(", ", key.Words)}" : $"write {key.Name}: {near}");
         return null;
     }

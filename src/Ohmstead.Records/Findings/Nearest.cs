@@ -25,6 +25,12 @@ public static class Nearest
         return best;
     }
 
+    /// <summary>Says what is not known, and which known word is nearest to it.</summary>
+    /// <param name="missing">What is not known: "there is no lot 'L-O31'".</param>
+    /// <param name="near">The nearest known word, or null.</param>
+    /// <param name="otherwise">What follows when none is near.</param>
+    public static string Told(string missing, string? near, string otherwise = "") => near is null ? missing + otherwise : $"{missing}, '{near}' is the nearest";
+
     private static string Fold(string word) => (word.Length <= 60 ? word : word[..60]).ToUpperInvariant().Replace('-', '_').Replace(' ', '_');
 
     private static char LooksLike(char c) => c switch { 'O' or 'Q' => '0', 'I' or 'L' => '1', 'Z' => '2', 'S' => '5', 'B' => '8', _ => c };

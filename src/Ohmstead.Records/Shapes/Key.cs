@@ -18,6 +18,9 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     /// <summary>The closed list a word comes from.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 
+    /// <summary>What a word is that is not in the closed list, as it follows "is": no kind of work, neither yes nor no.</summary>
+    public string OtherWord { get; init; } = string.Empty;
+
     /// <summary>The shape of a mapping, or of each item of a list of mappings.</summary>
     public Shape? Inner { get; init; }
 
@@ -28,12 +31,16 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     public static Key Id(string name, string description, string example) => new(name, ValueKind.Id, description, example);
 
     /// <summary>A word from a closed list.</summary>
-    public static Key Word(string name, IReadOnlyList<string> words, string description) =>
-        new(name, ValueKind.Word, description, words[0]) { Words = words };
+    /// <param name="name">The key.</param>
+    /// <param name="words">The list.</param>
+    /// <param name="otherWord">What any other word is, as it follows "is".</param>
+    /// <param name="description">One sentence for people and editors.</param>
+    public static Key Word(string name, IReadOnlyList<string> words, string otherWord, string description) =>
+        new(name, ValueKind.Word, description, words[0]) { Words = words, OtherWord = otherWord };
 
-    /// <summary>One or several words from a closed list.</summary>
-    public static Key SomeWords(string name, IReadOnlyList<string> words, string description) =>
-        new(name, ValueKind.Words, description, words[0]) { Words = words };
+    /// <summary>One or several words from a closed list, told as <see cref="Word"/> tells it.</summary>
+    public static Key SomeWords(string name, IReadOnlyList<string> words, string otherWord, string description) =>
+        Word(name, words, otherWord, description) with { Kind = ValueKind.Words };
 
     /// <summary>A quantity with its unit.</summary>
     public static Key Quantity(string name, Dimension dimension, string description, string example) =>

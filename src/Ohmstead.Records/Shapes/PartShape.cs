@@ -9,10 +9,10 @@ public static class PartShape
     public static Key Ref { get; } = Key.Id("ref", "The reference designator, as on the drawing.", "C12").Needed();
 
     /// <summary>The kind of part.</summary>
-    public static Key Kind { get; } = Key.Word("kind", Vocabulary.PartKinds, "What kind of part it is.").Needed();
+    public static Key Kind { get; } = Key.Word("kind", Vocabulary.PartKinds, "no kind of part", "What kind of part it is.").Needed();
 
     /// <summary>What it does there.</summary>
-    public static Key Role { get; } = Key.Word("role", Vocabulary.Roles, "What the part does in its place; decides which replacement values fit.");
+    public static Key Role { get; } = Key.Word("role", Vocabulary.Roles, "no role of a part", "What the part does in its place; decides which replacement values fit.");
 
     /// <summary>Marked capacitance.</summary>
     public static Key Capacitance { get; } = Key.Quantity("capacitance", Dimension.Capacitance, "The marked capacitance.", "470 µF");
@@ -69,19 +69,19 @@ public static class PartShape
     public static Key RippleCurrent { get; } = Key.Quantity("ripple_current", Dimension.Current, "The rated ripple current.", "630 mA");
 
     /// <summary>Whether it has a right way round.</summary>
-    public static Key Polarity { get; } = Key.Word("polarity", Vocabulary.Polarities, "Whether the part has a right way round; needed where the kind does not say it.");
+    public static Key Polarity { get; } = Key.Word("polarity", Vocabulary.Polarities, "no polarity of a part", "Whether the part has a right way round; needed where the kind does not say it.");
 
     /// <summary>Safety class.</summary>
-    public static Key SafetyClass { get; } = Key.Word("safety_class", Vocabulary.SafetyClasses, "The class of a suppression capacitor, IEC 60384-14.");
+    public static Key SafetyClass { get; } = Key.Word("safety_class", Vocabulary.SafetyClasses, "no safety class", "The class of a suppression capacitor, IEC 60384-14.");
 
     /// <summary>What it is made of.</summary>
-    public static Key Material { get; } = Key.Word("material", Vocabulary.Materials, "What it is made of where the kind does not say it: junction, dielectric or chemistry; decides its usual limits.");
+    public static Key Material { get; } = Key.Word("material", Vocabulary.Materials, "no material of a part", "What it is made of where the kind does not say it: junction, dielectric or chemistry; decides its usual limits.");
 
     /// <summary>Cells in series.</summary>
     public static Key Cells { get; } = Key.Count("cells", "How many cells a pack has in series.", "3");
 
     /// <summary>Form of the body.</summary>
-    public static Key Form { get; } = Key.Word("form", Vocabulary.Forms, "The body and how its leads leave it.");
+    public static Key Form { get; } = Key.Word("form", Vocabulary.Forms, "no form of a part", "The body and how its leads leave it.");
 
     /// <summary>Lead pitch.</summary>
     public static Key LeadPitch { get; } = Key.Quantity("lead_pitch", Dimension.Length, "The distance between the leads.", "5 mm");

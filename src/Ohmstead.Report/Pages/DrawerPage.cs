@@ -84,7 +84,7 @@ public static class DrawerPage
         {
             html.Open(Tag.H1).Text("The drawer");
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead).Text(Lead(lots, context.Today));
+            html.Open(Tag.P, ClassName.Lead).Text(Lead(lots));
         }
 
         BuyingTable.Write(html, context, boards, MostToBuy);
@@ -98,10 +98,10 @@ public static class DrawerPage
         working.Sources.Write(html);
     }
 
-    private static string Lead(LotStory[] lots, DateOnly today)
+    private static string Lead(LotStory[] lots)
     {
-        var old = lots.Count(lot => lot.Left > 0 && lot.Shelf is { } shelf && shelf.IsOverOn(today));
-        var unread = lots.Count(lot => lot.Left > 0 && lot.Incoming.Count == 0);
+        var old = lots.Count(lot => lot.Left > 0 && lot.Doubts.Over is not null);
+        var unread = lots.Count(lot => lot.Left > 0 && lot.Doubts.IsUnread);
         return lots.Length == 0 ? "The drawer holds no lot."
             : string.Create(CultureInfo.InvariantCulture, $"{lots.Length} lots, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} with no incoming reading.");
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Writing;
@@ -33,15 +32,12 @@ internal sealed record Stop(string Name, bool IsPoint, IReadOnlyList<Expected> E
     public string Ask(BoardAssessment board)
     {
         var place = IsPoint ? null : board.Place(Name)!;
-        var what = place is null ? string.Empty : string.Create(CultureInfo.InvariantCulture, $"  {place.Values.Kind.Value}{Print(place)}");
+        var what = place is null ? string.Empty : "  " + PartWords.AsPrinted(place.Values);
         var limits = string.Join("; ", Expected.Select(expected => expected.Limit is { } limit ? $"{VerdictWords.Of(expected.Measured)} {VerdictWords.Range(limit.Interval)}" : VerdictWords.Of(expected.Measured)));
         var last = place?.Readings.Count > 0 ? place.Readings[^1] : null;
         var before = last is null ? string.Empty : $"\n  last: {string.Join(", ", last.Verdicts.Select(verdict => verdict.Reading.Text))} on {last.Visit.Date.Text}";
         return $"{Name}{what}\n  {limits}{before}";
     }
-
-    private static string Print(PlaceHistory place) => string.Concat(new[] { place.Values.Capacitance?.Text, place.Values.Resistance?.Text, place.Values.Inductance?.Text, place.Values.Tolerance?.Text, place.Values.RatedVoltage?.Text }
-        .Where(text => text is not null).Select(text => ", " + text));
 
     private static string Letters(string reference)
     {

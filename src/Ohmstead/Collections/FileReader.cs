@@ -11,6 +11,12 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
     /// <summary>The check under which unreadable files are reported; they make a run incomplete.</summary>
     public const string Unreadable = "file-unreadable";
 
+    /// <summary>The check under which links are reported; somebody put them there, so that is a finding like any other.</summary>
+    public const string Link = "symbolic-link";
+
+    /// <summary>Whether a finding says that a file was not looked into: then it is not opened for an excerpt either, and a list may lack what it holds.</summary>
+    public static bool IsPassedOver(Finding finding) => finding.Check is Unreadable or Link;
+
     /// <summary>Reads one file.</summary>
     public NodeReading Read(string path, FileForm form)
     {
@@ -23,14 +29,15 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
         try
         {
             var info = new FileInfo(folder.Full(path));
+            // Asked first: a link to a folder, or to nothing, is no file.
+            if ((int)info.Attributes != -1 && (info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None)
+            {
+                return Of(new(Link, Severity.Error, new Place(path, 1, 1), "this is a symbolic link, which is not followed", "put the file or the folder itself there"));
+            }
+
             if (!info.Exists)
             {
                 return Refused(path, "there is no such file, or its name is not UTF-8", "name the file in UTF-8, and keep it in place during the run");
-            }
-
-            if ((info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None)
-            {
-                return Refused(path, "it is a symbolic link, which is not followed", "put the file itself there");
             }
 
             if (info.Length > limits.FileBytes)
@@ -48,5 +55,7 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
     }
 
     private static NodeReading Refused(string path, string why, string next) =>
-        new(null, string.Empty, 1, [new Finding(Unreadable, Severity.Error, new Place(path, 1, 1), $"this file cannot be read: {why}", next)]);
+        Of(new(Unreadable, Severity.Error, new Place(path, 1, 1), $"this file cannot be read: {why}", next));
+
+    private static NodeReading Of(Finding finding) => new(null, string.Empty, 1, [finding]);
 }

@@ -34,12 +34,12 @@ internal sealed class CheckCommand(Terminal terminal)
 
             if (!FolderOf(parsed.GetValue(paths) ?? ["."]).Is(out var folder, out var problem))
             {
-                return Refuse(problem, wanted);
+                return Refuse(problem);
             }
 
             if (folder.Boards.Count == 0 && folder.Designs.Count == 0 && folder.Named("collection.yaml") is null && !parsed.GetValue(allowEmpty))
             {
-                return Refuse($"no records in '{folder.Root}': a collection has boards/*.md, or name a board file; --allow-empty if that is meant", wanted);
+                return Refuse($"no records in '{folder.Root}': a collection has boards/*.md, or name a board file; --allow-empty if that is meant");
             }
 
             using var progress = new Progress(terminal, folder.Boards.Count);
@@ -58,14 +58,9 @@ internal sealed class CheckCommand(Terminal terminal)
         : result.Findings.Any(finding => finding.Severity == Severity.Error || (isStrict && finding.Severity == Severity.Warning)) ? ExitCode.Findings
         : ExitCode.Clean;
 
-    private int Refuse(string problem, string form)
+    private int Refuse(string problem)
     {
         terminal.Error.WriteLine(Printable.Of(problem));
-        if (form == "json")
-        {
-            JsonFindings.WriteProblem(terminal.Out, problem, ExitCode.Usage);
-        }
-
         return ExitCode.Usage;
     }
 

@@ -31,23 +31,8 @@ internal sealed class EntryOptions
     }
 
     /// <summary>A command that takes them.</summary>
-    public Command Command(string name, string description, params IEnumerable<Symbol> own)
-    {
-        var command = new Command(name, description) { Board };
-        foreach (var symbol in own.Concat([shared.Folder, shared.AsOf, By, Instrument, Note, Sure, Trial]))
-        {
-            if (symbol is Argument argument)
-            {
-                command.Arguments.Add(argument);
-            }
-            else
-            {
-                command.Options.Add((Option)symbol);
-            }
-        }
-
-        return command;
-    }
+    public Command Command(string name, string description, params IEnumerable<Symbol> own) =>
+        CommandParts.Of(name, description, [Board, .. own, shared.Folder, shared.AsOf, By, Instrument, Note, Sure, Trial]);
 
     /// <summary>Finds the board and hands it on; exit code 2 when there is none.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<FoundBoard, RunOptions, int> enter) =>
@@ -63,7 +48,7 @@ internal sealed class EntryOptions
     {
         var by = Initials.Of(parsed.GetValue(By));
         var instrument = parsed.GetValue(Instrument)
-            ?? (!isMeasured || board.Assessment.LastSeen == run.Today ? null : DayMemory.Instrument(CollectionFolder.Open(FolderOf(parsed)), run.Today, by));
+            ?? (!isMeasured || board.Assessment.LastSeen == run.Today ? null : DayMemory.Instrument(board.Beside, run.Today, by));
         return new(IsoDate.Text(run.Today), by, instrument);
     }
 

@@ -30,7 +30,7 @@ internal sealed class ExplainCommand(Terminal terminal)
             if (!pages.TryGetValue(name, out var page))
             {
                 var near = Nearest.To(name, pages.Keys.Order(StringComparer.Ordinal));
-                terminal.Error.WriteLine($"there is no check '{Printable.Of(name)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
+                terminal.Error.WriteLine(Nearest.Told($"there is no check '{Printable.Of(name)}'", near));
                 return ExitCode.Usage;
             }
 

@@ -52,6 +52,6 @@ internal sealed class FamiliesCommand(Terminal terminal)
             terminal.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{errors} {(errors == 1 ? "error" : "errors")} in the records: what could not be read is not counted; see ohmstead check"));
         }
 
-        return result.Findings.Any(finding => finding.Check == FileReader.Unreadable) ? ExitCode.Incomplete : ExitCode.Clean;
+        return result.Findings.Any(FileReader.IsPassedOver) ? ExitCode.Incomplete : ExitCode.Clean;
     }
 }

@@ -66,7 +66,7 @@ internal sealed class FitCommand(Terminal terminal)
 
     private int Unknown(string problem, string? near)
     {
-        terminal.Error.WriteLine(Printable.Of(problem + (near is null ? string.Empty : $", '{near}' is the nearest")));
+        terminal.Error.WriteLine(Printable.Of(Nearest.Told(problem, near)));
         return ExitCode.Usage;
     }
 }

@@ -36,7 +36,7 @@ internal sealed class IncomingCommand(Terminal terminal)
             if (!stock.Workshop.Lots.TryGetValue(id, out var known))
             {
                 var near = Nearest.To(id, stock.Workshop.Lots.Keys);
-                terminal.Error.WriteLine(Printable.Of($"there is no lot '{id}'" + (near is null ? string.Empty : $", '{near}' is the nearest")));
+                terminal.Error.WriteLine(Printable.Of(Nearest.Told($"there is no lot '{id}'", near)));
                 return ExitCode.Usage;
             }
 

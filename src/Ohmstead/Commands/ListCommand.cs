@@ -32,7 +32,7 @@ internal sealed class ListCommand(Terminal terminal, string name, string about, 
             }
 
             list(result, options.Today).Write(terminal.Out, parsed.GetValue(form)!);
-            return result.Findings.Any(finding => finding.Check == FileReader.Unreadable) ? ExitCode.Incomplete : ExitCode.Clean;
+            return result.Findings.Any(FileReader.IsPassedOver) ? ExitCode.Incomplete : ExitCode.Clean;
         });
         return command;
     }

@@ -41,7 +41,7 @@ internal sealed class MethodCommand(Terminal terminal)
             }
 
             var near = Nearest.To(wanted, MethodCatalogue.All.Select(method => method.Name));
-            terminal.Error.WriteLine(Printable.Of($"there is no method '{wanted}'" + (near is null ? string.Empty : $", '{near}' is the nearest")));
+            terminal.Error.WriteLine(Printable.Of(Nearest.Told($"there is no method '{wanted}'", near)));
             return ExitCode.Usage;
         });
         return command;

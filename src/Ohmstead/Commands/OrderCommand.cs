@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
 using Ohmstead.Output;
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Findings;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Commands;
@@ -43,8 +44,8 @@ internal sealed class OrderCommand(Terminal terminal)
 
             if (index < 0)
             {
-                var near = Records.Findings.Nearest.To(id, known.Select(order => order.Id.Value));
-                return Refuse($"there is no order '{id}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
+                var near = Nearest.To(id, known.Select(order => order.Id.Value));
+                return Refuse(Nearest.Told($"there is no order '{id}'", near));
             }
 
             var key = happened.Replace('-', '_');

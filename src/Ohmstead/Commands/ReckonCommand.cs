@@ -42,7 +42,7 @@ internal sealed class ReckonCommand(Terminal terminal)
         if (ReckonCatalogue.Find(name) is not { } rule)
         {
             var near = Nearest.To(name, ReckonCatalogue.All.Select(known => known.Name));
-            return Refuse($"there is no rule '{name}'" + (near is null ? string.Empty : $", '{near}' is the nearest"), "ohmstead reckon", name, json);
+            return Refuse(Nearest.Told($"there is no rule '{name}'", near), "ohmstead reckon", name, json);
         }
 
         if (values.Length == 0)

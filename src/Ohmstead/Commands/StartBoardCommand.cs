@@ -100,6 +100,6 @@ internal sealed class StartBoardCommand(Terminal terminal)
         }
 
         var near = Nearest.To(wanted, designs.Keys);
-        return (null, $"there is no design '{wanted}'" + (near is not null ? $", '{near}' is the nearest" : designs.Count == 0 ? "; designs/ has none" : $"; there are {string.Join(", ", designs.Keys.Order(StringComparer.Ordinal))}"));
+        return (null, Nearest.Told($"there is no design '{wanted}'", near, designs.Count == 0 ? "; designs/ has none" : $"; there are {string.Join(", ", designs.Keys.Order(StringComparer.Ordinal))}"));
     }
 }

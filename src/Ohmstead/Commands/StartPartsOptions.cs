@@ -14,7 +14,7 @@ internal sealed class StartPartsOptions
         Description = "What the columns hold, such as \"ref=Designator,value=Val\"; #3 names the third column, and \"note=\" takes a guess back.",
         HelpName = "KEY=HEADING,...",
         CustomParser = result => Pairs(result, splits: true, (key, _) => ColumnPlan.Targets.Contains(key, StringComparer.Ordinal) ? null
-            : $"'{key}' is nothing a column can hold" + (Nearest.To(key, ColumnPlan.Targets) is { } near ? $", '{near}' is the nearest" : $"; it can hold {string.Join(", ", ColumnPlan.Targets)}")),
+            : Nearest.Told($"'{key}' is nothing a column can hold", Nearest.To(key, ColumnPlan.Targets), $"; it can hold {string.Join(", ", ColumnPlan.Targets)}")),
         DefaultValueFactory = _ => new Dictionary<string, string>(StringComparer.Ordinal),
     };
 
@@ -23,7 +23,7 @@ internal sealed class StartPartsOptions
         Description = "The kind of a part or of all parts with a class letter, such as \"C5=tantalum\" or \"R=carbon film resistor\". May be given several times.",
         HelpName = "REF=KIND",
         CustomParser = result => Pairs(result, splits: false, (_, kind) => Vocabulary.PartKinds.Contains(kind, StringComparer.Ordinal) ? null
-            : $"'{kind}' is no kind of part" + (Nearest.To(kind, Vocabulary.PartKinds) is { } near ? $", '{near}' is the nearest" : $"; write one of: {string.Join(", ", Vocabulary.PartKinds)}")),
+            : Nearest.Told($"'{kind}' is {PartShape.Kind.OtherWord}", Nearest.To(kind, Vocabulary.PartKinds), $"; write one of: {string.Join(", ", Vocabulary.PartKinds)}")),
         DefaultValueFactory = _ => new Dictionary<string, string>(StringComparer.Ordinal),
     };
 

@@ -16,23 +16,8 @@ internal sealed class StockOptions
     public Option<bool> Trial { get; } = new("--trial") { Description = "Show what would be written, and write nothing." };
 
     /// <summary>A command that takes them.</summary>
-    public Command Command(string name, string description, params IEnumerable<Symbol> own)
-    {
-        var command = new Command(name, description);
-        foreach (var symbol in own.Concat([shared.Folder, shared.AsOf, Note, Sure, Trial]))
-        {
-            if (symbol is Argument argument)
-            {
-                command.Arguments.Add(argument);
-            }
-            else
-            {
-                command.Options.Add((Option)symbol);
-            }
-        }
-
-        return command;
-    }
+    public Command Command(string name, string description, params IEnumerable<Symbol> own) =>
+        CommandParts.Of(name, description, [.. own, shared.Folder, shared.AsOf, Note, Sure, Trial]);
 
     /// <summary>Opens the stock file of the collection and hands it on; exit code 2 when there is no such folder.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<StockEntry, RunOptions, int> enter) =>

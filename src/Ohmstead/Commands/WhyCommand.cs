@@ -41,7 +41,7 @@ internal sealed class WhyCommand(Terminal terminal)
             if (found is null)
             {
                 var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value).Concat(result.Workshop.Lots.Keys));
-                terminal.Error.WriteLine($"there is no board or lot '{Printable.Of(wanted)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
+                terminal.Error.WriteLine(Nearest.Told($"there is no board or lot '{Printable.Of(wanted)}'", near));
                 return ExitCode.Usage;
             }
 
@@ -90,7 +90,7 @@ internal sealed class WhyCommand(Terminal terminal)
         if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null && fit.Length == 0)
         {
             var near = Nearest.To(at, board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value)));
-            terminal.Error.WriteLine($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'" + (near is null || near == at ? string.Empty : $", '{near}' is the nearest name"));
+            terminal.Error.WriteLine(Nearest.Told($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'", near == at ? null : near));
             return ExitCode.Usage;
         }
 

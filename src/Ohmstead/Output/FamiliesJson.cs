@@ -1,4 +1,3 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ohmstead.Assessment.Families;
 
@@ -13,11 +12,8 @@ internal static class FamiliesJson
     /// <summary>Writes the document.</summary>
     public static void Write(TextWriter target, IReadOnlyList<FamilyStatistics> families)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        target.Write(JsonText.Document(isOneLine: false, json =>
         {
-            json.WriteStartObject();
-            json.WriteNumber("version", 1);
             json.WriteStartArray("families");
             foreach (var family in families)
             {
@@ -25,10 +21,7 @@ internal static class FamiliesJson
             }
 
             json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        target.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.ToArray()));
+        }));
     }
 
     private static void Family(Utf8JsonWriter json, FamilyStatistics family)

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
@@ -13,11 +11,8 @@ internal static class FitJson
     /// <summary>Writes the report.</summary>
     public static void Write(TextWriter target, FitReport report)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        target.Write(JsonText.Document(isOneLine: false, json =>
         {
-            json.WriteStartObject();
-            json.WriteNumber("version", 1);
             json.WriteString("board", report.Board);
             json.WriteString("part", report.Reference);
             json.WriteString("what", report.What);
@@ -42,10 +37,7 @@ internal static class FitJson
             }
 
             json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        target.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
+        }));
     }
 
     private static void Candidates(Utf8JsonWriter json, string name, IReadOnlyList<FitCandidate> candidates)

@@ -1,6 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Electronics;
 
@@ -12,11 +9,8 @@ internal static class JsonAhead
     /// <summary>Writes the document.</summary>
     public static void Write(TextWriter target, IReadOnlyList<DueItem> items, DateOnly today, DateOnly until)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        target.Write(JsonText.Document(isOneLine: false, json =>
         {
-            json.WriteStartObject();
-            json.WriteNumber("version", 1);
             json.WriteString("from", IsoDate.Text(today));
             json.WriteString("until", IsoDate.Text(until));
             json.WriteStartArray("due");
@@ -35,9 +29,6 @@ internal static class JsonAhead
             }
 
             json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        target.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
+        }));
     }
 }

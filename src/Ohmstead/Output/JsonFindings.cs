@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
@@ -10,55 +8,32 @@ namespace Ohmstead.Output;
 internal sealed class JsonFindings : IFindingsWriter
 {
     /// <inheritdoc/>
-    public void Write(TextWriter target, RunResult result, CollectionFolder folder, int exitCode) => Write(target, result.Boards, result.Findings, result.FilesRead, exitCode, null);
+    public void Write(TextWriter target, RunResult result, CollectionFolder folder, int exitCode) =>
+        target.Write(Document(result.Boards, result.Findings, result.FilesRead, exitCode, null, isOneLine: false));
 
     /// <summary>The document of a run that did not come about, with the reason.</summary>
-    public static void WriteProblem(TextWriter target, string problem, int exitCode) => Write(target, [], [], 0, exitCode, problem);
+    public static string Problem(string problem, int exitCode, bool isOneLine) => Document([], [], 0, exitCode, problem, isOneLine);
 
-    private static void Write(TextWriter target, IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings, int files, int exitCode, string? problem)
+    private static string Document(IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings, int files, int exitCode, string? problem, bool isOneLine) => JsonText.Document(isOneLine, json =>
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        json.WriteNumber("exit", exitCode);
+        json.WriteString("problem", problem);
+        json.WriteNumber("files", files);
+        json.WriteStartArray("boards");
+        foreach (var board in boards)
         {
             json.WriteStartObject();
-            json.WriteNumber("version", 1);
-            json.WriteNumber("exit", exitCode);
-            json.WriteString("problem", problem);
-            json.WriteNumber("files", files);
-            json.WriteStartArray("boards");
-            foreach (var board in boards)
+            json.WriteString("board", board.Id.Value);
+            json.WriteString("path", board.Path);
+            json.WriteString("state", BoardStates.Words(board.State));
+            json.WriteStartArray("reasons");
+            foreach (var reason in board.Reasons)
             {
                 json.WriteStartObject();
-                json.WriteString("board", board.Id.Value);
-                json.WriteString("path", board.Path);
-                json.WriteString("state", BoardStates.Words(board.State));
-                json.WriteStartArray("reasons");
-                foreach (var reason in board.Reasons)
-                {
-                    json.WriteStartObject();
-                    json.WriteString("state", BoardStates.Words(reason.State));
-                    json.WriteString("at", reason.At);
-                    json.WriteString("text", reason.Text);
-                    json.WriteString("next", reason.NextStep);
-                    json.WriteEndObject();
-                }
-
-                json.WriteEndArray();
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteStartArray("findings");
-            foreach (var finding in findings)
-            {
-                json.WriteStartObject();
-                json.WriteString("check", finding.Check);
-                json.WriteString("severity", finding.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "note" });
-                json.WriteString("path", finding.Place.Path);
-                json.WriteNumber("line", finding.Place.Line);
-                json.WriteNumber("column", finding.Place.Column);
-                json.WriteString("message", finding.Message);
-                json.WriteString("next", finding.NextStep);
+                json.WriteString("state", BoardStates.Words(reason.State));
+                json.WriteString("at", reason.At);
+                json.WriteString("text", reason.Text);
+                json.WriteString("next", reason.NextStep);
                 json.WriteEndObject();
             }
 
@@ -66,6 +41,21 @@ internal sealed class JsonFindings : IFindingsWriter
             json.WriteEndObject();
         }
 
-        target.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.ToArray()));
-    }
+        json.WriteEndArray();
+        json.WriteStartArray("findings");
+        foreach (var finding in findings)
+        {
+            json.WriteStartObject();
+            json.WriteString("check", finding.Check);
+            json.WriteString("severity", finding.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "note" });
+            json.WriteString("path", finding.Place.Path);
+            json.WriteNumber("line", finding.Place.Line);
+            json.WriteNumber("column", finding.Place.Column);
+            json.WriteString("message", finding.Message);
+            json.WriteString("next", finding.NextStep);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    });
 }

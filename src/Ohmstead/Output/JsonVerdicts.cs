@@ -1,4 +1,3 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Limits;
@@ -14,11 +13,8 @@ internal static class JsonVerdicts
     /// <summary>Writes the verdicts of a board, or of one place or point of it.</summary>
     internal static void Write(TextWriter target, BoardAssessment board, string? at)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        target.Write(JsonText.Document(isOneLine: false, json =>
         {
-            json.WriteStartObject();
-            json.WriteNumber("version", 1);
             json.WriteString("board", board.Board.Id.Value);
             json.WriteString("path", board.Board.Path);
             json.WriteString("state", BoardStates.Words(board.State));
@@ -38,10 +34,7 @@ internal static class JsonVerdicts
             }
 
             json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        target.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.ToArray()));
+        }));
     }
 
     private static void Entry(Utf8JsonWriter json, string of, string date, string state, int line, IReadOnlyList<Verdict> verdicts)

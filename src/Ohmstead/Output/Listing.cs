@@ -1,9 +1,7 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using CsvHelper;
-using CsvHelper.Configuration;
 
 namespace Ohmstead.Output;
 
@@ -60,47 +58,34 @@ internal sealed record Listing(string Name, IReadOnlyList<Column> Columns, IRead
         target.WriteLine(line.ToString().TrimEnd());
     }
 
-    // RFC 4180, with lines as it has them. A cell that a spreadsheet would take for a formula is made text.
     private void Csv(TextWriter target)
     {
-        var form = new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n", InjectionOptions = InjectionOptions.Escape };
-        using var csv = new CsvWriter(target, form, leaveOpen: true);
-        foreach (var row in Rows.Prepend([.. Columns.Select(column => column.Key)]))
+        var lines = new ArrayBufferWriter<byte>();
+        CsvRows.Append(lines, [.. Columns.Select(column => column.Key)]);
+        foreach (var row in Rows)
         {
-            foreach (var cell in row)
-            {
-                csv.WriteField(Shown(cell));
-            }
-
-            csv.NextRecord();
+            CsvRows.Append(lines, [.. row]);
         }
+
+        target.Write(Encoding.UTF8.GetString(lines.WrittenSpan));
     }
 
-    private void Json(TextWriter target)
+    private void Json(TextWriter target) => target.Write(JsonText.Document(isOneLine: false, json =>
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        json.WriteStartArray(Name);
+        foreach (var row in Rows)
         {
             json.WriteStartObject();
-            json.WriteNumber("version", 1);
-            json.WriteStartArray(Name);
-            foreach (var row in Rows)
+            foreach (var (column, at) in Columns.Select((column, at) => (column, at)))
             {
-                json.WriteStartObject();
-                foreach (var (column, at) in Columns.Select((column, at) => (column, at)))
-                {
-                    Cell(json, column, row[at]);
-                }
-
-                json.WriteEndObject();
+                Cell(json, column, row[at]);
             }
 
-            json.WriteEndArray();
             json.WriteEndObject();
         }
 
-        target.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
-    }
+        json.WriteEndArray();
+    }));
 
     private static void Cell(Utf8JsonWriter json, Column column, string? cell)
     {

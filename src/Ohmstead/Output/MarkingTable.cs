@@ -1,7 +1,4 @@
 using System.Globalization;
-using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using Ohmstead.Electronics.Markings;
 
 namespace Ohmstead.Output;
@@ -50,11 +47,8 @@ internal static class MarkingTable
     /// <summary>Writes one JSON document.</summary>
     public static void WriteJson(TextWriter target, IReadOnlyList<ReadPrint> prints)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        target.Write(JsonText.Document(isOneLine: false, json =>
         {
-            json.WriteStartObject();
-            json.WriteNumber("version", 1);
             json.WriteStartArray("prints");
             foreach (var print in prints)
             {
@@ -79,10 +73,7 @@ internal static class MarkingTable
             }
 
             json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        target.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
+        }));
     }
 
     private static void Line(TextWriter target, string text) => target.WriteLine(Printable.Of(text));

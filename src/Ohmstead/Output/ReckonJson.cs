@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ohmstead.Assessment.Reckoning;
 
@@ -104,17 +102,5 @@ internal static class ReckonJson
         json.WriteEndArray();
     }
 
-    private static void Write(TextWriter target, Action<Utf8JsonWriter> members)
-    {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
-        {
-            json.WriteStartObject();
-            json.WriteNumber("version", 1);
-            members(json);
-            json.WriteEndObject();
-        }
-
-        target.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
-    }
+    private static void Write(TextWriter target, Action<Utf8JsonWriter> members) => target.Write(JsonText.Document(isOneLine: false, members));
 }

@@ -17,7 +17,7 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
         foreach (var file in result.Findings.GroupBy(finding => finding.Place.Path, StringComparer.Ordinal))
         {
             // A file that was refused is not looked into for an excerpt either: it may be a link, a pipe or too large.
-            var lines = file.Any(finding => finding.Check == FileReader.Unreadable) ? [] : ReadLines(folder, file.Key);
+            var lines = file.Any(FileReader.IsPassedOver) ? [] : ReadLines(folder, file.Key);
             var ofFile = file.ToArray();
             foreach (var finding in ofFile.Take(mostPerFile).Take(Math.Max(0, mostInAll - shown)))
             {

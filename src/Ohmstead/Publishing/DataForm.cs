@@ -1,6 +1,5 @@
 using System.Buffers;
 using System.Globalization;
-using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ohmstead.Output;
@@ -14,30 +13,16 @@ internal static class DataForm
     // What a web page or a terminal may mistake for something else is escaped: JSON says the same either way.
     private static readonly JsonWriterOptions Layout = new() { Encoder = JavaScriptEncoder.Default };
 
-    // What spreadsheets take for the start of a formula; line ends and tabs are written out before.
-    private const string Formula = "=+-@";
-
     /// <summary>The head line of a CSV file.</summary>
     public static byte[] CsvHead(Shape row) => Csv([[.. row.Keys.Select(key => key.Name)]]);
 
-    /// <summary>Rows of a CSV file (RFC 4180, UTF-8). A cell that a spreadsheet would take for a formula is made text.</summary>
-    /// <remarks>A large collection has a million of them, so they are written straight into bytes.</remarks>
+    /// <summary>Rows of a CSV file.</summary>
     public static byte[] Csv(IEnumerable<string?[]> rows)
     {
         var lines = new ArrayBufferWriter<byte>(4096);
         foreach (var row in rows)
         {
-            for (var at = 0; at < row.Length; at++)
-            {
-                if (at > 0)
-                {
-                    lines.Write(","u8);
-                }
-
-                CsvCell(lines, Printable.Of(row[at] ?? string.Empty));
-            }
-
-            lines.Write("\r\n"u8);
+            CsvRows.Append(lines, row);
         }
 
         return lines.WrittenSpan.ToArray();
@@ -71,17 +56,6 @@ internal static class DataForm
 
     /// <summary>A text as a JSON string, quotes included.</summary>
     public static string Quoted(string text) => $"\"{JavaScriptEncoder.Default.Encode(text)}\"";
-
-    private static void CsvCell(ArrayBufferWriter<byte> lines, string cell)
-    {
-        if (cell.Length > 0 && Formula.Contains(cell[0]))
-        {
-            cell = "'" + cell;
-        }
-
-        var isQuoted = cell.AsSpan().IndexOfAny(",\"") >= 0;
-        Encoding.UTF8.GetBytes(isQuoted ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell, lines);
-    }
 
     private static void Cell(Utf8JsonWriter json, ValueKind kind, JsonEncodedText name, string? cell)
     {

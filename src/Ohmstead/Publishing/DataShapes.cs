@@ -22,7 +22,7 @@ internal static class DataShapes
         Key.Text("maker", "Who made it.", "Tallis"),
         Key.Text("serial", "Its serial number, as printed.", "0412"),
         Key.Text("revision", "Its revision.", "C"),
-        Key.Word("state", [.. BoardStates.All.Select(BoardStates.Words)], "Its state, computed.").Needed(),
+        Word("state", [.. BoardStates.All.Select(BoardStates.Words)], "Its state, computed.").Needed(),
         Key.Text("why", "The weightiest reason for the state.", "C4: the last reading is outside its limit"),
         Key.Text("next", "What to do next.", "replace C4"),
         Key.Date("last_seen", "The last day of any entry.", "2026-03-14"),
@@ -43,10 +43,10 @@ internal static class DataShapes
         Board,
         Key.Id("part", "The reference designator.", "C12").Needed(),
         Key.Text("what", "What belongs there.", "tantalum 10 µF ±10 % 35 V").Needed(),
-        Key.Word("sits", ["original", "replacement", "empty"], "What sits there now.").Needed(),
+        Word("sits", ["original", "replacement", "empty"], "What sits there now.").Needed(),
         Key.Id("lot", "The lot that sits there.", "L-031"),
         Key.Date("changed", "The day on which the place was last changed.", "2026-03-14"),
-        Key.Word("outcome", Outcomes, "What the readings of what sits there say together; absent when there are none."),
+        Word("outcome", Outcomes, "What the readings of what sits there say together; absent when there are none."),
         Key.Text("decided", "What a person decided about it.", "keep"),
         Key.Text("because", "Why.", "inside its limit at working temperature"),
     ]);
@@ -56,14 +56,14 @@ internal static class DataShapes
     [
         Board, Date, By,
         Key.Text("of", "The part, point or lot that was read.", "C12").Needed(),
-        Key.Word("kind", [.. Vocabulary.ReadingStates, "proof"], "When in the life of the part it was taken, or that it is a proof.").Needed(),
-        Key.Word("circuit", Vocabulary.Circuits, "Whether the part was in the circuit."),
+        Word("kind", [.. Vocabulary.ReadingStates, "proof"], "When in the life of the part it was taken, or that it is a proof.").Needed(),
+        Word("circuit", Vocabulary.Circuits, "Whether the part was in the circuit."),
         Key.Id("instrument", "The instrument.", "bridge-2"),
         Key.Text("measured", "What was measured; test for a test of function.", "capacitance").Needed(),
         Key.Text("value", "The value as written; pass or fail for a test.", "391 µF").Needed(),
         Key.Text("limit", "The values inside the limit that governs.", "376 µF … 564 µF"),
         Key.Text("limit_kind", "Which kind of limit that is.", "circuit limit"),
-        Key.Word("outcome", Outcomes, "What the value says.").Needed(),
+        Word("outcome", Outcomes, "What the value says.").Needed(),
         Key.Number("probability_inside", "The probability that the true value is inside.", "0.9987"),
         Key.Count("line", "The line of the record.", "31").Needed(),
     ]);
@@ -72,10 +72,10 @@ internal static class DataShapes
     public static Shape Bench { get; } = new("bench row", "Something found, done or decided at the bench.", "{ board: SP-0007, date: 2026-03-14, entry: work, what: cleaned, line: 40 }",
     [
         Board, Date, By,
-        Key.Word("entry", ["found", "work", "decided", "note"], "What kind of entry it is.").Needed(),
+        Word("entry", ["found", "work", "decided", "note"], "What kind of entry it is.").Needed(),
         Key.Text("at", "The part or place.", "J3"),
         Key.Text("what", "What was seen, done, decided or noted.", "flux left from earlier work").Needed(),
-        Key.Word("severity", Vocabulary.Severities, "How much a finding matters."),
+        Word("severity", Vocabulary.Severities, "How much a finding matters."),
         Key.Id("lot", "The lot that was fitted.", "L-031"),
         Key.Text("note", "The reason of a decision, or a remark.", "this family fails shorted"),
         Key.Count("line", "The line of the record.", "40").Needed(),
@@ -111,7 +111,7 @@ internal static class DataShapes
         Key.Count("line", "The line.", "31").Needed(),
         Key.Count("column", "The column.", "5").Needed(),
         Key.Id("check", "The check that found it.", "polarity-from-print-alone").Needed(),
-        Key.Word("severity", ["note", "warning", "error"], "How serious it is.").Needed(),
+        Word("severity", ["note", "warning", "error"], "How serious it is.").Needed(),
         Key.Text("message", "What was found and what was expected.", "the print alone does not establish polarity").Needed(),
         Key.Text("next", "What to do.", "add polarity: [meter]"),
     ]);
@@ -144,4 +144,7 @@ internal static class DataShapes
 
     /// <summary>A row as it stands in the file of its board, which says once which board that is.</summary>
     public static Shape OfOneBoard(Shape row) => new(row.Name, row.Description, row.Example.Replace("board: SP-0007, ", string.Empty, StringComparison.Ordinal), [.. row.Keys.Skip(1)]);
+
+    // These rows are written and never read back, so no other word can stand there.
+    private static Key Word(string name, IReadOnlyList<string> words, string description) => Key.Word(name, words, "no other word", description);
 }

@@ -22,7 +22,7 @@ internal sealed record ListTarget(CollectionFolder Files, string Path, Shape Sha
         if (!result.Workshop.Designs.TryGetValue(name, out var design))
         {
             var near = Nearest.To(name, result.Workshop.Designs.Keys);
-            error.WriteLine(Output.Printable.Of($"there is no design '{name}'" + (near is null ? string.Empty : $", '{near}' is the nearest")));
+            error.WriteLine(Output.Printable.Of(Nearest.Told($"there is no design '{name}'", near)));
             return null;
         }
 

@@ -20,11 +20,11 @@ internal static class BoardFinder
         var (found, result) = Look(files, number, options);
         if (found is not null)
         {
-            return new(files.Only([found.Board.Path]), found, result.Findings) { Collection = result.Workshop.Collection };
+            return new(files.Only([found.Board.Path]), found, result.Findings) { Collection = result.Workshop.Collection, Beside = files };
         }
 
         var near = Nearest.To(number, result.Boards.Select(summary => summary.Id.Value));
-        error.WriteLine($"there is no board '{Printable.Of(number)}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
+        error.WriteLine(Nearest.Told($"there is no board '{Printable.Of(number)}'", near));
         return null;
     }
 
@@ -61,4 +61,7 @@ internal sealed record FoundBoard(CollectionFolder Files, BoardAssessment Assess
 {
     /// <summary>What the collection says about itself.</summary>
     public required CollectionFile Collection { get; init; }
+
+    /// <summary>The collection with all its boards.</summary>
+    public required CollectionFolder Beside { get; init; }
 }

@@ -42,7 +42,7 @@ internal sealed record PreparedEntry(string Key, Func<IReadOnlyDictionary<string
         if (part is null && point is null)
         {
             var near = Nearest.To(said.Place, board.Places.Select(known => known.Part.Ref.Value).Concat(board.Points.Select(known => known.Name.Value)));
-            return (null, $"{board.Board.Id.Value} has no part and no point '{said.Place}'" + (near is null ? string.Empty : $", '{near}' is the nearest"));
+            return (null, Nearest.Told($"{board.Board.Id.Value} has no part and no point '{said.Place}'", near));
         }
 
         var shape = part is null ? BenchShape.Proof : BenchShape.Reading;

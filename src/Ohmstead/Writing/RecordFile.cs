@@ -1,5 +1,3 @@
-using System.Diagnostics;
-using System.Security.Cryptography;
 using System.Text;
 using Ohmstead.Records.Nodes;
 
@@ -8,11 +6,10 @@ namespace Ohmstead.Writing;
 /// <summary>Changes one record on disk: whole or not at all, one writer at a time.</summary>
 /// <remarks>
 /// The new text is written beside the record, flushed to the disk and renamed over it: whoever reads, and whoever pulls the plug, finds the old
-/// record or the new one. Two writers wait for each other at a lock of their own, kept out of the collection so that Git never sees it.
+/// record or the new one. Writers in one folder wait for each other.
 /// </remarks>
 internal static class RecordFile
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The text of a record, without a byte order mark.</summary>
@@ -25,7 +22,7 @@ internal static class RecordFile
     /// <exception cref="IOException">The file is a link, cannot be read or written, another writer keeps it, or another program changed it meanwhile.</exception>
     public static T Change<T>(string full, Func<string, (string? Text, T Result)> change)
     {
-        using var turn = Take(full);
+        using var turn = WriterTurn.Take(Path.GetDirectoryName(full)!);
         var bytes = Content(full);
         var (text, result) = change(Decode(bytes, out var mark));
         if (text is not null)
@@ -52,14 +49,14 @@ internal static class RecordFile
     /// <exception cref="IOException">There is one already, or it cannot be written.</exception>
     public static void Create(string full, string text)
     {
-        using var turn = Take(full);
         var info = new FileInfo(full);
+        info.Directory!.Create();
+        using var turn = WriterTurn.Take(info.DirectoryName!);
         if (info.Exists)
         {
             throw new IOException("there is a file of that name already; nothing was written");
         }
 
-        info.Directory!.Create();
         Replace(info, Strict.GetBytes(text));
     }
 
@@ -91,12 +88,13 @@ internal static class RecordFile
 
     private static void Replace(FileInfo record, byte[] bytes)
     {
-        // One name for the waiting text: what a killed run left is written over by the next.
+        // One name for the waiting text: what a killed run left is taken away by the next, which may be another user's and could not write into it.
         var waiting = Path.Combine(record.DirectoryName!, "." + record.Name + ".new");
         var isInPlace = false;
         try
         {
-            using (var file = new FileStream(waiting, FileMode.Create, FileAccess.Write, FileShare.None))
+            File.Delete(waiting);
+            using (var file = new FileStream(waiting, FileMode.CreateNew, FileAccess.Write, FileShare.None))
             {
                 file.Write(bytes);
                 file.Flush(flushToDisk: true);
@@ -123,29 +121,4 @@ internal static class RecordFile
             }
         }
     }
-
-    private static FileStream Take(string full)
-    {
-        // Few locks for all records, so that a run over thousands leaves no thousands of files behind; two records that share one wait for each other.
-        var (user, place) = (Hash(Environment.UserName), Hash(Path.GetFullPath(full)));
-        var path = Path.Combine(Path.GetTempPath(), $"ohmstead-{Convert.ToHexStringLower(user.AsSpan(0, 8))}-{place[0]:x2}.lock");
-        var since = Stopwatch.GetTimestamp();
-        while (true)
-        {
-            try
-            {
-                return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-            }
-            catch (IOException) when (Stopwatch.GetElapsedTime(since) < Patience)
-            {
-                Thread.Sleep(5);
-            }
-            catch (IOException taken)
-            {
-                throw new IOException("another program keeps this record; nothing was written", taken);
-            }
-        }
-    }
-
-    private static byte[] Hash(string text) => SHA256.HashData(Encoding.UTF8.GetBytes(text));
 }

@@ -1,4 +1,5 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Records.Tests.Binding;
 
@@ -95,9 +96,9 @@ public sealed class FileBindingTests
     }
 
     [Theory]
-    [InlineData("kind: aluminum electrolytic", "'aluminum electrolytic' is no known kind, 'aluminium electrolytic' is the nearest", "write kind: aluminium electrolytic")]
-    [InlineData("kind: Fuse", "'Fuse' is no known kind, 'fuse' is the nearest", "write kind: fuse")]
-    [InlineData("kind: zener-diode", "'zener-diode' is no known kind, 'zener diode' is the nearest", "write kind: zener diode")]
+    [InlineData("kind: aluminum electrolytic", "'aluminum electrolytic' is no kind of part, 'aluminium electrolytic' is the nearest", "write kind: aluminium electrolytic")]
+    [InlineData("kind: Fuse", "'Fuse' is no kind of part, 'fuse' is the nearest", "write kind: fuse")]
+    [InlineData("kind: zener-diode", "'zener-diode' is no kind of part, 'zener diode' is the nearest", "write kind: zener diode")]
     public void An_unknown_word_names_the_nearest_known_one(string entry, string message, string next)
     {
         var finding = Only($"board: SP-0007\ntitle: x\nparts:\n  - {{ ref: C1, {entry} }}");
@@ -106,12 +107,39 @@ public sealed class FileBindingTests
         Assert.Equal((5, 22), (finding.Place.Line, finding.Place.Column));
     }
 
+    [Theory]
+    [InlineData("work:\n      - { part: C1, did: cleened }", "'cleened' is no kind of work, 'cleaned' is the nearest")]
+    [InlineData("work:\n      - { part: C1, did: replaced, polarity: [schematik] }", "'schematik' is no way to establish a polarity, 'schematic' is the nearest")]
+    [InlineData("work:\n      - { part: C1, did: modified, irreversible: jes }", "'jes' is neither yes nor no, 'yes' is the nearest")]
+    [InlineData("work:\n      - { did: made safe, hazard: main }", "'main' is no kind of hazard, 'mains' is the nearest")]
+    [InlineData("readings:\n      - { part: C1, circuit: outt }", "'outt' is neither in nor out of the circuit, 'out' is the nearest")]
+    [InlineData("readings:\n      - { part: C1, state: as fond }", "'as fond' is no state of a part, 'as found' is the nearest")]
+    [InlineData("readings:\n      - { part: C1, verdict: undecide }", "'undecide' is no verdict, 'undecided' is the nearest")]
+    [InlineData("decided:\n      - { part: C1, decision: replase, because: worn }", "'replase' is no decision about a part, 'replace' is the nearest")]
+    [InlineData("proof:\n      - { point: soak, result: fial }", "'fial' is neither pass nor fail, 'fail' is the nearest")]
+    public void What_a_word_is_not_is_told_in_the_words_of_the_bench(string entry, string message) =>
+        Assert.Equal(message, Only($"board: SP-0007\ntitle: x\nbench:\n  - date: 2026-03-14\n    {entry}").Message);
+
+    [Fact]
+    public void Every_closed_list_says_what_another_word_is_and_never_by_the_name_of_its_key()
+    {
+        var keys = FileShapes.All.SelectMany(file => Keys(file.Shape, [])).Where(key => key.Words.Count > 0).Distinct().ToArray();
+        Assert.InRange(keys.Length, 20, 100);
+        Assert.All(keys, key => Assert.Matches("^(no [a-z ]+|neither [a-z ]+ nor [a-z ]+|nothing that [a-z ]+)$", key.OtherWord));
+        Assert.All(keys, key => Assert.DoesNotContain('_', key.OtherWord));
+    }
+
+    private static IEnumerable<Key> Keys(Shape shape, HashSet<Shape> seen) =>
+        seen.Add(shape) ? shape.Keys.SelectMany(key => Keys(key, seen)) : [];
+
+    private static IEnumerable<Key> Keys(Key key, HashSet<Shape> seen) => key.Inner is null ? [key] : Keys(key.Inner, seen).Prepend(key);
+
     [Fact]
     public void A_word_that_is_near_nothing_lists_the_known_ones()
     {
         var finding = Only("board: SP-0007\ntitle: x\nbench:\n  - date: 2026-03-14\n    found:\n      - { at: J3, what: dust, severity: enormous }");
 
-        Assert.Equal("'enormous' is no known severity", finding.Message);
+        Assert.Equal("'enormous' is no severity of a finding", finding.Message);
         Assert.Equal("known words: note, minor, major, safety", finding.NextStep);
         Assert.Equal((7, 41), (finding.Place.Line, finding.Place.Column));
     }

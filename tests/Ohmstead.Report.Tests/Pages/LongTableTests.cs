@@ -3,7 +3,6 @@ using System.Text.Json;
 using AngleSharp.Html.Parser;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
-using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 

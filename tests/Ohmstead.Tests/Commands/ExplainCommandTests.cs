@@ -8,7 +8,7 @@ namespace Ohmstead.Tests.Commands;
 public sealed class ExplainCommandTests
 {
     public static TheoryData<string> Checks { get; } = new(CheckCatalogue.Descriptions.Select(check => check.Name)
-        .Append(FileReader.Unreadable).Append("key-unknown").Append("quantity-unreadable").Append("alias-used").Append("decimal-comma"));
+        .Append(FileReader.Unreadable).Append(FileReader.Link).Append("key-unknown").Append("quantity-unreadable").Append("alias-used").Append("decimal-comma"));
 
     [Theory]
     [MemberData(nameof(Checks))]

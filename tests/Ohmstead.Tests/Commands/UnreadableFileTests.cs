@@ -2,7 +2,7 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Commands;
 
-/// <summary>Files that are there and cannot or must not be read: the run goes on without them and ends as incomplete.</summary>
+/// <summary>Files that are there and cannot or must not be read: the run goes on without them. A link is a finding; whatever could not be read makes the run incomplete.</summary>
 public sealed class UnreadableFileTests
 {
     [Fact]
@@ -15,8 +15,8 @@ public sealed class UnreadableFileTests
         foreach (var path in new[] { copy.Root, copy.At("boards/SP-0099.md") })
         {
             var run = Check(path);
-            Assert.Equal(3, run.Exit);
-            Assert.Contains("boards/SP-0099.md:1:1: error: this file cannot be read: it is a symbolic link, which is not followed [file-unreadable]", run.Out, StringComparison.Ordinal);
+            Assert.Equal(1, run.Exit);
+            Assert.Contains("boards/SP-0099.md:1:1: error: this is a symbolic link, which is not followed [symbolic-link]", run.Out, StringComparison.Ordinal);
             Assert.DoesNotContain("keeper", run.Out, StringComparison.Ordinal);
         }
     }
@@ -26,7 +26,7 @@ public sealed class UnreadableFileTests
     {
         using var copy = CollectionCopy.Make();
         Directory.CreateSymbolicLink(copy.At("boards/again"), copy.At("boards"));
-        var findings = ShownFinding.FromJson(Check(copy.Root, "--form", "json").Out).Where(finding => finding.Check == "file-unreadable");
+        var findings = ShownFinding.FromJson(Check(copy.Root, "--form", "json").Out).Where(finding => finding.Check == "symbolic-link");
         Assert.Equal("boards/again", Assert.Single(findings).Path);
     }
 
@@ -37,8 +37,25 @@ public sealed class UnreadableFileTests
         File.Move(copy.At("instruments.yaml"), copy.At("elsewhere.yaml"));
         File.CreateSymbolicLink(copy.At("instruments.yaml"), copy.At("elsewhere.yaml"));
         var run = Check(copy.Root, "--form", "json");
-        Assert.Equal(3, run.Exit);
-        Assert.Contains(ShownFinding.FromJson(run.Out), finding => finding is { Path: "instruments.yaml", Check: "file-unreadable" });
+        Assert.Equal(1, run.Exit);
+        Assert.Contains(ShownFinding.FromJson(run.Out), finding => finding is { Path: "instruments.yaml", Check: "symbolic-link" });
+    }
+
+    [Fact]
+    public void A_report_copies_nothing_from_behind_a_link_and_a_list_that_lacks_a_record_ends_as_incomplete()
+    {
+        using var outside = CollectionCopy.Empty();
+        outside.Write("secret.md", "---\nboard: SP-0099\ntitle: the keeper's own words\n---\n");
+        outside.Write("SP-0098.md", outside.Read("secret.md").Replace("0099", "0098", StringComparison.Ordinal));
+        using var copy = CollectionCopy.Make();
+        File.CreateSymbolicLink(copy.At("boards/SP-0099.md"), outside.At("secret.md"));
+        Directory.CreateSymbolicLink(copy.At("boards/more"), outside.Root);
+        using var pages = CollectionCopy.Empty();
+        Assert.Equal(1, Run.Of("report", copy.Root, "--to", pages.At("pages"), "--as-of", "2026-11-25").Exit);
+        var files = Directory.GetFiles(pages.At("pages"), "*", SearchOption.AllDirectories);
+        Assert.DoesNotContain(files, file => file.Contains("SP-009", StringComparison.Ordinal));
+        Assert.All(files, file => Assert.DoesNotContain("the keeper's own", File.ReadAllText(file), StringComparison.Ordinal));
+        Assert.Equal(3, Run.Of("buy", copy.Root, "--as-of", "2026-11-25").Exit);
     }
 
     [Fact]

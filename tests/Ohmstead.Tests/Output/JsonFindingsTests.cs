@@ -38,11 +38,12 @@ public sealed class JsonFindingsTests
     [InlineData("mistake", 1)]
     [InlineData("nothing", 2)]
     [InlineData("no folder", 2)]
-    [InlineData("link", 3)]
+    [InlineData("link", 1)]
+    [InlineData("too large", 3)]
     public void However_a_run_ends_there_is_one_document_that_says_the_same_as_the_exit_code(string situation, int exit)
     {
         using var copy = situation is "nothing" ? CollectionCopy.Empty() : CollectionCopy.Make();
-        if (situation is "mistake" or "link")
+        if (situation is "mistake" or "link" or "too large")
         {
             File.Delete(copy.At("designs/valve-receiver.md"));
         }
@@ -50,6 +51,12 @@ public sealed class JsonFindingsTests
         if (situation is "link")
         {
             File.CreateSymbolicLink(copy.At("designs/valve-receiver.md"), copy.At("designs/rain-counter.md"));
+        }
+
+        if (situation is "too large")
+        {
+            using var file = File.Create(copy.At("designs/valve-receiver.md"));
+            file.SetLength(1L << 30);
         }
 
         var run = Check(situation is "no folder" ? copy.At("nowhere") : copy.Root);

@@ -20,7 +20,7 @@ public sealed class DataFilesTests
     [InlineData(DataFiles.BoardSchemaName)]
     public void The_schema_in_the_repository_is_the_one_the_tables_give(string name)
     {
-        var file = Path.Combine(Root(), "schema", SchemaFiles.FileName(name));
+        var file = Path.Combine(ProjectFolder.Root, "schema", SchemaFiles.FileName(name));
         var current = SchemaWriter.Write(name == DataFiles.SchemaName ? DataShapes.Whole : DataShapes.WholeBoard);
         if (Environment.GetEnvironmentVariable("OHMSTEAD_WRITE") == "1")
         {
@@ -184,16 +184,5 @@ public sealed class DataFilesTests
         }
 
         return rows;
-    }
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Ohmstead.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Assert.IsType<DirectoryInfo>(folder).FullName;
     }
 }

@@ -5,6 +5,9 @@ namespace Ohmstead.Tests.Support;
 /// <summary>The built program as a process of its own, found beside the tests.</summary>
 internal static class Child
 {
+    /// <summary>The day of every run, 2026-11-25, as SOURCE_DATE_EPOCH says it.</summary>
+    public const string Day = "1795564800";
+
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(30);
 
     /// <summary>The command that starts the program.</summary>
@@ -29,7 +32,7 @@ internal static class Child
             WorkingDirectory = folder,
         };
         start.Environment["ohmstead"] = Program;
-        start.Environment["SOURCE_DATE_EPOCH"] = "1795564800";
+        start.Environment["SOURCE_DATE_EPOCH"] = Day;
         foreach (var (name, value) in environment)
         {
             start.Environment[name] = value;

@@ -18,14 +18,19 @@ internal sealed class CollectionCopy : IDisposable
     public static CollectionCopy Make()
     {
         var copy = Empty();
+        Put(copy.Root);
+        return copy;
+    }
+
+    /// <summary>Copies the demo collection into a folder.</summary>
+    public static void Put(string folder)
+    {
         foreach (var file in Directory.EnumerateFiles(Untouched, "*", SearchOption.AllDirectories))
         {
-            var target = copy.At(Path.GetRelativePath(Untouched, file));
+            var target = Path.Combine(folder, Path.GetRelativePath(Untouched, file));
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
             File.Copy(file, target);
         }
-
-        return copy;
     }
 
     /// <summary>An empty folder.</summary>

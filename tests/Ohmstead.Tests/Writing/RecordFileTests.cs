@@ -32,6 +32,19 @@ public sealed class RecordFileTests
     }
 
     [Fact]
+    public void A_link_in_the_place_of_the_waiting_text_is_not_written_through()
+    {
+        using var outside = CollectionCopy.Empty();
+        outside.Write("b.md", "somebody else's");
+        using var copy = CollectionCopy.Empty();
+        copy.Write("a.md", "old");
+        File.CreateSymbolicLink(copy.At(".a.md.new"), outside.At("b.md"));
+        RecordFile.Change(copy.At("a.md"), _ => ("new", 0));
+        Assert.Equal(("new", "somebody else's"), (copy.Read("a.md"), outside.Read("b.md")));
+        Assert.Equal(["a.md"], Directory.GetFiles(copy.Root).Select(Path.GetFileName));
+    }
+
+    [Fact]
     public async Task A_full_disk_leaves_the_old_record_and_nothing_else()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "limits the size of files as Linux does");

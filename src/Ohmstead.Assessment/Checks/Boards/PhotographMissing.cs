@@ -15,7 +15,7 @@ public sealed class PhotographMissing : IBoardCheck
         {
             var (message, next) = board.Pictures.At(photo.File.Value) switch
             {
-                PictureState.Missing when board.Pictures.Near(photo.File.Value) is { } near => ($"there is no picture '{photo.File.Value}', '{near}' is the nearest", $"write file: {near}, or add the file; capitals count"),
+                PictureState.Missing when board.Pictures.Near(photo.File.Value) is { } near => (Nearest.Told($"there is no picture '{photo.File.Value}'", near), $"write file: {near}, or add the file; capitals count"),
                 PictureState.Missing => ($"there is no picture '{photo.File.Value}'", "add the file, or mend the name; capitals count"),
                 PictureState.Outside => ($"'{photo.File.Value}' leads out of the collection", $"write a path below the collection, such as photos/{board.Board.Id.Value}/{photo.File.Value.Split('/', '\\')[^1]}"),
                 PictureState.NoPicture => ($"'{photo.File.Value}' is no picture", "name a file that ends in .png, .jpg, .jpeg, .gif or .webp and is one"),

@@ -16,22 +16,23 @@ public sealed class BoardNumberRepeated : ICollectionCheck
         {
             // A file is named after its board, so the number that is not the name of its file is the one to mend; else the later one.
             var owner = group.FirstOrDefault(board => NameOf(board.Path) == board.Id.Value) ?? group.First();
-            foreach (var board in group.Where(board => !ReferenceEquals(board, owner)))
+            var others = group.Where(board => !ReferenceEquals(board, owner)).ToArray();
+            foreach (var board in others)
             {
                 var name = NameOf(board.Path);
                 var isFree = NameRules.Fault(name) is null && collection.Boards.All(other => !string.Equals(other.Id.Value, name, StringComparison.OrdinalIgnoreCase));
-                yield return new Finding(
-                    Description.Name,
-                    Description.Severity,
-                    board.Id.Spot.In(board.Path),
-                    $"{board.Id.Value} is also the number of {owner.Path}",
-                    isFree ? $"write board: {name}" : "give this board a number of its own")
-                {
-                    Related = [new RelatedPlace(owner.Id.Spot.In(owner.Path), "the other one")],
-                };
+                yield return Found(board, owner, isFree ? $"write board: {name}" : "give this board a number of its own");
             }
+
+            // Told there too: whoever opens that file alone, or adds it to a collection, must hear of the other.
+            yield return Found(owner, others[0], $"mend the number in {others[0].Path}, or give this board a number of its own");
         }
     }
+
+    private Finding Found(BoardNumber board, BoardNumber other, string next) => new(Description.Name, Description.Severity, board.Id.Spot.In(board.Path), $"{board.Id.Value} is also the number of {other.Path}", next)
+    {
+        Related = [new RelatedPlace(other.Id.Spot.In(other.Path), "the other one")],
+    };
 
     private static string NameOf(string path) => Path.GetFileNameWithoutExtension(path);
 }

@@ -1,0 +1,50 @@
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>Parts in words.</summary>
+public static class PartWords
+{
+    /// <summary>What the part is, in one line: kind, value, tolerance, ratings, class.</summary>
+    public static string Describe(PartValues part)
+    {
+        var words = new List<string> { part.Kind.Value };
+        Add(words, part.Capacitance);
+        Add(words, part.Resistance);
+        Add(words, part.Inductance);
+        Add(words, part.Frequency);
+        if (part.Tolerance is { } tolerance)
+        {
+            words.Add(tolerance.Text);
+        }
+
+        Add(words, part.RatedVoltage);
+        Add(words, part.Power);
+        Add(words, part.Temperature);
+        if (part.SafetyClass is { } safety)
+        {
+            words.Add("class " + safety.Value);
+        }
+
+        if (part.Type is { } type)
+        {
+            words.Add(type.Value);
+        }
+
+        return string.Join(' ', words);
+    }
+
+    /// <summary>What the part is as its print says it: kind, value, tolerance, voltage.</summary>
+    public static string AsPrinted(PartValues part) => string.Join(
+        ", ",
+        new[] { part.Kind.Value, part.Capacitance?.Text, part.Resistance?.Text, part.Inductance?.Text, part.Tolerance?.Text, part.RatedVoltage?.Text }.Where(text => text is not null));
+
+    private static void Add(List<string> words, Written<Quantity>? quantity)
+    {
+        if (quantity is not null)
+        {
+            words.Add(QuantityText.Format(quantity.Value));
+        }
+    }
+}

@@ -1,0 +1,46 @@
+using Ohmstead.Output;
+
+namespace Ohmstead;
+
+/// <summary>Runs something whose failures are told in words and by the exit code, never by an exception.</summary>
+internal static class Guarded
+{
+    /// <summary>Runs it.</summary>
+    /// <param name="error">Where failures are told.</param>
+    /// <param name="run">What is run; it gives the exit code.</param>
+    /// <returns>The exit code, and whether the run was cut short.</returns>
+    public static (int Exit, bool IsCut) Run(TextWriter error, Func<int> run)
+    {
+        try
+        {
+            return (run(), false);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            Tell(error, $"could not read or write: {Printable.Of(problem.Message)}");
+            return (ExitCode.Incomplete, true);
+        }
+#pragma warning disable CA1031 // The last resort: whatever escapes is a bug, told in three lines and never as a stack trace of somebody's record.
+        catch (Exception bug)
+#pragma warning restore CA1031
+        {
+            Tell(error, "this is a bug of the program, your records were not touched");
+            Tell(error, $"  {bug.GetType().Name} in {bug.TargetSite?.DeclaringType?.Name}.{bug.TargetSite?.Name}: {bug.InnerException?.GetType().Name} {bug.InnerException?.TargetSite?.Name}");
+            Tell(error, "  please report it together with the command you gave");
+            return (ExitCode.Bug, true);
+        }
+    }
+
+    /// <summary>Tells a line, if anybody is left to hear it.</summary>
+    public static void Tell(TextWriter error, string line)
+    {
+        try
+        {
+            error.WriteLine(line);
+        }
+        catch (IOException)
+        {
+            // Nobody is left to tell; the exit code still says it.
+        }
+    }
+}
