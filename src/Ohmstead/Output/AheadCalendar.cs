@@ -14,6 +14,7 @@ internal static class AheadCalendar
 {
     // RFC 5545, 3.1: without the line end.
     private const int MostOctets = 75;
+    private const int MostAtOnce = 250;
 
     /// <summary>The file.</summary>
     /// <param name="collection">The name of the collection.</param>
@@ -21,35 +22,41 @@ internal static class AheadCalendar
     /// <param name="today">The day of the run; the only clock there is.</param>
     public static byte[] Write(string collection, IReadOnlyList<DueItem> items, DateOnly today)
     {
-        var calendar = new Calendar { ProductId = "-//Ohmstead//The year ahead//EN" };
         var home = Slug(collection);
         var used = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var item in items)
+        var file = new ArrayBufferWriter<byte>(16 << 10);
+        var end = string.Empty;
+        // The library holds some kilobytes for each event: a few hundred at a time go through it, and what stands before and after them is kept once.
+        foreach (var chunk in items.Count == 0 ? [[]] : items.Chunk(MostAtOnce))
         {
-            calendar.Events.Add(Event(item, Uid(item, home, used), today));
+            var calendar = new Calendar { ProductId = "-//Ohmstead//The year ahead//EN" };
+            calendar.Events.AddRange(chunk.Select(item => Event(item, Uid(item, home, used), today)));
+            var text = new CalendarSerializer().SerializeToString(calendar) ?? string.Empty;
+            var last = text.LastIndexOf("END:VCALENDAR", StringComparison.Ordinal);
+            var first = text.IndexOf("BEGIN:VEVENT", StringComparison.Ordinal) is > 0 and var start ? start : last;
+            Fold(file, end.Length == 0 ? text.AsSpan(0, last) : text.AsSpan(first..last));
+            end = text[last..];
         }
 
-        return Folded(new CalendarSerializer().SerializeToString(calendar) ?? string.Empty);
+        Fold(file, end);
+        return file.WrittenSpan.ToArray();
     }
 
     // The library folds by UTF-16 units and may cut a character in two; here a fold stands between characters.
-    private static byte[] Folded(string calendar)
+    private static void Fold(ArrayBufferWriter<byte> file, ReadOnlySpan<char> lines)
     {
-        var folded = new ArrayBufferWriter<byte>(calendar.Length + (calendar.Length / MostOctets));
         var octets = 0;
-        foreach (var rune in calendar.Replace("\r\n ", string.Empty, StringComparison.Ordinal).EnumerateRunes())
+        foreach (var rune in lines.ToString().Replace("\r\n ", string.Empty, StringComparison.Ordinal).EnumerateRunes())
         {
             if (octets + rune.Utf8SequenceLength > MostOctets && rune.Value is not ('\r' or '\n'))
             {
-                folded.Write("\r\n "u8);
+                file.Write("\r\n "u8);
                 octets = 1;
             }
 
-            folded.Advance(rune.EncodeToUtf8(folded.GetSpan(4)));
+            file.Advance(rune.EncodeToUtf8(file.GetSpan(4)));
             octets = rune.Value == '\n' ? 0 : octets + rune.Utf8SequenceLength;
         }
-
-        return folded.WrittenSpan.ToArray();
     }
 
     private static CalendarEvent Event(DueItem item, string uid, DateOnly today) => new()

@@ -1,10 +1,11 @@
-using System.Buffers;
 using System.Text;
+using System.Text.Json;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Schemas;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
@@ -21,7 +22,8 @@ internal sealed class DataFiles : IDisposable
     /// <summary>The schema of the file of a board.</summary>
     public const string BoardSchemaName = "report-board";
 
-    private static readonly Shape[] RowsOfOneBoard = [.. DataShapes.OfEachBoard.Select(table => DataShapes.OfOneBoard(table.Row))];
+    private static readonly (string Name, Shape Row, JsonEncodedText[] Names)[] TablesOfOneBoard =
+        [.. DataShapes.OfEachBoard.Select(table => (table.Name, DataShapes.OfOneBoard(table.Row))).Select(table => (table.Name, table.Item2, DataForm.Names(table.Item2)))];
 
     private readonly Lock gate = new();
     private readonly Dictionary<string, int> places;
@@ -44,19 +46,22 @@ internal sealed class DataFiles : IDisposable
     public static string CsvName(string table) => table + ".csv";
 
     /// <summary>Takes the rows of a board. Called from several workers.</summary>
-    public void Add(BoardAssessment board)
+    /// <param name="board">The board.</param>
+    /// <param name="json">Room for its file, of the worker's own.</param>
+    public void Add(BoardAssessment board, PageBuffer json)
     {
         string?[][][] rows = [[.. DataRows.Parts(board)], [.. DataRows.Readings(board)], [.. DataRows.Bench(board)]];
         var number = board.Board.Id.Value;
-        var json = new ArrayBufferWriter<byte>(32 << 10);
+        json.Clear();
         Text(json, $"{{\"version\":2,\"board\":{DataForm.Quoted(number)}");
         for (var table = 0; table < rows.Length; table++)
         {
-            Table(json, DataShapes.OfEachBoard[table].Name, RowsOfOneBoard[table], rows[table], skipped: 1);
+            var (name, row, names) = TablesOfOneBoard[table];
+            Table(json, name, row, names, rows[table], skipped: 1);
         }
 
         Text(json, "}\n");
-        folder.Put(BoardPage.DataOf(number), json.WrittenSpan);
+        folder.Put(BoardPage.DataOf(number), json.Written);
         byte[][] lines = [.. rows.Select(DataForm.Csv)];
         lock (gate)
         {
@@ -70,7 +75,10 @@ internal sealed class DataFiles : IDisposable
     }
 
     /// <summary>Writes the other tables and puts all files by.</summary>
-    public void Finish(RunResult result, DateOnly today)
+    /// <param name="result">The run.</param>
+    /// <param name="today">The day that was taken for today.</param>
+    /// <param name="json">Room for the file of the collection.</param>
+    public void Finish(RunResult result, DateOnly today, PageBuffer json)
     {
         // A board that could not be read left a gap; those behind it waited.
         foreach (var rows in early.Values)
@@ -84,7 +92,7 @@ internal sealed class DataFiles : IDisposable
         }
 
         var designs = result.Workshop.Designs;
-        var json = new ArrayBufferWriter<byte>(64 << 10);
+        json.Clear();
         Text(json, $"{{\"version\":2,\"collection\":{DataForm.Quoted(result.Workshop.Collection.Name)},\"as_of\":\"{IsoDate.Text(today)}\"");
         string?[][][] all =
         [
@@ -93,12 +101,12 @@ internal sealed class DataFiles : IDisposable
         ];
         foreach (var ((name, row), rows) in DataShapes.OfAll.Zip(all))
         {
-            Table(json, name, row, rows, skipped: 0);
+            Table(json, name, row, DataForm.Names(row), rows, skipped: 0);
             folder.Put(CsvName(name), [.. DataForm.CsvHead(row), .. DataForm.Csv(rows)]);
         }
 
         Text(json, "}\n");
-        folder.Put(JsonName, json.WrittenSpan);
+        folder.Put(JsonName, json.Written);
         folder.Put(SchemaFiles.FileName(SchemaName), Encoding.UTF8.GetBytes(SchemaFiles.Read(SchemaName)));
         folder.Put(SchemaFiles.FileName(BoardSchemaName), Encoding.UTF8.GetBytes(SchemaFiles.Read(BoardSchemaName)));
     }
@@ -120,12 +128,12 @@ internal sealed class DataFiles : IDisposable
         }
     }
 
-    private static void Table(ArrayBufferWriter<byte> json, string name, Shape row, string?[][] rows, int skipped)
+    private static void Table(PageBuffer json, string name, Shape row, JsonEncodedText[] names, string?[][] rows, int skipped)
     {
         Text(json, $",\n\"{name}\":[");
-        DataForm.Json(json, row, rows, skipped);
+        DataForm.Json(json, row, names, rows, skipped);
         Text(json, "]");
     }
 
-    private static void Text(ArrayBufferWriter<byte> target, string text) => Encoding.UTF8.GetBytes(text, target);
+    private static void Text(PageBuffer target, string text) => Encoding.UTF8.GetBytes(text, target);
 }

@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ohmstead.Output;
@@ -28,14 +27,17 @@ internal static class DataForm
         return lines.WrittenSpan.ToArray();
     }
 
+    /// <summary>The names of the keys of a shape, ready to be written a million times.</summary>
+    public static JsonEncodedText[] Names(Shape shape) => [.. shape.Keys.Select(key => JsonEncodedText.Encode(key.Name))];
+
     /// <summary>Rows as JSON objects, a line for each, with commas between; absent cells are left out.</summary>
     /// <param name="bytes">Where to.</param>
     /// <param name="shape">What the objects hold.</param>
+    /// <param name="names">The names of its keys, from <see cref="Names"/>.</param>
     /// <param name="rows">The rows.</param>
     /// <param name="skipped">How many cells at the start of each row the shape does not name.</param>
-    public static void Json(ArrayBufferWriter<byte> bytes, Shape shape, IEnumerable<string?[]> rows, int skipped = 0)
+    public static void Json(IBufferWriter<byte> bytes, Shape shape, JsonEncodedText[] names, IEnumerable<string?[]> rows, int skipped = 0)
     {
-        JsonEncodedText[] names = [.. shape.Keys.Select(key => JsonEncodedText.Encode(key.Name))];
         using var json = new Utf8JsonWriter(bytes, Layout);
         var isFirst = true;
         foreach (var row in rows)
@@ -44,7 +46,7 @@ internal static class DataForm
             isFirst = false;
             json.Reset();
             json.WriteStartObject();
-            for (var key = 0; key < shape.Keys.Count; key++)
+            for (var key = 0; key < names.Length; key++)
             {
                 Cell(json, shape.Keys[key].Kind, names[key], row[key + skipped]);
             }
@@ -66,7 +68,9 @@ internal static class DataForm
 
         if (kind is ValueKind.Count or ValueKind.Number)
         {
-            json.WriteNumber(name, decimal.Parse(cell, NumberStyles.Float, CultureInfo.InvariantCulture));
+            // Written by this program a moment ago, as JSON wants it.
+            json.WritePropertyName(name);
+            json.WriteRawValue(cell, skipInputValidation: true);
         }
         else
         {

@@ -63,11 +63,13 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         Jobs.Do(
             options.Workers,
             [
-                _ => data.Finish(result, options.Today),
+                buffer => data.Finish(result, options.Today, buffer),
                 .. WidePages.Of(target, context, result, Site.Of(site, result.Workshop.Collection.Name), changes),
                 .. unfinished.Select(page => new Action<PageBuffer>(buffer =>
                 {
-                    OpenPlace.Fill(buffer, target.TakeKept(page.Kept), page.Places, drawer);
+                    using var kept = new PageBuffer();
+                    target.TakeKept(page.Kept, kept);
+                    OpenPlace.Fill(buffer, kept.Written, page.Places, drawer);
                     target.Put(page.Path, buffer.Written);
                 })),
             ]);
@@ -85,7 +87,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                     return;
                 }
 
-                data.Add(board);
+                data.Add(board, buffer);
                 changes.Add(board);
                 var open = new List<OpenPlace>();
                 BoardPage.Write(buffer, context, board, open);

@@ -1,7 +1,9 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Globalization;
+using Microsoft.Win32.SafeHandles;
 using Ohmstead.Output;
+using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
@@ -131,20 +133,23 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         return name;
     }
 
-    /// <summary>What was kept; empty once the run has ended.</summary>
-    public byte[] TakeKept(int name)
+    /// <summary>Gives back what was kept; nothing once the run has ended.</summary>
+    /// <param name="name">Its name, from <see cref="Keep"/>.</param>
+    /// <param name="into">Where to.</param>
+    public void TakeKept(int name, PageBuffer into)
     {
         gate.EnterReadLock();
         try
         {
-            if (isClosed)
+            if (!isClosed)
             {
-                return [];
-            }
+                using (var file = File.OpenHandle(Held(name)))
+                {
+                    Read(file, (int)RandomAccess.GetLength(file), into);
+                }
 
-            var bytes = File.ReadAllBytes(Held(name));
-            File.Delete(Held(name));
-            return bytes;
+                File.Delete(Held(name));
+            }
         }
         finally
         {
@@ -294,7 +299,24 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
     private static bool IsSame(string full, ReadOnlySpan<byte> bytes)
     {
         var info = new FileInfo(full);
-        return info.Exists && info.Length == bytes.Length && bytes.SequenceEqual(File.ReadAllBytes(full));
+        if (!info.Exists || info.Length != bytes.Length)
+        {
+            return false;
+        }
+
+        // Room of its own for each of ten thousand pages would be garbage of the slow kind.
+        using var there = new PageBuffer(Math.Max(bytes.Length, 1));
+        using var file = File.OpenHandle(full);
+        Read(file, bytes.Length, there);
+        return bytes.SequenceEqual(there.Written);
+    }
+
+    private static void Read(SafeFileHandle file, int length, PageBuffer into)
+    {
+        for (int at = 0, read; at < length && (read = RandomAccess.Read(file, into.GetSpan(length - at)[..(length - at)], at)) > 0; at += read)
+        {
+            into.Advance(read);
+        }
     }
 
     private static bool IsSame(string full, FileStream started)

@@ -163,7 +163,7 @@ public sealed class DataFilesTests
     private static string Json(string?[] lot)
     {
         var bytes = new ArrayBufferWriter<byte>();
-        DataForm.Json(bytes, DataShapes.Lots, [lot]);
+        DataForm.Json(bytes, DataShapes.Lots, DataForm.Names(DataShapes.Lots), [lot]);
         return Encoding.UTF8.GetString(bytes.WrittenSpan);
     }
 
