@@ -2,19 +2,26 @@ using Microsoft.Playwright;
 
 namespace Ohmstead.Browser.Tests;
 
-/// <summary>A window of the browser, which keeps account of everything that went wrong in it.</summary>
-internal sealed class View(IBrowserContext context, IPage page) : IAsyncDisposable
+/// <summary>A window of the browser for one test, which gives it back, empty, when it ends.</summary>
+internal sealed class View(IPage page, Action<View> giveBack) : IAsyncDisposable
 {
     /// <summary>The page in the window.</summary>
     public IPage Page => page;
+
+    /// <summary>Shows whatever is in the window in another form, on a screen; what is printed is still printed as for paper.</summary>
+    public async Task ShowAsync(Form form, ReducedMotion motion = ReducedMotion.NoPreference)
+    {
+        await page.EmulateMediaAsync(new() { Media = Media.Null, ColorScheme = form.Colours, ReducedMotion = motion });
+        await page.SetViewportSizeAsync(form.Width, 800);
+    }
 
     /// <summary>Opens a page.</summary>
     /// <param name="wanted">The page.</param>
     /// <param name="fragment">What follows its address, from the hash on.</param>
     public Task OpenAsync(ReportPage wanted, string fragment = "") => page.GotoAsync(wanted.Address.AbsoluteUri + fragment, new() { WaitUntil = WaitUntilState.Load });
 
-    /// <summary>Opens a page and tells what the browser complained of, and what was asked for beyond the report's folder.</summary>
-    public async Task<IReadOnlyList<string>> ComplaintsAsync(ReportPage wanted, Uri folder)
+    /// <summary>Opens a page, looks at it, and tells what the browser complained of meanwhile, and what was asked for beyond the report's folder.</summary>
+    public async Task<IReadOnlyList<string>> ComplaintsAsync(ReportPage wanted, Uri folder, Func<Task> look)
     {
         var complaints = new List<string>();
         void Asked(object? sender, IRequest request)
@@ -41,6 +48,7 @@ internal sealed class View(IBrowserContext context, IPage page) : IAsyncDisposab
         page.RequestFailed += Missed;
         page.PageError += Threw;
         await OpenAsync(wanted);
+        await look();
         page.Request -= Asked;
         page.Console -= Said;
         page.RequestFailed -= Missed;
@@ -49,5 +57,19 @@ internal sealed class View(IBrowserContext context, IPage page) : IAsyncDisposab
     }
 
     /// <inheritdoc/>
-    public ValueTask DisposeAsync() => context.DisposeAsync();
+    public async ValueTask DisposeAsync()
+    {
+        try
+        {
+            await page.UnrouteAllAsync();
+            // Nothing of this test is left: the next one may open the same page, and must not find it sorted.
+            await page.GotoAsync("about:blank");
+            giveBack(this);
+        }
+        catch (PlaywrightException)
+        {
+            // The window hangs, which the test has told of; the next one gets a new window.
+            await page.Context.DisposeAsync();
+        }
+    }
 }
