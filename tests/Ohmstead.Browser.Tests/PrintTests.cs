@@ -10,6 +10,7 @@ public sealed class PrintTests(ReportFixture report)
     public async Task The_index_a_board_and_a_design_print_more_than_an_empty_sheet()
     {
         await using var blank = await report.ViewAsync();
+        await blank.EmptyAsync();
         var empty = (await blank.Page.PdfAsync(new() { Format = Papers[0] })).Length;
         var poor = await report.LookAsync([report.Index, report.LongestBoard, report.LongestDesign], async (view, page) =>
         {

@@ -12,10 +12,17 @@ public sealed class ReportFixture : IAsyncLifetime
     private const int Hands = 2;
 
     private readonly string? given = Environment.GetEnvironmentVariable("OHMSTEAD_REPORT");
+    private readonly Lazy<Task<Walk>> withScripts;
+    private readonly Lazy<Task<Walk>> withoutScripts;
     private string folder = string.Empty;
     private Windows? windows;
-    private Task<Walk>? withScripts;
-    private Task<Walk>? withoutScripts;
+
+    /// <summary>Nothing is built or opened yet.</summary>
+    public ReportFixture()
+    {
+        withScripts = new(() => Walk.ThroughAsync(this, scripts: true));
+        withoutScripts = new(() => Walk.ThroughAsync(this, scripts: false));
+    }
 
     /// <summary>All pages, the index first.</summary>
     public IReadOnlyList<ReportPage> Pages { get; private set; } = [];
@@ -60,7 +67,7 @@ public sealed class ReportFixture : IAsyncLifetime
         windows = await Windows.OpenAsync();
     }
 
-    /// <summary>An empty window, as a person with these settings has it.</summary>
+    /// <summary>A window, as a person with these settings has it.</summary>
     /// <param name="width">Width of the window in CSS pixels.</param>
     /// <param name="scripts">False for a browser with scripts switched off.</param>
     /// <param name="strict">True for a browser that keeps to the policy of the pages and may ask a server of the test.</param>
@@ -89,7 +96,7 @@ public sealed class ReportFixture : IAsyncLifetime
     }
 
     /// <summary>What was seen on the one walk through the pages that are opened, which several tests ask about.</summary>
-    internal Task<Walk> WalkAsync(bool scripts) => scripts ? withScripts ??= Walk.ThroughAsync(this, scripts: true) : withoutScripts ??= Walk.ThroughAsync(this, scripts: false);
+    internal Task<Walk> WalkAsync(bool scripts) => (scripts ? withScripts : withoutScripts).Value;
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()

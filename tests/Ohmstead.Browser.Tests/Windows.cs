@@ -8,7 +8,7 @@ internal sealed class Windows(IPlaywright playwright, IBrowser browser) : IAsync
 {
     private const float Patience = 120_000;
 
-    private readonly ConcurrentDictionary<(bool Scripts, bool Strict), ConcurrentBag<View>> free = new();
+    private readonly ConcurrentDictionary<(bool Scripts, bool KeepsPolicy), ConcurrentBag<View>> free = new();
 
     /// <summary>Starts the system's browser.</summary>
     public static async Task<Windows> OpenAsync()
@@ -20,26 +20,23 @@ internal sealed class Windows(IPlaywright playwright, IBrowser browser) : IAsync
         return new(playwright, browser);
     }
 
-    /// <summary>A window with nothing in it.</summary>
+    /// <summary>A window, in which an earlier page may still be.</summary>
     /// <param name="scripts">False for a browser with scripts switched off.</param>
     /// <param name="strict">True for a browser that keeps to the policy of the pages and may ask a server of the test.</param>
     public async Task<View> TakeAsync(bool scripts, bool strict)
     {
-        var alike = free.GetOrAdd((scripts, strict), _ => []);
-        if (alike.TryTake(out var used))
+        // The tools of a test are scripts of its own, which a strict policy of the page would refuse.
+        var keepsPolicy = strict || !scripts;
+        var alike = free.GetOrAdd((scripts, keepsPolicy), _ => []);
+        if (!alike.TryTake(out var view))
         {
-            return used;
+            var context = await browser.NewContextAsync(new() { JavaScriptEnabled = scripts, BypassCSP = !keepsPolicy });
+            context.SetDefaultTimeout(Patience);
+            view = new View(await context.NewPageAsync(), alike.Add);
         }
 
-        var context = await browser.NewContextAsync(new()
-        {
-            JavaScriptEnabled = scripts,
-            // The tools of a test are scripts of its own, which a strict policy of the page would refuse.
-            BypassCSP = scripts && !strict,
-            Offline = !strict,
-        });
-        context.SetDefaultTimeout(Patience);
-        return new View(await context.NewPageAsync(), alike.Add);
+        await view.Page.Context.SetOfflineAsync(!strict);
+        return view;
     }
 
     /// <inheritdoc/>
