@@ -22,7 +22,7 @@ public sealed class LinkTests(ReportFixture report)
                   ];
                 }
                 """,
-                new[] { await File.ReadAllTextAsync(page.Address.LocalPath), page.Address.AbsoluteUri });
+                new[] { page.Text, page.Address.AbsoluteUri });
             Assert.Empty(found[2]);
             places[page.Address.AbsolutePath] = [.. found[0]];
             links.AddRange(found[1].Select(address => (page, new Uri(address))));

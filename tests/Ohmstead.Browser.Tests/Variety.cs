@@ -9,7 +9,7 @@ internal static partial class Variety
     public static IReadOnlyList<ReportPage> Choose(IEnumerable<ReportPage> alike)
     {
         ReportPage[] sorted = [.. alike.OrderByDescending(page => page.Length).ThenBy(page => page.Name, StringComparer.Ordinal)];
-        var features = sorted.ToDictionary(page => page, page => Features(File.ReadAllText(page.Address.LocalPath)));
+        var features = sorted.ToDictionary(page => page, page => Features(page.Text));
         var missing = features.Values.SelectMany(feature => feature).ToHashSet(StringComparer.Ordinal);
         var chosen = new List<ReportPage>();
         for (var next = sorted[0]; ; next = chosen.Count == 1 ? sorted[^1] : sorted.MaxBy(page => features[page].Count(missing.Contains))!)
