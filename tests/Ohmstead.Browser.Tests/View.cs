@@ -23,14 +23,11 @@ internal sealed class View(IPage page, Action<View> giveBack) : IAsyncDisposable
         if (fragment.Length > 0 && page.Url.Split('#')[0] == wanted.Address.AbsoluteUri)
         {
             // Else it would be the same page still, as an earlier test left it. Not done for other pages: it costs a process each time.
-            await EmptyAsync();
+            await page.GotoAsync("about:blank");
         }
 
         await page.GotoAsync(wanted.Address.AbsoluteUri + fragment, new() { WaitUntil = WaitUntilState.Load });
     }
-
-    /// <summary>Shows nothing.</summary>
-    public Task EmptyAsync() => page.GotoAsync("about:blank");
 
     /// <summary>Opens a page, looks at it, and tells what the browser complained of meanwhile, and what was asked for beyond the report's folder.</summary>
     public async Task<IReadOnlyList<string>> ComplaintsAsync(ReportPage wanted, Uri folder, Func<Task> look)
