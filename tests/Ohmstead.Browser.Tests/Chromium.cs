@@ -9,6 +9,8 @@ internal static class Chromium
     public static IReadOnlyList<string> Arguments { get; } =
     [
         "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+        // Pages of one report need not be kept from each other, and with two windows Chromium would start a process ahead for each page opened.
+        "--disable-site-isolation-trials",
     ];
 
     /// <summary>The path of the program, which is installed first when need be.</summary>

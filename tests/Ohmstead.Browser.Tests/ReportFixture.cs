@@ -8,18 +8,27 @@ public sealed class ReportFixture : IAsyncLifetime
 {
     // 25 November 2026, 00:00 UTC: the report must not change with the day of the test.
     private const string Day = "1795564800";
-    private const float Patience = 120_000;
+    // As many as there are cores on a small machine: while one window waits for its page, the other reckons.
+    private const int Hands = 2;
 
     private readonly string? given = Environment.GetEnvironmentVariable("OHMSTEAD_REPORT");
+    private readonly Lazy<Task<Walk>> withScripts;
+    private readonly Lazy<Task<Walk>> withoutScripts;
     private string folder = string.Empty;
-    private IPlaywright? playwright;
-    private IBrowser? browser;
+    private Windows? windows;
+
+    /// <summary>Nothing is built or opened yet.</summary>
+    public ReportFixture()
+    {
+        withScripts = new(() => Walk.ThroughAsync(this, scripts: true));
+        withoutScripts = new(() => Walk.ThroughAsync(this, scripts: false));
+    }
 
     /// <summary>All pages, the index first.</summary>
     public IReadOnlyList<ReportPage> Pages { get; private set; } = [];
 
-    /// <summary>The pages that are opened one by one: all that there is one of, and of those that are made alike the four longest and the shortest.</summary>
-    public IReadOnlyList<ReportPage> Opened => [.. Pages.GroupBy(page => page.Name.Contains('/', StringComparison.Ordinal) ? page.Name[..page.Name.IndexOf('/', StringComparison.Ordinal)] : page.Name).SelectMany(Some)];
+    /// <summary>The pages that are opened one by one: all that there is one of, and of those that are made alike a choice on which everything is that is on any.</summary>
+    public IReadOnlyList<ReportPage> Opened { get; private set; } = [];
 
     /// <summary>The folder of the report.</summary>
     public string Folder => folder;
@@ -39,15 +48,6 @@ public sealed class ReportFixture : IAsyncLifetime
     /// <summary>The page of the design with the longest record.</summary>
     public ReportPage LongestDesign => Designs.MaxBy(page => page.Length)!;
 
-    /// <summary>The page of a board on which something must be made safe first.</summary>
-    public ReportPage UnsafeBoard => Boards.First(page => File.ReadAllText(page.Address.LocalPath).Contains("class=\"danger\"", StringComparison.Ordinal));
-
-    private static IEnumerable<ReportPage> Some(IEnumerable<ReportPage> alike)
-    {
-        ReportPage[] sorted = [.. alike.OrderByDescending(page => page.Length).ThenBy(page => page.Name, StringComparer.Ordinal)];
-        return sorted.Length <= 5 ? sorted : [.. sorted[..4], sorted[^1]];
-    }
-
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
@@ -63,41 +63,49 @@ public sealed class ReportFixture : IAsyncLifetime
         }
 
         Pages = ReportPage.In(folder);
-        playwright = await Playwright.CreateAsync();
-        browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = await Chromium.FindAsync(), Args = Chromium.Arguments, Timeout = Patience });
+        Opened = [.. Pages.GroupBy(page => page.Name.Split('/')[0]).SelectMany(Variety.Choose)];
+        windows = await Windows.OpenAsync();
     }
 
-    /// <summary>A fresh view of pages, as a person with this window and these settings has it.</summary>
+    /// <summary>A window, as a person with these settings has it.</summary>
     /// <param name="width">Width of the window in CSS pixels.</param>
-    /// <param name="colours">Light or dark.</param>
     /// <param name="scripts">False for a browser with scripts switched off.</param>
     /// <param name="strict">True for a browser that keeps to the policy of the pages and may ask a server of the test.</param>
     /// <param name="motion">Whether the person wants less of it.</param>
-    internal async Task<View> ViewAsync(int width = 1280, ColorScheme colours = ColorScheme.Light, bool scripts = false, bool strict = false, ReducedMotion motion = ReducedMotion.NoPreference)
+    internal async Task<View> ViewAsync(int width = 1280, bool scripts = false, bool strict = false, ReducedMotion motion = ReducedMotion.NoPreference)
     {
-        var context = await browser!.NewContextAsync(new()
-        {
-            ViewportSize = new() { Width = width, Height = 800 },
-            ColorScheme = colours,
-            JavaScriptEnabled = scripts,
-            // The tools of a test are scripts of its own, which a strict policy of the page would refuse.
-            BypassCSP = scripts && !strict,
-            Offline = !strict,
-            ReducedMotion = motion,
-        });
-        context.SetDefaultTimeout(Patience);
-        return new View(context, await context.NewPageAsync());
+        var view = await windows!.TakeAsync(scripts, strict);
+        await view.ShowAsync(new(ColorScheme.Light, width), motion);
+        return view;
     }
+
+    /// <summary>Looks at each page, several windows at a time; what was seen comes in the order of the pages.</summary>
+    internal async Task<IReadOnlyList<T>> LookAsync<T>(IReadOnlyList<ReportPage> pages, Func<View, ReportPage, Task<T>> look, bool scripts = false, bool strict = false)
+    {
+        var seen = new T[pages.Count];
+        var taken = -1;
+        await Task.WhenAll(Enumerable.Range(0, Math.Min(Hands, pages.Count)).Select(async _ =>
+        {
+            await using var view = await ViewAsync(scripts: scripts, strict: strict);
+            for (var next = Interlocked.Increment(ref taken); next < pages.Count; next = Interlocked.Increment(ref taken))
+            {
+                seen[next] = await look(view, pages[next]);
+            }
+        }));
+        return seen;
+    }
+
+    /// <summary>What was seen on the one walk through the pages that are opened, which several tests ask about.</summary>
+    internal Task<Walk> WalkAsync(bool scripts) => (scripts ? withScripts : withoutScripts).Value;
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
-        if (browser is not null)
+        if (windows is not null)
         {
-            await browser.DisposeAsync();
+            await windows.DisposeAsync();
         }
 
-        playwright?.Dispose();
         if (given is null && folder.Length > 0)
         {
             Directory.Delete(folder, recursive: true);

@@ -19,6 +19,12 @@ public sealed record ReportPage(string Name, Uri Address, long Length)
             : throw new InvalidOperationException($"a report has index.html and boards/*.html, found: {string.Join(", ", pages.Select(page => page.Name))}");
     }
 
+    /// <summary>What is in the file.</summary>
+    internal string Text => File.ReadAllText(Address.LocalPath);
+
+    /// <summary>Whether these characters are in the file.</summary>
+    internal bool Says(string characters) => Text.Contains(characters, StringComparison.Ordinal);
+
     /// <inheritdoc/>
     public override string ToString() => Name;
 }

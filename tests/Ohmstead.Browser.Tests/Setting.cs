@@ -2,6 +2,6 @@ using Ohmstead.Browser.Tests;
 using Xunit.Sdk;
 using Xunit.v3;
 
-// One browser, opened once; pages one after another, so that a slow machine does not run into time limits.
+// One browser, opened once; tests one after another, and inside a test a window for each core.
 [assembly: AssemblyFixture(typeof(ReportFixture))]
 [assembly: Parallelization(Mode = ParallelMode.None)]

@@ -92,6 +92,13 @@ internal sealed class StaticServer : IAsyncDisposable
     {
         using var response = context.Response;
         var path = context.Request.Url!.AbsolutePath;
+        if (path == "/favicon.ico")
+        {
+            // A browser asks the host for it of its own accord, at any moment; whether there is one is not the report's affair.
+            response.StatusCode = 204;
+            return;
+        }
+
         var file = Path.GetFullPath(Path.Combine(folder, Uri.UnescapeDataString(path.StartsWith(Root.AbsolutePath, StringComparison.Ordinal) ? path[Root.AbsolutePath.Length..] : "..")));
         if (!file.StartsWith(folder + Path.DirectorySeparatorChar, StringComparison.Ordinal) || !File.Exists(file))
         {
