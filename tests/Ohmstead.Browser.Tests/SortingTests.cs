@@ -76,51 +76,6 @@ public sealed class SortingTests(ReportFixture report)
         Assert.All(groups, scope => Assert.Equal("rowgroup", scope));
     }
 
-    // The table of the index, with the rows of ten thousand boards in it. The result is asserted; how long it took is told with -showLiveOutput.
-    [Fact]
-    public async Task Ten_thousand_rows_are_sorted_as_numbers()
-    {
-        await using var view = await report.ViewAsync(scripts: true);
-        await view.Page.RouteAsync("**/ohmstead.js", route => route.AbortAsync());
-        await view.OpenAsync(report.Index);
-        await view.Page.UnrouteAllAsync();
-        await view.Page.EvaluateAsync("""
-            async () => {
-              const body = document.querySelector("table[aria-label='All boards'] tbody"), row = body.rows[0];
-              body.replaceChildren(...Array.from({ length: 10000 }, (_, place) => {
-                const copy = row.cloneNode(true);
-                copy.removeAttribute("id");
-                copy.cells[3].textContent = (place * 7919) % 10000;
-                return copy;
-              }));
-              const script = document.createElement("script");
-              script.src = "ohmstead.js";
-              const loaded = new Promise(done => script.addEventListener("load", done));
-              document.head.append(script);
-              await loaded;
-            }
-            """);
-        var took = await view.Page.EvaluateAsync<double[]>("""
-            async () => {
-              const times = [], heads = [...document.querySelectorAll("table[aria-label='All boards'] th button")];
-              for (const head of [heads[1], heads[0], heads[3]]) {
-                // The layout of what came before is not counted, that of what comes is.
-                document.body.offsetHeight;
-                const start = performance.now();
-                const done = new Promise(then => addEventListener("hashchange", then, { once: true }));
-                head.click();
-                await done;
-                document.body.offsetHeight;
-                times.push(performance.now() - start);
-              }
-              return times;
-            }
-            """);
-        TestContext.Current.TestOutputHelper?.WriteLine("10,000 rows by state, by name, by number, each sorted and laid out, in ms: " + string.Join(", ", took.Select(time => time.ToString("0", System.Globalization.CultureInfo.InvariantCulture))));
-        await Assertions.Expect(Boards(view).Locator("th", new() { HasText = "Inside" })).ToHaveAttributeAsync("aria-sort", "ascending");
-        Assert.Equal(Enumerable.Range(0, 10_000), await ColumnAsync(view, 3));
-    }
-
     private static ILocator Boards(View view) => view.Page.Locator("table[aria-label='All boards']");
 
     private static Task<string[]> ShownAsync(View view) => Boards(view).Locator("tbody tr:not([hidden])").EvaluateAllAsync<string[]>(Numbers);

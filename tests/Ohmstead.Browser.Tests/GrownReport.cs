@@ -1,0 +1,56 @@
+namespace Ohmstead.Browser.Tests;
+
+/// <summary>The report of the demo collection grown sevenfold, so that its boards need two pages: the records again under other numbers.</summary>
+public sealed class GrownReport : IAsyncLifetime
+{
+    private const string Day = "1795564800";
+    private const int Times = 7;
+    private string folder = string.Empty;
+
+    /// <summary>The folder of the report.</summary>
+    public string Folder => Path.Combine(folder, "report");
+
+    /// <summary>All pages, the index first.</summary>
+    public IReadOnlyList<ReportPage> Pages { get; private set; } = [];
+
+    /// <summary>The pages of the table of all boards.</summary>
+    public IReadOnlyList<ReportPage> Boards => [Page("boards.html"), Page("boards~2.html")];
+
+    /// <summary>A page by its name.</summary>
+    public ReportPage Page(string name) => Pages.Single(page => page.Name == name);
+
+    /// <inheritdoc/>
+    public async ValueTask InitializeAsync()
+    {
+        folder = Directory.CreateTempSubdirectory("ohmstead-grown-").FullName;
+        var records = Path.Combine(Repository.Root, "records");
+        foreach (var file in Directory.EnumerateFiles(records, "*", SearchOption.AllDirectories))
+        {
+            var path = Path.GetRelativePath(records, file);
+            Directory.CreateDirectory(Path.Combine(folder, Path.GetDirectoryName(path)!));
+            File.Copy(file, Path.Combine(folder, path));
+            for (var time = 1; path.StartsWith("boards", StringComparison.Ordinal) && time < Times; time++)
+            {
+                var number = Path.GetFileNameWithoutExtension(file);
+                var other = $"{number[..^4]}{time}{number[^3..]}";
+                var text = await File.ReadAllTextAsync(file);
+                await File.WriteAllTextAsync(Path.Combine(folder, "boards", other + ".md"), text.Replace($"board: {number}", $"board: {other}", StringComparison.Ordinal));
+            }
+        }
+
+        var built = await Command.RunAsync("dotnet", [Repository.Program, "report", folder, "--to", Folder], new Dictionary<string, string> { ["SOURCE_DATE_EPOCH"] = Day }, Repository.Root);
+        if (built.ExitCode is not (0 or 1))
+        {
+            throw new InvalidOperationException($"the report could not be built, exit code {built.ExitCode}\n{built.Line}\n{built.Output}");
+        }
+
+        Pages = ReportPage.In(Folder);
+    }
+
+    /// <inheritdoc/>
+    public ValueTask DisposeAsync()
+    {
+        Directory.Delete(folder, recursive: true);
+        return ValueTask.CompletedTask;
+    }
+}
