@@ -31,7 +31,7 @@ public sealed class Tag
     internal static Tag Style { get; } = new("style", isBlock: true);
 
     /// <summary>The title of the page, or of a drawing.</summary>
-    public static Tag Title { get; } = new("title", isBlock: true);
+    public static Tag Title { get; } = new("title");
 
     /// <summary>What is shown.</summary>
     public static Tag Body { get; } = new("body", isBlock: true);
@@ -142,7 +142,7 @@ public sealed class Tag
     public static Tag Details { get; } = new("details", isBlock: true);
 
     /// <summary>The line that opens the details.</summary>
-    public static Tag Summary { get; } = new("summary", isBlock: true);
+    public static Tag Summary { get; } = new("summary");
 
     /// <summary>A link.</summary>
     public static Tag A { get; } = new("a");

@@ -155,7 +155,7 @@ public static class AboutPage
         {
             using var item = html.Open(Tag.Li);
             html.Open(Tag.A).To(LocalLink.ToFile(other.Path)).Text(other.Path);
-            html.Text($": {other.Title}");
+            html.Text($": {other.Title.TrimEnd('.')}");
         }
     }
 

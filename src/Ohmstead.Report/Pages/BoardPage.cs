@@ -1,5 +1,6 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Drifts;
+using Ohmstead.Records.Findings;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
 using Ohmstead.Report.Pictures;
@@ -23,11 +24,12 @@ public static class BoardPage
     /// <param name="buffer">Where to.</param>
     /// <param name="context">What every page knows.</param>
     /// <param name="board">The board.</param>
+    /// <param name="findings">What the checks find in its record, told on the page.</param>
     /// <param name="open">Takes the places that need a part when the drawer is not known yet; null when nothing is told of them later.</param>
-    public static void Write(PageBuffer buffer, ReportContext context, BoardAssessment board, ICollection<OpenPlace>? open = null) =>
-        PageFrame.Write(buffer, context, $"{board.Board.Id.Value} {board.Board.Title.Value}", 1, (context, board, open), static (html, page) => Content(html, page.context, page.board, page.open));
+    public static void Write(PageBuffer buffer, ReportContext context, BoardAssessment board, IReadOnlyList<Finding>? findings = null, ICollection<OpenPlace>? open = null) =>
+        PageFrame.Write(buffer, context, $"{board.Board.Id.Value} {board.Board.Title.Value}", 1, (context, board, findings ?? [], open), static (html, page) => Content(html, page.context, page.board, page.Item3, page.open));
 
-    private static void Content(HtmlWriter html, ReportContext context, BoardAssessment board, ICollection<OpenPlace>? open)
+    private static void Content(HtmlWriter html, ReportContext context, BoardAssessment board, IReadOnlyList<Finding> findings, ICollection<OpenPlace>? open)
     {
         var working = new SharedWorking(context.Workshop.Rule);
         var anchors = new ReadingAnchors(board.Readings);
@@ -35,6 +37,7 @@ public static class BoardPage
         Opening(html, board);
         Cautions.Write(html, board.Hazards);
         Identity(html, board);
+        FindingRows.WriteSection(html, context, findings);
         PartsTable.Write(html, context, board, working, anchors, open);
         Drift[] drifts = [.. BoardDrifts.Of(board)];
         OverTime.Write(html, board, drifts, anchors);

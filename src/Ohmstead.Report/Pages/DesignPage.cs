@@ -26,7 +26,11 @@ public static class DesignPage
         PageFrame.Write(buffer, context, $"{design.Design.Title.Value} ({design.Design.Id.Value})", 1, (context, design), static (html, page) => Content(html, page.context, page.design));
 
     /// <summary>Writes the pages on which its units go on.</summary>
-    public static void WriteRest(IReportFiles files, ReportContext context, DesignUnits design) => OfUnits(design).WritePages(files, context, design.Units, MostUnits);
+    public static void WriteRest(IReportFiles files, ReportContext context, DesignUnits design)
+    {
+        OfUnits(design).WritePages(files, context, design.Units, MostUnits);
+        PlacesCompared.WritePage(files, context, design);
+    }
 
     // No name of a design holds a tilde, so no other design's page can have this name.
     private static LongTable<BoardSummary> OfUnits(DesignUnits design) =>
@@ -45,6 +49,7 @@ public static class DesignPage
         Units(html, design);
         Cautions.Write(html, design);
         Parts(html, design);
+        PlacesCompared.Write(html, design);
         Points(html, design.Design.Points);
         Faults(html, design.Design);
         if (!string.IsNullOrWhiteSpace(design.Design.Body))

@@ -8,6 +8,9 @@ namespace Ohmstead.Report.Pages;
 /// <param name="Units">The boards of this design, in order of number.</param>
 public sealed record DesignUnits(DesignFile Design, IReadOnlyList<BoardSummary> Units)
 {
+    /// <summary>Units whose places are set side by side, in order of number.</summary>
+    public IReadOnlyList<UnitPlaces> Compared { get; init; } = [];
+
     /// <summary>All designs of a workshop with their units, in order of name.</summary>
     public static IReadOnlyList<DesignUnits> Of(IEnumerable<DesignFile> designs, IReadOnlyList<BoardSummary> boards)
     {

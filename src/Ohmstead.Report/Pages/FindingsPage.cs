@@ -12,8 +12,7 @@ public static class FindingsPage
 {
     private const int MostRows = 100;
     private const int MostCautions = 60;
-    private static readonly Column[] Columns = [new("Line", IsShort: true), "Weight", "Finding", "What next", new("Check", IsShort: true)];
-    private static readonly Column[] AllColumns = ["Record", .. Columns[1..]];
+    private static readonly Column[] AllColumns = ["Record", .. FindingRows.Columns[1..]];
     private static readonly Column[] CautionColumns = ["Board", "What can hurt"];
 
     /// <summary>The file, from the root of the report.</summary>
@@ -45,10 +44,10 @@ public static class FindingsPage
                 html.Text(string.Create(CultureInfo.InvariantCulture, $":{finding.Place.Line}:{finding.Place.Column}"));
             }
 
-            Cells(html, table, context, finding);
+            FindingRows.Cells(html, table, context, finding, 0);
         });
 
-    private static LongTable<BoardSummary> OfHazards { get; } = new("cautions", "Cautions", "boards with a hazard that must go first", CautionColumns, 150, board => board.Id.Value, HazardRow);
+    private static LongTable<BoardSummary> OfHazards { get; } = new("cautions", "Cautions", "what must be made safe stands first", CautionColumns, 150, board => board.Id.Value, HazardRow);
 
     private static BoardSummary[] Hurting(IReadOnlyList<BoardSummary> boards) =>
         [.. boards.Where(board => board.Hazards.Count > 0).OrderByDescending(board => board.Hazards.Any(hazard => hazard.MustGo)).ThenBy(board => board.Id.Value, StringComparer.Ordinal)];
@@ -83,20 +82,20 @@ public static class FindingsPage
         }
 
         using var entry = Entry.Open(html, "findings", "Findings", "what the records say that does not add up");
-        using (var table = Ledger.Open(html, "Findings", Columns))
+        using (var table = Ledger.Open(html, "Findings", FindingRows.Columns))
         {
             foreach (var file in findings.Take(MostRows).GroupBy(finding => finding.Place.Path, StringComparer.Ordinal))
             {
                 using var body = html.Open(Tag.TBody);
                 using (html.Open(Tag.Tr))
                 {
-                    using var head = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, Columns.Length);
+                    using var head = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, FindingRows.Columns.Length);
                     File(html, context, file.Key);
                 }
 
                 foreach (var finding in file)
                 {
-                    Row(html, table, context, finding);
+                    FindingRows.Write(html, table, context, finding, 0);
                 }
             }
         }
@@ -119,47 +118,6 @@ public static class FindingsPage
         else
         {
             html.Text(path);
-        }
-    }
-
-    private static void Row(HtmlWriter html, Ledger table, ReportContext context, Finding finding)
-    {
-        using var row = html.Open(Tag.Tr);
-        table.Head().Text(string.Create(CultureInfo.InvariantCulture, $"{finding.Place.Line}:{finding.Place.Column}"));
-        Cells(html, table, context, finding);
-    }
-
-    private static void Cells(HtmlWriter html, Ledger table, ReportContext context, Finding finding)
-    {
-        using (table.Cell(1))
-        {
-            var (words, tone) = finding.Severity switch
-            {
-                Severity.Error => ("error", ClassName.Bad),
-                Severity.Warning => ("warning", ClassName.Open),
-                _ => ("note", ClassName.Quiet),
-            };
-            html.Open(Tag.Span).With(ClassName.Told, tone).Text(words);
-        }
-
-        using (table.Cell(2))
-        {
-            html.Text(finding.Message);
-            foreach (var related in finding.Related)
-            {
-                html.Open(Tag.P, ClassName.Fine).Text($"{related.Place}: {related.Note}");
-            }
-        }
-
-        table.Cell(3).Text(finding.NextStep ?? string.Empty);
-        using var check = table.Cell(4);
-        if (context.Checks.Contains(finding.Check))
-        {
-            html.Open(Tag.A).To(LocalLink.ToFile(CheckPage.PathOf(finding.Check))).Text(finding.Check);
-        }
-        else
-        {
-            html.Text(finding.Check);
         }
     }
 

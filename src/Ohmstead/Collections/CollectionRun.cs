@@ -24,8 +24,8 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
 
     /// <summary>Runs.</summary>
     /// <param name="progress">Told the number of boards done, from any worker.</param>
-    /// <param name="pageFor">Makes what else is wanted of each board (its page), for each worker anew; or null.</param>
-    public RunResult Run(Action<int>? progress = null, Func<Workshop, Action<BoardAssessment>>? pageFor = null)
+    /// <param name="pageFor">Makes what else is wanted of each board and the findings in its record (its page), for each worker anew; or null.</param>
+    public RunResult Run(Action<int>? progress = null, Func<Workshop, Action<BoardAssessment, IReadOnlyList<Finding>>>? pageFor = null)
     {
         var findings = new List<Finding>();
         var first = NodeReaders.ForWorker(0);
@@ -90,7 +90,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         return new(workshop, summaries, findings, boards.Count + folder.Designs.Count + SharedFiles.Count(name => folder.Named(name) is not null));
     }
 
-    private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, Assessor assessor, Workshop workshop, FolderPictures pictures, Action<BoardAssessment>? page)
+    private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, Assessor assessor, Workshop workshop, FolderPictures pictures, Action<BoardAssessment, IReadOnlyList<Finding>>? page)
     {
         var text = reader.Read(path, FileForm.Markdown);
         var read = FileBinding.Board(path, text);
@@ -115,7 +115,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
             }
         }
 
-        page?.Invoke(assessment);
+        page?.Invoke(assessment, found ?? findings);
         return new(BoardSummary.Of(assessment, options.ForStatistics), found ?? findings);
     }
 

@@ -38,7 +38,7 @@ internal sealed class FitCommand(Terminal terminal)
 
             // The whole collection is read: what is left of a lot is what no board has taken.
             var result = new CollectionRun(CollectionFolder.Open(parsed.GetValue(shared.Folder)!), options)
-                .Run(null, _ => assessment => found = assessment.Board.Id.Value == wanted ? assessment : found);
+                .Run(null, _ => (assessment, _) => found = assessment.Board.Id.Value == wanted ? assessment : found);
             if (found is null)
             {
                 return Unknown($"there is no board '{wanted}'", Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value)));

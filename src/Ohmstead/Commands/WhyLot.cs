@@ -23,7 +23,7 @@ internal sealed class WhyLot(Action<string> line, Action<IReadOnlyList<Verdict>>
 
         // One worker: what the boards say is gathered in one list.
         var fittings = new List<LotFitting>();
-        var result = new CollectionRun(files, options with { Workers = 1 }).Run(null, _ => board => fittings.AddRange(LotFitting.Of(board, name)));
+        var result = new CollectionRun(files, options with { Workers = 1 }).Run(null, _ => (board, _) => fittings.AddRange(LotFitting.Of(board, name)));
         Tell(LotStory.Of(result.Workshop, result.Workshop.Lots[name], fittings, options.Today), result.Workshop.StockFile!.Path, options.Today);
         return true;
     }

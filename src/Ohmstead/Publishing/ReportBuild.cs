@@ -42,16 +42,19 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         var unfinished = new ConcurrentBag<Unfinished>();
         using var data = new DataFiles(target, files.Boards);
         var changes = new LatestChanges(AtomFeed.Most);
+        var compared = new ComparedUnits();
+        var checks = ExplainCommand.Pages().Keys.ToHashSet(StringComparer.Ordinal);
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {
-            result = new CollectionRun(files, options).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Pictures = pictures, Beside = Beside.Files }));
+            result = new CollectionRun(files, options).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Checks = checks, Pictures = pictures, Beside = Beside.Files }));
         }
 
         // What showed only when a picture was opened belongs to the findings like the rest.
         result = result with { Findings = [.. result.Findings.Concat(unreadable).Order(FindingOrder.Instance)] };
         var context = new ReportContext(result.Workshop, numbers, options.Today, version)
         {
+            Checks = checks,
             Buying = BuyingList.Of(result.Workshop, result.Boards, options.Today),
             Ahead = YearAhead.Of(result.Workshop, result.Boards, options.Today, options.Today.AddYears(1)),
             Commit = commit,
@@ -64,7 +67,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
             options.Workers,
             [
                 buffer => data.Finish(result, options.Today, buffer),
-                .. WidePages.Of(target, context, result, Site.Of(site, result.Workshop.Collection.Name), changes),
+                .. WidePages.Of(target, context, result, Site.Of(site, result.Workshop.Collection.Name), changes, compared),
                 .. unfinished.Select(page => new Action<PageBuffer>(buffer =>
                 {
                     using var kept = new PageBuffer();
@@ -76,10 +79,10 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         target.Finish();
         return new(result, pictures.Sized);
 
-        Action<BoardAssessment> Pages(ReportContext context)
+        Action<BoardAssessment, IReadOnlyList<Finding>> Pages(ReportContext context)
         {
             var buffer = new PageBuffer();
-            return board =>
+            return (board, findings) =>
             {
                 // A number that two files claim is an error; its page is that of the file named after it, whichever is read first.
                 if (Path.GetFileNameWithoutExtension(board.Board.Path) != board.Board.Id.Value && numbers.Contains(board.Board.Id.Value))
@@ -89,8 +92,9 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
 
                 data.Add(board, buffer);
                 changes.Add(board);
+                compared.Add(board);
                 var open = new List<OpenPlace>();
-                BoardPage.Write(buffer, context, board, open);
+                BoardPage.Write(buffer, context, board, findings, open);
                 var path = BoardPage.PathOf(board.Board.Id.Value);
                 if (open.Count == 0)
                 {

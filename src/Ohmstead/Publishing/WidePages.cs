@@ -16,14 +16,14 @@ internal static class WidePages
 {
     /// <summary>The jobs.</summary>
     /// <param name="target">Where to.</param>
-    /// <param name="known">What every page knows.</param>
+    /// <param name="context">What every page knows.</param>
     /// <param name="result">The run.</param>
     /// <param name="site">Where the pages will be found.</param>
     /// <param name="changes">What changed last.</param>
-    public static IEnumerable<Action<PageBuffer>> Of(ReportFolder target, ReportContext known, RunResult result, Site site, LatestChanges changes)
+    /// <param name="compared">The units that are set side by side.</param>
+    public static IEnumerable<Action<PageBuffer>> Of(ReportFolder target, ReportContext context, RunResult result, Site site, LatestChanges changes, ComparedUnits compared)
     {
         var checks = Checks();
-        var context = known with { Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal) };
         var collection = result.Workshop.Collection;
         var until = context.Today.AddYears(1);
 
@@ -46,8 +46,9 @@ internal static class WidePages
         yield return Page(AheadPage.PathName, buffer => AheadPage.Write(buffer, context, context.Ahead ?? [], until));
         yield return Page(InstrumentsPage.PathName, buffer => InstrumentsPage.Write(buffer, context, result.Boards));
         yield return Page(FindingsPage.PathName, buffer => FindingsPage.Write(buffer, context, result.Findings, result.Boards));
-        foreach (var design in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
+        foreach (var units in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
         {
+            var design = units with { Compared = compared.Of(units.Design.Id.Value) };
             yield return Page(DesignPage.PathOf(design.Design.Id.Value), buffer => DesignPage.Write(buffer, context, design));
             yield return _ => DesignPage.WriteRest(target, context, design);
         }

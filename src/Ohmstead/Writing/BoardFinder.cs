@@ -48,7 +48,7 @@ internal static class BoardFinder
     private static (BoardAssessment? Found, RunResult Result) In(CollectionFolder files, string number, RunOptions options)
     {
         BoardAssessment? found = null;
-        var result = new CollectionRun(files, options).Run(null, _ => assessment => found = assessment.Board.Id.Value == number ? assessment : found);
+        var result = new CollectionRun(files, options).Run(null, _ => (assessment, _) => found = assessment.Board.Id.Value == number ? assessment : found);
         return (found, result);
     }
 }

@@ -66,6 +66,15 @@ public sealed class CollectionWidePagesTests(DemoPages demo) : IClassFixture<Dem
     }
 
     [Fact]
+    public void A_finding_stands_on_the_page_of_its_board_too()
+    {
+        var row = Assert.Single(demo.Pages["boards/SP-0011.html"].QuerySelectorAll("table[aria-label=Findings] tbody tr"));
+        Assert.Contains("bridge-2 was used on 2026-05-16", row.TextContent, StringComparison.Ordinal);
+        Assert.Equal("../checks/calibration-expired.html", row.QuerySelector("td[data-column=Check] a")!.GetAttribute("href"));
+        Assert.Null(demo.Pages["boards/SP-0004.html"].QuerySelector("#section-findings"));
+    }
+
+    [Fact]
     public void The_findings_lead_to_the_boards_they_are_about() => Assert.NotNull(demo.Pages["findings.html"].QuerySelector("th[scope=rowgroup] a[href='boards/SP-0011.html']"));
 
     [Fact]

@@ -62,11 +62,12 @@ public sealed class DemoPages : IDisposable
         pages[AheadPage.PathName] = Page(() => AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until));
         foreach (var board in boards)
         {
-            pages[BoardPage.PathOf(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board));
+            pages[BoardPage.PathOf(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board, [.. findings.Where(finding => finding.Place.Path == board.Board.Path)]));
         }
 
-        foreach (var design in DesignUnits.Of(workshop.Designs.Values, summaries))
+        foreach (var units in DesignUnits.Of(workshop.Designs.Values, summaries))
         {
+            var design = units with { Compared = [.. boards.Where(board => board.Design?.Id.Value == units.Design.Id.Value).Select(UnitPlaces.Of)] };
             pages[DesignPage.PathOf(design.Design.Id.Value)] = Page(() => DesignPage.Write(buffer, context, design));
         }
 

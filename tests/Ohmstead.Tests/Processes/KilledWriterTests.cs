@@ -154,8 +154,16 @@ public sealed class KilledWriterTests
             char state;
             do
             {
-                var status = await File.ReadAllTextAsync($"/proc/{process.Id}/stat", TestContext.Current.CancellationToken);
-                state = status[status.LastIndexOf(')') + 2];
+                try
+                {
+                    var status = await File.ReadAllTextAsync($"/proc/{process.Id}/stat", TestContext.Current.CancellationToken);
+                    state = status[status.LastIndexOf(')') + 2];
+                }
+                catch (IOException)
+                {
+                    // It ended, and was taken note of, between the signal and this look.
+                    return false;
+                }
             }
             while (state is not ('T' or 'Z' or 'X'));
             return state == 'T';
