@@ -9,7 +9,7 @@ internal static class Beside
     public static IReadOnlyList<Alternate> Files { get; } =
     [
         new(AtomFeed.PathName, "application/atom+xml", "What changed at the bench", IsOnEveryPage: true),
-        new(DataFiles.JsonName, "application/json", "Everything, for programs; each board in a file of its own", IsOnEveryPage: true),
+        new(DataFiles.JsonName, "application/json", "Everything, for programs", IsOnEveryPage: true),
         .. DataShapes.All.Select(table => new Alternate(DataFiles.CsvName(table.Name), "text/csv", table.Row.Description)),
     ];
 }
