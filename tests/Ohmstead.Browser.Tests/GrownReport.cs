@@ -3,7 +3,6 @@ namespace Ohmstead.Browser.Tests;
 /// <summary>The report of the demo collection grown sevenfold, so that its boards need two pages: the records again under other numbers.</summary>
 public sealed class GrownReport : IAsyncLifetime
 {
-    private const string Day = "1795564800";
     private const int Times = 7;
     private string folder = string.Empty;
 
@@ -38,13 +37,7 @@ public sealed class GrownReport : IAsyncLifetime
             }
         }
 
-        var built = await Command.RunAsync("dotnet", [Repository.Program, "report", folder, "--to", Folder], new Dictionary<string, string> { ["SOURCE_DATE_EPOCH"] = Day }, Repository.Root);
-        if (built.ExitCode is not (0 or 1))
-        {
-            throw new InvalidOperationException($"the report could not be built, exit code {built.ExitCode}\n{built.Line}\n{built.Output}");
-        }
-
-        Pages = ReportPage.In(Folder);
+        Pages = await ReportPage.BuildAsync(folder, Folder);
     }
 
     /// <inheritdoc/>

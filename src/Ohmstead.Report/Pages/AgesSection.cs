@@ -11,6 +11,7 @@ internal static class AgesSection
 {
     private const int MostFamilies = 15;
     private const int FamiliesAPage = 50;
+    private const string PagesPath = "ages";
     private static readonly Column[] Columns = ["Failed", new("Share", IsNumber: true, IsPlain: true), new("Together", IsNumber: true, IsPlain: true)];
 
     /// <summary>Writes the section.</summary>
@@ -28,7 +29,7 @@ internal static class AgesSection
         {
             using var line = html.Open(Tag.P);
             html.Text(string.Create(CultureInfo.InvariantCulture, $"The first {MostFamilies} of {told.Length}: "));
-            html.Open(Tag.A).To(LocalLink.ToFile(PathOf(0))).Text("the ages of the others");
+            html.Open(Tag.A).To(LocalLink.ToFile(TablePages.PathOf(PagesPath, 0))).Text("the ages of the others");
         }
 
         html.Open(Tag.P).Text(FamilyAges.Rest(families.Count, told.Length));
@@ -43,11 +44,9 @@ internal static class AgesSection
         for (var page = 0; page < pages.Length; page++)
         {
             PageFrame.Write(buffer, context, "Ages at failure", 0, (pages, page), static (html, told) => Content(html, told.pages, told.page));
-            files.Put(PathOf(page), buffer.Written);
+            files.Put(TablePages.PathOf(PagesPath, page), buffer.Written);
         }
     }
-
-    private static string PathOf(int page) => page == 0 ? "ages.html" : string.Create(CultureInfo.InvariantCulture, $"ages-{page + 1}.html");
 
     private static void Content(HtmlWriter html, FamilyStatistics[][] pages, int here)
     {
@@ -60,25 +59,7 @@ internal static class AgesSection
             html.Open(Tag.A).To(LocalLink.ToFile(FamiliesPage.PathName)).Text("Families, and the ages told first");
         }
 
-        if (pages.Length > 1)
-        {
-            using var nav = html.Open(Tag.Nav, ClassName.Pages).With(TextAttribute.AriaLabel, "Pages of Ages at failure");
-            html.Text("From ");
-            for (var page = 0; page < pages.Length; page++)
-            {
-                html.Text(page == 0 ? string.Empty : " ");
-                var label = pages[page][0].Name.Text;
-                if (page == here)
-                {
-                    html.Open(Tag.B).Text(label);
-                }
-                else
-                {
-                    html.Open(Tag.A).To(LocalLink.ToFile(PathOf(page))).Text(label);
-                }
-            }
-        }
-
+        TablePages.Links(html, PagesPath, "Pages of Ages at failure", [.. pages.Select(page => page[0].Name.Text)], here);
         using var entry = Entry.Open(html, "ages", "Families, continued");
         foreach (var family in pages[here])
         {

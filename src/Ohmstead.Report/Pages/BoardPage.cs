@@ -27,7 +27,7 @@ public static class BoardPage
     /// <param name="findings">What the checks find in its record, told on the page.</param>
     /// <param name="open">Takes the places that need a part when the drawer is not known yet; null when nothing is told of them later.</param>
     public static void Write(PageBuffer buffer, ReportContext context, BoardAssessment board, IReadOnlyList<Finding>? findings = null, ICollection<OpenPlace>? open = null) =>
-        PageFrame.Write(buffer, context, $"{board.Board.Id.Value} {board.Board.Title.Value}", 1, (context, board, findings ?? [], open), static (html, page) => Content(html, page.context, page.board, page.Item3, page.open));
+        PageFrame.Write(buffer, context, $"{board.Board.Id.Value} {board.Board.Title.Value}", 1, (context, board, findings: findings ?? [], open), static (html, page) => Content(html, page.context, page.board, page.findings, page.open));
 
     private static void Content(HtmlWriter html, ReportContext context, BoardAssessment board, IReadOnlyList<Finding> findings, ICollection<OpenPlace>? open)
     {

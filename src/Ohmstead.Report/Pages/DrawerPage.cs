@@ -45,8 +45,7 @@ public static class DrawerPage
         }
 
         var places = InOrder(workshop).Index().ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index, StringComparer.Ordinal);
-        var path = new LongTable<LotStory>(LotsPath, string.Empty, string.Empty, Columns, LotsAPage, _ => string.Empty, (_, _, _) => { });
-        return lot => places.TryGetValue(lot, out var place) ? LocalLink.ToFile(path.PathOfRow(place), 0, ElementId.Of(IdPrefix.Lot, lot)) : null;
+        return lot => places.TryGetValue(lot, out var place) ? LocalLink.ToFile(TablePages.PathOf(LotsPath, place / LotsAPage), 0, ElementId.Of(IdPrefix.Lot, lot)) : null;
     }
 
     private const string LotsPath = "lots";

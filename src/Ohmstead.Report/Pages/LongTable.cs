@@ -108,8 +108,7 @@ internal sealed record LongTable<T>(string Path, string Heading, string Remark, 
 
     private int PageCount(int rows) => (rows + RowsAPage - 1) / RowsAPage;
 
-    // A tilde is in no name of a record, so a page can be mistaken for that of nothing else.
-    private string PathOf(int page) => page == 0 ? Path + ".html" : string.Create(CultureInfo.InvariantCulture, $"{Path}~{page + 1}.html");
+    private string PathOf(int page) => TablePages.PathOf(Path, page);
 
     private void Content(HtmlWriter html, string[] labels, int page, int count, ReadOnlySpan<byte> rows)
     {
@@ -121,39 +120,15 @@ internal sealed record LongTable<T>(string Path, string Heading, string Remark, 
             html.Open(Tag.P, ClassName.Lead).Text(string.Create(CultureInfo.InvariantCulture, $"{count} in all{(labels.Length == 1 ? string.Empty : $", on {labels.Length} pages")}; {Remark}."));
         }
 
-        Others(html, labels, page, "above");
+        TablePages.Links(html, Path, $"Pages of {Heading}, above", labels, page);
         using (Ledger.Open(html, Heading, Columns, rows: Path[(Path.LastIndexOf('/') + 1)..] + Suffix))
         {
             using var body = html.Open(Tag.TBody);
             html.Unescaped(rows);
         }
 
-        Others(html, labels, page, "below");
+        TablePages.Links(html, Path, $"Pages of {Heading}, below", labels, page);
         Below?.Invoke(html);
-    }
-
-    // A page is named by its first row: that is where somebody who looks for a name or a date would open it.
-    private void Others(HtmlWriter html, string[] labels, int here, string where)
-    {
-        if (labels.Length == 1)
-        {
-            return;
-        }
-
-        using var nav = html.Open(Tag.Nav, ClassName.Pages).With(TextAttribute.AriaLabel, $"Pages of {Heading}, {where}");
-        html.Text("From ");
-        for (var page = 0; page < labels.Length; page++)
-        {
-            html.Text(page == 0 ? string.Empty : " ");
-            if (page == here)
-            {
-                html.Open(Tag.B).Text(labels[page]);
-            }
-            else
-            {
-                html.Open(Tag.A).To(LocalLink.ToFile(PathOf(page), LevelsUp)).Text(labels[page]);
-            }
-        }
     }
 
     // Each row as a string of the list.
