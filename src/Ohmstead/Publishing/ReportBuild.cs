@@ -25,8 +25,8 @@ internal sealed record BuiltReport(RunResult Result, int PicturesSized);
 /// <param name="site">The address at which the pages will be found, for the links of the feed; or null.</param>
 internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, ReportFolder target, RunOptions options, string? commit, Uri? site = null)
 {
-    // A page that waits for the drawer, by the name under which the folder keeps it.
-    private readonly record struct Unfinished(string Path, int Kept, IReadOnlyList<OpenPlace> Places);
+    // A page that waits for the drawer.
+    private readonly record struct Unfinished(string Path, HeldPage Kept, IReadOnlyList<OpenPlace> Places);
 
     /// <summary>How much work the pictures were, in words.</summary>
     public static string Sized(BuiltReport built) => FormattableString.Invariant($"{built.PicturesSized} {(built.PicturesSized == 1 ? "picture" : "pictures")} sized");

@@ -1,7 +1,5 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
-using System.Globalization;
-using Microsoft.Win32.SafeHandles;
 using Ohmstead.Output;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
@@ -18,8 +16,11 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
     /// <summary>Where new files wait.</summary>
     private const string WaitingName = ".ohmstead-new";
 
+    /// <summary>What a run holds as long as it writes, among the new files.</summary>
+    private const string LockName = "lock";
+
     /// <summary>Where pages wait that are not finished yet.</summary>
-    private const string HeldName = ".held";
+    private const string HeldName = "held";
 
     private static readonly string[] Records = ["boards", "designs", "photos"];
 
@@ -28,15 +29,16 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
     private readonly ReaderWriterLockSlim gate = new();
     private readonly FileStream ours;
     private readonly string waiting;
+    private readonly HeldPages held;
     private readonly FrozenSet<string> before;
     private readonly bool isNew;
     private volatile bool isClosed;
-    private int lastKept;
 
     private ReportFolder(string root, FrozenSet<string> before, bool isNew, FileStream ours)
     {
         Root = root;
         waiting = Path.Combine(root, WaitingName);
+        held = new(Path.Combine(waiting, HeldName));
         this.before = before;
         this.isNew = isNew;
         this.ours = ours;
@@ -61,7 +63,19 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         var wasThere = Directory.Exists(root);
         var below = Path.Combine(root, WaitingName);
         Directory.CreateDirectory(below);
-        return new(root, FilesOf(root).ToFrozenSet(StringComparer.Ordinal), !wasThere, Take(Path.Combine(below, "lock"), root));
+        var ours = Take(Path.Combine(below, LockName), root);
+        // What a run that was killed left waiting is no page of this one.
+        foreach (var left in Directory.EnumerateDirectories(below))
+        {
+            Directory.Delete(left, recursive: true);
+        }
+
+        foreach (var left in Directory.EnumerateFiles(below).Where(file => Path.GetFileName(file) != LockName))
+        {
+            File.Delete(left);
+        }
+
+        return new(root, FilesOf(root).ToFrozenSet(StringComparer.Ordinal), !wasThere, ours);
     }
 
     /// <summary>Why pages must not be written into a folder, or null: it must be empty, new or ours, and must not be or hold the collection.</summary>
@@ -112,43 +126,32 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         }
     }
 
-    /// <summary>Keeps bytes on the disk until <see cref="TakeKept"/> asks for them: memory does not grow with what is not finished yet.</summary>
-    /// <returns>The name to ask by.</returns>
-    public int Keep(ReadOnlySpan<byte> bytes)
+    /// <summary>Keeps bytes on the disk until <see cref="TakeKept"/> asks for them.</summary>
+    /// <returns>What to ask by.</returns>
+    public HeldPage Keep(ReadOnlySpan<byte> bytes)
     {
-        var name = Interlocked.Increment(ref lastKept);
         gate.EnterReadLock();
         try
         {
-            if (!isClosed)
-            {
-                Write(Held(name), bytes);
-            }
+            return isClosed ? default : held.Keep(bytes);
         }
         finally
         {
             gate.ExitReadLock();
         }
-
-        return name;
     }
 
     /// <summary>Gives back what was kept; nothing once the run has ended.</summary>
-    /// <param name="name">Its name, from <see cref="Keep"/>.</param>
+    /// <param name="page">What <see cref="Keep"/> gave.</param>
     /// <param name="into">Where to.</param>
-    public void TakeKept(int name, PageBuffer into)
+    public void TakeKept(HeldPage page, PageBuffer into)
     {
         gate.EnterReadLock();
         try
         {
             if (!isClosed)
             {
-                using (var file = File.OpenHandle(Held(name)))
-                {
-                    Read(file, (int)RandomAccess.GetLength(file), into);
-                }
-
-                File.Delete(Held(name));
+                held.Take(page, into);
             }
         }
         finally
@@ -172,22 +175,21 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         }
     }
 
-    private string Held(int name) => Path.Combine(waiting, HeldName, name.ToString(CultureInfo.InvariantCulture));
-
-    // A folder is made once, and asked for by each of its ten thousand files.
+    // A folder is made once, and asked for by each of its ten thousand files. No lock is taken on a file that nobody else can know, and none is cut
+    // to nought: a file system that minds power cuts would then write its bytes to the disk before going on.
     private void Write(string full, ReadOnlySpan<byte> bytes)
     {
         var folder = Path.GetDirectoryName(full)!;
         made.GetOrAdd(folder, static folder => Directory.CreateDirectory(folder).Exists);
 
-        using var file = File.OpenHandle(full, FileMode.Create, FileAccess.Write, FileShare.None);
-        RandomAccess.Write(file, bytes, 0);
+        using var file = File.OpenHandle(full, FileMode.CreateNew, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);
+        FileBytes.Write(file, bytes, 0);
     }
 
     private static FileStream Waiting(string full)
     {
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
-        return new FileStream(full, FileMode.Create, FileAccess.ReadWrite, FileShare.Delete, 1 << 16);
+        return new FileStream(full, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete, 1 << 16);
     }
 
     /// <summary>Puts a file by that was started here, and closes it.</summary>
@@ -307,16 +309,8 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         // Room of its own for each of ten thousand pages would be garbage of the slow kind.
         using var there = new PageBuffer(Math.Max(bytes.Length, 1));
         using var file = File.OpenHandle(full);
-        Read(file, bytes.Length, there);
+        FileBytes.Read(file, 0, bytes.Length, there);
         return bytes.SequenceEqual(there.Written);
-    }
-
-    private static void Read(SafeFileHandle file, int length, PageBuffer into)
-    {
-        for (int at = 0, read; at < length && (read = RandomAccess.Read(file, into.GetSpan(length - at)[..(length - at)], at)) > 0; at += read)
-        {
-            into.Advance(read);
-        }
     }
 
     private static bool IsSame(string full, FileStream started)
@@ -348,6 +342,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
     private void Close()
     {
         isClosed = true;
+        held.Dispose();
         ours.Dispose();
         Directory.Delete(waiting, recursive: true);
     }
