@@ -57,6 +57,7 @@ public static class Judge
         LazyText range = new(() => VerdictWords.Range(limit.Interval));
         return new Verdict(outcome, measured, reading, new(() => Sentence(measured, reading, limit, range, outcome, reason)))
         {
+            Reason = reason,
             Limit = limit,
             LimitInWords = range,
             Others = limits.Count == 1 ? [] : [.. limits.Skip(1).Select(other => (other, other.Interval.Contains(value)))],

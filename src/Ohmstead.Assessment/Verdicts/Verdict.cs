@@ -32,6 +32,9 @@ public enum VerdictOutcome
 /// <param name="Why">One sentence that says why, complete alone.</param>
 public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<Quantity> Reading, LazyText Why)
 {
+    /// <summary>What goes beyond reading, limit and outcome: why it is undecided, or proves nothing; null where those three say all.</summary>
+    public LazyText? Reason { get; init; }
+
     /// <summary>The limit that governs, or null when none is known.</summary>
     public Limit? Limit { get; init; }
 

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Ohmstead.Report.Html;
 
 /// <summary>An element that is being written. It ends with <see cref="Dispose"/>, <see cref="Close"/> or <see cref="Text(string)"/>; attributes come before any content.</summary>
@@ -12,6 +14,8 @@ public readonly ref struct Element
         this.writer = writer;
         this.depth = depth;
     }
+
+    internal HtmlWriter Writer => writer;
 
     /// <summary>Gives it a class.</summary>
     public Element With(ClassName name)
@@ -30,7 +34,7 @@ public readonly ref struct Element
     /// <summary>Gives it an id.</summary>
     public Element With(ElementId id)
     {
-        writer.Attribute(depth, AttributeBit.Id, " id=\""u8, id.Value);
+        writer.Attribute(depth, AttributeBit.Id, " id=\""u8, id);
         return this;
     }
 
@@ -81,14 +85,14 @@ public readonly ref struct Element
     /// <summary>Names it by the text of another element.</summary>
     public Element LabelledBy(ElementId id)
     {
-        writer.Attribute(depth, AttributeBit.LabelledBy, " aria-labelledby=\""u8, id.Value);
+        writer.Attribute(depth, AttributeBit.LabelledBy, " aria-labelledby=\""u8, id);
         return this;
     }
 
     /// <summary>Explains it by the text of another element.</summary>
     public Element DescribedBy(ElementId id)
     {
-        writer.Attribute(depth, AttributeBit.DescribedBy, " aria-describedby=\""u8, id.Value);
+        writer.Attribute(depth, AttributeBit.DescribedBy, " aria-describedby=\""u8, id);
         return this;
     }
 
@@ -98,6 +102,19 @@ public readonly ref struct Element
         writer.RequireTag(depth, Tag.A);
         writer.Attribute(depth, AttributeBit.Href, " href=\""u8, link.Encoded);
         return link is ExternalLink ? With(FixedAttribute.Leaving) : this;
+    }
+
+    /// <summary>Leads a link to a place in the same page (<see cref="Tag.A"/> only).</summary>
+    public Element To(ElementId place)
+    {
+        if (!place.IsAscii)
+        {
+            return To(LocalLink.ToFragment(place));
+        }
+
+        writer.RequireTag(depth, Tag.A);
+        writer.Attribute(depth, AttributeBit.Href, " href=\"#"u8, place);
+        return this;
     }
 
     /// <summary>Says which file of the report is the style sheet (<see cref="Tag.Link"/> only).</summary>
@@ -138,6 +155,10 @@ public readonly ref struct Element
         writer.Text(text);
         writer.Close(depth);
     }
+
+    /// <summary>Writes text with words and figures in it as its content and ends it.</summary>
+    /// <param name="text">Written when it is made.</param>
+    public void Text([InterpolatedStringHandlerArgument("")] WovenText text) => writer.Close(depth);
 
     /// <summary>Writes a number as its content and ends it.</summary>
     public void Text(int number)

@@ -6,17 +6,35 @@ namespace Ohmstead.Report.Html;
 /// <summary>The id of an element, for links to it. Made from a name of the record, the same for ever, different for different names.</summary>
 public sealed record ElementId
 {
-    private ElementId(string value) => Value = value;
+    private readonly IdPrefix prefix;
+    private readonly string name;
+
+    private ElementId(IdPrefix prefix, string name) => (this.prefix, this.name) = (prefix, name);
 
     /// <summary>The id: a prefix, then letters, digits, <c>-</c>, <c>.</c> and <c>_</c> only.</summary>
-    public string Value { get; }
+    public string Value => prefix.Name + name;
+
+    /// <summary>Whether it stands in an address as it is.</summary>
+    internal bool IsAscii => Ascii.IsValid(name);
 
     /// <summary>The id of the named thing. A character other than a letter, a digit, a hyphen or a dot is written as <c>_2B_</c> (its code point).</summary>
     /// <param name="prefix">What kind of thing it is.</param>
     /// <param name="name">Its name in the record, such as <c>C12</c> or <c>+15V</c>.</param>
-    public static ElementId Of(IdPrefix prefix, string name)
+    public static ElementId Of(IdPrefix prefix, string name) => new(prefix, name.AsSpan().ContainsAnyExcept(IdPrefix.Plain) ? Encoded(name) : name);
+
+    /// <inheritdoc/>
+    public override string ToString() => Value;
+
+    /// <summary>Writes it: nothing in it needs an escape.</summary>
+    internal void Write(PageBuffer buffer)
     {
-        var id = new StringBuilder(prefix.Name, prefix.Name.Length + name.Length);
+        buffer.Append(prefix.Bytes);
+        buffer.AppendUtf16(name);
+    }
+
+    private static string Encoded(string name)
+    {
+        var id = new StringBuilder(name.Length + 8);
         foreach (var rune in name.EnumerateRunes())
         {
             if (Rune.IsLetterOrDigit(rune) || rune.Value is '-' or '.')
@@ -29,9 +47,6 @@ public sealed record ElementId
             }
         }
 
-        return new ElementId(id.ToString());
+        return id.ToString();
     }
-
-    /// <inheritdoc/>
-    public override string ToString() => Value;
 }

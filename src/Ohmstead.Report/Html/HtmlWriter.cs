@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 
 namespace Ohmstead.Report.Html;
 
@@ -60,6 +61,10 @@ public sealed class HtmlWriter
         BeginContent();
         VisibleText.Write(buffer, text);
     }
+
+    /// <summary>Writes text with words and figures in it, each where it stands.</summary>
+    /// <param name="text">Written when it is made.</param>
+    public void Text([InterpolatedStringHandlerArgument("")] WovenText text) => BeginContent();
 
     /// <summary>Writes a number, with a full stop as decimal sign and no separators.</summary>
     public void Text(int number)
@@ -128,6 +133,13 @@ public sealed class HtmlWriter
     {
         Attribute(element, bit, start);
         VisibleText.Write(buffer, value);
+        buffer.Append("\""u8);
+    }
+
+    internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> start, ElementId id)
+    {
+        Attribute(element, bit, start);
+        id.Write(buffer);
         buffer.Append("\""u8);
     }
 

@@ -1,9 +1,16 @@
+using System.Buffers;
+using System.Text;
+
 namespace Ohmstead.Report.Html;
 
 /// <summary>The first part of every id in a page: what kind of thing it marks. With it, no text of a record can take the name of anything else.</summary>
 public sealed class IdPrefix
 {
-    private IdPrefix(string name) => Name = name;
+    private IdPrefix(string name)
+    {
+        Name = name;
+        Bytes = Encoding.ASCII.GetBytes(name);
+    }
 
     /// <summary>A section of the page.</summary>
     public static IdPrefix Section { get; } = new("section-");
@@ -52,4 +59,9 @@ public sealed class IdPrefix
 
     /// <summary>The text put before.</summary>
     public string Name { get; }
+
+    /// <summary>The characters of most names, which stand in an id as they are.</summary>
+    internal static SearchValues<char> Plain { get; } = SearchValues.Create("0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz-.");
+
+    internal byte[] Bytes { get; }
 }

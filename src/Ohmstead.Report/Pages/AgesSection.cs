@@ -33,7 +33,7 @@ internal static class AgesSection
         }
 
         html.Open(Tag.P).Text(FamilyAges.Rest(families.Count, told.Length));
-        html.Open(Tag.P, ClassName.Fine).Text($"Shares by age: {IntervalCensoredEstimate.Source}. Weibull life: {WeibullFit.Source}. Estimates, not promises.");
+        html.Open(Tag.P, ClassName.Fine).Text($"Shares by age: {IntervalCensoredEstimate.Source.Text}. Weibull life: {WeibullFit.Source.Text}. Estimates, not promises.");
     }
 
     /// <summary>Writes the pages of the families that the section does not tell.</summary>

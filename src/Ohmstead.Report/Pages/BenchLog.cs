@@ -96,16 +96,7 @@ internal static class BenchLog
             }
         }
 
-        table.Cell(1).Text(PageFrame.Joined(
-            reading.State?.Value ?? "as found",
-            reading.Circuit?.Value switch { "in" => "in circuit", "out" => "out of circuit", _ => null },
-            reading.Frequency?.Text,
-            reading.Temperature?.Text,
-            reading.Instrument is { } instrument ? "with " + instrument.Value : null,
-            reading.AtVoltage is { } at ? "at " + at.Text : null,
-            reading.Bias is { } bias ? "under " + bias.Text + " of bias" : null,
-            reading.After is { } after ? "after " + after.Text : null,
-            reading.Method?.Value));
+        How(html, table, reading);
         using var cell = table.Cell(2);
         // A verdict that still stands has its working in the row of its part: once is enough on a page.
         var standing = assessed.Place is { } place && board.Place(place.Ref.Value) is { } history ? history.Standing : [];
@@ -148,6 +139,38 @@ internal static class BenchLog
         {
             html.Open(Tag.P).Text(note.Value);
         }
+    }
+
+    // How it was taken. The ordinary way goes without saying.
+    private static void How(HtmlWriter html, Ledger table, Reading reading)
+    {
+        using var cell = table.Cell(1);
+        var commas = new Commas(html);
+        commas.Next(reading.State?.Value ?? "as found");
+        commas.Next(reading.Circuit?.Value switch { "in" => "in circuit", "out" => "out of circuit", _ => null });
+        commas.Next(reading.Frequency?.Text);
+        commas.Next(reading.Temperature?.Text);
+        if (reading.Instrument is { } instrument)
+        {
+            commas.Next().Text($"with {instrument.Value}");
+        }
+
+        if (reading.AtVoltage is { } at)
+        {
+            commas.Next().Text($"at {at.Text}");
+        }
+
+        if (reading.Bias is { } bias)
+        {
+            commas.Next().Text($"under {bias.Text} of bias");
+        }
+
+        if (reading.After is { } after)
+        {
+            commas.Next().Text($"after {after.Text}");
+        }
+
+        commas.Next(reading.Method?.Value);
     }
 
     private static void Lines(HtmlWriter html, BoardAssessment board, BenchVisit visit)

@@ -113,7 +113,7 @@ public static class BoardPage
     {
         if (board.Place(name) is not null)
         {
-            html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, name))).Text(name);
+            html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, name)).Text(name);
         }
         else
         {

@@ -208,7 +208,7 @@ public static class DesignPage
             {
                 if (fault.At is { } at && design.Parts.Any(part => part.Ref.Value == at.Value))
                 {
-                    html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, at.Value))).Text(at.Value);
+                    html.Open(Tag.A, ClassName.Reference).To(ElementId.Of(IdPrefix.Part, at.Value)).Text(at.Value);
                 }
                 else
                 {

@@ -86,7 +86,7 @@ public static class FamiliesPage
                 html.Open(Tag.Summary).Text(FamilyWords.Share(family));
                 using var list = html.Open(Tag.Ul);
                 html.Open(Tag.Li).Text($"95 % interval{(share.IsUpperLimit ? ", one-sided" : string.Empty)}: {share.Arithmetic}");
-                html.Open(Tag.Li).Text($"Source: {share.Source}");
+                html.Open(Tag.Li).Text($"Source: {share.Source.Text}");
             }
             else
             {

@@ -59,7 +59,7 @@ internal static class FindingRows
             html.Text(finding.Message);
             foreach (var related in finding.Related)
             {
-                html.Open(Tag.P, ClassName.Fine).Text($"{related.Place}: {related.Note}");
+                html.Open(Tag.P, ClassName.Fine).Text($"{related.Place.ToString()}: {related.Note}");
             }
         }
 

@@ -56,7 +56,7 @@ internal static class OverTime
         using var figure = html.Open(Tag.Figure);
         using (html.Open(Tag.FigCaption))
         {
-            html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, series.Reference))).Text(series.Reference);
+            html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, series.Reference)).Text(series.Reference);
             html.Text($" {VerdictWords.Of(series.Measured)}{(series.Readings[^1].Verdict.LimitInWords is { } limits ? $", limits {VerdictCell.InShort(limits)}" : string.Empty)}");
         }
 
@@ -71,7 +71,7 @@ internal static class OverTime
             {
                 if (anchors.Of(reading.Verdict) is { } anchor)
                 {
-                    html.Open(Tag.A).To(LocalLink.ToFragment(anchor)).Text(reading.Verdict.Reading.Text);
+                    html.Open(Tag.A).To(anchor).Text(reading.Verdict.Reading.Text);
                 }
                 else
                 {

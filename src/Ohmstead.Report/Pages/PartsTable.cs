@@ -99,7 +99,7 @@ internal static class PartsTable
             var words = $"{VerdictWords.Of(measured)} {verdict.Reading.Text} {VerdictWords.Of(verdict.Outcome)}";
             if (anchors.Of(verdict) is { } anchor)
             {
-                html.Open(Tag.A).To(LocalLink.ToFragment(anchor)).Text(words);
+                html.Open(Tag.A).To(anchor).Text(words);
             }
             else
             {

@@ -12,7 +12,7 @@ internal sealed class SharedWorking(DecisionRule rule)
 {
     private const string Probability = "JCGM 106:2012, clause 7 (from memory)";
 
-    private readonly Dictionary<(string Origin, string Arithmetic, string Source), (string Where, LocalLink Link)> told = [];
+    private readonly Dictionary<(string Origin, string Arithmetic, string Source), ToldAt> told = [];
 
     /// <summary>The sources of the page.</summary>
     public SourceList Sources { get; } = new();
@@ -29,7 +29,7 @@ internal sealed class SharedWorking(DecisionRule rule)
         if (told.TryGetValue(key, out var known))
         {
             html.Text(", worked out at ");
-            html.Open(Tag.A).To(known.Link).Text(known.Where);
+            html.Open(Tag.A).To(known.Id).Text(known.Words);
             return;
         }
 
@@ -37,27 +37,39 @@ internal sealed class SharedWorking(DecisionRule rule)
         Sources.Cite(html, limit.Source);
         if (here is { } place)
         {
-            told.Add(key, (place.Words, LocalLink.ToFragment(place.Id)));
+            told.Add(key, place);
         }
     }
 
     /// <summary>Writes how far a reading is from its limit, how probable it is inside, and by which rule that was decided where it is not the rule for all.</summary>
     public void Decision(HtmlWriter html, Verdict verdict)
     {
-        var off = verdict.Deviation is not null && verdict.Limit?.Nominal is { } nominal ? $"nominal {QuantityText.Format(nominal)}" : null;
-        var room = verdict.Margin is not { } margin ? null
-            : margin < 0 ? $"beyond the limit by {VerdictWords.Share(margin)} of it"
-            : margin == 0 ? "exactly on the limit, which is inside"
-            : $"room to the limit: {VerdictWords.Share(margin)} of it";
-        var inside = verdict is { Rule: not null, Probability: { } probability } ? $"inside with probability {Invariant.Probability(probability)}" : null;
-        var own = inside is not null && verdict.Rule != rule ? verdict.Rule : null;
-        if (PageFrame.Joined(off, room, inside, own is null ? null : $"decided by {own.Name}") is { Length: > 0 } words)
+        var nominal = verdict.Deviation is null ? null : verdict.Limit?.Nominal;
+        var probability = verdict.Rule is null ? null : verdict.Probability;
+        if (nominal is null && verdict.Margin is null && probability is null)
         {
-            using var line = html.Open(Tag.Li);
-            html.Text(words);
-            if (own is not null)
+            return;
+        }
+
+        using var line = html.Open(Tag.Li);
+        var commas = new Commas(html);
+        if (nominal is { } wanted)
+        {
+            commas.Next().Text($"nominal {QuantityText.Format(wanted)}");
+        }
+
+        if (verdict.Margin is { } margin)
+        {
+            Room(commas.Next(), margin);
+        }
+
+        if (probability is { } inside)
+        {
+            commas.Next().Text($"inside with probability {Invariant.Probability(inside)}");
+            if (verdict.Rule != rule)
             {
-                Sources.Cite(html, own.Source.Text);
+                commas.Next().Text($"decided by {verdict.Rule!.Name}");
+                Sources.Cite(html, verdict.Rule.Source.Text);
             }
         }
     }
@@ -65,6 +77,22 @@ internal sealed class SharedWorking(DecisionRule rule)
     /// <summary>Writes a remark. The working of an uncertainty leaves out its source, which <see cref="Rule"/> tells for all.</summary>
     public static void Remark(HtmlWriter html, string remark) => html.Open(Tag.Li).Text(
         remark.EndsWith(ReadingUncertainty.RuleCited, StringComparison.Ordinal) ? remark[..^ReadingUncertainty.RuleCited.Length] : remark);
+
+    private static void Room(HtmlWriter html, decimal margin)
+    {
+        if (margin < 0)
+        {
+            html.Text($"beyond the limit by {VerdictWords.Share(margin)} of it");
+        }
+        else if (margin == 0)
+        {
+            html.Text("exactly on the limit, which is inside");
+        }
+        else
+        {
+            html.Text($"room to the limit: {VerdictWords.Share(margin)} of it");
+        }
+    }
 
     /// <summary>Writes the rule for all readings whose uncertainty is known.</summary>
     /// <param name="html">Where to.</param>

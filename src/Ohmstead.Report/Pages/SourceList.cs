@@ -6,7 +6,7 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The standards, handbooks and practices that a page leans on: each stands once at its end, and what leans on it leads there by number.</summary>
 internal sealed class SourceList
 {
-    private readonly Dictionary<string, (string Number, LocalLink Link)> numbers = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (string Words, ElementId Id)> numbers = new(StringComparer.Ordinal);
     private readonly List<string> sources = [];
 
     /// <summary>Writes a reference to a source: <c> (source 3)</c>, a link.</summary>
@@ -18,12 +18,12 @@ internal sealed class SourceList
         {
             sources.Add(source);
             var number = sources.Count.ToString(CultureInfo.InvariantCulture);
-            known = ($"source {number}", LocalLink.ToFragment(ElementId.Of(IdPrefix.Source, number)));
+            known = ($"source {number}", ElementId.Of(IdPrefix.Source, number));
             numbers.Add(source, known);
         }
 
         html.Text(" (");
-        html.Open(Tag.A).To(known.Link).Text(known.Number);
+        html.Open(Tag.A).To(known.Id).Text(known.Words);
         html.Text(")");
     }
 

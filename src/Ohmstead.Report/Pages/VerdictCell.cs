@@ -53,7 +53,7 @@ internal static class VerdictCell
         using var line = Anchored(html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome)), anchor);
         html.Text(VerdictWords.Of(verdict.Outcome));
         html.Text(" ");
-        html.Open(Tag.A).To(LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, part))).Text($"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
+        html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, part)).Text($"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
     }
 
     /// <summary>The values inside a limit, with one unit where both ends have the same: 37.6 … 56.4 µF.</summary>
@@ -98,22 +98,9 @@ internal static class VerdictCell
     // Reading, limit and outcome stand in the line above already: only what goes beyond them is told.
     private static void Reason(HtmlWriter html, Verdict verdict)
     {
-        string why = verdict.Why;
-        if (verdict.Limit is null)
+        if ((verdict.Limit is null ? verdict.Why : verdict.Reason) is { } beyond)
         {
-            html.Open(Tag.Li).Text(why);
-            return;
-        }
-
-        var told = $"): {VerdictWords.Of(verdict.Outcome)}";
-        var end = why.IndexOf(told, StringComparison.Ordinal);
-        if (end < 0)
-        {
-            html.Open(Tag.Li).Text(why);
-        }
-        else if (end + told.Length < why.Length)
-        {
-            html.Open(Tag.Li).Text(why[(end + told.Length)..].TrimStart(',', ' '));
+            html.Open(Tag.Li).Text(beyond.Text);
         }
     }
 }

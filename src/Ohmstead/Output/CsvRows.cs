@@ -10,6 +10,9 @@ internal static class CsvRows
     // What spreadsheets take for the start of a formula; line ends and tabs are written out before.
     private const string Formula = "=+-@";
 
+    // Neither hidden nor with a meaning in CSV, wherever in a cell.
+    private static readonly SearchValues<char> Plain = SearchValues.Create("0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz .:;/%()+-_=@µ±°Ω…");
+
     /// <summary>Writes a row.</summary>
     /// <param name="lines">Where it is written.</param>
     /// <param name="cells">Its cells; nothing where there is nothing to say.</param>
@@ -22,26 +25,39 @@ internal static class CsvRows
                 lines.Write(","u8);
             }
 
-            Cell(lines, Printable.Of(cells[at] ?? string.Empty));
+            Cell(lines, cells[at]);
         }
 
         lines.Write("\r\n"u8);
     }
 
-    private static void Cell(IBufferWriter<byte> lines, string cell)
+    private static void Cell(IBufferWriter<byte> lines, string? cell)
     {
-        if (cell.Length == 0)
+        if (string.IsNullOrEmpty(cell))
         {
             return;
         }
 
+        // Nearly every cell is plain: it is looked at once.
+        var isPlain = !cell.AsSpan().ContainsAnyExcept(Plain);
+        var text = isPlain ? cell : Printable.Of(cell);
+
         // Spaces at an end belong to the cell, which not every reader knows of a bare one.
-        var isQuoted = cell.AsSpan().IndexOfAny(",\"") >= 0 || cell[0] == ' ' || cell[^1] == ' ';
-        if (Formula.Contains(cell[0], StringComparison.Ordinal))
+        var isQuoted = (!isPlain && text.AsSpan().IndexOfAny(",\"") >= 0) || text[0] == ' ' || text[^1] == ' ';
+        if (isQuoted)
         {
-            cell = "'" + cell;
+            lines.Write("\""u8);
         }
 
-        Encoding.UTF8.GetBytes(isQuoted ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell, lines);
+        if (Formula.Contains(text[0], StringComparison.Ordinal))
+        {
+            lines.Write("'"u8);
+        }
+
+        Encoding.UTF8.GetBytes(isPlain || !isQuoted ? text : text.Replace("\"", "\"\"", StringComparison.Ordinal), lines);
+        if (isQuoted)
+        {
+            lines.Write("\""u8);
+        }
     }
 }

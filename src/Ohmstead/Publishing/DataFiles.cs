@@ -47,22 +47,22 @@ internal sealed class DataFiles : IDisposable
 
     /// <summary>Takes the rows of a board. Called from several workers.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="json">Room for its file, of the worker's own.</param>
-    public void Add(BoardAssessment board, PageBuffer json)
+    /// <param name="room">Room for its file and its rows, of the worker's own.</param>
+    public void Add(BoardAssessment board, PageBuffer room)
     {
         string?[][][] rows = [[.. DataRows.Parts(board)], [.. DataRows.Readings(board)], [.. DataRows.Bench(board)]];
         var number = board.Board.Id.Value;
-        json.Clear();
-        Text(json, $"{{\"version\":2,\"board\":{DataForm.Quoted(number)}");
+        room.Clear();
+        Text(room, $"{{\"version\":2,\"board\":{DataForm.Quoted(number)}");
         for (var table = 0; table < rows.Length; table++)
         {
             var (name, row, names) = TablesOfOneBoard[table];
-            Table(json, name, row, names, rows[table], skipped: 1);
+            Table(room, name, row, names, rows[table], skipped: 1);
         }
 
-        Text(json, "}\n");
-        folder.Put(BoardPage.DataOf(number), json.Written);
-        byte[][] lines = [.. rows.Select(DataForm.Csv)];
+        Text(room, "}\n");
+        folder.Put(BoardPage.DataOf(number), room.Written);
+        byte[][] lines = [.. rows.Select(table => Csv(room, table))];
         lock (gate)
         {
             early[places[board.Board.Path]] = lines;
@@ -99,10 +99,14 @@ internal sealed class DataFiles : IDisposable
             [.. result.Boards.Select(board => DataRows.Board(board, board.Maker ?? (board.Design is { } name ? designs.GetValueOrDefault(name)?.Maker?.Value : null)))],
             [.. DataRows.Designs(result)], [.. DataRows.Lots(result)], [.. DataRows.Findings(result.Findings)],
         ];
+        using var lines = new PageBuffer();
         foreach (var ((name, row), rows) in DataShapes.OfAll.Zip(all))
         {
             Table(json, name, row, DataForm.Names(row), rows, skipped: 0);
-            folder.Put(CsvName(name), [.. DataForm.CsvHead(row), .. DataForm.Csv(rows)]);
+            lines.Clear();
+            DataForm.CsvHead(lines, row);
+            DataForm.Csv(lines, rows);
+            folder.Put(CsvName(name), lines.Written);
         }
 
         Text(json, "}\n");
@@ -118,6 +122,13 @@ internal sealed class DataFiles : IDisposable
         {
             table.Dispose();
         }
+    }
+
+    private static byte[] Csv(PageBuffer room, string?[][] rows)
+    {
+        room.Clear();
+        DataForm.Csv(room, rows);
+        return room.Written.ToArray();
     }
 
     private void Write(byte[][] rows)

@@ -12,19 +12,16 @@ internal static class DataForm
     // What a web page or a terminal may mistake for something else is escaped: JSON says the same either way.
     private static readonly JsonWriterOptions Layout = new() { Encoder = JavaScriptEncoder.Default };
 
-    /// <summary>The head line of a CSV file.</summary>
-    public static byte[] CsvHead(Shape row) => Csv([[.. row.Keys.Select(key => key.Name)]]);
+    /// <summary>Writes the head line of a CSV file.</summary>
+    public static void CsvHead(IBufferWriter<byte> lines, Shape row) => CsvRows.Append(lines, [.. row.Keys.Select(key => key.Name)]);
 
-    /// <summary>Rows of a CSV file.</summary>
-    public static byte[] Csv(IEnumerable<string?[]> rows)
+    /// <summary>Writes rows of a CSV file.</summary>
+    public static void Csv(IBufferWriter<byte> lines, IEnumerable<string?[]> rows)
     {
-        var lines = new ArrayBufferWriter<byte>(4096);
         foreach (var row in rows)
         {
             CsvRows.Append(lines, row);
         }
-
-        return lines.WrittenSpan.ToArray();
     }
 
     /// <summary>The names of the keys of a shape, ready to be written a million times.</summary>

@@ -118,6 +118,9 @@ internal static class DataRows
 
     private sealed record Entry(string Board, BenchVisit Visit, string Of, string Kind, string? Circuit, string? Instrument, int Line)
     {
+        private readonly string? date = Day(Visit.Date.Value);
+        private readonly string line = Number(Line);
+
         public IEnumerable<string?[]> Rows(IReadOnlyList<Verdict> verdicts, string? test)
         {
             foreach (var verdict in verdicts)
@@ -134,6 +137,6 @@ internal static class DataRows
         }
 
         private string?[] Row(string measured, string value, string? limit, string? kind, VerdictOutcome outcome, string? probability) =>
-            [Board, Day(Visit.Date.Value), Visit.By?.Value, Of, Kind, Circuit, Instrument, measured, value, limit, kind, VerdictWords.Of(outcome), probability, Number(Line)];
+            [Board, date, Visit.By?.Value, Of, Kind, Circuit, Instrument, measured, value, limit, kind, VerdictWords.Of(outcome), probability, line];
     }
 }

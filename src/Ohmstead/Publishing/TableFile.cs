@@ -1,4 +1,5 @@
 using Ohmstead.Records.Shapes;
+using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
@@ -15,7 +16,9 @@ internal sealed class TableFile : IDisposable
         Name = name;
         Row = row;
         csv = folder.Start(DataFiles.CsvName(name));
-        csv.Write(DataForm.CsvHead(row));
+        using var head = new PageBuffer(256);
+        DataForm.CsvHead(head, row);
+        csv.Write(head.Written);
     }
 
     /// <summary>Its name.</summary>

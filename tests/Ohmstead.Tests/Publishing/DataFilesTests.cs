@@ -13,6 +13,13 @@ namespace Ohmstead.Tests.Publishing;
 /// <summary>The tables beside the pages, read back by libraries that did not write them.</summary>
 public sealed class DataFilesTests
 {
+    private static string Lines(params string?[] row)
+    {
+        var lines = new ArrayBufferWriter<byte>();
+        DataForm.Csv(lines, [row]);
+        return Encoding.UTF8.GetString(lines.WrittenSpan);
+    }
+
     private static readonly string[] Tables = ["boards", "parts", "readings", "bench", "designs", "lots", "findings"];
 
     [Theory]
@@ -122,7 +129,7 @@ public sealed class DataFilesTests
     [InlineData("@SUM(A1)")]
     public void A_formula_in_a_record_is_text_in_a_spreadsheet(string hostile)
     {
-        var row = Csv(Encoding.UTF8.GetString(DataForm.Csv([[hostile, "391 µF"]])))[0];
+        var row = Csv(Lines(hostile, "391 µF"))[0];
         Assert.Equal(["'" + hostile, "391 µF"], row);
     }
 
@@ -132,7 +139,7 @@ public sealed class DataFilesTests
     [InlineData("é漢😀")]
     public void Text_comes_back_as_it_was(string text)
     {
-        Assert.Equal([text], Csv(Encoding.UTF8.GetString(DataForm.Csv([[text]])))[0]);
+        Assert.Equal([text], Csv(Lines(text))[0]);
         var json = Json(["L-1", text, null, "0", null, null]);
         Assert.DoesNotContain('<', json);
         using var read = JsonDocument.Parse(json);
@@ -143,7 +150,7 @@ public sealed class DataFilesTests
     public void Control_characters_reach_no_file()
     {
         const string hostile = "a\u0000\u001b[31m\u202eb\r\nc\u2028d";
-        Assert.All(Encoding.UTF8.GetString(DataForm.Csv([[hostile]])).TrimEnd() + Json(["L-1", hostile, null, "0", null, null]).Trim(), c => Assert.False(char.IsControl(c) || c is '\u202e' or '\u2028', $"U+{(int)c:X4}"));
+        Assert.All(Lines(hostile).TrimEnd() + Json(["L-1", hostile, null, "0", null, null]).Trim(), c => Assert.False(char.IsControl(c) || c is '\u202e' or '\u2028', $"U+{(int)c:X4}"));
     }
 
     [Fact]
