@@ -31,10 +31,22 @@ internal sealed class Sitting
     /// <summary>The parts that were read in a place, the original first. One of a lot that is not known is left out: nothing says what it is.</summary>
     internal static IEnumerable<Sitting> Of(PlaceHistory place, IReadOnlyList<WorkMoment> work)
     {
-        var read = place.Readings.Where(reading => !reading.IsNew && reading.EmptiedOn is null).ToLookup(reading => Changes(work, Moments.OfReading(reading)));
+        var all = place.Readings.Where(reading => !reading.IsNew && reading.EmptiedOn is null).ToList();
+        if (work.Count == 0)
+        {
+            // Nearly every part is the original: nothing is to be told apart.
+            if (all.Count > 0)
+            {
+                yield return new(place.Part.Values, null, InOrder(all));
+            }
+
+            yield break;
+        }
+
+        var read = all.ToLookup(reading => Changes(work, Moments.OfReading(reading)));
         foreach (var time in read.OrderBy(time => time.Key))
         {
-            List<AssessedReading> then = [.. time.OrderBy(Moments.OfReading)];
+            var then = InOrder([.. time]);
             if (time.Key == 0)
             {
                 yield return new(place.Part.Values, null, then);
@@ -51,17 +63,33 @@ internal sealed class Sitting
     {
         DateOnly? first = null, good = null, failed = null;
         var (outside, failedAt) = (0, 0);
-        foreach (var look in readings.Where(Decides).GroupBy(Moments.OfReading))
+        for (int at = 0, next; at < readings.Count; at = next)
         {
+            next = NextLook(at);
+            var moment = Moments.OfReading(readings[at]);
             // A part that was worked on is not the one that failed: its own life ended there.
-            if (failed is not null && work.Any(moment => moment.Moment > failedAt && moment.Moment < look.Key))
+            if (failed is not null && WasWorkedOn(work, failedAt, moment))
             {
                 break;
             }
 
-            var day = look.First().Visit.Date.Value;
+            var hasDecided = false;
+            for (var i = at; i < next; i++)
+            {
+                if (Decides(readings[i]))
+                {
+                    hasDecided = true;
+                    outside = After(outside, readings[i]);
+                }
+            }
+
+            if (!hasDecided)
+            {
+                continue;
+            }
+
+            var day = readings[at].Visit.Date.Value;
             first ??= day;
-            outside = look.Aggregate(outside, After);
             if (outside == 0)
             {
                 // Nothing was done and it reads right again: the earlier reading was mistaken.
@@ -69,7 +97,7 @@ internal sealed class Sitting
             }
             else if (failed is null)
             {
-                (failed, failedAt) = (day, look.Key);
+                (failed, failedAt) = (day, moment);
             }
         }
 
@@ -79,6 +107,45 @@ internal sealed class Sitting
         }
 
         return new(fitted ?? PartStart.Of(part, board.Board, board.Design, looked), IsOriginal, looked, good, failed);
+    }
+
+    // Those of one moment are one look.
+    private int NextLook(int at)
+    {
+        var next = at + 1;
+        while (next < readings.Count && Moments.OfReading(readings[next]) == Moments.OfReading(readings[at]))
+        {
+            next++;
+        }
+
+        return next;
+    }
+
+    private static bool WasWorkedOn(IReadOnlyList<WorkMoment> work, int after, int before)
+    {
+        for (var i = 0; i < work.Count; i++)
+        {
+            if (work[i].Moment > after && work[i].Moment < before)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // In order of time; those of one moment as they were written. Nearly all are so already.
+    private static List<AssessedReading> InOrder(List<AssessedReading> readings)
+    {
+        for (var i = 1; i < readings.Count; i++)
+        {
+            if (Moments.OfReading(readings[i]) < Moments.OfReading(readings[i - 1]))
+            {
+                return [.. readings.OrderBy(Moments.OfReading)];
+            }
+        }
+
+        return readings;
     }
 
     // In circuit a good part proves nothing and a bad one may: to count those would make every family look bad. A test of function decides anywhere.

@@ -27,12 +27,14 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
             IReadOnlyList<(LifeObservation Known, int Count)> groups = [.. observations.CountBy(o => o).Select(g => (g.Key, g.Value))];
             IReadOnlyList<(Bound Left, Bound Right)> ranges = [.. groups.Select(g => Range(g.Known))];
             IReadOnlyList<(Bound Left, Bound Right)> innermost = [.. Innermost(ranges)];
-            IReadOnlyList<Cover> covers = [.. ranges.Zip(groups, (r, g) => Cover.Of(r, innermost, g.Count))];
+            Cover[] covers = [.. ranges.Zip(groups, (r, g) => Cover.Of(r, innermost, g.Count))];
             double[] masses = new double[innermost.Count];
+            double[] sums = new double[masses.Length + 1];
+            double[] weights = new double[masses.Length + 1];
             Array.Fill(masses, 1.0 / masses.Length);
             for (int round = 1; round <= MostRounds; round++)
             {
-                if (Improve(masses, covers, observations.Count) < Settled)
+                if (Improve(masses, covers, observations.Count, sums, weights) < Settled)
                 {
                     return Outcome<IntervalCensoredEstimate>.Of(new IntervalCensoredEstimate([.. innermost.Select((b, j) =>
                         new FailureMass(b.Left.Age, b.Right.Age, masses[j]))], round));
@@ -42,16 +44,16 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
             return Outcome<IntervalCensoredEstimate>.Refused("the estimate does not settle");
         });
 
-    // One step of expectation and maximisation: every item shares itself out over the masses it may belong to. Returns the largest change.
-    private static double Improve(double[] masses, IReadOnlyList<Cover> covers, int items)
+    // One step of expectation and maximisation: every item shares itself out over the masses it may belong to. Returns the largest change. There may be
+    // a thousand steps, so they work in the same two arrays.
+    private static double Improve(double[] masses, Cover[] covers, int items, double[] sums, double[] weights)
     {
-        double[] sums = new double[masses.Length + 1];
         for (int j = 0; j < masses.Length; j++)
         {
             sums[j + 1] = sums[j] + masses[j];
         }
 
-        double[] weights = new double[masses.Length + 1];
+        Array.Clear(weights);
         foreach ((int first, int last, int count) in covers)
         {
             double share = count / Math.Max(sums[last + 1] - sums[first], double.Epsilon * 1e10);

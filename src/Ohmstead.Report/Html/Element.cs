@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace Ohmstead.Report.Html;
 
-/// <summary>An element that is being written. It ends with <see cref="Dispose"/>, <see cref="Close"/> or <see cref="Text(string)"/>; attributes come before any content.</summary>
+/// <summary>An element that is being written. It ends with <see cref="Dispose"/>, <see cref="Close"/> or <see cref="Text(ReadOnlySpan{char})"/>; attributes come before any content.</summary>
 /// <remarks>It lives on the stack only, so that it cannot outlive the page, and costs no allocation.</remarks>
 public readonly ref struct Element
 {
@@ -150,7 +150,7 @@ public readonly ref struct Element
     }
 
     /// <summary>Writes text as its content and ends it.</summary>
-    public void Text(string text)
+    public void Text(ReadOnlySpan<char> text)
     {
         writer.Text(text);
         writer.Close(depth);

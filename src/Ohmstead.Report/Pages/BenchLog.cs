@@ -102,14 +102,14 @@ internal static class BenchLog
         var standing = assessed.Place is { } place && board.Place(place.Ref.Value) is { } history ? history.Standing : [];
         foreach (var verdict in assessed.Verdicts)
         {
-            if (standing.Any(known => ReferenceEquals(known, verdict)))
+            if (Stands(standing, verdict))
             {
                 VerdictCell.Line(html, verdict, assessed.Place!.Ref.Value, anchors.Of(verdict));
             }
             else
             {
                 var anchor = anchors.Of(verdict);
-                VerdictCell.Write(html, working, verdict, anchor is null ? null : new($"{(reading.Part ?? reading.Point ?? reading.Lot)?.Value} of {assessed.Visit.Date.Text}", anchor), anchor);
+                VerdictCell.Write(html, working, verdict, anchor is null ? null : new((reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? string.Empty, anchor, assessed.Visit.Date.Text), anchor);
             }
         }
 
@@ -139,6 +139,19 @@ internal static class BenchLog
         {
             html.Open(Tag.P).Text(note.Value);
         }
+    }
+
+    private static bool Stands(IReadOnlyList<Verdict> standing, Verdict verdict)
+    {
+        for (var i = 0; i < standing.Count; i++)
+        {
+            if (ReferenceEquals(standing[i], verdict))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // How it was taken. The ordinary way goes without saying.

@@ -29,7 +29,7 @@ internal sealed class SharedWorking(DecisionRule rule)
         if (told.TryGetValue(key, out var known))
         {
             html.Text(", worked out at ");
-            html.Open(Tag.A).To(known.Id).Text(known.Words);
+            known.Link(html);
             return;
         }
 
@@ -76,7 +76,7 @@ internal sealed class SharedWorking(DecisionRule rule)
 
     /// <summary>Writes a remark. The working of an uncertainty leaves out its source, which <see cref="Rule"/> tells for all.</summary>
     public static void Remark(HtmlWriter html, string remark) => html.Open(Tag.Li).Text(
-        remark.EndsWith(ReadingUncertainty.RuleCited, StringComparison.Ordinal) ? remark[..^ReadingUncertainty.RuleCited.Length] : remark);
+        remark.EndsWith(ReadingUncertainty.RuleCited, StringComparison.Ordinal) ? remark.AsSpan(..^ReadingUncertainty.RuleCited.Length) : remark);
 
     private static void Room(HtmlWriter html, decimal margin)
     {
