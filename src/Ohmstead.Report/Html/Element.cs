@@ -46,7 +46,7 @@ public readonly ref struct Element
     }
 
     /// <summary>Gives it an attribute that holds text.</summary>
-    public Element With(TextAttribute attribute, string value)
+    public Element With(TextAttribute attribute, ReadOnlySpan<char> value)
     {
         writer.Attribute(depth, attribute.Bit, attribute.Start, value);
         return this;

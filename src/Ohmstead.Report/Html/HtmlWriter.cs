@@ -129,7 +129,7 @@ public sealed class HtmlWriter
         buffer.Append(whole);
     }
 
-    internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> start, string value)
+    internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> start, ReadOnlySpan<char> value)
     {
         Attribute(element, bit, start);
         VisibleText.Write(buffer, value);

@@ -12,7 +12,7 @@ internal sealed class SharedWorking(DecisionRule rule)
 {
     private const string Probability = "JCGM 106:2012, clause 7 (from memory)";
 
-    private readonly Dictionary<(string Origin, string Arithmetic, string Source), ToldAt> told = [];
+    private readonly Dictionary<(string Arithmetic, string Origin, string Source), ToldAt> told = [];
 
     /// <summary>The sources of the page.</summary>
     public SourceList Sources { get; } = new();
@@ -25,7 +25,7 @@ internal sealed class SharedWorking(DecisionRule rule)
     {
         using var line = html.Open(Tag.Li);
         html.Text(VerdictWords.Of(limit.Kind));
-        var key = (limit.Origin.Text, limit.Arithmetic.Text, limit.Source.Text);
+        var key = (limit.Arithmetic.Text, limit.Origin.Text, limit.Source.Text);
         if (told.TryGetValue(key, out var known))
         {
             html.Text(", worked out at ");

@@ -37,9 +37,10 @@ internal static class ReadingStrip
             html.Open(Tag.Use).Using(SharedShape.Before).With(NumberAttribute.X, earlier).Close();
         }
 
-        if (Strokes(drawing) is { } strokes)
+        Span<char> strokes = stackalloc char[128];
+        if (Strokes(drawing, strokes) is > 0 and var length)
         {
-            html.Open(Tag.Path).With(TextAttribute.PathData, strokes).Close();
+            html.Open(Tag.Path).With(TextAttribute.PathData, strokes[..length]).Close();
         }
 
         html.Open(Tag.Use).Using(ShapeOf(verdict.Outcome)).With(NumberAttribute.X, drawing.At).Close();
@@ -74,14 +75,36 @@ internal static class ReadingStrip
     };
 
     // Nominal value: a short stroke from below. Uncertainty: a line with ends. Beyond the strip: two slanting strokes that break it.
-    private static string? Strokes(StripDrawing drawing)
+    private static int Strokes(StripDrawing drawing, Span<char> room)
     {
-        var nominal = drawing.Nominal is { } middle ? string.Create(CultureInfo.InvariantCulture, $"M{middle} 10v4") : null;
-        var reach = drawing.High > drawing.Low
-            ? string.Create(CultureInfo.InvariantCulture, $"M{drawing.Low} 7H{drawing.High}{(drawing.Low > 0m ? string.Create(CultureInfo.InvariantCulture, $"M{drawing.Low} 4v6") : string.Empty)}{(drawing.High < StripScale.Wide ? string.Create(CultureInfo.InvariantCulture, $"M{drawing.High} 4v6") : string.Empty)}")
-            : null;
+        var length = 0;
+        if (drawing.Nominal is { } middle)
+        {
+            room.TryWrite(CultureInfo.InvariantCulture, $"M{middle} 10v4", out length);
+        }
+
+        if (drawing.High > drawing.Low)
+        {
+            room[length..].TryWrite(CultureInfo.InvariantCulture, $"M{drawing.Low} 7H{drawing.High}", out var line);
+            length += line;
+            length += drawing.Low > 0m ? Stop(drawing.Low, room[length..]) : 0;
+            length += drawing.High < StripScale.Wide ? Stop(drawing.High, room[length..]) : 0;
+        }
+
         var end = drawing.IsBeyond ? drawing.At : drawing.IsBeforeBeyond ? drawing.Before : null;
-        var broken = end is null ? null : end < StripScale.Lower ? "M12 12l2-10M15 12l2-10" : "M78 12l2-10M81 12l2-10";
-        return nominal is null && reach is null && broken is null ? null : nominal + reach + broken;
+        if (end is not null)
+        {
+            var broken = end < StripScale.Lower ? "M12 12l2-10M15 12l2-10" : "M78 12l2-10M81 12l2-10";
+            broken.CopyTo(room[length..]);
+            length += broken.Length;
+        }
+
+        return length;
+    }
+
+    private static int Stop(decimal place, Span<char> room)
+    {
+        room.TryWrite(CultureInfo.InvariantCulture, $"M{place} 4v6", out var length);
+        return length;
     }
 }

@@ -7,6 +7,7 @@ namespace Ohmstead.Report.Pictures;
 /// The scale of the strip of one reading. Limits stand at the same place on every strip, so that strips below each other can be compared. Between two
 /// limits the scale is linear. With one limit it is linear from nought, as long as the reading can be drawn so; else a step is a factor of ten.
 /// </summary>
+/// <remarks>Places are worked out in floating point: they end up at a tenth of a pixel and decide nothing. What a reading says was decided before.</remarks>
 public static class StripScale
 {
     /// <summary>How wide a strip is.</summary>
@@ -21,14 +22,20 @@ public static class StripScale
     /// <summary>Where an upper limit stands.</summary>
     public const decimal Upper = 72m;
 
-    private const decimal Decade = 24m;
-    private const decimal Middle = 48m;
+    private const double Decade = 24;
+    private const double Middle = 48;
+    private const double End = (double)Wide;
+    private const double LowerPlace = (double)Lower;
+    private const double UpperPlace = (double)Upper;
+
+    // What floating point may be off by.
+    private const double Sliver = 1e-9;
 
     // Half the width of a shape: nearer to the end it would be cut.
-    private const decimal Half = 5m;
+    private const double Half = 5;
 
     // A shape inside never touches the stroke of a limit, and one outside neither: the two never look alike.
-    private const decimal Clear = 5m;
+    private const double Clear = 5;
 
     /// <summary>Places a reading.</summary>
     /// <param name="limits">The limits that govern; none is allowed.</param>
@@ -48,85 +55,84 @@ public static class StripScale
         };
         if (band == StripBand.None)
         {
-            return new(band, Middle, Middle, Middle, null, false, false);
+            return new(band, Wide / 2m, Wide / 2m, Wide / 2m, null, false, false);
         }
 
-        var scale = new Placing(band, limits.Lower?.Value ?? 0m, limits.Upper?.Value ?? 0m, reading, before ?? reading);
-        var exact = scale.At(reading);
-        var isBeyond = exact is < 0m or > Wide;
-        var at = Short(Apart(band, outcome, Math.Clamp(exact, Half, Wide - Half)));
-        var (low, high) = uncertainty is { } u && !isBeyond ? (Short(Math.Clamp(scale.At(reading - u), 0m, Wide)), Short(Math.Clamp(scale.At(reading + u), 0m, Wide))) : (at, at);
-        if (high - low <= 2m * Half)
+        var scale = new Placing(band, (double)(limits.Lower?.Value ?? 0m), (double)(limits.Upper?.Value ?? 0m), (double)reading, (double)(before ?? reading));
+        var exact = scale.At((double)reading);
+        var isBeyond = exact is < -Sliver or > End + Sliver;
+        var at = Apart(band, outcome, Math.Clamp(exact, Half, End - Half));
+        var (low, high) = uncertainty is { } u && !isBeyond ? (Math.Clamp(scale.At((double)(reading - u)), 0, End), Math.Clamp(scale.At((double)(reading + u)), 0, End)) : (at, at);
+        var earlier = before is { } value ? scale.At((double)value) : (double?)null;
+        var isWide = Short(high) - Short(low) > 2m * (decimal)Half;
+        return new(band, Short(at), Short(isWide ? low : at), Short(isWide ? high : at), nominal is { } wanted && scale.At((double)wanted) is var mark and >= -Sliver and <= End + Sliver ? Short(mark) : null, scale.IsDecades, isBeyond)
         {
-            (low, high) = (at, at);
-        }
-
-        return new(band, at, low, high, nominal is { } wanted && scale.At(wanted) is var mark and >= 0m and <= Wide ? Short(mark) : null, scale.IsDecades, isBeyond)
-        {
-            Before = before is { } earlier ? Short(Math.Clamp(scale.At(earlier), Half, Wide - Half)) : null,
-            IsBeforeBeyond = before is { } far && scale.At(far) is (< 0m or > Wide),
+            Before = earlier is { } cross ? Short(Math.Clamp(cross, Half, End - Half)) : null,
+            IsBeforeBeyond = earlier is < -Sliver or > End + Sliver,
         };
     }
 
     /// <summary>A place on a drawing as it is written: to a tenth of a pixel, without a nought at the end.</summary>
     public static decimal Short(decimal place) => Math.Round(place, 1) / 1.0000000000000000000000000000m;
 
-    private static decimal Apart(StripBand band, VerdictOutcome outcome, decimal at) => (outcome, band) switch
+    private static decimal Short(double place) => (decimal)Math.Round(place, 1);
+
+    private static double Apart(StripBand band, VerdictOutcome outcome, double at) => (outcome, band) switch
     {
-        (VerdictOutcome.Inside, StripBand.Between) => Math.Clamp(at, Lower + Clear, Upper - Clear),
-        (VerdictOutcome.Inside, StripBand.AtMost) => Math.Min(at, Upper - Clear),
-        (VerdictOutcome.Inside, StripBand.AtLeast) => Math.Max(at, Lower + Clear),
-        (VerdictOutcome.Outside, StripBand.AtMost) => Math.Max(at, Upper + Clear),
-        (VerdictOutcome.Outside, StripBand.AtLeast) => Math.Min(at, Lower - Clear),
-        (VerdictOutcome.Outside, _) => at < Middle ? Math.Min(at, Lower - Clear) : Math.Max(at, Upper + Clear),
+        (VerdictOutcome.Inside, StripBand.Between) => Math.Clamp(at, LowerPlace + Clear, UpperPlace - Clear),
+        (VerdictOutcome.Inside, StripBand.AtMost) => Math.Min(at, UpperPlace - Clear),
+        (VerdictOutcome.Inside, StripBand.AtLeast) => Math.Max(at, LowerPlace + Clear),
+        (VerdictOutcome.Outside, StripBand.AtMost) => Math.Max(at, UpperPlace + Clear),
+        (VerdictOutcome.Outside, StripBand.AtLeast) => Math.Min(at, LowerPlace - Clear),
+        (VerdictOutcome.Outside, _) => at < Middle ? Math.Min(at, LowerPlace - Clear) : Math.Max(at, UpperPlace + Clear),
         _ => at,
     };
 
     private readonly struct Placing
     {
-        private readonly decimal from;
-        private readonly decimal place;
-        private readonly decimal unit;
-        private readonly decimal pixels;
+        private readonly double from;
+        private readonly double place;
+        private readonly double unit;
+        private readonly double pixels;
 
-        internal Placing(StripBand band, decimal lower, decimal upper, decimal reading, decimal before)
+        internal Placing(StripBand band, double lower, double upper, double reading, double before)
         {
-            (from, place) = band == StripBand.AtMost ? (upper, Upper) : (lower, Lower);
+            (from, place) = band == StripBand.AtMost ? (upper, UpperPlace) : (lower, LowerPlace);
             (unit, pixels) = band switch
             {
-                StripBand.Between => (upper - lower, Upper - Lower),
-                StripBand.AtMost => (Math.Abs(upper), Upper),
-                _ => (Math.Abs(lower), Lower),
+                StripBand.Between => (upper - lower, UpperPlace - LowerPlace),
+                StripBand.AtMost => (Math.Abs(upper), UpperPlace),
+                _ => (Math.Abs(lower), LowerPlace),
             };
-            if (unit <= 0m)
+            if (unit <= 0)
             {
                 unit = Math.Abs(reading - from);
             }
 
-            IsDecades = from > 0m && reading > 0m && before > 0m && (WantsDecades(band, reading) || WantsDecades(band, before));
+            IsDecades = from > 0 && reading > 0 && before > 0 && (WantsDecades(band, reading) || WantsDecades(band, before));
         }
 
         internal bool IsDecades { get; }
 
-        private bool WantsDecades(StripBand band, decimal value) => band switch
+        private bool WantsDecades(StripBand band, double value) => band switch
         {
-            StripBand.AtMost => value < from / 10m || value > 1.25m * from,
-            StripBand.AtLeast => value > 4m * from,
+            StripBand.AtMost => value < from / 10 || value > 1.25 * from,
+            StripBand.AtLeast => value > 4 * from,
             _ => false,
         };
 
-        internal decimal At(decimal value)
+        internal double At(double value)
         {
             if (IsDecades)
             {
-                return value <= 0m ? -Wide : place + (Decade * (decimal)Math.Clamp(Math.Log10((double)value) - Math.Log10((double)from), -10, 10));
+                return value <= 0 ? -End : place + (Decade * Math.Clamp(Math.Log10(value) - Math.Log10(from), -10, 10));
             }
 
-            // The ends first: what lies far beyond would not fit into a number when divided.
-            const decimal ends = 8m;
-            return unit <= 0m ? place
-                : value <= from - (ends * unit) ? -Wide
-                : value >= from + (ends * unit) ? 2m * Wide
+            // The ends first: what lies far beyond may lie as far as it likes.
+            const double ends = 8;
+            return unit <= 0 ? place
+                : value <= from - (ends * unit) ? -End
+                : value >= from + (ends * unit) ? 2 * End
                 : place + (pixels * ((value - from) / unit));
         }
     }

@@ -112,7 +112,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         gate.EnterReadLock();
         try
         {
-            var isChanged = !isClosed && !IsSame(Path.Combine(Root, path), bytes);
+            var isChanged = !isClosed && !(before.Contains(path) && IsSame(Path.Combine(Root, path), bytes));
             if (isClosed || !files.TryAdd(path, isChanged) || !isChanged)
             {
                 return;
