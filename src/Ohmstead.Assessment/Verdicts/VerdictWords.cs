@@ -51,12 +51,12 @@ public static class VerdictWords
     };
 
     /// <summary>A fraction as a signed percentage with one decimal: -7.0 %.</summary>
-    public static string Percent(decimal fraction) => (fraction * 100m).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture) + " %";
+    public static string Percent(decimal fraction) => Tenths(fraction) is var rounded && rounded > 0m ? InPercent("+", rounded) : InPercent(string.Empty, rounded);
 
     /// <summary>A fraction as a percentage without a sign: one decimal, or three significant digits where that would be nought.</summary>
     public static string Share(decimal fraction) => Math.Abs(fraction) is > 0m and < 0.0005m and var small
         ? QuantityText.Format(new Quantity(small * 100m, Dimension.Number), 3) + " %"
-        : (Math.Abs(fraction) * 100m).ToString("0.0", CultureInfo.InvariantCulture) + " %";
+        : InPercent(string.Empty, Tenths(Math.Abs(fraction)));
 
     /// <summary>The two ends of an interval in short; ends that lie close together are told with more digits.</summary>
     public static (string Lower, string Upper) Ends(Quantity lower, Quantity upper) =>
@@ -78,4 +78,8 @@ public static class VerdictWords
         var exact = QuantityText.Format(quantity);
         return exact.Length <= longest ? exact : QuantityText.Format(quantity, 4);
     }
+
+    private static decimal Tenths(decimal fraction) => Math.Round(fraction * 100m, 1, MidpointRounding.AwayFromZero);
+
+    private static string InPercent(string sign, decimal rounded) => string.Create(CultureInfo.InvariantCulture, $"{sign}{rounded:F1} %");
 }

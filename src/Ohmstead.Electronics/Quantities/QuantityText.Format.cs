@@ -44,17 +44,23 @@ public static partial class QuantityText
 
     private static string Write(decimal number, string unit, int? significantDigits)
     {
-        var text = significantDigits is { } digits ? WithDigits(number, digits) : Plain(number);
-        return unit.Length == 0 ? text : $"{text} {unit}";
+        // A sign, 29 digits, a point, 28 places and the longest unit.
+        Span<char> room = stackalloc char[80];
+        var (value, form) = significantDigits is { } digits ? (number, FixedPlaces[Places(number, digits)]) : (DecimalMath.Normalize(number), null);
+        value.TryFormat(room, out var length, form, CultureInfo.InvariantCulture);
+        if (unit.Length > 0)
+        {
+            room[length++] = ' ';
+            unit.CopyTo(room[length..]);
+            length += unit.Length;
+        }
+
+        return new string(room[..length]);
     }
 
     private static string Plain(decimal value) => DecimalMath.Normalize(value).ToString(CultureInfo.InvariantCulture);
 
-    private static string WithDigits(decimal value, int digits)
-    {
-        var places = Math.Clamp(digits - 1 - DecimalMath.Exponent(value), 0, DecimalMath.Digits);
-        return value.ToString(string.Create(CultureInfo.InvariantCulture, $"F{places}"), CultureInfo.InvariantCulture);
-    }
+    private static int Places(decimal value, int digits) => Math.Clamp(digits - 1 - DecimalMath.Exponent(value), 0, DecimalMath.Digits);
 
     private static (string Unit, int Power) PrefixedUnit(Quantity quantity)
     {
@@ -100,6 +106,9 @@ public static partial class QuantityText
         Dimension.Length => "m",
         _ => "",
     };
+
+    // The formats of so many places after the point, made once: quantities are written by the million.
+    private static readonly string[] FixedPlaces = [.. Enumerable.Range(0, DecimalMath.Digits + 1).Select(places => string.Create(CultureInfo.InvariantCulture, $"F{places}"))];
 
     // The units to choose from, largest first; the first one that the magnitude reaches is taken, else the last.
     private static readonly (string Unit, int Power)[][] PrefixesOf = [.. Enum.GetValues<Dimension>().Select(Listed)];
