@@ -1,5 +1,5 @@
 using System.Buffers;
-using System.Text;
+using System.Text.Unicode;
 
 namespace Ohmstead.Report.Html;
 
@@ -26,13 +26,19 @@ public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
     /// <summary>Copies bytes to the end.</summary>
     public void Append(ReadOnlySpan<byte> source)
     {
-        source.CopyTo(GetSpan(source.Length));
+        MakeRoom(source.Length);
+        source.CopyTo(bytes.AsSpan(used));
         used += source.Length;
     }
 
     /// <summary>Appends text as UTF-8, unescaped. Only for text that is known to be harmless.</summary>
-    internal void AppendUtf16(ReadOnlySpan<char> text) =>
-        used += Encoding.UTF8.GetBytes(text, GetSpan(Encoding.UTF8.GetMaxByteCount(text.Length)));
+    internal void AppendUtf16(ReadOnlySpan<char> text)
+    {
+        // No character takes more than three bytes.
+        MakeRoom(text.Length * 3);
+        Utf8.FromUtf16(text, bytes.AsSpan(used), out _, out var written);
+        used += written;
+    }
 
     /// <inheritdoc/>
     public void Advance(int count)
@@ -70,12 +76,14 @@ public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
 
     private void MakeRoom(int sizeHint)
     {
-        var wanted = used + Math.Max(sizeHint, 1);
-        if (wanted <= bytes.Length)
+        if (Math.Max(sizeHint, 1) > bytes.Length - used)
         {
-            return;
+            Grow(used + Math.Max(sizeHint, 1));
         }
+    }
 
+    private void Grow(int wanted)
+    {
         var larger = ArrayPool<byte>.Shared.Rent(Math.Max(wanted, bytes.Length * 2));
         Written.CopyTo(larger);
         if (bytes.Length > 0)
