@@ -22,7 +22,8 @@ public sealed class Assessor(Workshop workshop)
         var readings = ReadingsOf(visits, timeline, parts, points);
         var proofs = ProofsOf(visits, points);
         var pointsRead = PointStanding.Of(readings, proofs);
-        var places = parts.Values.Select(part => new PlaceBuilder(workshop, timeline, this).Build(part, readings)).ToArray();
+        var builder = new PlaceBuilder(workshop, timeline, this, readings);
+        var places = parts.Values.Select(builder.Build).ToArray();
         var hazards = BoardHazards.Of(board, design, visits);
         var open = OpenFindings.Of(visits);
         var waits = board.Waiting.Where(wait => wait.Until is null).ToArray();
@@ -54,9 +55,11 @@ public sealed class Assessor(Workshop workshop)
             TestCurrent = IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value.Value : null,
         };
         var instrument = InstrumentOf(visit, reading.Instrument);
-        var verdicts = new List<Verdict>(reading.Values.Count);
-        foreach (var value in ValuesOf(reading, values))
+        var read = ValuesOf(reading, values);
+        var verdicts = new List<Verdict>(read.Count);
+        for (var at = 0; at < read.Count; at++)
         {
+            var value = read[at];
             var limits = PartLimits.For(values, place, value.Measured, how);
             var verdict = Judge.Decide(value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), RuleFor(values));
             verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
@@ -69,10 +72,10 @@ public sealed class Assessor(Workshop workshop)
     private DecisionRule RuleFor(PartValues values) => workshop.Rule.GuardShare < 0m && PartKind.IsSafetyRelevant(values) ? DecisionRule.Guarded : workshop.Rule;
 
     // The frequency of a crystal is what was measured; of any other part it is how it was measured.
-    private static IEnumerable<ReadValue> ValuesOf(Reading reading, PartValues values) =>
-        PartKind.Family(values.Kind.Value) == PartFamily.Crystal && reading.Frequency is { } frequency
-            ? reading.Values.Append(new ReadValue(Measured.Frequency, frequency))
-            : IsJunction(values) && reading.Values.Count > 1 ? reading.Values.Where(value => value.Measured != Measured.Current) : reading.Values;
+    private static IReadOnlyList<ReadValue> ValuesOf(Reading reading, PartValues values) =>
+        reading.Frequency is { } frequency && PartKind.Family(values.Kind.Value) == PartFamily.Crystal
+            ? [.. reading.Values, new ReadValue(Measured.Frequency, frequency)]
+            : reading.Values.Count > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)] : reading.Values;
 
     // The current through a junction is how its voltage was measured.
     private static bool IsJunction(PartValues values) => values.Kind.Value is "diode" or "zener diode" or "bridge rectifier";
