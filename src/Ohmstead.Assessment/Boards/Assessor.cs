@@ -7,10 +7,13 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
 
-/// <summary>Computes everything about a board from its record and the workshop's. Holds no state between boards.</summary>
+/// <summary>Computes everything about a board from its record and the workshop's. What it says of a board depends on no other.</summary>
 /// <param name="workshop">What boards refer to.</param>
 public sealed class Assessor(Workshop workshop)
 {
+    // Most readings of a visit are taken in one and the same way.
+    private ReadingConditions? lastHow;
+
     /// <summary>Assesses one board.</summary>
     public BoardAssessment Assess(BoardFile board)
     {
@@ -48,12 +51,8 @@ public sealed class Assessor(Workshop workshop)
 
     internal IReadOnlyList<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
     {
-        var how = new ReadingConditions(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value)
-        {
-            Temperature = (reading.Temperature ?? visit.RoomTemperature)?.Value,
-            Bias = reading.Bias?.Value,
-            TestCurrent = IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value.Value : null,
-        };
+        var how = lastHow = ReadingConditions.Of(
+            isNew, reading, reading.Temperature ?? visit.RoomTemperature, IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value : null, lastHow);
         var instrument = InstrumentOf(visit, reading.Instrument);
         var read = ValuesOf(reading, values);
         var verdicts = new List<Verdict>(read.Count);

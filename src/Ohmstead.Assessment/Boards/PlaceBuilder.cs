@@ -51,7 +51,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
 
     private static Dictionary<string, List<AssessedReading>> ByPlace(IReadOnlyList<AssessedReading> readings)
     {
-        var byPlace = new Dictionary<string, List<AssessedReading>>(StringComparer.Ordinal);
+        var byPlace = new Dictionary<string, List<AssessedReading>>(readings.Count, StringComparer.Ordinal);
         for (var at = 0; at < readings.Count; at++)
         {
             if (readings[at].Place is { Ref.Value: var reference })

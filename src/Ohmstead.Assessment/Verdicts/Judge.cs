@@ -33,12 +33,12 @@ public static class Judge
         var (outcome, reason) = (inside ? VerdictOutcome.Inside : VerdictOutcome.Outside, (LazyText?)null);
         double? probability = null;
         if (uncertainty is not null
-            && ConformityStatement.Of(
+            && ConformityDecision.Of(
                 value.Value, uncertainty.Expanded.Value, limit.Interval.Lower?.Value, limit.Interval.Upper?.Value, rule)
-            .Is(out var statement, out _))
+            .Is(out var decision, out _))
         {
-            probability = statement.Probability;
-            if (Doubt(statement, rule, uncertainty.Expanded) is { } doubt)
+            probability = decision.Probability;
+            if (Doubt(decision, rule, uncertainty.Expanded) is { } doubt)
             {
                 (outcome, reason) = (VerdictOutcome.Undecided, doubt);
             }
@@ -89,9 +89,9 @@ public static class Judge
     };
 
     // What a rule with a guard band does not accept for certain is undecided; one that rejects only what is proved outside doubts that side alone.
-    private static LazyText? Doubt(ConformityStatement statement, DecisionRule rule, Quantity expanded) => (rule.GuardShare, statement.Conformity) switch
+    private static LazyText? Doubt(ConformityDecision decision, DecisionRule rule, Quantity expanded) => (rule.GuardShare, decision.Conformity) switch
     {
-        (> 0m, Conformity.ProbablyInside or Conformity.ProbablyOutside) => rule.GuardShare == 1m ? Straddles(expanded) : IsInGuardBand(rule, expanded, statement.GuardBand),
+        (> 0m, Conformity.ProbablyInside or Conformity.ProbablyOutside) => rule.GuardShare == 1m ? Straddles(expanded) : IsInGuardBand(rule, expanded, decision.GuardBand),
         (< 0m, Conformity.ProbablyOutside) => IsOutsideByLess(expanded),
         _ => null,
     };
