@@ -36,7 +36,7 @@ internal static class FarReadings
         }
 
         var (reading, mark) = (verdict.Reading.Value.Value, nominal.Value);
-        return reading / mark >= Far || mark / reading >= Far
+        return reading >= Far * mark || mark >= Far * reading
             ? $"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text} is {Factor(reading, mark)} the marked {QuantityText.Format(nominal)}"
             : null;
     }

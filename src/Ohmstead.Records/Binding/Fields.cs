@@ -17,6 +17,9 @@ public sealed class Fields
     private readonly MappingNode mapping;
     private readonly int[] places;
 
+    // The place behind the key that was asked for last: keys are asked for in about the order of the shape.
+    private int next;
+
     /// <summary>The values of a mapping.</summary>
     /// <param name="binder">Takes what cannot be read.</param>
     /// <param name="shape">What the mapping may hold.</param>
@@ -244,8 +247,12 @@ public sealed class Fields
 
     private static Spot SpotOf(ScalarNode scalar) => scalar.Spot;
 
-    private int Place(string key) =>
-        shape.PlaceOf(key) is var place and >= 0 ? place : throw new InvalidOperationException($"The shape '{shape.Name}' has no key '{key}'.");
+    private int Place(string key)
+    {
+        var place = shape.IsAt(next, key) ? next : shape.PlaceOf(key);
+        next = place + 1;
+        return place >= 0 ? place : throw new InvalidOperationException($"The shape '{shape.Name}' has no key '{key}'.");
+    }
 
     // Few keys are written, so looking through them costs less than a table of all.
     private Node? Value(int place) => Array.LastIndexOf(places, place) is >= 0 and var entry ? mapping.Entries[entry].Value : null;

@@ -42,6 +42,9 @@ public sealed class Shape
     /// <summary>The key at a place.</summary>
     internal Key KeyAt(int place) => keys[place];
 
+    /// <summary>Whether a key stands at a place, which may lie behind the last.</summary>
+    internal bool IsAt(int place, string name) => place < keys.Length && keys[place].Name == name;
+
     /// <summary>The places of the keys that must be written.</summary>
     internal ReadOnlySpan<int> Needed => needed;
 }
