@@ -51,17 +51,17 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
 
     private static Dictionary<string, List<AssessedReading>> ByPlace(IReadOnlyList<AssessedReading> readings)
     {
-        var byPlace = new Dictionary<string, List<AssessedReading>>(readings.Count, StringComparer.Ordinal);
+        var grouped = new Dictionary<string, List<AssessedReading>>(readings.Count, StringComparer.Ordinal);
         for (var at = 0; at < readings.Count; at++)
         {
             if (readings[at].Place is { Ref.Value: var reference })
             {
-                ref var own = ref CollectionsMarshal.GetValueRefOrAddDefault(byPlace, reference, out _);
+                ref var own = ref CollectionsMarshal.GetValueRefOrAddDefault(grouped, reference, out _);
                 (own ??= []).Add(readings[at]);
             }
         }
 
-        return byPlace;
+        return grouped;
     }
 
     // Keeps for each quantity the verdict that stands, in order of the quantities: a handful at most.

@@ -40,7 +40,7 @@ internal abstract class LossLimit(decimal value, decimal hertz)
 
     // The three readings of the +0.02 rule differ for some values; the strict one is used and the text says so.
     private static ElectrolyticSeries? OfSeries(LossFactorSeries series, decimal ratedVolts, decimal farads) =>
-        series.ColumnFrom(ratedVolts) is { } column && series.StrictFrom(column.LossFactor, farads).Is(out var strict, out _) ? new(series, column, farads, strict) : null;
+        series.ColumnFrom(ratedVolts) is { } column && LossFactorSeries.StrictFrom(column.LossFactor, farads).Is(out var strict, out _) ? new(series, column, farads, strict) : null;
 
     private static DielectricFigures? Film(string kind) => kind switch
     {

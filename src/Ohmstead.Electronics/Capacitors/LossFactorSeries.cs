@@ -64,7 +64,7 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
     public Outcome<LossFactorLimit> LimitFrom(decimal baseFactor, decimal farads) => Sound(baseFactor, farads).Compute(() => Steps(baseFactor, farads));
 
     /// <summary>The strict reading of <see cref="LimitFrom"/> alone: only completed steps count.</summary>
-    public Outcome<decimal> StrictFrom(decimal baseFactor, decimal farads)
+    public static Outcome<decimal> StrictFrom(decimal baseFactor, decimal farads)
     {
         if (Sound(baseFactor, farads).Fault is { } fault)
         {
