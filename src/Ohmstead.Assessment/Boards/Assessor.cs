@@ -8,11 +8,15 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Boards;
 
 /// <summary>Computes everything about a board from its record and the workshop's. What it says of a board depends on no other.</summary>
+/// <remarks>It keeps what is the same for many boards in mind, so an instance is used by one thread at a time; each worker has its own.</remarks>
 /// <param name="workshop">What boards refer to.</param>
 public sealed class Assessor(Workshop workshop)
 {
     // Most readings of a visit are taken in one and the same way.
     private ReadingConditions? lastHow;
+
+    // A lot is measured once when it comes, and its parts go to many boards.
+    private readonly Dictionary<Reading, AssessedReading> incoming = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Assesses one board.</summary>
     public BoardAssessment Assess(BoardFile board)
@@ -44,6 +48,16 @@ public sealed class Assessor(Workshop workshop)
 
     /// <summary>The verdicts on a reading of a lot that lies in the drawer.</summary>
     public AssessedReading AssessIncoming(BenchVisit visit, Reading reading)
+    {
+        if (!incoming.TryGetValue(reading, out var assessed))
+        {
+            incoming[reading] = assessed = Incoming(visit, reading);
+        }
+
+        return assessed;
+    }
+
+    private AssessedReading Incoming(BenchVisit visit, Reading reading)
     {
         var lot = reading.Lot is { } name ? workshop.Lots.GetValueOrDefault(name.Value) : null;
         return new(visit, -1, reading, null, lot, lot is null ? [] : Verdicts(visit, reading, lot.Values, null, isNew: true));
