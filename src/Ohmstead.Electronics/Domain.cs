@@ -6,9 +6,10 @@ namespace Ohmstead.Electronics;
 /// </summary>
 internal readonly struct Domain
 {
-    private readonly string? fault;
+    private Domain(string? fault) => Fault = fault;
 
-    private Domain(string? fault) => this.fault = fault;
+    /// <summary>The first condition that is broken, in words; null when the formula means something.</summary>
+    internal string? Fault { get; }
 
     /// <summary>A range broken by the first of the faults that is not null.</summary>
     internal static Domain Of(params ReadOnlySpan<string?> faults)
@@ -49,28 +50,63 @@ internal readonly struct Domain
 
     internal Outcome<T> Compute<T>(Func<T> formula)
         where T : notnull
-        => Flatten(() => Outcome<T>.Of(formula()));
+    {
+        if (Fault is not null)
+        {
+            return Outcome<T>.Refused(Fault);
+        }
 
-    internal Outcome<double> Compute(Func<double> formula) =>
-        Flatten(() => formula() is var value && double.IsFinite(value) ? Outcome<double>.Of(value) : Outcome<double>.Refused(Beyond));
+        try
+        {
+            return Outcome<T>.Of(formula());
+        }
+        catch (Exception e) when (IsBeyond(e))
+        {
+            return Outcome<T>.Refused(Beyond);
+        }
+    }
+
+    internal Outcome<double> Compute(Func<double> formula)
+    {
+        if (Fault is not null)
+        {
+            return Outcome<double>.Refused(Fault);
+        }
+
+        try
+        {
+            return IfFinite(formula());
+        }
+        catch (Exception e) when (IsBeyond(e))
+        {
+            return Outcome<double>.Refused(Beyond);
+        }
+    }
 
     internal Outcome<T> Flatten<T>(Func<Outcome<T>> formula)
         where T : notnull
     {
-        if (fault is not null)
+        if (Fault is not null)
         {
-            return Outcome<T>.Refused(fault);
+            return Outcome<T>.Refused(Fault);
         }
 
         try
         {
             return formula();
         }
-        catch (Exception e) when (e is OverflowException or DivideByZeroException)
+        catch (Exception e) when (IsBeyond(e))
         {
             return Outcome<T>.Refused(Beyond);
         }
     }
 
-    private const string Beyond = "the figures are too large or too small to compute with";
+    /// <summary>A computed number, refused when it is none.</summary>
+    internal static Outcome<double> IfFinite(double value) => double.IsFinite(value) ? Outcome<double>.Of(value) : Outcome<double>.Refused(Beyond);
+
+    /// <summary>Whether decimals could not hold a result on the way.</summary>
+    internal static bool IsBeyond(Exception problem) => problem is OverflowException or DivideByZeroException;
+
+    /// <summary>What is said then.</summary>
+    internal const string Beyond = "the figures are too large or too small to compute with";
 }

@@ -48,6 +48,13 @@ public readonly struct Outcome<T>
             return Outcome<TOther>.Refused(reason);
         }
 
-        return default(Domain).Compute(() => turn(known));
+        try
+        {
+            return Outcome<TOther>.Of(turn(known));
+        }
+        catch (Exception e) when (Domain.IsBeyond(e))
+        {
+            return Outcome<TOther>.Refused(Domain.Beyond);
+        }
     }
 }

@@ -7,10 +7,17 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
 
-/// <summary>Computes everything about a board from its record and the workshop's. Holds no state between boards.</summary>
+/// <summary>Computes everything about a board from its record and the workshop's. What it says of a board depends on no other.</summary>
+/// <remarks>It keeps what is the same for many boards in mind, so an instance is used by one thread at a time; each worker has its own.</remarks>
 /// <param name="workshop">What boards refer to.</param>
 public sealed class Assessor(Workshop workshop)
 {
+    // Most readings of a visit are taken in one and the same way.
+    private ReadingConditions? lastHow;
+
+    // A lot is measured once when it comes, and its parts go to many boards.
+    private readonly Dictionary<Reading, AssessedReading> incoming = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>Assesses one board.</summary>
     public BoardAssessment Assess(BoardFile board)
     {
@@ -22,7 +29,8 @@ public sealed class Assessor(Workshop workshop)
         var readings = ReadingsOf(visits, timeline, parts, points);
         var proofs = ProofsOf(visits, points);
         var pointsRead = PointStanding.Of(readings, proofs);
-        var places = parts.Values.Select(part => new PlaceBuilder(workshop, timeline, this).Build(part, readings)).ToArray();
+        var builder = new PlaceBuilder(workshop, timeline, this, readings);
+        var places = parts.Values.Select(builder.Build).ToArray();
         var hazards = BoardHazards.Of(board, design, visits);
         var open = OpenFindings.Of(visits);
         var waits = board.Waiting.Where(wait => wait.Until is null).ToArray();
@@ -41,22 +49,30 @@ public sealed class Assessor(Workshop workshop)
     /// <summary>The verdicts on a reading of a lot that lies in the drawer.</summary>
     public AssessedReading AssessIncoming(BenchVisit visit, Reading reading)
     {
+        if (!incoming.TryGetValue(reading, out var assessed))
+        {
+            incoming[reading] = assessed = Incoming(visit, reading);
+        }
+
+        return assessed;
+    }
+
+    private AssessedReading Incoming(BenchVisit visit, Reading reading)
+    {
         var lot = reading.Lot is { } name ? workshop.Lots.GetValueOrDefault(name.Value) : null;
         return new(visit, -1, reading, null, lot, lot is null ? [] : Verdicts(visit, reading, lot.Values, null, isNew: true));
     }
 
     internal IReadOnlyList<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
     {
-        var how = new ReadingConditions(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value)
-        {
-            Temperature = (reading.Temperature ?? visit.RoomTemperature)?.Value,
-            Bias = reading.Bias?.Value,
-            TestCurrent = IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value.Value : null,
-        };
+        var how = lastHow = ReadingConditions.Of(
+            isNew, reading, reading.Temperature ?? visit.RoomTemperature, IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value : null, lastHow);
         var instrument = InstrumentOf(visit, reading.Instrument);
-        var verdicts = new List<Verdict>(reading.Values.Count);
-        foreach (var value in ValuesOf(reading, values))
+        var read = ValuesOf(reading, values);
+        var verdicts = new List<Verdict>(read.Count);
+        for (var at = 0; at < read.Count; at++)
         {
+            var value = read[at];
             var limits = PartLimits.For(values, place, value.Measured, how);
             var verdict = Judge.Decide(value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), RuleFor(values));
             verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
@@ -69,10 +85,10 @@ public sealed class Assessor(Workshop workshop)
     private DecisionRule RuleFor(PartValues values) => workshop.Rule.GuardShare < 0m && PartKind.IsSafetyRelevant(values) ? DecisionRule.Guarded : workshop.Rule;
 
     // The frequency of a crystal is what was measured; of any other part it is how it was measured.
-    private static IEnumerable<ReadValue> ValuesOf(Reading reading, PartValues values) =>
-        PartKind.Family(values.Kind.Value) == PartFamily.Crystal && reading.Frequency is { } frequency
-            ? reading.Values.Append(new ReadValue(Measured.Frequency, frequency))
-            : IsJunction(values) && reading.Values.Count > 1 ? reading.Values.Where(value => value.Measured != Measured.Current) : reading.Values;
+    private static IReadOnlyList<ReadValue> ValuesOf(Reading reading, PartValues values) =>
+        reading.Frequency is { } frequency && PartKind.Family(values.Kind.Value) == PartFamily.Crystal
+            ? [.. reading.Values, new ReadValue(Measured.Frequency, frequency)]
+            : reading.Values.Count > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)] : reading.Values;
 
     // The current through a junction is how its voltage was measured.
     private static bool IsJunction(PartValues values) => values.Kind.Value is "diode" or "zener diode" or "bridge rectifier";

@@ -1,11 +1,12 @@
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Boards;
 
 /// <summary>A part or point whose last word is a reading too close to call. It is no reason against running, but it wants a better instrument.</summary>
 /// <param name="At">The part or point.</param>
 /// <param name="Text">What the reading says.</param>
-public sealed record MeasureAgain(string At, string Text)
+public sealed record MeasureAgain(string At, LazyText Text)
 {
     /// <summary>What to do about all of them.</summary>
     public const string NextStep = "measure it out of circuit with an instrument that is good enough to decide, or decide with a reason";

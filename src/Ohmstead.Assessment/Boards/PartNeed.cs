@@ -25,5 +25,18 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
         place.IsEmpty
         || (place.HasFailed && !place.IsKeptByDecision)
         || place.IsToBeReplaced
-        || board.Hazards.Any(hazard => hazard.MustGo && hazard.MadeSafe is null && hazard.Hazard.At?.Value == place.Part.Ref.Value);
+        || HoldsWhatMustGo(board, place.Part.Ref.Value);
+
+    private static bool HoldsWhatMustGo(BoardAssessment board, string reference)
+    {
+        for (var at = 0; at < board.Hazards.Count; at++)
+        {
+            if (board.Hazards[at] is { MustGo: true, MadeSafe: null } hazard && hazard.Hazard.At?.Value == reference)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }

@@ -20,7 +20,7 @@ public static class PartsList
         }
 
         // A place written twice on one board is reported by a check; the first one counts.
-        var seen = new HashSet<string>(StringComparer.Ordinal);
+        var seen = new HashSet<string>(own.Count, StringComparer.Ordinal);
         foreach (var item in own)
         {
             if (seen.Add(name(item)))

@@ -29,10 +29,10 @@ public sealed record PlaceHistory(
     public bool? PassedTest { get; init; }
 
     /// <summary>True when a reading of what sits there now is outside its limit, or its test failed.</summary>
-    public bool HasFailed => !IsEmpty && (PassedTest == false || Standing.Any(verdict => verdict.Outcome == VerdictOutcome.Outside));
+    public bool HasFailed => !IsEmpty && (PassedTest == false || Outcomes.IsAmong(Standing, VerdictOutcome.Outside));
 
     /// <summary>True when a reading of what sits there now is too close to call.</summary>
-    public bool IsUndecided => !IsEmpty && Standing.Any(verdict => verdict.Outcome == VerdictOutcome.Undecided);
+    public bool IsUndecided => !IsEmpty && Outcomes.IsAmong(Standing, VerdictOutcome.Undecided);
 
     /// <summary>True when a person decided, with a reason, that a part outside its limit stays.</summary>
     public bool IsKeptByDecision => Decision?.What.Value is "keep" or "watch" or "leave alone";

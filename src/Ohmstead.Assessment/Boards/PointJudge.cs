@@ -13,8 +13,19 @@ public static class PointJudge
     /// <param name="point">The point, or null when neither the board nor its design has it: then no limit is known.</param>
     /// <param name="uncertainty">The uncertainty of a value, or null when the instrument says nothing about it.</param>
     /// <param name="rule">How a value near its limit is judged.</param>
-    public static IReadOnlyList<Verdict> Decide(IEnumerable<ReadValue> values, TestPoint? point, Func<ReadValue, ReadingUncertainty?> uncertainty, DecisionRule rule) =>
-        [.. values.Where(value => !IsHowRippleWasRead(value, point)).Select(value => Judge.Decide(value.Measured, value.Value, point is null ? [] : PointLimits.For(point, value.Measured), inCircuit: false, uncertainty(value), rule))];
+    public static IReadOnlyList<Verdict> Decide(IEnumerable<ReadValue> values, TestPoint? point, Func<ReadValue, ReadingUncertainty?> uncertainty, DecisionRule rule)
+    {
+        var verdicts = new List<Verdict>(2);
+        foreach (var value in values)
+        {
+            if (!IsHowRippleWasRead(value, point))
+            {
+                verdicts.Add(Judge.Decide(value.Measured, value.Value, point is null ? [] : PointLimits.For(point, value.Measured), inCircuit: false, uncertainty(value), rule));
+            }
+        }
+
+        return verdicts;
+    }
 
     // The frequency beside a voltage is that of its ripple: it says what the ripple means and has no limit of its own.
     private static bool IsHowRippleWasRead(ReadValue value, TestPoint? point) => value.Measured == Measured.Frequency && point is { Measures: "voltage" };

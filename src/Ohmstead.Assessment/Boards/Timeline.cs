@@ -60,7 +60,17 @@ public sealed class Timeline
 
     private (int Order, BenchVisit Visit, WorkEntry Work)? ChangeBefore(string reference, int order, bool afterWork)
     {
-        var last = changes.TryGetValue(reference, out var list) ? list.FindLastIndex(change => change.Order < order || (afterWork && change.Order == order)) : -1;
-        return last < 0 ? null : list![last];
+        if (changes.TryGetValue(reference, out var list))
+        {
+            for (var at = list.Count - 1; at >= 0; at--)
+            {
+                if (list[at].Order < order || (afterWork && list[at].Order == order))
+                {
+                    return list[at];
+                }
+            }
+        }
+
+        return null;
     }
 }

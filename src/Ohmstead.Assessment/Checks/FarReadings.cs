@@ -13,22 +13,32 @@ internal static class FarReadings
     // A worn part can lose nine tenths of its value; a factor of 300 is a prefix, not wear. Common practice.
     private const decimal Far = 300m;
 
-    /// <summary>The verdicts of a reading that are so far off, each with the message.</summary>
-    internal static IEnumerable<(Verdict Verdict, string Message)> Of(AssessedReading assessed)
+    /// <summary>The verdicts that are so far off, each with the message.</summary>
+    internal static IEnumerable<(Verdict Verdict, string Message)> Of(IEnumerable<AssessedReading> readings)
     {
-        foreach (var verdict in assessed.Verdicts)
+        foreach (var assessed in readings)
         {
-            if (verdict.Limit?.Nominal is not { Value: > 0m } nominal || verdict.Reading.Value.Value <= 0m)
+            for (var at = 0; at < assessed.Verdicts.Count; at++)
             {
-                continue;
-            }
-
-            var (reading, mark) = (verdict.Reading.Value.Value, nominal.Value);
-            if (reading / mark >= Far || mark / reading >= Far)
-            {
-                yield return (verdict, $"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text} is {Factor(reading, mark)} the marked {QuantityText.Format(nominal)}");
+                if (Message(assessed.Verdicts[at]) is { } message)
+                {
+                    yield return (assessed.Verdicts[at], message);
+                }
             }
         }
+    }
+
+    private static string? Message(Verdict verdict)
+    {
+        if (verdict.Limit?.Nominal is not { Value: > 0m } nominal || verdict.Reading.Value.Value <= 0m)
+        {
+            return null;
+        }
+
+        var (reading, mark) = (verdict.Reading.Value.Value, nominal.Value);
+        return reading >= Far * mark || mark >= Far * reading
+            ? $"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text} is {Factor(reading, mark)} the marked {QuantityText.Format(nominal)}"
+            : null;
     }
 
     private static string Factor(decimal reading, decimal mark) => reading > mark

@@ -7,9 +7,11 @@ namespace Ohmstead.Assessment.Checks;
 internal static class NameLooks
 {
     /// <summary>Each name that looks like an earlier one of the list without being it, with that one.</summary>
-    internal static IEnumerable<(Written<string> Name, Written<string> Other)> Alike(IEnumerable<Written<string>> names)
+    /// <param name="names">The list.</param>
+    /// <param name="count">About how many there are.</param>
+    internal static IEnumerable<(Written<string> Name, Written<string> Other)> Alike(IEnumerable<Written<string>> names, int count)
     {
-        var first = new Dictionary<string, Written<string>>(StringComparer.Ordinal);
+        var first = new Dictionary<string, Written<string>>(count, StringComparer.Ordinal);
         foreach (var name in names)
         {
             var look = Appearance.Of(name.Value);

@@ -20,7 +20,7 @@ public static class BoardDrifts
 
     /// <summary>The drifts, in order of the parts list and of the quantities. Readings in circuit are left out: other parts drift with them.</summary>
     public static IEnumerable<Drift> Of(BoardAssessment board) =>
-        board.Places.Where(place => place is { IsEmpty: false, Readings.Count: >= FewestDays }).SelectMany(place => Of(board, place));
+        board.Places.Where(place => place is { IsEmpty: false, Readings.Count: >= FewestDays } && place.Readings.Count(IsComparable) >= FewestDays).SelectMany(place => Of(board, place));
 
     /// <summary>Like readings of what sits in each place now, where they were taken on two days or more: the same quantity, read in the same way. In order of the parts list and of the quantities.</summary>
     public static IEnumerable<ReadingSeries> SeriesOf(BoardAssessment board) =>
@@ -33,11 +33,13 @@ public static class BoardDrifts
     private static IEnumerable<IGrouping<DriftConditions, (AssessedReading Reading, Verdict Verdict)>> Alike(BoardAssessment board, PlaceHistory place)
     {
         var since = place.FittedOn is { } fitted ? OrderOf(board, fitted) : -1;
-        return place.Readings.Where(reading => IsOfWhatSitsThere(reading, since) && reading.Reading.Circuit is not { Value: "in" })
+        return place.Readings.Where(reading => IsOfWhatSitsThere(reading, since) && IsComparable(reading))
             .SelectMany(reading => reading.Verdicts.Select(verdict => (Reading: reading, Verdict: verdict)))
             .GroupBy(pair => DriftConditions.Of(pair.Reading, pair.Verdict.Measured))
             .OrderBy(alike => alike.Key.Measured);
     }
+
+    private static bool IsComparable(AssessedReading reading) => !reading.IsNew && reading.Reading.Circuit is not { Value: "in" };
 
     private static bool IsOfWhatSitsThere(AssessedReading reading, int since) =>
         !reading.IsNew && reading.EmptiedOn is null

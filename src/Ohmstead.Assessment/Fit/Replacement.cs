@@ -33,5 +33,16 @@ public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory 
     }
 
     /// <summary>The reason of an aspect that speaks against the replacement, or null.</summary>
-    public Reason? Against(string aspect) => Fit.Reasons.FirstOrDefault(reason => reason.Weight == ReasonWeight.Against && reason.Aspect == aspect);
+    public Reason? Against(string aspect)
+    {
+        for (var at = 0; at < Fit.Reasons.Count; at++)
+        {
+            if (Fit.Reasons[at].Weight == ReasonWeight.Against && Fit.Reasons[at].Aspect == aspect)
+            {
+                return Fit.Reasons[at];
+            }
+        }
+
+        return null;
+    }
 }

@@ -15,6 +15,7 @@ public static class EsrLimits
 {
     private const decimal WornFactor = 2m;
     private const decimal HighestComparableHertz = 1_000m;
+    private const string WornSource = "; factor 2 for a worn part: common practice";
 
     private static readonly LazyText NoFrequency = "the test frequency is not recorded";
     private static readonly LazyText NoFrequencyForLimit = "the test frequency is not recorded, so the reading cannot be held against a limit at 120 Hz";
@@ -25,45 +26,44 @@ public static class EsrLimits
     {
         if (part.EsrLimit is { } own)
         {
-            return new Limit(
-                place is null ? LimitKind.Delivery : LimitKind.Circuit, new Interval(part.EsrLow?.Value, own.Value), place ?? "the part's own limit", new(() => $"at most {own.Text}, as written"), "the record")
-            {
-                Remarks = how.Frequency is null ? [NoFrequency] : [],
-            };
+            return Own(own, part.EsrLow?.Value, place, how);
         }
 
-        if (LossFactorOf(part) is not { } loss || part.Capacitance is not { } capacitance || capacitance.Value.Value <= 0)
+        if (LossLimit.Of(part) is not { } loss || part.Capacitance is not { Value.Value: > 0m and var farads })
         {
             return null;
         }
 
         var hertz = how.Frequency?.Value ?? loss.Hertz;
         var (compareAt, isHigh) = hertz > HighestComparableHertz ? (loss.Hertz, true) : (hertz, false);
-        if (!LossFactor.EsrLimit(loss.Value, compareAt, capacitance.Value.Value).Is(out var worked, out _))
+        if (!LossFactor.EsrOhms(loss.Value, compareAt, farads).Is(out var ohms, out _))
         {
             return null;
         }
 
-        var factor = how.IsNew ? 1m : WornFactor;
-        var upper = new Quantity(worked.Value * factor, Dimension.Resistance);
+        var upper = new Quantity(ohms * (how.IsNew ? 1m : WornFactor), Dimension.Resistance);
         return new Limit(
             how.IsNew ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
-            loss.Origin,
-            new(() => $"{loss.Arithmetic}; {worked.Arithmetic}" + (how.IsNew ? string.Empty : $"; worn part: 2 x = {QuantityText.Format(upper, 4)}")),
-            new(() => $"{loss.Source}; {worked.Source.Text}" + (how.IsNew ? string.Empty : "; factor 2 for a worn part: common practice")))
+            LazyText.Of(loss, static loss => loss.Origin),
+            new EsrArithmetic(loss, compareAt, farads, upper, how.IsNew),
+            how.IsNew ? LazyText.Of(loss, static loss => $"{loss.Source}; {LossFactor.Source.Text}") : LazyText.Of(loss, static loss => $"{loss.Source}; {LossFactor.Source.Text}{WornSource}"))
         {
-            ProvesOnlyOutside = how.Frequency is null ? NoFrequencyForLimit
-                : isHigh ? new LazyText(() => $"ESR at {QuantityText.Format(how.Frequency!.Value)} is smaller than at {QuantityText.Format(new Quantity(loss.Hertz, Dimension.Frequency))}, where the limit holds")
-                : null,
+            ProvesOnlyOutside = how.Frequency is not { } read ? NoFrequencyForLimit : isHigh ? new ReadHigh(read, loss.Hertz) : null,
             ProvesOnlyInside = how.Frequency is null ? NoFrequency : null,
         };
     }
 
+    private static Limit Own(Written<Quantity> own, Quantity? low, string? place, ReadingConditions how) => new(
+        place is null ? LimitKind.Delivery : LimitKind.Circuit, new Interval(low, own.Value), place ?? "the part's own limit", new(() => $"at most {own.Text}, as written"), "the record")
+    {
+        Remarks = how.Frequency is null ? [NoFrequency] : [],
+    };
+
     /// <summary>The limit of dissipation factor that applies, or null when none is known.</summary>
     public static Limit? Loss(PartValues part, ReadingConditions how)
     {
-        if (LossFactorOf(part) is not { } loss)
+        if (LossLimit.Of(part) is not { } loss)
         {
             return null;
         }
@@ -73,13 +73,13 @@ public static class EsrLimits
         var match = how.Frequency is { } read ? MeasuringConditions.Match(read.Value, loss.Hertz) : FrequencyMatch.Different;
         LazyText? cannot = match != FrequencyMatch.Different ? null
             : how.Frequency is null ? NoFrequency
-            : new(() => $"the limit holds at {QuantityText.Format(new Quantity(loss.Hertz, Dimension.Frequency))} and the reading was taken at {QuantityText.Format(how.Frequency!.Value)}");
+            : new OtherFrequency(how.Frequency!.Value, loss.Hertz);
         return new Limit(
             factor == 1m ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
-            loss.Origin,
-            factor == 1m ? loss.Arithmetic : new(() => $"{loss.Arithmetic}; worn part: 2 x = {QuantityText.Format(upper, 4)}"),
-            factor == 1m ? loss.Source : new(() => $"{loss.Source}; factor 2 for a worn part: common practice"))
+            LazyText.Of(loss, static loss => loss.Origin),
+            factor == 1m ? LazyText.Of(loss, static loss => loss.Arithmetic) : new WornLoss(loss, upper),
+            factor == 1m ? LazyText.Of(loss, static loss => loss.Source) : LazyText.Of(loss, static loss => loss.Source + WornSource))
         {
             ProvesOnlyOutside = cannot,
             ProvesOnlyInside = cannot,
@@ -87,67 +87,26 @@ public static class EsrLimits
         };
     }
 
-    // The three readings of the +0.02 rule differ for some values; the strict one is used and the text says so.
-    private static (decimal Value, decimal Hertz, LazyText Origin, LazyText Arithmetic, LazyText Source)? LossFactorOf(PartValues part)
+    private sealed class EsrArithmetic(LossLimit loss, decimal hertz, decimal farads, Quantity upper, bool isNew) : LazyText
     {
-        if (part.LossFactorLimit is { } own)
-        {
-            var hertz = PartKind.IsElectrolytic(part.Kind.Value) ? 120m : Film(part.Kind.Value)?.Hertz ?? HighestComparableHertz;
-            return (own.Value.Value, hertz, "the part's own dissipation factor limit", new LazyText(() => $"tan delta at most {own.Text}, as written"), "the record");
-        }
-
-        if (part.Capacitance is not { } capacitance)
-        {
-            return null;
-        }
-
-        switch (part.Kind.Value)
-        {
-            case "aluminium electrolytic" or "bipolar electrolytic" when part.RatedVoltage is { } rated:
-                var series = LossFactorSeries.General105;
-                var (_, above) = series.Neighbours(rated.Value.Value);
-                var column = series.Columns.FirstOrDefault(c => c.RatedVolts == rated.Value.Value) ?? above;
-                if (column is null)
-                {
-                    return null;
-                }
-
-                if (!series.LimitFrom(column.LossFactor, capacitance.Value.Value).Is(out var limit, out _))
-                {
-                    return null;
-                }
-
-                return (
-                    limit.CompletedSteps,
-                    limit.Hertz,
-                    new(() => $"the type's usual limit ({series.Name}, {QuantityText.Format(new Quantity(column.RatedVolts, Dimension.Voltage))})"),
-                    limit.Arithmetic,
-                    new(() => limit.Source.Text));
-            case "tantalum" when Tantalum.LossFactorLimit(capacitance.Value.Value).Is(out var tantalum, out _):
-                return (tantalum.Value, 120m, "the type's usual limit (solid tantalum)", tantalum.Arithmetic, new LazyText(() => tantalum.Source.Text));
-            default:
-                return Film(part.Kind.Value);
-        }
+        protected override string Write() =>
+            $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, hertz, farads).Value.Arithmetic}" + (isNew ? string.Empty : $"; worn part: 2 x = {QuantityText.Format(upper, 4)}");
     }
 
-    private static (decimal Value, decimal Hertz, LazyText Origin, LazyText Arithmetic, LazyText Source)? Film(string kind)
+    private sealed class ReadHigh(Quantity read, decimal limitHertz) : LazyText
     {
-        var figures = kind switch
-        {
-            "polyester film" => DielectricFigures.Polyester,
-            "polypropylene film" => DielectricFigures.Polypropylene,
-            "polystyrene film" => DielectricFigures.Polystyrene,
-            "polycarbonate film" => DielectricFigures.Polycarbonate,
-            "paper" => DielectricFigures.PaperInWaxOrOil,
-            "metallised paper" => DielectricFigures.MetallisedPaper,
-            _ => null,
-        };
-        return figures is null ? null
-            : (
-                figures.LossFactorLimit,
-                figures.LossFactorHertz,
-                new(() => $"the type's usual limit ({figures.Dielectric})"),
-                new(() => $"tan delta at most {QuantityText.Format(new Quantity(figures.LossFactorLimit, Dimension.Number))} at {QuantityText.Format(new Quantity(figures.LossFactorHertz, Dimension.Frequency))}"),
-                new(() => figures.Source.Text));
+        protected override string Write() =>
+            $"ESR at {QuantityText.Format(read)} is smaller than at {QuantityText.Format(new Quantity(limitHertz, Dimension.Frequency))}, where the limit holds";
+    }
+
+    private sealed class WornLoss(LossLimit loss, Quantity upper) : LazyText
+    {
+        protected override string Write() => $"{loss.Arithmetic}; worn part: 2 x = {QuantityText.Format(upper, 4)}";
+    }
+
+    private sealed class OtherFrequency(Quantity read, decimal limitHertz) : LazyText
+    {
+        protected override string Write() =>
+            $"the limit holds at {QuantityText.Format(new Quantity(limitHertz, Dimension.Frequency))} and the reading was taken at {QuantityText.Format(read)}";
     }
 }

@@ -28,9 +28,9 @@ public static class JunctionLimits
         return new Limit(
             LimitKind.EndOfLife,
             new Interval(new Quantity(junction.LowVolts, Dimension.Voltage), new Quantity(junction.HighVolts, Dimension.Voltage)),
-            new(() => $"the type's usual limit ({junction.Material} junction at about 1 mA)"),
-            new(() => $"{QuantityText.Format(new Quantity(junction.LowVolts, Dimension.Voltage))} … {QuantityText.Format(new Quantity(junction.HighVolts, Dimension.Voltage))}"),
-            new(() => JunctionDrop.Source.Text))
+            LazyText.Of(junction, static junction => $"the type's usual limit ({junction.Material} junction at about 1 mA)"),
+            LazyText.Of(junction, static junction => $"{QuantityText.Format(new Quantity(junction.LowVolts, Dimension.Voltage))} … {QuantityText.Format(new Quantity(junction.HighVolts, Dimension.Voltage))}"),
+            new(static () => JunctionDrop.Source.Text))
         {
             NothingBelow = named is null ? MaterialUnknown : null,
         };

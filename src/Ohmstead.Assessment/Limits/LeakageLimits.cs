@@ -16,7 +16,7 @@ public static class LeakageLimits
     {
         if (part.LeakageLimit is { } own)
         {
-            return new Limit(LimitKind.Delivery, new Interval(null, own.Value), "the part's own limit", new(() => $"at most {own.Text}, as written"), "the record");
+            return new Limit(LimitKind.Delivery, new Interval(null, own.Value), "the part's own limit", LazyText.Of(own, static own => $"at most {own.Text}, as written"), "the record");
         }
 
         if (part.Capacitance is not { } capacitance || part.RatedVoltage is not { } rated || RuleFor(part.Kind.Value, rated.Value.Value) is not { } rule
@@ -28,13 +28,18 @@ public static class LeakageLimits
         var early = how.After is { } after && after.Value < rule.Minutes * 60m;
         var low = how.AtVoltage is { } at && at.Value < rated.Value.Value;
         return new Limit(
-            LimitKind.Delivery, new Interval(null, new Quantity(worked.Value / 1_000_000m, Dimension.Current)), new(() => $"the type's usual limit ({rule.Name})"), worked.Arithmetic, new(() => worked.Source.Text))
+            LimitKind.Delivery, new Interval(null, new Quantity(worked.Value / 1_000_000m, Dimension.Current)), LazyText.Of(rule, static rule => $"the type's usual limit ({rule.Name})"), worked.Arithmetic, LazyText.Of(worked.Source, static source => source.Text))
         {
-            ProvesOnlyInside = early ? new LazyText(() => $"it was read after {QuantityText.Format(how.After!.Value)}, the limit holds after {QuantityText.Format(new Quantity(rule.Minutes * 60m, Dimension.Duration))}, and leakage still falls") : null,
-            ProvesOnlyOutside = low ? new LazyText(() => $"it was read at {QuantityText.Format(how.AtVoltage!.Value)}, the limit holds at {rated.Text}") : null,
+            ProvesOnlyInside = early ? ReadEarly(how.After!.Value, rule) : null,
+            ProvesOnlyOutside = low ? ReadLow(how.AtVoltage!.Value, rated) : null,
             Remarks = [.. worked.Remarks, .. (how.After is null ? ["the record does not say after how long it was read"] : Array.Empty<string>())],
         };
     }
+
+    private static LazyText ReadEarly(Quantity after, LeakageRule rule) => new(() =>
+        $"it was read after {QuantityText.Format(after)}, the limit holds after {QuantityText.Format(new Quantity(rule.Minutes * 60m, Dimension.Duration))}, and leakage still falls");
+
+    private static LazyText ReadLow(Quantity volts, Written<Quantity> rated) => new(() => $"it was read at {QuantityText.Format(volts)}, the limit holds at {rated.Text}");
 
     private static LeakageRule? RuleFor(string kind, decimal ratedVolts) => kind switch
     {

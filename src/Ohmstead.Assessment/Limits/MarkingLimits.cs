@@ -1,3 +1,4 @@
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -7,15 +8,17 @@ namespace Ohmstead.Assessment.Limits;
 /// <remarks>A marked tolerance is a delivery limit (IEC 60384-1, IEC 60115-1, from memory). Check value, common practice: 2200 µF ±20 % allows 1760 to 2640 µF.</remarks>
 public static class MarkingLimits
 {
-    private const string MarkingSource = "IEC 60062 marking of values and tolerances";
+    private static readonly LazyText Marking = "the marking";
+    private static readonly LazyText MarkingSource = "IEC 60062 marking of values and tolerances";
+    private static readonly LazyText CircuitSource = "the record of this board or design";
 
     /// <summary>The circuit limit that the design or the board gives for the part's main value, or null.</summary>
     public static Limit? Circuit(PartValues part, Quantity? nominal, string origin) => part.Low is null && part.High is null ? null : new Limit(
         LimitKind.Circuit,
         new Interval(part.Low?.Value, part.High?.Value),
         origin,
-        new(() => $"{part.Low?.Text ?? "no lower limit"} … {part.High?.Text ?? "no upper limit"}, as written"),
-        "the record of this board or design")
+        LazyText.Of(part, static part => $"{part.Low?.Text ?? "no lower limit"} … {part.High?.Text ?? "no upper limit"}, as written"),
+        CircuitSource)
     {
         Nominal = nominal,
     };
@@ -28,8 +31,7 @@ public static class MarkingLimits
             return null;
         }
 
-        var interval = tolerance.Value.Apply(mark);
-        return new Limit(LimitKind.Delivery, interval, "the marking", new(() => $"{QuantityText.Format(mark)} {tolerance.Text} allows {interval}"), MarkingSource) { Nominal = mark };
+        return new Limit(LimitKind.Delivery, tolerance.Value.Apply(mark), Marking, new Allowed(mark, tolerance), MarkingSource) { Nominal = mark };
     }
 
     /// <summary>The usual limit for a worn electrolytic whose tolerance is not written, -20 to +50 % of the mark: common practice.</summary>
@@ -71,4 +73,9 @@ public static class MarkingLimits
         PartFamily.Other => Measured.Voltage,
         _ => null,
     };
+
+    private sealed class Allowed(Quantity mark, Written<Tolerance> tolerance) : LazyText
+    {
+        protected override string Write() => $"{QuantityText.Format(mark)} {tolerance.Text} allows {tolerance.Value.Apply(mark)}";
+    }
 }

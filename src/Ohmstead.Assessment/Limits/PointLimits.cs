@@ -9,23 +9,26 @@ namespace Ohmstead.Assessment.Limits;
 public static class PointLimits
 {
     private static readonly LazyText RippleConditions = RippleLimit.Conditions;
+    private static readonly LazyText OfTheBoard = "this board's record";
+    private static readonly LazyText OfTheDesign = "the design";
+    private static readonly LazyText OfEither = "the record of this board or design";
 
     /// <summary>The limits that apply; none when the point says nothing about the quantity.</summary>
     public static IReadOnlyList<Limit> For(TestPoint point, Measured measured)
     {
-        var origin = point.FromDesign is null ? "this board's record" : "the design";
-        var source = point.Source?.Value ?? "the record of this board or design";
+        var origin = point.FromDesign is null ? OfTheBoard : OfTheDesign;
+        var source = point.Source is { } written ? (LazyText)written.Value : OfEither;
         if (measured == Measured.Ripple)
         {
             return point.RippleLimit is { } ripple
-                ? [new Limit(LimitKind.Circuit, new Interval(null, ripple.Value), origin, $"ripple at most {ripple.Text}, as written", source)]
+                ? [new Limit(LimitKind.Circuit, new Interval(null, ripple.Value), origin, LazyText.Of(ripple, static ripple => $"ripple at most {ripple.Text}, as written"), source)]
                 : UsualRipple(point);
         }
 
         if (measured == Measured.Hours)
         {
             return point.Hours is { } hours
-                ? [new Limit(LimitKind.Circuit, new Interval(new Quantity(hours.Value, Dimension.Number), null), origin, $"at least {hours.Text} h, as written", source)]
+                ? [new Limit(LimitKind.Circuit, new Interval(new Quantity(hours.Value, Dimension.Number), null), origin, LazyText.Of(hours, static hours => $"at least {hours.Text} h, as written"), source)]
                 : [];
         }
 
@@ -36,13 +39,12 @@ public static class PointLimits
 
         if (point.Low is not null || point.High is not null)
         {
-            return [new Limit(LimitKind.Circuit, new Interval(point.Low?.Value, point.High?.Value), origin, $"{point.Low?.Text ?? "no lower limit"} … {point.High?.Text ?? "no upper limit"}, as written", source) { Nominal = point.Nominal?.Value }];
+            return [new Limit(LimitKind.Circuit, new Interval(point.Low?.Value, point.High?.Value), origin, LazyText.Of(point, static point => $"{point.Low?.Text ?? "no lower limit"} … {point.High?.Text ?? "no upper limit"}, as written"), source) { Nominal = point.Nominal?.Value }];
         }
 
         if (point.Nominal is { } nominal && point.Tolerance is { } tolerance)
         {
-            var interval = tolerance.Value.Apply(nominal.Value);
-            return [new Limit(LimitKind.Circuit, interval, origin, $"{nominal.Text} {tolerance.Text} allows {interval}", source) { Nominal = nominal.Value }];
+            return [new Limit(LimitKind.Circuit, tolerance.Value.Apply(nominal.Value), origin, new Allowed(nominal, tolerance), source) { Nominal = nominal.Value }];
         }
 
         return UsualRange(point);
@@ -101,4 +103,9 @@ public static class PointLimits
         Measured.Temperature => point.Measures == "temperature",
         _ => false,
     };
+
+    private sealed class Allowed(Written<Quantity> nominal, Written<Tolerance> tolerance) : LazyText
+    {
+        protected override string Write() => $"{nominal.Text} {tolerance.Text} allows {tolerance.Value.Apply(nominal.Value)}";
+    }
 }

@@ -1,3 +1,4 @@
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
@@ -8,6 +9,9 @@ namespace Ohmstead.Assessment.Limits;
 /// <remarks>Common practice: carbon composition ±20 %, carbon film its mark and 2 %, metal film its mark and 1 %, a potentiometer ±20 % end to end.</remarks>
 public static class ResistorLimits
 {
+    private static readonly LazyText OfTheType = "the type's usual limit";
+    private static readonly LazyText OfTheTypeUnmarked = "the type's usual limit, since no tolerance is written";
+
     /// <summary>The usual limit of a worn resistor, or null for one that is new, unmarked, or of a technology without a usual figure.</summary>
     public static Limit? Usual(PartValues part, ReadingConditions how)
     {
@@ -20,28 +24,39 @@ public static class ResistorLimits
         {
             // A mark that is not a symmetric share of the value has no usual figure of ageing; one without ageing says no more than the mark.
             return !written.Value.IsRelative || written.Value.Upper != -written.Value.Lower ? null
-                : known.LooseFraction is { } loose && loose > written.Value.Upper ? Share(known, nominal, loose, $"marked {written.Text}; borne where it is uncritical: ")
-                : known.ExtraFraction is > 0m and var extra ? Share(known, nominal, written.Value.Upper + extra, $"marked {written.Text} and {QuantityText.FormatPercent(extra)} of ageing: ")
+                : known.LooseFraction is { } loose && loose > written.Value.Upper ? Share(known, OfTheType, nominal, loose, new Loose(written, nominal, loose))
+                : known.ExtraFraction is > 0m and var extra ? Share(known, OfTheType, nominal, written.Value.Upper + extra, new Aged(written, extra, nominal))
                 : null;
         }
 
         var (share, said) = known.UsualTolerance is { } usual
             ? (usual + (known.ExtraFraction ?? 0m), $"±{QuantityText.FormatPercent(usual)} at the widest" + (known.ExtraFraction is > 0m and var ageing ? $" and {QuantityText.FormatPercent(ageing)} of ageing: " : ": "))
             : (known.LooseFraction, string.Empty);
-        return share is { } fraction ? Share(known, nominal, fraction, said) with { Origin = "the type's usual limit, since no tolerance is written" } : null;
+        return share is { } fraction ? Share(known, OfTheTypeUnmarked, nominal, fraction, Unmarked(said, nominal, fraction)) : null;
     }
 
-    private static Limit Share(AcceptLimit known, Quantity nominal, decimal fraction, string said)
+    private static Limit Share(AcceptLimit known, LazyText origin, Quantity nominal, decimal fraction, LazyText arithmetic) => new(
+        LimitKind.EndOfLife,
+        Tolerance.Relative(fraction).Apply(nominal),
+        origin,
+        arithmetic,
+        LazyText.Of(known, static known => $"{known.Source.Text}: {known.Accept}"))
     {
-        var interval = Tolerance.Relative(fraction).Apply(nominal);
-        return new Limit(
-            LimitKind.EndOfLife,
-            interval,
-            "the type's usual limit",
-            new(() => $"{said}{QuantityText.Format(nominal)} ±{QuantityText.FormatPercent(fraction)} allows {interval}"),
-            new(() => $"{known.Source.Text}: {known.Accept}"))
-        {
-            Nominal = nominal,
-        };
+        Nominal = nominal,
+    };
+
+    private static LazyText Unmarked(string said, Quantity nominal, decimal fraction) => new(() => said + Allowed(nominal, fraction));
+
+    private static string Allowed(Quantity nominal, decimal fraction) =>
+        $"{QuantityText.Format(nominal)} ±{QuantityText.FormatPercent(fraction)} allows {Tolerance.Relative(fraction).Apply(nominal)}";
+
+    private sealed class Loose(Written<Tolerance> written, Quantity nominal, decimal fraction) : LazyText
+    {
+        protected override string Write() => $"marked {written.Text}; borne where it is uncritical: {Allowed(nominal, fraction)}";
+    }
+
+    private sealed class Aged(Written<Tolerance> written, decimal ageing, Quantity nominal) : LazyText
+    {
+        protected override string Write() => $"marked {written.Text} and {QuantityText.FormatPercent(ageing)} of ageing: {Allowed(nominal, written.Value.Upper + ageing)}";
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Life;
+using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Shelf;
@@ -10,7 +11,7 @@ namespace Ohmstead.Assessment.Shelf;
 /// <param name="SinceWords">What happened that day, in words: "formed on 2026-05-09".</param>
 /// <param name="Due">The last day of their shelf life.</param>
 /// <param name="LifeWords">The shelf life in words.</param>
-public sealed record ShelfLife(DateOnly Since, string SinceWords, DateOnly Due, string LifeWords)
+public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due, string LifeWords)
 {
     /// <summary>Shelf life where the record says none. Makers disagree between 1 and 5 years; 3 years is the middle of what is published. Common practice.</summary>
     public const int UsualYears = 3;
@@ -36,20 +37,22 @@ public sealed record ShelfLife(DateOnly Since, string SinceWords, DateOnly Due, 
     /// <summary>Whether the shelf life is over on a day.</summary>
     public bool IsOverOn(DateOnly day) => day > Due;
 
-    private static (DateOnly Since, string Words)? Start(Lot lot, DateOnly day)
+    private static (DateOnly Since, LazyText Words)? Start(Lot lot, DateOnly day)
     {
         if (lot.Formed is { } formed && formed.Value <= day)
         {
-            return (formed.Value, "formed on " + formed.Text);
+            return (formed.Value, LazyText.Of(formed, static formed => "formed on " + formed.Text));
         }
 
         var dates = LotDates.Of(lot, day);
         if (dates.Youngest is { } made)
         {
             var came = lot.Received is { } at && at.Value.Latest < made ? at.Value.Latest : made;
-            return (came, $"made {dates.Made[^1].Value}, date code {lot.Values.DateCode!.Text}{(dates.IsAmbiguous ? ", the latest it can mean" : string.Empty)}");
+            return (came, Made(dates, lot.Values.DateCode!.Text));
         }
 
-        return lot.Received is { } received ? (received.Value.Latest, "received " + received.Text) : null;
+        return lot.Received is { } received ? (received.Value.Latest, LazyText.Of(received, static received => "received " + received.Text)) : null;
     }
+
+    private static LazyText Made(LotDates dates, string code) => new(() => $"made {dates.Made[^1].Value}, date code {code}{(dates.IsAmbiguous ? ", the latest it can mean" : string.Empty)}");
 }

@@ -24,7 +24,7 @@ public static class Judge
     {
         if (limits.Count == 0)
         {
-            return new Verdict(VerdictOutcome.NoLimit, measured, reading, new(() => $"{VerdictWords.Of(measured)} {reading.Text}: no limit is known for it")) { Uncertainty = uncertainty?.Expanded };
+            return new Verdict(VerdictOutcome.NoLimit, measured, reading, new NoLimit(measured, reading)) { Uncertainty = uncertainty?.Expanded };
         }
 
         var limit = limits[0];
@@ -33,12 +33,12 @@ public static class Judge
         var (outcome, reason) = (inside ? VerdictOutcome.Inside : VerdictOutcome.Outside, (LazyText?)null);
         double? probability = null;
         if (uncertainty is not null
-            && ConformityStatement.Of(
+            && ConformityDecision.Of(
                 value.Value, uncertainty.Expanded.Value, limit.Interval.Lower?.Value, limit.Interval.Upper?.Value, rule)
-            .Is(out var statement, out _))
+            .Is(out var decision, out _))
         {
-            probability = statement.Probability;
-            if (Doubt(statement, rule, uncertainty.Expanded) is { } doubt)
+            probability = decision.Probability;
+            if (Doubt(decision, rule, uncertainty.Expanded) is { } doubt)
             {
                 (outcome, reason) = (VerdictOutcome.Undecided, doubt);
             }
@@ -54,37 +54,65 @@ public static class Judge
             (outcome, reason) = (VerdictOutcome.ProvesNothing, cannot);
         }
 
-        LazyText range = new(() => VerdictWords.Range(limit.Interval));
-        return new Verdict(outcome, measured, reading, new(() => Sentence(measured, reading, limit, range, outcome, reason)))
+        var range = LazyText.Of(limit, static limit => VerdictWords.Range(limit.Interval));
+        return new Verdict(outcome, measured, reading, new Sentence(measured, reading, limit, range, outcome, reason))
         {
             Reason = reason,
             Limit = limit,
             LimitInWords = range,
-            Others = limits.Count == 1 ? [] : [.. limits.Skip(1).Select(other => (other, other.Interval.Contains(value)))],
+            Others = limits.Count == 1 ? [] : Others(limits, value),
             Deviation = limit.Nominal is { Value: not 0m } nominal ? (value.Value - nominal.Value) / nominal.Value : null,
             Margin = MarginTo(limit.Interval, value.Value),
             Uncertainty = uncertainty?.Expanded,
             Probability = probability,
             Rule = probability is null ? null : rule,
-            Remarks = uncertainty is null ? [.. limit.Remarks] : RatioWarning(limit.Interval, uncertainty.Expanded) is { } poor ? [uncertainty.Arithmetic, poor, .. limit.Remarks] : [uncertainty.Arithmetic, .. limit.Remarks],
+            Remarks = uncertainty is null ? limit.Remarks : Remarks(uncertainty, RatioWarning(limit.Interval, uncertainty.Expanded), limit.Remarks),
         };
     }
 
-    // What a rule with a guard band does not accept for certain is undecided; one that rejects only what is proved outside doubts that side alone.
-    private static LazyText? Doubt(ConformityStatement statement, DecisionRule rule, Quantity expanded) => (rule.GuardShare, statement.Conformity) switch
+    private static (Limit Limit, bool Inside)[] Others(IReadOnlyList<Limit> limits, Quantity value)
     {
-        (> 0m, Conformity.ProbablyInside or Conformity.ProbablyOutside) => rule.GuardShare == 1m
-            ? new(() => $"the uncertainty of {QuantityText.Format(expanded, 3)} straddles the limit")
-            : new(() => $"it is nearer to the limit than the guard band of {QuantityText.Format(new Quantity(rule.GuardShare, Dimension.Number))} U = {QuantityText.Format(expanded with { Value = statement.GuardBand }, 3)}"),
-        (< 0m, Conformity.ProbablyOutside) => new(() => $"it is outside by less than its uncertainty of {QuantityText.Format(expanded, 3)}, and only what is proved outside is rejected"),
+        var others = new (Limit, bool)[limits.Count - 1];
+        for (var at = 0; at < others.Length; at++)
+        {
+            others[at] = (limits[at + 1], limits[at + 1].Interval.Contains(value));
+        }
+
+        return others;
+    }
+
+    private static IReadOnlyList<LazyText> Remarks(ReadingUncertainty uncertainty, LazyText? poor, IReadOnlyList<LazyText> ofLimit) => (poor, ofLimit.Count) switch
+    {
+        (null, 0) => [uncertainty.Arithmetic],
+        ({ }, 0) => [uncertainty.Arithmetic, poor],
+        (null, _) => [uncertainty.Arithmetic, .. ofLimit],
+        _ => [uncertainty.Arithmetic, poor, .. ofLimit],
+    };
+
+    // What a rule with a guard band does not accept for certain is undecided; one that rejects only what is proved outside doubts that side alone.
+    private static LazyText? Doubt(ConformityDecision decision, DecisionRule rule, Quantity expanded) => (rule.GuardShare, decision.Conformity) switch
+    {
+        (> 0m, Conformity.ProbablyInside or Conformity.ProbablyOutside) => rule.GuardShare == 1m ? Straddles(expanded) : IsInGuardBand(rule, expanded, decision.GuardBand),
+        (< 0m, Conformity.ProbablyOutside) => IsOutsideByLess(expanded),
         _ => null,
     };
+
+    private static LazyText Straddles(Quantity expanded) => new(() => $"the uncertainty of {QuantityText.Format(expanded, 3)} straddles the limit");
+
+    private static LazyText IsInGuardBand(DecisionRule rule, Quantity expanded, decimal guardBand) => new(() =>
+        $"it is nearer to the limit than the guard band of {QuantityText.Format(new Quantity(rule.GuardShare, Dimension.Number))} U = {QuantityText.Format(expanded with { Value = guardBand }, 3)}");
+
+    private static LazyText IsOutsideByLess(Quantity expanded) => new(() =>
+        $"it is outside by less than its uncertainty of {QuantityText.Format(expanded, 3)}, and only what is proved outside is rejected");
 
     // Half the range over the uncertainty: a meter that is not four times as good as the tolerance says so. A one-sided limit has no range.
     private static LazyText? RatioWarning(Interval interval, Quantity expanded) =>
         interval is { Lower: { } lower, Upper: { } upper } && (upper.Value - lower.Value) / 2m is var half and > 0m && half < TestUncertaintyRatio.Wanted * expanded.Value
-            ? new(() => TestUncertaintyRatio.Of(half, expanded.Value).Is(out var ratio, out _) ? $"warning: {ratio.Warning} ({ratio.Arithmetic}; {TestUncertaintyRatio.Source.Text})" : "the test uncertainty ratio cannot be computed")
+            ? PoorRatio(half, expanded.Value)
             : null;
+
+    private static LazyText PoorRatio(decimal half, decimal expanded) => new(() =>
+        TestUncertaintyRatio.Of(half, expanded).Is(out var ratio, out _) ? $"warning: {ratio.Warning} ({ratio.Arithmetic}; {TestUncertaintyRatio.Source.Text})" : "the test uncertainty ratio cannot be computed");
 
     private static LazyText? CannotProve(Measured measured, Limit limit, Quantity value, bool inside, bool inCircuit)
     {
@@ -146,8 +174,8 @@ public static class Judge
         return finding switch
         {
             InCircuitFinding.ProvedBad or InCircuitFinding.Proved => null,
-            InCircuitFinding.Suspect => new(() => $"in circuit it reads {why}; that makes the part suspect but proves nothing, measure it out of circuit"),
-            _ => new(() => $"in circuit it reads {why}; so it proves nothing"),
+            InCircuitFinding.Suspect => LazyText.Of(why, static why => $"in circuit it reads {why}; that makes the part suspect but proves nothing, measure it out of circuit"),
+            _ => LazyText.Of(why, static why => $"in circuit it reads {why}; so it proves nothing"),
         };
     }
 
@@ -168,7 +196,15 @@ public static class Judge
         return least;
     }
 
-    private static string Sentence(Measured measured, Written<Quantity> reading, Limit limit, LazyText range, VerdictOutcome outcome, LazyText? reason) =>
-        $"{VerdictWords.Of(measured)} {reading.Text} against {range} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): {VerdictWords.Of(outcome)}"
-        + (reason is null ? string.Empty : $", {reason}");
+    private sealed class Sentence(Measured measured, Written<Quantity> reading, Limit limit, LazyText range, VerdictOutcome outcome, LazyText? reason) : LazyText
+    {
+        protected override string Write() =>
+            $"{VerdictWords.Of(measured)} {reading.Text} against {range} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): {VerdictWords.Of(outcome)}"
+            + (reason is null ? string.Empty : $", {reason}");
+    }
+
+    private sealed class NoLimit(Measured measured, Written<Quantity> reading) : LazyText
+    {
+        protected override string Write() => $"{VerdictWords.Of(measured)} {reading.Text}: no limit is known for it";
+    }
 }

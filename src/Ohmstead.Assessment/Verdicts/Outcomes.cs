@@ -17,13 +17,27 @@ public static class Outcomes
         var tested = test is null ? VerdictOutcome.NoLimit : test.Value == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside;
         foreach (var outcome in ByWeight)
         {
-            if (tested == outcome || verdicts.Any(verdict => verdict.Outcome == outcome))
+            if (tested == outcome || IsAmong(verdicts, outcome))
             {
                 return outcome;
             }
         }
 
         return VerdictOutcome.NoLimit;
+    }
+
+    /// <summary>Whether any of the verdicts says so.</summary>
+    internal static bool IsAmong(IReadOnlyList<Verdict> verdicts, VerdictOutcome outcome)
+    {
+        for (var at = 0; at < verdicts.Count; at++)
+        {
+            if (verdicts[at].Outcome == outcome)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Whether a later verdict takes the place of an earlier one: one that proves nothing does not undo one that proved something, and one too close to call does not answer one that failed.</summary>

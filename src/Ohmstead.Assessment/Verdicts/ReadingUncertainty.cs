@@ -19,35 +19,45 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
     /// <summary>The uncertainty of a value, or null when the instrument says nothing about this quantity.</summary>
     public static ReadingUncertainty? Of(Instrument instrument, Measured measured, Quantity value)
     {
-        var name = NameOf(measured);
-        Accuracy? fitting = null;
-        foreach (var range in instrument.Accuracies)
-        {
-            if (range.Measures.Value == name && Math.Abs(value.Value) <= Reach(range) && (fitting is null || Reach(range) < Reach(fitting)))
-            {
-                fitting = range;
-            }
-        }
-
-        if (fitting is null)
+        if (Fitting(instrument.Accuracies, NameOf(measured), Math.Abs(value.Value)) is not { } fitting)
         {
             return null;
         }
 
         var specification = new AccuracySpecification(
             (fitting.Error?.Value.Value ?? 0m) * 100m, fitting.Digits?.Value ?? 0m, fitting.Step?.Value.Value ?? 0m, fitting.Fixed?.Value.Value ?? 0m);
-        if (!specification.ExpandedUncertaintyOf(value.Value).Is(out var worked, out _))
+        if (!specification.ExpandedUncertainty(value.Value).Is(out var expanded, out _))
         {
             return null;
         }
 
-        if (fitting.Certificate is { } certificate && WithCalibration(worked.Value, certificate.Value.Value * Math.Abs(value.Value)) is { } both)
+        if (fitting.Certificate is { } certificate && WithCalibration(expanded, certificate.Value.Value * Math.Abs(value.Value)) is { } both)
         {
-            return new(new Quantity(both, value.Dimension), new(() => $"{Working(fitting, value, worked.Value)}; with {certificate.Text} from the certificate: sqrt(U1² + U2²) = {QuantityText.Format(new Quantity(both, value.Dimension), 3)}; {UncertaintyBudget.Source.Text}"));
+            return Calibrated(fitting, value, expanded, certificate.Text, new Quantity(both, value.Dimension));
         }
 
-        return worked.Value > 0 ? new(new Quantity(worked.Value, value.Dimension), new(() => Working(fitting, value, worked.Value))) : null;
+        return expanded > 0 ? new(new Quantity(expanded, value.Dimension), new FromSpecification(fitting, value, expanded)) : null;
     }
+
+    // Of several ranges that hold for a value the one that reaches least far.
+    private static Accuracy? Fitting(IReadOnlyList<Accuracy> ranges, string name, decimal value)
+    {
+        Accuracy? fitting = null;
+        for (var at = 0; at < ranges.Count; at++)
+        {
+            var range = ranges[at];
+            if (range.Measures.Value == name && value <= Reach(range) && (fitting is null || Reach(range) < Reach(fitting)))
+            {
+                fitting = range;
+            }
+        }
+
+        return fitting;
+    }
+
+    private static ReadingUncertainty Calibrated(Accuracy fitting, Quantity value, decimal expanded, string certificate, Quantity both) => new(
+        both,
+        new LazyText(() => $"{Working(fitting, value, expanded)}; with {certificate} from the certificate: sqrt(U1² + U2²) = {QuantityText.Format(both, 3)}; {UncertaintyBudget.Source.Text}"));
 
     // Both are expanded with k = 2 and independent: the root of the sum of squares, expanded again. Null when it cannot be computed or is nought.
     private static decimal? WithCalibration(decimal specification, decimal certificate) =>
@@ -82,6 +92,24 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
         Measured.LossFactor => "loss_factor",
         Measured.VoltageLoss => "voltage_loss",
         Measured.ForwardVoltage => "voltage",
-        _ => measured.ToString().ToLowerInvariant(),
+        Measured.Capacitance => "capacitance",
+        Measured.Esr => "esr",
+        Measured.Leakage => "leakage",
+        Measured.Insulation => "insulation",
+        Measured.Resistance => "resistance",
+        Measured.Inductance => "inductance",
+        Measured.Voltage => "voltage",
+        Measured.Ripple => "ripple",
+        Measured.Current => "current",
+        Measured.Gain => "gain",
+        Measured.Frequency => "frequency",
+        Measured.Temperature => "temperature",
+        Measured.Hours => "hours",
+        _ => throw new ArgumentOutOfRangeException(nameof(measured), measured, "This quantity has no name."),
     };
+
+    private sealed class FromSpecification(Accuracy accuracy, Quantity value, decimal expanded) : LazyText
+    {
+        protected override string Write() => Working(accuracy, value, expanded);
+    }
 }

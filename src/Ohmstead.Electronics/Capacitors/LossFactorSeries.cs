@@ -37,14 +37,23 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
     /// <summary>The limit for a part of this series.</summary>
     /// <returns>The limit in its three readings, or a refusal that names the neighbouring columns when the voltage has none of its
     /// own.</returns>
-    public Outcome<LossFactorLimit> Limit(decimal ratedVolts, decimal farads)
+    public Outcome<LossFactorLimit> Limit(decimal ratedVolts, decimal farads) =>
+        ColumnFrom(ratedVolts) is { } column && column.RatedVolts == ratedVolts
+            ? LimitFrom(column.LossFactor, farads)
+            : Outcome<LossFactorLimit>.Refused(NoColumn(ratedVolts));
+
+    /// <summary>The column of a voltage, or where it has none of its own the next one above; null beyond the last.</summary>
+    public LossFactorColumn? ColumnFrom(decimal ratedVolts)
     {
-        if (Columns.FirstOrDefault(c => c.RatedVolts == ratedVolts) is not { } column)
+        for (int at = 0; at < Columns.Count; at++)
         {
-            return Outcome<LossFactorLimit>.Refused(NoColumn(ratedVolts));
+            if (Columns[at].RatedVolts >= ratedVolts)
+            {
+                return Columns[at];
+            }
         }
 
-        return LimitFrom(column.LossFactor, farads);
+        return null;
     }
 
     /// <summary>The columns on either side of a voltage that has none of its own; one of them is null at the ends.</summary>
@@ -52,14 +61,37 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
         (Columns.LastOrDefault(c => c.RatedVolts < ratedVolts), Columns.FirstOrDefault(c => c.RatedVolts > ratedVolts));
 
     /// <summary>The three readings of the rule for any base limit, at this series' frequency and with its source.</summary>
-    public Outcome<LossFactorLimit> LimitFrom(decimal baseFactor, decimal farads) =>
-        Domain.Of(Domain.Positive("capacitance", farads), Domain.Within("dissipation factor", baseFactor, 0m, 10m)).Compute(() =>
-            Steps(baseFactor, farads));
+    public Outcome<LossFactorLimit> LimitFrom(decimal baseFactor, decimal farads) => Sound(baseFactor, farads).Compute(() => Steps(baseFactor, farads));
+
+    /// <summary>The strict reading of <see cref="LimitFrom"/> alone: only completed steps count.</summary>
+    public static Outcome<decimal> StrictFrom(decimal baseFactor, decimal farads)
+    {
+        if (Sound(baseFactor, farads).Fault is { } fault)
+        {
+            return Outcome<decimal>.Refused(fault);
+        }
+
+        try
+        {
+            return Outcome<decimal>.Of(Completed(baseFactor, StepsOf(farads)));
+        }
+        catch (Exception e) when (Domain.IsBeyond(e))
+        {
+            return Outcome<decimal>.Refused(Domain.Beyond);
+        }
+    }
+
+    private static Domain Sound(decimal baseFactor, decimal farads) =>
+        Domain.Of(Domain.Positive("capacitance", farads), Domain.Within("dissipation factor", baseFactor, 0m, 10m));
+
+    private static decimal StepsOf(decimal farads) => farads <= StepFarads ? 0m : (farads - StepFarads) / StepFarads;
+
+    private static decimal Completed(decimal baseFactor, decimal steps) => baseFactor + (StepFactor * decimal.Floor(steps));
 
     private LossFactorLimit Steps(decimal baseFactor, decimal farads)
     {
-        decimal steps = Math.Max(0m, (farads - StepFarads) / StepFarads);
-        decimal completed = baseFactor + (StepFactor * decimal.Floor(steps));
+        decimal steps = StepsOf(farads);
+        decimal completed = Completed(baseFactor, steps);
         decimal proRata = baseFactor + (StepFactor * steps);
         decimal roundedUp = baseFactor + (StepFactor * decimal.Ceiling(steps));
         LazyText arithmetic = new(() => steps == 0

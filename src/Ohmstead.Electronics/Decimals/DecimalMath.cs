@@ -13,6 +13,7 @@ public static class DecimalMath
     public const decimal Pi = 3.1415926535897932384626433833m;
 
     private static readonly UInt128 Largest = (UInt128.One << 96) - 1;
+    private static readonly UInt128 LargestTenth = Largest / 10;
 
     // From 10^-28 to 10^28: every quantity that is written looks for its prefix among them.
     private static readonly decimal[] Powers =
@@ -98,9 +99,12 @@ public static class DecimalMath
     {
         value = 0m;
         if (digits == 0) return true;
+
+        // Nearly all that is written has few digits, and whole numbers of 64 bits are multiplied many times faster than wider ones.
+        for (; power > 0 && digits <= ulong.MaxValue / 10; power--) digits = (ulong)digits * 10;
         for (; power > 0; power--)
         {
-            if (digits > Largest / 10) return false;
+            if (digits > LargestTenth) return false;
             digits *= 10;
         }
 

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace Ohmstead.Electronics.Parts;
 
 /// <summary>What is usually accepted of a part out of circuit. A default: an equipment's own manual comes first, and an override is
@@ -59,7 +61,9 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
     public decimal? UsualTolerance { get; init; }
 
     /// <summary>The limit of a kind of part, or null when none is known here.</summary>
-    public static AcceptLimit? Find(string part) => All.FirstOrDefault(limit => limit.Part == part);
+    public static AcceptLimit? Find(string part) => ByPart.GetValueOrDefault(part);
+
+    private static readonly FrozenDictionary<string, AcceptLimit> ByPart = All.ToFrozenDictionary(limit => limit.Part, StringComparer.Ordinal);
 
     /// <summary>The range for a nominal value with a marked tolerance, ageing added; refused when no figure is usual for the
     /// part.</summary>

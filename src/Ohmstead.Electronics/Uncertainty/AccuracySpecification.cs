@@ -6,7 +6,7 @@ namespace Ohmstead.Electronics.Uncertainty;
 /// <param name="Digits">Counts of the last place.</param>
 /// <param name="Resolution">What one count is worth, in the unit of the reading.</param>
 /// <param name="Fixed">A part that does not depend on the reading, in its unit.</param>
-public sealed record AccuracySpecification(decimal PercentOfReading, decimal Digits, decimal Resolution, decimal Fixed = 0m)
+public readonly record struct AccuracySpecification(decimal PercentOfReading, decimal Digits, decimal Resolution, decimal Fixed = 0m)
 {
     // To 28 figures: acceptance limits that come of it are decimals.
     private const decimal SquareRootOfThree = 1.732050807568877293527446342m;
@@ -15,17 +15,15 @@ public sealed record AccuracySpecification(decimal PercentOfReading, decimal Dig
 
     /// <summary>The half width of the range the true value is in, |reading| p/100 + digits x resolution + fixed, in the reading's
     /// unit.</summary>
-    public Outcome<Worked<decimal>> HalfWidth(decimal reading) =>
-        Domain.Of(
-            Domain.NotNegative("per cent of reading", PercentOfReading),
-            Domain.NotNegative("digits", Digits),
-            Domain.NotNegative("resolution", Resolution),
-            Domain.NotNegative("fixed part", Fixed))
-        .Compute(() =>
+    public Outcome<Worked<decimal>> HalfWidth(decimal reading)
+    {
+        AccuracySpecification own = this;
+        return Sound.Compute(() =>
         {
-            decimal halfWidth = (Math.Abs(reading) * PercentOfReading / 100m) + (Digits * Resolution) + Fixed;
-            return new Worked<decimal>(halfWidth, new(() => Working(reading, halfWidth)), Specification);
+            decimal halfWidth = own.HalfWidthAt(reading);
+            return new Worked<decimal>(halfWidth, new(() => own.Working(reading, halfWidth)), Specification);
         });
+    }
 
     /// <summary>The standard uncertainty of a reading, half width / sqrt(3): every error within the specification is taken as equally
     /// likely.</summary>
@@ -34,12 +32,41 @@ public sealed record AccuracySpecification(decimal PercentOfReading, decimal Dig
     /// <summary>The expanded uncertainty of a reading, k = 2 (about 95 %), with its working.</summary>
     public Outcome<Worked<decimal>> ExpandedUncertaintyOf(decimal reading) => HalfWidth(reading).Then(a =>
     {
-        decimal expanded = 2m * a.Value / SquareRootOfThree;
+        decimal expanded = Expanded(a.Value);
         return new Worked<decimal>(
             expanded,
             new(() => $"{a.Arithmetic}; 2 x {Figures.Text(a.Value)} / sqrt(3) = {Figures.Text(expanded, 4)}"),
             Uncertainty.StandardUncertainty.RectangularSource);
     });
+
+    /// <summary>The expanded uncertainty of a reading as <see cref="ExpandedUncertaintyOf"/> gives it, without its working: every reading
+    /// of a collection asks for it.</summary>
+    public Outcome<decimal> ExpandedUncertainty(decimal reading)
+    {
+        if (Sound.Fault is { } fault)
+        {
+            return Outcome<decimal>.Refused(fault);
+        }
+
+        try
+        {
+            return Outcome<decimal>.Of(Expanded(HalfWidthAt(reading)));
+        }
+        catch (Exception e) when (Domain.IsBeyond(e))
+        {
+            return Outcome<decimal>.Refused(Domain.Beyond);
+        }
+    }
+
+    private Domain Sound => Domain.Of(
+        Domain.NotNegative("per cent of reading", PercentOfReading),
+        Domain.NotNegative("digits", Digits),
+        Domain.NotNegative("resolution", Resolution),
+        Domain.NotNegative("fixed part", Fixed));
+
+    private decimal HalfWidthAt(decimal reading) => (Math.Abs(reading) * PercentOfReading / 100m) + (Digits * Resolution) + Fixed;
+
+    private static decimal Expanded(decimal halfWidth) => 2m * halfWidth / SquareRootOfThree;
 
     private string Working(decimal reading, decimal halfWidth)
     {

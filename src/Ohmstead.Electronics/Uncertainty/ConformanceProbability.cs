@@ -14,14 +14,17 @@ public static class ConformanceProbability
     /// <param name="standardUncertainty">Its standard uncertainty u, 0 or more.</param>
     /// <param name="lowerLimit">The lower limit TL, or null.</param>
     /// <param name="upperLimit">The upper limit TU, or null.</param>
-    public static Outcome<double> Of(double reading, double standardUncertainty, double? lowerLimit, double? upperLimit) =>
-        Domain.Of(
+    public static Outcome<double> Of(double reading, double standardUncertainty, double? lowerLimit, double? upperLimit)
+    {
+        Domain domain = Domain.Of(
             Domain.Finite("reading", reading),
             Domain.NotNegative("standard uncertainty", standardUncertainty),
-            Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit"))
-        .Compute(() => standardUncertainty == 0
-            ? Sure(reading, lowerLimit, upperLimit)
-            : Math.Clamp(Upper(reading, standardUncertainty, upperLimit) - Lower(reading, standardUncertainty, lowerLimit), 0, 1));
+            Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit"));
+        return domain.Fault is { } fault ? Outcome<double>.Refused(fault)
+            : standardUncertainty == 0 ? Outcome<double>.Of(Sure(reading, lowerLimit, upperLimit))
+            : Domain.IfFinite(Math.Clamp(
+                Upper(reading, standardUncertainty, upperLimit) - Lower(reading, standardUncertainty, lowerLimit), 0, 1));
+    }
 
     private static double Sure(double reading, double? lowerLimit, double? upperLimit) => reading < lowerLimit || reading > upperLimit ? 0
         : 1;

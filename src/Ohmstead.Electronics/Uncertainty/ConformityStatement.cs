@@ -38,33 +38,20 @@ public sealed record ConformityStatement(
     /// </remarks>
     public static Outcome<ConformityStatement> Of(
         decimal reading, decimal expandedUncertainty, decimal? lowerLimit, decimal? upperLimit, DecisionRule rule) =>
-        Domain.Of(
-            Domain.NotNegative("expanded uncertainty", expandedUncertainty),
-            Domain.That(lowerLimit is not null || upperLimit is not null, "no limit is given, expected a lower or an upper one"),
-            Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit"))
-        .Flatten(() =>
-            ConformanceProbability.Of((double)reading, (double)expandedUncertainty / 2, (double?)lowerLimit, (double?)upperLimit)
-                .Then(probability => Decide(reading, expandedUncertainty, lowerLimit, upperLimit, rule, probability)));
+        ConformityDecision.Of(reading, expandedUncertainty, lowerLimit, upperLimit, rule).Then(decision => new ConformityStatement(
+            decision.Conformity,
+            decision.Accepted,
+            decision.Probability,
+            decision.GuardBand,
+            lowerLimit + decision.GuardBand,
+            upperLimit - decision.GuardBand,
+            rule,
+            Working(reading, expandedUncertainty, lowerLimit, upperLimit, decision),
+            Statements));
 
-    private static ConformityStatement Decide(
-        decimal reading, decimal expanded, decimal? lower, decimal? upper, DecisionRule rule, double probability)
-    {
-        decimal guard = rule.GuardShare * expanded;
-        decimal band = rule.GuardShare > 0 ? guard : expanded;
-        bool inside = IsInside(reading, lower, upper, 0m);
-        Conformity conformity = inside
-            ? (IsInside(reading, lower, upper, band) ? Conformity.Inside : Conformity.ProbablyInside)
-            : (IsInside(reading, lower, upper, -band) ? Conformity.ProbablyOutside : Conformity.Outside);
-        LazyText working = new(() =>
-            $"{Figures.Text(reading)} ± {Figures.Text(expanded, 4)} against {Range(lower, upper)}, guard band {Figures.Text(guard, 4)}: "
-            + $"accepted {Range(lower + guard, upper - guard)}; inside with probability {Figures.Text(probability, 4)}");
-        return new ConformityStatement(
-            conformity, IsInside(reading, lower, upper, guard), probability, guard, lower + guard, upper - guard, rule, working,
-            Statements);
-    }
-
-    private static bool IsInside(decimal reading, decimal? lower, decimal? upper, decimal margin) =>
-        !(reading < lower + margin) && !(reading > upper - margin);
+    private static LazyText Working(decimal reading, decimal expanded, decimal? lower, decimal? upper, ConformityDecision decision) => new(() =>
+        $"{Figures.Text(reading)} ± {Figures.Text(expanded, 4)} against {Range(lower, upper)}, guard band {Figures.Text(decision.GuardBand, 4)}: "
+        + $"accepted {Range(lower + decision.GuardBand, upper - decision.GuardBand)}; inside with probability {Figures.Text(decision.Probability, 4)}");
 
     private static string Range(decimal? lower, decimal? upper) => (lower, upper) switch
     {

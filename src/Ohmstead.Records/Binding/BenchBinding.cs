@@ -92,7 +92,7 @@ public static class BenchBinding
 
     private static Reading Reading(Fields fields)
     {
-        var values = new List<ReadValue>(4);
+        var values = new List<ReadValue>(2);
         foreach (var (key, measured) in ReadingKeys)
         {
             if (fields.Quantity(key) is { } value)

@@ -17,38 +17,32 @@ public sealed class Binder(string path)
     /// <summary>Lays a mapping against its shape.</summary>
     public Fields Bind(MappingNode node, Shape shape)
     {
-        // A part may hold dozens of keys and holds a handful: numbers take half the room of references.
-        var slots = new int[shape.Keys.Count];
+        // A part may hold dozens of keys and holds a handful: only those that are written take room.
         var entries = node.Entries;
-        for (var i = 0; i < entries.Count; i++)
+        var places = new int[entries.Count];
+        for (var i = 0; i < places.Length; i++)
         {
             var entry = entries[i];
-            var place = shape.PlaceOf(entry.Key);
+            var place = places[i] = shape.PlaceOf(entry.Key);
             if (place < 0)
             {
                 ReportUnknownKey(entry, shape);
             }
-            else if (entry.Value is ScalarNode scalar && IsBlank(scalar) && shape.Keys[place].Kind is not (ValueKind.List or ValueKind.Mapping))
+            else if (entry.Value is ScalarNode scalar && IsBlank(scalar) && shape.KeyAt(place).Kind is not (ValueKind.List or ValueKind.Mapping))
             {
-                Report(RecordChecks.ValueMissing, scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot, $"nothing stands behind '{entry.Key}'", $"write {entry.Key}: {shape.Keys[place].Example}, or leave the key out");
-                slots[place] = i + 1;
-            }
-            else
-            {
-                slots[place] = i + 1;
+                Report(RecordChecks.ValueMissing, scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot, $"nothing stands behind '{entry.Key}'", $"write {entry.Key}: {shape.KeyAt(place).Example}, or leave the key out");
             }
         }
 
-        for (var i = 0; i < slots.Length; i++)
+        foreach (var needed in shape.Needed)
         {
-            var key = shape.Keys[i];
-            if (key.IsNeeded && slots[i] == 0 && !node.Entries.Any(entry => IsSlipOf(entry.Key, key, shape)))
+            if (!places.AsSpan().Contains(needed))
             {
-                Report(RecordChecks.KeyMissing, node.Spot, $"this {shape.Name} has no '{key.Name}'", $"add {key.Name}: {key.Example}");
+                ReportMissingKey(node, shape.KeyAt(needed), shape);
             }
         }
 
-        return new Fields(this, shape, node, slots);
+        return new Fields(this, shape, node, places);
     }
 
     /// <summary>Reports a finding of severity error.</summary>
@@ -61,6 +55,14 @@ public sealed class Binder(string path)
     // 'referance' beside a missing 'ref' has one cause: the message about the unknown key is enough.
     private static bool IsSlipOf(string written, Key key, Shape shape) =>
         shape.PlaceOf(written) < 0 && Nearest.To(written, shape.Keys.Select(known => known.Name)) == key.Name;
+
+    private void ReportMissingKey(MappingNode node, Key key, Shape shape)
+    {
+        if (!node.Entries.Any(entry => IsSlipOf(entry.Key, key, shape)))
+        {
+            Report(RecordChecks.KeyMissing, node.Spot, $"this {shape.Name} has no '{key.Name}'", $"add {key.Name}: {key.Example}");
+        }
+    }
 
     private void ReportUnknownKey(MappingEntry entry, Shape shape)
     {

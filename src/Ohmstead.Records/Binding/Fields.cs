@@ -15,40 +15,43 @@ public sealed class Fields
     private readonly Binder binder;
     private readonly Shape shape;
     private readonly MappingNode mapping;
-    private readonly int[] slots;
+    private readonly int[] places;
+
+    // The place behind the key that was asked for last: keys are asked for in about the order of the shape.
+    private int next;
 
     /// <summary>The values of a mapping.</summary>
     /// <param name="binder">Takes what cannot be read.</param>
     /// <param name="shape">What the mapping may hold.</param>
     /// <param name="mapping">The mapping.</param>
-    /// <param name="slots">For each key of the shape the number of its entry in the mapping, from 1; 0 where there is none.</param>
-    internal Fields(Binder binder, Shape shape, MappingNode mapping, int[] slots)
+    /// <param name="places">For each entry of the mapping the place of its key in the shape, or -1.</param>
+    internal Fields(Binder binder, Shape shape, MappingNode mapping, int[] places)
     {
         this.binder = binder;
         this.shape = shape;
         this.mapping = mapping;
-        this.slots = slots;
+        this.places = places;
     }
 
     /// <summary>Where the mapping starts.</summary>
     public Spot Spot => mapping.Spot;
 
     /// <summary>Whether something stands behind a key, readable or not: a value that is there and cannot be read is no cause for a second message.</summary>
-    public bool Holds(string key) => slots[Place(key)] != 0;
+    public bool Holds(string key) => Value(Place(key)) is not null;
 
     /// <summary>The text of a single value, readable or not, without a word about it; null when there is none.</summary>
-    internal string? Raw(string key) => (Value(key) as ScalarNode)?.Text;
+    internal string? Raw(string key) => (Value(Place(key)) as ScalarNode)?.Text;
 
     /// <summary>How many items are written in a list, readable or not; something that is no list counts as one.</summary>
-    internal int CountOf(string key) => Value(key) switch { null or ScalarNode { IsNothing: true } => 0, SequenceNode list => list.Items.Count, _ => 1 };
+    internal int CountOf(string key) => Value(Place(key)) switch { null or ScalarNode { IsNothing: true } => 0, SequenceNode list => list.Items.Count, _ => 1 };
 
     /// <summary>Any text.</summary>
-    public Written<string>? Text(string key) => Scalar(key) is { } scalar ? new(scalar.Text, scalar.Text, SpotOf(scalar)) : null;
+    public Written<string>? Text(string key) => Scalar(Place(key)) is { } scalar ? new(scalar.Text, scalar.Text, SpotOf(scalar)) : null;
 
     /// <summary>A name: no spaces, no path, no control characters.</summary>
     public Written<string>? Id(string key)
     {
-        if (Scalar(key) is not { } scalar)
+        if (Scalar(Place(key)) is not { } scalar)
         {
             return null;
         }
@@ -63,12 +66,13 @@ public sealed class Fields
     }
 
     /// <summary>A word from the key's closed list.</summary>
-    public Written<string>? Word(string key) => Scalar(key) is { } scalar ? WordOf(scalar, KeyOf(key)) : null;
+    public Written<string>? Word(string key) => Word(Place(key));
 
     /// <summary>One word of the key's closed list, or several.</summary>
     public IReadOnlyList<Written<string>> Words(string key)
     {
-        if (Value(key) is SequenceNode sequence)
+        var place = Place(key);
+        if (Value(place) is SequenceNode sequence)
         {
             var words = new List<Written<string>>();
             foreach (var item in sequence.Items)
@@ -77,7 +81,7 @@ public sealed class Fields
                 {
                     ReportShape(key, item, "a word");
                 }
-                else if (WordOf(scalar, KeyOf(key)) is { } word)
+                else if (WordOf(scalar, shape.KeyAt(place)) is { } word)
                 {
                     words.Add(word);
                 }
@@ -86,20 +90,21 @@ public sealed class Fields
             return words;
         }
 
-        return Word(key) is { } single ? [single] : [];
+        return Word(place) is { } single ? [single] : [];
     }
 
     /// <summary>A quantity of the key's own dimension.</summary>
-    public Written<Quantity>? Quantity(string key) => Quantity(key, KeyOf(key).Dimension);
+    public Written<Quantity>? Quantity(string key)
+    {
+        var place = Place(key);
+        return Scalar(place) is { } scalar ? QuantityOf(scalar, shape.KeyAt(place).Dimension) : null;
+    }
 
     /// <summary>A quantity of a dimension that something else decides.</summary>
-    public Written<Quantity>? Quantity(string key, Dimension dimension)
-    {
-        if (Scalar(key) is not { } scalar)
-        {
-            return null;
-        }
+    public Written<Quantity>? Quantity(string key, Dimension dimension) => Scalar(Place(key)) is { } scalar ? QuantityOf(scalar, dimension) : null;
 
+    private Written<Quantity>? QuantityOf(ScalarNode scalar, Dimension dimension)
+    {
         if (QuantityText.Parse(scalar.Text, dimension).Is(out var quantity, out var fault))
         {
             return new(quantity, scalar.Text, SpotOf(scalar));
@@ -112,7 +117,7 @@ public sealed class Fields
     /// <summary>A tolerance around a nominal value of a dimension.</summary>
     public Written<Tolerance>? Tolerance(string key, Dimension dimension, Quantity? nominal)
     {
-        if (Scalar(key) is not { } scalar)
+        if (Scalar(Place(key)) is not { } scalar)
         {
             return null;
         }
@@ -129,7 +134,7 @@ public sealed class Fields
     /// <summary>A day.</summary>
     public Written<DateOnly>? Date(string key)
     {
-        if (Scalar(key) is not { } scalar)
+        if (Scalar(Place(key)) is not { } scalar)
         {
             return null;
         }
@@ -146,7 +151,7 @@ public sealed class Fields
     /// <summary>A day, a month or a year.</summary>
     public Written<RoughDate>? RoughDate(string key)
     {
-        if (Scalar(key) is not { } scalar)
+        if (Scalar(Place(key)) is not { } scalar)
         {
             return null;
         }
@@ -163,7 +168,7 @@ public sealed class Fields
     /// <summary>A number without a unit.</summary>
     public Written<decimal>? Number(string key)
     {
-        if (Scalar(key) is not { } scalar)
+        if (Scalar(Place(key)) is not { } scalar)
         {
             return null;
         }
@@ -180,7 +185,7 @@ public sealed class Fields
     /// <summary>A whole number, not negative.</summary>
     public Written<int>? Count(string key)
     {
-        if (Scalar(key) is not { } scalar)
+        if (Scalar(Place(key)) is not { } scalar)
         {
             return null;
         }
@@ -190,21 +195,22 @@ public sealed class Fields
             return new(int.Parse(scalar.Text, CultureInfo.InvariantCulture), scalar.Text, SpotOf(scalar));
         }
 
-        binder.Report(RecordChecks.NumberUnreadable, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' is no whole number, '{key}' needs one", $"write {key}: {KeyOf(key).Example}");
+        binder.Report(RecordChecks.NumberUnreadable, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' is no whole number, '{key}' needs one", $"write {key}: {shape.KeyAt(Place(key)).Example}");
         return null;
     }
 
     /// <summary>A mapping of the key's inner shape.</summary>
     public Fields? Mapping(string key)
     {
-        switch (Value(key))
+        var place = Place(key);
+        switch (Value(place))
         {
             case null or ScalarNode { IsNothing: true }:
                 return null;
             case MappingNode mapping:
-                return binder.Bind(mapping, KeyOf(key).Inner!);
+                return binder.Bind(mapping, shape.KeyAt(place).Inner!);
             case { } other:
-                ReportShape(key, other, $"{{ … }} with {string.Join(", ", KeyOf(key).Inner!.Keys.Take(3).Select(inner => inner.Name))}");
+                ReportShape(key, other, $"{{ … }} with {string.Join(", ", shape.KeyAt(place).Inner!.Keys.Take(3).Select(inner => inner.Name))}");
                 return null;
         }
     }
@@ -212,57 +218,64 @@ public sealed class Fields
     /// <summary>The items of a list of mappings.</summary>
     public IReadOnlyList<Fields> List(string key)
     {
-        switch (Value(key))
+        var place = Place(key);
+        var inner = shape.KeyAt(place).Inner!;
+        switch (Value(place))
         {
             case null or ScalarNode { IsNothing: true }:
                 return [];
             case SequenceNode sequence:
                 var items = new List<Fields>(sequence.Items.Count);
-                foreach (var item in sequence.Items)
+                for (var i = 0; i < sequence.Items.Count; i++)
                 {
-                    if (item is MappingNode mapping)
+                    if (sequence.Items[i] is MappingNode mapping)
                     {
-                        items.Add(binder.Bind(mapping, KeyOf(key).Inner!));
+                        items.Add(binder.Bind(mapping, inner));
                     }
                     else
                     {
-                        ReportShape(key, item, KeyOf(key).Inner!.Example);
+                        ReportShape(key, sequence.Items[i], inner.Example);
                     }
                 }
 
                 return items;
             case { } other:
-                ReportShape(key, other, $"a list, each item on a line: - {KeyOf(key).Inner!.Example}");
+                ReportShape(key, other, $"a list, each item on a line: - {inner.Example}");
                 return [];
         }
     }
 
     private static Spot SpotOf(ScalarNode scalar) => scalar.Spot;
 
-    private int Place(string key) =>
-        shape.PlaceOf(key) is var place and >= 0 ? place : throw new InvalidOperationException($"The shape '{shape.Name}' has no key '{key}'.");
-
-    private Node? Value(string key) => slots[Place(key)] is var number and not 0 ? mapping.Entries[number - 1].Value : null;
-
-    private Key KeyOf(string key) => shape.Keys[Place(key)];
-
-    private ScalarNode? Scalar(string key)
+    private int Place(string key)
     {
-        switch (Value(key))
+        var place = shape.IsAt(next, key) ? next : shape.PlaceOf(key);
+        next = place + 1;
+        return place >= 0 ? place : throw new InvalidOperationException($"The shape '{shape.Name}' has no key '{key}'.");
+    }
+
+    // Few keys are written, so looking through them costs less than a table of all.
+    private Node? Value(int place) => Array.LastIndexOf(places, place) is >= 0 and var entry ? mapping.Entries[entry].Value : null;
+
+    private ScalarNode? Scalar(int place)
+    {
+        switch (Value(place))
         {
             case null:
                 return null;
             case ScalarNode scalar:
                 return Binder.IsBlank(scalar) ? null : scalar;
             case { } other:
-                ReportShape(key, other, KeyOf(key).Example);
+                ReportShape(shape.KeyAt(place).Name, other, shape.KeyAt(place).Example);
                 return null;
         }
     }
 
+    private Written<string>? Word(int place) => Scalar(place) is { } scalar ? WordOf(scalar, shape.KeyAt(place)) : null;
+
     private Written<string>? WordOf(ScalarNode scalar, Key key)
     {
-        if (key.Words.Contains(scalar.Text, StringComparer.Ordinal))
+        if (key.Knows(scalar.Text))
         {
             return new(scalar.Text, scalar.Text, SpotOf(scalar));
         }

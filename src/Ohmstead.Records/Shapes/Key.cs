@@ -9,6 +9,8 @@ namespace Ohmstead.Records.Shapes;
 /// <param name="Example">A value as a person would write it.</param>
 public sealed record Key(string Name, ValueKind Kind, string Description, string Example)
 {
+    private readonly HashSet<string> words = [];
+
     /// <summary>True when a mapping without this key says too little to be read.</summary>
     public bool IsNeeded { get; init; }
 
@@ -16,13 +18,24 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     public Dimension Dimension { get; init; }
 
     /// <summary>The closed list a word comes from.</summary>
-    public IReadOnlyList<string> Words { get; init; } = [];
+    public IReadOnlyList<string> Words
+    {
+        get;
+        init
+        {
+            field = value;
+            words = value.ToHashSet(StringComparer.Ordinal);
+        }
+    } = [];
 
     /// <summary>What a word is that is not in the closed list, as it follows "is": no kind of work, neither yes nor no.</summary>
     public string OtherWord { get; init; } = string.Empty;
 
     /// <summary>The shape of a mapping, or of each item of a list of mappings.</summary>
     public Shape? Inner { get; init; }
+
+    /// <summary>Whether a word is in the closed list.</summary>
+    internal bool Knows(string word) => words.Contains(word);
 
     /// <summary>A value that is any text.</summary>
     public static Key Text(string name, string description, string example) => new(name, ValueKind.Text, description, example);

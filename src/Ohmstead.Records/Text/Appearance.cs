@@ -9,7 +9,9 @@ namespace Ohmstead.Records.Text;
 public static class Appearance
 {
     /// <summary>How a name looks: two names of one appearance can be taken for each other.</summary>
-    public static string Of(string name)
+    public static string Of(string name) => Ascii.IsValid(name) && name.AsSpan().IndexOfAny("OoIl") < 0 ? name : Look(name);
+
+    private static string Look(string name)
     {
         var look = new StringBuilder(name.Length);
         foreach (var letter in LookAlikes.Plain(name))

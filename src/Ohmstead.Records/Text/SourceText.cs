@@ -102,20 +102,32 @@ public sealed class SourceText
 
     private static int[] FindLines(string text)
     {
-        var starts = new List<int>(Math.Min((text.Length / 32) + 4, 4096)) { 0 };
-        var at = 0;
-        while (text.AsSpan(at).IndexOfAny('\r', '\n') is >= 0 and var found)
+        // Counted first, which takes less than room that is given back at once.
+        var count = 1;
+        for (var at = NextLine(text, 0); at >= 0; at = NextLine(text, at))
         {
-            at += found + 1;
-            if (text[at - 1] == '\r' && at < text.Length && text[at] == '\n')
-            {
-                at++;
-            }
-
-            starts.Add(at);
+            count++;
         }
 
-        return [.. starts];
+        var starts = new int[count];
+        for (var line = 1; line < count; line++)
+        {
+            starts[line] = NextLine(text, starts[line - 1]);
+        }
+
+        return starts;
+    }
+
+    // Where the line behind the next line end begins, or -1 where no line end follows.
+    private static int NextLine(string text, int from)
+    {
+        if (text.AsSpan(from).IndexOfAny('\r', '\n') is not (>= 0 and var found))
+        {
+            return -1;
+        }
+
+        var at = from + found + 1;
+        return text[at - 1] == '\r' && at < text.Length && text[at] == '\n' ? at + 1 : at;
     }
 
     private int CodePoints(int from, int to)

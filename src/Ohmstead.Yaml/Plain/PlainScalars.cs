@@ -1,5 +1,6 @@
 using System.Buffers;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Text;
 
 namespace Ohmstead.Yaml.Plain;
 
@@ -21,11 +22,11 @@ internal sealed class PlainScalars(PlainCursor cursor, RecentTexts texts)
     }
 
     /// <summary>Takes a key, and stands behind its colon.</summary>
-    internal ScalarNode Key(int length)
+    internal (Spot Spot, string Text) Key(int length)
     {
-        var node = new ScalarNode(cursor.SpotAt(cursor.At, length), texts.Of(cursor.Text.AsSpan(cursor.At, length)), ScalarWriting.Plain);
+        var key = (cursor.SpotAt(cursor.At, length), texts.Of(cursor.Text.AsSpan(cursor.At, length)));
         cursor.At += length + 1;
-        return node;
+        return key;
     }
 
     /// <summary>A value that runs to the end of its line, or to a comment.</summary>

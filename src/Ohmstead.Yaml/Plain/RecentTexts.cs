@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Ohmstead.Yaml.Plain;
 
 /// <summary>Gives one string for texts that come again and again: kinds, units, initials, dates.</summary>
@@ -16,7 +18,7 @@ internal sealed class RecentTexts
             return text.ToString();
         }
 
-        ref var place = ref recent[Hash(text) & (Places - 1)];
+        ref var place = ref recent[Hash(text) % Places];
         if (place is null || !text.SequenceEqual(place))
         {
             place = text.ToString();
@@ -28,12 +30,21 @@ internal sealed class RecentTexts
     // Whatever it gives only decides what is shared, never what is read.
     private static uint Hash(ReadOnlySpan<char> text)
     {
-        var hash = 2166136261u;
-        foreach (var unit in text)
+        const ulong odd = 0x9E3779B97F4A7C15;
+        var hash = (ulong)text.Length;
+        var fours = MemoryMarshal.Cast<char, ulong>(text);
+        foreach (var four in fours)
         {
-            hash = unchecked((hash ^ unit) * 16777619u);
+            hash = unchecked((hash ^ four) * odd);
+            hash ^= hash >> 32;
         }
 
-        return hash ^ (hash >> 15);
+        foreach (var unit in text[(4 * fours.Length)..])
+        {
+            hash = unchecked((hash ^ unit) * odd);
+            hash ^= hash >> 32;
+        }
+
+        return (uint)(hash & uint.MaxValue);
     }
 }

@@ -8,6 +8,11 @@ namespace Ohmstead.Collections;
 /// <summary>Reads files of a collection into nodes; what cannot be opened or is too large comes back as a finding.</summary>
 internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, RunOptions options)
 {
+    // Most records have some ten kilobytes; a large one need not be kept in mind until the end of the run.
+    private const int LargestKept = 256 << 10;
+
+    private byte[] room = new byte[32 << 10];
+
     /// <summary>The check under which unreadable files are reported; they make a run incomplete.</summary>
     public const string Unreadable = "file-unreadable";
 
@@ -46,12 +51,27 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
             }
 
             // A pipe or a device has no length and is never opened: it could keep the run waiting for ever.
-            return nodes.Read(path, info.Length == 0 ? [] : File.ReadAllBytes(info.FullName), form, limits);
+            return nodes.Read(path, info.Length == 0 ? default : Bytes(info.FullName), form, limits);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             return Refused(path, problem is UnauthorizedAccessException ? "permission is denied" : "the system could not read it", "look at the file's permissions and its disk");
         }
+    }
+
+    // The bytes are good until the next file is read: whoever reads them makes text of them at once.
+    private ReadOnlyMemory<byte> Bytes(string file)
+    {
+        using var handle = File.OpenHandle(file);
+        var length = (int)Math.Min(RandomAccess.GetLength(handle), Array.MaxLength);
+        var bytes = length <= room.Length ? room : length > LargestKept ? new byte[length] : room = new byte[length];
+        var read = 0;
+        while (read < length && RandomAccess.Read(handle, bytes.AsSpan(read, length - read), read) is > 0 and var more)
+        {
+            read += more;
+        }
+
+        return bytes.AsMemory(0, read);
     }
 
     private static NodeReading Refused(string path, string why, string next) =>

@@ -28,7 +28,21 @@ public sealed class LossFactorSeriesTests
         Assert.Equal(
             (Exact.Of(completed), Exact.Of(proRata), Exact.Of(roundedUp)),
             (limit.CompletedSteps, limit.ProRata, limit.RoundedUp));
+        Assert.Equal(Exact.Of(completed), LossFactorSeries.StrictFrom(Exact.Of(baseFactor), Exact.Of(farads)).Value);
     }
+
+    [Fact]
+    public void No_capacitance_has_no_strict_limit() =>
+        Assert.Equal("capacitance is 0, expected above 0", LossFactorSeries.StrictFrom(0.16m, 0m).Refusal);
+
+    // Columns of the Lelon RGA data sheet: 16 V 0.16, then 25 V, 35 V, 50 V 0.10; the last is 450 V.
+    [Theory]
+    [InlineData("16", "0.16")]
+    [InlineData("40", "0.10")]
+    [InlineData("450", "0.25")]
+    [InlineData("500", null)]
+    public void A_voltage_between_two_columns_takes_the_one_above(string volts, string? lossFactor) =>
+        Assert.Equal(lossFactor is null ? null : Exact.Of(lossFactor), LossFactorSeries.General105.ColumnFrom(Exact.Of(volts))?.LossFactor);
 
     [Theory]
     [InlineData("0.18", LimitPosition.Inside)]

@@ -23,6 +23,7 @@ public sealed class AccuracySpecificationTests
         AccuracySpecification meter = new(0.5m, 2m, 0.01m);
         Assert.Equal(0.0439m, meter.HalfWidth(4.78m).Value.Value);
         Assert.Equal(0.0507, (double)meter.ExpandedUncertaintyOf(4.78m).Value.Value, 5e-5);
+        Assert.Equal(0.0507, (double)meter.ExpandedUncertainty(4.78m).Value, 5e-5);
     }
 
     [Fact]
@@ -37,4 +38,11 @@ public sealed class AccuracySpecificationTests
     [Fact]
     public void A_negative_accuracy_is_refused() =>
         Assert.Equal("per cent of reading is -1, expected 0 or more", new AccuracySpecification(-1m, 0m, 0m).HalfWidth(5m).Refusal);
+
+    [Fact]
+    public void An_uncertainty_without_its_working_is_refused_for_the_same_reasons()
+    {
+        Assert.Equal("digits is -2, expected 0 or more", new AccuracySpecification(1m, -2m, 0m).ExpandedUncertainty(5m).Refusal);
+        Assert.Equal("the figures are too large or too small to compute with", new AccuracySpecification(100m, 0m, 0m).ExpandedUncertainty(decimal.MaxValue).Refusal);
+    }
 }

@@ -18,6 +18,16 @@ public sealed class ConformityStatementTests
         Assert.False(statement.Decides);
     }
 
+    // The same reading without its working.
+    [Fact]
+    public void A_decision_says_what_its_statement_says()
+    {
+        ConformityDecision decision = ConformityDecision.Of(4.78m, 0.0507m, 4.75m, null, DecisionRule.Guarded).Value;
+        Assert.Equal(0.8817, decision.Probability, 1e-4);
+        Assert.Equal((Conformity.ProbablyInside, false, 0.0507m), (decision.Conformity, decision.Accepted, decision.GuardBand));
+        Assert.Equal("the lower limit is above the upper limit", ConformityDecision.Of(5m, 0.1m, 6m, 4m, DecisionRule.Simple).Refusal);
+    }
+
     // 0.420 ohm on +/-(2 % + 0.02 ohm), lead residual +/-0.01 ohm, repeatability 0.006 ohm, limit 0.45; by hand calculator.
     [Fact]
     [Trait("CheckValue", "CV43")]

@@ -21,6 +21,29 @@ public sealed class CheckCommandTests
         Assert.Equal(1, Check(copy.Root).Exit);
     }
 
+    // One worker reads them one after the other: what stood at the end of a long one must not show behind a short one.
+    [Theory]
+    [InlineData(100)]
+    [InlineData(50_000)]
+    [InlineData(400_000)]
+    public void A_short_record_after_a_long_one_is_read_to_its_own_end(int length)
+    {
+        using var folder = CollectionCopy.Empty();
+        folder.Write("boards/A.md", Record("A") + new string('x', length) + "\a\n");
+        folder.Write("boards/B.md", Record("B"));
+        folder.Write("boards/C.md", Record("C") + new string('y', length + 1) + "\a\n");
+        folder.Write("boards/D.md", Record("D"));
+        var run = Check(folder.Root, "--workers", "1");
+        Assert.Equal(1, run.Exit);
+        Assert.Contains("boards/A.md:5:", run.Out, StringComparison.Ordinal);
+        Assert.Contains("boards/C.md:5:", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("boards/B.md", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("boards/D.md", run.Out, StringComparison.Ordinal);
+        Assert.Contains("4 boards", run.Out, StringComparison.Ordinal);
+
+        static string Record(string name) => $"---\nboard: {name}\ntitle: Bench supply\n---\n";
+    }
+
     [Fact]
     public void A_folder_without_records_ends_with_2_unless_that_is_meant()
     {

@@ -14,8 +14,7 @@ public sealed class CalibrationExpired : IBoardCheck
     {
         foreach (var visit in board.Assessment.Visits.Where(visit => visit.Date.Value <= board.Today))
         {
-            var used = visit.Readings.Select(reading => reading.Instrument ?? visit.Instrument).Concat(visit.Proofs.Select(proof => proof.Instrument ?? visit.Instrument)).OfType<Written<string>>();
-            foreach (var name in used.DistinctBy(name => name.Value, StringComparer.Ordinal))
+            foreach (var name in Used(visit))
             {
                 if (board.Workshop.Instruments.TryGetValue(name.Value, out var instrument) && CalibrationRules.Lapse(instrument, visit.Date.Value) is { } lapse)
                 {
@@ -23,5 +22,40 @@ public sealed class CalibrationExpired : IBoardCheck
                 }
             }
         }
+    }
+
+    // Each instrument once, where it is named first: one or two a visit.
+    private static List<Written<string>> Used(BenchVisit visit)
+    {
+        var used = new List<Written<string>>(2);
+        for (var at = 0; at < visit.Readings.Count; at++)
+        {
+            Add(used, visit.Readings[at].Instrument ?? visit.Instrument);
+        }
+
+        for (var at = 0; at < visit.Proofs.Count; at++)
+        {
+            Add(used, visit.Proofs[at].Instrument ?? visit.Instrument);
+        }
+
+        return used;
+    }
+
+    private static void Add(List<Written<string>> used, Written<string>? name)
+    {
+        if (name is null)
+        {
+            return;
+        }
+
+        foreach (var known in used)
+        {
+            if (known.Value == name.Value)
+            {
+                return;
+            }
+        }
+
+        used.Add(name);
     }
 }

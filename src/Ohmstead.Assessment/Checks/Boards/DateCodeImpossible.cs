@@ -12,11 +12,12 @@ public sealed class DateCodeImpossible : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
+        DateWindow? window = null;
         foreach (var part in board.Board.Parts)
         {
             // A renewed part is told by its lot, not by the list.
             if (part.Values.DateCode is { } code && board.Assessment.Place(part.Ref.Value) is { FittedBy: null }
-                && PartDates.Fault(code.Value, DateWindow.OfBoard(board.Assessment, board.Today)) is { } fault)
+                && PartDates.Fault(code.Value, window ??= DateWindow.OfBoard(board.Assessment, board.Today)) is { } fault)
             {
                 yield return board.Finding(Description, code.Spot, $"{part.Ref.Value}: {fault}", PartDates.NextStep);
             }

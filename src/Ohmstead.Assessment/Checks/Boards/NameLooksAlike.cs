@@ -1,4 +1,5 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -12,16 +13,25 @@ public sealed class NameLooksAlike : IBoardCheck
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
         var (file, design) = (board.Board, board.Assessment.Design);
-        var alike = NameLooks.Alike((design?.Parts ?? []).Concat(file.Parts).Select(part => part.Ref))
-            .Concat(NameLooks.Alike((design?.Points ?? []).Concat(file.Points).Select(point => point.Name)));
+        var alike = NameLooks.Alike((design?.Parts ?? []).Concat(file.Parts).Select(part => part.Ref), file.Parts.Count)
+            .Concat(NameLooks.Alike((design?.Points ?? []).Concat(file.Points).Select(point => point.Name), file.Points.Count));
 
-        // Two names of the design are told there, once for all its boards.
-        var own = file.Parts.Select(part => part.Ref).Concat(file.Points.Select(point => point.Name)).ToHashSet(ReferenceEqualityComparer.Instance);
-        foreach (var (name, other) in alike.Where(pair => own.Contains(pair.Name)))
+        HashSet<object?>? own = null;
+        foreach (var (name, other) in alike)
         {
+            // Two names of the design are told there, once for all its boards.
+            own ??= OwnNames(file);
+            if (!own.Contains(name))
+            {
+                continue;
+            }
+
             var (message, next) = NameLooks.Say(name.Value, other.Value);
             yield return board.Finding(Description, name.Spot, message, next)
                 with { Related = [new RelatedPlace(other.Spot.In(own.Contains(other) ? file.Path : design!.Path), "the other one")] };
         }
     }
+
+    private static HashSet<object?> OwnNames(BoardFile file) =>
+        file.Parts.Select(part => part.Ref).Concat(file.Points.Select(point => point.Name)).ToHashSet<object?>(ReferenceEqualityComparer.Instance);
 }

@@ -10,8 +10,7 @@ public sealed class ReadingFarFromMarking : IBoardCheck
 
     /// <inheritdoc/>
     // A dead supply reads millivolts where volts belong: that is no slip, so points are left out.
-    public IEnumerable<Finding> Look(BoardUnderCheck board) => board.Assessment.Readings
-        .Where(assessed => assessed.Reading.Circuit is not { Value: "in" } && assessed.Point is null)
-        .SelectMany(FarReadings.Of)
+    public IEnumerable<Finding> Look(BoardUnderCheck board) => FarReadings
+        .Of(board.Assessment.Readings.Where(assessed => assessed.Reading.Circuit is not { Value: "in" } && assessed.Point is null))
         .Select(far => board.Finding(Description, far.Verdict.Reading.Spot, far.Message, FarReadings.NextStep));
 }

@@ -20,8 +20,15 @@ public sealed class ReadingOfWrongQuantity : IBoardCheck
                 continue;
             }
 
-            foreach (var value in assessed.Reading.Values.Where(value => !Fits(value.Measured, PartKind.Family(values.Kind.Value))))
+            var family = PartKind.Family(values.Kind.Value);
+            for (var at = 0; at < assessed.Reading.Values.Count; at++)
             {
+                var value = assessed.Reading.Values[at];
+                if (Fits(value.Measured, family))
+                {
+                    continue;
+                }
+
                 yield return board.Finding(
                     Description,
                     value.Value.Spot,

@@ -19,12 +19,13 @@ public sealed class VerdictDisagrees : IBoardCheck
                 continue;
             }
 
-            var why = verdict.Verdicts.FirstOrDefault(value => value.Outcome == verdict.Outcome)?.Why ?? "nothing here can be judged";
             yield return board.Finding(
                 Description,
                 written.Spot,
-                $"the verdict is written as '{written.Value}' but computed as '{VerdictWords.Of(verdict.Outcome)}': {why}",
+                $"the verdict is written as '{written.Value}' but computed as '{VerdictWords.Of(verdict.Outcome)}': {Why(verdict)}",
                 verdict.Word is null ? "leave the verdict out" : $"write verdict: {verdict.Word}, or mend the reading");
         }
     }
+
+    private static string Why(ComputedVerdict verdict) => verdict.Verdicts.FirstOrDefault(value => value.Outcome == verdict.Outcome)?.Why ?? "nothing here can be judged";
 }

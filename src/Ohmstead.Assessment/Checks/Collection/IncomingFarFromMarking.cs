@@ -18,12 +18,10 @@ public sealed class IncomingFarFromMarking : ICollectionCheck
         }
 
         var assessor = new Assessor(collection.Workshop);
-        foreach (var (visit, reading) in collection.Workshop.IncomingReadings.SelectMany(lot => lot))
+        var incoming = collection.Workshop.IncomingReadings.SelectMany(lot => lot).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
+        foreach (var (verdict, message) in FarReadings.Of(incoming))
         {
-            foreach (var (verdict, message) in FarReadings.Of(assessor.AssessIncoming(visit, reading)))
-            {
-                yield return new Finding(Description.Name, Description.Severity, verdict.Reading.Spot.In(stock.Path), message, FarReadings.NextStep);
-            }
+            yield return new Finding(Description.Name, Description.Severity, verdict.Reading.Spot.In(stock.Path), message, FarReadings.NextStep);
         }
     }
 }

@@ -1,0 +1,53 @@
+namespace Ohmstead.Electronics.Uncertainty;
+
+/// <summary>What a <see cref="ConformityStatement"/> says, without its working: every reading of a collection asks for it.</summary>
+/// <param name="Conformity">Which of the four it is.</param>
+/// <param name="Accepted">Whether the rule accepts it.</param>
+/// <param name="Probability">How likely the true value is inside, 0 to 1.</param>
+/// <param name="GuardBand">The guard band w, in the reading's unit.</param>
+public readonly record struct ConformityDecision(Conformity Conformity, bool Accepted, double Probability, decimal GuardBand)
+{
+    /// <inheritdoc cref="ConformityStatement.Of"/>
+    public static Outcome<ConformityDecision> Of(
+        decimal reading, decimal expandedUncertainty, decimal? lowerLimit, decimal? upperLimit, DecisionRule rule)
+    {
+        Domain domain = Domain.Of(
+            Domain.NotNegative("expanded uncertainty", expandedUncertainty),
+            Domain.That(lowerLimit is not null || upperLimit is not null, "no limit is given, expected a lower or an upper one"),
+            Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit"));
+        if (domain.Fault is { } fault)
+        {
+            return Outcome<ConformityDecision>.Refused(fault);
+        }
+
+        if (!ConformanceProbability.Of((double)reading, (double)expandedUncertainty / 2, (double?)lowerLimit, (double?)upperLimit)
+            .Is(out double probability, out string? reason))
+        {
+            return Outcome<ConformityDecision>.Refused(reason);
+        }
+
+        try
+        {
+            return Outcome<ConformityDecision>.Of(Decide(reading, expandedUncertainty, lowerLimit, upperLimit, rule, probability));
+        }
+        catch (Exception e) when (Domain.IsBeyond(e))
+        {
+            return Outcome<ConformityDecision>.Refused(Domain.Beyond);
+        }
+    }
+
+    private static ConformityDecision Decide(
+        decimal reading, decimal expanded, decimal? lower, decimal? upper, DecisionRule rule, double probability)
+    {
+        decimal guard = rule.GuardShare * expanded;
+        decimal band = rule.GuardShare > 0 ? guard : expanded;
+        bool inside = IsInside(reading, lower, upper, 0m);
+        Conformity conformity = inside
+            ? (IsInside(reading, lower, upper, band) ? Conformity.Inside : Conformity.ProbablyInside)
+            : (IsInside(reading, lower, upper, -band) ? Conformity.ProbablyOutside : Conformity.Outside);
+        return new ConformityDecision(conformity, IsInside(reading, lower, upper, guard), probability, guard);
+    }
+
+    private static bool IsInside(decimal reading, decimal? lower, decimal? upper, decimal margin) =>
+        !(reading < lower + margin) && !(reading > upper - margin);
+}
