@@ -1,8 +1,8 @@
 using System.Text;
-using System.Text.Json;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
+using Ohmstead.Output;
 using Ohmstead.Records.Schemas;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
@@ -22,8 +22,8 @@ internal sealed class DataFiles : IDisposable
     /// <summary>The schema of the file of a board.</summary>
     public const string BoardSchemaName = "report-board";
 
-    private static readonly (string Name, Shape Row, JsonEncodedText[] Names)[] TablesOfOneBoard =
-        [.. DataShapes.OfEachBoard.Select(table => (table.Name, DataShapes.OfOneBoard(table.Row))).Select(table => (table.Name, table.Item2, DataForm.Names(table.Item2)))];
+    private static readonly (DataTable Table, Action<BoardAssessment, IRowTaker> Write)[] TablesOfOneBoard =
+        [.. DataShapes.OfEachBoard.Zip([DataRows.Parts, DataRows.Readings, DataRows.Bench], (table, write) => (DataTable.Of(table.Name, DataShapes.OfOneBoard(table.Row), skipped: 1), new Action<BoardAssessment, IRowTaker>(write)))];
 
     private readonly Lock gate = new();
     private readonly Dictionary<string, int> places;
@@ -47,22 +47,26 @@ internal sealed class DataFiles : IDisposable
 
     /// <summary>Takes the rows of a board. Called from several workers.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="room">Room for its file and its rows, of the worker's own.</param>
-    public void Add(BoardAssessment board, PageBuffer room)
+    /// <param name="rows">Room for its rows, of the worker's own.</param>
+    public void Add(BoardAssessment board, BoardRows rows)
     {
-        string?[][][] rows = [[.. DataRows.Parts(board)], [.. DataRows.Readings(board)], [.. DataRows.Bench(board)]];
         var number = board.Board.Id.Value;
-        room.Clear();
-        Text(room, $"{{\"version\":2,\"board\":{DataForm.Quoted(number)}");
-        for (var table = 0; table < rows.Length; table++)
+        var file = rows.Json;
+        file.Clear();
+        Text(file, $"{{\"version\":2,\"board\":{DataForm.Quoted(number)}");
+        var lines = new byte[TablesOfOneBoard.Length][];
+        for (var i = 0; i < lines.Length; i++)
         {
-            var (name, row, names) = TablesOfOneBoard[table];
-            Table(room, name, row, names, rows[table], skipped: 1);
+            var (table, write) = TablesOfOneBoard[i];
+            Text(file, $",\n\"{table.Name}\":");
+            rows.Start(table);
+            write(board, rows);
+            rows.End();
+            lines[i] = rows.Csv.Written.ToArray();
         }
 
-        Text(room, "}\n");
-        folder.Put(BoardPage.DataOf(number), room.Written);
-        byte[][] lines = [.. rows.Select(table => Csv(room, table))];
+        Text(file, "}\n");
+        folder.Put(BoardPage.DataOf(number), file.Written);
         lock (gate)
         {
             early[places[board.Board.Path]] = lines;
@@ -100,12 +104,20 @@ internal sealed class DataFiles : IDisposable
             [.. DataRows.Designs(result)], [.. DataRows.Lots(result)], [.. DataRows.Findings(result.Findings)],
         ];
         using var lines = new PageBuffer();
+        using var objects = new JsonRows(json);
         foreach (var ((name, row), rows) in DataShapes.OfAll.Zip(all))
         {
-            Table(json, name, row, DataForm.Names(row), rows, skipped: 0);
+            Text(json, $",\n\"{name}\":");
+            objects.Start(DataTable.Of(name, row));
             lines.Clear();
             DataForm.CsvHead(lines, row);
-            DataForm.Csv(lines, rows);
+            foreach (var cells in rows)
+            {
+                objects.Take(cells);
+                CsvRows.Append(lines, cells);
+            }
+
+            objects.End();
             folder.Put(CsvName(name), lines.Written);
         }
 
@@ -124,26 +136,12 @@ internal sealed class DataFiles : IDisposable
         }
     }
 
-    private static byte[] Csv(PageBuffer room, string?[][] rows)
-    {
-        room.Clear();
-        DataForm.Csv(room, rows);
-        return room.Written.ToArray();
-    }
-
     private void Write(byte[][] rows)
     {
         for (var table = 0; table < tables.Length; table++)
         {
             tables[table].Write(rows[table]);
         }
-    }
-
-    private static void Table(PageBuffer json, string name, Shape row, JsonEncodedText[] names, string?[][] rows, int skipped)
-    {
-        Text(json, $",\n\"{name}\":[");
-        DataForm.Json(json, row, names, rows, skipped);
-        Text(json, "]");
     }
 
     private static void Text(PageBuffer target, string text) => Encoding.UTF8.GetBytes(text, target);

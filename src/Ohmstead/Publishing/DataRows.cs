@@ -26,16 +26,20 @@ internal static class DataRows
     }
 
     /// <summary>The places of a board.</summary>
-    public static IEnumerable<string?[]> Parts(BoardAssessment board) => board.Places.Select(string?[] (place) =>
-    [
-        board.Board.Id.Value, place.Part.Ref.Value, PartWords.Describe(place.Part.Values),
-        place.IsEmpty ? "empty" : place.FittedBy is null ? "original" : "replacement", place.IsEmpty ? null : place.FittedBy?.Lot?.Value, Day(place.FittedOn?.Date.Value),
-        place.Standing.Count == 0 && place.PassedTest is null ? null : VerdictWords.Of(Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside : place is { PassedTest: true, Standing.Count: 0 } ? VerdictOutcome.Inside : together),
-        place.Decision?.What.Value, place.Decision?.Because.Value,
-    ]);
+    public static void Parts(BoardAssessment board, IRowTaker rows)
+    {
+        foreach (var place in board.Places)
+        {
+            rows.Take(
+                board.Board.Id.Value, place.Part.Ref.Value, PartWords.Describe(place.Part.Values),
+                place.IsEmpty ? "empty" : place.FittedBy is null ? "original" : "replacement", place.IsEmpty ? null : place.FittedBy?.Lot?.Value, Day(place.FittedOn?.Date.Value),
+                place.Standing.Count == 0 && place.PassedTest is null ? null : VerdictWords.Of(Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside : place is { PassedTest: true, Standing.Count: 0 } ? VerdictOutcome.Inside : together),
+                place.Decision?.What.Value, place.Decision?.Because.Value);
+        }
+    }
 
     /// <summary>The readings and proofs of a board, value by value.</summary>
-    public static IEnumerable<string?[]> Readings(BoardAssessment board)
+    public static void Readings(BoardAssessment board, IRowTaker rows)
     {
         foreach (var assessed in board.Readings)
         {
@@ -43,10 +47,7 @@ internal static class DataRows
             if ((reading.Part ?? reading.Point ?? reading.Lot) is { } of)
             {
                 var start = new Entry(board.Board.Id.Value, assessed.Visit, of.Value, reading.State?.Value ?? "as found", reading.Circuit?.Value, (reading.Instrument ?? assessed.Visit.Instrument)?.Value, reading.Spot.Line);
-                foreach (var row in start.Rows(assessed.Verdicts, reading.Result?.Value))
-                {
-                    yield return row;
-                }
+                start.Rows(rows, assessed.Verdicts, reading.Result?.Value);
             }
         }
 
@@ -54,15 +55,12 @@ internal static class DataRows
         {
             var proof = assessed.Proof;
             var start = new Entry(board.Board.Id.Value, assessed.Visit, proof.Point.Value, "proof", null, (proof.Instrument ?? assessed.Visit.Instrument)?.Value, proof.Spot.Line);
-            foreach (var row in start.Rows(assessed.Verdicts, proof.Result?.Value))
-            {
-                yield return row;
-            }
+            start.Rows(rows, assessed.Verdicts, proof.Result?.Value);
         }
     }
 
     /// <summary>What was found, done, decided and noted at the bench.</summary>
-    public static IEnumerable<string?[]> Bench(BoardAssessment board)
+    public static void Bench(BoardAssessment board, IRowTaker rows)
     {
         var number = board.Board.Id.Value;
         foreach (var visit in board.Visits)
@@ -70,22 +68,22 @@ internal static class DataRows
             var (date, by) = (Day(visit.Date.Value), visit.By?.Value);
             foreach (var found in visit.Found)
             {
-                yield return [number, date, by, "found", found.At.Value, found.What.Value, found.Severity.Value, null, null, Number(found.Spot.Line)];
+                rows.Take(number, date, by, "found", found.At.Value, found.What.Value, found.Severity.Value, null, null, Number(found.Spot.Line));
             }
 
             foreach (var work in visit.Work)
             {
-                yield return [number, date, by, "work", (work.Part ?? work.At)?.Value, work.Did.Value, null, work.Lot?.Value, work.Note?.Value, Number(work.Spot.Line)];
+                rows.Take(number, date, by, "work", (work.Part ?? work.At)?.Value, work.Did.Value, null, work.Lot?.Value, work.Note?.Value, Number(work.Spot.Line));
             }
 
             foreach (var decision in visit.Decided)
             {
-                yield return [number, date, by, "decided", decision.Place?.Value, decision.What.Value, null, null, decision.Because.Value, Number(decision.Spot.Line)];
+                rows.Take(number, date, by, "decided", decision.Place?.Value, decision.What.Value, null, null, decision.Because.Value, Number(decision.Spot.Line));
             }
 
             if (visit.Note is { } note)
             {
-                yield return [number, date, by, "note", null, note.Value, null, null, null, Number(note.Spot.Line)];
+                rows.Take(number, date, by, "note", null, note.Value, null, null, null, Number(note.Spot.Line));
             }
         }
     }
@@ -116,27 +114,28 @@ internal static class DataRows
 
     private static string? Day(DateOnly? day) => day is { } there ? IsoDate.Text(there) : null;
 
-    private sealed record Entry(string Board, BenchVisit Visit, string Of, string Kind, string? Circuit, string? Instrument, int Line)
+    private readonly struct Entry(string board, BenchVisit visit, string of, string kind, string? circuit, string? instrument, int line)
     {
-        private readonly string? date = Day(Visit.Date.Value);
-        private readonly string line = Number(Line);
+        private readonly string? date = Day(visit.Date.Value);
+        private readonly string place = Number(line);
 
-        public IEnumerable<string?[]> Rows(IReadOnlyList<Verdict> verdicts, string? test)
+        public void Rows(IRowTaker rows, IReadOnlyList<Verdict> verdicts, string? test)
         {
-            foreach (var verdict in verdicts)
+            for (var i = 0; i < verdicts.Count; i++)
             {
-                yield return Row(
-                    VerdictWords.Of(verdict.Measured), verdict.Reading.Text, verdict.LimitInWords?.Text, verdict.Limit is { } limit ? VerdictWords.Of(limit.Kind) : null, verdict.Outcome,
+                var verdict = verdicts[i];
+                Row(
+                    rows, VerdictWords.Of(verdict.Measured), verdict.Reading.Text, verdict.LimitInWords?.Text, verdict.Limit is { } limit ? VerdictWords.Of(limit.Kind) : null, verdict.Outcome,
                     verdict.Probability is { } probability ? probability.ToString("0.0000", CultureInfo.InvariantCulture) : null);
             }
 
             if (test is not null)
             {
-                yield return Row("test", test, null, null, test == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside, null);
+                Row(rows, "test", test, null, null, test == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside, null);
             }
         }
 
-        private string?[] Row(string measured, string value, string? limit, string? kind, VerdictOutcome outcome, string? probability) =>
-            [Board, date, Visit.By?.Value, Of, Kind, Circuit, Instrument, measured, value, limit, kind, VerdictWords.Of(outcome), probability, line];
+        private void Row(IRowTaker rows, string measured, string value, string? limit, string? limitKind, VerdictOutcome outcome, string? probability) =>
+            rows.Take(board, date, visit.By?.Value, of, kind, circuit, instrument, measured, value, limit, limitKind, VerdictWords.Of(outcome), probability, place);
     }
 }

@@ -82,6 +82,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         Action<BoardAssessment, IReadOnlyList<Finding>> Pages(ReportContext context)
         {
             var buffer = new PageBuffer();
+            var rows = new BoardRows();
             return (board, findings) =>
             {
                 // A number that two files claim is an error; its page is that of the file named after it, whichever is read first.
@@ -90,7 +91,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                     return;
                 }
 
-                data.Add(board, buffer);
+                data.Add(board, rows);
                 changes.Add(board);
                 compared.Add(board);
                 var open = new List<OpenPlace>();

@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.Json;
 using CsvHelper;
 using CsvHelper.Configuration;
+using Ohmstead.Output;
 using Ohmstead.Publishing;
 using Ohmstead.Records.Schemas;
 using Ohmstead.Tests.Support;
@@ -16,7 +17,7 @@ public sealed class DataFilesTests
     private static string Lines(params string?[] row)
     {
         var lines = new ArrayBufferWriter<byte>();
-        DataForm.Csv(lines, [row]);
+        CsvRows.Append(lines, row);
         return Encoding.UTF8.GetString(lines.WrittenSpan);
     }
 
@@ -170,8 +171,10 @@ public sealed class DataFilesTests
     private static string Json(string?[] lot)
     {
         var bytes = new ArrayBufferWriter<byte>();
-        DataForm.Json(bytes, DataShapes.Lots, DataForm.Names(DataShapes.Lots), [lot]);
-        return Encoding.UTF8.GetString(bytes.WrittenSpan);
+        using var rows = new JsonRows(bytes);
+        rows.Start(DataTable.Of("lots", DataShapes.Lots));
+        rows.Take(lot);
+        return Encoding.UTF8.GetString(bytes.WrittenSpan)[1..];
     }
 
     private static void Valid(CollectionCopy copy, string schema, JsonDocument data)

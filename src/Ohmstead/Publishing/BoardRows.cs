@@ -1,0 +1,44 @@
+using Ohmstead.Output;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Publishing;
+
+/// <summary>The rows of a board, each written as JSON into the board's file and as CSV for the tables of the collection. A worker has its own and uses it again.</summary>
+internal sealed class BoardRows : IRowTaker, IDisposable
+{
+    private readonly JsonRows objects;
+
+    /// <summary>Empty.</summary>
+    public BoardRows() => objects = new(Json);
+
+    /// <summary>The file of the board.</summary>
+    public PageBuffer Json { get; } = new();
+
+    /// <summary>The lines of the table that was started last.</summary>
+    public PageBuffer Csv { get; } = new();
+
+    /// <summary>Starts a table.</summary>
+    public void Start(DataTable table)
+    {
+        Csv.Clear();
+        objects.Start(table);
+    }
+
+    /// <inheritdoc/>
+    public void Take(params ReadOnlySpan<string?> cells)
+    {
+        objects.Take(cells);
+        CsvRows.Append(Csv, cells);
+    }
+
+    /// <summary>Ends the table.</summary>
+    public void End() => objects.End();
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        objects.Dispose();
+        Json.Dispose();
+        Csv.Dispose();
+    }
+}
