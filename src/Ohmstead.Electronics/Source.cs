@@ -10,22 +10,21 @@ public sealed record Source(string Title, string? Clause, SourceBasis Basis)
     public static Source CommonPractice { get; } = new("common practice", null, SourceBasis.CommonPractice);
 
     /// <summary>The source on one line, saying when it was not read for this rule: "IEC 60384-4:2016, 2.2.7 (from memory)".</summary>
-    public string Text
-    {
-        get
-        {
-            string cited = Clause is null ? Title : $"{Title}, {Clause}";
-            return Basis switch
-            {
-                SourceBasis.Memory => $"{cited} (from memory)",
-                SourceBasis.CommonPractice when Title != "common practice" => $"{cited} (common practice)",
-                _ => cited,
-            };
-        }
-    }
+    public string Text { get; } = Cited(Title, Clause, Basis);
 
     /// <inheritdoc cref="Text"/>
     public override string ToString() => Text;
+
+    private static string Cited(string title, string? clause, SourceBasis basis)
+    {
+        string cited = clause is null ? title : $"{title}, {clause}";
+        return basis switch
+        {
+            SourceBasis.Memory => $"{cited} (from memory)",
+            SourceBasis.CommonPractice when title != "common practice" => $"{cited} (common practice)",
+            _ => cited,
+        };
+    }
 
     internal static Source Published(string title, string? clause = null) => new(title, clause, SourceBasis.Published);
 

@@ -10,6 +10,9 @@ public static class VerdictWords
 {
     private const int CloseDigits = 7;
 
+    // Told by the million, so put into words once.
+    private static readonly string[] Quantities = [.. Enum.GetValues<Measured>().Select(Listed)];
+
     /// <summary>The outcome as a person reads it.</summary>
     public static string Of(VerdictOutcome outcome) => outcome switch
     {
@@ -38,17 +41,7 @@ public static class VerdictWords
     };
 
     /// <summary>What was measured, as a person reads it.</summary>
-    public static string Of(Measured measured) => measured switch
-    {
-        Measured.Esr => "ESR",
-        Measured.LossFactor => "dissipation factor",
-        Measured.Insulation => "insulation resistance",
-        Measured.VoltageLoss => "voltage loss",
-        Measured.ForwardVoltage => "forward voltage",
-        Measured.Gain => "current gain",
-        Measured.Hours => "hours of soak",
-        _ => measured.ToString().ToLowerInvariant(),
-    };
+    public static string Of(Measured measured) => Quantities[(int)measured];
 
     /// <summary>A fraction as a signed percentage with one decimal: -7.0 %.</summary>
     public static string Percent(decimal fraction) => Tenths(fraction) is var rounded && rounded > 0m ? InPercent("+", rounded) : InPercent(string.Empty, rounded);
@@ -82,4 +75,16 @@ public static class VerdictWords
     private static decimal Tenths(decimal fraction) => Math.Round(fraction * 100m, 1, MidpointRounding.AwayFromZero);
 
     private static string InPercent(string sign, decimal rounded) => string.Create(CultureInfo.InvariantCulture, $"{sign}{rounded:F1} %");
+
+    private static string Listed(Measured measured) => measured switch
+    {
+        Measured.Esr => "ESR",
+        Measured.LossFactor => "dissipation factor",
+        Measured.Insulation => "insulation resistance",
+        Measured.VoltageLoss => "voltage loss",
+        Measured.ForwardVoltage => "forward voltage",
+        Measured.Gain => "current gain",
+        Measured.Hours => "hours of soak",
+        _ => measured.ToString().ToLowerInvariant(),
+    };
 }

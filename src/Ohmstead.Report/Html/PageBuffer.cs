@@ -40,6 +40,24 @@ public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
         used += written;
     }
 
+    /// <summary>Appends the characters at the start of a text that are among those of ASCII, and says how many they are.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="wanted">For each of the 128 characters, whether it is.</param>
+    internal int AppendAscii(ReadOnlySpan<char> text, bool[] wanted)
+    {
+        MakeRoom(text.Length);
+        var target = bytes.AsSpan(used, text.Length);
+        var count = 0;
+        while (count < text.Length && text[count] < wanted.Length && wanted[text[count]])
+        {
+            target[count] = (byte)text[count];
+            count++;
+        }
+
+        used += count;
+        return count;
+    }
+
     /// <inheritdoc/>
     public void Advance(int count)
     {

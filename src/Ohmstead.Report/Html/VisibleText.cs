@@ -14,6 +14,11 @@ internal static class VisibleText
 {
     private static readonly SearchValues<char> Special = SearchValues.Create([.. Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(IsSpecial)]);
 
+    // Most of what a page says is a word or two: those are faster looked at one by one.
+    private const int Short = 24;
+
+    private static readonly bool[] Plain = [.. Enumerable.Range(0, 0x80).Select(c => !IsSpecial((char)c))];
+
     /// <summary>The text with nothing hidden in it and no markup escaped, for a file whose own escapes follow.</summary>
     public static string Of(string text)
     {
@@ -33,6 +38,15 @@ internal static class VisibleText
     /// <param name="isMarkup">False where the characters of markup stay as they are.</param>
     public static void Write(PageBuffer buffer, ReadOnlySpan<char> text, bool isMarkup = true)
     {
+        if (text.Length <= Short)
+        {
+            text = text[buffer.AppendAscii(text, Plain)..];
+            if (text.IsEmpty)
+            {
+                return;
+            }
+        }
+
         while (true)
         {
             var plain = text.IndexOfAny(Special);

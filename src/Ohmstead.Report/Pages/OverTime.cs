@@ -57,7 +57,12 @@ internal static class OverTime
         using (html.Open(Tag.FigCaption))
         {
             html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, series.Reference)).Text(series.Reference);
-            html.Text($" {VerdictWords.Of(series.Measured)}{(series.Readings[^1].Verdict.LimitInWords is { } limits ? $", limits {VerdictCell.InShort(limits)}" : string.Empty)}");
+            html.Text($" {VerdictWords.Of(series.Measured)}");
+            if (series.Readings[^1].Verdict.LimitInWords is { } limits)
+            {
+                html.Text(", limits ");
+                VerdictCell.InShort(html, limits.Text);
+            }
         }
 
         ReadingsOverTime.Write(html, series, drift);

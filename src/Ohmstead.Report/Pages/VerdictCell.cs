@@ -56,16 +56,17 @@ internal static class VerdictCell
         html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, part)).Text($"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
     }
 
-    /// <summary>The values inside a limit, with one unit where both ends have the same: 37.6 … 56.4 µF.</summary>
-    internal static string InShort(string limits)
+    /// <summary>Writes the values inside a limit, with one unit where both ends have the same: 37.6 … 56.4 µF.</summary>
+    internal static void InShort(HtmlWriter html, ReadOnlySpan<char> limits)
     {
         const string between = " … ";
-        if (limits.IndexOf(between, StringComparison.Ordinal) is not (> 0 and var end) || limits.IndexOf(' ', StringComparison.Ordinal) is var unit && unit == end)
+        if (limits.IndexOf(between, StringComparison.Ordinal) is > 0 and var end && limits.IndexOf(' ') is var unit && unit < end && limits.EndsWith(limits[unit..end], StringComparison.Ordinal))
         {
-            return limits;
+            html.Text(limits[..unit]);
+            limits = limits[end..];
         }
 
-        return limits.EndsWith(limits[unit..end], StringComparison.Ordinal) ? limits[..unit] + limits[end..] : limits;
+        html.Text(limits);
     }
 
     private static Element Anchored(Element element, ElementId? anchor) => anchor is null ? element : element.With(anchor);
@@ -85,7 +86,8 @@ internal static class VerdictCell
         if (verdict.LimitInWords is { } limit)
         {
             html.Text(" ");
-            html.Open(Tag.Span).Text(InShort(limit));
+            using var range = html.Open(Tag.Span);
+            InShort(html, limit);
         }
 
         if (verdict.Deviation is { } deviation)
