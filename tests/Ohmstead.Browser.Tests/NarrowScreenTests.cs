@@ -7,4 +7,9 @@ public sealed class NarrowScreenTests(ReportFixture report)
     [InlineData(false)]
     [InlineData(true)]
     public async Task No_page_scrolls_sideways_on_a_screen_of_any_width(bool scripts) => Complaint.None((await report.WalkAsync(scripts)).Wide);
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task No_cell_of_a_table_runs_into_the_row_below(bool scripts) => Complaint.None((await report.WalkAsync(scripts)).Spilled);
 }

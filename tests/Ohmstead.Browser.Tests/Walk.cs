@@ -4,8 +4,9 @@ namespace Ohmstead.Browser.Tests;
 /// <param name="Complaints">What the browser complained of, and what was asked for outside the report.</param>
 /// <param name="Silent">Pages that do not say what they are about.</param>
 /// <param name="Wide">Pages that are wider than the screen, with the width.</param>
+/// <param name="Spilled">Cells of tables that are higher than the room they take, so that their words run into the row below.</param>
 /// <param name="Broken">By form: what breaks a rule of axe. Empty without scripts, which axe is.</param>
-internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<string> Silent, IReadOnlyList<string> Wide, ILookup<Form, string> Broken)
+internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<string> Silent, IReadOnlyList<string> Wide, IReadOnlyList<string> Spilled, ILookup<Form, string> Broken)
 {
     private static readonly int[] Widths = [1280, 640, 375, 320];
 
@@ -18,6 +19,7 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
             [.. seen.SelectMany(walk => walk.Complaints)],
             [.. seen.SelectMany(walk => walk.Silent)],
             [.. seen.SelectMany(walk => walk.Wide)],
+            [.. seen.SelectMany(walk => walk.Spilled)],
             seen.SelectMany(walk => walk.Broken).SelectMany(form => form.Select(broken => (Form: form.Key, broken))).ToLookup(pair => pair.Form, pair => pair.broken));
     }
 
@@ -25,6 +27,7 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
     {
         var silent = new List<string>();
         var wide = new List<string>();
+        var spilled = new List<string>();
         var complaints = await view.ComplaintsAsync(page, folder, async () =>
         {
             var words = await view.Page.EvaluateAsync<string[]>("() => [document.title, ...[...document.querySelectorAll('h1')].map(heading => heading.innerText)]");
@@ -41,6 +44,9 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
                 {
                     wide.Add($"{page} is {room[0]} wide on a screen of {room[1]}");
                 }
+
+                spilled.AddRange((await view.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('main td')].filter(cell => cell.clientHeight && cell.scrollHeight > cell.clientHeight + 1).map(cell => cell.innerText)"))
+                    .Select(cell => $"{page} on a screen of {width}: '{cell}'"));
             }
         });
         var broken = new List<(Form Form, string Words)>();
@@ -49,6 +55,6 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
             broken.AddRange((await Axe.BrokenAsync(view, page, form)).Select(words => (form, words)));
         }
 
-        return new(complaints, silent, wide, broken.ToLookup(pair => pair.Form, pair => pair.Words));
+        return new(complaints, silent, wide, spilled, broken.ToLookup(pair => pair.Form, pair => pair.Words));
     }
 }

@@ -146,7 +146,11 @@ public static class DesignPage
         }
 
         table.Cell(3).Text(values.Tolerance?.Text ?? string.Empty);
-        table.Cell(4).Text(PageFrame.Joined(values.RatedVoltage?.Text, values.Power?.Text, values.Temperature?.Text, values.SafetyClass is { } safety ? "class " + safety.Value : null));
+        using (table.Cell(4))
+        {
+            Whole(html, values.RatedVoltage?.Text, values.Power?.Text, values.Temperature?.Text, values.SafetyClass is { } safety ? "class " + safety.Value : null);
+        }
+
         table.Cell(5).Text(PageFrame.Joined(values.Maker?.Value, values.Series?.Value, values.Type?.Value, values.DateCode is { } code ? "date code " + code.Value : null));
         using var renewed = table.Cell(6);
         var isFirst = true;
@@ -161,6 +165,19 @@ public static class DesignPage
         if (units.Length > MostRenewed)
         {
             html.Text(string.Create(CultureInfo.InvariantCulture, $" and {units.Length - MostRenewed} more"));
+        }
+    }
+
+    // A figure and its unit stay on one line.
+    private static void Whole(HtmlWriter html, params ReadOnlySpan<string?> figures)
+    {
+        var commas = new Commas(html);
+        foreach (var figure in figures)
+        {
+            if (figure is not null)
+            {
+                commas.Next().Open(Tag.Span, ClassName.Short).Text(figure);
+            }
         }
     }
 
