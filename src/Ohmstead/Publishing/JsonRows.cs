@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ohmstead.Records.Shapes;
 
@@ -9,8 +8,7 @@ namespace Ohmstead.Publishing;
 /// <param name="bytes">Where to.</param>
 internal sealed class JsonRows(IBufferWriter<byte> bytes) : IRowTaker, IDisposable
 {
-    // What a web page or a terminal may mistake for something else is escaped: JSON says the same either way.
-    private readonly Utf8JsonWriter json = new(bytes, new() { Encoder = JavaScriptEncoder.Default, SkipValidation = true });
+    private readonly Utf8JsonWriter json = new(bytes, new() { Encoder = DataForm.Escapes, SkipValidation = true });
     private DataTable table;
     private bool isFirst;
 
