@@ -31,8 +31,9 @@ public static class StripScale
     // What floating point may be off by.
     private const double Sliver = 1e-9;
 
-    // Half the width of a shape: nearer to the end it would be cut.
-    private const double Half = 5;
+    // How wide a shape is. Nearer to the end than half of that it would be cut.
+    private const decimal Shape = 10m;
+    private const double Half = (double)Shape / 2;
 
     // A shape inside never touches the stroke of a limit, and one outside neither: the two never look alike.
     private const double Clear = 5;
@@ -64,7 +65,7 @@ public static class StripScale
         var at = Apart(band, outcome, Math.Clamp(exact, Half, End - Half));
         var (low, high) = uncertainty is { } u && !isBeyond ? (Math.Clamp(scale.At((double)(reading - u)), 0, End), Math.Clamp(scale.At((double)(reading + u)), 0, End)) : (at, at);
         var earlier = before is { } value ? scale.At((double)value) : (double?)null;
-        var isWide = Short(high) - Short(low) > 2m * (decimal)Half;
+        var isWide = Short(high) - Short(low) > Shape;
         return new(band, Short(at), Short(isWide ? low : at), Short(isWide ? high : at), nominal is { } wanted && scale.At((double)wanted) is var mark and >= -Sliver and <= End + Sliver ? Short(mark) : null, scale.IsDecades, isBeyond)
         {
             Before = earlier is { } cross ? Short(Math.Clamp(cross, Half, End - Half)) : null,

@@ -4,7 +4,6 @@ using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Output;
 using Ohmstead.Records.Schemas;
-using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 

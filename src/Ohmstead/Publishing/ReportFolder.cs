@@ -63,7 +63,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         var wasThere = Directory.Exists(root);
         var below = Path.Combine(root, WaitingName);
         Directory.CreateDirectory(below);
-        var ours = Take(Path.Combine(below, LockName), root);
+        var taken = Take(Path.Combine(below, LockName), root);
         // What a run that was killed left waiting is no page of this one.
         foreach (var left in Directory.EnumerateDirectories(below))
         {
@@ -75,7 +75,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
             File.Delete(left);
         }
 
-        return new(root, FilesOf(root).ToFrozenSet(StringComparer.Ordinal), !wasThere, ours);
+        return new(root, FilesOf(root).ToFrozenSet(StringComparer.Ordinal), !wasThere, taken);
     }
 
     /// <summary>Why pages must not be written into a folder, or null: it must be empty, new or ours, and must not be or hold the collection.</summary>
