@@ -10,19 +10,7 @@ public sealed record Source(string Title, string? Clause, SourceBasis Basis)
     public static Source CommonPractice { get; } = new("common practice", null, SourceBasis.CommonPractice);
 
     /// <summary>The source on one line, saying when it was not read for this rule: "IEC 60384-4:2016, 2.2.7 (from memory)".</summary>
-    public string Text
-    {
-        get
-        {
-            string cited = Clause is null ? Title : $"{Title}, {Clause}";
-            return Basis switch
-            {
-                SourceBasis.Memory => $"{cited} (from memory)",
-                SourceBasis.CommonPractice when Title != "common practice" => $"{cited} (common practice)",
-                _ => cited,
-            };
-        }
-    }
+    public string Text { get; } = Cited(Clause is null ? Title : $"{Title}, {Clause}", Title, Basis);
 
     /// <inheritdoc cref="Text"/>
     public override string ToString() => Text;
@@ -32,6 +20,13 @@ public sealed record Source(string Title, string? Clause, SourceBasis Basis)
     internal static Source FromMemory(string title, string? clause = null) => new(title, clause, SourceBasis.Memory);
 
     internal static Source Practice(string title) => new(title, null, SourceBasis.CommonPractice);
+
+    private static string Cited(string place, string title, SourceBasis basis) => basis switch
+    {
+        SourceBasis.Memory => $"{place} (from memory)",
+        SourceBasis.CommonPractice when title != "common practice" => $"{place} (common practice)",
+        _ => place,
+    };
 }
 
 /// <summary>How well a figure is known to stand in its source.</summary>

@@ -47,7 +47,16 @@ public static class VerdictWords
         Measured.ForwardVoltage => "forward voltage",
         Measured.Gain => "current gain",
         Measured.Hours => "hours of soak",
-        _ => measured.ToString().ToLowerInvariant(),
+        Measured.Capacitance => "capacitance",
+        Measured.Leakage => "leakage",
+        Measured.Resistance => "resistance",
+        Measured.Inductance => "inductance",
+        Measured.Voltage => "voltage",
+        Measured.Ripple => "ripple",
+        Measured.Current => "current",
+        Measured.Frequency => "frequency",
+        Measured.Temperature => "temperature",
+        _ => throw new ArgumentOutOfRangeException(nameof(measured), measured, "This quantity has no name."),
     };
 
     /// <summary>A fraction as a signed percentage with one decimal: -7.0 %.</summary>

@@ -47,7 +47,7 @@ internal static class PartsTable
         table.Head().Text(reference);
         using (table.Cell(1))
         {
-            html.Text(PartWords.Describe(place.Part.Values));
+            html.Text(place.What);
             if (place.Part.Values.Role is { } role)
             {
                 html.Text(" ");

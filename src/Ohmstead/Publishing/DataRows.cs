@@ -28,7 +28,7 @@ internal static class DataRows
     /// <summary>The places of a board.</summary>
     public static IEnumerable<string?[]> Parts(BoardAssessment board) => board.Places.Select(string?[] (place) =>
     [
-        board.Board.Id.Value, place.Part.Ref.Value, PartWords.Describe(place.Part.Values),
+        board.Board.Id.Value, place.Part.Ref.Value, place.What,
         place.IsEmpty ? "empty" : place.FittedBy is null ? "original" : "replacement", place.IsEmpty ? null : place.FittedBy?.Lot?.Value, Day(place.FittedOn?.Date.Value),
         place.Standing.Count == 0 && place.PassedTest is null ? null : VerdictWords.Of(Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside : place is { PassedTest: true, Standing.Count: 0 } ? VerdictOutcome.Inside : together),
         place.Decision?.What.Value, place.Decision?.Because.Value,
