@@ -1,5 +1,5 @@
-using System.Globalization;
 using Ohmstead.Assessment.Limits;
+using Ohmstead.Electronics.Decimals;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -90,5 +90,5 @@ public static class VerdictWords
 
     private static decimal Tenths(decimal fraction) => Math.Round(fraction * 100m, 1, MidpointRounding.AwayFromZero);
 
-    private static string InPercent(string sign, decimal rounded) => string.Create(CultureInfo.InvariantCulture, $"{sign}{rounded:F1} %");
+    private static string InPercent(string sign, decimal rounded) => sign + DecimalText.Of(rounded, 1, "%");
 }

@@ -4,7 +4,7 @@ namespace Ohmstead.Electronics.Decimals;
 
 /// <summary>Decimals as text: invariant, a point, no exponent, no separators of thousands.</summary>
 /// <remarks>A page writes figures by the thousand, nearly all of them of few digits: whole numbers of 64 bits are written here, from the last digit to the first, in a quarter of the library's time. The rest is left to the library.</remarks>
-internal static class DecimalText
+public static class DecimalText
 {
     // A sign, 29 digits, a point, 28 places and the longest unit.
     private const int Longest = 80;
@@ -16,7 +16,7 @@ internal static class DecimalText
     /// <param name="value">The value.</param>
     /// <param name="places">How many places after the point, rounded half away from zero; null for as many as there are, without zeros at the end.</param>
     /// <param name="unit">What stands behind it after one space; empty for nothing.</param>
-    internal static string Of(decimal value, int? places = null, string unit = "")
+    public static string Of(decimal value, int? places = null, string unit = "")
     {
         Span<char> room = stackalloc char[Longest];
         var start = Longest - unit.Length;
