@@ -19,7 +19,7 @@ internal static class Figures
         }
 
         int decimals = Math.Clamp(significant - (DecimalMath.Exponent(value) + 1), 0, 28);
-        return DecimalMath.Normalize(decimal.Round(value, decimals, MidpointRounding.AwayFromZero)).ToString(CultureInfo.InvariantCulture);
+        return DecimalText.Of(decimal.Round(value, decimals, MidpointRounding.AwayFromZero));
     }
 
     /// <inheritdoc cref="Text(decimal, int)"/>

@@ -1,3 +1,5 @@
+using Ohmstead.Assessment.Drifts;
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
@@ -43,7 +45,14 @@ public sealed class Assessor(Workshop workshop)
             MeasureAgain = MeasureAgain.Of(places, pointsRead),
             Lives = PartLife.Of(places, BoardDuty.Of(board, workshop.Collection), board.Made ?? design?.Made),
         };
-        return assessment with { Reasons = StateRules.Reasons(assessment, pointsRead, timeline.LastWorkOrder) };
+        // What follows from the rest is worked out here, once for checks, pages and what is kept of the board.
+        return assessment with
+        {
+            Reasons = StateRules.Reasons(assessment, pointsRead, timeline.LastWorkOrder),
+            Needs = PartNeed.Of(assessment),
+            Replacements = Replacement.Of(assessment, workshop),
+            Drifts = [.. BoardDrifts.Of(assessment)],
+        };
     }
 
     /// <summary>The verdicts on a reading of a lot that lies in the drawer.</summary>

@@ -1,3 +1,5 @@
+using Ohmstead.Assessment.Drifts;
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Records.Model;
 
@@ -50,6 +52,15 @@ public sealed record BoardAssessment(
 
     /// <summary>Estimates of the life of every wet electrolytic that sits on the board, in order of the parts list.</summary>
     public IReadOnlyList<PartLife> Lives { get; init; } = [];
+
+    /// <summary>Parts that must be found, in order of the parts list.</summary>
+    public IReadOnlyList<PartNeed> Needs { get; init; } = [];
+
+    /// <summary>Parts of known lots that were put into known places, each with whether it fits, in order of time.</summary>
+    public IReadOnlyList<Replacement> Replacements { get; init; } = [];
+
+    /// <summary>The drifts of the parts that sit on it now, in order of the parts list and of the quantities.</summary>
+    public IReadOnlyList<Drift> Drifts { get; init; } = [];
 
     /// <summary>The place of a reference, or null.</summary>
     public PlaceHistory? Place(string reference) => byReference.GetValueOrDefault(reference);

@@ -77,7 +77,7 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     public static BoardSummary Of(BoardAssessment board, bool forStatistics = true) => new(board.Board.Path, board.Board.Id, board.Board.Title.Value, board.Board.Design?.Value, board.State, board.Reasons)
     {
         Waits = board.OpenWaits,
-        Needs = PartNeed.Of(board),
+        Needs = board.Needs,
         Overruled = [.. board.Overruled.Select(place => $"{place.Part.Ref.Value}: {place.Decision!.What.Value}, {place.Decision.Because.Value}")],
         Readings = OutcomeCounts.Of(board.Readings),
         LastSeen = board.LastSeen,

@@ -18,7 +18,7 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
     /// decision that no later work carried out, or that holds something that must go. A finding alone asks for work, not for a part.
     /// </summary>
     public static IReadOnlyList<PartNeed> Of(BoardAssessment board) =>
-        [.. board.Places.Where(place => Needs(board, place)).Select(place => new PartNeed(PartWords.Describe(place.Part.Values), board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values) { Place = FitPlace.Of(board, place) })];
+        [.. board.Places.Where(place => Needs(board, place)).Select(place => new PartNeed(place.What, board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values) { Place = FitPlace.Of(board, place) })];
 
     /// <summary>Whether a place needs another part.</summary>
     internal static bool Needs(BoardAssessment board, PlaceHistory place) =>

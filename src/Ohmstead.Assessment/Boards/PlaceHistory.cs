@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -22,6 +23,9 @@ public sealed record PlaceHistory(
     Decision? Decision,
     int DecisionOrder)
 {
+    /// <summary>What belongs there, in words.</summary>
+    public LazyText What { get; } = LazyText.Of(Part.Values, PartWords.Describe);
+
     /// <summary>True when the place is empty: what was there was removed and nothing fitted since.</summary>
     public bool IsEmpty { get; init; }
 

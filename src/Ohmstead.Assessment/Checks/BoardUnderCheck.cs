@@ -38,23 +38,12 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     public bool MayBeUnreadPoint(string name) =>
         Board.UnreadPoints.MayHold(name) || (Assessment.Design?.UnreadPoints.MayHold(name) ?? Board.Design is not null);
 
-    /// <summary>All replacements with parts of known lots in known places, each with the reasons for and against; judged once for all checks.</summary>
-    public IReadOnlyList<Replacement> Replacements { get; } = Replacement.Of(Assessment, Workshop);
+    /// <summary>All replacements with parts of known lots in known places, each with the reasons for and against.</summary>
+    public IReadOnlyList<Replacement> Replacements => Assessment.Replacements;
 
     /// <summary>All work that put a known lot into a known place, with the visit.</summary>
-    public IEnumerable<(BenchVisit Visit, WorkEntry Work, PlaceHistory Place, Lot Lot)> Fittings()
-    {
-        foreach (var visit in Assessment.Visits)
-        {
-            foreach (var work in visit.Work.Where(work => work.PutsAPartIn))
-            {
-                if (work.Part is { } part && work.Lot is { } name && Assessment.Place(part.Value) is { } place && Workshop.Lots.TryGetValue(name.Value, out var lot))
-                {
-                    yield return (visit, work, place, lot);
-                }
-            }
-        }
-    }
+    public IEnumerable<(BenchVisit Visit, WorkEntry Work, PlaceHistory Place, Lot Lot)> Fittings() =>
+        Replacements.Select(replacement => (replacement.Visit, replacement.Work, replacement.Place, replacement.Lot));
 }
 
 /// <summary>Which pictures there are; the file system stays outside the checks.</summary>

@@ -14,6 +14,7 @@ public static class CollectionFamilies
         {
             foreach (var family in board.Families)
             {
+                Seen[] lives = [.. family.Lives.Select(Seen.Of)];
                 foreach (var level in family.Name.Levels())
                 {
                     if (!counts.TryGetValue(level, out var counting))
@@ -21,7 +22,7 @@ public static class CollectionFamilies
                         counts[level] = counting = new Counting();
                     }
 
-                    counting.Add(board, family);
+                    counting.Add(board, family, lives);
                 }
             }
         }
@@ -35,6 +36,12 @@ public static class CollectionFamilies
         ];
     }
 
+    // What one life says, worked out once for all the families that it counts in.
+    private readonly record struct Seen(PartLife Life, LifeObservation? Observation, Inspection? FirstLook)
+    {
+        internal static Seen Of(PartLife life) => new(life, life.Observation(), life.IsOriginal ? life.AtFirstLook() : null);
+    }
+
     private sealed class Counting
     {
         private readonly List<LifeObservation> observations = [];
@@ -44,13 +51,13 @@ public static class CollectionFamilies
 
         internal bool HasSomething => measured > 0 || inCircuit > 0 || observations.Count > 0;
 
-        internal void Add(BoardSummary board, FamilyOnBoard family)
+        internal void Add(BoardSummary board, FamilyOnBoard family, Seen[] lives)
         {
             parts += family.Originals;
             inCircuit += family.FailedInCircuit;
-            foreach (var life in family.Lives)
+            foreach (var (life, observation, look) in lives)
             {
-                if (life.Observation() is { } observation)
+                if (observation is not null)
                 {
                     observations.Add(observation);
                 }
@@ -61,7 +68,7 @@ public static class CollectionFamilies
                 }
 
                 measured++;
-                if (life.AtFirstLook() is { } look)
+                if (look is not null)
                 {
                     firstLooks.Add(look);
                 }

@@ -6,7 +6,7 @@ namespace Ohmstead.Assessment.Families;
 /// <param name="Kind">The kind of part.</param>
 /// <param name="Maker">The maker, or null.</param>
 /// <param name="Series">The maker's series, or null.</param>
-public sealed record FamilyName(string Kind, string? Maker, string? Series)
+public readonly record struct FamilyName(string Kind, string? Maker, string? Series)
 {
     /// <summary>The family in words: "aluminium electrolytic, Ostrel, series RB".</summary>
     public string Text => Kind + (Maker is null ? string.Empty : $", {Maker}") + (Series is null ? string.Empty : $", series {Series}");

@@ -3,15 +3,39 @@ using Ohmstead.Electronics.Statistics;
 namespace Ohmstead.Assessment.Families;
 
 /// <summary>What the readings of one part say about its life. Small, since it is kept of every part of every board that was measured.</summary>
-/// <param name="Start">The day from which its age counts: when it was made, or when it was fitted; null when nothing says it.</param>
-/// <param name="IsOriginal">True for the part that came with the board: its age is told in whole years. False for one that was fitted since: in tenths.</param>
-/// <param name="FirstLook">The first day on which a reading decided.</param>
-/// <param name="LastGood">The last day on which all that was read was inside, or null.</param>
-/// <param name="Failed">The day on which it was found outside, or null while it is good.</param>
-public readonly record struct PartLife(DateOnly? Start, bool IsOriginal, DateOnly FirstLook, DateOnly? LastGood, DateOnly? Failed)
+public readonly record struct PartLife
 {
+    private const int None = -1;
     private const double DaysPerYear = 365.25;
     private const double LeastSpan = 0.1;
+
+    // The number of a day takes half the room of a day that may be missing.
+    private readonly int start, lastGood, failed;
+
+    /// <summary>What was seen, on which days.</summary>
+    public PartLife(DateOnly? start, bool isOriginal, DateOnly firstLook, DateOnly? lastGood, DateOnly? failed)
+    {
+        this.start = start?.DayNumber ?? None;
+        IsOriginal = isOriginal;
+        FirstLook = firstLook;
+        this.lastGood = lastGood?.DayNumber ?? None;
+        this.failed = failed?.DayNumber ?? None;
+    }
+
+    /// <summary>The day from which its age counts: when it was made, or when it was fitted; null when nothing says it.</summary>
+    public DateOnly? Start => Day(start);
+
+    /// <summary>True for the part that came with the board: its age is told in whole years. False for one that was fitted since: in tenths.</summary>
+    public bool IsOriginal { get; }
+
+    /// <summary>The first day on which a reading decided.</summary>
+    public DateOnly FirstLook { get; }
+
+    /// <summary>The last day on which all that was read was inside, or null.</summary>
+    public DateOnly? LastGood => Day(lastGood);
+
+    /// <summary>The day on which it was found outside, or null while it is good.</summary>
+    public DateOnly? Failed => Day(failed);
 
     /// <summary>True when the first look that decided found it outside.</summary>
     public bool FailedAsFound => Failed == FirstLook;
@@ -47,6 +71,8 @@ public readonly record struct PartLife(DateOnly? Start, bool IsOriginal, DateOnl
         bad = Math.Max(bad, span);
         return new LifeObservation(Math.Round(Math.Min(good, bad - span), 1), bad);
     }
+
+    private static DateOnly? Day(int number) => number == None ? null : DateOnly.FromDayNumber(number);
 
     // A year of making, or a date code that says nothing about the day of fitting, makes decimals of the age a pretence.
     private double Age(DateOnly day) => Start is { } start ? Math.Round((day.DayNumber - start.DayNumber) / DaysPerYear, IsOriginal ? 0 : 1, MidpointRounding.AwayFromZero) : 0;

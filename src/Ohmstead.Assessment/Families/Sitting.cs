@@ -9,10 +9,10 @@ internal sealed class Sitting
 {
     private const int TestBit = 1 << 30;
 
-    private readonly List<AssessedReading> readings;
+    private readonly IReadOnlyList<AssessedReading> readings;
     private readonly DateOnly? fitted;
 
-    private Sitting(PartValues values, DateOnly? fitted, List<AssessedReading> readings)
+    private Sitting(PartValues values, DateOnly? fitted, IReadOnlyList<AssessedReading> readings)
     {
         Values = values;
         this.fitted = fitted;
@@ -31,7 +31,7 @@ internal sealed class Sitting
     /// <summary>The parts that were read in a place, the original first. One of a lot that is not known is left out: nothing says what it is.</summary>
     internal static IEnumerable<Sitting> Of(PlaceHistory place, IReadOnlyList<WorkMoment> work)
     {
-        var all = place.Readings.Where(reading => !reading.IsNew && reading.EmptiedOn is null).ToList();
+        var all = OfWhatSatThere(place.Readings);
         if (work.Count == 0)
         {
             // Nearly every part is the original: nothing is to be told apart.
@@ -57,6 +57,22 @@ internal sealed class Sitting
             }
         }
     }
+
+    // Nearly always that is all of them.
+    private static IReadOnlyList<AssessedReading> OfWhatSatThere(IReadOnlyList<AssessedReading> readings)
+    {
+        for (var at = 0; at < readings.Count; at++)
+        {
+            if (!SatThere(readings[at]))
+            {
+                return [.. readings.Where(SatThere)];
+            }
+        }
+
+        return readings;
+    }
+
+    private static bool SatThere(AssessedReading reading) => !reading.IsNew && reading.EmptiedOn is null;
 
     /// <summary>What the readings say about its life, or null when none decided.</summary>
     internal PartLife? Life(Part part, BoardAssessment board, IReadOnlyList<WorkMoment> work)
@@ -135,7 +151,7 @@ internal sealed class Sitting
     }
 
     // In order of time; those of one moment as they were written. Nearly all are so already.
-    private static List<AssessedReading> InOrder(List<AssessedReading> readings)
+    private static IReadOnlyList<AssessedReading> InOrder(IReadOnlyList<AssessedReading> readings)
     {
         for (var i = 1; i < readings.Count; i++)
         {

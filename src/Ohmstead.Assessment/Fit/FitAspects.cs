@@ -20,6 +20,9 @@ internal static class FitAspects
     internal const string Shelf = "shelf";
     internal const string Reading = "reading";
 
+    /// <summary>The rank of what weighs least.</summary>
+    internal const int LastRank = 8;
+
     internal static bool IsMechanical(string aspect) => aspect is Form or Pitch or Size;
 
     /// <summary>How much an aspect weighs among reasons of the same weight, the heaviest first: what can hurt, then what the circuit sees, then what the hands can mend.</summary>
@@ -33,6 +36,6 @@ internal static class FitAspects
         Kind => 5,
         Temperature or Tolerance => 6,
         Reading or Shelf => 7,
-        _ => 8,
+        _ => LastRank,
     };
 }

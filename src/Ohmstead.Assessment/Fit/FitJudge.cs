@@ -36,8 +36,21 @@ public static class FitJudge
     }
 
     /// <summary>Reasons in order: those against first, then doubts; among them what weighs most.</summary>
-    internal static IReadOnlyList<Reason> Sorted(IEnumerable<Reason> reasons) =>
-        [.. reasons.OrderByDescending(reason => reason.Weight).ThenBy(reason => reason.IsMissing).ThenBy(reason => FitAspects.Rank(reason.Aspect))];
+    internal static IReadOnlyList<Reason> Sorted(IEnumerable<Reason> reasons)
+    {
+        Reason[] sorted = [.. reasons];
+        var order = new int[sorted.Length];
+        for (var at = 0; at < order.Length; at++)
+        {
+            // The place it came in counts last, so that equals stay as they were.
+            order[at] = (Order(sorted[at]) * order.Length) + at;
+        }
+
+        Array.Sort(order, sorted);
+        return sorted;
+    }
+
+    private static int Order(Reason reason) => FitAspects.Rank(reason.Aspect) + ((FitAspects.LastRank + 1) * ((reason.IsMissing ? 1 : 0) + (2 * (ReasonWeight.Against - reason.Weight))));
 
     private static IEnumerable<Reason> Reasons(FitPlace place, LotOffer lot)
     {

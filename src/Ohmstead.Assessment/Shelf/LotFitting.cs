@@ -7,7 +7,7 @@ namespace Ohmstead.Assessment.Shelf;
 /// <param name="Reference">The place.</param>
 /// <param name="Date">The day.</param>
 /// <param name="IsThere">True when it still sits there.</param>
-public sealed record LotFitting(string Board, string Reference, DateOnly Date, bool IsThere)
+public readonly record struct LotFitting(string Board, string Reference, DateOnly Date, bool IsThere)
 {
     /// <summary>All fittings of a lot on one board, in order of time.</summary>
     public static IEnumerable<LotFitting> Of(BoardAssessment board, string lot) => All(board).Where(fitted => fitted.Lot == lot).Select(fitted => fitted.Fitting);

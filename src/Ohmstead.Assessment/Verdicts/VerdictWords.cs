@@ -1,5 +1,5 @@
-using System.Globalization;
 using Ohmstead.Assessment.Limits;
+using Ohmstead.Electronics.Decimals;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -9,9 +9,6 @@ namespace Ohmstead.Assessment.Verdicts;
 public static class VerdictWords
 {
     private const int CloseDigits = 7;
-
-    // Told by the million, so put into words once.
-    private static readonly string[] Quantities = [.. Enum.GetValues<Measured>().Select(Listed)];
 
     /// <summary>The outcome as a person reads it.</summary>
     public static string Of(VerdictOutcome outcome) => outcome switch
@@ -41,7 +38,26 @@ public static class VerdictWords
     };
 
     /// <summary>What was measured, as a person reads it.</summary>
-    public static string Of(Measured measured) => Quantities[(int)measured];
+    public static string Of(Measured measured) => measured switch
+    {
+        Measured.Esr => "ESR",
+        Measured.LossFactor => "dissipation factor",
+        Measured.Insulation => "insulation resistance",
+        Measured.VoltageLoss => "voltage loss",
+        Measured.ForwardVoltage => "forward voltage",
+        Measured.Gain => "current gain",
+        Measured.Hours => "hours of soak",
+        Measured.Capacitance => "capacitance",
+        Measured.Leakage => "leakage",
+        Measured.Resistance => "resistance",
+        Measured.Inductance => "inductance",
+        Measured.Voltage => "voltage",
+        Measured.Ripple => "ripple",
+        Measured.Current => "current",
+        Measured.Frequency => "frequency",
+        Measured.Temperature => "temperature",
+        _ => throw new ArgumentOutOfRangeException(nameof(measured), measured, "This quantity has no name."),
+    };
 
     /// <summary>A fraction as a signed percentage with one decimal: -7.0 %.</summary>
     public static string Percent(decimal fraction) => Tenths(fraction) is var rounded && rounded > 0m ? InPercent("+", rounded) : InPercent(string.Empty, rounded);
@@ -74,17 +90,5 @@ public static class VerdictWords
 
     private static decimal Tenths(decimal fraction) => Math.Round(fraction * 100m, 1, MidpointRounding.AwayFromZero);
 
-    private static string InPercent(string sign, decimal rounded) => string.Create(CultureInfo.InvariantCulture, $"{sign}{rounded:F1} %");
-
-    private static string Listed(Measured measured) => measured switch
-    {
-        Measured.Esr => "ESR",
-        Measured.LossFactor => "dissipation factor",
-        Measured.Insulation => "insulation resistance",
-        Measured.VoltageLoss => "voltage loss",
-        Measured.ForwardVoltage => "forward voltage",
-        Measured.Gain => "current gain",
-        Measured.Hours => "hours of soak",
-        _ => measured.ToString().ToLowerInvariant(),
-    };
+    private static string InPercent(string sign, decimal rounded) => sign + DecimalText.Of(rounded, 1, "%");
 }

@@ -6,7 +6,7 @@ namespace Ohmstead.Assessment.Workshops;
 /// <param name="Instrument">Its name, as the record gives it.</param>
 /// <param name="Day">The day.</param>
 /// <param name="Readings">How many readings and proofs were taken with it.</param>
-public sealed record InstrumentDay(string Instrument, DateOnly Day, int Readings)
+public readonly record struct InstrumentDay(string Instrument, DateOnly Day, int Readings)
 {
     /// <summary>The instruments of visits, in order of the visits and then as they first occur.</summary>
     public static IReadOnlyList<InstrumentDay> Of(IReadOnlyList<BenchVisit> visits)
@@ -26,7 +26,7 @@ public sealed record InstrumentDay(string Instrument, DateOnly Day, int Readings
             }
         }
 
-        return days;
+        return [.. days];
     }
 
     private static void Count(List<InstrumentDay> days, int first, BenchVisit visit, Written<string>? own)

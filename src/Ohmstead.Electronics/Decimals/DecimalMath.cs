@@ -21,6 +21,9 @@ public static class DecimalMath
         .. Enumerable.Range(-Digits, (2 * Digits) + 1).Select(power => TryCompose(UInt128.One, power, out var value) ? value : throw new InvalidOperationException()),
     ];
 
+    // From 1 to 10^19, the last that 64 bits hold.
+    private static readonly ulong[] WholePowers = [.. Enumerable.Range(0, 20).Select(power => (ulong)BigInteger.Pow(10, power))];
+
     /// <summary>The square root, rounded half away from zero to as many decimal places as fit, 28 at most: an exact root comes out
     /// exact.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative.</exception>
@@ -125,11 +128,15 @@ public static class DecimalMath
     {
         var count = 0;
         for (; mantissa > ulong.MaxValue; count++) mantissa /= 10;
-        for (var rest = (ulong)mantissa; rest > 0; count++) rest /= 10;
-        return count;
+
+        // 1233 / 4096 is the logarithm of two: bits become digits, one too few where the number has reached the next power of ten.
+        var rest = (ulong)mantissa;
+        var least = (64 - BitOperations.LeadingZeroCount(rest)) * 1233 / 4096;
+        return count + least + (rest >= WholePowers[least] ? 1 : 0);
     }
 
-    private static (UInt128 Mantissa, int Scale) Parts(decimal value)
+    /// <summary>The digits of a value as a whole number without its sign, and how many of them are places.</summary>
+    internal static (UInt128 Mantissa, int Scale) Parts(decimal value)
     {
         Span<int> bits = stackalloc int[4];
         decimal.GetBits(value, bits);

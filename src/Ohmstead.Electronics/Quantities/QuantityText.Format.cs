@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ohmstead.Electronics.Decimals;
 
 namespace Ohmstead.Electronics.Quantities;
@@ -42,23 +41,10 @@ public static partial class QuantityText
         return Write(number, unit, significantDigits);
     }
 
-    private static string Write(decimal number, string unit, int? significantDigits)
-    {
-        // A sign, 29 digits, a point, 28 places and the longest unit.
-        Span<char> room = stackalloc char[80];
-        var (value, form) = significantDigits is { } digits ? (number, FixedPlaces[Places(number, digits)]) : (DecimalMath.Normalize(number), null);
-        value.TryFormat(room, out var length, form, CultureInfo.InvariantCulture);
-        if (unit.Length > 0)
-        {
-            room[length++] = ' ';
-            unit.CopyTo(room[length..]);
-            length += unit.Length;
-        }
+    private static string Write(decimal number, string unit, int? significantDigits) =>
+        DecimalText.Of(number, significantDigits is { } digits ? Places(number, digits) : null, unit);
 
-        return new string(room[..length]);
-    }
-
-    private static string Plain(decimal value) => DecimalMath.Normalize(value).ToString(CultureInfo.InvariantCulture);
+    private static string Plain(decimal value) => DecimalText.Of(value);
 
     private static int Places(decimal value, int digits) => Math.Clamp(digits - 1 - DecimalMath.Exponent(value), 0, DecimalMath.Digits);
 
@@ -106,9 +92,6 @@ public static partial class QuantityText
         Dimension.Length => "m",
         _ => "",
     };
-
-    // The formats of so many places after the point, made once: quantities are written by the million.
-    private static readonly string[] FixedPlaces = [.. Enumerable.Range(0, DecimalMath.Digits + 1).Select(places => string.Create(CultureInfo.InvariantCulture, $"F{places}"))];
 
     // The units to choose from, largest first; the first one that the magnitude reaches is taken, else the last.
     private static readonly (string Unit, int Power)[][] PrefixesOf = [.. Enum.GetValues<Dimension>().Select(Listed)];

@@ -1,5 +1,4 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Drifts;
 using Ohmstead.Records.Findings;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
@@ -39,7 +38,7 @@ public static class BoardPage
         Identity(html, board);
         FindingRows.WriteSection(html, context, findings);
         PartsTable.Write(html, context, board, working, anchors, open);
-        Drift[] drifts = [.. BoardDrifts.Of(board)];
+        var drifts = board.Drifts;
         OverTime.Write(html, board, drifts, anchors);
         DriftTable.Write(html, board, drifts);
         ProofTable.Write(html, board, working);

@@ -31,8 +31,8 @@ internal static class PartsTable
         working.Rule(html, 1);
         using var table = Ledger.Open(html, "Parts", Columns);
         using var body = html.Open(Tag.TBody);
-        var fits = Replacement.Of(board, context.Workshop).Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work)).ToDictionary(replacement => replacement.Place.Part.Ref.Value, StringComparer.Ordinal);
-        var needs = PartNeed.Of(board).Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
+        var fits = board.Replacements.Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work)).ToDictionary(replacement => replacement.Place.Part.Ref.Value, StringComparer.Ordinal);
+        var needs = board.Needs.Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
         foreach (var place in board.Places)
         {
             Row(html, table, working, anchors, board, place, () => Fit(html, context, board, place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value), open));
@@ -47,7 +47,7 @@ internal static class PartsTable
         table.Head().Text(reference);
         using (table.Cell(1))
         {
-            html.Text(PartWords.Describe(place.Part.Values));
+            html.Text(place.What);
             if (place.Part.Values.Role is { } role)
             {
                 html.Text(" ");

@@ -8,7 +8,7 @@ internal static class DriftLines
 {
     public static IEnumerable<string> Of(BoardAssessment board, string at)
     {
-        foreach (var drift in BoardDrifts.Of(board).Where(drift => drift.Reference == at))
+        foreach (var drift in board.Drifts.Where(drift => drift.Reference == at))
         {
             yield return $"drift, {DriftWords.Sentence(drift)}";
             foreach (var line in DriftWords.Working(drift, board.LookAgain))

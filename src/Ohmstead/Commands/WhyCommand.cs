@@ -86,7 +86,7 @@ internal sealed class WhyCommand(Terminal terminal)
         var proofs = board.Proofs.Where(proof => proof.Proof.Point.Value == at).ToArray();
         string[] design = [.. WhyNotes.Design(board, at)];
         var life = board.Lives.FirstOrDefault(life => life.Reference == at);
-        string[] fit = [.. FitOfPlace.Lines(board, workshop, at, today)];
+        string[] fit = [.. FitOfPlace.Lines(board, at, today)];
         if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null && fit.Length == 0)
         {
             var near = Nearest.To(at, board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value)));

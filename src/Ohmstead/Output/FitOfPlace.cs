@@ -1,7 +1,6 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Markings;
-using Ohmstead.Assessment.Workshops;
 
 namespace Ohmstead.Output;
 
@@ -9,7 +8,7 @@ namespace Ohmstead.Output;
 internal static class FitOfPlace
 {
     /// <summary>The lines; none when nothing was fitted and no date code is written.</summary>
-    public static IEnumerable<string> Lines(BoardAssessment board, Workshop workshop, string reference, DateOnly today)
+    public static IEnumerable<string> Lines(BoardAssessment board, string reference, DateOnly today)
     {
         if (board.Place(reference) is not { } place)
         {
@@ -21,7 +20,7 @@ internal static class FitOfPlace
             yield return $"the original: {dated}";
         }
 
-        foreach (var replacement in Replacement.Of(board, workshop).Where(replacement => replacement.Place == place))
+        foreach (var replacement in board.Replacements.Where(replacement => replacement.Place == place))
         {
             yield return $"fitted {replacement.Visit.Date.Text} from lot {replacement.Lot.Id.Value}: {FitWords.Of(replacement.Fit)}";
             foreach (var reason in replacement.Fit.Reasons)

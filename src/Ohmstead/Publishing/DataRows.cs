@@ -31,7 +31,7 @@ internal static class DataRows
         foreach (var place in board.Places)
         {
             rows.Take(
-                board.Board.Id.Value, place.Part.Ref.Value, PartWords.Describe(place.Part.Values),
+                board.Board.Id.Value, place.Part.Ref.Value, place.What,
                 place.IsEmpty ? "empty" : place.FittedBy is null ? "original" : "replacement", place.IsEmpty ? null : place.FittedBy?.Lot?.Value, Day(place.FittedOn?.Date.Value),
                 place.Standing.Count == 0 && place.PassedTest is null ? null : VerdictWords.Of(Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside : place is { PassedTest: true, Standing.Count: 0 } ? VerdictOutcome.Inside : together),
                 place.Decision?.What.Value, place.Decision?.Because.Value);

@@ -20,7 +20,7 @@ public sealed class DriftNearsLimit : IBoardCheck
             yield break;
         }
 
-        foreach (var drift in BoardDrifts.Of(board.Assessment).Where(drift => !drift.IsOutside))
+        foreach (var drift in board.Assessment.Drifts.Where(drift => !drift.IsOutside))
         {
             if (drift.MeetsLimit.Is(out var day, out _) && day < look && !IsAnswered(board.Assessment, drift))
             {
