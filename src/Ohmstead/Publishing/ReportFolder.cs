@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
+using Microsoft.Win32.SafeHandles;
 using Ohmstead.Output;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
@@ -182,8 +183,21 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         var folder = Path.GetDirectoryName(full)!;
         made.GetOrAdd(folder, static folder => Directory.CreateDirectory(folder).Exists);
 
-        using var file = File.OpenHandle(full, FileMode.CreateNew, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);
+        using var file = New(full);
         FileBytes.Write(file, bytes, 0);
+    }
+
+    private static SafeFileHandle New(string full)
+    {
+        try
+        {
+            return File.OpenHandle(full, FileMode.CreateNew, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);
+        }
+        catch (IOException) when (File.Exists(full))
+        {
+            // Where capitals do not count, the numbers of two boards may name one file. The records are in error, and a check says so.
+            return File.OpenHandle(full, FileMode.Create, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);
+        }
     }
 
     private static FileStream Waiting(string full)

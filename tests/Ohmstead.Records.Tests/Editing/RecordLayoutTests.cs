@@ -191,6 +191,8 @@ public sealed class RecordLayoutTests
     [InlineData("a: {b: , c}\n", "a: { b: , c }\n")]
     [InlineData("a: [b:   ]\n", "a: [b: ]\n")]
     [InlineData("a: {b:   }\n", "a: { b: }\n")]
+    [InlineData("a: [b:  # of it\n]\n", "a: [b:  # of it\n  ]\n")]
+    [InlineData("a: [b, c:\n  # of it\n]\n", "a: [b, c:\n  # of it\n  ]\n")]
     [InlineData("a: [b: 1,[c,  d],{}]\n", "a: [b: 1, [c, d], {}]\n")]
     [InlineData("a: {\"b\":1, 'c' : 2}\n", "a: { \"b\": 1, 'c': 2 }\n")]
     [InlineData("a:\n-  - b\n   - c\n-\n  - d\n", "a:\n  - - b\n    - c\n  - - d\n")]

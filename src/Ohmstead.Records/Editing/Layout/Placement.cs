@@ -101,6 +101,8 @@ internal sealed class Placement
         var first = new StringBuilder(Sign(i));
         if (onNewLine)
         {
+            // The end of the line is the blank that a colon needs behind it; one more would be laid out again and again.
+            first.Length = Sign(i).TrimEnd().Length;
             Lines(first, i);
             column = token.Indent;
         }
