@@ -50,40 +50,16 @@ internal readonly struct Domain
 
     internal Outcome<T> Compute<T>(Func<T> formula)
         where T : notnull
-    {
-        if (Fault is not null)
-        {
-            return Outcome<T>.Refused(Fault);
-        }
+        => Flatten(formula, static formula => Outcome<T>.Of(formula()));
 
-        try
-        {
-            return Outcome<T>.Of(formula());
-        }
-        catch (Exception e) when (IsBeyond(e))
-        {
-            return Outcome<T>.Refused(Beyond);
-        }
-    }
-
-    internal Outcome<double> Compute(Func<double> formula)
-    {
-        if (Fault is not null)
-        {
-            return Outcome<double>.Refused(Fault);
-        }
-
-        try
-        {
-            return IfFinite(formula());
-        }
-        catch (Exception e) when (IsBeyond(e))
-        {
-            return Outcome<double>.Refused(Beyond);
-        }
-    }
+    internal Outcome<double> Compute(Func<double> formula) => Flatten(formula, static formula => IfFinite(formula()));
 
     internal Outcome<T> Flatten<T>(Func<Outcome<T>> formula)
+        where T : notnull
+        => Flatten(formula, static formula => formula());
+
+    /// <summary>The same for a formula that is given its figures: where every reading asks for it, a lambda that holds nothing is made once.</summary>
+    internal Outcome<T> Flatten<TGiven, T>(TGiven given, Func<TGiven, Outcome<T>> formula)
         where T : notnull
     {
         if (Fault is not null)
@@ -93,9 +69,9 @@ internal readonly struct Domain
 
         try
         {
-            return formula();
+            return formula(given);
         }
-        catch (Exception e) when (IsBeyond(e))
+        catch (Exception e) when (e is OverflowException or DivideByZeroException)
         {
             return Outcome<T>.Refused(Beyond);
         }
@@ -104,9 +80,5 @@ internal readonly struct Domain
     /// <summary>A computed number, refused when it is none.</summary>
     internal static Outcome<double> IfFinite(double value) => double.IsFinite(value) ? Outcome<double>.Of(value) : Outcome<double>.Refused(Beyond);
 
-    /// <summary>Whether decimals could not hold a result on the way.</summary>
-    internal static bool IsBeyond(Exception problem) => problem is OverflowException or DivideByZeroException;
-
-    /// <summary>What is said then.</summary>
-    internal const string Beyond = "the figures are too large or too small to compute with";
+    private const string Beyond = "the figures are too large or too small to compute with";
 }

@@ -43,18 +43,8 @@ public readonly struct Outcome<T>
     public Outcome<TOther> Then<TOther>(Func<T, TOther> turn)
         where TOther : notnull
     {
-        if (!Is(out T? known, out string? reason))
-        {
-            return Outcome<TOther>.Refused(reason);
-        }
-
-        try
-        {
-            return Outcome<TOther>.Of(turn(known));
-        }
-        catch (Exception e) when (Domain.IsBeyond(e))
-        {
-            return Outcome<TOther>.Refused(Domain.Beyond);
-        }
+        return Is(out T? known, out string? reason)
+            ? default(Domain).Flatten((turn, known), static all => Outcome<TOther>.Of(all.turn(all.known)))
+            : Outcome<TOther>.Refused(reason);
     }
 }

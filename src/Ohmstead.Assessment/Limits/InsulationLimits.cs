@@ -77,14 +77,8 @@ public static class InsulationLimits
 
     private static DielectricFigures? Figures(string kind) => kind switch
     {
-        "polyester film" => DielectricFigures.Polyester,
-        "polypropylene film" => DielectricFigures.Polypropylene,
-        "polystyrene film" => DielectricFigures.Polystyrene,
-        "polycarbonate film" => DielectricFigures.Polycarbonate,
-        "paper" => DielectricFigures.PaperInWaxOrOil,
-        "metallised paper" => DielectricFigures.MetallisedPaper,
         "mica" => DielectricFigures.SilverMica,
         "ceramic class 1" => DielectricFigures.CeramicClass1,
-        _ => null,
+        _ => FilmFigures.Of(kind),
     };
 }

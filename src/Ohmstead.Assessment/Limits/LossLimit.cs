@@ -33,25 +33,14 @@ internal abstract class LossLimit(decimal value, decimal hertz)
     {
         "aluminium electrolytic" or "bipolar electrolytic" when part is { Capacitance: { } capacitance, RatedVoltage: { } rated } => OfSeries(LossFactorSeries.General105, rated.Value.Value, capacitance.Value.Value),
         "tantalum" when part.Capacitance is { } capacitance && Tantalum.LossFactorLimit(capacitance.Value.Value).Is(out var tantalum, out _) => new OfTantalum(tantalum),
-        var kind => part.Capacitance is not null && Film(kind) is { } film ? new OfFilm(film) : null,
+        var kind => part.Capacitance is not null && FilmFigures.Of(kind) is { } film ? new OfFilm(film) : null,
     };
 
-    private static decimal HertzOf(string kind) => PartKind.IsElectrolytic(kind) ? ElectrolyticHertz : Film(kind)?.LossFactorHertz ?? OthersHertz;
+    private static decimal HertzOf(string kind) => PartKind.IsElectrolytic(kind) ? ElectrolyticHertz : FilmFigures.Of(kind)?.LossFactorHertz ?? OthersHertz;
 
     // The three readings of the +0.02 rule differ for some values; the strict one is used and the text says so.
     private static ElectrolyticSeries? OfSeries(LossFactorSeries series, decimal ratedVolts, decimal farads) =>
         series.ColumnFrom(ratedVolts) is { } column && LossFactorSeries.StrictFrom(column.LossFactor, farads).Is(out var strict, out _) ? new(series, column, farads, strict) : null;
-
-    private static DielectricFigures? Film(string kind) => kind switch
-    {
-        "polyester film" => DielectricFigures.Polyester,
-        "polypropylene film" => DielectricFigures.Polypropylene,
-        "polystyrene film" => DielectricFigures.Polystyrene,
-        "polycarbonate film" => DielectricFigures.Polycarbonate,
-        "paper" => DielectricFigures.PaperInWaxOrOil,
-        "metallised paper" => DielectricFigures.MetallisedPaper,
-        _ => null,
-    };
 
     private sealed class Own(Written<Quantity> own, decimal hertz) : LossLimit(own.Value.Value, hertz)
     {

@@ -24,24 +24,10 @@ public static class LossFactor
             .Compute(() => 1m / (TwoPi * hertz * farads));
 
     /// <summary>The equivalent series resistance, tan delta / (2 pi f C), in ohm.</summary>
-    public static Outcome<decimal> EsrOhms(decimal lossFactor, decimal hertz, decimal farads)
-    {
-        Domain domain = Domain.Of(Domain.NotNegative("dissipation factor", lossFactor), Domain.Positive("frequency", hertz),
-            Domain.Positive("capacitance", farads));
-        if (domain.Fault is { } fault)
-        {
-            return Outcome<decimal>.Refused(fault);
-        }
-
-        try
-        {
-            return Outcome<decimal>.Of(lossFactor / (TwoPi * hertz * farads));
-        }
-        catch (Exception e) when (Domain.IsBeyond(e))
-        {
-            return Outcome<decimal>.Refused(Domain.Beyond);
-        }
-    }
+    public static Outcome<decimal> EsrOhms(decimal lossFactor, decimal hertz, decimal farads) =>
+        Domain.Of(Domain.NotNegative("dissipation factor", lossFactor), Domain.Positive("frequency", hertz),
+            Domain.Positive("capacitance", farads))
+            .Flatten((lossFactor, hertz, farads), static given => Outcome<decimal>.Of(given.lossFactor / (TwoPi * given.hertz * given.farads)));
 
     /// <summary>The largest ESR that a dissipation factor limit allows, with its working.</summary>
     public static Outcome<Worked<decimal>> EsrLimit(decimal lossFactor, decimal hertz, decimal farads) =>

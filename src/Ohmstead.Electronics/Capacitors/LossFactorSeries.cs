@@ -64,22 +64,8 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
     public Outcome<LossFactorLimit> LimitFrom(decimal baseFactor, decimal farads) => Sound(baseFactor, farads).Compute(() => Steps(baseFactor, farads));
 
     /// <summary>The strict reading of <see cref="LimitFrom"/> alone: only completed steps count.</summary>
-    public static Outcome<decimal> StrictFrom(decimal baseFactor, decimal farads)
-    {
-        if (Sound(baseFactor, farads).Fault is { } fault)
-        {
-            return Outcome<decimal>.Refused(fault);
-        }
-
-        try
-        {
-            return Outcome<decimal>.Of(Completed(baseFactor, StepsOf(farads)));
-        }
-        catch (Exception e) when (Domain.IsBeyond(e))
-        {
-            return Outcome<decimal>.Refused(Domain.Beyond);
-        }
-    }
+    public static Outcome<decimal> StrictFrom(decimal baseFactor, decimal farads) =>
+        Sound(baseFactor, farads).Flatten((baseFactor, farads), static given => Outcome<decimal>.Of(Completed(given.baseFactor, StepsOf(given.farads))));
 
     private static Domain Sound(decimal baseFactor, decimal farads) =>
         Domain.Of(Domain.Positive("capacitance", farads), Domain.Within("dissipation factor", baseFactor, 0m, 10m));

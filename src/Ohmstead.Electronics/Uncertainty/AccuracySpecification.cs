@@ -41,22 +41,8 @@ public readonly record struct AccuracySpecification(decimal PercentOfReading, de
 
     /// <summary>The expanded uncertainty of a reading as <see cref="ExpandedUncertaintyOf"/> gives it, without its working: every reading
     /// of a collection asks for it.</summary>
-    public Outcome<decimal> ExpandedUncertainty(decimal reading)
-    {
-        if (Sound.Fault is { } fault)
-        {
-            return Outcome<decimal>.Refused(fault);
-        }
-
-        try
-        {
-            return Outcome<decimal>.Of(Expanded(HalfWidthAt(reading)));
-        }
-        catch (Exception e) when (Domain.IsBeyond(e))
-        {
-            return Outcome<decimal>.Refused(Domain.Beyond);
-        }
-    }
+    public Outcome<decimal> ExpandedUncertainty(decimal reading) =>
+        Sound.Flatten((specification: this, reading), static given => Outcome<decimal>.Of(Expanded(given.specification.HalfWidthAt(given.reading))));
 
     private Domain Sound => Domain.Of(
         Domain.NotNegative("per cent of reading", PercentOfReading),

@@ -9,32 +9,16 @@ public readonly record struct ConformityDecision(Conformity Conformity, bool Acc
 {
     /// <inheritdoc cref="ConformityStatement.Of"/>
     public static Outcome<ConformityDecision> Of(
-        decimal reading, decimal expandedUncertainty, decimal? lowerLimit, decimal? upperLimit, DecisionRule rule)
-    {
-        Domain domain = Domain.Of(
+        decimal reading, decimal expandedUncertainty, decimal? lowerLimit, decimal? upperLimit, DecisionRule rule) =>
+        Domain.Of(
             Domain.NotNegative("expanded uncertainty", expandedUncertainty),
             Domain.That(lowerLimit is not null || upperLimit is not null, "no limit is given, expected a lower or an upper one"),
-            Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit"));
-        if (domain.Fault is { } fault)
-        {
-            return Outcome<ConformityDecision>.Refused(fault);
-        }
-
-        if (!ConformanceProbability.Of((double)reading, (double)expandedUncertainty / 2, (double?)lowerLimit, (double?)upperLimit)
-            .Is(out double probability, out string? reason))
-        {
-            return Outcome<ConformityDecision>.Refused(reason);
-        }
-
-        try
-        {
-            return Outcome<ConformityDecision>.Of(Decide(reading, expandedUncertainty, lowerLimit, upperLimit, rule, probability));
-        }
-        catch (Exception e) when (Domain.IsBeyond(e))
-        {
-            return Outcome<ConformityDecision>.Refused(Domain.Beyond);
-        }
-    }
+            Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit"))
+        .Flatten((reading, expandedUncertainty, lowerLimit, upperLimit, rule), static given =>
+            ConformanceProbability.Of((double)given.reading, (double)given.expandedUncertainty / 2, (double?)given.lowerLimit, (double?)given.upperLimit)
+                .Is(out double probability, out string? reason)
+                    ? Outcome<ConformityDecision>.Of(Decide(given.reading, given.expandedUncertainty, given.lowerLimit, given.upperLimit, given.rule, probability))
+                    : Outcome<ConformityDecision>.Refused(reason));
 
     private static ConformityDecision Decide(
         decimal reading, decimal expanded, decimal? lower, decimal? upper, DecisionRule rule, double probability)

@@ -153,13 +153,11 @@ public static class DesignPage
 
         table.Cell(5).Text(PageFrame.Joined(values.Maker?.Value, values.Series?.Value, values.Type?.Value, values.DateCode is { } code ? "date code " + code.Value : null));
         using var renewed = table.Cell(6);
-        var isFirst = true;
+        var commas = new Commas(html);
         BoardSummary[] units = [.. design.RenewedAt(part.Ref.Value)];
         foreach (var unit in units.Take(MostRenewed))
         {
-            html.Text(isFirst ? string.Empty : ", ");
-            isFirst = false;
-            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(unit.Id.Value), 1, ElementId.Of(IdPrefix.Part, part.Ref.Value))).Text(unit.Id.Value);
+            commas.Next().Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(unit.Id.Value), 1, ElementId.Of(IdPrefix.Part, part.Ref.Value))).Text(unit.Id.Value);
         }
 
         if (units.Length > MostRenewed)

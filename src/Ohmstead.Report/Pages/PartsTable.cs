@@ -90,12 +90,11 @@ internal static class PartsTable
         }
 
         using var line = html.Open(Tag.P, ClassName.Fine);
-        html.Text("The part before (cross):");
-        var isFirst = true;
+        html.Text("The part before (cross): ");
+        var commas = new Commas(html);
         foreach (var (measured, verdict) in found)
         {
-            html.Text(isFirst ? " " : ", ");
-            isFirst = false;
+            commas.Next();
             var words = $"{VerdictWords.Of(measured)} {verdict.Reading.Text} {VerdictWords.Of(verdict.Outcome)}";
             if (anchors.Of(verdict) is { } anchor)
             {
