@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Text;
 using System.Text.Unicode;
 
 namespace Ohmstead.Report.Html;
@@ -7,6 +8,9 @@ namespace Ohmstead.Report.Html;
 /// <remarks>One thread at a time; each worker has its own. After <see cref="Dispose"/> it holds nothing.</remarks>
 public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
 {
+    // What is shorter is faster looked at one by one.
+    private const int Long = 24;
+
     private byte[] bytes;
     private int used;
 
@@ -40,22 +44,63 @@ public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
         used += written;
     }
 
-    /// <summary>Appends the characters at the start of a text that are among those of ASCII, and says how many they are.</summary>
-    /// <param name="text">The text.</param>
-    /// <param name="wanted">For each of the 128 characters, whether it is.</param>
-    internal int AppendAscii(ReadOnlySpan<char> text, bool[] wanted)
+    /// <summary>Appends the plain characters at the start of a text as UTF-8, and says how many they are.</summary>
+    internal int AppendPlain(ReadOnlySpan<char> text, PlainCharacters plain)
     {
-        MakeRoom(text.Length);
-        var target = bytes.AsSpan(used, text.Length);
-        var count = 0;
-        while (count < text.Length && text[count] < wanted.Length && wanted[text[count]])
+        // No character takes more than three bytes.
+        MakeRoom(text.Length * 3);
+        var target = bytes.AsSpan(used);
+        var (at, end) = (0, 0);
+        while (at < text.Length)
         {
-            target[count] = (byte)text[count];
-            count++;
+            var c = text[at];
+            if (!plain.Has(c))
+            {
+                break;
+            }
+
+            if (text.Length - at >= Long && plain.Run(text[at..]) is var run and > 0)
+            {
+                Ascii.FromUtf16(text.Slice(at, run), target[end..], out _);
+                at += run;
+                end += run;
+                continue;
+            }
+
+            if (c < 0x80)
+            {
+                target[end++] = (byte)c;
+            }
+            else if (c < 0x800)
+            {
+                target[end++] = (byte)(0xC0 | (c >> 6));
+                target[end++] = (byte)(0x80 | (c & 0x3F));
+            }
+            else
+            {
+                target[end++] = (byte)(0xE0 | (c >> 12));
+                target[end++] = (byte)(0x80 | ((c >> 6) & 0x3F));
+                target[end++] = (byte)(0x80 | (c & 0x3F));
+            }
+
+            at++;
         }
 
-        used += count;
-        return count;
+        used += end;
+        return at;
+    }
+
+    /// <summary>Appends a text as UTF-8 where all its characters are plain; else nothing.</summary>
+    public bool TryAppendPlain(ReadOnlySpan<char> text, PlainCharacters plain)
+    {
+        var before = used;
+        if (AppendPlain(text, plain) == text.Length)
+        {
+            return true;
+        }
+
+        used = before;
+        return false;
     }
 
     /// <inheritdoc/>

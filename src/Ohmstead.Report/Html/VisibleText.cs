@@ -12,17 +12,12 @@ namespace Ohmstead.Report.Html;
 /// </remarks>
 internal static class VisibleText
 {
-    private static readonly SearchValues<char> Special = SearchValues.Create([.. Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(IsSpecial)]);
-
-    // Most of what a page says is a word or two: those are faster looked at one by one.
-    private const int Short = 24;
-
-    private static readonly bool[] Plain = [.. Enumerable.Range(0, 0x80).Select(c => !IsSpecial((char)c))];
+    private static readonly PlainCharacters Plain = new(c => !IsSpecial(c));
 
     /// <summary>The text with nothing hidden in it and no markup escaped, for a file whose own escapes follow.</summary>
     public static string Of(string text)
     {
-        if (text.AsSpan().IndexOfAny(Special) < 0)
+        if (IsPlain(text))
         {
             return text;
         }
@@ -38,28 +33,29 @@ internal static class VisibleText
     /// <param name="isMarkup">False where the characters of markup stay as they are.</param>
     public static void Write(PageBuffer buffer, ReadOnlySpan<char> text, bool isMarkup = true)
     {
-        if (text.Length <= Short)
+        while (true)
         {
-            text = text[buffer.AppendAscii(text, Plain)..];
+            text = text[buffer.AppendPlain(text, Plain)..];
             if (text.IsEmpty)
             {
                 return;
             }
-        }
 
-        while (true)
-        {
-            var plain = text.IndexOfAny(Special);
-            if (plain < 0)
-            {
-                buffer.AppendUtf16(text);
-                return;
-            }
-
-            buffer.AppendUtf16(text[..plain]);
-            text = text[plain..];
             text = text[WriteSpecial(buffer, text, isMarkup)..];
         }
+    }
+
+    private static bool IsPlain(string text)
+    {
+        foreach (var c in text)
+        {
+            if (!Plain.Has(c))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static bool IsSpecial(char c) =>

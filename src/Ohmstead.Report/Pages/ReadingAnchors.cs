@@ -22,16 +22,25 @@ internal sealed class ReadingAnchors
     public ReadingAnchors(IReadOnlyList<AssessedReading> readings)
     {
         var taken = new HashSet<string>(StringComparer.Ordinal);
+        BenchVisit? visit = null;
+        var day = string.Empty;
         foreach (var assessed in readings)
         {
+            if (!ReferenceEquals(assessed.Visit, visit))
+            {
+                visit = assessed.Visit;
+                day = IsoDate.Text(visit.Date.Value);
+            }
+
+            var (of, how) = (Of(assessed.Reading, day), How(assessed.Reading));
             foreach (var verdict in assessed.Verdicts)
             {
-                byVerdict.TryAdd(verdict, Unused(taken, assessed, Names[(int)verdict.Measured]));
+                byVerdict.TryAdd(verdict, Unused(taken, of + Names[(int)verdict.Measured] + how));
             }
 
             if (assessed.Verdicts.Count == 0)
             {
-                byReading.TryAdd(assessed.Reading, Unused(taken, assessed, assessed.Reading.Values.Count > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test"));
+                byReading.TryAdd(assessed.Reading, Unused(taken, of + (assessed.Reading.Values.Count > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test") + how));
             }
         }
     }
@@ -42,10 +51,8 @@ internal sealed class ReadingAnchors
     /// <summary>The address of a reading that has no verdict, or null.</summary>
     public ElementId? Of(Reading reading) => byReading.GetValueOrDefault(reading);
 
-    private static ElementId Unused(HashSet<string> taken, AssessedReading assessed, string quantity)
+    private static ElementId Unused(HashSet<string> taken, string name)
     {
-        var reading = assessed.Reading;
-        var name = Name(reading, assessed.Visit.Date.Value, quantity);
         var unused = name;
         for (var twin = 2; !taken.Add(unused); twin++)
         {
@@ -55,15 +62,19 @@ internal sealed class ReadingAnchors
         return ElementId.Of(IdPrefix.Reading, unused);
     }
 
-    private static string Name(Reading reading, DateOnly date, string quantity)
+    private static string Of(Reading reading, string day)
     {
         var of = (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? "board";
-        var lot = reading is { Part: not null, Lot.Value: { } from } ? $"-{from}" : string.Empty;
+        return reading is { Part: not null, Lot.Value: { } from } ? $"{of}-{from}-{day}-" : $"{of}-{day}-";
+    }
+
+    private static string How(Reading reading)
+    {
         var state = reading.State?.Value switch
         {
             null or "as found" => string.Empty,
             var known => known.StartsWith("as ", StringComparison.Ordinal) ? $"-{known[3..]}" : $"-{known}",
         };
-        return $"{of}{lot}-{IsoDate.Text(date)}-{quantity}{state}{(reading.Circuit is { } circuit ? $"-{circuit.Value}" : string.Empty)}";
+        return reading.Circuit is { } circuit ? $"{state}-{circuit.Value}" : state;
     }
 }

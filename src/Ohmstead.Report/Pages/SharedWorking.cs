@@ -12,7 +12,8 @@ internal sealed class SharedWorking(DecisionRule rule)
 {
     private const string Probability = "JCGM 106:2012, clause 7 (from memory)";
 
-    private readonly Dictionary<(string Arithmetic, string Origin, string Source), ToldAt> told = [];
+    // By the arithmetic, in which nearly all of them differ.
+    private readonly Dictionary<string, Told> told = new(StringComparer.Ordinal);
 
     /// <summary>The sources of the page.</summary>
     public SourceList Sources { get; } = new();
@@ -25,19 +26,24 @@ internal sealed class SharedWorking(DecisionRule rule)
     {
         using var line = html.Open(Tag.Li);
         html.Text(VerdictWords.Of(limit.Kind));
-        var key = (limit.Arithmetic.Text, limit.Origin.Text, limit.Source.Text);
-        if (told.TryGetValue(key, out var known))
+        var arithmetic = limit.Arithmetic.Text;
+        var (origin, source) = (limit.Origin.Text, limit.Source.Text);
+        var before = told.GetValueOrDefault(arithmetic);
+        for (var known = before; known is not null; known = known.Before)
         {
-            html.Text(", worked out at ");
-            known.Link(html);
-            return;
+            if (known.Origin == origin && known.Source == source)
+            {
+                html.Text(", worked out at ");
+                known.At.Link(html);
+                return;
+            }
         }
 
-        html.Text($", {limit.Origin}: {limit.Arithmetic}");
-        Sources.Cite(html, limit.Source);
+        html.Text($", {origin}: {arithmetic}");
+        Sources.Cite(html, source);
         if (here is { } place)
         {
-            told.Add(key, place);
+            told[arithmetic] = new(origin, source, place, before);
         }
     }
 
@@ -110,4 +116,7 @@ internal sealed class SharedWorking(DecisionRule rule)
         html.Open(Tag.A).To(LocalLink.ToFile(AboutPage.PathName, levelsUp, AboutPage.Drawings)).Text("How to read the drawings");
         html.Text(".");
     }
+
+    // A limit that stands on the page, and the one before it with the same arithmetic.
+    private sealed record Told(string Origin, string Source, ToldAt At, Told? Before);
 }

@@ -1,5 +1,5 @@
-using System.Buffers;
 using System.Text;
+using Ohmstead.Report.Html;
 
 namespace Ohmstead.Output;
 
@@ -10,28 +10,28 @@ internal static class CsvRows
     // What spreadsheets take for the start of a formula; line ends and tabs are written out before.
     private const string Formula = "=+-@";
 
-    // Neither hidden nor with a meaning in CSV, wherever in a cell.
-    private static readonly SearchValues<char> Plain = SearchValues.Create("0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz .:;/%()+-_=@µ±°Ω…");
+    // Neither hidden nor with a meaning in CSV, wherever in a cell but at its start.
+    private static readonly PlainCharacters Plain = new(c => char.IsAsciiLetterOrDigit(c) || " .:;/%()+-_=@µ±°Ω…".Contains(c, StringComparison.Ordinal));
 
     /// <summary>Writes a row.</summary>
     /// <param name="lines">Where it is written.</param>
     /// <param name="cells">Its cells; nothing where there is nothing to say.</param>
-    public static void Append(IBufferWriter<byte> lines, params ReadOnlySpan<string?> cells)
+    public static void Append(PageBuffer lines, params ReadOnlySpan<string?> cells)
     {
         for (var at = 0; at < cells.Length; at++)
         {
             if (at > 0)
             {
-                lines.Write(","u8);
+                lines.Append(","u8);
             }
 
             Cell(lines, cells[at]);
         }
 
-        lines.Write("\r\n"u8);
+        lines.Append("\r\n"u8);
     }
 
-    private static void Cell(IBufferWriter<byte> lines, string? cell)
+    private static void Cell(PageBuffer lines, string? cell)
     {
         if (string.IsNullOrEmpty(cell))
         {
@@ -39,25 +39,31 @@ internal static class CsvRows
         }
 
         // Nearly every cell is plain: it is looked at once.
-        var isPlain = !cell.AsSpan().ContainsAnyExcept(Plain);
-        var text = isPlain ? cell : Printable.Of(cell);
+        var mayBegin = !StartsFormula(cell[0]) && cell[0] != ' ' && cell[^1] != ' ';
+        if (mayBegin && lines.TryAppendPlain(cell, Plain))
+        {
+            return;
+        }
 
         // Spaces at an end belong to the cell, which not every reader knows of a bare one.
-        var isQuoted = (!isPlain && text.AsSpan().IndexOfAny(",\"") >= 0) || text[0] == ' ' || text[^1] == ' ';
+        var text = Printable.Of(cell);
+        var isQuoted = text.AsSpan().IndexOfAny(",\"") >= 0 || text[0] == ' ' || text[^1] == ' ';
         if (isQuoted)
         {
-            lines.Write("\""u8);
+            lines.Append("\""u8);
         }
 
-        if (Formula.Contains(text[0], StringComparison.Ordinal))
+        if (StartsFormula(text[0]))
         {
-            lines.Write("'"u8);
+            lines.Append("'"u8);
         }
 
-        Encoding.UTF8.GetBytes(isPlain || !isQuoted ? text : text.Replace("\"", "\"\"", StringComparison.Ordinal), lines);
+        Encoding.UTF8.GetBytes(!isQuoted ? text : text.Replace("\"", "\"\"", StringComparison.Ordinal), lines);
         if (isQuoted)
         {
-            lines.Write("\""u8);
+            lines.Append("\""u8);
         }
     }
+
+    private static bool StartsFormula(char first) => Formula.Contains(first, StringComparison.Ordinal);
 }

@@ -1,7 +1,7 @@
-using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using Ohmstead.Report.Html;
 
 namespace Ohmstead.Output;
 
@@ -60,14 +60,14 @@ internal sealed record Listing(string Name, IReadOnlyList<Column> Columns, IRead
 
     private void Csv(TextWriter target)
     {
-        var lines = new ArrayBufferWriter<byte>();
+        using var lines = new PageBuffer();
         CsvRows.Append(lines, [.. Columns.Select(column => column.Key)]);
         foreach (var row in Rows)
         {
             CsvRows.Append(lines, [.. row]);
         }
 
-        target.Write(Encoding.UTF8.GetString(lines.WrittenSpan));
+        target.Write(Encoding.UTF8.GetString(lines.Written));
     }
 
     private void Json(TextWriter target) => target.Write(JsonText.Document(isOneLine: false, json =>

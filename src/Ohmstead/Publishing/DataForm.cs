@@ -1,8 +1,8 @@
-using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using Ohmstead.Output;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
@@ -13,7 +13,7 @@ internal static class DataForm
     public static JavaScriptEncoder Escapes { get; } = JavaScriptEncoder.Create(UnicodeRanges.BasicLatin, UnicodeRanges.Latin1Supplement, UnicodeRanges.GreekandCoptic);
 
     /// <summary>Writes the head line of a CSV file.</summary>
-    public static void CsvHead(IBufferWriter<byte> lines, Shape row) => CsvRows.Append(lines, [.. row.Keys.Select(key => key.Name)]);
+    public static void CsvHead(PageBuffer lines, Shape row) => CsvRows.Append(lines, [.. row.Keys.Select(key => key.Name)]);
 
     /// <summary>A text as a JSON string, quotes included.</summary>
     public static string Quoted(string text) => $"\"{Escapes.Encode(text)}\"";
