@@ -113,8 +113,15 @@ internal static class BenchLog
             }
         }
 
-        // What a frequency is off by stands in its own verdict.
-        NoteLines.Write(html, working, PointNotes.Of(board, assessed).Concat(assessed.Verdicts.Where(verdict => verdict.Measured != Measured.Frequency).SelectMany(verdict => PartNotes.Of(board, assessed, verdict))));
+        NoteLines.Write(html, working, PointNotes.Of(board, assessed));
+        foreach (var verdict in assessed.Verdicts)
+        {
+            // What a frequency is off by stands in its own verdict.
+            if (verdict.Measured != Measured.Frequency)
+            {
+                NoteLines.Write(html, working, PartNotes.Of(board, assessed, verdict));
+            }
+        }
 
         if (assessed.Verdicts.Count == 0)
         {

@@ -7,10 +7,11 @@ namespace Ohmstead.Report.Pages;
 internal static class NoteLines
 {
     /// <summary>Writes the notes; nothing when there are none.</summary>
-    public static void Write(HtmlWriter html, SharedWorking working, IEnumerable<WorkedNote> notes)
+    public static void Write(HtmlWriter html, SharedWorking working, IReadOnlyList<WorkedNote> notes)
     {
-        foreach (var note in notes)
+        for (var at = 0; at < notes.Count; at++)
         {
+            var note = notes[at];
             using var fold = html.Open(Tag.Details);
             html.Open(Tag.Summary).Text(Sentence(note.Says));
             using var list = html.Open(Tag.Ul);

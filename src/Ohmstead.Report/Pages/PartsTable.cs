@@ -35,49 +35,50 @@ internal static class PartsTable
         var needs = board.Needs.Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
         foreach (var place in board.Places)
         {
-            Row(html, table, working, anchors, board, place, () => Fit(html, context, board, place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value), open));
+            using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, place.Part.Ref.Value));
+            table.Head().Text(place.Part.Ref.Value);
+            using (table.Cell(1))
+            {
+                What(html, place);
+                Fit(html, context, board, place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value), open);
+            }
+
+            using var readings = table.Cell(2);
+            Readings(html, working, anchors, board, place);
         }
     }
 
-    private static void Row(HtmlWriter html, Ledger table, SharedWorking working, ReadingAnchors anchors, BoardAssessment board, PlaceHistory place, Action fit)
+    private static void What(HtmlWriter html, PlaceHistory place)
     {
-        var reference = place.Part.Ref.Value;
-        var here = new ToldAt(reference, ElementId.Of(IdPrefix.Part, reference));
-        using var row = html.Open(Tag.Tr).With(here.Id);
-        table.Head().Text(reference);
-        using (table.Cell(1))
+        html.Text(place.What);
+        if (place.Part.Values.Role is { } role)
         {
-            html.Text(place.What);
-            if (place.Part.Values.Role is { } role)
-            {
-                html.Text(" ");
-                html.Open(Tag.Small).Text(role.Value);
-            }
-
-            Sitting(html, place);
-            fit();
+            html.Text(" ");
+            html.Open(Tag.Small).Text(role.Value);
         }
 
-        using (table.Cell(2))
+        Sitting(html, place);
+    }
+
+    private static void Readings(HtmlWriter html, SharedWorking working, ReadingAnchors anchors, BoardAssessment board, PlaceHistory place)
+    {
+        var here = new ToldAt(place.Part.Ref.Value, ElementId.Of(IdPrefix.Part, place.Part.Ref.Value));
+        var found = FoundBefore.Of(board, place);
+        foreach (var verdict in place.Standing)
         {
-            var found = FoundBefore.Of(board, place);
-            foreach (var verdict in place.Standing)
-            {
-                VerdictCell.Write(html, working, verdict, here, before: found.GetValueOrDefault(verdict.Measured));
-            }
+            VerdictCell.Write(html, working, verdict, here, before: found.GetValueOrDefault(verdict.Measured));
+        }
 
-            AsFound(html, anchors, found);
+        AsFound(html, anchors, found);
+        if (place.PassedTest is { } passed)
+        {
+            using var test = html.Open(Tag.P);
+            VerdictMark.Test(html, passed);
+        }
 
-            if (place.PassedTest is { } passed)
-            {
-                using var test = html.Open(Tag.P);
-                VerdictMark.Test(html, passed);
-            }
-
-            if (place.Decision is { } decision)
-            {
-                html.Open(Tag.P).Text($"Decided: {decision.What.Value}, because {decision.Because.Value}");
-            }
+        if (place.Decision is { } decision)
+        {
+            html.Open(Tag.P).Text($"Decided: {decision.What.Value}, because {decision.Because.Value}");
         }
     }
 

@@ -23,7 +23,7 @@ internal static class ProofTable
         using var entry = Entry.Open(html, "proof", "Proof", board.Proofs.Count == 0 ? null : "the latest first");
         foreach (var (name, notes) in advice)
         {
-            NoteLines.Write(html, working, notes.Select(note => note with { Says = $"{name}: {note.Says}" }));
+            NoteLines.Write(html, working, [.. notes.Select(note => note with { Says = $"{name}: {note.Says}" })]);
         }
 
         if (board.Proofs.Count > 0)

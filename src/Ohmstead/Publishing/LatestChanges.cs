@@ -8,9 +8,18 @@ internal sealed class LatestChanges(int most)
     private readonly Lock gate = new();
     private List<Change> latest = [];
 
+    // The day before which no visit can be among the latest any more.
+    private int since = DateOnly.MinValue.DayNumber;
+
     /// <summary>Takes the visits of a board.</summary>
     public void Add(BoardAssessment board)
     {
+        // Visits are in order of time, and most boards were seen last too long ago.
+        if (board.Visits.Count == 0 || board.Visits[^1].Date.Value.DayNumber < Volatile.Read(ref since))
+        {
+            return;
+        }
+
         Change[] changes = [.. Change.Of(board).Order().Take(most)];
         lock (gate)
         {
@@ -18,6 +27,7 @@ internal sealed class LatestChanges(int most)
             if (latest.Count > 4 * most)
             {
                 latest = [.. latest.Order().Take(most)];
+                Volatile.Write(ref since, latest[^1].Date.DayNumber);
             }
         }
     }
