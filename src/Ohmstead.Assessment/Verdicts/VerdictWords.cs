@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Electronics.Decimals;
 using Ohmstead.Electronics.Quantities;
@@ -57,6 +58,15 @@ public static class VerdictWords
         Measured.Frequency => "frequency",
         Measured.Temperature => "temperature",
         _ => throw new ArgumentOutOfRangeException(nameof(measured), measured, "This quantity has no name."),
+    };
+
+    /// <summary>A probability with four decimals.</summary>
+    public static string Probability(double probability) => probability switch
+    {
+        // Nearly all readings are far from their limits; the bounds are where the last decimal is rounded.
+        >= 0.99995 => "1.0000",
+        < 0.00004 => "0.0000",
+        _ => probability.ToString("0.0000", CultureInfo.InvariantCulture),
     };
 
     /// <summary>A fraction as a signed percentage with one decimal: -7.0 %.</summary>

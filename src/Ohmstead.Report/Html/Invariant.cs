@@ -8,9 +8,6 @@ internal static class Invariant
 {
     public static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>A probability with four decimals.</summary>
-    public static string Probability(double probability) => probability.ToString("0.0000", CultureInfo.InvariantCulture);
-
     /// <summary>The lower case of a name in ASCII, such as a host.</summary>
     public static string LowerCase(string ascii) => string.Create(ascii.Length, ascii, static (target, source) => Ascii.ToLower(source, target, out _));
 }

@@ -71,7 +71,7 @@ internal sealed class SharedWorking(DecisionRule rule)
 
         if (probability is { } inside)
         {
-            commas.Next().Text($"inside with probability {Invariant.Probability(inside)}");
+            commas.Next().Text($"inside with probability {VerdictWords.Probability(inside)}");
             if (verdict.Rule != rule)
             {
                 commas.Next().Text($"decided by {verdict.Rule!.Name}");

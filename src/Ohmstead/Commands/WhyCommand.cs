@@ -164,7 +164,7 @@ internal sealed class WhyCommand(Terminal terminal)
 
             if (verdict.Probability is { } probability)
             {
-                Line($"    inside with probability {probability.ToString("0.0000", CultureInfo.InvariantCulture)} (JCGM 106:2012, clause 7, from memory)");
+                Line($"    inside with probability {VerdictWords.Probability(probability)} (JCGM 106:2012, clause 7, from memory)");
             }
 
             Lines([.. WhyNotes.Rule(verdict), .. verdict.Remarks.Select(remark => remark.Text)], "    ");

@@ -45,18 +45,39 @@ internal static class AheadCalendar
     // The library folds by UTF-16 units and may cut a character in two; here a fold stands between characters.
     private static void Fold(ArrayBufferWriter<byte> file, ReadOnlySpan<char> lines)
     {
-        var octets = 0;
-        foreach (var rune in lines.ToString().Replace("\r\n ", string.Empty, StringComparison.Ordinal).EnumerateRunes())
+        foreach (var line in lines.ToString().Replace("\r\n ", string.Empty, StringComparison.Ordinal).AsSpan().EnumerateLines())
         {
-            if (octets + rune.Utf8SequenceLength > MostOctets && rune.Value is not ('\r' or '\n'))
+            // The last line end is followed by nothing.
+            if (!line.IsEmpty)
             {
-                file.Write("\r\n "u8);
-                octets = 1;
+                FoldLine(file, line);
             }
-
-            file.Advance(rune.EncodeToUtf8(file.GetSpan(4)));
-            octets = rune.Value == '\n' ? 0 : octets + rune.Utf8SequenceLength;
         }
+    }
+
+    private static void FoldLine(ArrayBufferWriter<byte> file, ReadOnlySpan<char> line)
+    {
+        if (line.Length <= MostOctets && Ascii.IsValid(line))
+        {
+            Encoding.ASCII.GetBytes(line, file);
+        }
+        else
+        {
+            var octets = 0;
+            foreach (var rune in line.EnumerateRunes())
+            {
+                if (octets + rune.Utf8SequenceLength > MostOctets)
+                {
+                    file.Write("\r\n "u8);
+                    octets = 1;
+                }
+
+                file.Advance(rune.EncodeToUtf8(file.GetSpan(4)));
+                octets += rune.Utf8SequenceLength;
+            }
+        }
+
+        file.Write("\r\n"u8);
     }
 
     private static CalendarEvent Event(DueItem item, string uid, DateOnly today) => new()

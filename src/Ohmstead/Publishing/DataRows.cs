@@ -126,7 +126,7 @@ internal static class DataRows
                 var verdict = verdicts[i];
                 Row(
                     rows, VerdictWords.Of(verdict.Measured), verdict.Reading.Text, verdict.LimitInWords?.Text, verdict.Limit is { } limit ? VerdictWords.Of(limit.Kind) : null, verdict.Outcome,
-                    verdict.Probability is { } probability ? probability.ToString("0.0000", CultureInfo.InvariantCulture) : null);
+                    verdict.Probability is { } probability ? VerdictWords.Probability(probability) : null);
             }
 
             if (test is not null)
