@@ -9,7 +9,7 @@ namespace Ohmstead.Report.Html;
 public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
 {
     // What is shorter is faster looked at one by one.
-    private const int Long = 24;
+    private const int Long = 16;
 
     private byte[] bytes;
     private int used;

@@ -35,6 +35,22 @@ public class VisibleTextTests
     }
 
     [Fact]
+    public void Letters_of_any_length_in_bytes_are_written_as_UTF_8_in_short_texts_and_in_long_ones()
+    {
+        var letters = string.Concat(Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(char.IsLetterOrDigit));
+        Assert.Equal(letters, Probe.Source(html => html.Text(letters)));
+        Assert.Equal(letters, Probe.Source(html =>
+        {
+            foreach (var letter in letters)
+            {
+                html.Text([letter]);
+            }
+        }));
+        const string words = "where the age of the part counts from";
+        Assert.Equal($"{words} µ{words}Ω… {words}", Probe.Source(html => html.Text($"{words} µ{words}Ω… {words}".AsSpan())));
+    }
+
+    [Fact]
     public void Letters_hidden_in_tag_characters_are_named() =>
         Assert.Equal("[U+E0041]", Probe.Source(html => html.Text("\U000E0041")));
 

@@ -7,6 +7,7 @@ using CsvHelper.Configuration;
 using Ohmstead.Output;
 using Ohmstead.Publishing;
 using Ohmstead.Records.Schemas;
+using Ohmstead.Report.Html;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Publishing;
@@ -16,9 +17,9 @@ public sealed class DataFilesTests
 {
     private static string Lines(params string?[] row)
     {
-        var lines = new ArrayBufferWriter<byte>();
+        using var lines = new PageBuffer();
         CsvRows.Append(lines, row);
-        return Encoding.UTF8.GetString(lines.WrittenSpan);
+        return Encoding.UTF8.GetString(lines.Written);
     }
 
     private static readonly string[] Tables = ["boards", "parts", "readings", "bench", "designs", "lots", "findings"];
