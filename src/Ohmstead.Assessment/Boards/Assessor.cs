@@ -17,6 +17,7 @@ public sealed class Assessor(Workshop workshop)
     // Most readings of a visit are taken in one and the same way.
     private ReadingConditions? lastHow;
 
+    // The same marks come on all boards.
     private readonly LimitMemo limitsKnown = new();
 
     // A lot is measured once when it comes, and its parts go to many boards.

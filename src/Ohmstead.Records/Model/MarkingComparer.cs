@@ -1,5 +1,3 @@
-using Ohmstead.Electronics.Quantities;
-
 namespace Ohmstead.Records.Model;
 
 /// <summary>Parts are equal when all that their limits may depend on is: values and texts as written, not where they stand.</summary>
