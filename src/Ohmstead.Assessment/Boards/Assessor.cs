@@ -17,6 +17,9 @@ public sealed class Assessor(Workshop workshop)
     // Most readings of a visit are taken in one and the same way.
     private ReadingConditions? lastHow;
 
+    // The same marks come on all boards.
+    private readonly LimitMemo limitsKnown = new();
+
     // A lot is measured once when it comes, and its parts go to many boards.
     private readonly Dictionary<Reading, AssessedReading> incoming = new(ReferenceEqualityComparer.Instance);
 
@@ -82,7 +85,7 @@ public sealed class Assessor(Workshop workshop)
         for (var at = 0; at < read.Count; at++)
         {
             var value = read[at];
-            var limits = PartLimits.For(values, place, value.Measured, how);
+            var limits = limitsKnown.For(values, place, value.Measured, how);
             var verdict = Judge.Decide(value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), RuleFor(values));
             verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
         }

@@ -14,7 +14,7 @@ public static class BiasLimits
     private static readonly LazyText InPlace = "read under bias, as the place has it: common practice";
 
     /// <summary>The limits with what the bias takes from them.</summary>
-    internal static List<Limit> Adjust(List<Limit> limits, PartValues part, Measured measured, ReadingConditions how)
+    internal static List<Limit> Adjust(List<Limit> limits, IMarkedPart part, Measured measured, ReadingConditions how)
     {
         if (measured != Measured.Capacitance || how.Bias is not { Value: not 0m } bias || limits.Count == 0)
         {

@@ -12,7 +12,7 @@ public static class CellLimits
     private static readonly LazyText CellsUnknown = "the record does not say how many cells: held against one cell only, write cells: to decide";
 
     /// <summary>The limit, or null when the chemistry is not written or has no figure.</summary>
-    public static Limit? Spent(PartValues part)
+    public static Limit? Spent(IMarkedPart part)
     {
         if (part.Material is not { } material || CellChemistry.Find(material.Value) is not { } chemistry)
         {

@@ -15,9 +15,9 @@ public static class ConditionLimits
     private static readonly decimal MarkingHertz = MeasuringConditions.Aluminium.Hertz;
 
     /// <summary>The limits with what the conditions take from them.</summary>
-    public static IReadOnlyList<Limit> Adjust(List<Limit> limits, PartValues part, Measured measured, ReadingConditions how)
+    public static IReadOnlyList<Limit> Adjust(List<Limit> limits, IMarkedPart part, Measured measured, ReadingConditions how)
     {
-        if (limits.Count == 0 || !PartKind.IsElectrolytic(part.Kind.Value) || (IsAtUsualFrequency(measured, how) && IsNear20(how)))
+        if (limits.Count == 0 || !PartKind.IsElectrolytic(part.Kind.Value) || (IsAtUsualFrequency(measured, how) && how.AwayFrom20 is null))
         {
             return limits;
         }
@@ -32,7 +32,7 @@ public static class ConditionLimits
 
     private static Limit Adjusted(Limit limit, Measured measured, ReadingConditions how)
     {
-        var isCold = how.Temperature is { } read && read.Value < LowTemperatureImpedance.ReferenceCelsius - LowTemperatureImpedance.ComparableWithin;
+        var isCold = how.AwayFrom20 is { } read && read.Value < LowTemperatureImpedance.ReferenceCelsius;
         switch (measured)
         {
             case Measured.Leakage when WarmLeakage.Speaks(how):
@@ -44,15 +44,13 @@ public static class ConditionLimits
             case Measured.Esr or Measured.LossFactor when isCold && limit.Kind != LimitKind.Circuit:
                 return limit with { NothingAbove = Cold(how, "the ESR rises") };
             default:
-                return IsNear20(how) ? limit : limit with { Remarks = [.. limit.Remarks, new LazyText(() => $"read at {QuantityText.Format(how.Temperature!.Value)}; limits of an electrolytic hold at 20 °C, within 5 K")] };
+                return how.AwayFrom20 is null ? limit : limit with { Remarks = [.. limit.Remarks, new LazyText(() => $"read at {QuantityText.Format(how.AwayFrom20!.Value)}; limits of an electrolytic hold at 20 °C, within 5 K")] };
         }
     }
 
     private static LazyText Cold(ReadingConditions how, string what) =>
-        new(() => $"it was read at {QuantityText.Format(how.Temperature!.Value)}, where {what}; the limit holds at 20 °C: warm it and read again ({LowTemperatureImpedance.Source.Text})");
+        new(() => $"it was read at {QuantityText.Format(how.AwayFrom20!.Value)}, where {what}; the limit holds at 20 °C: warm it and read again ({LowTemperatureImpedance.Source.Text})");
 
     private static bool IsAtUsualFrequency(Measured measured, ReadingConditions how) =>
         measured != Measured.Capacitance || how.Frequency is not { } read || read.Value <= MarkingHertz || MeasuringConditions.Match(read.Value, MarkingHertz) != FrequencyMatch.Different;
-
-    private static bool IsNear20(ReadingConditions how) => how.Temperature is not { } read || LowTemperatureImpedance.IsComparable(read.Value);
 }

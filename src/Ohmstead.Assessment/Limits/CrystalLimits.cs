@@ -13,7 +13,7 @@ public static class CrystalLimits
     private static readonly LazyText AtItsLoad = "it holds at the crystal's load capacitance; a colour subcarrier needs ±30 to 50 ppm";
 
     /// <summary>The limit, or null when a tolerance or no frequency is written.</summary>
-    public static Limit? Usual(PartValues part)
+    public static Limit? Usual(IMarkedPart part)
     {
         if (part is not { Tolerance: null, Frequency: { Value: var nominal } })
         {

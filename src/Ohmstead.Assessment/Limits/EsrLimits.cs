@@ -22,7 +22,7 @@ public static class EsrLimits
     private static readonly LazyText NearFrequency = "read at 100 Hz against a limit at 120 Hz, or the other way: near enough to compare";
 
     /// <summary>The limit of ESR that applies, or null when none is known.</summary>
-    public static Limit? Esr(PartValues part, string? place, ReadingConditions how)
+    public static Limit? Esr(IMarkedPart part, string? place, ReadingConditions how)
     {
         if (part.EsrLimit is { } own)
         {
@@ -61,7 +61,7 @@ public static class EsrLimits
     };
 
     /// <summary>The limit of dissipation factor that applies, or null when none is known.</summary>
-    public static Limit? Loss(PartValues part, ReadingConditions how)
+    public static Limit? Loss(IMarkedPart part, ReadingConditions how)
     {
         if (LossLimit.Of(part) is not { } loss)
         {

@@ -17,14 +17,12 @@ public static class InsulationLimits
 {
     private const decimal Worn = 0.5m;
     private const decimal SecondsToSettle = 60m;
-    private const decimal UsualCelsius = 20m;
-    private const decimal Comparable = 5m;
 
     private static readonly LazyText WornSource = "half of it for a worn part: IEC 60384-2, endurance, from memory";
     private static readonly LazyText NoVoltage = "the record does not say at which voltage it was read";
 
     /// <summary>The limit that applies, or null when none is known.</summary>
-    public static Limit? For(PartValues part, ReadingConditions how)
+    public static Limit? For(IMarkedPart part, ReadingConditions how)
     {
         if (part.LeakageLimit is { Value.Value: > 0m } own && how.AtVoltage is { Value: > 0m } volts)
         {
@@ -55,25 +53,23 @@ public static class InsulationLimits
     }
 
     // What the way of measuring takes from a limit.
-    private static Limit With(Limit limit, PartValues part, ReadingConditions how) => limit with
+    private static Limit With(Limit limit, IMarkedPart part, ReadingConditions how) => limit with
     {
         NothingBelow = how.After is { } after && after.Value < SecondsToSettle
             ? new LazyText(() => $"it was read after {QuantityText.Format(after)}, the limit holds after a minute, and insulation still rises")
             : null,
-        ProvesOnlyOutside = IsPaper(part) && how.AtVoltage is { } at && (part.WorkingVoltage ?? part.RatedVoltage) is { } volts && at.Value < volts.Value.Value
+        ProvesOnlyOutside = how.AtVoltage is { } at && part.VoltageOfPaper is { } volts && at.Value < volts.Value.Value
             ? new LazyText(() => $"it was read at {QuantityText.Format(at)}, and old paper is tested at its voltage of {volts.Text}")
             : null,
         Remarks =
         [
             .. limit.Remarks,
             .. how.AtVoltage is null ? [NoVoltage] : Array.Empty<LazyText>(),
-            .. how.Temperature is { } read && Math.Abs(read.Value - UsualCelsius) > Comparable
+            .. how.AwayFrom20 is { } read
                 ? [new LazyText(() => $"read at {QuantityText.Format(read)}; the limit holds at 20 °C, and insulation falls with warmth")]
                 : Array.Empty<LazyText>(),
         ],
     };
-
-    private static bool IsPaper(PartValues part) => part.Kind.Value is "paper" or "metallised paper";
 
     private static DielectricFigures? Figures(string kind) => kind switch
     {

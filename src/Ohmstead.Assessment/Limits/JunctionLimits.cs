@@ -16,7 +16,7 @@ public static class JunctionLimits
     private static readonly LazyText NoTestCurrent = "the record does not say at what current it was read: the voltage holds at the current of the data sheet";
 
     /// <summary>The forward drop of a diode, a bridge or the base of a transistor, or null for other parts.</summary>
-    public static Limit? Drop(PartValues part)
+    public static Limit? Drop(IMarkedPart part)
     {
         if (part.Kind.Value is not ("diode" or "bridge rectifier" or "transistor" or "germanium transistor"))
         {
@@ -37,9 +37,9 @@ public static class JunctionLimits
     }
 
     /// <summary>The voltage of a Zener diode by the suffix of its type, or null when the type tells none or a tolerance is written.</summary>
-    public static Limit? Zener(PartValues part, ReadingConditions how)
+    public static Limit? Zener(IMarkedPart part, ReadingConditions how)
     {
-        if (part.Tolerance is not null || part.Type is not { } type || ZenerType.Of(type.Value) is not { } zener
+        if (part.Tolerance is not null || part.TellingType is not { } type || ZenerType.Of(type.Value) is not { } zener
             || (part.RatedVoltage?.Value.Value ?? zener.NominalVolts) is not { } volts || !ZenerTolerance.For(zener.Series, zener.Suffix).Is(out var share, out _))
         {
             return null;
@@ -60,7 +60,7 @@ public static class JunctionLimits
     }
 
     /// <summary>The leakage of a germanium transistor: ten times its type's when worn. Null when the record does not give the type's.</summary>
-    public static Limit? Leakage(PartValues part, ReadingConditions how)
+    public static Limit? Leakage(IMarkedPart part, ReadingConditions how)
     {
         if (part.LeakageLimit is not { } own)
         {

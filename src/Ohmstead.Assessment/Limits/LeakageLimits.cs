@@ -10,9 +10,9 @@ namespace Ohmstead.Assessment.Limits;
 public static class LeakageLimits
 {
     /// <summary>The limit that applies, or null when none is known.</summary>
-    public static Limit? For(PartValues part, ReadingConditions how) => Known(part, how) is { } limit ? WarmLeakage.Adjust(limit, part, how) : null;
+    public static Limit? For(IMarkedPart part, ReadingConditions how) => Known(part, how) is { } limit ? WarmLeakage.Adjust(limit, part, how) : null;
 
-    private static Limit? Known(PartValues part, ReadingConditions how)
+    private static Limit? Known(IMarkedPart part, ReadingConditions how)
     {
         if (part.LeakageLimit is { } own)
         {

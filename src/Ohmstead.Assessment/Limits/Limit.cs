@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 
@@ -24,6 +25,19 @@ public enum LimitKind
 /// <param name="Source">The standard, handbook or practice behind the rule.</param>
 public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, LazyText Arithmetic, LazyText Source)
 {
+    // The words of the interval, made when they are first asked for; another interval has others.
+    private LazyText? inWords;
+
+    /// <summary>The values that are inside; a value exactly on a limit is inside.</summary>
+    public Interval Interval
+    {
+        get;
+        init => (field, inWords) = (value, null);
+    } = Interval;
+
+    /// <summary>The values that are inside, in words: 376 µF … 564 µF.</summary>
+    public LazyText InWords => inWords ??= LazyText.Of(this, static limit => VerdictWords.Range(limit.Interval));
+
     /// <summary>The nominal value that deviations are counted from, where there is one.</summary>
     public Quantity? Nominal { get; init; }
 

@@ -29,7 +29,7 @@ internal abstract class LossLimit(decimal value, decimal hertz)
     internal abstract string Source { get; }
 
     /// <summary>The limit of a part: its own, or that of its type; null when none is known.</summary>
-    internal static LossLimit? Of(PartValues part) => part.LossFactorLimit is { } own ? new Own(own, HertzOf(part.Kind.Value)) : part.Kind.Value switch
+    internal static LossLimit? Of(IMarkedPart part) => part.LossFactorLimit is { } own ? new Own(own, HertzOf(part.Kind.Value)) : part.Kind.Value switch
     {
         "aluminium electrolytic" or "bipolar electrolytic" when part is { Capacitance: { } capacitance, RatedVoltage: { } rated } => OfSeries(LossFactorSeries.General105, rated.Value.Value, capacitance.Value.Value),
         "tantalum" when part.Capacitance is { } capacitance && Tantalum.LossFactorLimit(capacitance.Value.Value).Is(out var tantalum, out _) => new OfTantalum(tantalum),

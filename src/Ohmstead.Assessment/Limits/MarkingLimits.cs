@@ -13,7 +13,7 @@ public static class MarkingLimits
     private static readonly LazyText CircuitSource = "the record of this board or design";
 
     /// <summary>The circuit limit that the design or the board gives for the part's main value, or null.</summary>
-    public static Limit? Circuit(PartValues part, Quantity? nominal, string origin) => part.Low is null && part.High is null ? null : new Limit(
+    public static Limit? Circuit(IMarkedPart part, Quantity? nominal, string origin) => part.Low is null && part.High is null ? null : new Limit(
         LimitKind.Circuit,
         new Interval(part.Low?.Value, part.High?.Value),
         origin,
@@ -24,7 +24,7 @@ public static class MarkingLimits
     };
 
     /// <summary>The marked tolerance applied to the marked value, or null when either is not known.</summary>
-    public static Limit? Delivery(PartValues part, Quantity? nominal)
+    public static Limit? Delivery(IMarkedPart part, Quantity? nominal)
     {
         if (nominal is not { } mark || part.Tolerance is not { } tolerance)
         {
@@ -35,7 +35,7 @@ public static class MarkingLimits
     }
 
     /// <summary>The usual limit for a worn electrolytic whose tolerance is not written, -20 to +50 % of the mark: common practice.</summary>
-    public static Limit? WornElectrolytic(PartValues part, Quantity? nominal)
+    public static Limit? WornElectrolytic(IMarkedPart part, Quantity? nominal)
     {
         if (nominal is not { } mark || !PartKind.IsElectrolytic(part.Kind.Value))
         {
@@ -51,7 +51,7 @@ public static class MarkingLimits
     }
 
     /// <summary>The marked main value of a part, in the dimension of its kind; null when it is not written.</summary>
-    public static Quantity? Nominal(PartValues part) => (PartKind.Family(part.Kind.Value) switch
+    public static Quantity? Nominal(IMarkedPart part) => (PartKind.Family(part.Kind.Value) switch
     {
         PartFamily.Capacitor => part.Capacitance,
         PartFamily.Resistor or PartFamily.Coil => part.Resistance,
@@ -63,7 +63,7 @@ public static class MarkingLimits
     })?.Value;
 
     /// <summary>What is measured when the main value of a part is measured.</summary>
-    public static Measured? MainMeasured(PartValues part) => PartKind.Family(part.Kind.Value) switch
+    public static Measured? MainMeasured(IMarkedPart part) => PartKind.Family(part.Kind.Value) switch
     {
         PartFamily.Capacitor => Measured.Capacitance,
         PartFamily.Resistor or PartFamily.Coil => Measured.Resistance,

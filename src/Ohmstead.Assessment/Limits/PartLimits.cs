@@ -11,7 +11,7 @@ public static class PartLimits
     /// <param name="place">Where a circuit limit comes from, or null for a part that lies in the drawer.</param>
     /// <param name="measured">What was measured.</param>
     /// <param name="how">How it was measured.</param>
-    public static IReadOnlyList<Limit> For(PartValues part, string? place, Measured measured, ReadingConditions how)
+    public static IReadOnlyList<Limit> For(IMarkedPart part, string? place, Measured measured, ReadingConditions how)
     {
         var limits = new List<Limit>(3);
         if (measured == MarkingLimits.MainMeasured(part))
@@ -27,7 +27,7 @@ public static class PartLimits
     }
 
     // What is usual for the type: it governs where nothing is written, and stands beside what is.
-    private static Limit? OfTheType(PartValues part, string? place, Measured measured, ReadingConditions how) => (PartKind.Family(part.Kind.Value), measured) switch
+    private static Limit? OfTheType(IMarkedPart part, string? place, Measured measured, ReadingConditions how) => (PartKind.Family(part.Kind.Value), measured) switch
     {
         (_, Measured.Esr) => EsrLimits.Esr(part, place, how),
         (_, Measured.LossFactor) => EsrLimits.Loss(part, how),
@@ -51,7 +51,7 @@ public static class PartLimits
     };
 
     // Loss of voltage after a charging pulse has no standard; workshops take these figures.
-    private static Limit VoltageLoss(PartValues part)
+    private static Limit VoltageLoss(IMarkedPart part)
     {
         var most = PartKind.IsElectrolytic(part.Kind.Value) ? 0.05m : 0.01m;
         var upper = new Quantity(most, Dimension.Ratio);

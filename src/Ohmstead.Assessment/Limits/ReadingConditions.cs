@@ -1,3 +1,4 @@
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -10,8 +11,12 @@ namespace Ohmstead.Assessment.Limits;
 /// <param name="AtVoltage">The voltage at which leakage or insulation was read.</param>
 public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity? After, Quantity? AtVoltage)
 {
-    /// <summary>The temperature at which it was taken, the bench's when the reading names none.</summary>
-    public Quantity? Temperature { get; init; }
+    /// <summary>The temperature at which it was taken, the bench's when the reading names none; null where it is so near to 20 °C that limits hold as they are.</summary>
+    public Quantity? AwayFrom20
+    {
+        get;
+        init => field = Away(value);
+    }
 
     /// <summary>The d.c. voltage across a capacitor while its capacitance was read.</summary>
     public Quantity? Bias { get; init; }
@@ -26,13 +31,24 @@ public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity
     /// <param name="testCurrent">The current through a junction.</param>
     /// <param name="before">How the reading before it was taken, which is given again where it is the same.</param>
     internal static ReadingConditions Of(bool isNew, Reading reading, Written<Quantity>? temperature, Written<Quantity>? testCurrent, ReadingConditions? before) =>
-        before is not null && before.IsNew == isNew && before.Frequency == reading.Frequency?.Value && before.After == reading.After?.Value && before.AtVoltage == reading.AtVoltage?.Value
-        && before.Temperature == temperature?.Value && before.Bias == reading.Bias?.Value && before.TestCurrent == testCurrent?.Value
+        before is not null && before.IsNew == isNew && Same(before.Frequency, reading.Frequency?.Value) && Same(before.After, reading.After?.Value) && Same(before.AtVoltage, reading.AtVoltage?.Value)
+        && Same(before.AwayFrom20, Away(temperature?.Value)) && Same(before.Bias, reading.Bias?.Value) && Same(before.TestCurrent, testCurrent?.Value)
             ? before
             : new(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value)
             {
-                Temperature = temperature?.Value,
+                AwayFrom20 = temperature?.Value,
                 Bias = reading.Bias?.Value,
                 TestCurrent = testCurrent?.Value,
             };
+
+    /// <summary>Whether another reading was taken in the very same way.</summary>
+    internal bool IsSameAs(ReadingConditions other) => ReferenceEquals(this, other)
+        || (IsNew == other.IsNew && Same(Frequency, other.Frequency) && Same(After, other.After) && Same(AtVoltage, other.AtVoltage)
+            && Same(AwayFrom20, other.AwayFrom20) && Same(Bias, other.Bias) && Same(TestCurrent, other.TestCurrent));
+
+    private static Quantity? Away(Quantity? temperature) => temperature is { } read && LowTemperatureImpedance.IsComparable(read.Value) ? null : temperature;
+
+    // 25 V and 25.0 V are equal, but what is computed from them shows other places after the point.
+    private static bool Same(Quantity? one, Quantity? other) =>
+        one is not { } first ? other is null : other is { } second && first == second && first.Value.Scale == second.Value.Scale;
 }

@@ -8,14 +8,14 @@ namespace Ohmstead.Assessment.Limits;
 public static class RegulatorLimits
 {
     /// <summary>The limit, or null when a tolerance is written or nothing tells the voltage.</summary>
-    public static Limit? Output(PartValues part)
+    public static Limit? Output(IMarkedPart part)
     {
         if (part.Tolerance is not null)
         {
             return null;
         }
 
-        var byType = part.Type is { } type ? LinearRegulator.Find(type.Value) : null;
+        var byType = part.TellingType is { } type ? LinearRegulator.Find(type.Value) : null;
         if ((byType ?? (part.RatedVoltage is { } rated ? LinearRegulator.LikeFor(rated.Value.Value) : null)) is not { } known)
         {
             return null;

@@ -13,7 +13,7 @@ public static class ResistorLimits
     private static readonly LazyText OfTheTypeUnmarked = "the type's usual limit, since no tolerance is written";
 
     /// <summary>The usual limit of a worn resistor, or null for one that is new, unmarked, or of a technology without a usual figure.</summary>
-    public static Limit? Usual(PartValues part, ReadingConditions how)
+    public static Limit? Usual(IMarkedPart part, ReadingConditions how)
     {
         if (how.IsNew || part.Resistance is not { Value: var nominal } || AcceptLimit.Find(part.Kind.Value) is not { } known)
         {

@@ -8,7 +8,7 @@ namespace Ohmstead.Assessment.Limits;
 public static class UsualWords
 {
     /// <summary>The words, with their source, or null when nothing is known.</summary>
-    public static LazyText? Of(PartValues part) => PartFor(part.Kind.Value) is { } name && AcceptLimit.Find(name) is { } known
+    public static LazyText? Of(IMarkedPart part) => PartFor(part.Kind.Value) is { } name && AcceptLimit.Find(name) is { } known
         ? new(() => $"usually accepted, {known.Measure}: {known.Accept} ({known.Source.Text})" + (name == "fuse" ? $"; {FuseFigures.Meaning}" : string.Empty))
         : null;
 

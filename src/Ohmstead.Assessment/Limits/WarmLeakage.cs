@@ -12,17 +12,17 @@ namespace Ohmstead.Assessment.Limits;
 internal static class WarmLeakage
 {
     /// <summary>Whether a reading was taken so warm that it must be said.</summary>
-    internal static bool Speaks(ReadingConditions how) => how.Temperature is { } read && read.Value > LeakageTemperature.ReferenceCelsius + LowTemperatureImpedance.ComparableWithin;
+    internal static bool Speaks(ReadingConditions how) => how.AwayFrom20 is { } read && read.Value > LeakageTemperature.ReferenceCelsius;
 
     /// <summary>The limit with what the warmth of the reading takes from it.</summary>
-    internal static Limit Adjust(Limit limit, PartValues part, ReadingConditions how)
+    internal static Limit Adjust(Limit limit, IMarkedPart part, ReadingConditions how)
     {
         if (!Speaks(how) || limit.Interval.Upper is not { } upper)
         {
             return limit;
         }
 
-        var warm = how.Temperature!.Value;
+        var warm = how.AwayFrom20!.Value;
         if (part.Kind.Value is not ("aluminium electrolytic" or "bipolar electrolytic") || !LeakageTemperature.GreatestFactor(warm.Value).Is(out var most, out _))
         {
             return limit with { Remarks = [.. limit.Remarks, new LazyText(() => $"read at {QuantityText.Format(warm)}; leakage rises with warmth and its limit holds at 20 °C: read it again there")] };

@@ -11,17 +11,17 @@ public static class WindingLimits
     private static readonly LazyText NoShortedTurn = "the resistance does not find a shorted turn: ring it, or measure its inductance";
 
     /// <summary>The inductance where no tolerance is written, or null.</summary>
-    public static Limit? Inductance(PartValues part) => part is { Tolerance: null, Inductance: { } marked } ? Wide(part, marked.Value, null) : null;
+    public static Limit? Inductance(IMarkedPart part) => part is { Tolerance: null, Inductance: { } marked } ? Wide(part, marked.Value, null) : null;
 
     /// <summary>The resistance of the copper, or null when it is not marked, or marked with a tolerance of its own.</summary>
-    public static Limit? Resistance(PartValues part)
+    public static Limit? Resistance(IMarkedPart part)
     {
         // The tolerance of a choke is that of its inductance, the tolerance of a relay that of its coil.
         var isWritten = part.Tolerance is not null && PartKind.Family(part.Kind.Value) == PartFamily.Coil;
         return part.Resistance is { } marked && !isWritten ? Wide(part, marked.Value, NoShortedTurn) : null;
     }
 
-    private static Limit? Wide(PartValues part, Quantity nominal, LazyText? remark)
+    private static Limit? Wide(IMarkedPart part, Quantity nominal, LazyText? remark)
     {
         if (AcceptLimit.Find(part.Kind.Value == "transformer" ? "inductor" : part.Kind.Value) is not { LooseFraction: { } share } known)
         {

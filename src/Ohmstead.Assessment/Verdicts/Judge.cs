@@ -54,12 +54,11 @@ public static class Judge
             (outcome, reason) = (VerdictOutcome.ProvesNothing, cannot);
         }
 
-        var range = LazyText.Of(limit, static limit => VerdictWords.Range(limit.Interval));
-        return new Verdict(outcome, measured, reading, new Sentence(measured, reading, limit, range, outcome, reason))
+        return new Verdict(outcome, measured, reading, new Sentence(measured, reading, limit, outcome, reason))
         {
             Reason = reason,
             Limit = limit,
-            LimitInWords = range,
+            LimitInWords = limit.InWords,
             Others = limits.Count == 1 ? [] : Others(limits, value),
             Deviation = limit.Nominal is { Value: not 0m } nominal ? (value.Value - nominal.Value) / nominal.Value : null,
             Margin = MarginTo(limit.Interval, value.Value),
@@ -196,10 +195,10 @@ public static class Judge
         return least;
     }
 
-    private sealed class Sentence(Measured measured, Written<Quantity> reading, Limit limit, LazyText range, VerdictOutcome outcome, LazyText? reason) : LazyText
+    private sealed class Sentence(Measured measured, Written<Quantity> reading, Limit limit, VerdictOutcome outcome, LazyText? reason) : LazyText
     {
         protected override string Write() =>
-            $"{VerdictWords.Of(measured)} {reading.Text} against {range} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): {VerdictWords.Of(outcome)}"
+            $"{VerdictWords.Of(measured)} {reading.Text} against {limit.InWords} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): {VerdictWords.Of(outcome)}"
             + (reason is null ? string.Empty : $", {reason}");
     }
 

@@ -5,7 +5,7 @@ namespace Ohmstead.Records.Model;
 
 /// <summary>What a part is, wherever it lies: in its place on a board, or in a lot in the drawer.</summary>
 /// <param name="Kind">The kind of part, a word of the vocabulary.</param>
-public sealed record PartValues(Written<string> Kind)
+public sealed record PartValues(Written<string> Kind) : IMarkedPart
 {
     /// <summary>What it does in its place.</summary>
     public Written<string>? Role { get; init; }
@@ -102,6 +102,12 @@ public sealed record PartValues(Written<string> Kind)
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
+
+    /// <inheritdoc/>
+    Written<Quantity>? IMarkedPart.VoltageOfPaper => PartKind.IsPaper(Kind.Value) ? WorkingVoltage ?? RatedVoltage : null;
+
+    /// <inheritdoc/>
+    Written<string>? IMarkedPart.TellingType => PartKind.HasTellingType(Kind.Value) ? Type : null;
 }
 
 /// <summary>A part in its place on a board.</summary>

@@ -50,6 +50,12 @@ public static class PartKind
     /// <summary>Whether a kind is an electrolytic: judged by ESR, dissipation factor and leakage too, and ageing on the shelf.</summary>
     public static bool IsElectrolytic(string kind) => kind is "aluminium electrolytic" or "bipolar electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum";
 
+    /// <summary>Whether a kind is of paper, which breaks down at its working voltage when it is old.</summary>
+    public static bool IsPaper(string kind) => kind is "paper" or "metallised paper";
+
+    /// <summary>Whether the type number of a kind tells its voltage.</summary>
+    public static bool HasTellingType(string kind) => kind is "zener diode" or "regulator";
+
     /// <summary>
     /// Whether people rely on a part not to be shocked or burned: a suppression capacitor, anything with a safety class or across the mains, a fuse.
     /// Common practice; no list can name all of them, and local codes and licensed practice come first.
