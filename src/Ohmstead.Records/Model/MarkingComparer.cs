@@ -3,6 +3,8 @@ namespace Ohmstead.Records.Model;
 /// <summary>Parts are equal when all that their limits may depend on is: values and texts as written, not where they stand.</summary>
 public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
 {
+    private const int Odd = 31;
+
     private MarkingComparer()
     {
     }
@@ -38,9 +40,17 @@ public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
         ArgumentNullException.ThrowIfNull(obj);
         // What tells most parts apart; the rest is left to the comparison.
         var main = obj.Capacitance ?? obj.Resistance ?? obj.Inductance ?? obj.Frequency;
-        return HashCode.Combine(
-            obj.Kind.Value, main?.Value.Value, obj.RatedVoltage?.Value.Value, obj.Tolerance?.Text.Length, obj.EsrLimit?.Value.Value, obj.Low?.Value.Value, obj.High?.Value.Value, obj.TellingType?.Value);
+        var hash = Of(obj.Kind.Text);
+        hash = unchecked((hash * Odd) + Of(main?.Text));
+        hash = unchecked((hash * Odd) + Of(obj.RatedVoltage?.Text));
+        hash = unchecked((hash * Odd) + Of(obj.Tolerance?.Text));
+        hash = unchecked((hash * Odd) + Of(obj.EsrLimit?.Text));
+        hash = unchecked((hash * Odd) + Of(obj.Low?.Text));
+        hash = unchecked((hash * Odd) + Of(obj.High?.Text));
+        return unchecked((hash * Odd) + Of(obj.TellingType?.Text));
     }
+
+    private static int Of(string? text) => text?.GetHashCode(StringComparison.Ordinal) ?? 0;
 
     // The text counts beside the value: limits show it, and 0.10 V carries its two places into what is computed from it.
     private static bool Same<T>(Written<T>? one, Written<T>? other)
