@@ -26,11 +26,12 @@ internal static class AheadCalendar
         var used = new HashSet<string>(StringComparer.Ordinal);
         var file = new ArrayBufferWriter<byte>(16 << 10);
         var end = string.Empty;
+        var stamp = new CalDateTime(today.Year, today.Month, today.Day, 0, 0, 0, CalDateTime.UtcTzId);
         // The library holds some kilobytes for each event: a few hundred at a time go through it, and what stands before and after them is kept once.
         foreach (var chunk in items.Count == 0 ? [[]] : items.Chunk(MostAtOnce))
         {
             var calendar = new Calendar { ProductId = "-//Ohmstead//The year ahead//EN" };
-            calendar.Events.AddRange(chunk.Select(item => Event(item, Uid(item, home, used), today)));
+            calendar.Events.AddRange(chunk.Select(item => Event(item, Uid(item, home, used), stamp)));
             var text = new CalendarSerializer().SerializeToString(calendar) ?? string.Empty;
             var last = text.LastIndexOf("END:VCALENDAR", StringComparison.Ordinal);
             var first = text.IndexOf("BEGIN:VEVENT", StringComparison.Ordinal) is > 0 and var start ? start : last;
@@ -80,10 +81,10 @@ internal static class AheadCalendar
         file.Write("\r\n"u8);
     }
 
-    private static CalendarEvent Event(DueItem item, string uid, DateOnly today) => new()
+    private static CalendarEvent Event(DueItem item, string uid, CalDateTime stamp) => new()
     {
         Uid = uid,
-        DtStamp = new CalDateTime(today.Year, today.Month, today.Day, 0, 0, 0, CalDateTime.UtcTzId),
+        DtStamp = stamp,
         Start = new CalDateTime(item.First),
         End = new CalDateTime(item.First.AddDays(1)),
         Summary = Printable.Of($"{item.At}: {item.What}"),
