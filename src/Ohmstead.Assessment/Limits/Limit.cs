@@ -25,18 +25,15 @@ public enum LimitKind
 /// <param name="Source">The standard, handbook or practice behind the rule.</param>
 public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, LazyText Arithmetic, LazyText Source)
 {
-    // The words of the interval, made when they are first asked for; another interval has others.
-    private LazyText? inWords;
-
     /// <summary>The values that are inside; a value exactly on a limit is inside.</summary>
     public Interval Interval
     {
         get;
-        init => (field, inWords) = (value, null);
+        init => (field, InWords) = (value, new Range(value));
     } = Interval;
 
-    /// <summary>The values that are inside, in words: 376 µF … 564 µF.</summary>
-    public LazyText InWords => inWords ??= LazyText.Of(this, static limit => VerdictWords.Range(limit.Interval));
+    /// <summary>The values that are inside, in words: 376 µF … 564 µF. Written once, when it is first read; another interval has others.</summary>
+    public LazyText InWords { get; private init; } = new Range(Interval);
 
     /// <summary>The nominal value that deviations are counted from, where there is one.</summary>
     public Quantity? Nominal { get; init; }
@@ -58,4 +55,9 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
 
     /// <summary>Whatever a reader must know beside the limit.</summary>
     public IReadOnlyList<LazyText> Remarks { get; init; } = [];
+
+    private sealed class Range(Interval interval) : LazyText
+    {
+        protected override string Write() => VerdictWords.Range(interval);
+    }
 }
