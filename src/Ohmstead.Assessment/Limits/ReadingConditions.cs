@@ -31,8 +31,7 @@ public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity
     /// <param name="testCurrent">The current through a junction.</param>
     /// <param name="before">How the reading before it was taken, which is given again where it is the same.</param>
     internal static ReadingConditions Of(bool isNew, Reading reading, Written<Quantity>? temperature, Written<Quantity>? testCurrent, ReadingConditions? before) =>
-        before is not null && before.IsNew == isNew && Same(before.Frequency, reading.Frequency?.Value) && Same(before.After, reading.After?.Value) && Same(before.AtVoltage, reading.AtVoltage?.Value)
-        && Same(before.AwayFrom20, Away(temperature?.Value)) && Same(before.Bias, reading.Bias?.Value) && Same(before.TestCurrent, testCurrent?.Value)
+        before is not null && before.Is(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value, Away(temperature?.Value), reading.Bias?.Value, testCurrent?.Value)
             ? before
             : new(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value)
             {
@@ -42,9 +41,12 @@ public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity
             };
 
     /// <summary>Whether another reading was taken in the very same way.</summary>
-    internal bool IsSameAs(ReadingConditions other) => ReferenceEquals(this, other)
-        || (IsNew == other.IsNew && Same(Frequency, other.Frequency) && Same(After, other.After) && Same(AtVoltage, other.AtVoltage)
-            && Same(AwayFrom20, other.AwayFrom20) && Same(Bias, other.Bias) && Same(TestCurrent, other.TestCurrent));
+    internal bool IsSameAs(ReadingConditions other) =>
+        ReferenceEquals(this, other) || Is(other.IsNew, other.Frequency, other.After, other.AtVoltage, other.AwayFrom20, other.Bias, other.TestCurrent);
+
+    private bool Is(bool isNew, Quantity? frequency, Quantity? after, Quantity? atVoltage, Quantity? awayFrom20, Quantity? bias, Quantity? testCurrent) =>
+        IsNew == isNew && Same(Frequency, frequency) && Same(After, after) && Same(AtVoltage, atVoltage)
+        && Same(AwayFrom20, awayFrom20) && Same(Bias, bias) && Same(TestCurrent, testCurrent);
 
     private static Quantity? Away(Quantity? temperature) => temperature is { } read && LowTemperatureImpedance.IsComparable(read.Value) ? null : temperature;
 

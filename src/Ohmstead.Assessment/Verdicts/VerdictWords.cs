@@ -63,7 +63,7 @@ public static class VerdictWords
     /// <summary>A probability with four decimals.</summary>
     public static string Probability(double probability) => probability switch
     {
-        // Nearly all readings are far from their limits; the bounds are where the last decimal is rounded.
+        // Nearly all readings are far from their limits: these need no rounding. The rest is left to it.
         >= 0.99995 => "1.0000",
         < 0.00004 => "0.0000",
         _ => probability.ToString("0.0000", CultureInfo.InvariantCulture),

@@ -35,16 +35,17 @@ internal static class PartsTable
         var needs = board.Needs.Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
         foreach (var place in board.Places)
         {
-            using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, place.Part.Ref.Value));
-            table.Head().Text(place.Part.Ref.Value);
+            var here = new ToldAt(place.Part.Ref.Value, ElementId.Of(IdPrefix.Part, place.Part.Ref.Value));
+            using var row = html.Open(Tag.Tr).With(here.Id);
+            table.Head().Text(here.Name);
             using (table.Cell(1))
             {
                 What(html, place);
-                Fit(html, context, board, place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value), open);
+                Fit(html, context, board, place, fits.GetValueOrDefault(here.Name), needs.Contains(here.Name), open);
             }
 
             using var readings = table.Cell(2);
-            Readings(html, working, anchors, board, place);
+            Readings(html, working, anchors, board, place, here);
         }
     }
 
@@ -60,9 +61,8 @@ internal static class PartsTable
         Sitting(html, place);
     }
 
-    private static void Readings(HtmlWriter html, SharedWorking working, ReadingAnchors anchors, BoardAssessment board, PlaceHistory place)
+    private static void Readings(HtmlWriter html, SharedWorking working, ReadingAnchors anchors, BoardAssessment board, PlaceHistory place, ToldAt here)
     {
-        var here = new ToldAt(place.Part.Ref.Value, ElementId.Of(IdPrefix.Part, place.Part.Ref.Value));
         var found = FoundBefore.Of(board, place);
         foreach (var verdict in place.Standing)
         {

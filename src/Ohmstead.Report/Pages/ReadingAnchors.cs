@@ -32,15 +32,15 @@ internal sealed class ReadingAnchors
                 day = IsoDate.Text(visit.Date.Value);
             }
 
-            var (of, how) = (Of(assessed.Reading, day), How(assessed.Reading));
+            var (start, end) = (Start(assessed.Reading, day), End(assessed.Reading));
             foreach (var verdict in assessed.Verdicts)
             {
-                byVerdict.TryAdd(verdict, Unused(taken, of + Names[(int)verdict.Measured] + how));
+                byVerdict.TryAdd(verdict, Unused(taken, start + Names[(int)verdict.Measured] + end));
             }
 
             if (assessed.Verdicts.Count == 0)
             {
-                byReading.TryAdd(assessed.Reading, Unused(taken, of + (assessed.Reading.Values.Count > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test") + how));
+                byReading.TryAdd(assessed.Reading, Unused(taken, start + (assessed.Reading.Values.Count > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test") + end));
             }
         }
     }
@@ -62,13 +62,13 @@ internal sealed class ReadingAnchors
         return ElementId.Of(IdPrefix.Reading, unused);
     }
 
-    private static string Of(Reading reading, string day)
+    private static string Start(Reading reading, string day)
     {
         var of = (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? "board";
         return reading is { Part: not null, Lot.Value: { } from } ? $"{of}-{from}-{day}-" : $"{of}-{day}-";
     }
 
-    private static string How(Reading reading)
+    private static string End(Reading reading)
     {
         var state = reading.State?.Value switch
         {

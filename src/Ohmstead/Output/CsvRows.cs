@@ -58,7 +58,7 @@ internal static class CsvRows
             lines.Append("'"u8);
         }
 
-        Encoding.UTF8.GetBytes(!isQuoted ? text : text.Replace("\"", "\"\"", StringComparison.Ordinal), lines);
+        Encoding.UTF8.GetBytes(isQuoted ? text.Replace("\"", "\"\"", StringComparison.Ordinal) : text, lines);
         if (isQuoted)
         {
             lines.Append("\""u8);

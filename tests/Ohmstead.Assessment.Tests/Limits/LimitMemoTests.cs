@@ -104,16 +104,6 @@ public sealed class LimitMemoTests
         Assert.NotSame(first, memo.For(part, null, Measured.Capacitance, how));
     }
 
-    // 2200 µF ±20 %: 1760 to 2640 µF.
-    [Fact]
-    public void Another_interval_has_other_words()
-    {
-        var limit = PartLimits.For(Parts([Reservoir])[0], null, Measured.Capacitance, Ways[0])[0];
-        Assert.Equal("1760 µF … 2640 µF", limit.InWords.Text);
-        Assert.Same(limit.InWords, (limit with { Nominal = null }).InWords);
-        Assert.Equal("at most 1 Ω", (limit with { Interval = new(null, new(1m, Dimension.Resistance)) }).InWords.Text);
-    }
-
     // Limits of electrolytics hold at 20 °C within 5 K: IEC 60384-4, from memory.
     [Theory]
     [InlineData("14.9", false)]
