@@ -1,4 +1,6 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
+using System.Runtime.CompilerServices;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Yaml.Plain;
 
@@ -20,8 +22,15 @@ public static class NodeReaders
     internal static PlainNodeReader Plain() => new(() => Thorough(0));
 
     /// <summary>A reader that knows all of YAML.</summary>
-    internal static INodeReader Thorough(int worker) => worker == 0 ? new YamlNodeReader() : Separate() ?? new YamlNodeReader();
+    internal static INodeReader Thorough(int worker) => worker == 0 ? new YamlNodeReader() : SeparateOrNull() ?? new YamlNodeReader();
 
+    // A program linked ahead of time has its code and cannot load more.
+    [FeatureGuard(typeof(RequiresUnreferencedCodeAttribute))]
+    private static bool CanLoadCode => RuntimeFeature.IsDynamicCodeSupported;
+
+    private static INodeReader? SeparateOrNull() => CanLoadCode ? Separate() : null;
+
+    [RequiresUnreferencedCode("loads this assembly once more from its file")]
     private static INodeReader? Separate()
     {
         try

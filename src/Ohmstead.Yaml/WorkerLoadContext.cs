@@ -1,9 +1,11 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 using System.Runtime.Loader;
 
 namespace Ohmstead.Yaml;
 
 /// <summary>Holds one more copy of this assembly and of the YAML library, and shares everything else with the program.</summary>
+[RequiresUnreferencedCode("loads this assembly once more from its file")]
 internal sealed class WorkerLoadContext : AssemblyLoadContext
 {
     private WorkerLoadContext()

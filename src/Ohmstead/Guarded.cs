@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Ohmstead.Output;
 
 namespace Ohmstead;
@@ -25,11 +26,17 @@ internal static class Guarded
 #pragma warning restore CA1031
         {
             Tell(error, "this is a bug of the program, your records were not touched");
-            Tell(error, $"  {bug.GetType().Name} in {bug.TargetSite?.DeclaringType?.Name}.{bug.TargetSite?.Name}: {bug.InnerException?.GetType().Name} {bug.InnerException?.TargetSite?.Name}");
+            Tell(error, $"  {bug.GetType().Name} in {PlaceOf(bug)}: {bug.InnerException?.GetType().Name} {PlaceOf(bug.InnerException)}");
             Tell(error, "  please report it together with the command you gave");
             return (ExitCode.Bug, true);
         }
     }
+
+    // The name of the method alone, which stays known where the program was linked ahead of time.
+    private static string? PlaceOf(Exception? problem) =>
+        problem is not null && new StackTrace(problem).GetFrame(0) is { } frame && DiagnosticMethodInfo.Create(frame) is { } method
+            ? $"{method.DeclaringTypeName?.Split('.')[^1]}.{method.Name}"
+            : null;
 
     /// <summary>Tells a line, if anybody is left to hear it.</summary>
     public static void Tell(TextWriter error, string line)

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Globalization;
 
 namespace Ohmstead.Records.Text;
@@ -6,10 +5,26 @@ namespace Ohmstead.Records.Text;
 /// <summary>Knows the characters that a reader cannot see or that are no characters at all (Unicode Standard, chapters 23.1 to 23.8).</summary>
 public static class SuspectCharacters
 {
-    private static readonly SearchValues<char> Suspects = SearchValues.Create(AllSuspects());
+    // The first unit of the tag characters U+E0000 to U+E007F; pictograms of flags use it too, so the code decides.
+    private const char FirstUnitOfTags = '\uDB40';
 
     /// <summary>The offset of the first UTF-16 unit that may begin such a character, or -1.</summary>
-    public static int IndexIn(ReadOnlySpan<char> text) => text.IndexOfAny(Suspects);
+    public static int IndexIn(ReadOnlySpan<char> text)
+    {
+        // Nearly all of a record lies between the space and the tilde, and long runs of that are passed over at once.
+        for (var at = 0; text[at..].IndexOfAnyExceptInRange(' ', '~') is >= 0 and var run;)
+        {
+            for (at += run; at < text.Length && text[at] is < ' ' or > '~'; at++)
+            {
+                if (MayBegin(text[at]))
+                {
+                    return at;
+                }
+            }
+        }
+
+        return -1;
+    }
 
     /// <summary>What a code point is.</summary>
     /// <param name="code">The code point; a value outside Unicode is no character.</param>
@@ -65,18 +80,5 @@ public static class SuspectCharacters
         _ => string.Empty,
     };
 
-    private static char[] AllSuspects()
-    {
-        // The first unit of the tag characters U+E0000 to U+E007F; pictograms of flags use it too, so the code decides.
-        var suspects = new List<char> { '\uDB40' };
-        for (var code = 0; code <= 0xFFFF; code++)
-        {
-            if (!char.IsSurrogate((char)code) && KindOf(code) != CharacterKind.Ordinary)
-            {
-                suspects.Add((char)code);
-            }
-        }
-
-        return [.. suspects];
-    }
+    private static bool MayBegin(char unit) => char.IsSurrogate(unit) ? unit == FirstUnitOfTags : KindOf(unit) != CharacterKind.Ordinary;
 }
