@@ -8,9 +8,6 @@ namespace Ohmstead.Report.Html;
 /// <remarks>One thread at a time; each worker has its own. After <see cref="Dispose"/> it holds nothing.</remarks>
 public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
 {
-    // What is shorter is faster looked at one by one.
-    private const int Long = 16;
-
     private byte[] bytes;
     private int used;
 
@@ -50,40 +47,34 @@ public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
         // No character takes more than three bytes.
         MakeRoom(text.Length * 3);
         var target = bytes.AsSpan(used);
-        var (at, end) = (0, 0);
-        while (at < text.Length)
+        var end = plain.CopyAscii(text, target);
+        var at = end;
+        while (at < text.Length && text[at] is var c && plain.Has(c))
         {
-            var c = text[at];
-            if (!plain.Has(c))
-            {
-                break;
-            }
-
-            if (text.Length - at >= Long && plain.Run(text[at..]) is var run and > 0)
-            {
-                Ascii.FromUtf16(text.Slice(at, run), target[end..], out _);
-                at += run;
-                end += run;
-                continue;
-            }
-
             if (c < 0x80)
             {
                 target[end++] = (byte)c;
+                at++;
+                continue;
             }
-            else if (c < 0x800)
+
+            if (c < 0x800)
             {
                 target[end++] = (byte)(0xC0 | (c >> 6));
-                target[end++] = (byte)(0x80 | (c & 0x3F));
             }
             else
             {
                 target[end++] = (byte)(0xE0 | (c >> 12));
                 target[end++] = (byte)(0x80 | ((c >> 6) & 0x3F));
-                target[end++] = (byte)(0x80 | (c & 0x3F));
             }
 
+            target[end++] = (byte)(0x80 | (c & 0x3F));
             at++;
+
+            // Behind a sign of a unit there is often a longer stretch again.
+            var run = plain.CopyAscii(text[at..], target[end..]);
+            at += run;
+            end += run;
         }
 
         used += end;

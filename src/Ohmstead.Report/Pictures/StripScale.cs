@@ -76,7 +76,10 @@ public static class StripScale
     /// <summary>A place on a drawing as it is written: to a tenth of a pixel, without a nought at the end.</summary>
     public static decimal Short(decimal place) => Math.Round(place, 1) / 1.0000000000000000000000000000m;
 
-    private static decimal Short(double place) => (decimal)Math.Round(place, 1);
+    // The same of a place on the strip, made out of whole tenths: a page has some hundred.
+    private static decimal Short(double place) => (int)Math.Round(place * 10) is var tenths && tenths % 10 == 0
+        ? tenths / 10
+        : new decimal(lo: Math.Abs(tenths), mid: 0, hi: 0, isNegative: tenths < 0, scale: 1);
 
     private static double Apart(StripBand band, VerdictOutcome outcome, double at) => (outcome, band) switch
     {

@@ -37,7 +37,6 @@ internal sealed class BoardRows : IRowTaker, IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        objects.Dispose();
         Json.Dispose();
         Csv.Dispose();
     }

@@ -103,7 +103,7 @@ internal sealed class DataFiles : IDisposable
             [.. DataRows.Designs(result)], [.. DataRows.Lots(result)], [.. DataRows.Findings(result.Findings)],
         ];
         using var lines = new PageBuffer();
-        using var objects = new JsonRows(json);
+        var objects = new JsonRows(json);
         foreach (var ((name, row), rows) in DataShapes.OfAll.Zip(all))
         {
             Text(json, $",\n\"{name}\":");

@@ -1,14 +1,17 @@
-using System.Buffers;
+using System.Text;
 using System.Text.Json;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
 /// <summary>Writes rows as JSON objects, a line for each, with commas between; absent cells are left out.</summary>
 /// <param name="bytes">Where to.</param>
-internal sealed class JsonRows(IBufferWriter<byte> bytes) : IRowTaker, IDisposable
+internal sealed class JsonRows(PageBuffer bytes) : IRowTaker
 {
-    private readonly Utf8JsonWriter json = new(bytes, new() { Encoder = DataForm.Escapes, SkipValidation = true });
+    // What the escapes of these files leave as it is: nearly every cell, which then is looked at once.
+    private static readonly PlainCharacters Plain = new(c => !DataForm.Escapes.WillEncode(c));
+
     private DataTable table;
     private bool isFirst;
 
@@ -17,47 +20,48 @@ internal sealed class JsonRows(IBufferWriter<byte> bytes) : IRowTaker, IDisposab
     {
         table = next;
         isFirst = true;
-        bytes.Write("["u8);
+        bytes.Append("["u8);
     }
 
     /// <inheritdoc/>
     public void Take(params ReadOnlySpan<string?> cells)
     {
-        bytes.Write(isFirst ? "\n"u8 : ",\n"u8);
+        bytes.Append(isFirst ? "\n{"u8 : ",\n{"u8);
         isFirst = false;
-        json.Reset();
-        json.WriteStartObject();
+        var isFirstCell = true;
         for (var key = 0; key < table.Names.Length; key++)
         {
-            Cell(table.Row.Keys[key].Kind, table.Names[key], cells[key + table.Skipped]);
+            if (cells[key + table.Skipped] is { } cell && !string.IsNullOrWhiteSpace(cell))
+            {
+                bytes.Append(isFirstCell ? "\""u8 : ",\""u8);
+                isFirstCell = false;
+                bytes.Append(table.Names[key].EncodedUtf8Bytes);
+                bytes.Append("\":"u8);
+                Cell(table.Row.Keys[key].Kind, cell);
+            }
         }
 
-        json.WriteEndObject();
-        json.Flush();
+        bytes.Append("}"u8);
     }
 
     /// <summary>Ends the array.</summary>
-    public void End() => bytes.Write("]"u8);
+    public void End() => bytes.Append("]"u8);
 
-    /// <inheritdoc/>
-    public void Dispose() => json.Dispose();
-
-    private void Cell(ValueKind kind, JsonEncodedText name, string? cell)
+    private void Cell(ValueKind kind, string cell)
     {
-        if (string.IsNullOrWhiteSpace(cell))
-        {
-            return;
-        }
-
         if (kind is ValueKind.Count or ValueKind.Number)
         {
             // Written by this program a moment ago, as JSON wants it.
-            json.WritePropertyName(name);
-            json.WriteRawValue(cell, skipInputValidation: true);
+            Encoding.UTF8.GetBytes(cell, bytes);
+            return;
         }
-        else
+
+        bytes.Append("\""u8);
+        if (!bytes.TryAppendPlain(cell, Plain))
         {
-            json.WriteString(name, cell);
+            Encoding.UTF8.GetBytes(DataForm.Escapes.Encode(cell), bytes);
         }
+
+        bytes.Append("\""u8);
     }
 }

@@ -172,7 +172,7 @@ public sealed class DataFilesTests
     private static string Json(string?[] lot)
     {
         var bytes = new ArrayBufferWriter<byte>();
-        using var rows = new JsonRows(bytes);
+        var rows = new JsonRows(bytes);
         rows.Start(DataTable.Of("lots", DataShapes.Lots));
         rows.Take(lot);
         return Encoding.UTF8.GetString(bytes.WrittenSpan)[1..];
