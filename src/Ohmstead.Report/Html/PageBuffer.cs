@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Text;
 using System.Text.Unicode;
 
 namespace Ohmstead.Report.Html;
@@ -42,7 +41,7 @@ public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
     }
 
     /// <summary>Appends the plain characters at the start of a text as UTF-8, and says how many they are.</summary>
-    internal int AppendPlain(ReadOnlySpan<char> text, PlainCharacters plain)
+    public int AppendPlain(ReadOnlySpan<char> text, PlainCharacters plain)
     {
         // No character takes more than three bytes.
         MakeRoom(text.Length * 3);

@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Json;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
 
@@ -57,11 +56,22 @@ internal sealed class JsonRows(PageBuffer bytes) : IRowTaker
         }
 
         bytes.Append("\""u8);
-        if (!bytes.TryAppendPlain(cell, Plain))
+        var rest = cell.AsSpan();
+        while ((rest = rest[bytes.AppendPlain(rest, Plain)..]).Length > 0)
         {
-            Encoding.UTF8.GetBytes(DataForm.Escapes.Encode(cell), bytes);
+            rest = rest[Escaped(rest)..];
         }
 
         bytes.Append("\""u8);
+    }
+
+    // Escapes the character at the start and says how many UTF-16 units it took.
+    private int Escaped(ReadOnlySpan<char> text)
+    {
+        const int longest = 16;
+        Span<char> escape = stackalloc char[longest];
+        DataForm.Escapes.Encode(text[..(char.IsHighSurrogate(text[0]) && text.Length > 1 && char.IsLowSurrogate(text[1]) ? 2 : 1)], escape, out var taken, out var length);
+        Encoding.UTF8.GetBytes(escape[..length], bytes);
+        return taken;
     }
 }

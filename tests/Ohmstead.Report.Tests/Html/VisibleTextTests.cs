@@ -27,6 +27,19 @@ public class VisibleTextTests
     }
 
     [Fact]
+    public void Each_printable_character_is_escaped_as_the_library_escapes_it_wherever_it_stands()
+    {
+        foreach (var character in Enumerable.Range(' ', '~' - ' ' + 1).Select(c => (char)c))
+        {
+            for (var before = 0; before <= 17; before++)
+            {
+                var text = $"{new string('a', before)}{character}{new string('b', 17 - before)}";
+                Assert.Equal(System.Net.WebUtility.HtmlEncode(text), Probe.Source(html => html.Text(text)));
+            }
+        }
+    }
+
+    [Fact]
     public void Half_a_character_is_named_and_not_passed_on()
     {
         // Built here because a lone surrogate cannot travel through a theory's row.

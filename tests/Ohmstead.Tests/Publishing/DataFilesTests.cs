@@ -155,6 +155,34 @@ public sealed class DataFilesTests
         Assert.All(Lines(hostile).TrimEnd() + Json(["L-1", hostile, null, "0", null, null]).Trim(), c => Assert.False(char.IsControl(c) || c is '\u202e' or '\u2028', $"U+{(int)c:X4}"));
     }
 
+    [Theory]
+    [InlineData("22 µF -10/+50 % 25 V")]
+    [InlineData("+")]
+    [InlineData("a & b < c > d \"e\" 'f' \\ g ` h")]
+    [InlineData("9 … 15 Ω, 105 °C, ¾")]
+    [InlineData("plain as long as it may be, and then a pair \U0001F50C and more of it")]
+    [InlineData("\U0001F50C")]
+    [InlineData("\u0001\t\n\u007F\u0085\u2028")]
+    public void A_cell_is_written_as_the_library_for_JSON_writes_it(string cell) => IsWrittenAsByTheLibrary(cell);
+
+    [Fact]
+    public void Half_a_pair_is_written_as_the_library_for_JSON_writes_it()
+    {
+        // Built here because a lone surrogate cannot travel through a theory's row.
+        Assert.All(["\uD83D", "a\uDD0C", "\uD83D\uD83D\uDD0C", "\uDD0C\uD83D and more than eight"], IsWrittenAsByTheLibrary);
+    }
+
+    private static void IsWrittenAsByTheLibrary(string cell)
+    {
+        var expected = new ArrayBufferWriter<byte>();
+        using (var library = new Utf8JsonWriter(expected, new() { Encoder = DataForm.Escapes }))
+        {
+            library.WriteStringValue(cell);
+        }
+
+        Assert.Equal($"\n{{\"lot\":\"L-1\",\"what\":{Encoding.UTF8.GetString(expected.WrittenSpan)},\"fitted\":0}}", Json(["L-1", cell, null, "0", null, null]));
+    }
+
     [Fact]
     public void The_rows_of_a_table_have_a_cell_for_each_of_its_keys()
     {
@@ -171,11 +199,11 @@ public sealed class DataFilesTests
 
     private static string Json(string?[] lot)
     {
-        var bytes = new ArrayBufferWriter<byte>();
+        using var bytes = new PageBuffer();
         var rows = new JsonRows(bytes);
         rows.Start(DataTable.Of("lots", DataShapes.Lots));
         rows.Take(lot);
-        return Encoding.UTF8.GetString(bytes.WrittenSpan)[1..];
+        return Encoding.UTF8.GetString(bytes.Written)[1..];
     }
 
     private static void Valid(CollectionCopy copy, string schema, JsonDocument data)
