@@ -98,10 +98,15 @@ internal static class PlainScalarTraps
 
     private static bool EndsWithDigit(ScalarNode node) => node.Style == ScalarWriting.Plain && node.Text.Length > 0 && char.IsAsciiDigit(node.Text[^1]);
 
-    // A key with its colon is a key, whatever it begins with.
+    // A key with its colon is a key, whatever it begins with. Remarks may stand before what ends it.
     private static bool IsCutHere(YamlSlice slice, ScalarNode key)
     {
         var rest = slice.Text.AsSpan(slice.Source.EndOf(key.Spot)).TrimStart();
+        while (rest.StartsWith('#'))
+        {
+            rest = rest[(rest.IndexOfAny('\r', '\n') is >= 0 and var length ? length : rest.Length)..].TrimStart();
+        }
+
         return rest.IsEmpty || rest[0] is ',' or '}';
     }
 

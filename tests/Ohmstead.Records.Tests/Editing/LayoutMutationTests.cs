@@ -58,9 +58,7 @@ public sealed class LayoutMutationTests
         var reader = new YamlNodeReader();
         Change.List[1, 3].Sample(
             changes => Lay(reader, Damage(changes), FileForm.Markdown) != LayoutState.Doubted,
-            iter: 20_000,
-            seed: "0000KOIXlQS4",
-            threads: 1);
+            iter: 20_000);
     }
 
     [Fact]
@@ -69,9 +67,7 @@ public sealed class LayoutMutationTests
         var reader = new YamlNodeReader();
         Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index]).List[1, 20].Sample(
             pieces => Lay(reader, "a: b\nc: " + string.Concat(pieces), FileForm.Yaml) != LayoutState.Doubted,
-            iter: 20_000,
-            seed: "0000KOIXlQS4",
-            threads: 1);
+            iter: 20_000);
     }
 
     private static LayoutState Lay(YamlNodeReader reader, string text, FileForm form) => RecordLayout.Of("a.md", text, form, reader).State;

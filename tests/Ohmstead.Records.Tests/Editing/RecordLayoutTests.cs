@@ -185,6 +185,10 @@ public sealed class RecordLayoutTests
     [InlineData("a: |\n   x\n \n     y\n", "a: |\n  x\n\n    y\n")]
     [InlineData("a: |\n   x", "a: |\n  x")]
     [InlineData("a:   |\n# nothing in it\nb: 1\n", "a: |\n# nothing in it\nb: 1\n")]
+    [InlineData("a: |+\n  x\n \t\nb:  1\n", "a: |+\n  x\nb: 1\n")]
+    [InlineData("a: >2+\n \t\n\nb: 1\n", "a: >2+\nb: 1\n")]
+    [InlineData("a: |+\n  x\n\n \t\n# of b\n\nb: 1\n", "a: |+\n  x\n\n# of b\n\nb: 1\n")]
+    [InlineData("a: |\n  x\n \t\nb: 1\n", "a: |\n  x\n\nb: 1\n")]
     [InlineData("a: 'it''s\n      so'\n", "a: 'it''s\n  so'\n")]
     [InlineData("a: \"x\\ \n      y\"\n", "a: \"x\\ \n  y\"\n")]
     [InlineData("- a\n", null)]
@@ -198,6 +202,7 @@ public sealed class RecordLayoutTests
     [InlineData("a:\n-  - b\n   - c\n-\n  - d\n", "a:\n  - - b\n    - c\n  - - d\n")]
     [InlineData("a:\t1\t# tab\n", "a: 1  # tab\n")]
     [InlineData("{a: 1,\n  b: 2}\n", "{ a: 1, b: 2 }\n")]
+    [InlineData("{a:: 1}\n", "{ a:: 1 }\n")]
     [InlineData("# first\n---\na:  1\n", "# first\n---\na: 1\n")]
     [InlineData("  a: 1\n  b:\n   c: ~\n", "a: 1\nb:\n  c: ~\n")]
     [InlineData("\n\n\na: 1\n\n\n\nb: 2\n\n\n", "a: 1\n\nb: 2\n")]
@@ -235,6 +240,12 @@ public sealed class RecordLayoutTests
         Assert.Equal(LayoutState.NotLaidOut, outcome.State);
         Assert.Equal("line 3 holds a way of writing YAML that is not laid out", outcome.Refusal!.Message);
     }
+
+    [Theory]
+    [InlineData("{:}\n")]
+    [InlineData("a: { b: 1,:}\n")]
+    [InlineData("a: {::}\n")]
+    public void A_key_in_braces_that_ends_in_a_colon_without_another_behind_it_is_refused(string text) => Assert.Equal(LayoutState.NotLaidOut, Lay(text, FileForm.Yaml).State);
 
     [Theory]
     [InlineData("")]

@@ -10,8 +10,6 @@ namespace Ohmstead.Records.Tests.Reading;
 /// <summary>The reader of plain records may only ever say what the library's reader says.</summary>
 public sealed class PlainNodeReaderTests
 {
-    private const string Seed = "0000KOIXlQS4";
-
     // The same forms as in the demo collection, all of them plain.
     private const string Record = """
         ---
@@ -126,9 +124,16 @@ public sealed class PlainNodeReaderTests
     public void No_change_to_a_record_makes_the_two_readers_differ()
     {
         var reader = NodeReaders.Plain();
-        Change.List[1, 3].Sample(changes => IsAlike(reader, Changed(changes)), iter: 20_000, seed: Seed, threads: 1);
+        var samples = 0;
+        Change.List[1, 3].Sample(
+            changes =>
+            {
+                samples++;
+                return IsAlike(reader, Changed(changes));
+            },
+            iter: 20_000);
 
-        Assert.InRange(reader.HandedOver, 2_000, 19_000);
+        Assert.InRange(reader.HandedOver, samples / 10, samples - (samples / 20));
     }
 
     [Fact]
@@ -136,9 +141,16 @@ public sealed class PlainNodeReaderTests
     {
         var reader = NodeReaders.Plain();
         var piece = Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index]);
-        piece.List[1, 12].Sample(pieces => IsAlike(reader, $"---\na: b\n{string.Concat(pieces)}\n---\n"), iter: 20_000, seed: Seed, threads: 1);
+        var samples = 0;
+        piece.List[1, 12].Sample(
+            pieces =>
+            {
+                samples++;
+                return IsAlike(reader, $"---\na: b\n{string.Concat(pieces)}\n---\n");
+            },
+            iter: 20_000);
 
-        Assert.InRange(reader.HandedOver, 2_000, 19_900);
+        Assert.InRange(reader.HandedOver, samples / 10, samples - (samples / 200));
     }
 
     private static bool IsAlike(PlainNodeReader reader, string text) =>

@@ -11,6 +11,7 @@ public sealed class PlainScalarTrapTests
     [InlineData("{ ref: C12, capacitance: 1,287,500 pF }", "3:31", "1287500 pF", "1,287,500 pF")]
     [InlineData("{ ref: C12, capacitance: -12,500 mV }", "3:33", "-12.500 mV or -12500 mV", "-12,500 mV")]
     [InlineData("{ ref: C12, capacitance: 1,287 }", "3:31", "1.287 or 1287", "1,287")]
+    [InlineData("{ ref: C12, capacitance: 1,287 µF # at 100 Hz\n    }", "3:31", "1.287 µF or 1287 µF", "1,287 µF")]
     [InlineData("{ ref: Ω😀, capacitance: 4,7 µF }", "3:30", "4.7 µF", "4,7 µF")]
     public void A_comma_that_cuts_a_number_in_a_mapping_is_reported_with_its_meanings(string part, string place, string expected, string joined)
     {

@@ -43,6 +43,7 @@ public sealed class YamlSyntaxTests
     [InlineData("a: { b: c: d }", "2:10+1", "a second colon follows in the same value; expected a comma or the end of the value")]
     [InlineData("a: { , b: c }", "2:6+1", "nothing stands before this ,; expected a value")]
     [InlineData("a: { date:2026-02-02 }", "2:10+1", "no space stands behind the colon of \"date:2026-02-02\"")]
+    [InlineData("a: { date:2026-02-02 # or a\n  # day later\n  , by: RK }", "2:10+1", "no space stands behind the colon of \"date:2026-02-02\"")]
     public void A_fault_between_brackets_is_found_where_it_was_made(string yaml, string place, string message) => Expect(yaml, "yaml-syntax", place, message);
 
     [Fact]

@@ -111,8 +111,7 @@ public sealed class ShapesAndSchemasTests
                 AssertNothing(Refused(name, text), text);
                 Assert.True(SecondOpinion.Accepts(name, Root(name, text)), text);
             },
-            iter: 300,
-            threads: 1);
+            iter: 300);
 
     [Fact]
     public void Every_quantity_that_the_reader_accepts_fits_the_pattern_of_its_dimension()

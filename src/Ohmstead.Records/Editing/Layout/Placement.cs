@@ -127,7 +127,8 @@ internal sealed class Placement
 
         // At the start there is no line to end; at the end the last line is ended, where it may be.
         put.Append(i == 0 || (token.Kind == TokenKind.End && EndsOpen(i)) ? string.Empty : lineEnd);
-        var wasBlank = i == 0;
+        // An empty line right behind a text that keeps its end would be one more line of it.
+        var wasBlank = i == 0 || (tokens[i - 1] is { Kind: TokenKind.Block } block && ScalarEnd.KeepsItsEnd(text, block.Start, block.End));
         var keepsBlanks = token.Depth == 0;
         for (var line = 0; line < gap.Lines.Count; line++)
         {

@@ -23,8 +23,7 @@ internal static class ScalarEnd
     internal static (int End, int Column) Block(string text, int start, int limit, int outside)
     {
         var head = LineEnd(text, start, limit);
-        var signs = text.AsSpan(start, head - start);
-        signs = signs[..(signs.IndexOfAny(" \t#") is >= 0 and var cut ? cut : signs.Length)];
+        var signs = Signs(text, start, head);
         var given = signs.IndexOfAnyInRange('1', '9') is >= 0 and var digit ? signs[digit] - '0' : 0;
         var (end, column) = (head, given > 0 ? outside + given : -1);
         for (var at = Behind(text, head, limit); at < limit; at = Behind(text, LineEnd(text, at, limit), limit))
@@ -50,11 +49,20 @@ internal static class ScalarEnd
         return (end, end == head || given > 0 ? -1 : column);
     }
 
+    /// <summary>Whether a block of text keeps the empty lines behind its last one.</summary>
+    internal static bool KeepsItsEnd(string text, int start, int limit) => Signs(text, start, LineEnd(text, start, limit)).Contains('+');
+
     /// <summary>The offset of the line end at or behind an offset.</summary>
     internal static int LineEnd(string text, int at, int limit) => text.AsSpan(at, limit - at).IndexOfAny('\r', '\n') is >= 0 and var length ? at + length : limit;
 
     /// <summary>The offset behind the line end at an offset.</summary>
     internal static int Behind(string text, int lineEnd, int limit) => lineEnd >= limit ? limit : lineEnd + 1 < limit && text[lineEnd] == '\r' && text[lineEnd + 1] == '\n' ? lineEnd + 2 : lineEnd + 1;
+
+    private static ReadOnlySpan<char> Signs(string text, int start, int head)
+    {
+        var line = text.AsSpan(start, head - start);
+        return line.IndexOfAny(" \t#") is >= 0 and var cut ? line[..cut] : line;
+    }
 
     private static int Quoted(string text, int start, int limit, char quote)
     {

@@ -199,15 +199,19 @@ internal sealed class TokenWalk
 
     private void Key(MappingEntry entry, Join join, Level level, int indent, int depth)
     {
-        // Beside a colon that stands alone the library reads keys that are not written there.
         var (start, behind) = (source.OffsetOf(entry.KeySpot), source.EndOf(entry.KeySpot));
-        if (text[start] is not ('"' or '\'') && (char.IsWhiteSpace(text[start]) || !text.AsSpan(start, behind - start).SequenceEqual(entry.Key)))
+        if (text[start] is not ('"' or '\'') && !IsPlainKey(start, behind, entry.Key, depth))
         {
             Lose(start);
         }
 
         Add(start, behind, TokenKind.Key, join, level, indent, depth);
     }
+
+    // Beside a colon that stands alone the library reads keys that are not written there. A colon before a closing bracket is a part of the key
+    // only as long as no blank stands between.
+    private bool IsPlainKey(int start, int behind, string key, int depth) =>
+        !char.IsWhiteSpace(text[start]) && text.AsSpan(start, behind - start).SequenceEqual(key) && (depth == 0 || text[behind - 1] != ':' || text[behind] == ':');
 
     private void Scalar(ScalarNode scalar, Join join, Level level, int indent, int outside, int depth)
     {
