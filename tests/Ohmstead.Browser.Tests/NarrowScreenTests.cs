@@ -12,4 +12,9 @@ public sealed class NarrowScreenTests(ReportFixture report)
     [InlineData(false)]
     [InlineData(true)]
     public async Task No_cell_of_a_table_runs_into_the_row_below(bool scripts) => Complaint.None((await report.WalkAsync(scripts)).Spilled);
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task The_columns_of_a_verdict_stand_apart_on_a_wide_screen(bool scripts) => Complaint.None((await report.WalkAsync(scripts)).Crowded);
 }

@@ -39,6 +39,27 @@ public sealed class PrintTests(ReportFixture report)
         Complaint.None(hidden);
     }
 
+    // As wide as the paper less its margins of 14 mm each, at 96 pixels an inch: A4 has 210 mm, Letter 215.9 mm.
+    [Fact]
+    public async Task Nothing_is_cut_off_at_the_edge_of_the_paper_and_no_figure_runs_into_the_next()
+    {
+        var poor = await report.LookAsync(report.Opened, async (view, page) =>
+        {
+            var words = new List<string>();
+            await view.OpenAsync(page);
+            await view.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
+            foreach (var (paper, wide) in new[] { (Papers[0], 687), (Papers[1], 710) })
+            {
+                await view.Page.SetViewportSizeAsync(wide, 900);
+                words.AddRange((await Crowding.OfAsync(view)).Select(text => $"{page} on {paper}: {text}"));
+            }
+
+            await view.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Screen });
+            return words;
+        });
+        Complaint.None(poor.SelectMany(words => words));
+    }
+
     // CSS 2.2, 13.3 and 17.2: the head of a table comes again on each sheet, and a row stays whole.
     [Fact]
     public async Task Heads_come_again_on_every_sheet_and_no_row_is_broken_over_two()

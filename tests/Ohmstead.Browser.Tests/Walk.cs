@@ -5,8 +5,9 @@ namespace Ohmstead.Browser.Tests;
 /// <param name="Silent">Pages that do not say what they are about.</param>
 /// <param name="Wide">Pages that are wider than the screen, with the width.</param>
 /// <param name="Spilled">Cells of tables that are higher than the room they take, so that their words run into the row below.</param>
+/// <param name="Crowded">Words beyond the edge of the widest screen, and columns of a verdict without room between.</param>
 /// <param name="Broken">By form: what breaks a rule of axe. Empty without scripts, which axe is.</param>
-internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<string> Silent, IReadOnlyList<string> Wide, IReadOnlyList<string> Spilled, ILookup<Form, string> Broken)
+internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<string> Silent, IReadOnlyList<string> Wide, IReadOnlyList<string> Spilled, IReadOnlyList<string> Crowded, ILookup<Form, string> Broken)
 {
     private static readonly int[] Widths = [1280, 640, 375, 320];
 
@@ -20,6 +21,7 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
             [.. seen.SelectMany(walk => walk.Silent)],
             [.. seen.SelectMany(walk => walk.Wide)],
             [.. seen.SelectMany(walk => walk.Spilled)],
+            [.. seen.SelectMany(walk => walk.Crowded)],
             seen.SelectMany(walk => walk.Broken).SelectMany(form => form.Select(broken => (Form: form.Key, broken))).ToLookup(pair => pair.Form, pair => pair.broken));
     }
 
@@ -28,6 +30,7 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
         var silent = new List<string>();
         var wide = new List<string>();
         var spilled = new List<string>();
+        var crowded = new List<string>();
         var complaints = await view.ComplaintsAsync(page, folder, async () =>
         {
             var words = await view.Page.EvaluateAsync<string[]>("() => [document.title, ...[...document.querySelectorAll('h1')].map(heading => heading.innerText)]");
@@ -47,6 +50,10 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
 
                 spilled.AddRange((await view.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('main td')].filter(cell => cell.clientHeight && cell.scrollHeight > cell.clientHeight + 1).map(cell => cell.innerText)"))
                     .Select(cell => $"{page} on a screen of {width}: '{cell}'"));
+                if (width == Widths[0])
+                {
+                    crowded.AddRange((await Crowding.OfAsync(view)).Select(words => $"{page} on a screen of {width}: {words}"));
+                }
             }
         });
         var broken = new List<(Form Form, string Words)>();
@@ -55,6 +62,6 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
             broken.AddRange((await Axe.BrokenAsync(view, page, form)).Select(words => (form, words)));
         }
 
-        return new(complaints, silent, wide, spilled, broken.ToLookup(pair => pair.Form, pair => pair.Words));
+        return new(complaints, silent, wide, spilled, crowded, broken.ToLookup(pair => pair.Form, pair => pair.Words));
     }
 }
