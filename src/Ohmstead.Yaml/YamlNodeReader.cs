@@ -11,6 +11,16 @@ namespace Ohmstead.Yaml;
 public sealed class YamlNodeReader : INodeReader
 {
     private readonly NodeBuffers buffers = new();
+    private readonly Lock? turn;
+
+    /// <summary>A reader that has the library for itself.</summary>
+    public YamlNodeReader()
+    {
+    }
+
+    /// <summary>A reader that shares the library with others.</summary>
+    /// <param name="turn">What each of them holds while it reads with the library.</param>
+    internal YamlNodeReader(Lock turn) => this.turn = turn;
 
     /// <inheritdoc/>
     public NodeReading Read(string path, ReadOnlyMemory<byte> bytes, FileForm form, ReadingLimits limits)
@@ -78,7 +88,7 @@ public sealed class YamlNodeReader : INodeReader
         var builder = new NodeBuilder(slice, limits, buffers, findings);
         try
         {
-            return builder.Read();
+            return Read(builder);
         }
         catch (Exception exception) when (exception is not OutOfMemoryException)
         {
@@ -87,6 +97,19 @@ public sealed class YamlNodeReader : INodeReader
             findings.Clear();
             findings.Add(YamlTrouble.Explain(slice, exception, builder.Position));
             return null;
+        }
+    }
+
+    private MappingNode? Read(NodeBuilder builder)
+    {
+        if (turn is null)
+        {
+            return builder.Read();
+        }
+
+        lock (turn)
+        {
+            return builder.Read();
         }
     }
 

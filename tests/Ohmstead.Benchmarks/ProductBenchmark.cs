@@ -101,6 +101,7 @@ public sealed class ProductBenchmark(Product product, Options options, string fo
                 Table.Number(cost.ExitCode, 0));
         }
 
+        writer.WriteLine($"the program: {product.Kind}");
         table.Print(writer);
     }
 }

@@ -4,7 +4,8 @@ namespace Ohmstead.Benchmarks.Processes;
 
 /// <summary>The product as a user gets it: published in Release and compiled ahead for this machine.</summary>
 /// <param name="Program">The path of the program.</param>
-public sealed record Product(string Program)
+/// <param name="Kind">Which program it is, in words.</param>
+public sealed record Product(string Program, string Kind)
 {
     /// <summary>Publishes it into a folder, or says why it could not.</summary>
     public static (Product? Product, string? Trouble) Publish(string folder)
@@ -20,9 +21,22 @@ public sealed record Product(string Program)
             return (null, "no folder above this program holds Ohmstead.slnx");
         }
 
-        var cost = new Command("dotnet", "publish", Path.Combine(root, "src", "Ohmstead"), "-c", "Release", $"-p:PublishFor={RuntimeInformation.RuntimeIdentifier}", "-o", folder, "--nologo", "-v", "quiet").Run();
+        var isLinked = IsOnPath("clang") || IsOnPath("gcc");
+        var cost = new Command(
+            "dotnet",
+            "publish",
+            Path.Combine(root, "src", "Ohmstead"),
+            "-c",
+            "Release",
+            $"-p:PublishFor={RuntimeInformation.RuntimeIdentifier}",
+            isLinked ? "-p:Linked=true" : "-p:Linked=false",
+            "-o",
+            folder,
+            "--nologo",
+            "-v",
+            "quiet").Run();
         var program = ((string[])["Ohmstead", "ohmstead", "Ohmstead.exe", "ohmstead.exe"]).Select(name => Path.Combine(folder, name)).FirstOrDefault(File.Exists);
-        return cost.ExitCode == 0 && program is not null ? (new Product(program), null) : (null, $"the product could not be published: {cost.LastLine}");
+        return cost.ExitCode == 0 && program is not null ? (new Product(program, isLinked ? "linked ahead of time" : "code and runtime in one image, no C linker is on the path"), null) : (null, $"the product could not be published: {cost.LastLine}");
     }
 
     /// <summary>Judges a folder or one record.</summary>
@@ -30,4 +44,7 @@ public sealed record Product(string Program)
 
     /// <summary>Writes the report of a folder.</summary>
     public Command Report(string path, string output) => new(Program, "report", path, "--to", output);
+
+    private static bool IsOnPath(string program) =>
+        (Environment.GetEnvironmentVariable("PATH") ?? string.Empty).Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, program)));
 }

@@ -1,0 +1,57 @@
+using System.Diagnostics;
+using System.Runtime.InteropServices;
+using Ohmstead.Published.Tests;
+using Ohmstead.Tests.Support;
+
+[assembly: AssemblyFixture(typeof(PublishedProgram))]
+
+namespace Ohmstead.Published.Tests;
+
+/// <summary>The program as a person publishes it for their machine, made once for all tests. What it is made from is kept under artifacts, so that the next time only what changed is made.</summary>
+public sealed class PublishedProgram : IAsyncLifetime
+{
+    private static readonly TimeSpan Longest = TimeSpan.FromMinutes(10);
+
+    private readonly string folder = Directory.CreateTempSubdirectory("ohmstead-published-").FullName;
+
+    /// <summary>True when a C linker is there, and the program is linked ahead of time; false when it is code and runtime in one image.</summary>
+    public bool IsLinked { get; } = IsOnPath("clang") || IsOnPath("gcc");
+
+    /// <summary>The path of the program.</summary>
+    public string Path => System.IO.Path.Combine(folder, OperatingSystem.IsWindows() ? "ohmstead.exe" : "ohmstead");
+
+    /// <summary>The files that a person gets.</summary>
+    public IReadOnlyList<FileInfo> Files => new DirectoryInfo(folder).GetFiles();
+
+    /// <summary>Which program it is, in words.</summary>
+    public string Kind => IsLinked ? "linked ahead of time" : "code and runtime in one image, for no C linker is on the path";
+
+    /// <inheritdoc/>
+    public async ValueTask InitializeAsync()
+    {
+        string[] words =
+        [
+            "publish", ProjectFolder.At("src/Ohmstead"), $"-p:PublishFor={RuntimeInformation.RuntimeIdentifier}", IsLinked ? "-p:Linked=true" : "-p:Linked=false", "-o", folder,
+            // Apart from what the ordinary build makes; the analyzers had their say there.
+            $"-p:ArtifactsPath={ProjectFolder.At("artifacts/published")}", "-p:RunAnalyzers=false", "-p:EnforceCodeStyleInBuild=false",
+            // Nothing goes on running that holds the output open.
+            "--disable-build-servers", "--nologo", "-v", "quiet",
+        ];
+        using var process = Process.Start(new ProcessStartInfo("dotnet", words) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = ProjectFolder.Root })!;
+        using var patience = new CancellationTokenSource(Longest);
+        var told = process.StandardOutput.ReadToEndAsync(patience.Token);
+        var error = process.StandardError.ReadToEndAsync(patience.Token);
+        await process.WaitForExitAsync(patience.Token);
+        Assert.True(process.ExitCode == 0 && File.Exists(Path), $"the program could not be published, {Kind}:\n{await told}{await error}");
+    }
+
+    /// <inheritdoc/>
+    public ValueTask DisposeAsync()
+    {
+        Directory.Delete(folder, recursive: true);
+        return ValueTask.CompletedTask;
+    }
+
+    private static bool IsOnPath(string program) =>
+        (Environment.GetEnvironmentVariable("PATH") ?? string.Empty).Split(System.IO.Path.PathSeparator).Any(folder => File.Exists(System.IO.Path.Combine(folder, program)));
+}
