@@ -28,17 +28,13 @@ public static class NodeReaders
     internal static PlainNodeReader Plain() => new(() => Thorough(0));
 
     /// <summary>A reader that knows all of YAML.</summary>
-    internal static INodeReader Thorough(int worker) => worker == 0 ? Sharing() : SeparateOrNull() ?? Sharing();
-
-    private static YamlNodeReader Sharing() => new(Turn);
+    internal static INodeReader Thorough(int worker) => (worker > 0 && CanLoadCode ? Separate() : null) ?? new YamlNodeReader(Turn);
 
     // A program linked ahead of time has its code and cannot load more.
     [FeatureGuard(typeof(RequiresUnreferencedCodeAttribute))]
 #pragma warning disable IL4000 // The analyzer knows this property to guard compiling alone. It guards loading as well, since nothing is left out without linking ahead.
     private static bool CanLoadCode => RuntimeFeature.IsDynamicCodeSupported;
 #pragma warning restore IL4000
-
-    private static INodeReader? SeparateOrNull() => CanLoadCode ? Separate() : null;
 
     [RequiresUnreferencedCode("loads this assembly once more from its file")]
     private static INodeReader? Separate()

@@ -11,10 +11,11 @@ namespace Ohmstead.Yaml;
 public sealed class YamlNodeReader : INodeReader
 {
     private readonly NodeBuffers buffers = new();
-    private readonly Lock? turn;
+    private readonly Lock turn;
 
     /// <summary>A reader that has the library for itself.</summary>
     public YamlNodeReader()
+        : this(new Lock())
     {
     }
 
@@ -88,7 +89,10 @@ public sealed class YamlNodeReader : INodeReader
         var builder = new NodeBuilder(slice, limits, buffers, findings);
         try
         {
-            return Read(builder);
+            lock (turn)
+            {
+                return builder.Read();
+            }
         }
         catch (Exception exception) when (exception is not OutOfMemoryException)
         {
@@ -97,19 +101,6 @@ public sealed class YamlNodeReader : INodeReader
             findings.Clear();
             findings.Add(YamlTrouble.Explain(slice, exception, builder.Position));
             return null;
-        }
-    }
-
-    private MappingNode? Read(NodeBuilder builder)
-    {
-        if (turn is null)
-        {
-            return builder.Read();
-        }
-
-        lock (turn)
-        {
-            return builder.Read();
         }
     }
 

@@ -27,7 +27,6 @@ internal static class Crowding
           }
           return found;
         }
-
         """;
 
     /// <summary>What is crowded on the page that is shown, in words.</summary>

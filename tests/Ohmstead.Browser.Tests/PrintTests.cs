@@ -54,7 +54,6 @@ public sealed class PrintTests(ReportFixture report)
                 words.AddRange((await Crowding.OfAsync(view)).Select(text => $"{page} on {paper}: {text}"));
             }
 
-            await view.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Screen });
             return words;
         });
         Complaint.None(poor.SelectMany(words => words));

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
 using Ohmstead.Tests.Support;
@@ -15,13 +14,13 @@ public sealed class PreviewTests(PublishedProgram published)
         using var copy = CollectionCopy.Make();
         var port = FreePort();
         using var process = Child.Start($"exec $ohmstead preview . --to pages --serve {port}", copy.Root, ("ohmstead", published.Path));
-        await ToldAsync(process, "files written");
+        await Child.ToldAsync(process, "files written");
         var page = new Uri($"http://localhost:{port}/boards/SP-0003.html");
         using var browser = new HttpClient();
         Assert.Equal(copy.Read("pages/boards/SP-0003.html"), await browser.GetStringAsync(page, token));
 
         copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal));
-        await ToldAsync(process, "files written");
+        await Child.ToldAsync(process, "files written");
         Assert.Contains("spare out of the boat house", await browser.GetStringAsync(page, token), StringComparison.Ordinal);
 
         await Child.ShellAsync($"kill -INT {process.Id}", copy.Root);
@@ -36,7 +35,7 @@ public sealed class PreviewTests(PublishedProgram published)
     {
         using var copy = CollectionCopy.Make();
         using var process = Child.Start("exec $ohmstead preview . --to pages", copy.Root, ("ohmstead", published.Path));
-        await ToldAsync(process, "files written");
+        await Child.ToldAsync(process, "files written");
         await Child.ShellAsync($"kill -{signal} {process.Id}", copy.Root);
         Assert.Equal(exit, (await Child.EndAsync(process)).Exit);
     }
@@ -46,19 +45,5 @@ public sealed class PreviewTests(PublishedProgram published)
         using var listener = new TcpListener(IPAddress.Loopback, 0);
         listener.Start();
         return ((IPEndPoint)listener.LocalEndpoint).Port;
-    }
-
-    private static async Task ToldAsync(Process preview, string words)
-    {
-        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
-        while (await preview.StandardOutput.ReadLineAsync(patience.Token) is { } line)
-        {
-            if (line.Contains(words, StringComparison.Ordinal))
-            {
-                return;
-            }
-        }
-
-        Assert.Fail($"the preview ended and never told '{words}': {await preview.StandardError.ReadToEndAsync(patience.Token)}");
     }
 }

@@ -14,24 +14,18 @@ public sealed class PublishedProgram : IAsyncLifetime
 
     private readonly string folder = Directory.CreateTempSubdirectory("ohmstead-published-").FullName;
 
-    /// <summary>True when a C linker is there, and the program is linked ahead of time; false when it is code and runtime in one image.</summary>
-    public bool IsLinked { get; } = IsOnPath("clang") || IsOnPath("gcc");
-
     /// <summary>The path of the program.</summary>
     public string Path => System.IO.Path.Combine(folder, OperatingSystem.IsWindows() ? "ohmstead.exe" : "ohmstead");
 
     /// <summary>The files that a person gets.</summary>
     public IReadOnlyList<FileInfo> Files => new DirectoryInfo(folder).GetFiles();
 
-    /// <summary>Which program it is, in words.</summary>
-    public string Kind => IsLinked ? "linked ahead of time" : "code and runtime in one image, for no C linker is on the path";
-
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
         string[] words =
         [
-            "publish", ProjectFolder.At("src/Ohmstead"), $"-p:PublishFor={RuntimeInformation.RuntimeIdentifier}", IsLinked ? "-p:Linked=true" : "-p:Linked=false", "-o", folder,
+            "publish", ProjectFolder.At("src/Ohmstead"), $"-p:PublishFor={RuntimeInformation.RuntimeIdentifier}", PublishedKind.Argument, "-o", folder,
             // Apart from what the ordinary build makes; the analyzers had their say there.
             $"-p:ArtifactsPath={ProjectFolder.At("artifacts/published")}", "-p:RunAnalyzers=false", "-p:EnforceCodeStyleInBuild=false",
             // Nothing goes on running that holds the output open.
@@ -42,7 +36,7 @@ public sealed class PublishedProgram : IAsyncLifetime
         var told = process.StandardOutput.ReadToEndAsync(patience.Token);
         var error = process.StandardError.ReadToEndAsync(patience.Token);
         await process.WaitForExitAsync(patience.Token);
-        Assert.True(process.ExitCode == 0 && File.Exists(Path), $"the program could not be published, {Kind}:\n{await told}{await error}");
+        Assert.True(process.ExitCode == 0 && File.Exists(Path), $"the program could not be published, {PublishedKind.Words}:\n{await told}{await error}");
     }
 
     /// <inheritdoc/>
@@ -51,7 +45,4 @@ public sealed class PublishedProgram : IAsyncLifetime
         Directory.Delete(folder, recursive: true);
         return ValueTask.CompletedTask;
     }
-
-    private static bool IsOnPath(string program) =>
-        (Environment.GetEnvironmentVariable("PATH") ?? string.Empty).Split(System.IO.Path.PathSeparator).Any(folder => File.Exists(System.IO.Path.Combine(folder, program)));
 }

@@ -17,7 +17,7 @@ internal static class SideBySide
         var own = await OutcomeAsync(published.Path, line, prepare, typed);
         Assert.Equal(ordinary.Run, own.Run);
         Assert.Equal(ordinary.Files.Keys, own.Files.Keys);
-        Assert.All(ordinary.Files, file => Assert.True(file.Value.AsSpan().SequenceEqual(own.Files[file.Key]), $"{file.Key} is another file where the program was published, {published.Kind}"));
+        Assert.All(ordinary.Files, file => Assert.True(file.Value.AsSpan().SequenceEqual(own.Files[file.Key]), $"{file.Key} is another file where the program was published, {PublishedKind.Words}"));
         return own;
     }
 

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using Ohmstead.Records.Shapes;
 
@@ -6,10 +7,10 @@ namespace Ohmstead.Publishing;
 /// <summary>A table for programs.</summary>
 /// <param name="Name">Its name in the file.</param>
 /// <param name="Row">What a row of the file holds.</param>
-/// <param name="Names">The names of its keys, ready to be written a million times.</param>
+/// <param name="Names">The names of its keys with quotes and colon, ready to be written a million times.</param>
 /// <param name="Skipped">How many cells at the start of each row the file does not hold, since it is about them.</param>
-internal readonly record struct DataTable(string Name, Shape Row, JsonEncodedText[] Names, int Skipped)
+internal readonly record struct DataTable(string Name, Shape Row, byte[][] Names, int Skipped)
 {
     /// <summary>A table of rows of that shape.</summary>
-    public static DataTable Of(string name, Shape row, int skipped = 0) => new(name, row, [.. row.Keys.Select(key => JsonEncodedText.Encode(key.Name))], skipped);
+    public static DataTable Of(string name, Shape row, int skipped = 0) => new(name, row, [.. row.Keys.Select(key => Encoding.UTF8.GetBytes($"\"{JsonEncodedText.Encode(key.Name)}\":"))], skipped);
 }

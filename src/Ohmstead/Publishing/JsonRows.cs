@@ -27,15 +27,14 @@ internal sealed class JsonRows(PageBuffer bytes) : IRowTaker
     {
         bytes.Append(isFirst ? "\n{"u8 : ",\n{"u8);
         isFirst = false;
-        var isFirstCell = true;
+        var comma = ReadOnlySpan<byte>.Empty;
         for (var key = 0; key < table.Names.Length; key++)
         {
             if (cells[key + table.Skipped] is { } cell && !string.IsNullOrWhiteSpace(cell))
             {
-                bytes.Append(isFirstCell ? "\""u8 : ",\""u8);
-                isFirstCell = false;
-                bytes.Append(table.Names[key].EncodedUtf8Bytes);
-                bytes.Append("\":"u8);
+                bytes.Append(comma);
+                comma = ","u8;
+                bytes.Append(table.Names[key]);
                 Cell(table.Row.Keys[key].Kind, cell);
             }
         }

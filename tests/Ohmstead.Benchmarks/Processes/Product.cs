@@ -21,7 +21,6 @@ public sealed record Product(string Program, string Kind)
             return (null, "no folder above this program holds Ohmstead.slnx");
         }
 
-        var isLinked = IsOnPath("clang") || IsOnPath("gcc");
         var cost = new Command(
             "dotnet",
             "publish",
@@ -29,14 +28,14 @@ public sealed record Product(string Program, string Kind)
             "-c",
             "Release",
             $"-p:PublishFor={RuntimeInformation.RuntimeIdentifier}",
-            isLinked ? "-p:Linked=true" : "-p:Linked=false",
+            PublishedKind.Argument,
             "-o",
             folder,
             "--nologo",
             "-v",
             "quiet").Run();
         var program = ((string[])["Ohmstead", "ohmstead", "Ohmstead.exe", "ohmstead.exe"]).Select(name => Path.Combine(folder, name)).FirstOrDefault(File.Exists);
-        return cost.ExitCode == 0 && program is not null ? (new Product(program, isLinked ? "linked ahead of time" : "code and runtime in one image, no C linker is on the path"), null) : (null, $"the product could not be published: {cost.LastLine}");
+        return cost.ExitCode == 0 && program is not null ? (new Product(program, PublishedKind.Words), null) : (null, $"the product could not be published: {cost.LastLine}");
     }
 
     /// <summary>Judges a folder or one record.</summary>
@@ -44,7 +43,4 @@ public sealed record Product(string Program, string Kind)
 
     /// <summary>Writes the report of a folder.</summary>
     public Command Report(string path, string output) => new(Program, "report", path, "--to", output);
-
-    private static bool IsOnPath(string program) =>
-        (Environment.GetEnvironmentVariable("PATH") ?? string.Empty).Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, program)));
 }

@@ -10,17 +10,17 @@ public sealed class PreviewTests
     {
         using var copy = CollectionCopy.Make();
         using var process = Child.Start("exec $ohmstead preview . --to pages", copy.Root);
-        await Told(process.StandardOutput, "files written");
+        await Child.ToldAsync(process, "files written");
         Assert.True(File.Exists(copy.At("pages/index.html")));
 
         copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal));
-        Assert.DoesNotContain(" 0 unchanged", await Told(process.StandardOutput, "files written"), StringComparison.Ordinal);
+        Assert.DoesNotContain(" 0 unchanged", await Child.ToldAsync(process, "files written"), StringComparison.Ordinal);
         Assert.Contains("spare out of the boat house", copy.Read("pages/boards/SP-0003.html"), StringComparison.Ordinal);
 
         // A slip of the hand is told with its line, and the preview goes on.
         copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("title:", "titel:", StringComparison.Ordinal));
-        Assert.Contains("SP-0003.md:", await Told(process.StandardOutput, "'titel'"), StringComparison.Ordinal);
-        await Told(process.StandardOutput, "files written");
+        Assert.Contains("SP-0003.md:", await Child.ToldAsync(process, "'titel'"), StringComparison.Ordinal);
+        await Child.ToldAsync(process, "files written");
 
         await Child.ShellAsync($"kill -INT {process.Id}", copy.Root);
         var run = await Child.EndAsync(process);
@@ -36,20 +36,5 @@ public sealed class PreviewTests
         var run = await Child.ShellAsync($"$ohmstead preview . {words}", CollectionCopy.Untouched);
         Assert.Equal(2, run.Exit);
         Assert.Contains(why, run.Error, StringComparison.Ordinal);
-    }
-
-    // The line that holds the words; the wait ends when the program ends.
-    private static async Task<string> Told(StreamReader output, string words)
-    {
-        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
-        while (await output.ReadLineAsync(patience.Token) is { } line)
-        {
-            if (line.Contains(words, StringComparison.Ordinal))
-            {
-                return line;
-            }
-        }
-
-        throw new InvalidOperationException($"the preview ended and never told '{words}'");
     }
 }

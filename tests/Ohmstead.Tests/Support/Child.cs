@@ -9,6 +9,7 @@ internal static class Child
     public const string Day = "1795564800";
 
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan LongestToTell = TimeSpan.FromSeconds(60);
 
     /// <summary>The command that starts the program.</summary>
     public static string Program { get; } = $"dotnet {Path.Combine(AppContext.BaseDirectory, "ohmstead.dll")}";
@@ -39,6 +40,21 @@ internal static class Child
         }
 
         return Process.Start(start)!;
+    }
+
+    /// <summary>Waits for a line that holds the words, and gives it; fails with what was told of an error when the program ends first.</summary>
+    public static async Task<string> ToldAsync(Process process, string words)
+    {
+        using var patience = new CancellationTokenSource(LongestToTell);
+        while (await process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
+        {
+            if (line.Contains(words, StringComparison.Ordinal))
+            {
+                return line;
+            }
+        }
+
+        throw new InvalidOperationException($"the program ended and never told '{words}': {await process.StandardError.ReadToEndAsync(patience.Token)}");
     }
 
     /// <summary>Waits for the end.</summary>

@@ -1,0 +1,17 @@
+namespace Ohmstead;
+
+/// <summary>Which program can be published on this machine: one that is linked ahead of time needs a C linker.</summary>
+internal static class PublishedKind
+{
+    /// <summary>True when a C linker is there, and the program is linked ahead of time; false when it is code and runtime in one image.</summary>
+    public static bool IsLinked { get; } = IsOnPath("clang") || IsOnPath("gcc");
+
+    /// <summary>What asks for it where the product is published.</summary>
+    public static string Argument => IsLinked ? "-p:Linked=true" : "-p:Linked=false";
+
+    /// <summary>Which program it is, in words.</summary>
+    public static string Words => IsLinked ? "linked ahead of time" : "code and runtime in one image, for no C linker is on the path";
+
+    private static bool IsOnPath(string program) =>
+        (Environment.GetEnvironmentVariable("PATH") ?? string.Empty).Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, program)));
+}
