@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
@@ -171,7 +172,7 @@ internal sealed class NodeBuilder
             return null;
         }
 
-        var taken = CollectionsMarshal.AsSpan(entries)[first..].ToArray();
+        var taken = ImmutableArray.Create(CollectionsMarshal.AsSpan(entries)[first..]);
         entries.RemoveRange(first, taken.Length);
 
         // A pair inside a flow list, [a: b], has a mapping without a mark of its own.
@@ -216,7 +217,7 @@ internal sealed class NodeBuilder
             return null;
         }
 
-        var taken = CollectionsMarshal.AsSpan(items)[first..].ToArray();
+        var taken = ImmutableArray.Create(CollectionsMarshal.AsSpan(items)[first..]);
         items.RemoveRange(first, taken.Length);
         return new SequenceNode(slice.Source.SpotAt(slice.Offset(sequence.Start), isFlow ? 1 : 0), taken, isFlow);
     }

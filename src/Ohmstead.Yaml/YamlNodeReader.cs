@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Ohmstead.Records.Findings;
@@ -44,7 +45,7 @@ public sealed class YamlNodeReader : INodeReader
             : FrontMatter.Find(source);
         if (split.FrontMatter is not { } frontMatter)
         {
-            return Nothing(findings.Count > 0 ? findings : [split.Finding!]);
+            return Nothing(findings.Count > 0 ? [.. findings] : [split.Finding!]);
         }
 
         var isUndecided = findings.Exists(conflict => source.OffsetOf(SpotOf(conflict)) < frontMatter.End);
@@ -53,7 +54,7 @@ public sealed class YamlNodeReader : INodeReader
         var body = ReadBody(source, frontMatter, limits, findings);
         var root = isUndecided || !canBeRead ? null : ReadYaml(source, frontMatter, limits, findings);
         findings.Sort(ByPlace);
-        return new NodeReading(root, body, BodyLine(source, frontMatter), findings);
+        return new NodeReading(root, body, BodyLine(source, frontMatter), [.. findings]);
     }
 
     private MappingNode? ReadYaml(SourceText source, FrontMatter frontMatter, ReadingLimits limits, List<Finding> findings)
@@ -135,5 +136,5 @@ public sealed class YamlNodeReader : INodeReader
         return column != 0 ? column : string.CompareOrdinal(one.Check, other.Check);
     }
 
-    private static NodeReading Nothing(params IReadOnlyList<Finding> findings) => new(null, string.Empty, 1, findings);
+    private static NodeReading Nothing(params ImmutableArray<Finding> findings) => new(null, string.Empty, 1, findings);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
 
@@ -10,7 +11,7 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Place">The place it speaks of, or null when the part is not in the list or it is a reading of a lot alone.</param>
 /// <param name="Lot">The lot it was taken of: named by the reading, or sitting in the place at that moment; null for the original part.</param>
 /// <param name="Verdicts">One verdict for each value.</param>
-public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading Reading, Part? Place, Lot? Lot, IReadOnlyList<Verdict> Verdicts)
+public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading Reading, Part? Place, Lot? Lot, ImmutableArray<Verdict> Verdicts)
 {
     /// <summary>The test point it was taken at, or null when it was taken of a part or the point is not known.</summary>
     public TestPoint? Point { get; init; }
@@ -31,7 +32,7 @@ public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading R
 /// <param name="Proof">The entry as written.</param>
 /// <param name="Point">The test point, or null when it is not known.</param>
 /// <param name="Verdicts">One verdict for each value.</param>
-public sealed record AssessedProof(BenchVisit Visit, int VisitOrder, Proof Proof, TestPoint? Point, IReadOnlyList<Verdict> Verdicts)
+public sealed record AssessedProof(BenchVisit Visit, int VisitOrder, Proof Proof, TestPoint? Point, ImmutableArray<Verdict> Verdicts)
 {
     /// <summary>What the entry as a whole says; inside means passed.</summary>
     public VerdictOutcome Outcome { get; } = Outcomes.Together(Verdicts, Proof.Result);

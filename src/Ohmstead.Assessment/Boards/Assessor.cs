@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Life;
@@ -29,16 +30,16 @@ public sealed class Assessor(Workshop workshop)
         var design = board.Design is { } name ? workshop.Designs.GetValueOrDefault(name.Value) : null;
         var parts = PartsList.Merge(board.Parts, design?.Parts ?? []);
         var points = PartsList.Merge(board.Points, design?.Points ?? []);
-        var visits = board.Bench.OrderBy(visit => visit.Date.Value).ToArray();
+        ImmutableArray<BenchVisit> visits = [.. board.Bench.OrderBy(visit => visit.Date.Value)];
         var timeline = new Timeline(visits, parts);
         var readings = ReadingsOf(visits, timeline, parts, points);
         var proofs = ProofsOf(visits, points);
         var pointsRead = PointStanding.Of(readings, proofs);
         var builder = new PlaceBuilder(workshop, timeline, this, readings);
-        var places = parts.Values.Select(builder.Build).ToArray();
+        ImmutableArray<PlaceHistory> places = [.. parts.Values.Select(builder.Build)];
         var hazards = BoardHazards.Of(board, design, visits);
         var open = OpenFindings.Of(visits);
-        var waits = board.Waiting.Where(wait => wait.Until is null).ToArray();
+        ImmutableArray<Wait> waits = [.. board.Waiting.Where(wait => wait.Until is null)];
         var lastWork = timeline.LastWorkOrder < 0 ? (DateOnly?)null : visits[timeline.LastWorkOrder].Date.Value;
         var assessment = new BoardAssessment(board, design, visits, places, readings, [.. points.Values], proofs, open, hazards, waits, [])
         {
@@ -75,14 +76,14 @@ public sealed class Assessor(Workshop workshop)
         return new(visit, -1, reading, null, lot, lot is null ? [] : Verdicts(visit, reading, lot.Values, null, isNew: true));
     }
 
-    internal IReadOnlyList<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
+    internal ImmutableArray<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
     {
         var how = lastHow = ReadingConditions.Of(
             isNew, reading, reading.Temperature ?? visit.RoomTemperature, IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value : null, lastHow);
         var instrument = InstrumentOf(visit, reading.Instrument);
         var read = ValuesOf(reading, values);
-        var verdicts = new List<Verdict>(read.Count);
-        for (var at = 0; at < read.Count; at++)
+        var verdicts = ImmutableArray.CreateBuilder<Verdict>(read.Length);
+        for (var at = 0; at < read.Length; at++)
         {
             var value = read[at];
             var limits = limitsKnown.For(values, place, value.Measured, how);
@@ -90,17 +91,17 @@ public sealed class Assessor(Workshop workshop)
             verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
         }
 
-        return verdicts;
+        return verdicts.MoveToImmutable();
     }
 
     // A part that people rely on not to be hurt is not kept on a doubt, however rare it is.
     private DecisionRule RuleFor(PartValues values) => workshop.Rule.GuardShare < 0m && PartKind.IsSafetyRelevant(values) ? DecisionRule.Guarded : workshop.Rule;
 
     // The frequency of a crystal is what was measured; of any other part it is how it was measured.
-    private static IReadOnlyList<ReadValue> ValuesOf(Reading reading, PartValues values) =>
+    private static ImmutableArray<ReadValue> ValuesOf(Reading reading, PartValues values) =>
         reading.Frequency is { } frequency && PartKind.Family(values.Kind.Value) == PartFamily.Crystal
             ? [.. reading.Values, new ReadValue(Measured.Frequency, frequency)]
-            : reading.Values.Count > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)] : reading.Values;
+            : reading.Values.Length > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)] : reading.Values;
 
     // The current through a junction is how its voltage was measured.
     private static bool IsJunction(PartValues values) => values.Kind.Value is "diode" or "zener diode" or "bridge rectifier";
@@ -108,10 +109,10 @@ public sealed class Assessor(Workshop workshop)
     private static ReadingUncertainty? UncertaintyOf(Instrument? instrument, ReadValue value) =>
         instrument is null ? null : ReadingUncertainty.Of(instrument, value.Measured, value.Value.Value);
 
-    private List<AssessedReading> ReadingsOf(
-        BenchVisit[] visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts, IReadOnlyDictionary<string, TestPoint> points)
+    private ImmutableArray<AssessedReading> ReadingsOf(
+        ImmutableArray<BenchVisit> visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts, IReadOnlyDictionary<string, TestPoint> points)
     {
-        var result = new List<AssessedReading>();
+        var result = ImmutableArray.CreateBuilder<AssessedReading>(visits.Sum(visit => visit.Readings.Length));
         for (var order = 0; order < visits.Length; order++)
         {
             foreach (var reading in visits[order].Readings)
@@ -123,7 +124,7 @@ public sealed class Assessor(Workshop workshop)
             }
         }
 
-        return result;
+        return result.MoveToImmutable();
     }
 
     private AssessedReading AssessAtPoint(BenchVisit visit, int order, Reading reading, TestPoint? point)
@@ -167,7 +168,7 @@ public sealed class Assessor(Workshop workshop)
 
     internal static string PlaceOrigin(Part part) => part.FromDesign is null ? "this board's record" : "the design";
 
-    private AssessedProof[] ProofsOf(BenchVisit[] visits, IReadOnlyDictionary<string, TestPoint> points) =>
+    private ImmutableArray<AssessedProof> ProofsOf(ImmutableArray<BenchVisit> visits, IReadOnlyDictionary<string, TestPoint> points) =>
     [
         .. visits.SelectMany((visit, order) => visit.Proofs.Select(proof =>
         {
@@ -179,7 +180,7 @@ public sealed class Assessor(Workshop workshop)
     private Instrument? InstrumentOf(BenchVisit visit, Written<string>? own) =>
         (own ?? visit.Instrument) is { } name ? workshop.Instruments.GetValueOrDefault(name.Value) : null;
 
-    private DateOnly? LookAgainAfter(BenchVisit[] visits) =>
+    private DateOnly? LookAgainAfter(ImmutableArray<BenchVisit> visits) =>
         visits.Length > 0 && workshop.Collection.LookEvery is { } every
             ? CalendarSpan.After(visits[^1].Date.Value, every.Value.Value)
             : null;

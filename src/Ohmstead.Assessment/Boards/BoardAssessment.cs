@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Life;
@@ -20,47 +21,47 @@ namespace Ohmstead.Assessment.Boards;
 public sealed record BoardAssessment(
     BoardFile Board,
     DesignFile? Design,
-    IReadOnlyList<BenchVisit> Visits,
-    IReadOnlyList<PlaceHistory> Places,
-    IReadOnlyList<AssessedReading> Readings,
-    IReadOnlyList<TestPoint> Points,
-    IReadOnlyList<AssessedProof> Proofs,
-    IReadOnlyList<Observation> OpenFindings,
-    IReadOnlyList<AssessedHazard> Hazards,
-    IReadOnlyList<Wait> OpenWaits,
-    IReadOnlyList<Reason> Reasons)
+    ImmutableArray<BenchVisit> Visits,
+    ImmutableArray<PlaceHistory> Places,
+    ImmutableArray<AssessedReading> Readings,
+    ImmutableArray<TestPoint> Points,
+    ImmutableArray<AssessedProof> Proofs,
+    ImmutableArray<Observation> OpenFindings,
+    ImmutableArray<AssessedHazard> Hazards,
+    ImmutableArray<Wait> OpenWaits,
+    ImmutableArray<Reason> Reasons)
 {
     private readonly Dictionary<string, PlaceHistory> byReference = Places.ToDictionary(place => place.Part.Ref.Value, StringComparer.Ordinal);
 
     /// <summary>The state: the worst of the reasons, fit to run when there is none.</summary>
-    public BoardState State => Reasons.Count == 0 ? BoardState.FitToRun : Reasons.Max(reason => reason.State);
+    public BoardState State => Reasons.Length == 0 ? BoardState.FitToRun : Reasons.Max(reason => reason.State);
 
     /// <summary>The last day on which something was done, or null.</summary>
     public DateOnly? LastWork { get; init; }
 
     /// <summary>The last day of any entry, or null.</summary>
-    public DateOnly? LastSeen => Visits.Count == 0 ? null : Visits[^1].Date.Value;
+    public DateOnly? LastSeen => Visits.Length == 0 ? null : Visits[^1].Date.Value;
 
     /// <summary>The day on which the board should be looked at again, or null when the collection does not say how often.</summary>
     public DateOnly? LookAgain { get; init; }
 
     /// <summary>Parts outside their limits that a person keeps, each with the reason; both are shown.</summary>
-    public IReadOnlyList<PlaceHistory> Overruled { get; init; } = [];
+    public ImmutableArray<PlaceHistory> Overruled { get; init; } = [];
 
     /// <summary>Parts and points whose last word is a reading too close to call, without being a reason against running.</summary>
-    public IReadOnlyList<MeasureAgain> MeasureAgain { get; init; } = [];
+    public ImmutableArray<MeasureAgain> MeasureAgain { get; init; } = [];
 
     /// <summary>Estimates of the life of every wet electrolytic that sits on the board, in order of the parts list.</summary>
-    public IReadOnlyList<PartLife> Lives { get; init; } = [];
+    public ImmutableArray<PartLife> Lives { get; init; } = [];
 
     /// <summary>Parts that must be found, in order of the parts list.</summary>
-    public IReadOnlyList<PartNeed> Needs { get; init; } = [];
+    public ImmutableArray<PartNeed> Needs { get; init; } = [];
 
     /// <summary>Parts of known lots that were put into known places, each with whether it fits, in order of time.</summary>
-    public IReadOnlyList<Replacement> Replacements { get; init; } = [];
+    public ImmutableArray<Replacement> Replacements { get; init; } = [];
 
     /// <summary>The drifts of the parts that sit on it now, in order of the parts list and of the quantities.</summary>
-    public IReadOnlyList<Drift> Drifts { get; init; } = [];
+    public ImmutableArray<Drift> Drifts { get; init; } = [];
 
     /// <summary>The place of a reference, or null.</summary>
     public PlaceHistory? Place(string reference) => byReference.GetValueOrDefault(reference);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -6,7 +7,7 @@ namespace Ohmstead.Assessment.Boards;
 public static class BoardHazards
 {
     /// <summary>All hazards, each with the visit that made it safe for good.</summary>
-    public static IReadOnlyList<AssessedHazard> Of(BoardFile board, DesignFile? design, IReadOnlyList<BenchVisit> visits) =>
+    public static ImmutableArray<AssessedHazard> Of(BoardFile board, DesignFile? design, ImmutableArray<BenchVisit> visits) =>
         [.. (design?.Hazards ?? []).Concat(board.Hazards).Select(hazard => new AssessedHazard(hazard, visits.FirstOrDefault(visit => visit.Work.Any(work => MakesSafe(work, hazard)))))];
 
     private static bool MakesSafe(WorkEntry work, Hazard hazard)

@@ -1,8 +1,9 @@
-using Ohmstead.Assessment.Shelf;
-using Ohmstead.Assessment.Workshops;
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Assessment.Life;
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -14,13 +15,13 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Design">The name of its design, or null.</param>
 /// <param name="State">Its state.</param>
 /// <param name="Reasons">Why.</param>
-public sealed record BoardSummary(string Path, Written<string> Id, string Title, string? Design, BoardState State, IReadOnlyList<Reason> Reasons)
+public sealed record BoardSummary(string Path, Written<string> Id, string Title, string? Design, BoardState State, ImmutableArray<Reason> Reasons)
 {
     /// <summary>Open waits: for what, since when, under which order.</summary>
-    public IReadOnlyList<Wait> Waits { get; init; } = [];
+    public ImmutableArray<Wait> Waits { get; init; } = [];
 
     /// <summary>Parts that must be found: what each place needs.</summary>
-    public IReadOnlyList<PartNeed> Needs { get; init; } = [];
+    public ImmutableArray<PartNeed> Needs { get; init; } = [];
 
     /// <summary>Places where a person keeps a part that is outside its limit, with the reason.</summary>
     public IReadOnlyList<string> Overruled { get; init; } = [];
@@ -44,7 +45,7 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     public IReadOnlyList<InstrumentDay> InstrumentDays { get; init; } = [];
 
     /// <summary>Hazards that are still there.</summary>
-    public IReadOnlyList<AssessedHazard> Hazards { get; init; } = [];
+    public ImmutableArray<AssessedHazard> Hazards { get; init; } = [];
 
     /// <summary>Places whose original part has gone, in order of the parts list.</summary>
     public IReadOnlyList<string> Renewed { get; init; } = [];
@@ -108,7 +109,7 @@ public readonly record struct OutcomeCounts(int Inside, int Outside, int Undecid
     public int Total => Inside + Outside + Undecided + Others;
 
     /// <summary>Counts readings.</summary>
-    public static OutcomeCounts Of(IReadOnlyList<AssessedReading> readings)
+    public static OutcomeCounts Of(ImmutableArray<AssessedReading> readings)
     {
         var (inside, outside, undecided) = (0, 0, 0);
         foreach (var reading in readings)
@@ -121,6 +122,6 @@ public readonly record struct OutcomeCounts(int Inside, int Outside, int Undecid
             }
         }
 
-        return new(inside, outside, undecided, readings.Count - inside - outside - undecided);
+        return new(inside, outside, undecided, readings.Length - inside - outside - undecided);
     }
 }

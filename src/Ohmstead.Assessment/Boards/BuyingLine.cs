@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Ohmstead.Assessment.Boards;
 
 /// <summary>One line of the buying list: a part, how many of it are needed, and where they come from.</summary>
@@ -5,10 +7,10 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="For">The places that need it, in order of board.</param>
 /// <param name="Drawer">Lots in the drawer that fit, each with how many of it are set aside for this line.</param>
 /// <param name="OnOrder">How many of the places wait for an order that is still open.</param>
-public sealed record BuyingLine(string What, IReadOnlyList<PartNeed> For, IReadOnlyList<(string Lot, int Count)> Drawer, int OnOrder)
+public sealed record BuyingLine(string What, ImmutableArray<PartNeed> For, IReadOnlyList<(string Lot, int Count)> Drawer, int OnOrder)
 {
     /// <summary>How many are needed.</summary>
-    public int Needed => For.Count;
+    public int Needed => For.Length;
 
     /// <summary>How many of them lie in the drawer.</summary>
     public int InDrawer => Drawer.Sum(lot => lot.Count);

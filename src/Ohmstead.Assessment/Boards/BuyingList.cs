@@ -38,7 +38,7 @@ public static class BuyingList
         {
             PartNeed[] places = [.. line.OrderBy(need => need.Board, StringComparer.Ordinal)];
             var coming = places.Count(ordered.Contains);
-            list.Add(new(line.Key, places, SetAside(drawer, places, places.Length - coming), coming));
+            list.Add(new(line.Key, [.. places], SetAside(drawer, places, places.Length - coming), coming));
         }
 
         return [.. list.OrderBy(line => line.What, StringComparer.Ordinal)];
@@ -68,7 +68,7 @@ public static class BuyingList
     }
 
     private static bool IsOnOrder(Workshop workshop, BoardSummary board, PartNeed need) =>
-        board.Waits.Any(wait => IsOpen(workshop, wait) && (board.Needs.Count == 1 || Names(wait.For.Value, need.Reference) || ValueOf(need.Values) is { } value && Names(wait.For.Value, value)));
+        board.Waits.Any(wait => IsOpen(workshop, wait) && (board.Needs.Length == 1 || Names(wait.For.Value, need.Reference) || ValueOf(need.Values) is { } value && Names(wait.For.Value, value)));
 
     private static bool IsOpen(Workshop workshop, Wait wait) =>
         wait.Order is { } name && workshop.Orders.GetValueOrDefault(name.Value) is { } order && OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 
@@ -12,7 +13,7 @@ public sealed record MeasureAgain(string At, LazyText Text)
     public const string NextStep = "measure it out of circuit with an instrument that is good enough to decide, or decide with a reason";
 
     /// <summary>Parts in order of the list, then points. What is a reason for the state of the board already, and what a person decided to keep, is not among them.</summary>
-    internal static IReadOnlyList<MeasureAgain> Of(IReadOnlyList<PlaceHistory> places, IReadOnlyList<PointStanding> points) =>
+    internal static ImmutableArray<MeasureAgain> Of(ImmutableArray<PlaceHistory> places, ImmutableArray<PointStanding> points) =>
     [
         .. places.Where(place => place is { IsUndecided: true, HasFailed: false, IsSafetyRelevant: false, IsKeptByDecision: false, IsToBeReplaced: false })
             .SelectMany(place => place.Standing.Where(verdict => verdict.Outcome == VerdictOutcome.Undecided).Select(verdict => new MeasureAgain(place.Part.Ref.Value, verdict.Why))),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -6,7 +7,7 @@ namespace Ohmstead.Assessment.Boards;
 public static class OpenFindings
 {
     /// <summary>Findings still open, oldest first.</summary>
-    public static IReadOnlyList<Observation> Of(IReadOnlyList<BenchVisit> visits)
+    public static ImmutableArray<Observation> Of(ImmutableArray<BenchVisit> visits)
     {
         var open = new List<Observation>();
         foreach (var visit in visits)
@@ -25,7 +26,7 @@ public static class OpenFindings
             }
         }
 
-        return open;
+        return [.. open];
     }
 
     private static bool Answers(WorkEntry work, string at) => work.Part?.Value == at || work.At?.Value == at || work.Clears?.Value == at;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Records.Model;
 
@@ -17,7 +18,7 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
     /// The parts that a board needs: for a place that is empty, whose part failed and is not kept by a decision, whose part is to be replaced by a
     /// decision that no later work carried out, or that holds something that must go. A finding alone asks for work, not for a part.
     /// </summary>
-    public static IReadOnlyList<PartNeed> Of(BoardAssessment board) =>
+    public static ImmutableArray<PartNeed> Of(BoardAssessment board) =>
         [.. board.Places.Where(place => Needs(board, place)).Select(place => new PartNeed(place.What, board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values) { Place = FitPlace.Of(board, place) })];
 
     /// <summary>Whether a place needs another part.</summary>
@@ -29,7 +30,7 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
 
     private static bool HoldsWhatMustGo(BoardAssessment board, string reference)
     {
-        for (var at = 0; at < board.Hazards.Count; at++)
+        for (var at = 0; at < board.Hazards.Length; at++)
         {
             if (board.Hazards[at] is { MustGo: true, MadeSafe: null } hazard && hazard.Hazard.At?.Value == reference)
             {

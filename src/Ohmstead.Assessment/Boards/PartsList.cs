@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -6,21 +7,21 @@ namespace Ohmstead.Assessment.Boards;
 public static class PartsList
 {
     /// <summary>Parts by reference, in the order of the design, the board's own ones after them.</summary>
-    public static IReadOnlyDictionary<string, Part> Merge(IReadOnlyList<Part> own, IReadOnlyList<Part> design) => Merge(own, design, part => part.Ref.Value);
+    public static IReadOnlyDictionary<string, Part> Merge(ImmutableArray<Part> own, ImmutableArray<Part> design) => Merge(own, design, part => part.Ref.Value);
 
     /// <summary>Points by name, in the order of the design, the board's own ones after them.</summary>
-    public static IReadOnlyDictionary<string, TestPoint> Merge(IReadOnlyList<TestPoint> own, IReadOnlyList<TestPoint> design) => Merge(own, design, point => point.Name.Value);
+    public static IReadOnlyDictionary<string, TestPoint> Merge(ImmutableArray<TestPoint> own, ImmutableArray<TestPoint> design) => Merge(own, design, point => point.Name.Value);
 
-    private static OrderedDictionary<string, T> Merge<T>(IReadOnlyList<T> own, IReadOnlyList<T> design, Func<T, string> name)
+    private static OrderedDictionary<string, T> Merge<T>(ImmutableArray<T> own, ImmutableArray<T> design, Func<T, string> name)
     {
-        var merged = new OrderedDictionary<string, T>(own.Count + design.Count, StringComparer.Ordinal);
+        var merged = new OrderedDictionary<string, T>(own.Length + design.Length, StringComparer.Ordinal);
         foreach (var item in design)
         {
             merged.TryAdd(name(item), item);
         }
 
         // A place written twice on one board is reported by a check; the first one counts.
-        var seen = new HashSet<string>(own.Count, StringComparer.Ordinal);
+        var seen = new HashSet<string>(own.Length, StringComparer.Ordinal);
         foreach (var item in own)
         {
             if (seen.Add(name(item)))

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
@@ -10,7 +11,7 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="timeline">What sat where and when.</param>
 /// <param name="assessor">Judges what was read of a lot in the drawer.</param>
 /// <param name="readings">All readings of the board, oldest first.</param>
-internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assessor assessor, IReadOnlyList<AssessedReading> readings)
+internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assessor assessor, ImmutableArray<AssessedReading> readings)
 {
     private readonly Dictionary<string, List<AssessedReading>> byPlace = ByPlace(readings);
 
@@ -20,7 +21,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         var change = timeline.LastChange(reference);
         var lotName = change?.Work.Lot?.Value;
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
-        IReadOnlyList<AssessedReading> own = byPlace.TryGetValue(reference, out var ofPlace) ? ofPlace : [];
+        ImmutableArray<AssessedReading> own = byPlace.TryGetValue(reference, out var ofPlace) ? [.. ofPlace] : [];
         var latest = new List<Verdict>(2);
         bool? passed = null;
         foreach (var reading in change is null ? own : Fitted(own, change.Value, lotName))
@@ -31,7 +32,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
                 continue;
             }
 
-            for (var at = 0; at < reading.Verdicts.Count; at++)
+            for (var at = 0; at < reading.Verdicts.Length; at++)
             {
                 Weigh(latest, reading.Verdicts[at]);
             }
@@ -41,7 +42,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
 
         // What was decided about a part that has gone since says nothing about the one that sits there now.
         var decided = timeline.DecisionOn(reference) is { } said && said.Order >= (change?.Order ?? -1) ? said : ((int Order, Decision Decision)?)null;
-        return new PlaceHistory(part, lot, change is { Work.PutsAPartIn: true } ? change.Value.Work : null, change?.Visit, own, latest, decided?.Decision, decided?.Order ?? -1)
+        return new PlaceHistory(part, lot, change is { Work.PutsAPartIn: true } ? change.Value.Work : null, change?.Visit, own, [.. latest], decided?.Decision, decided?.Order ?? -1)
         {
             IsEmpty = change is { Work.Did.Value: "removed" },
             PassedTest = passed,
@@ -49,10 +50,10 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         };
     }
 
-    private static Dictionary<string, List<AssessedReading>> ByPlace(IReadOnlyList<AssessedReading> readings)
+    private static Dictionary<string, List<AssessedReading>> ByPlace(ImmutableArray<AssessedReading> readings)
     {
-        var grouped = new Dictionary<string, List<AssessedReading>>(readings.Count, StringComparer.Ordinal);
-        for (var at = 0; at < readings.Count; at++)
+        var grouped = new Dictionary<string, List<AssessedReading>>(readings.Length, StringComparer.Ordinal);
+        for (var at = 0; at < readings.Length; at++)
         {
             if (readings[at].Place is { Ref.Value: var reference })
             {
@@ -84,7 +85,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
     }
 
     // Readings of what sits there now: those of the lot before it was fitted (here or in the drawer), and those of the place since.
-    private IEnumerable<AssessedReading> Fitted(IReadOnlyList<AssessedReading> own, (int Order, BenchVisit Visit, WorkEntry Work) change, string? lotName)
+    private IEnumerable<AssessedReading> Fitted(ImmutableArray<AssessedReading> own, (int Order, BenchVisit Visit, WorkEntry Work) change, string? lotName)
     {
         var ofLot = lotName is null ? [] : workshop.IncomingReadings[lotName].Where(pair => pair.Visit.Date.Value <= change.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
         var fresh = own.Where(reading => reading.IsNew && reading.Reading.Lot?.Value == lotName && reading.VisitOrder <= change.Order);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
@@ -18,8 +19,8 @@ public sealed record PlaceHistory(
     Lot? Sitting,
     WorkEntry? FittedBy,
     BenchVisit? FittedOn,
-    IReadOnlyList<AssessedReading> Readings,
-    IReadOnlyList<Verdict> Standing,
+    ImmutableArray<AssessedReading> Readings,
+    ImmutableArray<Verdict> Standing,
     Decision? Decision,
     int DecisionOrder)
 {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Uncertainty;
@@ -13,9 +14,9 @@ public static class PointJudge
     /// <param name="point">The point, or null when neither the board nor its design has it: then no limit is known.</param>
     /// <param name="uncertainty">The uncertainty of a value, or null when the instrument says nothing about it.</param>
     /// <param name="rule">How a value near its limit is judged.</param>
-    public static IReadOnlyList<Verdict> Decide(IEnumerable<ReadValue> values, TestPoint? point, Func<ReadValue, ReadingUncertainty?> uncertainty, DecisionRule rule)
+    public static ImmutableArray<Verdict> Decide(IEnumerable<ReadValue> values, TestPoint? point, Func<ReadValue, ReadingUncertainty?> uncertainty, DecisionRule rule)
     {
-        var verdicts = new List<Verdict>(2);
+        var verdicts = ImmutableArray.CreateBuilder<Verdict>(2);
         foreach (var value in values)
         {
             if (!IsHowRippleWasRead(value, point))
@@ -24,7 +25,7 @@ public static class PointJudge
             }
         }
 
-        return verdicts;
+        return verdicts.DrainToImmutable();
     }
 
     // The frequency beside a voltage is that of its ripple: it says what the ripple means and has no limit of its own.

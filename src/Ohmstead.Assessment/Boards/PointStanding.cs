@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
 
@@ -11,12 +12,12 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Name">The point.</param>
 /// <param name="Read">For each quantity the verdict that stands, where a reading gave it.</param>
 /// <param name="HasFailedTest">True when the last test was a reading and failed.</param>
-internal sealed record PointStanding(string Name, IReadOnlyList<Verdict> Read, bool HasFailedTest)
+internal sealed record PointStanding(string Name, ImmutableArray<Verdict> Read, bool HasFailedTest)
 {
     /// <summary>Why the point counts as failed, or null.</summary>
     internal string? Fault => Read.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why.Text ?? (HasFailedTest ? "its test failed" : null);
 
-    internal static IReadOnlyList<PointStanding> Of(IReadOnlyList<AssessedReading> readings, IReadOnlyList<AssessedProof> proofs) =>
+    internal static ImmutableArray<PointStanding> Of(ImmutableArray<AssessedReading> readings, ImmutableArray<AssessedProof> proofs) =>
     [
         .. readings.Where(reading => reading.Reading is { Point: not null, Part: null, Lot: null })
             .GroupBy(reading => reading.Reading.Point!.Value, StringComparer.Ordinal)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
@@ -14,9 +15,9 @@ namespace Ohmstead.Assessment.Boards;
 internal static class StateRules
 {
     /// <summary>Every reason against 'fit to run', the weightiest first.</summary>
-    internal static IReadOnlyList<Reason> Reasons(BoardAssessment board, IReadOnlyList<PointStanding> points, int lastWorkOrder)
+    internal static ImmutableArray<Reason> Reasons(BoardAssessment board, ImmutableArray<PointStanding> points, int lastWorkOrder)
     {
-        if (board.Visits.Count == 0)
+        if (board.Visits.Length == 0)
         {
             return
             [
@@ -59,7 +60,7 @@ internal static class StateRules
         }
     }
 
-    private static IEnumerable<Reason> Faults(IReadOnlyList<PointStanding> points) =>
+    private static IEnumerable<Reason> Faults(ImmutableArray<PointStanding> points) =>
         from point in points
         let fault = point.Fault
         where fault is not null
@@ -89,7 +90,7 @@ internal static class StateRules
 
         if (required.Length == 0 && !board.Proofs.Any(proof => proof.Outcome == VerdictOutcome.Inside && proof.VisitOrder >= lastWorkOrder))
         {
-            yield return new(BoardState.ProofDue, null, board.Proofs.Count == 0 ? "nothing proves it" : board.Proofs[^1].VisitOrder < lastWorkOrder ? Older(board) : "no proof passed", "prove it: supply voltages, ripple, a test of its function, hours of soak");
+            yield return new(BoardState.ProofDue, null, board.Proofs.Length == 0 ? "nothing proves it" : board.Proofs[^1].VisitOrder < lastWorkOrder ? Older(board) : "no proof passed", "prove it: supply voltages, ripple, a test of its function, hours of soak");
         }
 
         var latest = required.Select(point => (Point: point, Last: board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value))).ToArray();
@@ -117,7 +118,7 @@ internal static class StateRules
             }
             else if (last.Outcome != VerdictOutcome.Inside)
             {
-                yield return new(BoardState.ProofDue, point.Name.Value, last.Verdicts.Count > 0 ? last.Verdicts[0].Why : $"{point.Name.Value} has no value and no result", "measure it so that it decides");
+                yield return new(BoardState.ProofDue, point.Name.Value, last.Verdicts.Length > 0 ? last.Verdicts[0].Why : $"{point.Name.Value} has no value and no result", "measure it so that it decides");
             }
         }
     }

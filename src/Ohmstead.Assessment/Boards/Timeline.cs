@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -9,9 +10,9 @@ public sealed class Timeline
 
     private readonly Dictionary<string, (int Order, Decision Decision)> decisions = new(StringComparer.Ordinal);
 
-    internal Timeline(IReadOnlyList<BenchVisit> visits, IReadOnlyDictionary<string, Part> parts)
+    internal Timeline(ImmutableArray<BenchVisit> visits, IReadOnlyDictionary<string, Part> parts)
     {
-        for (var order = 0; order < visits.Count; order++)
+        for (var order = 0; order < visits.Length; order++)
         {
             foreach (var decision in visits[order].Decided)
             {

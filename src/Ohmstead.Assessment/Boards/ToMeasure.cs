@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
@@ -38,7 +39,7 @@ public static class ToMeasure
             .Where(expected => expected.Limit is not null)];
     }
 
-    private static Limit? First(IReadOnlyList<Limit> limits) => limits.Count > 0 ? limits[0] : null;
+    private static Limit? First(ImmutableArray<Limit> limits) => limits.Length > 0 ? limits[0] : null;
 
     private static IEnumerable<Measured> Quantities(PartValues part) => PartKind.Family(part.Kind.Value) switch
     {

@@ -12,7 +12,7 @@ public static class CalibrationRules
     /// <summary>Why the calibration did not hold on a day, or null when it did or the record knows no calibration at all.</summary>
     public static string? Lapse(Instrument instrument, DateOnly day)
     {
-        if (instrument.Calibrations.Count == 0)
+        if (instrument.Calibrations.Length == 0)
         {
             return null;
         }

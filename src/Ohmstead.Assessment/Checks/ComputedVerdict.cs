@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
@@ -11,7 +12,7 @@ namespace Ohmstead.Assessment.Checks;
 /// <param name="Written">The verdict written beside it, or null.</param>
 /// <param name="Outcome">The verdict as computed.</param>
 /// <param name="Verdicts">The verdicts on its values.</param>
-public sealed record ComputedVerdict(Spot Entry, string Of, Written<string>? Written, VerdictOutcome Outcome, IReadOnlyList<Verdict> Verdicts)
+public sealed record ComputedVerdict(Spot Entry, string Of, Written<string>? Written, VerdictOutcome Outcome, ImmutableArray<Verdict> Verdicts)
 {
     /// <summary>The word that belongs beside it in the record, or null where none does.</summary>
     public string? Word => VerdictWords.InRecord(Outcome);
@@ -28,7 +29,7 @@ public sealed record ComputedVerdict(Spot Entry, string Of, Written<string>? Wri
         // A part, lot or point that is not known is told by its own check; nothing can be computed for it.
         return board.Assessment.Readings.Where(reading => reading.EmptiedOn is null && !IsToldAsUnknown(board, reading))
             .Select(reading => new ComputedVerdict(reading.Reading.Spot, NameOf(reading.Reading), reading.Reading.Verdict, reading.Overall, reading.Verdicts))
-            .Concat(board.Assessment.Proofs.Where(proof => proof.Point is not null || board.Assessment.Points.Count == 0)
+            .Concat(board.Assessment.Proofs.Where(proof => proof.Point is not null || board.Assessment.Points.Length == 0)
                 .Select(proof => new ComputedVerdict(proof.Proof.Spot, proof.Proof.Point.Value, proof.Proof.Verdict, proof.Outcome, proof.Verdicts)));
     }
 
@@ -37,5 +38,5 @@ public sealed record ComputedVerdict(Spot Entry, string Of, Written<string>? Wri
     // That nothing can be judged has a cause of its own when the lot or the part is not known, or could not be read.
     private static bool IsToldAsUnknown(BoardUnderCheck board, AssessedReading reading) =>
         (reading.Reading.Lot is { } lot && !board.Workshop.Lots.ContainsKey(lot.Value))
-        || (reading is { Reading.Part: { } part, Place: null, Lot: null } && (board.Assessment.Places.Count > 0 || board.MayBeUnreadPart(part.Value)));
+        || (reading is { Reading.Part: { } part, Place: null, Lot: null } && (board.Assessment.Places.Length > 0 || board.MayBeUnreadPart(part.Value)));
 }

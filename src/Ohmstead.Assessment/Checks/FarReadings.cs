@@ -18,7 +18,7 @@ internal static class FarReadings
     {
         foreach (var assessed in readings)
         {
-            for (var at = 0; at < assessed.Verdicts.Count; at++)
+            for (var at = 0; at < assessed.Verdicts.Length; at++)
             {
                 if (Message(assessed.Verdicts[at]) is { } message)
                 {

@@ -20,11 +20,11 @@ public static class BoardDrifts
 
     /// <summary>The drifts, in order of the parts list and of the quantities. Readings in circuit are left out: other parts drift with them.</summary>
     public static IEnumerable<Drift> Of(BoardAssessment board) =>
-        board.Places.Where(place => place is { IsEmpty: false, Readings.Count: >= FewestDays } && place.Readings.Count(IsComparable) >= FewestDays).SelectMany(place => Of(board, place));
+        board.Places.Where(place => place is { IsEmpty: false, Readings.Length: >= FewestDays } && place.Readings.Count(IsComparable) >= FewestDays).SelectMany(place => Of(board, place));
 
     /// <summary>Like readings of what sits in each place now, where they were taken on two days or more: the same quantity, read in the same way. In order of the parts list and of the quantities.</summary>
     public static IEnumerable<ReadingSeries> SeriesOf(BoardAssessment board) =>
-        board.Places.Where(place => place is { IsEmpty: false, Readings.Count: > 1 })
+        board.Places.Where(place => place is { IsEmpty: false, Readings.Length: > 1 })
             .SelectMany(place => Alike(board, place).Select(alike => new ReadingSeries(place.Part.Ref.Value, alike.Key.Measured, [.. alike.Select(pair => new ReadOnDay(pair.Reading.Visit.Date.Value, pair.Verdict))])))
             .Where(series => series.Readings[0].Day < series.Readings[^1].Day);
 
@@ -47,7 +47,7 @@ public static class BoardDrifts
 
     private static int OrderOf(BoardAssessment board, BenchVisit visit)
     {
-        for (var order = 0; order < board.Visits.Count; order++)
+        for (var order = 0; order < board.Visits.Length; order++)
         {
             if (ReferenceEquals(board.Visits[order], visit))
             {

@@ -15,7 +15,7 @@ public static class BoardFamilies
         {
             var family = At(families, FamilyName.Of(place.Part.Values));
             family.Originals++;
-            if (place.Readings.Count == 0)
+            if (place.Readings.Length == 0)
             {
                 continue;
             }

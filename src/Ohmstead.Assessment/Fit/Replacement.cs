@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Substitution;
@@ -15,7 +16,7 @@ namespace Ohmstead.Assessment.Fit;
 public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory Place, Lot Lot, FitVerdict Fit)
 {
     /// <summary>All replacements of a board, in order of time.</summary>
-    public static IReadOnlyList<Replacement> Of(BoardAssessment board, Workshop workshop)
+    public static ImmutableArray<Replacement> Of(BoardAssessment board, Workshop workshop)
     {
         var found = new List<Replacement>();
         foreach (var visit in board.Visits)
@@ -29,7 +30,7 @@ public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory 
             }
         }
 
-        return found;
+        return [.. found];
     }
 
     /// <summary>The reason of an aspect that speaks against the replacement, or null.</summary>

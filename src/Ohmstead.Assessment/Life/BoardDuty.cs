@@ -30,7 +30,7 @@ public sealed record BoardDuty(double HoursPerYear, IReadOnlyList<DutyPhase> Pha
         };
 
         // Hours at other temperatures are part of the hours that are written beside them.
-        var times = own is { AtTimes.Count: > 0 } ? own.AtTimes : own is null or { HoursPerYear: null, Temperature: null } ? usual?.AtTimes ?? [] : [];
+        var times = own is { AtTimes.Length: > 0 } ? own.AtTimes : own is null or { HoursPerYear: null, Temperature: null } ? usual?.AtTimes ?? [] : [];
         var rest = (long)hours.Value - times.Sum(part => (long)part.HoursPerYear.Value);
         List<DutyPhase> phases = [.. times.Where(part => part.HoursPerYear.Value > 0).Select(part => new DutyPhase(part.HoursPerYear.Value, (double)part.Temperature.Value.Value))];
         if (rest > 0)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Shelf;
@@ -14,7 +15,7 @@ namespace Ohmstead.Assessment.Life;
 public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<RemainingLife> Estimate)
 {
     /// <summary>What the estimate was made from, one line each.</summary>
-    public IReadOnlyList<LazyText> Given { get; init; } = [];
+    public ImmutableArray<LazyText> Given { get; init; } = [];
 
     /// <summary>The reference designator.</summary>
     public string Reference => Place.Part.Ref.Value;
@@ -29,7 +30,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
     /// <param name="places">The places of the board.</param>
     /// <param name="duty">How the board runs, or null when it is not known.</param>
     /// <param name="made">When the board was made, or its design; null when not known.</param>
-    internal static IReadOnlyList<PartLife> Of(IReadOnlyList<PlaceHistory> places, BoardDuty? duty, Written<RoughDate>? made)
+    internal static ImmutableArray<PartLife> Of(ImmutableArray<PlaceHistory> places, BoardDuty? duty, Written<RoughDate>? made)
     {
         List<PartLife>? lives = null;
         foreach (var place in places)
@@ -40,7 +41,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
             }
         }
 
-        return lives ?? (IReadOnlyList<PartLife>)[];
+        return lives is null ? [] : [.. lives];
     }
 
     private static PartLife Of(PlaceHistory place, BoardDuty? duty, LifeStart? start)
@@ -99,7 +100,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
             given.Add(lain);
         }
 
-        return new(place, start, RemainingLife.Between(estimates.Shortest, estimates.Longest, duty.HoursPerYear, start.First, start.Last)) { Given = given };
+        return new(place, start, RemainingLife.Between(estimates.Shortest, estimates.Longest, duty.HoursPerYear, start.First, start.Last)) { Given = [.. given] };
     }
 
     private static string Air(BoardDuty duty) => duty.Phases is [var only]

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
@@ -15,11 +16,11 @@ public static class ConditionLimits
     private static readonly decimal MarkingHertz = MeasuringConditions.Aluminium.Hertz;
 
     /// <summary>The limits with what the conditions take from them.</summary>
-    public static IReadOnlyList<Limit> Adjust(List<Limit> limits, IMarkedPart part, Measured measured, ReadingConditions how)
+    public static ImmutableArray<Limit> Adjust(List<Limit> limits, IMarkedPart part, Measured measured, ReadingConditions how)
     {
         if (limits.Count == 0 || !PartKind.IsElectrolytic(part.Kind.Value) || (IsAtUsualFrequency(measured, how) && how.AwayFrom20 is null))
         {
-            return limits;
+            return [.. limits];
         }
 
         for (var at = 0; at < limits.Count; at++)
@@ -27,7 +28,7 @@ public static class ConditionLimits
             limits[at] = Adjusted(limits[at], measured, how);
         }
 
-        return limits;
+        return [.. limits];
     }
 
     private static Limit Adjusted(Limit limit, Measured measured, ReadingConditions how)

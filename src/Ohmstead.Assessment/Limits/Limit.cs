@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
@@ -54,7 +55,7 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
     public (Quantity UpTo, LazyText Why)? Explained { get; init; }
 
     /// <summary>Whatever a reader must know beside the limit.</summary>
-    public IReadOnlyList<LazyText> Remarks { get; init; } = [];
+    public ImmutableArray<LazyText> Remarks { get; init; } = [];
 
     private sealed class Range(Interval interval) : LazyText
     {

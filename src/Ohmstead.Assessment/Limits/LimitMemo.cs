@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
@@ -22,7 +23,7 @@ public sealed class LimitMemo(int most = LimitMemo.Usual)
     /// <param name="place">Where a circuit limit comes from, or null for a part that lies in the drawer.</param>
     /// <param name="measured">What was measured.</param>
     /// <param name="how">How it was measured.</param>
-    public IReadOnlyList<Limit> For(IMarkedPart part, string? place, Measured measured, ReadingConditions how)
+    public ImmutableArray<Limit> For(IMarkedPart part, string? place, Measured measured, ReadingConditions how)
     {
         var asked = ReferenceEquals(lastPart, part) ? lastAsked : AskedOf(part);
         for (var at = 0; at < asked.Count; at++)
@@ -57,5 +58,5 @@ public sealed class LimitMemo(int most = LimitMemo.Usual)
         return asked;
     }
 
-    private sealed record Asked(string? Place, Measured Measured, ReadingConditions How, IReadOnlyList<Limit> Limits);
+    private sealed record Asked(string? Place, Measured Measured, ReadingConditions How, ImmutableArray<Limit> Limits);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -11,7 +12,7 @@ public static class PartLimits
     /// <param name="place">Where a circuit limit comes from, or null for a part that lies in the drawer.</param>
     /// <param name="measured">What was measured.</param>
     /// <param name="how">How it was measured.</param>
-    public static IReadOnlyList<Limit> For(IMarkedPart part, string? place, Measured measured, ReadingConditions how)
+    public static ImmutableArray<Limit> For(IMarkedPart part, string? place, Measured measured, ReadingConditions how)
     {
         var limits = new List<Limit>(3);
         if (measured == MarkingLimits.MainMeasured(part))

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Supplies;
@@ -14,7 +15,7 @@ public static class PointLimits
     private static readonly LazyText OfEither = "the record of this board or design";
 
     /// <summary>The limits that apply; none when the point says nothing about the quantity.</summary>
-    public static IReadOnlyList<Limit> For(TestPoint point, Measured measured)
+    public static ImmutableArray<Limit> For(TestPoint point, Measured measured)
     {
         var origin = point.FromDesign is null ? OfTheBoard : OfTheDesign;
         var source = point.Source is { } written ? (LazyText)written.Value : OfEither;
@@ -50,7 +51,7 @@ public static class PointLimits
         return UsualRange(point);
     }
 
-    private static IReadOnlyList<Limit> UsualRange(TestPoint point)
+    private static ImmutableArray<Limit> UsualRange(TestPoint point)
     {
         if (point is not { Measures: "voltage", Nominal: { Value: var nominal } } || UsualRail.Range(point.Rail?.Value, nominal.Value) is not { } usual)
         {
@@ -73,7 +74,7 @@ public static class PointLimits
         ];
     }
 
-    private static IReadOnlyList<Limit> UsualRipple(TestPoint point)
+    private static ImmutableArray<Limit> UsualRipple(TestPoint point)
     {
         if (point is not { Measures: "voltage", Nominal: { Value: var nominal } } || UsualRail.Ripple(point.Rail?.Value, nominal.Value) is not { } usual)
         {

@@ -25,7 +25,7 @@ public sealed record DateWindow(int FirstYear, DateOnly Last, string Why)
     {
         var made = (board.Board.Made ?? board.Design?.Made)?.Value;
         var (last, why) = board.Board.Arrived?.Date is { } came ? (came.Value.Latest, $"the board came {When(came)}")
-            : board.Visits.Count > 0 ? (board.Visits[0].Date.Value, $"the board was on the bench on {board.Visits[0].Date.Text}")
+            : board.Visits.Length > 0 ? (board.Visits[0].Date.Value, $"the board was on the bench on {board.Visits[0].Date.Text}")
             : (today, Today(today));
         return new(First(made), last, why) { MadeBy = board.Board.Made?.Value.Latest };
     }

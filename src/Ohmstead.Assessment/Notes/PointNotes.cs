@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Electronics.Parts;
@@ -47,7 +48,7 @@ public static class PointNotes
     /// <param name="frequency">The frequency of the ripple, or null when the record does not give it.</param>
     /// <param name="method">How it was measured, or null.</param>
     public static IReadOnlyList<WorkedNote> OfReadings(
-        BoardAssessment board, TestPoint point, BenchVisit visit, IReadOnlyList<ReadValue> values, Quantity? frequency, string? method) =>
+        BoardAssessment board, TestPoint point, BenchVisit visit, ImmutableArray<ReadValue> values, Quantity? frequency, string? method) =>
     [
         .. new[] { Reservoir(board, point, values, frequency), Headroom(visit, point, values), Loading(point, values, method) }.OfType<WorkedNote>(),
         .. WaveformNotes.Of(board, point, values, frequency),
@@ -72,7 +73,7 @@ public static class PointNotes
             : string.Empty;
 
     // With the frequency of the ripple itself neither the rectifier nor the mains need be known: one pulse a period.
-    private static WorkedNote? Reservoir(BoardAssessment board, TestPoint point, IReadOnlyList<ReadValue> values, Quantity? frequency)
+    private static WorkedNote? Reservoir(BoardAssessment board, TestPoint point, ImmutableArray<ReadValue> values, Quantity? frequency)
     {
         if (point.Reservoir is not { } name || board.Place(name.Value)?.Values is not { Capacitance: not null } part || frequency is not { } pulses
             || ValueOf(values, Measured.Ripple) is not { } ripple || ValueOf(values, Measured.Current) is not { } current)
@@ -81,7 +82,7 @@ public static class PointNotes
         }
 
         var limits = PartLimits.For(part, "the place", Measured.Capacitance, new ReadingConditions(false, null, null, null));
-        if (limits.Count > 0 && limits[0].Interval.Lower is { } lower)
+        if (limits.Length > 0 && limits[0].Interval.Lower is { } lower)
         {
             return ReservoirRipple.Evidence(ripple.Value, current.Value, pulses.Value, Rectifier.HalfWave, lower.Value).Is(out var evidence, out _)
                 ? WorkedNote.Of($"{name.Value} has at most {QuantityText.Format(new Quantity(evidence.Value.AtMostFarads, Dimension.Capacitance), 3)} by its ripple, {(evidence.Value.ProvedLow ? "which proves it low" : "which proves nothing")}", evidence)
@@ -93,7 +94,7 @@ public static class PointNotes
             : null;
     }
 
-    private static WorkedNote? Headroom(BenchVisit visit, TestPoint point, IReadOnlyList<ReadValue> values)
+    private static WorkedNote? Headroom(BenchVisit visit, TestPoint point, ImmutableArray<ReadValue> values)
     {
         if (point is not { Input: { } name, Nominal: { Value.Value: var nominal } } || ValueOf(values, Measured.Voltage) is not { } output || LinearRegulator.LikeFor(nominal) is not { } regulator)
         {
@@ -103,7 +104,7 @@ public static class PointNotes
         var before = visit.Proofs.Where(proof => proof.Point.Value == name.Value).Select(proof => proof.Values)
             .Concat(visit.Readings.Where(reading => reading.Point?.Value == name.Value).Select(reading => reading.Values))
             .LastOrDefault(read => ValueOf(read, Measured.Voltage) is not null);
-        if (before is null || ValueOf(before, Measured.Voltage) is not { } input
+        if (before.IsDefault || ValueOf(before, Measured.Voltage) is not { } input
             || !regulator.HeadroomVolts(input.Value, ValueOf(before, Measured.Ripple)?.Value ?? 0m).Is(out var headroom, out _))
         {
             return null;
@@ -123,7 +124,7 @@ public static class PointNotes
         _ => "its output is too high: a faulty regulator, or its ground is open",
     };
 
-    private static WorkedNote? Loading(TestPoint point, IReadOnlyList<ReadValue> values, string? method)
+    private static WorkedNote? Loading(TestPoint point, ImmutableArray<ReadValue> values, string? method)
     {
         if (method is null || ValueOf(values, Measured.Voltage) is not { } shown || MeterWords.Of(method) is not { } meter || !MeterLoading.MeterOhms(meter.OhmsPerVolt, meter.RangeVolts).Is(out var ohms, out _))
         {
@@ -142,5 +143,5 @@ public static class PointNotes
 
     private static string VerdictShare(decimal share) => QuantityText.FormatPercent(decimal.Round(share, 3));
 
-    internal static Quantity? ValueOf(IReadOnlyList<ReadValue> values, Measured measured) => values.FirstOrDefault(value => value.Measured == measured)?.Value.Value;
+    internal static Quantity? ValueOf(ImmutableArray<ReadValue> values, Measured measured) => values.FirstOrDefault(value => value.Measured == measured)?.Value.Value;
 }

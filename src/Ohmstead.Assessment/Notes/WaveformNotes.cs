@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics.Quantities;
@@ -13,7 +14,7 @@ public static class WaveformNotes
     private const decimal HighestMainsHertz = 65m;
 
     /// <summary>The note on values read together at a point; none where the winding, the load or the frequency of the ripple is not known.</summary>
-    public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, TestPoint point, IReadOnlyList<ReadValue> values, Quantity? frequency)
+    public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, TestPoint point, ImmutableArray<ReadValue> values, Quantity? frequency)
     {
         if (point is not { Winding: { } winding, Reservoir: { } name } || board.Place(name.Value)?.Values.Capacitance is not { } marked || frequency is not { } pulses
             || PointNotes.ValueOf(values, Measured.Voltage) is not { Value: > 0m } voltage || PointNotes.ValueOf(values, Measured.Current) is not { Value: > 0m } current)

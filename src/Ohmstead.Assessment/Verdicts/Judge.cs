@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Parts;
@@ -20,9 +21,9 @@ public static class Judge
     /// <param name="uncertainty">The uncertainty of the reading, when known.</param>
     /// <param name="rule">How a reading near its limit is judged.</param>
     public static Verdict Decide(
-        Measured measured, Written<Quantity> reading, IReadOnlyList<Limit> limits, bool inCircuit, ReadingUncertainty? uncertainty, DecisionRule rule)
+        Measured measured, Written<Quantity> reading, ImmutableArray<Limit> limits, bool inCircuit, ReadingUncertainty? uncertainty, DecisionRule rule)
     {
-        if (limits.Count == 0)
+        if (limits.Length == 0)
         {
             return new Verdict(VerdictOutcome.NoLimit, measured, reading, new NoLimit(measured, reading)) { Uncertainty = uncertainty?.Expanded };
         }
@@ -59,7 +60,7 @@ public static class Judge
             Reason = reason,
             Limit = limit,
             LimitInWords = limit.InWords,
-            Others = limits.Count == 1 ? [] : Others(limits, value),
+            Others = limits.Length == 1 ? [] : Others(limits, value),
             Deviation = limit.Nominal is { Value: not 0m } nominal ? (value.Value - nominal.Value) / nominal.Value : null,
             Margin = MarginTo(limit.Interval, value.Value),
             Uncertainty = uncertainty?.Expanded,
@@ -69,18 +70,18 @@ public static class Judge
         };
     }
 
-    private static (Limit Limit, bool Inside)[] Others(IReadOnlyList<Limit> limits, Quantity value)
+    private static ImmutableArray<(Limit Limit, bool Inside)> Others(ImmutableArray<Limit> limits, Quantity value)
     {
-        var others = new (Limit, bool)[limits.Count - 1];
-        for (var at = 0; at < others.Length; at++)
+        var others = ImmutableArray.CreateBuilder<(Limit, bool)>(limits.Length - 1);
+        for (var at = 1; at < limits.Length; at++)
         {
-            others[at] = (limits[at + 1], limits[at + 1].Interval.Contains(value));
+            others.Add((limits[at], limits[at].Interval.Contains(value)));
         }
 
-        return others;
+        return others.MoveToImmutable();
     }
 
-    private static IReadOnlyList<LazyText> Remarks(ReadingUncertainty uncertainty, LazyText? poor, IReadOnlyList<LazyText> ofLimit) => (poor, ofLimit.Count) switch
+    private static ImmutableArray<LazyText> Remarks(ReadingUncertainty uncertainty, LazyText? poor, ImmutableArray<LazyText> ofLimit) => (poor, ofLimit.Length) switch
     {
         (null, 0) => [uncertainty.Arithmetic],
         ({ }, 0) => [uncertainty.Arithmetic, poor],

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Verdicts;
@@ -12,7 +13,7 @@ public static class Outcomes
     /// <summary>What all values and a functional test say together: outside if any is, else undecided if any is, else the best that was proved.</summary>
     /// <param name="verdicts">The verdicts on the values.</param>
     /// <param name="test">The result of a functional test, pass or fail, or null when there was none.</param>
-    public static VerdictOutcome Together(IReadOnlyList<Verdict> verdicts, Written<string>? test)
+    public static VerdictOutcome Together(ImmutableArray<Verdict> verdicts, Written<string>? test)
     {
         var tested = test is null ? VerdictOutcome.NoLimit : test.Value == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside;
         foreach (var outcome in ByWeight)
@@ -27,9 +28,9 @@ public static class Outcomes
     }
 
     /// <summary>Whether any of the verdicts says so.</summary>
-    internal static bool IsAmong(IReadOnlyList<Verdict> verdicts, VerdictOutcome outcome)
+    internal static bool IsAmong(ImmutableArray<Verdict> verdicts, VerdictOutcome outcome)
     {
-        for (var at = 0; at < verdicts.Count; at++)
+        for (var at = 0; at < verdicts.Length; at++)
         {
             if (verdicts[at].Outcome == outcome)
             {

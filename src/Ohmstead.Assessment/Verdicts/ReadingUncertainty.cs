@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
@@ -40,10 +41,10 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
     }
 
     // Of several ranges that hold for a value the one that reaches least far.
-    private static Accuracy? Fitting(IReadOnlyList<Accuracy> ranges, string name, decimal value)
+    private static Accuracy? Fitting(ImmutableArray<Accuracy> ranges, string name, decimal value)
     {
         Accuracy? fitting = null;
-        for (var at = 0; at < ranges.Count; at++)
+        for (var at = 0; at < ranges.Length; at++)
         {
             var range = ranges[at];
             if (range.Measures.Value == name && value <= Reach(range) && (fitting is null || Reach(range) < Reach(fitting)))

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
@@ -42,7 +43,7 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
     public LazyText? LimitInWords { get; init; }
 
     /// <summary>Other limits that were looked at, each with what the reading says by it.</summary>
-    public IReadOnlyList<(Limit Limit, bool Inside)> Others { get; init; } = [];
+    public ImmutableArray<(Limit Limit, bool Inside)> Others { get; init; } = [];
 
     /// <summary>How far the reading is from the nominal value, as a fraction: -0.07 is 7 % low.</summary>
     public decimal? Deviation { get; init; }
@@ -60,5 +61,5 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
     public DecisionRule? Rule { get; init; }
 
     /// <summary>Whatever a reader must know beside it: the working of the uncertainty, conditions, warnings.</summary>
-    public IReadOnlyList<LazyText> Remarks { get; init; } = [];
+    public ImmutableArray<LazyText> Remarks { get; init; } = [];
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Workshops;
@@ -9,7 +10,7 @@ namespace Ohmstead.Assessment.Workshops;
 public readonly record struct InstrumentDay(string Instrument, DateOnly Day, int Readings)
 {
     /// <summary>The instruments of visits, in order of the visits and then as they first occur.</summary>
-    public static IReadOnlyList<InstrumentDay> Of(IReadOnlyList<BenchVisit> visits)
+    public static IReadOnlyList<InstrumentDay> Of(ImmutableArray<BenchVisit> visits)
     {
         var days = new List<InstrumentDay>();
         foreach (var visit in visits)

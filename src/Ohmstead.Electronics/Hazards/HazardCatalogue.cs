@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Ohmstead.Electronics.Hazards;
 
 /// <summary>The hazards of old electronics, each with its usual cautions. None of it replaces training.</summary>
@@ -6,7 +8,7 @@ public static class HazardCatalogue
     private static readonly Source Workshop = Source.CommonPractice;
 
     /// <summary>All hazards, in the order they are usually looked for.</summary>
-    public static IReadOnlyList<Hazard> All { get; } =
+    public static ImmutableArray<Hazard> All { get; } =
     [
         Hazard.Of(
             "mains", "mains parts and live chassis", Workshop,

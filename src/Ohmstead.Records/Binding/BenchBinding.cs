@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -20,18 +21,18 @@ public static class BenchBinding
     ];
 
     /// <summary>All visits of a file; a visit without a date is reported and left out.</summary>
-    public static IReadOnlyList<BenchVisit> Visits(Fields file) => Each(file, "bench", Visit);
+    public static ImmutableArray<BenchVisit> Visits(Fields file) => Each(file, "bench", Visit);
 
-    internal static IReadOnlyList<T> Each<T>(Fields fields, string key, Func<Fields, T?> read)
+    internal static ImmutableArray<T> Each<T>(Fields fields, string key, Func<Fields, T?> read)
         where T : class
     {
         var items = fields.List(key);
-        if (items.Count == 0)
+        if (items.Length == 0)
         {
             return [];
         }
 
-        var result = new List<T>(items.Count);
+        var result = ImmutableArray.CreateBuilder<T>(items.Length);
         foreach (var item in items)
         {
             if (read(item) is { } value)
@@ -40,11 +41,11 @@ public static class BenchBinding
             }
         }
 
-        return result;
+        return result.DrainToImmutable();
     }
 
     /// <summary>The items of a list that others refer to by name, and the names of those that could not be read.</summary>
-    internal static (IReadOnlyList<T> Items, UnreadNames Unread) Named<T>(Fields fields, string key, string nameKey, Func<Fields, T?> read)
+    internal static (ImmutableArray<T> Items, UnreadNames Unread) Named<T>(Fields fields, string key, string nameKey, Func<Fields, T?> read)
         where T : class
     {
         var isWhole = true;
@@ -63,7 +64,7 @@ public static class BenchBinding
 
             return value;
         });
-        isWhole &= items.Count + (unread?.Count ?? 0) == fields.CountOf(key);
+        isWhole &= items.Length + (unread?.Count ?? 0) == fields.CountOf(key);
         return (items, isWhole && unread is null ? UnreadNames.None : new(unread ?? [], !isWhole));
     }
 
@@ -92,7 +93,7 @@ public static class BenchBinding
 
     private static Reading Reading(Fields fields)
     {
-        var values = new List<ReadValue>(2);
+        var values = ImmutableArray.CreateBuilder<ReadValue>(2);
         foreach (var (key, measured) in ReadingKeys)
         {
             if (fields.Quantity(key) is { } value)
@@ -106,7 +107,7 @@ public static class BenchBinding
             values.Add(new(Measured.Gain, new(new Quantity(gain.Value, Dimension.Number), gain.Text, gain.Spot)));
         }
 
-        return new Reading(values, fields.Spot)
+        return new Reading(values.DrainToImmutable(), fields.Spot)
         {
             Part = fields.Id("part"),
             Lot = fields.Id("lot"),
@@ -154,7 +155,7 @@ public static class BenchBinding
             return null;
         }
 
-        var values = new List<ReadValue>(2);
+        var values = ImmutableArray.CreateBuilder<ReadValue>(2);
         foreach (var (key, measured) in ProofKeys)
         {
             if (fields.Quantity(key) is { } value)
@@ -168,7 +169,7 @@ public static class BenchBinding
             values.Add(new(Measured.Hours, new(new Quantity(hours.Value, Dimension.Number), hours.Text, hours.Spot)));
         }
 
-        return new Proof(point, values, fields.Spot)
+        return new Proof(point, values.DrainToImmutable(), fields.Spot)
         {
             Result = fields.Word("result"),
             Instrument = fields.Id("instrument"),

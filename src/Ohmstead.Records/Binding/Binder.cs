@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
@@ -12,14 +13,14 @@ public sealed class Binder(string path)
     private readonly List<Finding> findings = [];
 
     /// <summary>What is wrong so far.</summary>
-    public IReadOnlyList<Finding> Findings => findings;
+    public ImmutableArray<Finding> Findings => [.. findings];
 
     /// <summary>Lays a mapping against its shape.</summary>
     public Fields Bind(MappingNode node, Shape shape)
     {
         // A part may hold dozens of keys and holds a handful: only those that are written take room.
         var entries = node.Entries;
-        var places = new int[entries.Count];
+        var places = new int[entries.Length];
         for (var i = 0; i < places.Length; i++)
         {
             var entry = entries[i];

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
@@ -43,7 +44,7 @@ public sealed class Fields
     internal string? Raw(string key) => (Value(Place(key)) as ScalarNode)?.Text;
 
     /// <summary>How many items are written in a list, readable or not; something that is no list counts as one.</summary>
-    internal int CountOf(string key) => Value(Place(key)) switch { null or ScalarNode { IsNothing: true } => 0, SequenceNode list => list.Items.Count, _ => 1 };
+    internal int CountOf(string key) => Value(Place(key)) switch { null or ScalarNode { IsNothing: true } => 0, SequenceNode list => list.Items.Length, _ => 1 };
 
     /// <summary>Any text.</summary>
     public Written<string>? Text(string key) => Scalar(Place(key)) is { } scalar ? new(scalar.Text, scalar.Text, SpotOf(scalar)) : null;
@@ -69,7 +70,7 @@ public sealed class Fields
     public Written<string>? Word(string key) => Word(Place(key));
 
     /// <summary>One word of the key's closed list, or several.</summary>
-    public IReadOnlyList<Written<string>> Words(string key)
+    public ImmutableArray<Written<string>> Words(string key)
     {
         var place = Place(key);
         if (Value(place) is SequenceNode sequence)
@@ -87,7 +88,7 @@ public sealed class Fields
                 }
             }
 
-            return words;
+            return [.. words];
         }
 
         return Word(place) is { } single ? [single] : [];
@@ -216,7 +217,7 @@ public sealed class Fields
     }
 
     /// <summary>The items of a list of mappings.</summary>
-    public IReadOnlyList<Fields> List(string key)
+    public ImmutableArray<Fields> List(string key)
     {
         var place = Place(key);
         var inner = shape.KeyAt(place).Inner!;
@@ -225,8 +226,8 @@ public sealed class Fields
             case null or ScalarNode { IsNothing: true }:
                 return [];
             case SequenceNode sequence:
-                var items = new List<Fields>(sequence.Items.Count);
-                for (var i = 0; i < sequence.Items.Count; i++)
+                var items = ImmutableArray.CreateBuilder<Fields>(sequence.Items.Length);
+                for (var i = 0; i < sequence.Items.Length; i++)
                 {
                     if (sequence.Items[i] is MappingNode mapping)
                     {
@@ -238,7 +239,7 @@ public sealed class Fields
                     }
                 }
 
-                return items;
+                return items.DrainToImmutable();
             case { } other:
                 ReportShape(key, other, $"a list, each item on a line: - {inner.Example}");
                 return [];

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
@@ -10,7 +11,7 @@ namespace Ohmstead.Records.Binding;
 /// <typeparam name="T">The model of the file.</typeparam>
 /// <param name="File">The model, or null when it could not be read.</param>
 /// <param name="Findings">What is wrong, in the order found.</param>
-public sealed record FileReading<T>(T? File, IReadOnlyList<Finding> Findings)
+public sealed record FileReading<T>(T? File, ImmutableArray<Finding> Findings)
     where T : class;
 
 /// <summary>Reads the five files of a collection into their models.</summary>
@@ -126,11 +127,11 @@ public static class FileBinding
         }
 
         var file = read(fields);
-        return new(file, text.Findings.Count == 0 ? binder.Findings : [.. text.Findings, .. binder.Findings.Where(finding => !IsSaid(finding, text.Findings))]);
+        return new(file, text.Findings.Length == 0 ? binder.Findings : [.. text.Findings, .. binder.Findings.Where(finding => !IsSaid(finding, text.Findings))]);
     }
 
     // A comma that cuts a number in two is seen by the text and by the number: one cause, one message.
-    private static bool IsSaid(Finding finding, IReadOnlyList<Finding> said) =>
+    private static bool IsSaid(Finding finding, ImmutableArray<Finding> said) =>
         said.Any(other => other.Check == finding.Check && other.Place.Line == finding.Place.Line && other.Place.Column == finding.Place.Column);
 
     private static Duty? Duty(Fields? fields) => fields is null ? null : new(fields.Count("hours_per_year"), fields.Quantity("temperature"))

@@ -41,7 +41,7 @@ public static class DesignSplitter
 
             if (cut is not null)
             {
-                var all = Enumerable.Range(0, cut.Items.Count).ToArray();
+                var all = Enumerable.Range(0, cut.Items.Length).ToArray();
                 var shared = key == "hazards" ? [.. all.Where(i => !OfTheUnit.Contains(TextOf(cut.Items[i], "hazard") ?? string.Empty))] : all;
                 cuts.Add((cut, shared, key == "parts" ? [.. all.Where(i => TextOf(cut.Items[i], DateCode) is null)] : shared));
             }
@@ -107,15 +107,15 @@ public static class DesignSplitter
             {
                 entries.Add(entry);
             }
-            else if (cut.Moved.Length < cut.Cut.Items.Count)
+            else if (cut.Moved.Length < cut.Cut.Items.Length)
             {
-                entries.Add(entry with { Value = Some(cut.Cut, [.. Enumerable.Range(0, cut.Cut.Items.Count).Except(cut.Moved)], _ => null) });
+                entries.Add(entry with { Value = Some(cut.Cut, [.. Enumerable.Range(0, cut.Cut.Items.Length).Except(cut.Moved)], _ => null) });
             }
         }
 
         var place = after.Entries.TakeWhile(entry => entry.Key != "design").Count();
         entries.Insert(Math.Min(place, entries.Count), new MappingEntry(default, "design", after.Entries.FirstOrDefault(entry => entry.Key == "design")?.Value ?? before));
-        return before with { Entries = entries };
+        return before with { Entries = [.. entries] };
     }
 
     // What the design must say: its own three values, and of the lists what the board shared, date codes left out.

@@ -58,7 +58,7 @@ internal static class EntrySplice
 
     private static int IndexOf(MappingNode entry, Func<MappingEntry, bool> isMeant)
     {
-        for (var i = 0; i < entry.Entries.Count; i++)
+        for (var i = 0; i < entry.Entries.Length; i++)
         {
             if (isMeant(entry.Entries[i]))
             {

@@ -80,7 +80,7 @@ public static class EntryWords
 
                 break;
             case SequenceNode list:
-                for (var i = 0; i < list.Items.Count; i++)
+                for (var i = 0; i < list.Items.Length; i++)
                 {
                     Gather(entries, path + "#" + Number(i), list.Items[i]);
                 }

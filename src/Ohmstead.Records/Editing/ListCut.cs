@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Records.Nodes;
 
@@ -9,7 +10,7 @@ internal sealed class ListCut
     private readonly RecordEditor editor;
     private readonly IReadOnlyList<(int First, int Last)> spans;
 
-    private ListCut(RecordEditor editor, MappingEntry entry, IReadOnlyList<MappingNode> items, IReadOnlyList<(int First, int Last)> spans)
+    private ListCut(RecordEditor editor, MappingEntry entry, ImmutableArray<MappingNode> items, IReadOnlyList<(int First, int Last)> spans)
     {
         this.editor = editor;
         this.spans = spans;
@@ -21,7 +22,7 @@ internal sealed class ListCut
     internal MappingEntry Entry { get; }
 
     /// <summary>Its items.</summary>
-    internal IReadOnlyList<MappingNode> Items { get; }
+    internal ImmutableArray<MappingNode> Items { get; }
 
     /// <summary>The line of the key.</summary>
     internal string KeyText => TextOf(Entry.KeySpot.Line, Entry.KeySpot.Line);
@@ -29,7 +30,7 @@ internal sealed class ListCut
     /// <summary>Cuts a list. A record without it, or with an empty one, has nothing to cut: both are null.</summary>
     internal static (ListCut? Cut, EditRefusal? Refusal) Of(RecordEditor editor, string key)
     {
-        if (editor.Root.Entries.FirstOrDefault(entry => entry.Key == key) is not { Value: SequenceNode { Items.Count: > 0 } list } found)
+        if (editor.Root.Entries.FirstOrDefault(entry => entry.Key == key) is not { Value: SequenceNode { Items.Length: > 0 } list } found)
         {
             return (null, null);
         }
@@ -67,7 +68,7 @@ internal sealed class ListCut
     internal string ItemTextWithout(int index, string key)
     {
         var entries = Items[index].Entries;
-        var at = Enumerable.Range(0, entries.Count).First(i => entries[i].Key == key);
+        var at = Enumerable.Range(0, entries.Length).First(i => entries[i].Key == key);
         var source = editor.Source;
         var (from, to) = Items[index].IsFlow
             ? at > 0 ? (source.EndOf(entries[at - 1].Value.Spot), source.EndOf(entries[at].Value.Spot)) : (source.OffsetOf(entries[at].KeySpot), source.OffsetOf(entries[at + 1].KeySpot))
@@ -79,7 +80,7 @@ internal sealed class ListCut
     /// <summary>The change that takes items out, and the key with the last of them.</summary>
     internal IEnumerable<TextEdit> Without(IReadOnlyList<int> gone)
     {
-        if (gone.Count == Items.Count)
+        if (gone.Count == Items.Length)
         {
             var start = editor.Source.LineStart(Entry.KeySpot.Line);
             return [new TextEdit(start, editor.Lines.Behind(spans[^1].Last) - start, string.Empty)];

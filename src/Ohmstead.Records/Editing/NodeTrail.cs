@@ -35,12 +35,12 @@ internal static class NodeTrail
                 trail.Add((path, scalar.Text));
                 break;
             case SequenceNode list:
-                for (var i = 0; i < list.Items.Count; i++)
+                for (var i = 0; i < list.Items.Length; i++)
                 {
                     Add(trail, path + "#" + i.ToString(CultureInfo.InvariantCulture), list.Items[i]);
                 }
 
-                if (list.Items.Count == 0)
+                if (list.Items.Length == 0)
                 {
                     trail.Add((path, "[]"));
                 }
@@ -52,7 +52,7 @@ internal static class NodeTrail
                     Add(trail, path + "/" + entry.Key, entry.Value);
                 }
 
-                if (mapping.Entries.Count == 0)
+                if (mapping.Entries.Length == 0)
                 {
                     trail.Add((path, "{}"));
                 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Ohmstead.Records.Editing.Layout;
@@ -45,7 +46,7 @@ public sealed class RecordEditor
 
     /// <summary>Opens a text for one change.</summary>
     /// <returns>The editor, or null with the findings that keep the text from being read.</returns>
-    public static RecordEditor? Open(string path, string text, FileForm form, INodeReader reader, out IReadOnlyList<Finding> findings)
+    public static RecordEditor? Open(string path, string text, FileForm form, INodeReader reader, out ImmutableArray<Finding> findings)
     {
         var reading = reader.Read(path, Encoding.UTF8.GetBytes(text), form, ReadingLimits.Usual);
         findings = reading.Findings;
@@ -84,7 +85,7 @@ public sealed class RecordEditor
         {
             return last.IsFlow
                 ? EditOutcome.Refused($"line {Text(last.Spot.Line)} holds the visit in braces", $"add to it by hand: {key}: [{item}]")
-                : Into(last, "/bench#" + Text(visits.Items.Count - 1), BenchShape.Shape, key, [item]);
+                : Into(last, "/bench#" + Text(visits.Items.Length - 1), BenchShape.Shape, key, [item]);
         }
 
         return Into(Root, string.Empty, shape, "bench", [.. head.Select(entry => $"{entry.Key}: {FlowText.Scalar(entry.Value)}"), $"{key}:", $"  - {item}"]);
@@ -98,7 +99,7 @@ public sealed class RecordEditor
     public EditOutcome Add(string list, int index, string key, string value)
     {
         var added = $"{key}: {FlowText.Scalar(value)}";
-        if (ValueOf(Root, list) is not SequenceNode { Items: var items } || index >= items.Count || items[index] is not MappingNode { Entries: [.., var last] } item)
+        if (ValueOf(Root, list) is not SequenceNode { Items: var items } || index >= items.Length || items[index] is not MappingNode { Entries: [.., var last] } item)
         {
             return EditOutcome.Refused($"there is no such item in '{list}'", $"write it by hand: {added}");
         }
@@ -141,11 +142,11 @@ public sealed class RecordEditor
     private EditOutcome IntoAll(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<IReadOnlyList<string>> items)
     {
         var value = ValueOf(mapping, key);
-        var count = value is SequenceNode { Items.Count: var known } ? known : 0;
+        var count = value is SequenceNode { Items.Length: var known } ? known : 0;
         var edit = value switch
         {
             SequenceNode { IsFlow: false, Items: [.., var last] } => Below(lines.LastOf(last.Spot.Line, lines.DashBefore(last.Spot), listMayHang: false), lines.DashBefore(last.Spot), items),
-            SequenceNode { IsFlow: true, Items.Count: 0 } or ScalarNode { IsNothing: true } => InsteadOf(mapping, key, value, items),
+            SequenceNode { IsFlow: true, Items.Length: 0 } or ScalarNode { IsNothing: true } => InsteadOf(mapping, key, value, items),
             SequenceNode => (TextEdit?)null,
             null => NewKey(mapping, shape, key, items),
             _ => null,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Findings;
@@ -11,7 +12,7 @@ namespace Ohmstead.Records.Findings;
 public sealed record Finding(string Check, Severity Severity, Place Place, string Message, string? NextStep = null)
 {
     /// <summary>Other places that belong to it ("first used here"), each with a note.</summary>
-    public IReadOnlyList<RelatedPlace> Related { get; init; } = [];
+    public ImmutableArray<RelatedPlace> Related { get; init; } = [];
 }
 
 /// <summary>A second place that a finding speaks of.</summary>

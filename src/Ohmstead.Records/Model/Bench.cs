@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Text;
 
@@ -19,22 +20,22 @@ public sealed record BenchVisit(Written<DateOnly> Date, Spot Spot)
     public Written<string>? Powered { get; init; }
 
     /// <summary>What was seen.</summary>
-    public IReadOnlyList<Observation> Found { get; init; } = [];
+    public ImmutableArray<Observation> Found { get; init; } = [];
 
     /// <summary>What was measured.</summary>
-    public IReadOnlyList<Reading> Readings { get; init; } = [];
+    public ImmutableArray<Reading> Readings { get; init; } = [];
 
     /// <summary>What was done, in order.</summary>
-    public IReadOnlyList<WorkEntry> Work { get; init; } = [];
+    public ImmutableArray<WorkEntry> Work { get; init; } = [];
 
     /// <summary>What a person decided.</summary>
-    public IReadOnlyList<Decision> Decided { get; init; } = [];
+    public ImmutableArray<Decision> Decided { get; init; } = [];
 
     /// <summary>What proved the board.</summary>
-    public IReadOnlyList<Proof> Proofs { get; init; } = [];
+    public ImmutableArray<Proof> Proofs { get; init; } = [];
 
     /// <summary>Pictures.</summary>
-    public IReadOnlyList<Photograph> Photos { get; init; } = [];
+    public ImmutableArray<Photograph> Photos { get; init; } = [];
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
@@ -50,7 +51,7 @@ public sealed record Observation(Written<string> At, Written<string> What, Writt
 /// <summary>A measurement of a part, of a lot before it is fitted, or of a point.</summary>
 /// <param name="Values">The values read, in canonical order, each with its key.</param>
 /// <param name="Spot">Where it is written.</param>
-public sealed record Reading(IReadOnlyList<ReadValue> Values, Spot Spot)
+public sealed record Reading(ImmutableArray<ReadValue> Values, Spot Spot)
 {
     /// <summary>The part read.</summary>
     public Written<string>? Part { get; init; }
@@ -170,7 +171,7 @@ public sealed record WorkEntry(Written<string> Did, Spot Spot)
     public Written<string>? Lot { get; init; }
 
     /// <summary>How the right way round was established.</summary>
-    public IReadOnlyList<Written<string>> Polarity { get; init; } = [];
+    public ImmutableArray<Written<string>> Polarity { get; init; } = [];
 
     /// <summary>What it was done with.</summary>
     public Written<string>? With { get; init; }
@@ -213,7 +214,7 @@ public sealed record Decision(Written<string>? Part, Written<string>? At, Writte
 /// <param name="Point">The point.</param>
 /// <param name="Values">The values read.</param>
 /// <param name="Spot">Where it is written.</param>
-public sealed record Proof(Written<string> Point, IReadOnlyList<ReadValue> Values, Spot Spot)
+public sealed record Proof(Written<string> Point, ImmutableArray<ReadValue> Values, Spot Spot)
 {
     /// <summary>Result of a functional test.</summary>
     public Written<string>? Result { get; init; }

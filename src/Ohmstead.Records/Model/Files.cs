@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Text;
 
@@ -9,7 +10,7 @@ namespace Ohmstead.Records.Model;
 public sealed record Duty(Written<int>? HoursPerYear, Written<Quantity>? Temperature)
 {
     /// <summary>Hours of the year at other temperatures; they are part of <see cref="HoursPerYear"/>.</summary>
-    public IReadOnlyList<DutyPart> AtTimes { get; init; } = [];
+    public ImmutableArray<DutyPart> AtTimes { get; init; } = [];
 }
 
 /// <summary>Some hours of the year at a temperature of their own.</summary>
@@ -143,10 +144,10 @@ public sealed record DesignFile(string Path, Written<string> Id, Written<string>
     public Written<RoughDate>? Made { get; init; }
 
     /// <summary>Its parts.</summary>
-    public IReadOnlyList<Part> Parts { get; init; } = [];
+    public ImmutableArray<Part> Parts { get; init; } = [];
 
     /// <summary>Its test points.</summary>
-    public IReadOnlyList<TestPoint> Points { get; init; } = [];
+    public ImmutableArray<TestPoint> Points { get; init; } = [];
 
     /// <summary>Parts that stand in its list and could not be read.</summary>
     public UnreadNames UnreadParts { get; init; } = UnreadNames.None;
@@ -155,10 +156,10 @@ public sealed record DesignFile(string Path, Written<string> Id, Written<string>
     public UnreadNames UnreadPoints { get; init; } = UnreadNames.None;
 
     /// <summary>What can hurt.</summary>
-    public IReadOnlyList<Hazard> Hazards { get; init; } = [];
+    public ImmutableArray<Hazard> Hazards { get; init; } = [];
 
     /// <summary>Known faults.</summary>
-    public IReadOnlyList<KnownFault> KnownFaults { get; init; } = [];
+    public ImmutableArray<KnownFault> KnownFaults { get; init; } = [];
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
@@ -218,10 +219,10 @@ public sealed record BoardFile(string Path, Written<string> Id, Written<string> 
     public Duty? Duty { get; init; }
 
     /// <summary>Parts that differ from the design, or all.</summary>
-    public IReadOnlyList<Part> Parts { get; init; } = [];
+    public ImmutableArray<Part> Parts { get; init; } = [];
 
     /// <summary>Points that differ from the design, or all.</summary>
-    public IReadOnlyList<TestPoint> Points { get; init; } = [];
+    public ImmutableArray<TestPoint> Points { get; init; } = [];
 
     /// <summary>Parts that stand in its list and could not be read.</summary>
     public UnreadNames UnreadParts { get; init; } = UnreadNames.None;
@@ -230,13 +231,13 @@ public sealed record BoardFile(string Path, Written<string> Id, Written<string> 
     public UnreadNames UnreadPoints { get; init; } = UnreadNames.None;
 
     /// <summary>Hazards beside those of the design.</summary>
-    public IReadOnlyList<Hazard> Hazards { get; init; } = [];
+    public ImmutableArray<Hazard> Hazards { get; init; } = [];
 
     /// <summary>Visits to the bench, as written.</summary>
-    public IReadOnlyList<BenchVisit> Bench { get; init; } = [];
+    public ImmutableArray<BenchVisit> Bench { get; init; } = [];
 
     /// <summary>Waits.</summary>
-    public IReadOnlyList<Wait> Waiting { get; init; } = [];
+    public ImmutableArray<Wait> Waiting { get; init; } = [];
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }

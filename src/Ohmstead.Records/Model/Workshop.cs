@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Text;
 
@@ -37,10 +38,10 @@ public sealed record Instrument(Written<string> Id, Written<string> What, Spot S
     public Written<string>? Serial { get; init; }
 
     /// <summary>Calibrations, as written.</summary>
-    public IReadOnlyList<Calibration> Calibrations { get; init; } = [];
+    public ImmutableArray<Calibration> Calibrations { get; init; } = [];
 
     /// <summary>What it is good for.</summary>
-    public IReadOnlyList<Accuracy> Accuracies { get; init; } = [];
+    public ImmutableArray<Accuracy> Accuracies { get; init; } = [];
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
@@ -49,7 +50,7 @@ public sealed record Instrument(Written<string> Id, Written<string> What, Spot S
 /// <summary>The instruments file.</summary>
 /// <param name="Path">The path of the file.</param>
 /// <param name="Instruments">The instruments.</param>
-public sealed record InstrumentsFile(string Path, IReadOnlyList<Instrument> Instruments)
+public sealed record InstrumentsFile(string Path, ImmutableArray<Instrument> Instruments)
 {
     /// <summary>Instruments that stand in the list and could not be read.</summary>
     public UnreadNames Unread { get; init; } = UnreadNames.None;
@@ -114,7 +115,7 @@ public sealed record Order(Written<string> Id, Written<DateOnly> Placed, Written
 /// <param name="Lots">The lots.</param>
 /// <param name="Orders">The orders.</param>
 /// <param name="Bench">Incoming inspection.</param>
-public sealed record StockFile(string Path, IReadOnlyList<Lot> Lots, IReadOnlyList<Order> Orders, IReadOnlyList<BenchVisit> Bench)
+public sealed record StockFile(string Path, ImmutableArray<Lot> Lots, ImmutableArray<Order> Orders, ImmutableArray<BenchVisit> Bench)
 {
     /// <summary>Lots that stand in the list and could not be read.</summary>
     public UnreadNames UnreadLots { get; init; } = UnreadNames.None;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Records.Nodes;
@@ -29,7 +30,7 @@ public enum FileForm
 /// <param name="Body">The Markdown after the front matter, with its line ends as written; empty for plain YAML.</param>
 /// <param name="BodyLine">The line of the file on which the body begins, from 1.</param>
 /// <param name="Findings">What is wrong with the text, in order of place.</param>
-public sealed record NodeReading(MappingNode? Root, string Body, int BodyLine, IReadOnlyList<Finding> Findings);
+public sealed record NodeReading(MappingNode? Root, string Body, int BodyLine, ImmutableArray<Finding> Findings);
 
 /// <summary>How much of a file is read before it is refused. Every message about a limit names it.</summary>
 /// <param name="FileBytes">The largest file.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Nodes;
@@ -20,13 +21,13 @@ public sealed record ScalarNode(Spot Spot, string Text, ScalarWriting Style) : N
 /// <param name="Spot">Where it starts.</param>
 /// <param name="Entries">The entries in order.</param>
 /// <param name="IsFlow">True for <c>{ a: b }</c>, false for indented lines.</param>
-public sealed record MappingNode(Spot Spot, IReadOnlyList<MappingEntry> Entries, bool IsFlow) : Node(Spot);
+public sealed record MappingNode(Spot Spot, ImmutableArray<MappingEntry> Entries, bool IsFlow) : Node(Spot);
 
 /// <summary>A list of nodes, in the order written.</summary>
 /// <param name="Spot">Where it starts.</param>
 /// <param name="Items">The items in order.</param>
 /// <param name="IsFlow">True for <c>[a, b]</c>, false for dashes.</param>
-public sealed record SequenceNode(Spot Spot, IReadOnlyList<Node> Items, bool IsFlow) : Node(Spot);
+public sealed record SequenceNode(Spot Spot, ImmutableArray<Node> Items, bool IsFlow) : Node(Spot);
 
 /// <summary>One entry of a mapping.</summary>
 /// <param name="KeySpot">Where the key stands.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NJsonSchema;
 using NJsonSchema.Validation;
 using Ohmstead.Records.Findings;
@@ -21,7 +22,7 @@ public sealed class SchemaCheck
     /// <param name="root">The front matter, or the whole of a YAML file.</param>
     /// <param name="fileShape">One of <see cref="FileShapes.All"/>.</param>
     /// <exception cref="ArgumentException">The shape is that of no file.</exception>
-    public IReadOnlyList<Finding> Check(string path, MappingNode root, Shape fileShape)
+    public ImmutableArray<Finding> Check(string path, MappingNode root, Shape fileShape)
     {
         var errors = SchemaOf(fileShape).Validate(NodeJsonReader.Load(root)).SelectMany(error => SchemaErrors.Innermost(error, null)).ToList();
 

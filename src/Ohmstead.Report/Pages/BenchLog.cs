@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
@@ -15,14 +16,14 @@ internal static class BenchLog
     /// <summary>Writes the log.</summary>
     public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors)
     {
-        if (board.Visits.Count == 0)
+        if (board.Visits.Length == 0)
         {
             return;
         }
 
-        using var entry = Entry.Open(html, "bench", "At the bench", board.Visits.Count == 1 ? "one visit" : $"{board.Visits.Count} visits, the first one first");
+        using var entry = Entry.Open(html, "bench", "At the bench", board.Visits.Length == 1 ? "one visit" : $"{board.Visits.Length} visits, the first one first");
         var places = VisitAnchors.Of(board.Visits);
-        for (var order = 0; order < board.Visits.Count; order++)
+        for (var order = 0; order < board.Visits.Length; order++)
         {
             Visit(html, board, working, anchors, places[order], order);
         }
@@ -43,7 +44,7 @@ internal static class BenchLog
             html.Open(Tag.P).Text($"Powered: {powered.Value}");
         }
 
-        if (visit.Found.Count > 0)
+        if (visit.Found.Length > 0)
         {
             using var found = html.Open(Tag.Ul);
             foreach (var finding in visit.Found)
@@ -67,7 +68,7 @@ internal static class BenchLog
         }
 
         Lines(html, board, visit);
-        if (visit.Proofs.Count > 0)
+        if (visit.Proofs.Length > 0)
         {
             html.Open(Tag.P).Text($"Proved or tried: {string.Join(", ", visit.Proofs.Select(proof => proof.Point.Value))}.");
         }
@@ -123,7 +124,7 @@ internal static class BenchLog
             }
         }
 
-        if (assessed.Verdicts.Count == 0)
+        if (assessed.Verdicts.Length == 0)
         {
             foreach (var value in reading.Values)
             {
@@ -148,9 +149,9 @@ internal static class BenchLog
         }
     }
 
-    private static bool Stands(IReadOnlyList<Verdict> standing, Verdict verdict)
+    private static bool Stands(ImmutableArray<Verdict> standing, Verdict verdict)
     {
-        for (var i = 0; i < standing.Count; i++)
+        for (var i = 0; i < standing.Length; i++)
         {
             if (ReferenceEquals(standing[i], verdict))
             {
@@ -195,7 +196,7 @@ internal static class BenchLog
 
     private static void Lines(HtmlWriter html, BoardAssessment board, BenchVisit visit)
     {
-        if (visit.Decided.Count + visit.Work.Count == 0)
+        if (visit.Decided.Length + visit.Work.Length == 0)
         {
             return;
         }
@@ -226,7 +227,7 @@ internal static class BenchLog
             html.Text(string.Join("; ", new[]
             {
                 work.Did.Value + (work.With is { } with ? " with " + with.Value : string.Empty) + (work.Lot is { } lot ? " from lot " + lot.Value : string.Empty),
-                work.Polarity.Count > 0 ? "way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Value)) : null,
+                work.Polarity.Length > 0 ? "way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Value)) : null,
                 work.Dry is { } dry ? "to dry for " + dry.Text : null,
                 work.Kept is { } kept ? "original: " + kept.Value : null,
                 work.IsIrreversible ? "cannot be undone" : null,

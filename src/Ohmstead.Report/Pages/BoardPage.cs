@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Records.Findings;
 using Ohmstead.Report.Html;
@@ -25,10 +26,10 @@ public static class BoardPage
     /// <param name="board">The board.</param>
     /// <param name="findings">What the checks find in its record, told on the page.</param>
     /// <param name="open">Takes the places that need a part when the drawer is not known yet; null when nothing is told of them later.</param>
-    public static void Write(PageBuffer buffer, ReportContext context, BoardAssessment board, IReadOnlyList<Finding>? findings = null, ICollection<OpenPlace>? open = null) =>
+    public static void Write(PageBuffer buffer, ReportContext context, BoardAssessment board, ImmutableArray<Finding>? findings = null, ICollection<OpenPlace>? open = null) =>
         PageFrame.Write(buffer, context, $"{board.Board.Id.Value} {board.Board.Title.Value}", 1, (context, board, findings: findings ?? [], open), static (html, page) => Content(html, page.context, page.board, page.findings, page.open));
 
-    private static void Content(HtmlWriter html, ReportContext context, BoardAssessment board, IReadOnlyList<Finding> findings, ICollection<OpenPlace>? open)
+    private static void Content(HtmlWriter html, ReportContext context, BoardAssessment board, ImmutableArray<Finding> findings, ICollection<OpenPlace>? open)
     {
         var working = new SharedWorking(context.Workshop.Rule);
         var anchors = new ReadingAnchors(board.Readings);
@@ -71,7 +72,7 @@ public static class BoardPage
             board.LastWork is { } work ? "last work " + PageFrame.Iso(work) : "no work yet",
             board.LastSeen is { } seen ? "last seen " + PageFrame.Iso(seen) : null,
             board.LookAgain is { } look ? "look again " + PageFrame.Iso(look) : null));
-        if (board.Reasons.Count > 0)
+        if (board.Reasons.Length > 0)
         {
             using var table = Ledger.Open(html, "Why, and what next", Reasons);
             using var body = html.Open(Tag.TBody);
@@ -95,7 +96,7 @@ public static class BoardPage
             html.Text($" is outside its limit and stays by decision ({place.Decision!.What.Value}): {place.Decision.Because.Value}.");
         }
 
-        if (board.MeasureAgain.Count > 0)
+        if (board.MeasureAgain.Length > 0)
         {
             html.Open(Tag.P).Text("To measure again, since the reading is too close to call:");
             using var list = html.Open(Tag.Ul);
@@ -142,13 +143,13 @@ public static class BoardPage
         PageFrame.Fact(html, "Made", (board.Board.Made ?? board.Design?.Made)?.Value.ToString());
         PageFrame.Fact(html, "Came", PageFrame.Joined(board.Board.Arrived?.Date?.Text, board.Board.Arrived?.From is { } from ? "from " + from.Value : null));
         PageFrame.Fact(html, "Complaint", board.Board.Arrived?.Complaint?.Value);
-        PageFrame.Fact(html, "Duty", PageFrame.Joined(board.Board.Duty?.HoursPerYear is { } hours ? hours.Text + " h a year" : null, board.Board.Duty?.Temperature is { } warm ? "at " + warm.Text : null, board.Board.Duty is { AtTimes.Count: > 0 } duty ? string.Join(", ", duty.AtTimes.Select(part => $"{part.HoursPerYear.Text} h of them at {part.Temperature.Text}")) : null));
+        PageFrame.Fact(html, "Duty", PageFrame.Joined(board.Board.Duty?.HoursPerYear is { } hours ? hours.Text + " h a year" : null, board.Board.Duty?.Temperature is { } warm ? "at " + warm.Text : null, board.Board.Duty is { AtTimes.Length: > 0 } duty ? string.Join(", ", duty.AtTimes.Select(part => $"{part.HoursPerYear.Text} h of them at {part.Temperature.Text}")) : null));
         PageFrame.Fact(html, "Note", board.Board.Note?.Value);
     }
 
     private static void Waits(HtmlWriter html, BoardAssessment board)
     {
-        if (board.Board.Waiting.Count == 0)
+        if (board.Board.Waiting.Length == 0)
         {
             return;
         }

@@ -102,9 +102,9 @@ internal static class BuyingTable
             html.Text(" ");
         }
 
-        if (line.For.Count > MostPlaces)
+        if (line.For.Length > MostPlaces)
         {
-            html.Text(string.Create(CultureInfo.InvariantCulture, $"and {line.For.Count - MostPlaces} more"));
+            html.Text(string.Create(CultureInfo.InvariantCulture, $"and {line.For.Length - MostPlaces} more"));
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Electronics.Hazards;
@@ -9,7 +10,7 @@ namespace Ohmstead.Report.Pages;
 internal static class Cautions
 {
     /// <summary>Writes the cautions of a board, or says that it names none.</summary>
-    public static void Write(HtmlWriter html, IReadOnlyList<AssessedHazard> hazards)
+    public static void Write(HtmlWriter html, ImmutableArray<AssessedHazard> hazards)
     {
         var isUnsafe = hazards.Any(hazard => hazard.MustGo && hazard.MadeSafe is null);
         using var entry = Entry.Open(html, "cautions", isUnsafe ? "Make it safe first" : "Before you touch it");
@@ -27,7 +28,7 @@ internal static class Cautions
     public static void Write(HtmlWriter html, DesignUnits design)
     {
         using var entry = Entry.Open(html, "cautions", "Before you touch one", "each unit's page says what was made safe");
-        AssessedHazard[] hazards = [.. design.Design.Hazards.Select(hazard => new AssessedHazard(hazard, null))];
+        ImmutableArray<AssessedHazard> hazards = [.. design.Design.Hazards.Select(hazard => new AssessedHazard(hazard, null))];
         if (hazards.Length == 0)
         {
             List(html, hazards, isDesign: true);
@@ -38,9 +39,9 @@ internal static class Cautions
         List(html, hazards, isDesign: true);
     }
 
-    private static void List(HtmlWriter html, IReadOnlyList<AssessedHazard> hazards, bool isDesign)
+    private static void List(HtmlWriter html, ImmutableArray<AssessedHazard> hazards, bool isDesign)
     {
-        if (hazards.Count > 0)
+        if (hazards.Length > 0)
         {
             using var list = html.Open(Tag.Ul);
             var told = new HashSet<string>(StringComparer.Ordinal);

@@ -26,7 +26,7 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
 
     /// <summary>Boards for which there is something to do, what presses most first.</summary>
     public IReadOnlyList<BoardSummary> Open { get; } =
-        [.. boards.Where(board => board.Reasons.Count > 0).OrderByDescending(board => board.State).ThenBy(board => board.Id.Value, StringComparer.Ordinal)];
+        [.. boards.Where(board => board.Reasons.Length > 0).OrderByDescending(board => board.State).ThenBy(board => board.Id.Value, StringComparer.Ordinal)];
 
     /// <summary>What is waited for, the longest first.</summary>
     public IReadOnlyList<Waiting> Waits { get; } =

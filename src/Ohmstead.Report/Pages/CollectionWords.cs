@@ -52,9 +52,9 @@ internal static class CollectionWords
             html.Open(Tag.P).Text(reason.At is null ? reason.Text : $"{reason.At}: {reason.Text}");
         }
 
-        if (board.Reasons.Count > MostReasons)
+        if (board.Reasons.Length > MostReasons)
         {
-            html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"and {board.Reasons.Count - MostReasons} more"));
+            html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"and {board.Reasons.Length - MostReasons} more"));
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics.Quantities;
@@ -108,12 +109,12 @@ public static class DesignPage
 
     private static void Parts(HtmlWriter html, DesignUnits design)
     {
-        if (design.Design.Parts.Count == 0)
+        if (design.Design.Parts.Length == 0)
         {
             return;
         }
 
-        using var entry = Entry.Open(html, "parts", "Parts", $"{design.Design.Parts.Count} places, with what is marked on them");
+        using var entry = Entry.Open(html, "parts", "Parts", $"{design.Design.Parts.Length} places, with what is marked on them");
         using var table = Ledger.Open(html, "Parts", PartColumns);
         using var body = html.Open(Tag.TBody);
         foreach (var part in design.Design.Parts)
@@ -179,9 +180,9 @@ public static class DesignPage
         }
     }
 
-    private static void Points(HtmlWriter html, IReadOnlyList<TestPoint> points)
+    private static void Points(HtmlWriter html, ImmutableArray<TestPoint> points)
     {
-        if (points.Count == 0)
+        if (points.Length == 0)
         {
             return;
         }
@@ -208,7 +209,7 @@ public static class DesignPage
 
     private static void Faults(HtmlWriter html, DesignFile design)
     {
-        if (design.KnownFaults.Count == 0)
+        if (design.KnownFaults.Length == 0)
         {
             return;
         }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Drifts;
@@ -12,9 +13,9 @@ internal static class DriftTable
     private static readonly Column[] Columns = [new("Place", IsShort: true), "Quantity", new("Readings", IsNumber: true), "Pace", "Limit"];
 
     /// <summary>Writes the table, or nothing.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board, IReadOnlyList<Drift> drifts)
+    public static void Write(HtmlWriter html, BoardAssessment board, ImmutableArray<Drift> drifts)
     {
-        if (drifts.Count == 0)
+        if (drifts.Length == 0)
         {
             return;
         }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Records.Findings;
 using Ohmstead.Report.Html;
@@ -11,9 +12,9 @@ internal static class FindingRows
     public static Column[] Columns { get; } = [new("Line", IsShort: true), "Weight", "Finding", "What next", new("Check", IsShort: true)];
 
     /// <summary>Writes the section of the findings of one record; nothing when there are none.</summary>
-    public static void WriteSection(HtmlWriter html, ReportContext context, IReadOnlyList<Finding> findings)
+    public static void WriteSection(HtmlWriter html, ReportContext context, ImmutableArray<Finding> findings)
     {
-        if (findings.Count == 0)
+        if (findings.Length == 0)
         {
             return;
         }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
@@ -23,11 +24,11 @@ public static class FindingsPage
     /// <param name="context">What every page knows.</param>
     /// <param name="findings">All findings, in order of path and line.</param>
     /// <param name="boards">All boards.</param>
-    public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<Finding> findings, IReadOnlyList<BoardSummary> boards) =>
+    public static void Write(PageBuffer buffer, ReportContext context, ImmutableArray<Finding> findings, IReadOnlyList<BoardSummary> boards) =>
         PageFrame.Write(buffer, context, "Findings and cautions", 0, (context, findings, boards), static (html, page) => Content(html, page.context, page.findings, page.boards));
 
     /// <summary>Writes the pages on which its tables go on.</summary>
-    public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<Finding> findings, IReadOnlyList<BoardSummary> boards)
+    public static void WriteRest(IReportFiles files, ReportContext context, ImmutableArray<Finding> findings, IReadOnlyList<BoardSummary> boards)
     {
         All(context).WritePages(files, context, findings, MostRows);
         OfHazards.WritePages(files, context, Hurting(boards), MostCautions);
@@ -50,9 +51,9 @@ public static class FindingsPage
     private static LongTable<BoardSummary> OfHazards { get; } = new("cautions", "Cautions", "what must be made safe stands first", CautionColumns, 150, board => board.Id.Value, HazardRow);
 
     private static BoardSummary[] Hurting(IReadOnlyList<BoardSummary> boards) =>
-        [.. boards.Where(board => board.Hazards.Count > 0).OrderByDescending(board => board.Hazards.Any(hazard => hazard.MustGo)).ThenBy(board => board.Id.Value, StringComparer.Ordinal)];
+        [.. boards.Where(board => board.Hazards.Length > 0).OrderByDescending(board => board.Hazards.Any(hazard => hazard.MustGo)).ThenBy(board => board.Id.Value, StringComparer.Ordinal)];
 
-    private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<Finding> findings, IReadOnlyList<BoardSummary> boards)
+    private static void Content(HtmlWriter html, ReportContext context, ImmutableArray<Finding> findings, IReadOnlyList<BoardSummary> boards)
     {
         using (html.Open(Tag.Header, ClassName.Opening))
         {
@@ -65,18 +66,18 @@ public static class FindingsPage
         Hazards(html, boards);
     }
 
-    private static string Lead(IReadOnlyList<Finding> findings) => findings.Count == 0
+    private static string Lead(ImmutableArray<Finding> findings) => findings.Length == 0
         ? "The records contradict nothing that is checked."
         : string.Create(
             CultureInfo.InvariantCulture,
             $"{Counted(findings, Severity.Error, "error", "errors")}, {Counted(findings, Severity.Warning, "warning", "warnings")}, {Counted(findings, Severity.Note, "note", "notes")}, in {findings.Select(finding => finding.Place.Path).Distinct(StringComparer.Ordinal).Count()} of the files.");
 
-    private static string Counted(IReadOnlyList<Finding> findings, Severity severity, string one, string more) =>
+    private static string Counted(ImmutableArray<Finding> findings, Severity severity, string one, string more) =>
         findings.Count(finding => finding.Severity == severity) is var count && count == 1 ? $"one {one}" : string.Create(CultureInfo.InvariantCulture, $"{count} {more}");
 
-    private static void Findings(HtmlWriter html, ReportContext context, IReadOnlyList<Finding> findings)
+    private static void Findings(HtmlWriter html, ReportContext context, ImmutableArray<Finding> findings)
     {
-        if (findings.Count == 0)
+        if (findings.Length == 0)
         {
             return;
         }
@@ -100,7 +101,7 @@ public static class FindingsPage
             }
         }
 
-        All(context).WriteRest(html, findings.Count, MostRows);
+        All(context).WriteRest(html, findings.Length, MostRows);
     }
 
     private static void File(HtmlWriter html, ReportContext context, string path)

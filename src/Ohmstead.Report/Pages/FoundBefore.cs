@@ -12,13 +12,13 @@ internal static class FoundBefore
     /// <summary>For each quantity that was read of what sits there now, the last verdict on the part before; a reading that proves nothing only where there is no other.</summary>
     public static IReadOnlyDictionary<Measured, Verdict> Of(BoardAssessment board, PlaceHistory place)
     {
-        if (place.FittedOn is not { } fitted || place.Standing.Count == 0)
+        if (place.FittedOn is not { } fitted || place.Standing.Length == 0)
         {
             return None;
         }
 
         var order = 0;
-        while (order < board.Visits.Count && !ReferenceEquals(board.Visits[order], fitted))
+        while (order < board.Visits.Length && !ReferenceEquals(board.Visits[order], fitted))
         {
             order++;
         }

@@ -108,7 +108,7 @@ public static class InstrumentsPage
 
     private static void Calibrated(HtmlWriter html, Instrument instrument, DateOnly today)
     {
-        if (instrument.Calibrations.Count == 0)
+        if (instrument.Calibrations.Length == 0)
         {
             html.Open(Tag.P).Text("no calibration on record");
             return;
@@ -122,7 +122,7 @@ public static class InstrumentsPage
             html.Open(Tag.Span).With(ClassName.Told, today > until ? ClassName.Bad : ClassName.Good).Text(today > until ? "run out" : "holds");
         }
 
-        if (instrument.Calibrations.Count > 1)
+        if (instrument.Calibrations.Length > 1)
         {
             html.Open(Tag.P, ClassName.Fine).Text($"before: {string.Join(", ", instrument.Calibrations.Where(calibration => !ReferenceEquals(calibration, last)).Select(calibration => calibration.Date.Text))}");
         }

@@ -60,11 +60,11 @@ internal static class LifeTable
             }
         }
 
-        if (known < board.Lives.Count)
+        if (known < board.Lives.Length)
         {
             html.Open(Tag.P, ClassName.Fine).Text(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{board.Lives.Count - known} of {board.Lives.Count} wet electrolytics here have no estimate, for want of a rated life or a date: {string.Join(", ", board.Lives.Where(life => !life.Estimate.Is(out _, out _)).Select(life => life.Reference))}. What is measured of them is all that is known."));
+                $"{board.Lives.Length - known} of {board.Lives.Length} wet electrolytics here have no estimate, for want of a rated life or a date: {string.Join(", ", board.Lives.Where(life => !life.Estimate.Is(out _, out _)).Select(life => life.Reference))}. What is measured of them is all that is known."));
         }
     }
 

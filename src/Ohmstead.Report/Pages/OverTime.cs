@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Drifts;
@@ -17,7 +18,7 @@ internal static class OverTime
     private static readonly Column[] Columns = [new("Day", IsShort: true), new("Reading", IsPlain: true), new("Verdict", IsPlain: true)];
 
     /// <summary>Writes the section, or nothing.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board, IReadOnlyList<Drift> drifts, ReadingAnchors anchors)
+    public static void Write(HtmlWriter html, BoardAssessment board, ImmutableArray<Drift> drifts, ReadingAnchors anchors)
     {
         // What drifts comes first, then what was read most often.
         ReadingSeries[] all = [.. BoardDrifts.SeriesOf(board).OrderByDescending(series => DriftOf(drifts, series) is { IsTold: true }).ThenByDescending(series => series.Readings.Count)];
@@ -38,7 +39,7 @@ internal static class OverTime
         }
     }
 
-    private static Drift? DriftOf(IReadOnlyList<Drift> drifts, ReadingSeries series)
+    private static Drift? DriftOf(ImmutableArray<Drift> drifts, ReadingSeries series)
     {
         foreach (var drift in drifts)
         {

@@ -21,13 +21,13 @@ internal static class PartsTable
     /// <param name="open">Takes the places whose fitting lots are told later, or null when they are told now.</param>
     public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, ICollection<OpenPlace>? open)
     {
-        if (board.Places.Count == 0)
+        if (board.Places.Length == 0)
         {
             return;
         }
 
         var renewed = board.Places.Count(place => place.FittedBy is not null);
-        using var entry = Entry.Open(html, "parts", "Parts", renewed == 0 ? $"{board.Places.Count} places, all original" : $"{board.Places.Count} places, {renewed} renewed");
+        using var entry = Entry.Open(html, "parts", "Parts", renewed == 0 ? $"{board.Places.Length} places, all original" : $"{board.Places.Length} places, {renewed} renewed");
         working.Rule(html, 1);
         using var table = Ledger.Open(html, "Parts", Columns);
         using var body = html.Open(Tag.TBody);
@@ -147,7 +147,7 @@ internal static class PartsTable
         var lot = work.Lot?.Value;
         html.Text("Now: " + (place.Sitting is { } known ? $"{PartWords.Describe(known.Values)}, lot {known.Id.Value}" : lot is null ? "a new part" : $"lot {lot}"));
         html.Text($", since {place.FittedOn!.Date.Text}");
-        if (work.Polarity.Count > 0)
+        if (work.Polarity.Length > 0)
         {
             html.Text($"; way round by {string.Join(" and ", work.Polarity.Select(evidence => evidence.Value))}");
         }

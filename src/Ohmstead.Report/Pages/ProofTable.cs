@@ -15,18 +15,18 @@ internal static class ProofTable
     public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working)
     {
         var advice = board.Points.Select(point => (Name: point.Name.Value, Notes: PointNotes.OfDesign(board, point))).Where(pair => pair.Notes.Count > 0).ToArray();
-        if (board.Proofs.Count == 0 && advice.Length == 0)
+        if (board.Proofs.Length == 0 && advice.Length == 0)
         {
             return;
         }
 
-        using var entry = Entry.Open(html, "proof", "Proof", board.Proofs.Count == 0 ? null : "the latest first");
+        using var entry = Entry.Open(html, "proof", "Proof", board.Proofs.Length == 0 ? null : "the latest first");
         foreach (var (name, notes) in advice)
         {
             NoteLines.Write(html, working, [.. notes.Select(note => note with { Says = $"{name}: {note.Says}" })]);
         }
 
-        if (board.Proofs.Count > 0)
+        if (board.Proofs.Length > 0)
         {
             Proofs(html, board, working);
         }
@@ -51,7 +51,7 @@ internal static class ProofTable
             NoteLines.Write(html, working, PointNotes.Of(board, proof));
 
             // A pass or a fail is said once more only where no value says it.
-            if (proof.Verdicts.Count == 0 || proof.Proof.Result is not null)
+            if (proof.Verdicts.Length == 0 || proof.Proof.Result is not null)
             {
                 using var line = html.Open(Tag.P);
                 if (proof.Proof.Result is { } said)

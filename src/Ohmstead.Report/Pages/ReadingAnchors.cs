@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
@@ -19,7 +20,7 @@ internal sealed class ReadingAnchors
     private readonly Dictionary<Reading, ElementId> byReading = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Gives every value of the readings its address.</summary>
-    public ReadingAnchors(IReadOnlyList<AssessedReading> readings)
+    public ReadingAnchors(ImmutableArray<AssessedReading> readings)
     {
         var taken = new HashSet<string>(StringComparer.Ordinal);
         BenchVisit? visit = null;
@@ -38,9 +39,9 @@ internal sealed class ReadingAnchors
                 byVerdict.TryAdd(verdict, Unused(taken, start + Names[(int)verdict.Measured] + end));
             }
 
-            if (assessed.Verdicts.Count == 0)
+            if (assessed.Verdicts.Length == 0)
             {
-                byReading.TryAdd(assessed.Reading, Unused(taken, start + (assessed.Reading.Values.Count > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test") + end));
+                byReading.TryAdd(assessed.Reading, Unused(taken, start + (assessed.Reading.Values.Length > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test") + end));
             }
         }
     }

@@ -14,7 +14,7 @@ public sealed record UnitPlaces(string Board, IReadOnlyList<UnitPlace> Places)
         board.Board.Id.Value,
         [
             .. board.Places
-                .Where(place => place.IsEmpty || place.FittedBy is not null || place.Standing.Count > 0 || place.PassedTest is not null)
+                .Where(place => place.IsEmpty || place.FittedBy is not null || place.Standing.Length > 0 || place.PassedTest is not null)
                 .Select(place => new UnitPlace(
                     place.Part.Ref.Value, place.IsEmpty, place.FittedBy is not null, place.PassedTest,
                     [.. place.Standing.Select(verdict => new PlaceReading(verdict.Measured, verdict.Reading.Text, verdict.Outcome))])),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
@@ -10,11 +11,11 @@ public static class VisitAnchors
 {
     /// <summary>One id for each visit, in the same order.</summary>
     /// <param name="visits">The visits of a board in order of time.</param>
-    public static IReadOnlyList<ElementId> Of(IReadOnlyList<BenchVisit> visits)
+    public static IReadOnlyList<ElementId> Of(ImmutableArray<BenchVisit> visits)
     {
-        var ids = new ElementId[visits.Count];
+        var ids = new ElementId[visits.Length];
         var same = 1;
-        for (var order = 0; order < visits.Count; order++)
+        for (var order = 0; order < visits.Length; order++)
         {
             same = order > 0 && visits[order].Date.Value == visits[order - 1].Date.Value ? same + 1 : 1;
             var day = IsoDate.Text(visits[order].Date.Value);

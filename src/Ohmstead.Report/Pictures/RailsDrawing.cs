@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
@@ -15,12 +16,12 @@ internal static class RailsDrawing
     private const decimal RippleAt = 232m;
 
     /// <summary>The rails that can be drawn: the latest proof of each point that read a voltage against limits, in order of the points.</summary>
-    public static IReadOnlyList<AssessedProof> Rails(BoardAssessment board)
+    public static ImmutableArray<AssessedProof> Rails(BoardAssessment board)
     {
         var rails = new List<AssessedProof>();
         foreach (var point in board.Points)
         {
-            for (var at = board.Proofs.Count - 1; at >= 0; at--)
+            for (var at = board.Proofs.Length - 1; at >= 0; at--)
             {
                 if (board.Proofs[at].Proof.Point.Value == point.Name.Value && Of(board.Proofs[at], Measured.Voltage) is not null)
                 {
@@ -30,18 +31,18 @@ internal static class RailsDrawing
             }
         }
 
-        return rails;
+        return [.. rails];
     }
 
     /// <summary>Writes the drawing, where there are two rails or more to compare.</summary>
-    public static void Write(HtmlWriter html, IReadOnlyList<AssessedProof> rails)
+    public static void Write(HtmlWriter html, ImmutableArray<AssessedProof> rails)
     {
-        if (rails.Count < 2)
+        if (rails.Length < 2)
         {
             return;
         }
 
-        var high = Head + (Lane * rails.Count);
+        var high = Head + (Lane * rails.Length);
         using var drawing = Plot.Open(
             html, $"0 0 340 {Invariant.Text(high)}", "Rails as last proved", "Each rail a line: its voltage between its limits, its ripple below its limit, each on a scale of its own with equal limits below each other. The numbers stand in the table below.");
         Plot.Label(html, VoltageAt + StripScale.Lower, 10m, "voltage");
@@ -50,7 +51,7 @@ internal static class RailsDrawing
             Plot.Label(html, RippleAt + StripScale.Lower, 10m, "ripple");
         }
 
-        for (var lane = 0; lane < rails.Count; lane++)
+        for (var lane = 0; lane < rails.Length; lane++)
         {
             var top = Head + (Lane * lane) + 2m;
             Plot.LabelBefore(html, VoltageAt - 8m, top + 11m, rails[lane].Proof.Point.Value);

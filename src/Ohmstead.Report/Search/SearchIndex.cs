@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
@@ -29,7 +30,7 @@ public static class SearchIndex
     /// <param name="context">What every page knows.</param>
     /// <param name="boards">All boards, in order of path.</param>
     /// <param name="findings">All findings, in order of path and line.</param>
-    public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings)
+    public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards, ImmutableArray<Finding> findings)
     {
         buffer.Clear();
         buffer.Append("globalThis.ohmsteadIndex = "u8);
@@ -155,7 +156,7 @@ public static class SearchIndex
     private static IEnumerable<string> Makers(ReportContext context, IReadOnlyList<BoardSummary> boards) =>
         boards.Select(board => board.Maker).Concat(context.Workshop.Designs.Values.Select(design => design.Maker?.Value)).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal);
 
-    private static void Findings(Utf8JsonWriter json, IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings)
+    private static void Findings(Utf8JsonWriter json, IReadOnlyList<BoardSummary> boards, ImmutableArray<Finding> findings)
     {
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var board = 0; board < boards.Count; board++)

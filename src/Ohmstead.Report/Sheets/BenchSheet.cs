@@ -87,7 +87,7 @@ public static class BenchSheet
             html.Open(Tag.Li).Text($"To measure again, {open.At}: {open.Text}.");
         }
 
-        if (board.Reasons.Count == 0)
+        if (board.Reasons.Length == 0)
         {
             html.Open(Tag.Li).Text("Nothing stands against it.");
         }

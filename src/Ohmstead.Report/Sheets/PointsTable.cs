@@ -10,7 +10,7 @@ internal static class PointsTable
 {
     public static void Write(HtmlWriter html, BoardAssessment board)
     {
-        if (board.Points.Count == 0)
+        if (board.Points.Length == 0)
         {
             return;
         }

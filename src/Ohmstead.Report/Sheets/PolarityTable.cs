@@ -32,7 +32,7 @@ internal static class PolarityTable
                     html.Text(" ");
                 }
 
-                if (place.FittedBy is { Polarity.Count: > 0 })
+                if (place.FittedBy is { Polarity.Length: > 0 })
                 {
                     html.Text("so far by the print alone");
                 }

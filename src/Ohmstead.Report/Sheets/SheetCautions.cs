@@ -15,7 +15,7 @@ internal static class SheetCautions
         html.Open(Tag.H2).Text(there.Any(hazard => hazard.MustGo) ? "Make it safe first" : "Before you touch it");
         if (there.Length == 0)
         {
-            html.Open(Tag.P).Text(board.Hazards.Count == 0 ? "The record names no hazard. That is not proof that there is none." : "What the record names was made safe. That is not proof that nothing is left.");
+            html.Open(Tag.P).Text(board.Hazards.Length == 0 ? "The record names no hazard. That is not proof that there is none." : "What the record names was made safe. That is not proof that nothing is left.");
         }
         else
         {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Ohmstead.Records.Nodes;
 
@@ -191,9 +192,9 @@ internal sealed class PlainTree
         return true;
     }
 
-    private static T[] Take<T>(List<T> open, int first)
+    private static ImmutableArray<T> Take<T>(List<T> open, int first)
     {
-        var taken = CollectionsMarshal.AsSpan(open)[first..].ToArray();
+        var taken = ImmutableArray.Create(CollectionsMarshal.AsSpan(open)[first..]);
         open.RemoveRange(first, taken.Length);
         return taken;
     }

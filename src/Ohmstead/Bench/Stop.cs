@@ -34,7 +34,7 @@ internal sealed record Stop(string Name, bool IsPoint, IReadOnlyList<Expected> E
         var place = IsPoint ? null : board.Place(Name)!;
         var what = place is null ? string.Empty : "  " + PartWords.AsPrinted(place.Values);
         var limits = string.Join("; ", Expected.Select(expected => expected.Limit is { } limit ? $"{VerdictWords.Of(expected.Measured)} {VerdictWords.Range(limit.Interval)}" : VerdictWords.Of(expected.Measured)));
-        var last = place?.Readings.Count > 0 ? place.Readings[^1] : null;
+        var last = place?.Readings.LastOrDefault();
         var before = last is null ? string.Empty : $"\n  last: {string.Join(", ", last.Verdicts.Select(verdict => verdict.Reading.Text))} on {last.Visit.Date.Text}";
         return $"{Name}{what}\n  {limits}{before}";
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks;
@@ -15,7 +16,7 @@ namespace Ohmstead.Collections;
 /// <param name="Boards">The boards that could be read, in order of path.</param>
 /// <param name="Findings">All findings, in order of path, line, column and check.</param>
 /// <param name="FilesRead">How many files were looked at.</param>
-internal sealed record RunResult(Workshop Workshop, IReadOnlyList<BoardSummary> Boards, IReadOnlyList<Finding> Findings, int FilesRead);
+internal sealed record RunResult(Workshop Workshop, IReadOnlyList<BoardSummary> Boards, ImmutableArray<Finding> Findings, int FilesRead);
 
 /// <summary>Reads, judges and checks a collection, board by board: of each board only a summary is kept, so memory does not grow with its records.</summary>
 internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
@@ -25,7 +26,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
     /// <summary>Runs.</summary>
     /// <param name="progress">Told the number of boards done, from any worker.</param>
     /// <param name="pageFor">Makes what else is wanted of each board and the findings in its record (its page), for each worker anew; or null.</param>
-    public RunResult Run(Action<int>? progress = null, Func<Workshop, Action<BoardAssessment, IReadOnlyList<Finding>>>? pageFor = null)
+    public RunResult Run(Action<int>? progress = null, Func<Workshop, Action<BoardAssessment, ImmutableArray<Finding>>>? pageFor = null)
     {
         var findings = new List<Finding>();
         var first = NodeReaders.ForWorker(0);
@@ -87,10 +88,10 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var summaries = results.Select(result => result.Summary).OfType<BoardSummary>().ToArray();
         findings.AddRange(CollectionFindings(workshop, summaries));
         findings.Sort(FindingOrder.Instance);
-        return new(workshop, summaries, findings, boards.Count + folder.Designs.Count + SharedFiles.Count(name => folder.Named(name) is not null));
+        return new(workshop, summaries, [.. findings], boards.Count + folder.Designs.Count + SharedFiles.Count(name => folder.Named(name) is not null));
     }
 
-    private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, Assessor assessor, Workshop workshop, FolderPictures pictures, Action<BoardAssessment, IReadOnlyList<Finding>>? page)
+    private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, Assessor assessor, Workshop workshop, FolderPictures pictures, Action<BoardAssessment, ImmutableArray<Finding>>? page)
     {
         var text = reader.Read(path, FileForm.Markdown);
         var read = FileBinding.Board(path, text);
@@ -101,7 +102,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         }
 
         var assessment = assessor.Assess(read.File);
-        List<Finding>? found = null;
+        var found = findings.ToBuilder();
         // What could not be read would only be reported again by the checks that miss it.
         if (!findings.Any(finding => finding.Severity == Severity.Error))
         {
@@ -110,13 +111,14 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
             {
                 foreach (var finding in check.Look(under))
                 {
-                    (found ??= [.. findings]).Add(finding);
+                    found.Add(finding);
                 }
             }
         }
 
-        page?.Invoke(assessment, found ?? findings);
-        return new(BoardSummary.Of(assessment, options.ForStatistics), found ?? findings);
+        findings = found.DrainToImmutable();
+        page?.Invoke(assessment, findings);
+        return new(BoardSummary.Of(assessment, options.ForStatistics), findings);
     }
 
     private IEnumerable<Finding> CollectionFindings(Workshop workshop, IReadOnlyList<BoardSummary> boards)
@@ -125,5 +127,5 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         return CheckCatalogue.Collection.SelectMany(check => check.Look(under));
     }
 
-    private readonly record struct BoardResult(BoardSummary? Summary, IReadOnlyList<Finding> Findings);
+    private readonly record struct BoardResult(BoardSummary? Summary, ImmutableArray<Finding> Findings);
 }

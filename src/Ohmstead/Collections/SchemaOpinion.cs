@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Schemas;
@@ -15,7 +16,7 @@ internal sealed class SchemaOpinion(bool always)
     private SchemaCheck? check;
 
     /// <summary>The findings of the reader, with what the schema refuses on lines where the reader found nothing.</summary>
-    public IReadOnlyList<Finding> Add(string path, NodeReading text, Shape shape, IReadOnlyList<Finding> findings)
+    public ImmutableArray<Finding> Add(string path, NodeReading text, Shape shape, ImmutableArray<Finding> findings)
     {
         if (!always || text.Root is null)
         {

@@ -36,7 +36,7 @@ internal sealed class OrderCommand(Terminal terminal)
         {
             var (id, happened, today) = (parsed.GetValue(name)!, parsed.GetValue(state)!, IsoDate.Text(run.Today));
             var known = stock.Workshop.StockFile?.Orders ?? [];
-            var index = Enumerable.Range(0, known.Count).FirstOrDefault(i => known[i].Id.Value == id, -1);
+            var index = Enumerable.Range(0, known.Length).FirstOrDefault(i => known[i].Id.Value == id, -1);
             if (happened == "placed")
             {
                 return index >= 0 ? Refuse($"there is an order '{id}' already, {OrderStates.Words(OrderStates.Of(known[index]))}") : Place(parsed, stock, id, today);

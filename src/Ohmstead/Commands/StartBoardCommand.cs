@@ -82,7 +82,7 @@ internal sealed class StartBoardCommand(Terminal terminal)
         terminal.Out.WriteLine(Printable.Of($"{path}: written"));
         terminal.Out.WriteLine(Printable.Of(known is null
             ? $"  its parts: ohmstead start parts LIST.csv --board {wanted}"
-            : $"  {known.Parts.Count} parts, {known.Points.Count} points and {known.Hazards.Count} hazards come from {known.Path}"));
+            : $"  {known.Parts.Length} parts, {known.Points.Length} points and {known.Hazards.Length} hazards come from {known.Path}"));
         return ExitCode.Clean;
     }
 

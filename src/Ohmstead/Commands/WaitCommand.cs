@@ -39,7 +39,7 @@ internal sealed class WaitCommand(Terminal terminal)
             }
 
             var waits = board.Assessment.Board.Waiting;
-            var index = Enumerable.Range(0, waits.Count).LastOrDefault(i => waits[i].Until is null && waits[i].For.Value == text, -1);
+            var index = Enumerable.Range(0, waits.Length).LastOrDefault(i => waits[i].Until is null && waits[i].For.Value == text, -1);
             if (index < 0)
             {
                 var open = string.Join(", ", waits.Where(wait => wait.Until is null).Select(wait => $"'{wait.For.Value}'"));

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
@@ -138,7 +139,7 @@ internal sealed class WhyCommand(Terminal terminal)
         return ExitCode.Clean;
     }
 
-    private void Verdicts(IReadOnlyList<Verdict> verdicts)
+    private void Verdicts(ImmutableArray<Verdict> verdicts)
     {
         foreach (var verdict in verdicts)
         {

@@ -1,17 +1,18 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Collections;
-using Ohmstead.Electronics.Life;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Life;
 
 namespace Ohmstead.Commands;
 
 /// <summary>Tells all about a lot in the drawer: what it is, its readings, its age and what makers say of it, how to form it again, where its parts went.</summary>
 /// <param name="line">Tells one line.</param>
 /// <param name="verdicts">Tells the verdicts on one reading.</param>
-internal sealed class WhyLot(Action<string> line, Action<IReadOnlyList<Verdict>> verdicts)
+internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>> verdicts)
 {
     /// <summary>Tells a lot; false when there is none of that name.</summary>
     public bool Tell(CollectionFolder files, RunOptions options, string name)

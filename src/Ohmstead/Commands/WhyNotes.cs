@@ -31,7 +31,7 @@ internal static class WhyNotes
             }
         }
 
-        if (board.Hazards.Count > 0)
+        if (board.Hazards.Length > 0)
         {
             yield return "  " + SafetyNotice.Defer;
         }

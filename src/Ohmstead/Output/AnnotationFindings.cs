@@ -22,9 +22,9 @@ internal sealed class AnnotationFindings(string prefix) : IFindingsWriter
                 $"::{command} file={Property(prefix + finding.Place.Path)},line={finding.Place.Line},col={finding.Place.Column},title={Property(finding.Check)}::{Data(text)}"));
         }
 
-        if (result.Findings.Count > Most)
+        if (result.Findings.Length > Most)
         {
-            target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"::warning::{result.Findings.Count - Most} more findings are in the log of this step"));
+            target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"::warning::{result.Findings.Length - Most} more findings are in the log of this step"));
         }
 
         // The whole list as plain text: the annotations are a selection, the log is complete.

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
@@ -14,7 +15,7 @@ internal sealed class JsonFindings : IFindingsWriter
     /// <summary>The document of a run that did not come about, with the reason.</summary>
     public static string Problem(string problem, int exitCode, bool isOneLine) => Document([], [], 0, exitCode, problem, isOneLine);
 
-    private static string Document(IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings, int files, int exitCode, string? problem, bool isOneLine) => JsonText.Document(isOneLine, json =>
+    private static string Document(IReadOnlyList<BoardSummary> boards, ImmutableArray<Finding> findings, int files, int exitCode, string? problem, bool isOneLine) => JsonText.Document(isOneLine, json =>
     {
         json.WriteNumber("exit", exitCode);
         json.WriteString("problem", problem);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Limits;
@@ -37,7 +38,7 @@ internal static class JsonVerdicts
         }));
     }
 
-    private static void Entry(Utf8JsonWriter json, string of, string date, string state, int line, IReadOnlyList<Verdict> verdicts)
+    private static void Entry(Utf8JsonWriter json, string of, string date, string state, int line, ImmutableArray<Verdict> verdicts)
     {
         foreach (var verdict in verdicts)
         {

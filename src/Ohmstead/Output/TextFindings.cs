@@ -32,7 +32,7 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
             }
         }
 
-        if (result.Findings.Count > 1)
+        if (result.Findings.Length > 1)
         {
             foreach (var check in result.Findings.GroupBy(finding => finding.Check, StringComparer.Ordinal).OrderByDescending(group => group.Count()).ThenBy(group => group.Key, StringComparer.Ordinal))
             {

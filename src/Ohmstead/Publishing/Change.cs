@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
@@ -19,11 +20,11 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
     public static IEnumerable<Change> Of(BoardAssessment board)
     {
         var anchors = VisitAnchors.Of(board.Visits);
-        for (var order = 0; order < board.Visits.Count; order++)
+        for (var order = 0; order < board.Visits.Length; order++)
         {
             var visit = board.Visits[order];
             var at = order;
-            var readings = board.Readings.Where(reading => reading.VisitOrder == at).ToArray();
+            ImmutableArray<AssessedReading> readings = [.. board.Readings.Where(reading => reading.VisitOrder == at)];
             string[] done = [.. visit.Work.Select(Words)];
             string[] proofs = [.. board.Proofs.Where(proof => proof.VisitOrder == at).Select(proof => $"{proof.Proof.Point.Value} {VerdictWords.Of(proof.Outcome)}")];
             var headline = done.Length > 0 ? done[0] + More(done.Length) : proofs.Length > 0 ? $"proof: {proofs[0]}{More(proofs.Length)}" : Counted(readings);
@@ -59,7 +60,7 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
 
     private static string More(int count) => count == 1 ? string.Empty : $" and {count - 1} more";
 
-    private static string Counted(AssessedReading[] readings)
+    private static string Counted(ImmutableArray<AssessedReading> readings)
     {
         var counts = OutcomeCounts.Of(readings);
         return readings.Length == 0 ? "looked at" : readings.Length == 1 ? $"one reading, {VerdictWords.Of(readings[0].Overall)}" : $"{counts.Total} readings, {counts.Outside} outside, {counts.Undecided} undecided";

@@ -15,7 +15,7 @@ internal static class DataRows
     /// <summary>A board.</summary>
     public static string?[] Board(BoardSummary board, string? maker)
     {
-        var reason = board.Reasons.Count == 0 ? null : board.Reasons[0];
+        var reason = board.Reasons.Length == 0 ? null : board.Reasons[0];
         return
         [
             board.Id.Value, board.Title, board.Design, maker, board.Serial, board.Revision, BoardStates.Words(board.State),
@@ -33,7 +33,7 @@ internal static class DataRows
             rows.Take(
                 board.Board.Id.Value, place.Part.Ref.Value, place.What,
                 place.IsEmpty ? "empty" : place.FittedBy is null ? "original" : "replacement", place.IsEmpty ? null : place.FittedBy?.Lot?.Value, Day(place.FittedOn?.Date.Value),
-                place.Standing.Count == 0 && place.PassedTest is null ? null : VerdictWords.Of(Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside : place is { PassedTest: true, Standing.Count: 0 } ? VerdictOutcome.Inside : together),
+                place.Standing.Length == 0 && place.PassedTest is null ? null : VerdictWords.Of(Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside : place is { PassedTest: true, Standing.Length: 0 } ? VerdictOutcome.Inside : together),
                 place.Decision?.What.Value, place.Decision?.Because.Value);
         }
     }

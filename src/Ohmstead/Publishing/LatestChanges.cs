@@ -15,7 +15,7 @@ internal sealed class LatestChanges(int most)
     public void Add(BoardAssessment board)
     {
         // Visits are in order of time, and most boards were seen last too long ago.
-        if (board.Visits.Count == 0 || board.Visits[^1].Date.Value.DayNumber < Volatile.Read(ref since))
+        if (board.Visits.Length == 0 || board.Visits[^1].Date.Value.DayNumber < Volatile.Read(ref since))
         {
             return;
         }

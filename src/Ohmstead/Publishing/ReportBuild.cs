@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks.Boards;
@@ -79,7 +80,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         target.Finish();
         return new(result, pictures.Sized);
 
-        Action<BoardAssessment, IReadOnlyList<Finding>> Pages(ReportContext context)
+        Action<BoardAssessment, ImmutableArray<Finding>> Pages(ReportContext context)
         {
             var buffer = new PageBuffer();
             var rows = new BoardRows();

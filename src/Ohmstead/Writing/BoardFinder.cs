@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Output;
@@ -57,7 +58,7 @@ internal static class BoardFinder
 /// <param name="Files">The collection, with this board alone.</param>
 /// <param name="Assessment">The board.</param>
 /// <param name="Findings">What the run found.</param>
-internal sealed record FoundBoard(CollectionFolder Files, BoardAssessment Assessment, IReadOnlyList<Finding> Findings)
+internal sealed record FoundBoard(CollectionFolder Files, BoardAssessment Assessment, ImmutableArray<Finding> Findings)
 {
     /// <summary>What the collection says about itself.</summary>
     public required CollectionFile Collection { get; init; }

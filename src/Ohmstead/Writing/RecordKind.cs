@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
@@ -7,7 +8,7 @@ namespace Ohmstead.Writing;
 /// <summary>Which of the five files of a collection a file is, told by its path from the root.</summary>
 /// <param name="Form">Front matter with a body, or plain YAML.</param>
 /// <param name="Findings">What is wrong with its content, as far as it can be told from the file alone.</param>
-internal sealed record RecordKind(FileForm Form, Func<string, NodeReading, IReadOnlyList<Finding>> Findings)
+internal sealed record RecordKind(FileForm Form, Func<string, NodeReading, ImmutableArray<Finding>> Findings)
 {
     private static readonly RecordKind Board = new(FileForm.Markdown, (path, text) => FileBinding.Board(path, text).Findings);
     private static readonly RecordKind Design = new(FileForm.Markdown, (path, text) => FileBinding.Design(path, text).Findings);

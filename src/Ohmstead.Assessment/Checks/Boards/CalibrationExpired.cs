@@ -28,12 +28,12 @@ public sealed class CalibrationExpired : IBoardCheck
     private static List<Written<string>> Used(BenchVisit visit)
     {
         var used = new List<Written<string>>(2);
-        for (var at = 0; at < visit.Readings.Count; at++)
+        for (var at = 0; at < visit.Readings.Length; at++)
         {
             Add(used, visit.Readings[at].Instrument ?? visit.Instrument);
         }
 
-        for (var at = 0; at < visit.Proofs.Count; at++)
+        for (var at = 0; at < visit.Proofs.Length; at++)
         {
             Add(used, visit.Proofs[at].Instrument ?? visit.Instrument);
         }

@@ -12,7 +12,7 @@ public sealed class PartUnknown : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        if (board.Assessment.Places.Count == 0 && board.Board.Design is null)
+        if (board.Assessment.Places.Length == 0 && board.Board.Design is null)
         {
             yield break;
         }

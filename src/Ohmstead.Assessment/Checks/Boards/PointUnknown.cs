@@ -12,7 +12,7 @@ public sealed class PointUnknown : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        if (board.Assessment.Points.Count == 0)
+        if (board.Assessment.Points.Length == 0)
         {
             yield break;
         }

@@ -14,7 +14,7 @@ public sealed class PolarityNotEstablished : IBoardCheck
     {
         foreach (var (_, work, place, lot) in board.Fittings())
         {
-            if (PartKind.IsPolarised(lot.Values) && work.Polarity.Count == 0)
+            if (PartKind.IsPolarised(lot.Values) && work.Polarity.Length == 0)
             {
                 yield return board.Finding(
                     Description,

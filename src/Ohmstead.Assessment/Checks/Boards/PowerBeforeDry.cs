@@ -17,7 +17,7 @@ public sealed class PowerBeforeDry : IBoardCheck
             foreach (var work in visit.Work.Where(work => work.Dry is not null))
             {
                 var days = work.Dry!.Value.Value / 86_400m;
-                var early = board.Assessment.Visits.FirstOrDefault(other => (other.Proofs.Count > 0 || other.Powered is not null) && other.Date.Value >= visit.Date.Value && IsTooEarly(visit, other, days));
+                var early = board.Assessment.Visits.FirstOrDefault(other => (other.Proofs.Length > 0 || other.Powered is not null) && other.Date.Value >= visit.Date.Value && IsTooEarly(visit, other, days));
                 if (early is not null)
                 {
                     yield return board.Finding(

@@ -11,7 +11,7 @@ public sealed class ProofIncomplete : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        if (board.Assessment.Proofs.Count == 0)
+        if (board.Assessment.Proofs.Length == 0)
         {
             yield break;
         }

@@ -20,7 +20,7 @@ public sealed class ReadingIncomplete : IBoardCheck
             {
                 yield return board.Finding(Description, reading.Spot, "this reading does not say what it was taken of", "add part: C12, or lot: L-031, or point: +15V");
             }
-            else if (reading.Values.Count == 0 && reading.Result is null && !IsFrequencyTheValue(assessed))
+            else if (reading.Values.Length == 0 && reading.Result is null && !IsFrequencyTheValue(assessed))
             {
                 yield return board.Finding(Description, reading.Spot, "this reading gives no value", "add the value with its unit, such as capacitance: 391 µF, or result: pass");
             }

@@ -21,7 +21,7 @@ public sealed class ReadingOfWrongQuantity : IBoardCheck
             }
 
             var family = PartKind.Family(values.Kind.Value);
-            for (var at = 0; at < assessed.Reading.Values.Count; at++)
+            for (var at = 0; at < assessed.Reading.Values.Length; at++)
             {
                 var value = assessed.Reading.Values[at];
                 if (Fits(value.Measured, family))

@@ -12,7 +12,7 @@ public sealed class ReferenceRepeated : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        var first = new Dictionary<string, Part>(board.Board.Parts.Count, StringComparer.Ordinal);
+        var first = new Dictionary<string, Part>(board.Board.Parts.Length, StringComparer.Ordinal);
         foreach (var part in board.Board.Parts)
         {
             if (!first.TryAdd(part.Ref.Value, part))

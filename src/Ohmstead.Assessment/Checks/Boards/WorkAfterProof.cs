@@ -11,7 +11,7 @@ public sealed class WorkAfterProof : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        if (board.Assessment.Proofs.Count == 0 || !board.IsInOrder)
+        if (board.Assessment.Proofs.Length == 0 || !board.IsInOrder)
         {
             yield break;
         }

@@ -9,8 +9,8 @@ internal static class NodeEquality
     internal static bool Same(Node one, Node other) => (one, other) switch
     {
         (ScalarNode a, ScalarNode b) => a.Text == b.Text && a.Style == b.Style,
-        (SequenceNode a, SequenceNode b) => a.IsFlow == b.IsFlow && a.Items.Count == b.Items.Count && a.Items.Zip(b.Items).All(pair => Same(pair.First, pair.Second)),
-        (MappingNode a, MappingNode b) => a.IsFlow == b.IsFlow && a.Entries.Count == b.Entries.Count && a.Entries.Zip(b.Entries).All(pair => pair.First.Key == pair.Second.Key && Same(pair.First.Value, pair.Second.Value)),
+        (SequenceNode a, SequenceNode b) => a.IsFlow == b.IsFlow && a.Items.Length == b.Items.Length && a.Items.Zip(b.Items).All(pair => Same(pair.First, pair.Second)),
+        (MappingNode a, MappingNode b) => a.IsFlow == b.IsFlow && a.Entries.Length == b.Entries.Length && a.Entries.Zip(b.Entries).All(pair => pair.First.Key == pair.Second.Key && Same(pair.First.Value, pair.Second.Value)),
         _ => false,
     };
 }

@@ -42,7 +42,7 @@ internal sealed class TokenWalk
         {
             walk.Braces(root, Join.Line, bottom, 0, Step, 1);
         }
-        else if (root.Entries.Count > 0)
+        else if (root.Entries.Length > 0)
         {
             walk.Lines(root, Join.Line, null, 0);
         }
@@ -93,10 +93,10 @@ internal sealed class TokenWalk
             Add(dash, dash + 1, TokenKind.Dash, ReferenceEquals(item, list.Items[0]) ? first : Join.Line, level, indent, 0);
             switch (item)
             {
-                case MappingNode { IsFlow: false, Entries.Count: > 0 } mapping:
+                case MappingNode { IsFlow: false, Entries.Length: > 0 } mapping:
                     Lines(mapping, Join.Space, level, indent + Step);
                     break;
-                case SequenceNode { IsFlow: false, Items.Count: > 0 } inner:
+                case SequenceNode { IsFlow: false, Items.Length: > 0 } inner:
                     Dashes(inner, Join.Space, level, indent + Step);
                     break;
                 default:
@@ -111,10 +111,10 @@ internal sealed class TokenWalk
     {
         switch (value)
         {
-            case MappingNode { IsFlow: false, Entries.Count: > 0 } mapping:
+            case MappingNode { IsFlow: false, Entries.Length: > 0 } mapping:
                 Lines(mapping, Join.Line, level, indent + Step);
                 break;
-            case SequenceNode { IsFlow: false, Items.Count: > 0 } list:
+            case SequenceNode { IsFlow: false, Items.Length: > 0 } list:
                 Dashes(list, Join.Line, level, indent + Step);
                 break;
             default:
@@ -164,7 +164,7 @@ internal sealed class TokenWalk
 
         if (hasBraces)
         {
-            Close('}', mapping.Entries.Count > 0 ? Join.Space : Join.Tight, level, within, depth);
+            Close('}', mapping.Entries.Length > 0 ? Join.Space : Join.Tight, level, within, depth);
         }
     }
 
