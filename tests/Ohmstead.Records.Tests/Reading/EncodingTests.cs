@@ -220,7 +220,7 @@ public sealed class EncodingTests
     {
         var reading = ReadText.Markdown($"---\na: 1\n---\n{string.Concat(Enumerable.Repeat("some text \u0001\n", 500))}");
 
-        Assert.Equal(20, reading.Findings.Count);
+        Assert.Equal(20, reading.Findings.Length);
         Assert.Equal("control character U+0001; 480 more in this file", reading.Findings[^1].Message);
     }
 

@@ -67,7 +67,7 @@ public sealed class MutationTests
             var reading = reader.Read("a.md", bytes, form, ReadingLimits.Usual);
             var lines = new SourceText("a.md", Encoding.UTF8.GetString(bytes));
             var isInside = reading.Findings.All(finding => IsInside(finding.Place, lines) && finding.Related.All(related => IsInside(related.Place, lines)));
-            var isSaid = reading.Root is not null || reading.Findings.Count > 0;
+            var isSaid = reading.Root is not null || reading.Findings.Length > 0;
             var isOurs = reading.Findings.All(finding => !finding.Message.Contains("While ", StringComparison.Ordinal) && !finding.Message.EndsWith('.'));
             if (!isInside || !isSaid || !isOurs)
             {

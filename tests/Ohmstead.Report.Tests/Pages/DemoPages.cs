@@ -57,7 +57,7 @@ public sealed class DemoPages : IDisposable
         [
             .. boards.Select(board => new BoardUnderCheck(board, workshop, context.Today, pictures)).SelectMany(under => CheckCatalogue.Boards.SelectMany(check => check.Look(under))),
         ];
-        pages[FindingsPage.PathName] = Page(() => FindingsPage.Write(buffer, context, findings, summaries));
+        pages[FindingsPage.PathName] = Page(() => FindingsPage.Write(buffer, context, [.. findings], summaries));
         var until = context.Today.AddYears(1);
         pages[AheadPage.PathName] = Page(() => AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until));
         foreach (var board in boards)

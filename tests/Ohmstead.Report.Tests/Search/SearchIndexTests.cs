@@ -64,7 +64,7 @@ public sealed class SearchIndexTests
     private static JsonDocument Index(IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings, out string script)
     {
         using var buffer = new PageBuffer();
-        SearchIndex.Write(buffer, new ReportContext(Workshop.Empty, new HashSet<string>(), new DateOnly(2026, 11, 25), "0.0.0"), boards, findings);
+        SearchIndex.Write(buffer, new ReportContext(Workshop.Empty, new HashSet<string>(), new DateOnly(2026, 11, 25), "0.0.0"), boards, [.. findings]);
         script = Encoding.UTF8.GetString(buffer.Written);
         const string start = "globalThis.ohmsteadIndex = ";
         Assert.StartsWith(start, script, StringComparison.Ordinal);
