@@ -35,9 +35,6 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     /// <summary>The day of the next look.</summary>
     public DateOnly? LookAgain { get; init; }
 
-    /// <summary>Lots fitted on this board, one entry for each part.</summary>
-    public IReadOnlyList<string> LotsFitted { get; init; } = [];
-
     /// <summary>Where parts of known lots were fitted on this board, each with the name of its lot.</summary>
     public IReadOnlyList<(string Lot, LotFitting Fitting)> Fittings { get; init; } = [];
 
@@ -70,7 +67,7 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
 
     /// <summary>How many parts of each lot were fitted on boards; a lot of which none was is not there.</summary>
     public static Dictionary<string, int> FittedByLot(IEnumerable<BoardSummary> boards) =>
-        boards.SelectMany(board => board.LotsFitted).CountBy(lot => lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        boards.SelectMany(board => board.Fittings).CountBy(fitted => fitted.Lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>What is kept of an assessment.</summary>
     /// <param name="board">The board, assessed.</param>
@@ -83,8 +80,7 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
         Readings = OutcomeCounts.Of(board.Readings),
         LastSeen = board.LastSeen,
         LookAgain = board.LookAgain,
-        LotsFitted = [.. board.Visits.SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null).Select(work => work.Lot!.Value)],
-        Fittings = forStatistics ? [.. LotFitting.All(board)] : [],
+        Fittings = [.. LotFitting.All(board)],
         InstrumentDays = forStatistics ? InstrumentDay.Of(board.Visits) : [],
         Hazards = forStatistics ? [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)] : [],
         Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],

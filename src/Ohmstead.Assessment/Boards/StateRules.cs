@@ -19,16 +19,15 @@ internal static class StateRules
     {
         if (board.Visits.Length == 0)
         {
-            return
-            [
-                .. Safety(board).Concat(Waits(board))
-                    .Append(new(BoardState.NotLookedAt, null, "nothing was looked at since it came", "inspect it, make it safe, measure as found"))
-                    .OrderByDescending(reason => reason.State),
-            ];
+            return WeightiestFirst(
+                [.. Safety(board), .. Waits(board), new(BoardState.NotLookedAt, null, "nothing was looked at since it came", "inspect it, make it safe, measure as found")]);
         }
 
-        return [.. Safety(board).Concat(Faults(board)).Concat(Faults(points)).Concat(Waits(board)).Concat(Undecided(board)).Concat(Proofs(board, lastWorkOrder)).OrderByDescending(reason => reason.State)];
+        return WeightiestFirst([.. Safety(board), .. Faults(board), .. Faults(points), .. Waits(board), .. Undecided(board), .. Proofs(board, lastWorkOrder)]);
     }
+
+    // Those of one weight as they came.
+    private static ImmutableArray<Reason> WeightiestFirst(ImmutableArray<Reason> reasons) => reasons.Length < 2 ? reasons : [.. reasons.OrderByDescending(reason => reason.State)];
 
     private static IEnumerable<Reason> Safety(BoardAssessment board) =>
         board.Hazards.Where(hazard => hazard.MustGo && hazard.MadeSafe is null)

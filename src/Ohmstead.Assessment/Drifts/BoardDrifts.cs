@@ -24,7 +24,7 @@ public static class BoardDrifts
 
     /// <summary>Like readings of what sits in each place now, where they were taken on two days or more: the same quantity, read in the same way. In order of the parts list and of the quantities.</summary>
     public static IEnumerable<ReadingSeries> SeriesOf(BoardAssessment board) =>
-        board.Places.Where(place => place is { IsEmpty: false, Readings.Length: > 1 })
+        board.Places.Where(place => place is { IsEmpty: false, Readings.Length: > 1 } && SpansDays(place))
             .SelectMany(place => Alike(board, place).Select(alike => new ReadingSeries(place.Part.Ref.Value, alike.Key.Measured, [.. alike.Select(pair => new ReadOnDay(pair.Reading.Visit.Date.Value, pair.Verdict))])))
             .Where(series => series.Readings[0].Day < series.Readings[^1].Day);
 
@@ -37,6 +37,25 @@ public static class BoardDrifts
             .SelectMany(reading => reading.Verdicts.Select(verdict => (Reading: reading, Verdict: verdict)))
             .GroupBy(pair => DriftConditions.Of(pair.Reading, pair.Verdict.Measured))
             .OrderBy(alike => alike.Key.Measured);
+    }
+
+    // Visits are in order of time, and most parts were read on one day only.
+    private static bool SpansDays(PlaceHistory place)
+    {
+        DateOnly? first = null;
+        foreach (var reading in place.Readings)
+        {
+            if (IsComparable(reading))
+            {
+                first ??= reading.Visit.Date.Value;
+                if (reading.Visit.Date.Value != first)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     private static bool IsComparable(AssessedReading reading) => !reading.IsNew && reading.Reading.Circuit is not { Value: "in" };

@@ -33,18 +33,19 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
     internal static ImmutableArray<PartLife> Of(ImmutableArray<PlaceHistory> places, BoardDuty? duty, Written<RoughDate>? made)
     {
         List<PartLife>? lives = null;
+        var known = duty is { Fault: null } ? new DutyWords(duty) : null;
         foreach (var place in places)
         {
             if (!place.IsEmpty && WetElectrolytics.Is(place.Values.Kind.Value))
             {
-                (lives ??= []).Add(Of(place, duty, LifeStart.Of(place, made)));
+                (lives ??= []).Add(Of(place, duty, known, LifeStart.Of(place, made)));
             }
         }
 
         return lives is null ? [] : [.. lives];
     }
 
-    private static PartLife Of(PlaceHistory place, BoardDuty? duty, LifeStart? start)
+    private static PartLife Of(PlaceHistory place, BoardDuty? duty, DutyWords? known, LifeStart? start)
     {
         var missing = place.FittedBy is not null && place.Sitting is null ? "the lot that it was fitted from is not known"
             : place.Values.Life is null ? "its rated life is not written, as in life: 2000 h"
@@ -53,13 +54,12 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
             : duty.Fault is { } fault ? fault
             : start is null ? "neither the board nor its design says when it was made"
             : null;
-        return missing is null ? Estimated(place, duty!, start!) : new(place, start, Outcome<RemainingLife>.Refused(missing));
+        return missing is null ? Estimated(place, known!, start!) : new(place, start, Outcome<RemainingLife>.Refused(missing));
     }
 
-    private const double TenKelvin = 10;
-
-    private static PartLife Estimated(PlaceHistory place, BoardDuty duty, LifeStart start)
+    private static PartLife Estimated(PlaceHistory place, DutyWords known, LifeStart start)
     {
+        var duty = known.Duty;
         var (life, rated) = (place.Values.Life!, place.Values.Temperature!);
         var ripple = RippleShare.Of(place);
         var (working, volts) = (place.Part.Values.WorkingVoltage, place.Values.RatedVoltage);
@@ -74,9 +74,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
         var given = new List<LazyText>(4)
         {
             new(() => $"rated {life.Text} at {rated.Text} ({(place.Sitting is { } lot ? "lot " + lot.Id.Value : "as listed for the place")}), {start.Words}"),
-            new(() => string.Create(
-                CultureInfo.InvariantCulture,
-                $"{duty.HoursPerYear} h a year in air of {Air(duty)} ({duty.Origin}), taken {LifeModels.SpreadKelvin} K warmer for the earliest date and cooler for the latest (common practice)")),
+            known.Taken,
         };
         if (ripple is not null)
         {
@@ -88,11 +86,9 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
             given.Add(new(() => $"works at {working!.Text} of {volts!.Text}"));
         }
 
-        if (duty.Phases is [{ Celsius: var air }] && Arrhenius.EnergyForDoubling(air, air + TenKelvin).Is(out var energy, out _))
+        if (known.Doubling is { } doubling)
         {
-            given.Add(new(() => string.Create(
-                CultureInfo.InvariantCulture,
-                $"twice the life for ten kelvin less means {energy:0.00} eV between {air} and {air + TenKelvin} °C by the law of Arrhenius; a law with one fixed energy would promise another life")));
+            given.Add(doubling);
         }
 
         if (place.Sitting is { } old && ShelfBefore(old, start.First) is { } lain)
@@ -102,10 +98,6 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
 
         return new(place, start, RemainingLife.Between(estimates.Shortest, estimates.Longest, duty.HoursPerYear, start.First, start.Last)) { Given = [.. given] };
     }
-
-    private static string Air(BoardDuty duty) => duty.Phases is [var only]
-        ? string.Create(CultureInfo.InvariantCulture, $"{only.Celsius} °C")
-        : string.Join(", ", duty.Phases.Select(phase => string.Create(CultureInfo.InvariantCulture, $"{phase.Celsius} °C for {phase.Hours} h")));
 
     // Nobody states how much of its life a part loses on the shelf: it is told, not counted.
     private static LazyText? ShelfBefore(Lot lot, DateOnly fitted) =>

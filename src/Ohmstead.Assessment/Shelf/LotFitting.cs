@@ -13,10 +13,18 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
     public static IEnumerable<LotFitting> Of(BoardAssessment board, string lot) => All(board).Where(fitted => fitted.Lot == lot).Select(fitted => fitted.Fitting);
 
     /// <summary>All fittings of known lots on one board, in order of time, each with the name of its lot.</summary>
-    public static IEnumerable<(string Lot, LotFitting Fitting)> All(BoardAssessment board) =>
-        from visit in board.Visits
-        from work in visit.Work
-        where work.PutsAPartIn && work.Lot is not null
-        let reference = work.Part?.Value ?? work.At?.Value ?? string.Empty
-        select (work.Lot!.Value, new LotFitting(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work)));
+    public static IEnumerable<(string Lot, LotFitting Fitting)> All(BoardAssessment board)
+    {
+        foreach (var visit in board.Visits)
+        {
+            foreach (var work in visit.Work)
+            {
+                if (work is { PutsAPartIn: true, Lot: { } lot })
+                {
+                    var reference = work.Part?.Value ?? work.At?.Value ?? string.Empty;
+                    yield return (lot.Value, new(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work)));
+                }
+            }
+        }
+    }
 }

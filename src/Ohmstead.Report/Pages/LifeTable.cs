@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Life;
@@ -68,7 +69,7 @@ internal static class LifeTable
         }
     }
 
-    private static TimeScale Scale(IReadOnlyList<PartLife> lives, DateOnly today)
+    private static TimeScale Scale(ImmutableArray<PartLife> lives, DateOnly today)
     {
         var (first, last) = (today, today);
         foreach (var life in lives)
@@ -84,26 +85,34 @@ internal static class LifeTable
     }
 
     // What every estimate was made from is told once.
-    private static HashSet<string> Common(IReadOnlyList<PartLife> lives)
+    private static List<string> Common(ImmutableArray<PartLife> lives)
     {
-        HashSet<string>? common = null;
+        List<string>? common = null;
         var count = 0;
         foreach (var life in lives)
         {
-            if (life.Estimate.Is(out var estimate, out _))
+            if (!life.Estimate.Is(out var estimate, out _))
             {
-                count++;
-                common ??= [.. Lines(life, estimate)];
-                common.IntersectWith(Lines(life, estimate));
+                continue;
+            }
+
+            count++;
+            if (common is null)
+            {
+                common = [.. life.Given.Select(line => line.Text).Concat(estimate.Remarks).Distinct(StringComparer.Ordinal)];
+            }
+            else
+            {
+                common.RemoveAll(line => !Tells(life, estimate, line));
             }
         }
 
         return count > 1 ? common! : [];
     }
 
-    private static IEnumerable<string> Lines(PartLife life, RemainingLife estimate) => life.Given.Select(line => line.Text).Concat(estimate.Remarks.Select(remark => remark.ToString()));
+    private static bool Tells(PartLife life, RemainingLife estimate, string line) => life.Given.Any(given => given.Text == line) || estimate.Remarks.Contains(line, StringComparer.Ordinal);
 
-    private static void Working(HtmlWriter html, SharedWorking working, IEnumerable<string> given, HashSet<string> common, RemainingLife estimate)
+    private static void Working(HtmlWriter html, SharedWorking working, IEnumerable<string> given, List<string> common, RemainingLife estimate)
     {
         using var fold = html.Open(Tag.Details);
         html.Open(Tag.Summary).Text("arithmetic and source");
@@ -119,7 +128,7 @@ internal static class LifeTable
             working.Sources.Cite(html, estimate.Source.Text + (estimate.OtherSource is { } other ? "; " + other.Text : string.Empty));
         }
 
-        foreach (var remark in estimate.Remarks.Where(remark => !common.Contains(remark.ToString())))
+        foreach (var remark in estimate.Remarks.Where(remark => !common.Contains(remark)))
         {
             html.Open(Tag.Li).Text(remark);
         }

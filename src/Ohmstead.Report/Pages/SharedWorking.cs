@@ -47,12 +47,13 @@ internal sealed class SharedWorking(DecisionRule rule)
         }
     }
 
-    /// <summary>Writes how far a reading is from its limit, how probable it is inside, and by which rule that was decided where it is not the rule for all.</summary>
+    /// <summary>Writes how far a reading is from its limit, how probable it is inside where that is in doubt, and by which rule that was decided where it is not the rule for all.</summary>
     public void Decision(HtmlWriter html, Verdict verdict)
     {
         var nominal = verdict.Deviation is null ? null : verdict.Limit?.Nominal;
-        var probability = verdict.Rule is null ? null : verdict.Probability;
-        if (nominal is null && verdict.Margin is null && probability is null)
+        var ownRule = verdict.Rule is { } decided && decided != rule ? decided : null;
+        var probability = verdict is { Rule: not null, Probability: { } known } && IsInDoubt(known) ? known : (double?)null;
+        if (nominal is null && verdict.Margin is null && probability is null && ownRule is null)
         {
             return;
         }
@@ -72,13 +73,17 @@ internal sealed class SharedWorking(DecisionRule rule)
         if (probability is { } inside)
         {
             commas.Next().Text($"inside with probability {VerdictWords.Probability(inside)}");
-            if (verdict.Rule != rule)
-            {
-                commas.Next().Text($"decided by {verdict.Rule!.Name}");
-                Sources.Cite(html, verdict.Rule.Source.Text);
-            }
+        }
+
+        if (ownRule is not null)
+        {
+            commas.Next().Text($"decided by {ownRule.Name}");
+            Sources.Cite(html, ownRule.Source.Text);
         }
     }
+
+    // Four places of what is nearer to certain would promise what no reading can.
+    private static bool IsInDoubt(double probability) => probability is >= 0.00005 and < 0.99995;
 
     /// <summary>Writes a remark. The working of an uncertainty leaves out its source, which <see cref="Rule"/> tells for all.</summary>
     public static void Remark(HtmlWriter html, string remark) => html.Open(Tag.Li).Text(
@@ -110,7 +115,7 @@ internal sealed class SharedWorking(DecisionRule rule)
         Sources.Cite(html, rule.Source.Text);
         html.Text("; how U is reached");
         Sources.Cite(html, ReadingUncertainty.Rule);
-        html.Text("; the probability of being inside");
+        html.Text("; the probability of being inside, told where it is neither 1 nor 0 to four places");
         Sources.Cite(html, Probability);
         html.Text(". ");
         html.Open(Tag.A).To(LocalLink.ToFile(AboutPage.PathName, levelsUp, AboutPage.Drawings)).Text("How to read the drawings");

@@ -85,9 +85,9 @@ public sealed class LimitMemoTests
         Assert.Equal(3, parts.Count);
         var how = new ReadingConditions(false, Hertz(120m), null, null);
         var first = memo.For(parts[0], "the design", Measured.Capacitance, how);
-        Assert.Same(first, memo.For(parts[2], "the design", Measured.Capacitance, how with { }));
-        Assert.NotSame(first, memo.For(parts[1], "the design", Measured.Frequency, how));
-        Assert.Same(first, memo.For(parts[0], "the design", Measured.Capacitance, how));
+        Assert.True(first == memo.For(parts[2], "the design", Measured.Capacitance, how with { }));
+        Assert.False(first == memo.For(parts[1], "the design", Measured.Frequency, how));
+        Assert.True(first == memo.For(parts[0], "the design", Measured.Capacitance, how));
     }
 
     [Fact]
@@ -98,10 +98,10 @@ public sealed class LimitMemoTests
         var how = new ReadingConditions(false, Hertz(120m), null, null);
         var first = memo.For(part, null, Measured.Capacitance, how);
         var second = memo.For(part, null, Measured.Esr, how);
-        Assert.Same(first, memo.For(part, null, Measured.Capacitance, how));
-        Assert.Same(second, memo.For(part, null, Measured.Esr, how));
+        Assert.True(first == memo.For(part, null, Measured.Capacitance, how));
+        Assert.True(second == memo.For(part, null, Measured.Esr, how));
         memo.For(part, null, Measured.Leakage, how);
-        Assert.NotSame(first, memo.For(part, null, Measured.Capacitance, how));
+        Assert.False(first == memo.For(part, null, Measured.Capacitance, how));
     }
 
     // Limits of electrolytics hold at 20 °C within 5 K: IEC 60384-4, from memory.

@@ -27,14 +27,28 @@ public class VisibleTextTests
     }
 
     [Fact]
-    public void Each_printable_character_is_escaped_as_the_library_escapes_it_wherever_it_stands()
+    public void Each_printable_character_is_escaped_as_the_library_escapes_it_wherever_it_stands_in_a_text_of_any_length()
     {
-        foreach (var character in Enumerable.Range(' ', '~' - ' ' + 1).Select(c => (char)c))
+        foreach (var character in Enumerable.Range(' ', '~' - ' ' + 1).Select(c => (char)c).Append('\t').Append('\n'))
         {
-            for (var before = 0; before <= 17; before++)
+            for (var (length, before) = (1, 0); length <= 25; (length, before) = before + 1 < length ? (length, before + 1) : (length + 1, 0))
             {
-                var text = $"{new string('a', before)}{character}{new string('b', 17 - before)}";
+                var text = $"{new string('a', before)}{character}{new string('b', length - before - 1)}";
                 Assert.Equal(System.Net.WebUtility.HtmlEncode(text), Probe.Source(html => html.Text(text)));
+            }
+        }
+    }
+
+    [Fact]
+    public void The_sign_of_a_unit_is_written_as_the_library_writes_it_wherever_it_stands_in_a_text_of_any_length()
+    {
+        foreach (var sign in "µΩ±°…".Select(c => c.ToString()))
+        {
+            for (var (length, before) = (1, 0); length <= 25; (length, before) = before + 1 < length ? (length, before + 1) : (length + 1, 0))
+            {
+                var text = $"{new string('4', before)}{sign}{new string('7', length - before - 1)}{sign}";
+                Assert.Equal(text, Probe.Source(html => html.Text(text)));
+                Assert.Equal($"{text}&lt;", Probe.Source(html => html.Text(text + "<")));
             }
         }
     }

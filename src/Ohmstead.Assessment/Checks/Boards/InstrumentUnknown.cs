@@ -14,11 +14,34 @@ public sealed class InstrumentUnknown : IBoardCheck
     {
         foreach (var visit in board.Assessment.Visits)
         {
-            var named = visit.Readings.Select(reading => reading.Instrument).Concat(visit.Proofs.Select(proof => proof.Instrument)).Prepend(visit.Instrument);
-            foreach (var instrument in named.OfType<Written<string>>().Where(instrument => !IsKnown(board, instrument.Value)))
+            foreach (var instrument in Named(visit).Where(instrument => !IsKnown(board, instrument.Value)))
             {
                 yield return new UnknownName("instrument", $"add {instrument.Value} to instruments.yaml")
                     .In(board, Description, instrument, $"there is no instrument '{instrument.Value}'", board.Workshop.Instruments.Keys.Order(StringComparer.Ordinal));
+            }
+        }
+    }
+
+    private static IEnumerable<Written<string>> Named(BenchVisit visit)
+    {
+        if (visit.Instrument is { } ofAll)
+        {
+            yield return ofAll;
+        }
+
+        foreach (var reading in visit.Readings)
+        {
+            if (reading.Instrument is { } own)
+            {
+                yield return own;
+            }
+        }
+
+        foreach (var proof in visit.Proofs)
+        {
+            if (proof.Instrument is { } own)
+            {
+                yield return own;
             }
         }
     }

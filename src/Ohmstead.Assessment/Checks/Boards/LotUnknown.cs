@@ -14,11 +14,29 @@ public sealed class LotUnknown : IBoardCheck
     {
         foreach (var visit in board.Assessment.Visits)
         {
-            var named = visit.Readings.Select(reading => reading.Lot).Concat(visit.Work.Select(work => work.Lot));
-            foreach (var lot in named.OfType<Written<string>>().Where(lot => !IsKnown(board, lot.Value)))
+            foreach (var lot in Named(visit).Where(lot => !IsKnown(board, lot.Value)))
             {
                 yield return new UnknownName("lot", $"add lot {lot.Value} to stock.yaml")
                     .In(board, Description, lot, $"there is no lot '{lot.Value}' in the drawer", board.Workshop.Lots.Keys.Order(StringComparer.Ordinal));
+            }
+        }
+    }
+
+    private static IEnumerable<Written<string>> Named(BenchVisit visit)
+    {
+        foreach (var reading in visit.Readings)
+        {
+            if (reading.Lot is { } read)
+            {
+                yield return read;
+            }
+        }
+
+        foreach (var work in visit.Work)
+        {
+            if (work.Lot is { } fitted)
+            {
+                yield return fitted;
             }
         }
     }

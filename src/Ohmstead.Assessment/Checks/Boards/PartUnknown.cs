@@ -19,11 +19,37 @@ public sealed class PartUnknown : IBoardCheck
 
         foreach (var visit in board.Assessment.Visits)
         {
-            var named = visit.Readings.Select(reading => reading.Part).Concat(visit.Work.Select(work => work.Part)).Concat(visit.Decided.Select(decision => decision.Part));
-            foreach (var part in named.OfType<Written<string>>().Where(part => board.Assessment.Place(part.Value) is null && !board.MayBeUnreadPart(part.Value)))
+            foreach (var part in Named(visit).Where(part => board.Assessment.Place(part.Value) is null && !board.MayBeUnreadPart(part.Value)))
             {
                 yield return new UnknownName("part", $"add {part.Value} to parts") { Otherwise = $"add {part.Value} to parts, or name a part that is there" }
                     .In(board, Description, part, $"this board has no part '{part.Value}'", board.Assessment.Places.Select(place => place.Part.Ref.Value));
+            }
+        }
+    }
+
+    private static IEnumerable<Written<string>> Named(BenchVisit visit)
+    {
+        foreach (var reading in visit.Readings)
+        {
+            if (reading.Part is { } read)
+            {
+                yield return read;
+            }
+        }
+
+        foreach (var work in visit.Work)
+        {
+            if (work.Part is { } worked)
+            {
+                yield return worked;
+            }
+        }
+
+        foreach (var decision in visit.Decided)
+        {
+            if (decision.Part is { } decided)
+            {
+                yield return decided;
             }
         }
     }
