@@ -21,8 +21,8 @@ public static class DecimalMath
         .. Enumerable.Range(-Digits, (2 * Digits) + 1).Select(power => TryCompose(UInt128.One, power, out var value) ? value : throw new InvalidOperationException()),
     ];
 
-    // From 1 to 10^19, the last that 64 bits hold.
-    private static readonly ulong[] WholePowers = [.. Enumerable.Range(0, 20).Select(power => (ulong)BigInteger.Pow(10, power))];
+    // From 1 to 10^28, the last that 96 bits hold.
+    private static readonly UInt128[] WholePowers = [.. Enumerable.Range(0, Digits + 1).Select(power => (UInt128)BigInteger.Pow(10, power))];
 
     /// <summary>The square root, rounded half away from zero to as many decimal places as fit, 28 at most: an exact root comes out
     /// exact.</summary>
@@ -126,13 +126,9 @@ public static class DecimalMath
 
     private static int DigitCount(UInt128 mantissa)
     {
-        var count = 0;
-        for (; mantissa > ulong.MaxValue; count++) mantissa /= 10;
-
         // 1233 / 4096 is the logarithm of two: bits become digits, one too few where the number has reached the next power of ten.
-        var rest = (ulong)mantissa;
-        var least = (64 - BitOperations.LeadingZeroCount(rest)) * 1233 / 4096;
-        return count + least + (rest >= WholePowers[least] ? 1 : 0);
+        var least = (128 - (int)UInt128.LeadingZeroCount(mantissa)) * 1233 / 4096;
+        return least + (mantissa >= WholePowers[least] ? 1 : 0);
     }
 
     /// <summary>The digits of a value as a whole number without its sign, and how many of them are places.</summary>

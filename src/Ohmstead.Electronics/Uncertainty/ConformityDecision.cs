@@ -29,7 +29,7 @@ public readonly record struct ConformityDecision(Conformity Conformity, bool Acc
         Conformity conformity = inside
             ? (IsInside(reading, lower, upper, band) ? Conformity.Inside : Conformity.ProbablyInside)
             : (IsInside(reading, lower, upper, -band) ? Conformity.ProbablyOutside : Conformity.Outside);
-        return new ConformityDecision(conformity, IsInside(reading, lower, upper, guard), probability, guard);
+        return new ConformityDecision(conformity, guard == 0 ? inside : IsInside(reading, lower, upper, guard), probability, guard);
     }
 
     private static bool IsInside(decimal reading, decimal? lower, decimal? upper, decimal margin) =>

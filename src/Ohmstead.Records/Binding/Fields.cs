@@ -256,7 +256,18 @@ public sealed class Fields
     }
 
     // Few keys are written, so looking through them costs less than a table of all.
-    private Node? Value(int place) => Array.LastIndexOf(places, place) is >= 0 and var entry ? mapping.Entries[entry].Value : null;
+    private Node? Value(int place)
+    {
+        for (var entry = places.Length - 1; entry >= 0; entry--)
+        {
+            if (places[entry] == place)
+            {
+                return mapping.Entries[entry].Value;
+            }
+        }
+
+        return null;
+    }
 
     private ScalarNode? Scalar(int place)
     {

@@ -8,6 +8,7 @@ internal sealed class RecentTexts
 {
     private const int Places = 2048;
     private const int Longest = 32;
+    private const int AtOnce = sizeof(ulong) / sizeof(char);
 
     private readonly string?[] recent = new string?[Places];
 
@@ -32,14 +33,19 @@ internal sealed class RecentTexts
     {
         const ulong odd = 0x9E3779B97F4A7C15;
         var hash = (ulong)text.Length;
-        var fours = MemoryMarshal.Cast<char, ulong>(text);
-        foreach (var four in fours)
+        foreach (var four in MemoryMarshal.Cast<char, ulong>(text))
         {
             hash = unchecked((hash ^ four) * odd);
             hash ^= hash >> 32;
         }
 
-        foreach (var unit in text[(4 * fours.Length)..])
+        if (text.Length >= AtOnce)
+        {
+            // What is left over, with some of what was there before.
+            return (uint)(unchecked((hash ^ MemoryMarshal.Cast<char, ulong>(text[^AtOnce..])[0]) * odd) >> 32);
+        }
+
+        foreach (var unit in text)
         {
             hash = unchecked((hash ^ unit) * odd);
             hash ^= hash >> 32;

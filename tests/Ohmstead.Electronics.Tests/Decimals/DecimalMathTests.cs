@@ -69,6 +69,19 @@ public class DecimalMathTests
         Assert.Equal(expected, DecimalMath.Exponent(Decimal(value)));
 
     [Fact]
+    public void The_exponent_of_a_whole_number_is_one_less_than_its_digits_as_the_library_writes_them()
+    {
+        foreach (var power in Enumerable.Range(0, 29).Select(digits => decimal.Parse("1" + new string('0', digits), System.Globalization.CultureInfo.InvariantCulture)))
+        {
+            foreach (var number in new[] { power, power - 1m, power + 1m, power * 2m, power * 5m, power * 7.9m }.Select(decimal.Floor).Append(decimal.MaxValue).Where(number => number > 0m))
+            {
+                Assert.Equal(number.ToString("F0", System.Globalization.CultureInfo.InvariantCulture).Length - 1, DecimalMath.Exponent(number));
+                Assert.Equal(DecimalMath.Exponent(number), DecimalMath.Exponent(-number));
+            }
+        }
+    }
+
+    [Fact]
     public void Moving_the_point_there_and_back_changes_nothing() =>
         Gen.Select(Gen.Decimal[-1_000_000m, 1_000_000m], Gen.Int[-12, 12]).Sample((value, power) =>
             !DecimalMath.TryShift(value, power, out var moved) || (DecimalMath.TryShift(moved, -power, out var back) && back == value));
