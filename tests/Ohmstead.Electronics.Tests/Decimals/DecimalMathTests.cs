@@ -71,11 +71,11 @@ public class DecimalMathTests
     [Fact]
     public void The_exponent_of_a_whole_number_is_one_less_than_its_digits_as_the_library_writes_them()
     {
-        foreach (var power in Enumerable.Range(0, 29).Select(digits => decimal.Parse("1" + new string('0', digits), System.Globalization.CultureInfo.InvariantCulture)))
+        foreach (var power in Enumerable.Range(0, 29).Select(digits => decimal.Parse("1" + new string('0', digits), CultureInfo.InvariantCulture)))
         {
             foreach (var number in new[] { power, power - 1m, power + 1m, power * 2m, power * 5m, power * 7.9m }.Select(decimal.Floor).Append(decimal.MaxValue).Where(number => number > 0m))
             {
-                Assert.Equal(number.ToString("F0", System.Globalization.CultureInfo.InvariantCulture).Length - 1, DecimalMath.Exponent(number));
+                Assert.Equal(number.ToString("F0", CultureInfo.InvariantCulture).Length - 1, DecimalMath.Exponent(number));
                 Assert.Equal(DecimalMath.Exponent(number), DecimalMath.Exponent(-number));
             }
         }
