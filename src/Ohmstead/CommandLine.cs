@@ -1,6 +1,10 @@
 using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
 using Ohmstead.Commands;
 using Ohmstead.Output;
+using Ohmstead.Records.Findings;
 
 namespace Ohmstead;
 
@@ -12,23 +16,15 @@ internal static class CommandLine
         Ohmstead keeps restoration records of old electronic boards as plain text and works out what they mean.
 
         Examples:
-          ohmstead check records                     check a whole collection
-          ohmstead check records/boards/SP-0007.md   check one board
-          ohmstead report records --to pages         check, and write the pages
-          ohmstead preview records --serve 8080      write the pages again at each save
-          ohmstead sheet SP-0007 --in records        a sheet to print and take to the bench
-          ohmstead why SP-0007 C12 --in records      tell a verdict in full
-          ohmstead families records                  tell which families of parts fail
-          ohmstead enter SP-0007 C12 391uF 1.4ohm    enter a reading, and judge it
-          ohmstead bench SP-0007 --class C           walk over its capacitors, reading after reading
-          ohmstead tidy records                      bring records into the one layout
-          ohmstead why L-022 --in records           tell all about a lot in the drawer
-          ohmstead ahead records                     tell what falls due in the year ahead
-          ohmstead fit SP-0013 C1 --in records       what would fit a place, out of the drawer
-          ohmstead marking brown black red gold      what a print can mean
-          ohmstead start board SP-0021 --design bench-supply   start a record (or a collection, a design, a parts list)
-          ohmstead reckon                            work out a rule at the bench
-          ohmstead explain polarity-not-established  explain a check
+          ohmstead check records                             check a whole collection
+          ohmstead check records/boards/SP-0007.md           check one board
+          ohmstead report records --to pages                 check, and write the pages
+          ohmstead why SP-0007 C12 --in records              tell a verdict in full
+          ohmstead enter SP-0007 C12 391uF 1.4ohm            enter a reading, and judge it
+          ohmstead bench SP-0007 --class C                   walk over its capacitors, reading after reading
+          ohmstead fit SP-0013 C1 --in records               what would fit a place, out of the drawer
+          ohmstead marking brown black red gold              what a print can mean
+          ohmstead start board SP-0021 --design bench-supply start a record
         """;
 
     /// <summary>Runs one command. Whatever happens is told on the terminal and by the exit code, never by an exception.</summary>
@@ -44,41 +40,63 @@ internal static class CommandLine
 
     /// <summary>Every command by its name, each made only when it is asked for: what others need to be told on the command line costs a start nothing.</summary>
     internal static IReadOnlyList<(string Name, Func<Command> Make)> Commands(Terminal terminal, Interruption interruption) =>
+        [.. Groups(terminal, interruption).SelectMany(group => group.Commands)];
+
+    private static CommandGroup[] Groups(Terminal terminal, Interruption interruption) =>
     [
-        ("check", () => new CheckCommand(terminal).Build()),
-        ("report", () => new ReportCommand(terminal, interruption).Build()),
-        ("preview", () => new PreviewCommand(terminal, interruption).Build()),
-        ("sheet", () => new SheetCommand(terminal).Build()),
-        ("why", () => new WhyCommand(terminal).Build()),
-        ("families", () => new FamiliesCommand(terminal).Build()),
-        ("enter", () => new EnterCommand(terminal).Build()),
-        ("bench", () => new BenchCommand(terminal, other => Invoke(other, terminal, interruption)).Build()),
-        ("found", () => new FoundCommand(terminal).Build()),
-        ("decide", () => new DecideCommand(terminal).Build()),
-        ("work", () => new WorkCommand(terminal).Build()),
-        ("wait", () => new WaitCommand(terminal).Build()),
-        ("start", () => new StartCommand(terminal).Build()),
-        ("add", () => new AddCommand(terminal).Build()),
-        ("tidy", () => new TidyCommand(terminal, interruption).Build()),
-        ("drawer", () => new ListCommand(terminal, "drawer", "List the lots in the drawer: how many are left, how long they may lie, what is to be done first.", StockListings.Drawer).Build()),
-        ("lot", () => new LotCommand(terminal).Build()),
-        ("incoming", () => new IncomingCommand(terminal).Build()),
-        ("orders", () => new ListCommand(terminal, "orders", "List the orders: where each stands, for how long, and what it holds up.", StockListings.Orders).Build()),
-        ("order", () => new OrderCommand(terminal).Build()),
-        ("buy", () => new ListCommand(terminal, "buy", "List what to buy for the whole collection: equal needs in one line, less the drawer, less what is on order.", StockListings.ToBuy).Build()),
-        ("ahead", () => new AheadCommand(terminal).Build()),
-        ("fit", () => new FitCommand(terminal).Build()),
-        ("marking", () => new MarkingCommand(terminal).Build()),
-        ("reckon", () => new ReckonCommand(terminal).Build()),
-        ("method", () => new MethodCommand(terminal).Build()),
-        ("explain", () => new ExplainCommand(terminal).Build()),
-        ("completion", () => new CompletionCommand(terminal).Build()),
+        new("The collection",
+        [
+            ("check", () => new CheckCommand(terminal).Build()),
+            ("report", () => new ReportCommand(terminal, interruption).Build()),
+            ("preview", () => new PreviewCommand(terminal, interruption).Build()),
+            ("why", () => new WhyCommand(terminal).Build()),
+            ("explain", () => new ExplainCommand(terminal).Build()),
+            ("families", () => new FamiliesCommand(terminal).Build()),
+            ("ahead", () => new AheadCommand(terminal).Build()),
+        ]),
+        new("At the bench",
+        [
+            ("sheet", () => new SheetCommand(terminal).Build()),
+            ("bench", () => new BenchCommand(terminal, other => Invoke(other, terminal, interruption)).Build()),
+            ("enter", () => new EnterCommand(terminal).Build()),
+            ("found", () => new FoundCommand(terminal).Build()),
+            ("decide", () => new DecideCommand(terminal).Build()),
+            ("work", () => new WorkCommand(terminal).Build()),
+            ("wait", () => new WaitCommand(terminal).Build()),
+        ]),
+        new("Parts in the drawer and on order",
+        [
+            ("fit", () => new FitCommand(terminal).Build()),
+            ("drawer", () => new ListCommand(terminal, "drawer", "List the lots in the drawer: how many are left, how long they may lie, what is to be done first.", StockListings.Drawer).Build()),
+            ("lot", () => new LotCommand(terminal).Build()),
+            ("incoming", () => new IncomingCommand(terminal).Build()),
+            ("orders", () => new ListCommand(terminal, "orders", "List the orders: where each stands, for how long, and what it holds up.", StockListings.Orders).Build()),
+            ("order", () => new OrderCommand(terminal).Build()),
+            ("buy", () => new ListCommand(terminal, "buy", "List what to buy for the whole collection: equal needs in one line, less the drawer, less what is on order.", StockListings.ToBuy).Build()),
+        ]),
+        new("Records",
+        [
+            ("start", () => new StartCommand(terminal).Build()),
+            ("add", () => new AddCommand(terminal).Build()),
+            ("tidy", () => new TidyCommand(terminal, interruption).Build()),
+        ]),
+        new("Markings, rules, methods",
+        [
+            ("marking", () => new MarkingCommand(terminal).Build()),
+            ("reckon", () => new ReckonCommand(terminal).Build()),
+            ("method", () => new MethodCommand(terminal).Build()),
+        ]),
+        new("The shell",
+        [
+            ("completion", () => new CompletionCommand(terminal).Build()),
+        ]),
     ];
 
     private static int Invoke(IReadOnlyList<string> words, Terminal terminal, Interruption interruption)
     {
-        var root = new RootCommand(About);
-        var commands = Commands(terminal, interruption);
+        var root = new RootCommand(HelpText.Of(About).What);
+        var groups = Groups(terminal, interruption);
+        (string Name, Func<Command> Make)[] commands = [.. groups.SelectMany(group => group.Commands)];
         var isKnown = words.Count > 0 && commands.Any(command => command.Name == words[0]);
         foreach (var (name, make) in commands)
         {
@@ -88,11 +106,59 @@ internal static class CommandLine
             }
         }
 
+        var help = new Help(About, groups, terminal.Width);
+        foreach (var option in root.Options.OfType<HelpOption>())
+        {
+            option.Action = help;
+        }
+
         // A word that begins with @ is a word: what was seen at the bench may begin so.
         var parsed = root.Parse(words, new ParserConfiguration { ResponseFileTokenReplacer = null });
         // What is wrong with a command line is told with the words that were given, which may have come from anywhere.
         using var error = new PrintableWriter(terminal.Error) { NewLine = "\n" };
+        if (parsed.Action is ParseErrorAction)
+        {
+            if (words.Count == 0)
+            {
+                help.Overview(terminal.Out);
+            }
+
+            foreach (var line in Faults(parsed, [.. commands.Select(command => command.Name)]))
+            {
+                error.WriteLine(line);
+            }
+
+            return ExitCode.Usage;
+        }
+
         var exit = parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
         return parsed.Errors.Count > 0 ? ExitCode.Usage : exit;
+    }
+
+    // All that is wrong with a command line, and the way on. A screen of help would drive the message out of sight.
+    private static IEnumerable<string> Faults(ParseResult parsed, IReadOnlyList<string> names)
+    {
+        var path = string.Empty;
+        for (var result = parsed.CommandResult; result.Command is not RootCommand; result = (CommandResult)result.Parent!)
+        {
+            path = $"{result.Command.Name} {path}";
+        }
+
+        if (parsed.CommandResult.Command.Subcommands.Count == 0)
+        {
+            foreach (var fault in parsed.Errors)
+            {
+                yield return fault.Message;
+            }
+
+            yield return $"ohmstead {path}--help tells how it is used";
+            yield break;
+        }
+
+        var known = path.Length == 0 ? names : [.. parsed.CommandResult.Command.Subcommands.Select(command => command.Name)];
+        yield return parsed.UnmatchedTokens is not [var word, ..] ? path.Length == 0 ? "no command was given" : $"ohmstead {path}needs one word more"
+            : word.StartsWith('-') ? $"there is no option '{word}'"
+            : Nearest.Told($"there is no command '{path}{word}'", Nearest.To(word, known) is { } near ? path + near : null);
+        yield return $"ohmstead {path}--help tells all there are";
     }
 }

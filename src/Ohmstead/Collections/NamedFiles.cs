@@ -31,7 +31,7 @@ internal sealed record NamedFiles(CollectionFolder Folder, IReadOnlyList<string>
 
             if (!File.Exists(name))
             {
-                return ([], $"there is no file or folder '{name}'");
+                return ([], Missing(name));
             }
 
             var root = CollectionFolder.RootOf(name);
@@ -46,6 +46,12 @@ internal sealed record NamedFiles(CollectionFolder Folder, IReadOnlyList<string>
 
         return ([.. named.Select(entry => new NamedFiles(CollectionFolder.Open(entry.Key), [.. entry.Value]))], null);
     }
+
+    /// <summary>Says that nothing has a name that was given. One that looks like an option was probably meant as one.</summary>
+    /// <param name="name">What was given.</param>
+    /// <param name="what">What it should be.</param>
+    public static string Missing(string name, string what = "file or folder") =>
+        name.StartsWith('-') ? $"there is no option '{name}'; --help tells those there are" : $"there is no {what} '{name}'";
 
     private static SortedSet<string> SetOf(SortedDictionary<string, SortedSet<string>> named, string root)
     {

@@ -87,11 +87,16 @@ internal sealed class CheckCommand(Terminal terminal)
 
         var boards = new List<string>();
         string? root = null;
+        if (paths.FirstOrDefault(path => !Path.Exists(path)) is { } missing)
+        {
+            return Outcome<CollectionFolder>.Refused(NamedFiles.Missing(missing));
+        }
+
         foreach (var path in paths)
         {
-            if (!File.Exists(path))
+            if (Directory.Exists(path))
             {
-                return Outcome<CollectionFolder>.Refused($"there is no file or folder '{path}'");
+                return Outcome<CollectionFolder>.Refused($"'{path}' is a folder: give one folder alone, or files");
             }
 
             var own = CollectionFolder.RootOf(path);

@@ -25,7 +25,7 @@ internal sealed class EntryOptions
     /// <summary>A word from a closed list; the command line itself refuses any other and names them all.</summary>
     public static Argument<string> OneOf(string name, string description, IReadOnlyList<string> words)
     {
-        var argument = new Argument<string>(name) { Description = $"{description}: {string.Join(", ", words)}." };
+        var argument = new Argument<string>(name) { HelpName = name, Description = $"{description}: {string.Join(", ", words)}." };
         argument.AcceptOnlyFromAmong([.. words]);
         return argument;
     }

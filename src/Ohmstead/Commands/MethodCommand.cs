@@ -10,7 +10,7 @@ internal sealed class MethodCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var name = new Argument<string?>("METHOD") { Description = "A method, such as isopropanol; all of them when not given.", DefaultValueFactory = _ => null };
+        var name = new Argument<string?>("METHOD") { HelpName = "METHOD", Description = "A method, such as isopropanol; all of them when not given.", DefaultValueFactory = _ => null };
         name.CompletionSources.Add(_ => MethodCatalogue.All.Select(method => new System.CommandLine.Completions.CompletionItem(method.Name)));
         var command = new Command(
             "method",

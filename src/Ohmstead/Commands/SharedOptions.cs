@@ -59,7 +59,7 @@ internal sealed class SharedOptions
             return CollectionFolder.Open(folder);
         }
 
-        error.WriteLine($"there is no folder '{Printable.Of(folder)}'");
+        error.WriteLine(Printable.Of(NamedFiles.Missing(folder, "folder")));
         return null;
     }
 

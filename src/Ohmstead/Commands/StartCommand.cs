@@ -8,7 +8,7 @@ internal sealed class StartCommand(Terminal terminal)
     public Command Build() => new(
         "start",
         """
-        Start a collection, a board, a design or a parts list, so that nobody types what is known already.
+        Start a collection, a board, a design or a parts list: nobody types what is known already.
 
         Examples:
           ohmstead start collection lighthouse --name "Fog signal electronics of the old light"

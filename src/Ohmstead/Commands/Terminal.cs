@@ -5,6 +5,9 @@ namespace Ohmstead.Commands;
 /// <summary>Where a command prints: results on one stream, everything about the run on the other. Files are UTF-8 whatever the machine's own encoding.</summary>
 internal sealed class Terminal(TextWriter output, TextWriter error, bool showsProgress, TextReader? input = null) : IDisposable
 {
+    /// <summary>How many characters a line of help has where nobody watches, and at most.</summary>
+    private const int Usual = 100;
+
     /// <summary>Results.</summary>
     public TextWriter Out { get; } = output;
 
@@ -13,6 +16,9 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
 
     /// <summary>What is typed, line by line.</summary>
     public TextReader In { get; } = input ?? TextReader.Null;
+
+    /// <summary>How many characters a line of help has.</summary>
+    public int Width { get; init; } = Usual;
 
     /// <summary>True when a person watches.</summary>
     public bool ShowsProgress { get; } = showsProgress;
@@ -26,7 +32,10 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
             new StreamWriter(Console.OpenStandardOutput(), utf8, 32 << 10) { AutoFlush = false, NewLine = "\n" },
             new StreamWriter(Console.OpenStandardError(), utf8, 1 << 10) { AutoFlush = true, NewLine = "\n" },
             !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("CI") is null or "",
-            new StreamReader(Console.OpenStandardInput(), utf8, detectEncodingFromByteOrderMarks: false, 1 << 10));
+            new StreamReader(Console.OpenStandardInput(), utf8, detectEncodingFromByteOrderMarks: false, 1 << 10))
+        {
+            Width = Console.IsOutputRedirected ? Usual : Math.Clamp(Console.WindowWidth, 40, Usual),
+        };
     }
 
 #pragma warning restore CA2000
