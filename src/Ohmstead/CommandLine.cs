@@ -13,7 +13,7 @@ internal static class CommandLine
 {
     private const string About =
         """
-        Ohmstead keeps restoration records of old electronic boards as plain text and works out what they mean.
+        Ohmstead keeps restoration records of old electronic boards as text and works out what they mean.
 
         Examples:
           ohmstead check records                             check a whole collection
