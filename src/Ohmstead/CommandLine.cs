@@ -27,6 +27,8 @@ internal static class CommandLine
           ohmstead start board SP-0021 --design bench-supply start a record
         """;
 
+    private static readonly char[] LineBreaks = ['\r', '\n', '\t'];
+
     /// <summary>Runs one command. Whatever happens is told on the terminal and by the exit code, never by an exception.</summary>
     public static int Run(IReadOnlyList<string> words, Terminal terminal, Interruption interruption) => DocumentRun.IsAsked(words)
         ? new DocumentRun(words[0], terminal).Run(own => Invoke(words, own, interruption))
@@ -148,7 +150,8 @@ internal static class CommandLine
         {
             foreach (var fault in parsed.Errors)
             {
-                yield return fault.Message;
+                // The library breaks a list of words into lines with tabs.
+                yield return string.Join(' ', fault.Message.Split(LineBreaks, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
             }
 
             yield return $"ohmstead {path}--help tells how it is used";

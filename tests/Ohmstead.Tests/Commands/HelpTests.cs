@@ -60,6 +60,7 @@ public sealed class HelpTests
     [InlineData("ohmstead start needs one word more\nohmstead start --help tells all there are\n", "start")]
     [InlineData("there is no option '--bogus'; --help tells those there are\n", "check", ".", "--bogus")]
     [InlineData("there is no option '--bogus'; --help tells those there are\n", "report", "--bogus")]
+    [InlineData("Argument 'xml' not recognized. Must be one of: 'text' 'json'\nohmstead why --help tells how it is used\n", "why", "SP-0007", "--form", "xml")]
     public void A_slip_is_told_in_a_line_with_what_was_probably_meant(string expected, params string[] words)
     {
         var told = Run.Of(words);
