@@ -1,6 +1,6 @@
 namespace Ohmstead.Browser.Tests;
 
-/// <summary>Words that end beyond the edge of what they are shown on, and columns of a verdict that run into each other.</summary>
+/// <summary>Words that end beyond the edge of what they are shown on, numbers of a list that begin before it, and columns of a verdict that run into each other.</summary>
 internal static class Crowding
 {
     // The words themselves, not the boxes they stand in: a box of a grid ends where the next begins.
@@ -24,6 +24,14 @@ internal static class Crowding
                 found.push(`'${words.data}' begins where '${before.words}' ends`);
               if (row) last.set(row, { box, line, words: words.data });
             }
+          }
+          const pen = document.createElement('canvas').getContext('2d');
+          for (const list of document.querySelectorAll('ol')) {
+            const style = getComputedStyle(list);
+            if (!list.getClientRects().length || style.listStyleType !== 'decimal') continue;
+            pen.font = style.font;
+            const number = `${list.children.length}. `;
+            if (pen.measureText(number).width > parseFloat(style.paddingLeft)) found.push(`'${number}' has no room before its list, which begins '${list.textContent.trim().slice(0, 40)}'`);
           }
           return found;
         }

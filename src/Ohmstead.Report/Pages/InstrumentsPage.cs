@@ -98,13 +98,16 @@ public static class InstrumentsPage
     {
         var terms = string.Join(" + ", new[]
         {
-            accuracy.Error is { } error ? $"{error.Text} of reading" : null,
-            accuracy.Digits is { } digits && accuracy.Step is { } step ? $"{digits.Text} x {step.Text}" : null,
-            accuracy.Fixed?.Text,
+            accuracy.Error is { } error ? $"{Whole(error.Text)} of reading" : null,
+            accuracy.Digits is { } digits && accuracy.Step is { } step ? Whole($"{digits.Text} x {step.Text}") : null,
+            accuracy.Fixed is { } add ? Whole(add.Text) : null,
         }.OfType<string>());
         var measures = accuracy.Measures.Value switch { "esr" => "ESR", "loss_factor" => "dissipation factor", var other => other.Replace('_', ' ') };
-        return $"{measures}{(accuracy.UpTo is { } upTo ? $" up to {upTo.Text}" : string.Empty)}: {terms}{(accuracy.Certificate is { } certificate ? $", certificate {certificate.Text}" : string.Empty)}";
+        return $"{measures}{(accuracy.UpTo is { } upTo ? $" up to {Whole(upTo.Text)}" : string.Empty)}: {terms}{(accuracy.Certificate is { } certificate ? $", certificate {Whole(certificate.Text)}" : string.Empty)}";
     }
+
+    // A figure and its unit stay in one line: the column is narrow, on paper above all.
+    private static string Whole(string figure) => figure.Replace(' ', '\u00A0');
 
     private static void Calibrated(HtmlWriter html, Instrument instrument, DateOnly today)
     {

@@ -94,6 +94,7 @@ public static class PageFrame
         {
             using var line = html.Open(Tag.P);
             html.Open(Tag.A).To(LocalLink.ToFile(AboutPage.PathName, levelsUp, AboutPage.ForPrograms)).Text("The same for programs: feed, tables, badges");
+            html.Text(".");
         }
 
         html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"Written by Ohmstead {context.Version} as of {context.Today:yyyy-MM-dd}. Every verdict is computed from the records; open one to see its limit, its arithmetic and its source."));
