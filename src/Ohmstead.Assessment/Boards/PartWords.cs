@@ -7,7 +7,7 @@ namespace Ohmstead.Assessment.Boards;
 public static class PartWords
 {
     /// <summary>What the part is, in one line: kind, value, tolerance, ratings, class.</summary>
-    public static string Describe(PartValues part)
+    public static string Describe(IFitPart part)
     {
         var words = new List<string> { part.Kind.Value };
         Add(words, part.Capacitance);

@@ -21,19 +21,20 @@ public sealed record AgesAtFailure(int Observed, int FailedByFirstLook, int Fail
     /// <summary>How many failed in all.</summary>
     public int Failures => FailedByFirstLook + FailedBetweenLooks;
 
-    /// <summary>The estimates from the observations.</summary>
-    public static AgesAtFailure Of(IReadOnlyList<LifeObservation> observations)
+    /// <summary>The estimates from what is known of how many parts.</summary>
+    public static AgesAtFailure Of(IReadOnlyList<LikeItems> parts)
     {
-        var failures = observations.Where(observation => observation.By is not null).ToArray();
-        var early = failures.Count(failure => failure.After <= 0);
-        return new(observations.Count, early, failures.Length - early, StepsOf(observations, failures.Length), WeibullLife.Of(observations, failures.Distinct().Count()));
+        LikeItems[] failures = [.. parts.Where(part => part.Known.By is not null)];
+        var (all, failed) = (parts.Sum(part => part.Count), failures.Sum(part => part.Count));
+        var early = failures.Where(failure => failure.Known.After <= 0).Sum(failure => failure.Count);
+        return new(all, early, failed - early, StepsOf(parts, all, failed), WeibullLife.Of(parts, failures.Select(failure => failure.Known).Distinct().Count()));
     }
 
     internal static string TooFew(int found, string what, int expected) =>
         string.Create(CultureInfo.InvariantCulture, $"too few to say: {found} {what}, {expected} or more wanted");
 
-    private static Outcome<IntervalCensoredEstimate> StepsOf(IReadOnlyList<LifeObservation> observations, int failures) =>
-        observations.Count < FewestObserved ? Outcome<IntervalCensoredEstimate>.Refused(TooFew(observations.Count, "of known age", FewestObserved))
-        : failures == 0 ? Outcome<IntervalCensoredEstimate>.Refused(string.Create(CultureInfo.InvariantCulture, $"none of {observations.Count} has failed, the oldest seen good at {observations.Max(observation => observation.After):0.#} years"))
-        : IntervalCensoredEstimate.Of(observations);
+    private static Outcome<IntervalCensoredEstimate> StepsOf(IReadOnlyList<LikeItems> parts, int all, int failures) =>
+        all < FewestObserved ? Outcome<IntervalCensoredEstimate>.Refused(TooFew(all, "of known age", FewestObserved))
+        : failures == 0 ? Outcome<IntervalCensoredEstimate>.Refused(string.Create(CultureInfo.InvariantCulture, $"none of {all} has failed, the oldest seen good at {parts.Max(part => part.Known.After):0.#} years"))
+        : IntervalCensoredEstimate.OfCounted(parts);
 }

@@ -6,10 +6,14 @@ namespace Ohmstead.Assessment.Families;
 /// <summary>The parts of a board by family, with what their readings say about their lives.</summary>
 public static class BoardFamilies
 {
+    // Most boards have fewer.
+    private const int Usual = 32;
+
     /// <summary>The families in order of the parts list, those of parts that were fitted later after them.</summary>
     public static IReadOnlyList<FamilyOnBoard> Of(BoardAssessment board)
     {
-        var families = new OrderedDictionary<FamilyName, Counting>();
+        var families = new OrderedDictionary<FamilyName, Counting>(Math.Min(board.Places.Count, Usual));
+        var lives = new List<(Counting Family, PartLife Life)>(board.Places.Count);
         var work = WorkOnParts(board.Visits);
         foreach (var place in board.Places)
         {
@@ -20,21 +24,53 @@ public static class BoardFamilies
                 continue;
             }
 
-            var done = work.GetValueOrDefault(place.Part.Ref.Value) ?? [];
+            if (!work.TryGetValue(place.Part.Ref.Value, out var done))
+            {
+                // Nearly every part is the original.
+                Look(place, family, Sitting.OfOriginal(place), []);
+                continue;
+            }
+
             foreach (var sitting in Sitting.Of(place, done))
             {
-                if (sitting.Life(place.Part, board, done) is { } life)
-                {
-                    (sitting.IsOriginal ? family : At(families, FamilyName.Of(sitting.Values))).Lives.Add(life);
-                }
-                else if (sitting is { IsOriginal: true, FailedInCircuit: true })
-                {
-                    family.FailedInCircuit++;
-                }
+                Look(place, family, sitting, done);
             }
         }
 
-        return [.. families.Select(pair => new FamilyOnBoard(pair.Key, pair.Value.Originals, pair.Value.Lives.Count == 0 ? [] : [.. pair.Value.Lives], pair.Value.FailedInCircuit))];
+        return Gathered(families, lives);
+
+        void Look(PlaceHistory place, Counting family, Sitting sitting, IReadOnlyList<WorkMoment> done)
+        {
+            if (sitting.Life(place.Part, board, done) is { } life)
+            {
+                var of = sitting.IsOriginal ? family : At(families, FamilyName.Of(sitting.Values));
+                of.Lives++;
+                lives.Add((of, life));
+            }
+            else if (sitting is { IsOriginal: true, FailedInCircuit: true })
+            {
+                family.FailedInCircuit++;
+            }
+        }
+    }
+
+    private static FamilyOnBoard[] Gathered(OrderedDictionary<FamilyName, Counting> families, List<(Counting Family, PartLife Life)> lives)
+    {
+        var gathered = new FamilyOnBoard[families.Count];
+        for (var at = 0; at < gathered.Length; at++)
+        {
+            var (name, counting) = families.GetAt(at);
+            counting.Gathered = counting.Lives == 0 ? [] : new PartLife[counting.Lives];
+            counting.Lives = 0;
+            gathered[at] = new(name, counting.Originals, counting.Gathered, counting.FailedInCircuit);
+        }
+
+        foreach (var (family, life) in lives)
+        {
+            family.Gathered[family.Lives++] = life;
+        }
+
+        return gathered;
     }
 
     private static Dictionary<string, List<WorkMoment>> WorkOnParts(IReadOnlyList<BenchVisit> visits)
@@ -75,6 +111,8 @@ public static class BoardFamilies
 
         internal int FailedInCircuit { get; set; }
 
-        internal List<PartLife> Lives { get; } = [];
+        internal int Lives { get; set; }
+
+        internal PartLife[] Gathered { get; set; } = [];
     }
 }

@@ -1,5 +1,4 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Electronics.Statistics;
 
 namespace Ohmstead.Assessment.Families;
 
@@ -9,21 +8,18 @@ public static class CollectionFamilies
     /// <summary>Every family of which something was measured, the largest share failed first, then by name; those with too few parts for a share last.</summary>
     public static IReadOnlyList<FamilyStatistics> Of(IEnumerable<BoardSummary> boards)
     {
-        var counts = new Dictionary<FamilyName, Counting>();
+        var counts = new OrderedDictionary<FamilyName, FamilyCount>();
+        var levels = new Dictionary<FamilyName, FamilyCount[]>();
         foreach (var board in boards)
         {
             foreach (var family in board.Families)
             {
-                Seen[] lives = [.. family.Lives.Select(Seen.Of)];
-                foreach (var level in family.Name.Levels())
+                if (!levels.TryGetValue(family.Name, out var each))
                 {
-                    if (!counts.TryGetValue(level, out var counting))
-                    {
-                        counts[level] = counting = new Counting();
-                    }
-
-                    counting.Add(board, family, lives);
+                    levels.Add(family.Name, each = [.. family.Name.Levels().Select(level => At(counts, level))]);
                 }
+
+                Add(each, board, family);
             }
         }
 
@@ -36,50 +32,33 @@ public static class CollectionFamilies
         ];
     }
 
-    // What one life says, worked out once for all the families that it counts in.
-    private readonly record struct Seen(PartLife Life, LifeObservation? Observation, Inspection? FirstLook)
+    private static void Add(FamilyCount[] levels, BoardSummary board, FamilyOnBoard family)
     {
-        internal static Seen Of(PartLife life) => new(life, life.Observation(), life.IsOriginal ? life.AtFirstLook() : null);
-    }
-
-    private sealed class Counting
-    {
-        private readonly List<LifeObservation> observations = [];
-        private readonly List<Inspection> firstLooks = [];
-        private BoardSummary? last;
-        private int parts, measured, boards, asFound, later, inCircuit;
-
-        internal bool HasSomething => measured > 0 || inCircuit > 0 || observations.Count > 0;
-
-        internal void Add(BoardSummary board, FamilyOnBoard family, Seen[] lives)
+        foreach (var level in levels)
         {
-            parts += family.Originals;
-            inCircuit += family.FailedInCircuit;
-            foreach (var (life, observation, look) in lives)
-            {
-                if (observation is not null)
-                {
-                    observations.Add(observation);
-                }
-
-                if (!life.IsOriginal)
-                {
-                    continue;
-                }
-
-                measured++;
-                if (look is not null)
-                {
-                    firstLooks.Add(look);
-                }
-
-                boards += ReferenceEquals(last, board) ? 0 : 1;
-                last = board;
-                asFound += life.FailedAsFound ? 1 : 0;
-                later += life.Failed is not null && !life.FailedAsFound ? 1 : 0;
-            }
+            level.Add(family.Originals, family.FailedInCircuit);
         }
 
-        internal FamilyStatistics Statistics(FamilyName name) => new(name, parts, measured, boards, asFound, later, inCircuit, AgesAtFailure.Of(observations)) { FirstLooks = firstLooks };
+        for (var at = 0; at < family.Lives.Count; at++)
+        {
+            // What one life says is worked out once for all the families that it counts in.
+            var life = family.Lives[at];
+            var known = life.Observation();
+            var firstLook = life.IsOriginal ? life.AgeAtFirstLook : null;
+            foreach (var level in levels)
+            {
+                level.Add(board, life, known, firstLook);
+            }
+        }
+    }
+
+    private static FamilyCount At(OrderedDictionary<FamilyName, FamilyCount> counts, FamilyName name)
+    {
+        if (!counts.TryGetValue(name, out var count))
+        {
+            counts.Add(name, count = new());
+        }
+
+        return count;
     }
 }

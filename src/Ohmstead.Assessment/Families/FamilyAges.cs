@@ -27,7 +27,7 @@ public static class FamilyAges
     /// or all were looked at at one age.
     /// </summary>
     public static string FirstLooks(FamilyStatistics family) =>
-        family.FirstLooks.Count >= AgesAtFailure.FewestObserved && family.FirstLooks.Select(look => look.Age).Distinct().Count() > 1 && CurrentStatus.Of(family.FirstLooks).Is(out var shares, out _)
+        family.FirstLooks.Sum(look => look.Looked) >= AgesAtFailure.FewestObserved && family.FirstLooks.Select(look => look.Age).Distinct().Count() > 1 && CurrentStatus.Of(family.FirstLooks).Is(out var shares, out _)
             ? string.Create(CultureInfo.InvariantCulture, $"Bad at the first look, by age: {string.Join("; ", shares.Select(OneAge))}. The share is the estimate that never falls with age ({CurrentStatus.Source}).")
             : string.Empty;
 
@@ -55,7 +55,7 @@ public static class FamilyAges
     private static IEnumerable<FamilyStatistics> Without(IReadOnlyList<FamilyStatistics> families, Func<FamilyStatistics, FamilyStatistics, bool> holdsAsMuch)
     {
         var byKind = families.ToLookup(family => family.Name.Kind, StringComparer.Ordinal);
-        return families.Where(family => !byKind[family.Name.Kind].Any(other => other.Name != family.Name && other.Name.Levels().Contains(family.Name) && holdsAsMuch(other, family)));
+        return families.Where(family => !byKind[family.Name.Kind].Any(other => other.Name.IsWithin(family.Name) && holdsAsMuch(other, family)));
     }
 }
 

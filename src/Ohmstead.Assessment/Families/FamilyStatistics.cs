@@ -14,7 +14,7 @@ namespace Ohmstead.Assessment.Families;
 public sealed record FamilyStatistics(
     FamilyName Name, int Parts, int Measured, int Boards, int FailedAsFound, int FailedLater, int FailedInCircuit, AgesAtFailure Ages)
 {
-    /// <summary>The age of each original at its first look, and whether it was bad then.</summary>
+    /// <summary>For the ages of originals at their first look, how many were looked at and how many were bad.</summary>
     public IReadOnlyList<Inspection> FirstLooks { get; init; } = [];
 
     /// <summary>The share failed as found, or null where too few were measured to print one.</summary>

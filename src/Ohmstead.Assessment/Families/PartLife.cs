@@ -40,8 +40,8 @@ public readonly record struct PartLife
     /// <summary>True when the first look that decided found it outside.</summary>
     public bool FailedAsFound => Failed == FirstLook;
 
-    /// <summary>Its age in years when a look first decided about it, with what was seen; null when its start is not known or lies after the look.</summary>
-    public Inspection? AtFirstLook() => Start is not null && Age(FirstLook) is var age and >= 0 ? new(age, FailedAsFound ? 1 : 0, 1) : null;
+    /// <summary>Its age in years when a look first decided about it; null when its start is not known or lies after the look.</summary>
+    public double? AgeAtFirstLook => Start is not null && Age(FirstLook) is var age and >= 0 ? age : null;
 
     /// <summary>
     /// What is known of its age at failure, in years: before the first look, between two looks, or later than the last look. Null when its start

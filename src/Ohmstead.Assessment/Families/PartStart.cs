@@ -36,22 +36,35 @@ internal static class PartStart
     // The day is null when the code can mean several years and the year of the board does not tell which.
     private static bool IsCode(string code, int? made, int seen, out DateOnly? day)
     {
-        day = null;
-        if (!DateCode.Parse(code.Trim(), new YearRange(FirstYear, seen)).Is(out var marking, out _))
+        IReadOnlyList<ManufactureDate> dates = DateCode.Dates(code.AsSpan().Trim(), new YearRange(FirstYear, seen));
+        if (dates.Count == 0)
         {
+            day = null;
             return false;
         }
 
-        ManufactureDate[] dates = [.. marking.Readings.Select(reading => reading.Value)];
-        if (made is { } year && dates.Select(date => date.Year).Distinct().Count() > 1)
+        if (made is { } year && !AreOfOneYear(dates))
         {
             dates = [.. dates.Where(date => date.Year >= year - YearsInStore && date.Year <= year)];
         }
 
-        day = dates.Select(date => date.Year).Distinct().Count() != 1 ? null
-            : dates is [var only] ? Between(only.First, only.Last)
+        day = !AreOfOneYear(dates) ? null
+            : dates.Count == 1 ? Between(dates[0].First, dates[0].Last)
             : Middle(new RoughDate(dates[0].Year, null, null));
         return true;
+    }
+
+    private static bool AreOfOneYear(IReadOnlyList<ManufactureDate> dates)
+    {
+        for (var at = 1; at < dates.Count; at++)
+        {
+            if (dates[at].Year != dates[0].Year)
+            {
+                return false;
+            }
+        }
+
+        return dates.Count > 0;
     }
 
     private static DateOnly Middle(RoughDate date) => Between(date.Earliest, date.Latest);

@@ -5,7 +5,7 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Families;
 
 /// <summary>One part in a place, from when it came there until it went, with the readings of that time.</summary>
-internal sealed class Sitting
+internal readonly struct Sitting
 {
     private const int TestBit = 1 << 30;
 
@@ -26,35 +26,54 @@ internal sealed class Sitting
     internal bool IsOriginal => fitted is null;
 
     /// <summary>True when a reading in circuit proved it outside.</summary>
-    internal bool FailedInCircuit => readings.Any(reading => reading.Reading.Circuit is { Value: "in" } && reading.Overall == VerdictOutcome.Outside);
+    internal bool FailedInCircuit
+    {
+        get
+        {
+            for (var at = 0; at < readings.Count; at++)
+            {
+                if (readings[at] is { Reading.Circuit.Value: "in", Overall: VerdictOutcome.Outside })
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+    }
+
+    /// <summary>The part that came with the board, in a place that was never worked on: nothing is to be told apart.</summary>
+    internal static Sitting OfOriginal(PlaceHistory place) => new(place.Part.Values, null, InOrder(OfWhatSatThere(place.Readings)));
 
     /// <summary>The parts that were read in a place, the original first. One of a lot that is not known is left out: nothing says what it is.</summary>
     internal static IEnumerable<Sitting> Of(PlaceHistory place, IReadOnlyList<WorkMoment> work)
     {
         var all = OfWhatSatThere(place.Readings);
-        if (work.Count == 0)
+        int[] changes = [.. all.Select(reading => Changes(work, Moments.OfReading(reading)))];
+        DateOnly? since = null;
+        for (int change = 0, next = 0; ; change++)
         {
-            // Nearly every part is the original: nothing is to be told apart.
-            if (all.Count > 0)
+            AssessedReading[] read = [.. all.Where((_, at) => changes[at] == change)];
+            if (read.Length > 0 && change == 0)
             {
-                yield return new(place.Part.Values, null, InOrder(all));
+                yield return new(place.Part.Values, null, InOrder(read));
+            }
+            else if (read.Length > 0 && InOrder(read) is var then && then[0].Lot is { } lot)
+            {
+                yield return new(lot.Values, since, then);
             }
 
-            yield break;
-        }
+            while (next < work.Count && !work[next].EndsWhatWasThere)
+            {
+                next++;
+            }
 
-        var read = all.ToLookup(reading => Changes(work, Moments.OfReading(reading)));
-        foreach (var time in read.OrderBy(time => time.Key))
-        {
-            var then = InOrder([.. time]);
-            if (time.Key == 0)
+            if (next == work.Count)
             {
-                yield return new(place.Part.Values, null, then);
+                yield break;
             }
-            else if (then[0].Lot is { } lot)
-            {
-                yield return new(lot.Values, work.Where(moment => moment.EndsWhatWasThere).ElementAt(time.Key - 1).Day, then);
-            }
+
+            since = work[next++].Day;
         }
     }
 
@@ -181,8 +200,9 @@ internal sealed class Sitting
             return outside;
         }
 
-        foreach (var verdict in reading.Verdicts)
+        for (var at = 0; at < reading.Verdicts.Count; at++)
         {
+            var verdict = reading.Verdicts[at];
             outside = verdict.Outcome switch
             {
                 VerdictOutcome.Inside => outside & ~(1 << (int)verdict.Measured),
@@ -194,5 +214,14 @@ internal sealed class Sitting
         return outside;
     }
 
-    private static int Changes(IReadOnlyList<WorkMoment> work, int moment) => work.Count(done => done.EndsWhatWasThere && done.Moment < moment);
+    private static int Changes(IReadOnlyList<WorkMoment> work, int moment)
+    {
+        var changes = 0;
+        for (var at = 0; at < work.Count; at++)
+        {
+            changes += work[at].EndsWhatWasThere && work[at].Moment < moment ? 1 : 0;
+        }
+
+        return changes;
+    }
 }

@@ -12,14 +12,14 @@ public sealed record WeibullLife(WeibullFit Fit, ConfidenceInterval Shape, Confi
     // An interval this wide says that the figures do not know. Common practice.
     private const double WidestFactor = 10;
 
-    internal static Outcome<WeibullLife> Of(IReadOnlyList<LifeObservation> observations, int distinctFailures)
+    internal static Outcome<WeibullLife> Of(IReadOnlyList<LikeItems> parts, int distinctFailures)
     {
         if (distinctFailures < AgesAtFailure.FewestFailures)
         {
             return Outcome<WeibullLife>.Refused(AgesAtFailure.TooFew(distinctFailures, distinctFailures == 1 ? "distinct age at failure" : "distinct ages at failure", AgesAtFailure.FewestFailures));
         }
 
-        if (!WeibullFit.Of(observations).Is(out var fit, out var refusal))
+        if (!WeibullFit.OfCounted(parts).Is(out var fit, out var refusal))
         {
             return Outcome<WeibullLife>.Refused($"cannot be told, {refusal}");
         }

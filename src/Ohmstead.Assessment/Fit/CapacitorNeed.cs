@@ -31,9 +31,7 @@ internal static class CapacitorNeed
             }
 
             var offer = new CapacitorOffer(words, kind, place.Farads, place.RatedVolts) { IsBipolar = place.IsBipolar };
-            var weight = CapacitorSubstitution.Judge(place, offer).Is(out var verdict, out _)
-                ? verdict.Reasons.Where(reason => reason.Aspect is FitAspects.Kind or FitAspects.Polarity).Max(reason => reason.Weight)
-                : ReasonWeight.Against;
+            var weight = CapacitorSubstitution.JudgeKind(place, offer).Is(out var reasons, out _) ? reasons.Max(reason => reason.Weight) : ReasonWeight.Against;
             (weight switch { ReasonWeight.For => good, ReasonWeight.Doubt => care, _ => null })?.Add(words);
         }
 

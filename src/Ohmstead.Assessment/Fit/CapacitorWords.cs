@@ -70,7 +70,7 @@ internal static class CapacitorWords
     };
 
     /// <summary>Whether the voltage across a part of these values may change its sign.</summary>
-    internal static bool IsBipolar(PartValues values) => values.Kind.Value == "bipolar electrolytic" || values.Polarity is { Value: "bipolar" };
+    internal static bool IsBipolar(IFitPart values) => values.Kind.Value == "bipolar electrolytic" || values.Polarity is { Value: "bipolar" };
 
     /// <summary>A length in millimetre.</summary>
     internal static decimal? Millimetres(Written<Quantity>? length) => length?.Value.Value * MetresToMillimetres;

@@ -17,10 +17,18 @@ public sealed class Drawer
 {
     private readonly Workshop workshop;
 
-    private Drawer(Workshop workshop, IReadOnlyList<DrawerLot> lots) => (this.workshop, Lots) = (workshop, lots);
+    private Drawer(Workshop workshop, IReadOnlyList<DrawerLot> lots)
+    {
+        this.workshop = workshop;
+        Lots = lots;
+        Alike = AlikeLots.Of(lots.Select(lot => (lot, Offer(lot))));
+    }
 
     /// <summary>The lots of which something is left, in order of name.</summary>
     public IReadOnlyList<DrawerLot> Lots { get; }
+
+    /// <summary>The same lots, those together of which the same is to be said wherever they may go.</summary>
+    internal IReadOnlyList<AlikeLots> Alike { get; }
 
     /// <summary>Counts the drawer of a collection.</summary>
     /// <param name="workshop">The lots and orders.</param>

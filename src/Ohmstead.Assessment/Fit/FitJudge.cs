@@ -10,28 +10,25 @@ public static class FitJudge
     // Over this, or under a third of it, no role stands a capacitance.
     private const decimal WidestShare = 3m;
 
+    // Hardly a lot has more reasons.
+    private const int Usual = 32;
+
     /// <summary>All reasons for and against a lot in a place.</summary>
     public static FitVerdict Judge(FitPlace place, LotOffer lot) => new(lot.Name, Sorted(Reasons(place, lot)));
 
-    /// <summary>The best first: fewest doubts, then those that keep the safety class, then nearest value, nearest voltage, hottest rating, name.</summary>
-    public static IOrderedEnumerable<T> Rank<T>(FitPlace place, IEnumerable<T> fits, Func<T, FitVerdict> verdict, Func<T, PartValues> values) =>
-        fits.OrderBy(fit => verdict(fit).Outcome)
-            .ThenBy(fit => verdict(fit).Doubts)
-            .ThenBy(fit => values(fit).SafetyClass?.Value == place.Values.SafetyClass?.Value ? 0 : 1)
-            .ThenBy(fit => Distance(Value(values(fit)), Value(place.Values)))
-            .ThenBy(fit => Distance(values(fit).RatedVoltage?.Value.Value, place.Values.RatedVoltage?.Value.Value))
-            .ThenByDescending(fit => values(fit).Temperature?.Value.Value ?? 0m)
-            .ThenBy(fit => verdict(fit).Lot, StringComparer.Ordinal);
+    /// <summary>The best first, by <see cref="FitRank"/>, then by name.</summary>
+    public static IOrderedEnumerable<T> Rank<T>(FitPlace place, IEnumerable<T> fits, Func<T, FitVerdict> verdict, Func<T, IFitPart> values) =>
+        fits.OrderBy(fit => FitRank.Of(place, verdict(fit), values(fit))).ThenBy(fit => verdict(fit).Lot, StringComparer.Ordinal);
 
     /// <summary>Whether it is worth judging a lot at all: another sort of part, or a value far away, never fits.</summary>
-    internal static bool MayFit(PartValues place, PartValues lot)
+    internal static bool MayFit(IFitPart place, IFitPart lot)
     {
         if (PartKind.Family(place.Kind.Value) != PartKind.Family(lot.Kind.Value))
         {
             return false;
         }
 
-        return (Value(place), Value(lot)) is not ({ } was, { } now) || was <= 0m || place.Low is not null || place.High is not null
+        return (FitRank.Value(place), FitRank.Value(lot)) is not ({ } was, { } now) || was <= 0m || place.Low is not null || place.High is not null
             || (now <= was * WidestShare && now >= was / WidestShare);
     }
 
@@ -39,14 +36,14 @@ public static class FitJudge
     internal static IReadOnlyList<Reason> Sorted(IEnumerable<Reason> reasons)
     {
         Reason[] sorted = [.. reasons];
-        var order = new int[sorted.Length];
+        Span<int> order = sorted.Length <= Usual ? stackalloc int[sorted.Length] : new int[sorted.Length];
         for (var at = 0; at < order.Length; at++)
         {
             // The place it came in counts last, so that equals stay as they were.
             order[at] = (Order(sorted[at]) * order.Length) + at;
         }
 
-        Array.Sort(order, sorted);
+        order.Sort(sorted.AsSpan());
         return sorted;
     }
 
@@ -62,9 +59,4 @@ public static class FitJudge
         var judged = CapacitorSubstitution.Judge(capacitor, offer);
         return judged.Is(out var verdict, out var refusal) ? verdict.Reasons : [Reason.Doubt(FitAspects.Value, refusal)];
     }
-
-    private static decimal? Value(PartValues values) => (values.Capacitance ?? values.Resistance ?? values.Inductance ?? values.Frequency ?? values.Current)?.Value.Value;
-
-    private static double Distance(decimal? offered, decimal? asked) =>
-        offered is > 0m and { } now && asked is > 0m and { } was ? Math.Abs(Math.Log((double)now / (double)was)) : 0;
 }

@@ -5,10 +5,10 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Fit;
 
-/// <summary>A place on a board as something that a part must fit.</summary>
+/// <summary>A place on a board as something that a part must fit. Two are equal when they ask for the same, on whatever board and line.</summary>
 /// <param name="Values">What belongs there.</param>
 /// <param name="IsAfterValve">True when a reservoir there stands after a valve rectifier, as far as the list of parts tells.</param>
-public sealed record FitPlace(PartValues Values, bool IsAfterValve = false)
+public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
 {
     private const decimal UsualTolerance = 0.2m;
 
@@ -26,6 +26,12 @@ public sealed record FitPlace(PartValues Values, bool IsAfterValve = false)
     /// <summary>The place of a board.</summary>
     public static FitPlace Of(BoardAssessment board, PlaceHistory place) => new(place.Part.Values, IsReservoirAfterValve(board, place.Part.Values));
 
+    /// <inheritdoc/>
+    public bool Equals(FitPlace? other) => other is not null && IsAfterValve == other.IsAfterValve && FitComparer.Instance.Equals(Values, other.Values);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => FitComparer.Instance.GetHashCode(Values);
+
     private static bool IsReservoirAfterValve(BoardAssessment board, PartValues values)
     {
         if (values.Role is not { Value: "reservoir" } || PartKind.Family(values.Kind.Value) != PartFamily.Capacitor)
@@ -33,11 +39,25 @@ public sealed record FitPlace(PartValues Values, bool IsAfterValve = false)
             return false;
         }
 
-        var kinds = board.Places.Select(place => place.Part.Values.Kind.Value).ToHashSet(StringComparer.Ordinal);
-        return kinds.Contains("valve") && !kinds.Contains("bridge rectifier") && !kinds.Contains("selenium rectifier") && !kinds.Contains("diode");
+        var hasValve = false;
+        for (var at = 0; at < board.Places.Count; at++)
+        {
+            switch (board.Places[at].Part.Values.Kind.Value)
+            {
+                case "bridge rectifier" or "selenium rectifier" or "diode":
+                    return false;
+                case "valve":
+                    hasValve = true;
+                    break;
+                default:
+                    break;
+            }
+        }
+
+        return hasValve;
     }
 
-    private static CapacitorPlace? CapacitorOf(PartValues values, bool isAfterValve)
+    private static CapacitorPlace? CapacitorOf(IFitPart values, bool isAfterValve)
     {
         if (CapacitorWords.Kind(values.Kind.Value) is not { } kind || values.Capacitance is not { Value.Value: > 0 and var farads })
         {
@@ -65,7 +85,7 @@ public sealed record FitPlace(PartValues Values, bool IsAfterValve = false)
         };
     }
 
-    private static (decimal Below, decimal Above) Tolerance(PartValues values, decimal farads)
+    private static (decimal Below, decimal Above) Tolerance(IFitPart values, decimal farads)
     {
         if (values.Tolerance is not { Value: var tolerance })
         {

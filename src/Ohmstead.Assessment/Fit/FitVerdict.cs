@@ -9,14 +9,37 @@ namespace Ohmstead.Assessment.Fit;
 public sealed record FitVerdict(string Lot, IReadOnlyList<Reason> Reasons)
 {
     /// <summary>The heaviest of the reasons; a doubt when there is none.</summary>
-    public ReasonWeight Outcome { get; } = Reasons.Count == 0 ? ReasonWeight.Doubt : Reasons.Max(reason => reason.Weight);
+    public ReasonWeight Outcome { get; } = Heaviest(Reasons);
 
     /// <summary>How many doubts there are, the standing notice about safety apart.</summary>
-    public int Doubts => Reasons.Count(reason => reason.Weight == ReasonWeight.Doubt && reason.Aspect != FitAspects.Safety);
+    public int Doubts
+    {
+        get
+        {
+            var count = 0;
+            for (var at = 0; at < Reasons.Count; at++)
+            {
+                count += Reasons[at].Weight == ReasonWeight.Doubt && Reasons[at].Aspect != FitAspects.Safety ? 1 : 0;
+            }
+
+            return count;
+        }
+    }
 
     /// <summary>
     /// True when it can be promised for the place unseen: nothing speaks against it, and no doubt is left but the notice about safety and sizes that
     /// are not written.
     /// </summary>
     public bool IsSure => Reasons.All(reason => reason.Weight == ReasonWeight.For || (reason.Weight == ReasonWeight.Doubt && (reason.Aspect == FitAspects.Safety || (reason.IsMissing && FitAspects.IsMechanical(reason.Aspect)))));
+
+    private static ReasonWeight Heaviest(IReadOnlyList<Reason> reasons)
+    {
+        var heaviest = reasons.Count == 0 ? ReasonWeight.Doubt : reasons[0].Weight;
+        for (var at = 1; at < reasons.Count; at++)
+        {
+            heaviest = reasons[at].Weight > heaviest ? reasons[at].Weight : heaviest;
+        }
+
+        return heaviest;
+    }
 }

@@ -10,9 +10,14 @@ internal static class MeasuredLots
     /// <summary>A lot in the drawer.</summary>
     internal static LotOffer Offer(Workshop workshop, Lot lot) => new(lot.Id.Value, lot.Values, Esr(workshop.IncomingReadings[lot.Id.Value].Select(pair => pair.Reading)));
 
-    /// <summary>A lot that went into a place: readings of that very part count, else those of the lot.</summary>
+    /// <summary>A lot that went into a place: readings of that very part count, else those of the lot. None do where the place asks for no ESR.</summary>
     internal static LotOffer Offer(Workshop workshop, Lot lot, PlaceHistory place)
     {
+        if (place.Part.Values is { EsrLimit: null, EsrLow: null })
+        {
+            return new(lot.Id.Value, lot.Values, []);
+        }
+
         var own = Esr(place.Readings.Where(reading => reading.IsNew && reading.Reading.Lot?.Value == lot.Id.Value).Select(reading => reading.Reading));
         return own.Count > 0 ? new(lot.Id.Value, lot.Values, own) : Offer(workshop, lot);
     }

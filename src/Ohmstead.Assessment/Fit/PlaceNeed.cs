@@ -11,7 +11,7 @@ public static class PlaceNeed
     /// <summary>The lines, in the order in which a person looks through a list of parts.</summary>
     public static IReadOnlyList<NeedLine> Of(FitPlace place) => place.Capacitor is { } capacitor ? [.. CapacitorNeed.Lines(capacitor)] : [.. Plain(place.Values)];
 
-    private static IEnumerable<NeedLine> Plain(PartValues values)
+    private static IEnumerable<NeedLine> Plain(IFitPart values)
     {
         yield return Line(FitAspects.Kind, PartWords.Describe(values));
         if (values.Resistance is { } ohms)

@@ -13,7 +13,7 @@ namespace Ohmstead.Assessment.Fit;
 /// </summary>
 internal static class PlainRules
 {
-    internal static IEnumerable<Reason> Reasons(PartValues place, PartValues offer)
+    internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer)
     {
         var family = PartKind.Family(place.Kind.Value);
         if (family != PartKind.Family(offer.Kind.Value))
@@ -33,7 +33,7 @@ internal static class PlainRules
         return [.. own, .. AtLeast(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage), .. AtLeast(FitAspects.Temperature, place.Temperature, offer.Temperature), .. Mounting(place, offer)];
     }
 
-    internal static IEnumerable<Reason> WithinTolerance(PartValues place, PartValues offer, Func<PartValues, Written<Quantity>?> value)
+    internal static IEnumerable<Reason> WithinTolerance(IFitPart place, IFitPart offer, Func<IFitPart, Written<Quantity>?> value)
     {
         if (value(place) is not { } was)
         {
@@ -81,7 +81,7 @@ internal static class PlainRules
         };
     }
 
-    private static Reason? Circuit(PartValues place, Written<Quantity> now)
+    private static Reason? Circuit(IFitPart place, Written<Quantity> now)
     {
         var limits = new Interval(place.Low?.Value, place.High?.Value);
         return limits is { Lower: null, Upper: null } || (limits.Lower ?? limits.Upper)!.Value.Dimension != now.Value.Dimension ? null
@@ -90,7 +90,7 @@ internal static class PlainRules
     }
 
     // A fuse too small blows, one too large protects nothing.
-    private static IEnumerable<Reason> Fuse(PartValues place, PartValues offer)
+    private static IEnumerable<Reason> Fuse(IFitPart place, IFitPart offer)
     {
         foreach (var reason in Equal(FitAspects.Safety, place.Current, offer.Current))
         {
@@ -98,7 +98,7 @@ internal static class PlainRules
         }
     }
 
-    private static IEnumerable<Reason> Capacitor(PartValues place, PartValues offer)
+    private static IEnumerable<Reason> Capacitor(IFitPart place, IFitPart offer)
     {
         yield return KindAlike(place, offer);
         foreach (var reason in WithinTolerance(place, offer, values => values.Capacitance))
@@ -113,7 +113,7 @@ internal static class PlainRules
         }
     }
 
-    private static IEnumerable<Reason> ByType(PartValues place, PartValues offer)
+    private static IEnumerable<Reason> ByType(IFitPart place, IFitPart offer)
     {
         yield return (place.Kind.Value, offer.Kind.Value) switch
         {
@@ -135,11 +135,11 @@ internal static class PlainRules
         }
     }
 
-    private static Reason KindAlike(PartValues place, PartValues offer) => place.Kind.Value == offer.Kind.Value
+    private static Reason KindAlike(IFitPart place, IFitPart offer) => place.Kind.Value == offer.Kind.Value
         ? Reason.For(FitAspects.Kind, () => $"{place.Kind.Value}: the same kind")
         : Reason.Doubt(FitAspects.Kind, () => $"{offer.Kind.Value} for {place.Kind.Value}: compare the data of both");
 
-    private static IEnumerable<Reason> Mounting(PartValues place, PartValues offer)
+    private static IEnumerable<Reason> Mounting(IFitPart place, IFitPart offer)
     {
         if (place.Form is { Value: not "other" } was && offer.Form is { Value: not "other" } now)
         {

@@ -7,7 +7,7 @@ namespace Ohmstead.Assessment.Fit;
 /// <summary>Whether a resistor may stand for another: by value, tolerance, power, voltage and build. Common practice.</summary>
 internal static class ResistorRules
 {
-    internal static IEnumerable<Reason> Reasons(PartValues place, PartValues offer) =>
+    internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer) =>
     [
         Kind(place, offer),
         .. PlainRules.WithinTolerance(place, offer, values => values.Resistance),
@@ -16,7 +16,7 @@ internal static class ResistorRules
         .. Working(place, offer),
     ];
 
-    private static Reason Kind(PartValues place, PartValues offer)
+    private static Reason Kind(IFitPart place, IFitPart offer)
     {
         var (was, now, role) = (place.Kind.Value, offer.Kind.Value, place.Role?.Value);
         return was == now ? Reason.For(FitAspects.Kind, () => $"{now}: the same kind")
@@ -27,7 +27,7 @@ internal static class ResistorRules
             : Reason.For(FitAspects.Kind, () => $"{now} for {was}: as good or better");
     }
 
-    private static IEnumerable<Reason> Tolerance(PartValues place, PartValues offer)
+    private static IEnumerable<Reason> Tolerance(IFitPart place, IFitPart offer)
     {
         if (place.Tolerance is not { Value.IsRelative: true } was)
         {
@@ -39,7 +39,7 @@ internal static class ResistorRules
             : Reason.For(FitAspects.Tolerance, () => $"{now.Value} is not wider than {was.Value}");
     }
 
-    private static IEnumerable<Reason> Working(PartValues place, PartValues offer)
+    private static IEnumerable<Reason> Working(IFitPart place, IFitPart offer)
     {
         if (place.WorkingVoltage is not { } occurs || offer.RatedVoltage is not { } rated)
         {

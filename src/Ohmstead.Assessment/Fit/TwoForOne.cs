@@ -6,12 +6,18 @@ using Reason = Ohmstead.Electronics.Substitution.Reason;
 namespace Ohmstead.Assessment.Fit;
 
 /// <summary>Two parts of one lot in the place of one: in series for more voltage, back to back where the voltage changes sign.</summary>
-internal static class TwoForOne
+/// <param name="How">How they are put together.</param>
+/// <param name="Reasons">All reasons for and against.</param>
+internal sealed record TwoForOne(string How, IReadOnlyList<Reason> Reasons)
 {
     // Each of two in series is used to no more than this share of its rating.
     private const decimal SharedTo = 0.9m;
 
-    internal static IEnumerable<FitVerdict> Of(FitPlace place, LotOffer lot)
+    /// <summary>The verdict on two of a lot.</summary>
+    internal FitVerdict Of(string lot) => new($"2 x {lot} {How}", Reasons);
+
+    /// <summary>The ways that there are for a lot, and for those that are alike.</summary>
+    internal static IEnumerable<TwoForOne> Of(FitPlace place, LotOffer lot)
     {
         // Never where people rely on one approved part.
         if (place.Capacitor is not { SafetyClass: SafetyClass.None, Role: not CapacitorRole.Safety } capacitor || lot.For(capacitor) is not { RatedVolts: { } volts } offer)
@@ -22,7 +28,7 @@ internal static class TwoForOne
         if (Combinations.InSeries(offer.Farads, volts).Is(out var series, out _))
         {
             var sum = new Quantity(series.Value.Volts * SharedTo, Dimension.Voltage);
-            yield return Judge(capacitor, offer with { Name = $"2 x {lot.Name} in series", Farads = series.Value.Farads, RatedVolts = sum.Value, EsrOhms = 2m * offer.EsrOhms },
+            yield return Judge("in series", capacitor, offer with { Farads = series.Value.Farads, RatedVolts = sum.Value, EsrOhms = 2m * offer.EsrOhms },
             [
                 Reason.For(FitAspects.Value, series.Arithmetic, series.Source),
                 Reason.Doubt(FitAspects.Voltage, $"counted as {QuantityText.Format(sum)}: {string.Join("; ", series.Remarks)}", series.Source),
@@ -31,17 +37,17 @@ internal static class TwoForOne
 
         if (capacitor.IsBipolar && !offer.IsBipolar && Combinations.BackToBack(offer.Farads, volts).Is(out var pair, out _))
         {
-            yield return Judge(capacitor, offer with { Name = $"2 x {lot.Name} back to back", Farads = pair.Value.Farads, IsBipolar = true, EsrOhms = 2m * offer.EsrOhms },
+            yield return Judge("back to back", capacitor, offer with { Farads = pair.Value.Farads, IsBipolar = true, EsrOhms = 2m * offer.EsrOhms },
                 [Reason.For(FitAspects.Value, pair.Arithmetic, pair.Source)]);
         }
     }
 
-    private static FitVerdict Judge(CapacitorPlace place, CapacitorOffer two, IEnumerable<Reason> own)
+    private static TwoForOne Judge(string how, CapacitorPlace place, CapacitorOffer two, IEnumerable<Reason> own)
     {
         // The room and the holes are for one.
         var bare = place with { Form = null, Pitch = null, OriginalDiameter = null, OriginalHeight = null };
         var judged = CapacitorSubstitution.Judge(bare, two);
         IEnumerable<Reason> reasons = judged.Is(out var verdict, out var refusal) ? verdict.Reasons : [Reason.Against(FitAspects.Value, refusal)];
-        return new(two.Name, FitJudge.Sorted([.. reasons, .. own, Reason.Doubt(FitAspects.Size, "two in the room of one: look whether there is room")]));
+        return new(how, FitJudge.Sorted([.. reasons, .. own, Reason.Doubt(FitAspects.Size, "two in the room of one: look whether there is room")]));
     }
 }

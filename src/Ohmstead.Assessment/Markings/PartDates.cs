@@ -17,6 +17,16 @@ public static class PartDates
     /// <summary>Why a code cannot be right, or null when it can, or when it is of a kind that is not known.</summary>
     public static string? Fault(string code, DateWindow window)
     {
+        // Nearly every code can be right, and then nothing is said of it.
+        var dates = DateCode.Dates(code, AnyYear);
+        for (var at = 0; at < dates.Count; at++)
+        {
+            if (window.Holds(dates[at]))
+            {
+                return null;
+            }
+        }
+
         var all = All(code);
         return all.Count == 0 ? (IsYearAndWeek(code) ? $"date code '{code}' has no week of 1 to 53 in it" : null)
             : all.Any(date => window.Holds(date.Value)) ? null

@@ -26,7 +26,12 @@ public static class DateCode
     {
         List<MarkingReading<ManufactureDate>> dates = text.Length switch
         {
-            2 => [.. LetterAndMonth(text, years), .. DigitAndMonth(text, years), .. TwoDigitYear(text, years)],
+            2 =>
+            [
+                .. Read(LetterAndMonth(text, years), "year letter and month", TwentyYears),
+                .. Read(DigitAndMonth(text, years), "last digit of the year and month", TenYears),
+                .. Read(TwoDigitYear(text, years), "year without month", YearAlone),
+            ],
             3 => YearWeek(text, 1, years),
             4 => YearWeek(text, 2, years),
             _ => [],
@@ -37,6 +42,17 @@ public static class DateCode
                 string.Create(CultureInfo.InvariantCulture,
                 $"'{Excerpt.Of(text)}' is no date code of {years.First} to {years.Last}, expected such as T5, 7928 or 928"));
     }
+
+    /// <summary>The dates alone that <see cref="Parse"/> reads, in its order, for those who need no words; none when it is no date code.</summary>
+    /// <param name="text">The code.</param>
+    /// <param name="years">The years in which the part can have been made.</param>
+    public static IReadOnlyList<ManufactureDate> Dates(ReadOnlySpan<char> text, YearRange years) => text.Length switch
+    {
+        2 => [.. LetterAndMonth(text, years), .. DigitAndMonth(text, years), .. TwoDigitYear(text, years)],
+        3 => OfWeeks(text, 1, years),
+        4 => OfWeeks(text, 2, years),
+        _ => [],
+    };
 
     /// <summary>Finds the date among the groups of characters on an integrated circuit.</summary>
     /// <remarks>
@@ -63,37 +79,45 @@ public static class DateCode
 
     internal static List<MarkingReading<ManufactureDate>> YearWeek(ReadOnlySpan<char> text, int yearDigits, YearRange years)
     {
+        var dates = OfWeeks(text, yearDigits, years);
+        return dates.Count == 0 ? [] : Read(dates, string.Create(CultureInfo.InvariantCulture, $"week {dates[0].Week} of a year ending in {text[..yearDigits]}"), YearAndWeek);
+    }
+
+    private static List<MarkingReading<ManufactureDate>> Read(List<ManufactureDate> dates, string rule, Source source) =>
+        [.. dates.Select(date => new MarkingReading<ManufactureDate>(date, rule, source))];
+
+    private static List<ManufactureDate> OfWeeks(ReadOnlySpan<char> text, int yearDigits, YearRange years)
+    {
         if (text.ContainsAnyExceptInRange('0', '9')) return [];
         var year = int.Parse(text[..yearDigits], NumberStyles.None, CultureInfo.InvariantCulture);
         var week = int.Parse(text[yearDigits..], NumberStyles.None, CultureInfo.InvariantCulture);
-        if (week is < 1 or > 53) return [];
-        var rule = string.Create(CultureInfo.InvariantCulture, $"week {week} of a year ending in {text[..yearDigits]}");
-        return [.. years.Every(yearDigits == 1 ? 10 : 100, year).Select(y =>
-            new MarkingReading<ManufactureDate>(new ManufactureDate(y, null, week), rule, YearAndWeek))];
+        return week is < 1 or > 53 ? [] : Every(years, yearDigits == 1 ? 10 : 100, year, month: null, week);
     }
 
-    private static List<MarkingReading<ManufactureDate>> LetterAndMonth(ReadOnlySpan<char> text, YearRange years)
+    private static List<ManufactureDate> LetterAndMonth(ReadOnlySpan<char> text, YearRange years)
     {
         var year = YearLetters.IndexOf(text[0], StringComparison.Ordinal);
         var month = MonthCharacters.IndexOf(text[1], StringComparison.Ordinal) + 1;
-        if (year < 0 || month == 0) return [];
-        return [.. years.Every(20, (1970 + year) % 20).Where(y => y >= 1970).Select(y =>
-            new MarkingReading<ManufactureDate>(new ManufactureDate(y, month), "year letter and month", TwentyYears))];
+        return year < 0 || month == 0 ? [] : Every(years with { First = Math.Max(years.First, 1970) }, 20, (1970 + year) % 20, month, week: null);
     }
 
-    private static List<MarkingReading<ManufactureDate>> DigitAndMonth(ReadOnlySpan<char> text, YearRange years)
+    private static List<ManufactureDate> DigitAndMonth(ReadOnlySpan<char> text, YearRange years)
     {
         var month = MonthCharacters.IndexOf(text[1], StringComparison.Ordinal) + 1;
-        if (!char.IsAsciiDigit(text[0]) || month == 0) return [];
-        return [.. years.Every(10, text[0] - '0').Select(y =>
-            new MarkingReading<ManufactureDate>(new ManufactureDate(y, month), "last digit of the year and month", TenYears))];
+        return !char.IsAsciiDigit(text[0]) || month == 0 ? [] : Every(years, 10, text[0] - '0', month, week: null);
     }
 
-    private static List<MarkingReading<ManufactureDate>> TwoDigitYear(ReadOnlySpan<char> text, YearRange years)
+    private static List<ManufactureDate> TwoDigitYear(ReadOnlySpan<char> text, YearRange years) =>
+        text.ContainsAnyExceptInRange('0', '9') ? [] : Every(years, 100, int.Parse(text, NumberStyles.None, CultureInfo.InvariantCulture), month: null, week: null);
+
+    private static List<ManufactureDate> Every(YearRange years, int period, int remainder, int? month, int? week)
     {
-        if (text.ContainsAnyExceptInRange('0', '9')) return [];
-        var year = int.Parse(text, NumberStyles.None, CultureInfo.InvariantCulture);
-        return [.. years.Every(100, year).Select(y =>
-            new MarkingReading<ManufactureDate>(new ManufactureDate(y), "year without month", YearAlone))];
+        List<ManufactureDate> dates = [];
+        foreach (var year in years.Every(period, remainder))
+        {
+            dates.Add(new(year, month, week));
+        }
+
+        return dates;
     }
 }

@@ -12,9 +12,10 @@ public readonly record struct YearRange(int First, int Last)
     /// <summary>The years of the range that leave a remainder when divided by a period, the earliest first.</summary>
     internal IEnumerable<int> Every(int period, int remainder)
     {
-        for (var year = Math.Max(First, 1); year <= Math.Min(Last, 9999); year++)
+        var first = Math.Max(First, 1);
+        for (var year = first + ((remainder - (first % period) + period) % period); year <= Math.Min(Last, 9999); year += period)
         {
-            if (year % period == remainder) yield return year;
+            yield return year;
         }
     }
 }

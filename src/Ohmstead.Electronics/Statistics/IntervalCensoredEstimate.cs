@@ -12,6 +12,8 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
     private const int MostRounds = 100_000;
     // Masses that end at nought get there slowly: one that is still this much in motion changes no figure anybody reads.
     private const double Settled = 1e-9;
+    // Where all masses that an item may belong to have gone to nought.
+    private const double Least = double.Epsilon * 1e10;
 
     /// <summary>Where the method comes from.</summary>
     public static Source Source { get; } = Source.FromMemory("Turnbull, J. R. Stat. Soc. B 38 (1976) 290", null);
@@ -20,21 +22,23 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
     public double ShareFailedBy(double age) => Math.Clamp(Masses.Where(m => m.By <= age).Sum(m => m.Probability), 0, 1);
 
     /// <summary>The estimate, or a refusal for impossible observations or when the iteration does not settle.</summary>
-    public static Outcome<IntervalCensoredEstimate> Of(IReadOnlyList<LifeObservation> observations) =>
-        LifeObservation.Check(observations).Flatten(() =>
+    public static Outcome<IntervalCensoredEstimate> Of(IReadOnlyList<LifeObservation> observations) => OfCounted(LikeItems.Of(observations));
+
+    /// <summary>The estimate from items that are counted already: those of which the same is known move together.</summary>
+    public static Outcome<IntervalCensoredEstimate> OfCounted(IReadOnlyList<LikeItems> items) =>
+        LifeObservation.Check(items).Flatten(items, static groups =>
         {
-            // Items of which the same is known move together: a large collection has many of them and few different ages.
-            IReadOnlyList<(LifeObservation Known, int Count)> groups = [.. observations.CountBy(o => o).Select(g => (g.Key, g.Value))];
-            IReadOnlyList<(Bound Left, Bound Right)> ranges = [.. groups.Select(g => Range(g.Known))];
-            IReadOnlyList<(Bound Left, Bound Right)> innermost = [.. Innermost(ranges)];
+            (Bound Left, Bound Right)[] ranges = [.. groups.Select(g => Range(g.Known))];
+            (Bound Left, Bound Right)[] innermost = [.. Innermost(ranges)];
             Cover[] covers = [.. ranges.Zip(groups, (r, g) => Cover.Of(r, innermost, g.Count))];
-            double[] masses = new double[innermost.Count];
+            int count = groups.Sum(g => g.Count);
+            double[] masses = new double[innermost.Length];
             double[] sums = new double[masses.Length + 1];
             double[] weights = new double[masses.Length + 1];
             Array.Fill(masses, 1.0 / masses.Length);
             for (int round = 1; round <= MostRounds; round++)
             {
-                if (Improve(masses, covers, observations.Count, sums, weights) < Settled)
+                if (Improve(masses, covers, count, sums, weights) < Settled)
                 {
                     return Outcome<IntervalCensoredEstimate>.Of(new IntervalCensoredEstimate([.. innermost.Select((b, j) =>
                         new FailureMass(b.Left.Age, b.Right.Age, masses[j]))], round));
@@ -48,25 +52,30 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
     // a thousand steps, so they work in the same two arrays.
     private static double Improve(double[] masses, Cover[] covers, int items, double[] sums, double[] weights)
     {
+        double sum = 0;
         for (int j = 0; j < masses.Length; j++)
         {
-            sums[j + 1] = sums[j] + masses[j];
+            sum += masses[j];
+            sums[j + 1] = sum;
         }
 
         Array.Clear(weights);
-        foreach ((int first, int last, int count) in covers)
+        foreach (Cover cover in covers)
         {
-            double share = count / Math.Max(sums[last + 1] - sums[first], double.Epsilon * 1e10);
-            weights[first] += share;
-            weights[last + 1] -= share;
+            double among = sums[cover.End] - sums[cover.First];
+            double share = cover.Count / (among > Least ? among : Least);
+            weights[cover.First] += share;
+            weights[cover.End] -= share;
         }
 
         double largest = 0, weight = 0;
         for (int j = 0; j < masses.Length; j++)
         {
             weight += weights[j];
-            double next = masses[j] * Math.Max(0, weight) / items;
-            largest = Math.Max(largest, Math.Abs(next - masses[j]));
+            double mass = masses[j];
+            double next = mass * (weight > 0 ? weight : 0) / items;
+            double change = Math.Abs(next - mass);
+            largest = change > largest ? change : largest;
             masses[j] = next;
         }
 
@@ -77,7 +86,7 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
         (new Bound(o.After, o.IsExact ? Side.Before : Side.After), new Bound(o.By ?? double.PositiveInfinity, Side.At));
 
     // Only a left end directly followed by a right end can carry probability.
-    private static IEnumerable<(Bound Left, Bound Right)> Innermost(IReadOnlyList<(Bound Left, Bound Right)> ranges)
+    private static IEnumerable<(Bound Left, Bound Right)> Innermost((Bound Left, Bound Right)[] ranges)
     {
         List<(Bound Bound, bool IsLeft)> ends = [.. ranges.Select(r =>
             (r.Left, true)).Concat(ranges.Select(r => (r.Right, false))).Distinct().Order()];
@@ -90,10 +99,10 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
         }
     }
 
-    // The masses that some items may belong to.
-    private readonly record struct Cover(int First, int Last, int Count)
+    // The masses that some items may belong to, from the first to the one before the end.
+    private readonly record struct Cover(int First, int End, double Count)
     {
-        internal static Cover Of((Bound Left, Bound Right) range, IReadOnlyList<(Bound Left, Bound Right)> innermost, int count)
+        internal static Cover Of((Bound Left, Bound Right) range, (Bound Left, Bound Right)[] innermost, int count)
         {
             int first = 0;
             while (innermost[first].Left.CompareTo(range.Left) < 0)
@@ -101,13 +110,13 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
                 first++;
             }
 
-            int last = innermost.Count - 1;
+            int last = innermost.Length - 1;
             while (innermost[last].Right.CompareTo(range.Right) > 0)
             {
                 last--;
             }
 
-            return new Cover(first, last, count);
+            return new Cover(first, last + 1, count);
         }
     }
 

@@ -4,7 +4,7 @@ namespace Ohmstead.Electronics.Statistics;
 /// <param name="After">It had not failed at this age; 0 when nothing is known.</param>
 /// <param name="By">It had failed by this age; null when it has not failed yet. Equal to <paramref name="After"/> when known
 /// exactly.</param>
-public sealed record LifeObservation(double After, double? By)
+public readonly record struct LifeObservation(double After, double? By)
 {
     /// <summary>Failed at exactly this age.</summary>
     public static LifeObservation FailedAt(double age) => new(age, age);
@@ -24,7 +24,7 @@ public sealed record LifeObservation(double After, double? By)
         ?? (By is { } by ? Domain.Positive("age at failure", by)
             ?? Domain.That(by >= After, $"failed by {Figures.Text(by)} but good at {Figures.Text(After)}") : null);
 
-    internal static Domain Check(IReadOnlyList<LifeObservation> observations) => Domain.Of(
-        Domain.That(observations.Count > 0, "no item was observed"),
-        observations.Select(o => o.Fault).FirstOrDefault(f => f is not null));
+    internal static Domain Check(IReadOnlyList<LikeItems> items) => Domain.Of(
+        Domain.That(items.Count > 0, "no item was observed"),
+        items.Select(i => i.Known.Fault).FirstOrDefault(f => f is not null));
 }

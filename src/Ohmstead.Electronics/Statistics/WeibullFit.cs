@@ -28,17 +28,20 @@ public sealed record WeibullFit(Weibull Life, double LogLikelihood, double LogSc
     /// The fit. Refused for fewer than three failures, for a single distinct failure age, for a shape above 10 (the data do not say how
     /// fast they wear, only when) or under 0.05, and when the search does not end.
     /// </summary>
-    public static Outcome<WeibullFit> Of(IReadOnlyList<LifeObservation> observations)
+    public static Outcome<WeibullFit> Of(IReadOnlyList<LifeObservation> observations) => OfCounted(LikeItems.Of(observations));
+
+    /// <summary>The fit to items that are counted already, refused for the same reasons.</summary>
+    public static Outcome<WeibullFit> OfCounted(IReadOnlyList<LikeItems> items)
     {
-        int failures = observations.Count(o => o.By is not null);
+        int failures = items.Where(i => i.Known.By is not null).Sum(i => i.Count);
         return Domain.Of(
             Domain.That(failures > 0, "no failure was seen: use the upper limit for no failures instead"),
             Domain.That(failures >= LeastFailures, $"{Figures.Text(failures)} failures, expected three or more"),
-            Domain.That(observations.Where(o => o.By is not null).Select(o => (o.After, o.By)).Distinct().Count() > 1,
+            Domain.That(items.Where(i => i.Known.By is not null).Select(i => i.Known).Distinct().Count() > 1,
                 "all failures have one and the same age"),
-            observations.Select(o => o.Fault).FirstOrDefault(f => f is not null))
-        .Flatten(() => WeibullLikelihood.Maximise(observations) is { } found
-            ? Accept(found, failures, observations.Count)
+            items.Select(i => i.Known.Fault).FirstOrDefault(f => f is not null))
+        .Flatten(() => WeibullLikelihood.Maximise(items) is { } found
+            ? Accept(found, failures, items.Sum(i => i.Count))
             : Outcome<WeibullFit>.Refused("the likelihood has no maximum that can be found"));
     }
 

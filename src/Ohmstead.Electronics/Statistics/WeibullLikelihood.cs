@@ -9,10 +9,10 @@ internal static class WeibullLikelihood
 
     internal sealed record Maximum(double Shape, double Scale, double LogLikelihood, double LogScaleError, double LogShapeError);
 
-    internal static Maximum? Maximise(IReadOnlyList<LifeObservation> observations)
+    internal static Maximum? Maximise(IReadOnlyList<LikeItems> items)
     {
         // Items of which the same is known add the same term.
-        IReadOnlyList<Term> terms = [.. observations.Where(o => o.By is not null || o.After > 0).CountBy(o => o).Select(g => Term.Of(g.Key, g.Value))];
+        Term[] terms = [.. items.Where(i => i.Known.By is not null || i.Known.After > 0).Select(i => Term.Of(i.Known, i.Count))];
 
         // Working in units of a typical age keeps the search near nought.
         double centre = terms.Sum(t => t.Count * t.Typical) / terms.Sum(t => t.Count);

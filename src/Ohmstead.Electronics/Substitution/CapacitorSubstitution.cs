@@ -5,27 +5,30 @@ namespace Ohmstead.Electronics.Substitution;
 /// <summary>May this capacitor stand for that one, and which of several does it best.</summary>
 public static class CapacitorSubstitution
 {
+    // Hardly an offer has more.
+    private const int UsualReasons = 12;
+
     /// <summary>All reasons for and against an offer; refused when a figure of place or offer cannot be.</summary>
     public static Outcome<SubstitutionVerdict> Judge(CapacitorPlace place, CapacitorOffer offer) =>
-        Domain.Of(
-            Domain.Positive("capacitance of the place", place.Farads),
-            Domain.Positive("rated voltage of the place", place.RatedVolts ?? 1m),
-            Domain.Within("lower tolerance", place.ToleranceBelow, 0m, 1m),
-            Domain.Within("upper tolerance", place.ToleranceAbove, 0m, 10m),
-            Domain.Positive("capacitance of the offer", offer.Farads),
-            Domain.Positive("rated voltage of the offer", offer.RatedVolts ?? 1m))
-        .Compute(() =>
+        Possible(place, offer).Flatten(new Pairing(place, offer), static pair =>
         {
-            IEnumerable<Reason> reasons =
-            [
-                .. SafetyRules.Reasons(place, offer),
-                .. KindRules.Reasons(place, offer),
-                .. ValueRules.Reasons(place, offer),
-                .. VoltageRules.Reasons(place, offer),
-                .. StressRules.Reasons(place, offer),
-                .. MechanicalRules.Reasons(place, offer),
-            ];
-            return new SubstitutionVerdict(offer, [.. reasons.OrderByDescending(r => r.Weight)]);
+            List<Reason> reasons = new(UsualReasons);
+            SafetyRules.Add(reasons, pair);
+            KindRules.Add(reasons, pair);
+            ValueRules.Add(reasons, pair);
+            VoltageRules.Add(reasons, pair);
+            StressRules.Add(reasons, pair);
+            MechanicalRules.Add(reasons, pair);
+            return Outcome<SubstitutionVerdict>.Of(new SubstitutionVerdict(pair.Offer, HeaviestFirst(reasons)));
+        });
+
+    /// <summary>The reasons of <see cref="Judge"/> that are about the kind and its polarity, for the question which kinds may serve at all.</summary>
+    public static Outcome<IReadOnlyList<Reason>> JudgeKind(CapacitorPlace place, CapacitorOffer offer) =>
+        Possible(place, offer).Flatten(new Pairing(place, offer), static pair =>
+        {
+            List<Reason> reasons = new(capacity: 3);
+            KindRules.Add(reasons, pair);
+            return Outcome<IReadOnlyList<Reason>>.Of(reasons);
         });
 
     /// <summary>
@@ -56,4 +59,31 @@ public static class CapacitorSubstitution
         .Flatten(() => ValueRules.Range(place));
 
     private static double Distance(decimal offered, decimal asked) => Math.Abs(Math.Log((double)offered / (double)asked));
+
+    private static Domain Possible(CapacitorPlace place, CapacitorOffer offer) => Domain.Of(
+        Domain.Positive("capacitance of the place", place.Farads),
+        Domain.Positive("rated voltage of the place", place.RatedVolts ?? 1m),
+        Domain.Within("lower tolerance", place.ToleranceBelow, 0m, 1m),
+        Domain.Within("upper tolerance", place.ToleranceAbove, 0m, 10m),
+        Domain.Positive("capacitance of the offer", offer.Farads),
+        Domain.Positive("rated voltage of the offer", offer.RatedVolts ?? 1m));
+
+    // Those of one weight as the rules gave them.
+    private static Reason[] HeaviestFirst(List<Reason> reasons)
+    {
+        Reason[] sorted = new Reason[reasons.Count];
+        int at = 0;
+        for (ReasonWeight weight = ReasonWeight.Against; weight >= ReasonWeight.For; weight--)
+        {
+            foreach (Reason reason in reasons)
+            {
+                if (reason.Weight == weight)
+                {
+                    sorted[at++] = reason;
+                }
+            }
+        }
+
+        return sorted;
+    }
 }

@@ -5,62 +5,63 @@ internal static class KindRules
 {
     private const string Aspect = "kind";
 
-    internal static IEnumerable<Reason> Reasons(CapacitorPlace place, CapacitorOffer offer)
+    internal static void Add(List<Reason> reasons, Pairing pair)
     {
+        (CapacitorPlace place, CapacitorOffer offer) = pair;
         if (place.IsBipolar && !offer.IsBipolar && offer.Kind.IsElectrolytic())
         {
-            yield return Reason.Against("polarity",
-                "a polar part where the voltage changes sign: take a bipolar one, or two equal ones back to back of twice the value");
+            reasons.Add(Reason.Against("polarity",
+                "a polar part where the voltage changes sign: take a bipolar one, or two equal ones back to back of twice the value"));
         }
 
-        LazyText words = new(() => $"{offer.Kind.Words()} for {place.Kind.Words()}");
-        yield return place.Kind == offer.Kind && !offer.Kind.IsPaper() ? Reason.For(Aspect, () => $"{words}: the same kind")
-            : Other(place, offer, words);
+        reasons.Add(place.Kind == offer.Kind && !offer.Kind.IsPaper() ? Reason.For(Aspect, pair, static p => $"{Kinds(p)}: the same kind") : Other(pair));
         if (place.Role == CapacitorRole.Snubber)
         {
-            yield return offer.Kind == CapacitorKind.Polypropylene
+            reasons.Add(offer.Kind == CapacitorKind.Polypropylene
                 ? Reason.Doubt(Aspect, "look up the pulse rating dV/dt and the a.c. rating")
-                : Reason.Against(Aspect, () => $"{offer.Kind.Words()} in a snubber, expected polypropylene with a pulse rating");
+                : Reason.Against(Aspect, pair, static p => $"{p.Offer.Kind.Words()} in a snubber, expected polypropylene with a pulse rating"));
         }
     }
 
-    private static Reason Other(CapacitorPlace place, CapacitorOffer offer, LazyText words) => (place.Kind, offer.Kind) switch
+    private static Reason Other(Pairing pair) => (pair.Place.Kind, pair.Offer.Kind) switch
     {
         (_, CapacitorKind.Paper or CapacitorKind.MetallisedPaper) =>
-            Reason.Against(Aspect, () => $"{words}: old paper leaks, film takes its place"),
+            Reason.Against(Aspect, pair, static p => $"{Kinds(p)}: old paper leaks, film takes its place"),
         (CapacitorKind.TantalumWet, CapacitorKind.AluminiumWet or CapacitorKind.TantalumSolid) =>
-            Reason.Doubt(Aspect, () => $"{words}: compare leakage and temperature range"),
-        (CapacitorKind.TantalumSolid or CapacitorKind.TantalumWet, CapacitorKind.AluminiumWet) => AluminiumForTantalum(place, offer, words),
-        (_, CapacitorKind.TantalumWet) => Reason.Against(Aspect, () => $"{words}: bears no reverse voltage and leaks acid when it fails"),
-        (CapacitorKind.AluminiumWet or CapacitorKind.Polymer, CapacitorKind.TantalumSolid) => IsLowImpedance(place.Role)
-            ? Reason.Against(Aspect, () => $"{words} on a low-impedance rail: it fails short at power-up")
-            : Reason.Doubt(Aspect, () => $"{words}: only with half its voltage and some impedance before it"),
-        (_, CapacitorKind.Polymer) when place.Kind.IsElectrolytic() =>
-            place.Role is CapacitorRole.Coupling or CapacitorRole.Timing or CapacitorRole.Filter
-            ? Reason.Against(Aspect, () => $"{words}: leaks too much for {Role(place.Role)}")
-            : Reason.Doubt(Aspect, () => $"{words}: leaks more, and its low ESR can upset a regulator"),
-        (CapacitorKind.Polymer, CapacitorKind.AluminiumWet) => Reason.Doubt(Aspect, () => $"{words}: its ESR is higher"),
-        _ when offer.Kind.IsElectrolytic() => Reason.Against(Aspect, () => $"{words}: never an electrolytic for a dry dielectric"),
-        (CapacitorKind.Suppression, _) => Reason.For(Aspect, () => $"{words}: the class decides, not the dielectric"),
-        (_, CapacitorKind.CeramicClass2) => Class2(place, words),
-        _ when place.Kind.IsElectrolytic() => Reason.For(Aspect, () => $"{words}: longer lived where there is room"),
-        _ when place.Kind.IsPaper() => Reason.For(Aspect, () => $"{words}: the usual replacement"),
-        _ when IsPrecise(place.Role) && place.Kind.IsStable() && !offer.Kind.IsStable() =>
-            Reason.Against(Aspect, () => $"{words} in {Role(place.Role)}: drifts more"),
-        _ when IsPrecise(place.Role) || (place.Role == CapacitorRole.Other && place.Kind.IsStable() && !offer.Kind.IsStable()) => Reason.Doubt(Aspect, () => $"{words} in {Role(place.Role)}: compare drift and temperature coefficient"),
-        _ => Reason.For(Aspect, () => $"{words}: as good in this role"),
+            Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: compare leakage and temperature range"),
+        (CapacitorKind.TantalumSolid or CapacitorKind.TantalumWet, CapacitorKind.AluminiumWet) => AluminiumForTantalum(pair),
+        (_, CapacitorKind.TantalumWet) => Reason.Against(Aspect, pair, static p => $"{Kinds(p)}: bears no reverse voltage and leaks acid when it fails"),
+        (CapacitorKind.AluminiumWet or CapacitorKind.Polymer, CapacitorKind.TantalumSolid) => IsLowImpedance(pair.Place.Role)
+            ? Reason.Against(Aspect, pair, static p => $"{Kinds(p)} on a low-impedance rail: it fails short at power-up")
+            : Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: only with half its voltage and some impedance before it"),
+        (_, CapacitorKind.Polymer) when pair.Place.Kind.IsElectrolytic() =>
+            pair.Place.Role is CapacitorRole.Coupling or CapacitorRole.Timing or CapacitorRole.Filter
+            ? Reason.Against(Aspect, pair, static p => $"{Kinds(p)}: leaks too much for {Role(p.Place.Role)}")
+            : Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: leaks more, and its low ESR can upset a regulator"),
+        (CapacitorKind.Polymer, CapacitorKind.AluminiumWet) => Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: its ESR is higher"),
+        _ when pair.Offer.Kind.IsElectrolytic() => Reason.Against(Aspect, pair, static p => $"{Kinds(p)}: never an electrolytic for a dry dielectric"),
+        (CapacitorKind.Suppression, _) => Reason.For(Aspect, pair, static p => $"{Kinds(p)}: the class decides, not the dielectric"),
+        (_, CapacitorKind.CeramicClass2) => Class2(pair),
+        _ when pair.Place.Kind.IsElectrolytic() => Reason.For(Aspect, pair, static p => $"{Kinds(p)}: longer lived where there is room"),
+        _ when pair.Place.Kind.IsPaper() => Reason.For(Aspect, pair, static p => $"{Kinds(p)}: the usual replacement"),
+        _ when IsPrecise(pair.Place.Role) && pair.Place.Kind.IsStable() && !pair.Offer.Kind.IsStable() =>
+            Reason.Against(Aspect, pair, static p => $"{Kinds(p)} in {Role(p.Place.Role)}: drifts more"),
+        _ when IsPrecise(pair.Place.Role) || (pair.Place.Role == CapacitorRole.Other && pair.Place.Kind.IsStable() && !pair.Offer.Kind.IsStable()) => Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)} in {Role(p.Place.Role)}: compare drift and temperature coefficient"),
+        _ => Reason.For(Aspect, pair, static p => $"{Kinds(p)}: as good in this role"),
     };
 
-    private static Reason AluminiumForTantalum(CapacitorPlace place, CapacitorOffer offer, LazyText words) =>
-        place.Role is CapacitorRole.Timing or CapacitorRole.Filter
-            ? Reason.Against(Aspect, () => $"{words} in {Role(place.Role)}: take film or a low-leakage part")
-        : offer.Farads >= 1.5m * place.Farads ? Reason.Doubt(Aspect, () => $"{words}: low-leakage or 105 degree part, check the height")
-        : Reason.Doubt(Aspect, () => $"{words}: 1.5 to 2 x the value makes up for the higher ESR");
+    private static Reason AluminiumForTantalum(Pairing pair) =>
+        pair.Place.Role is CapacitorRole.Timing or CapacitorRole.Filter
+            ? Reason.Against(Aspect, pair, static p => $"{Kinds(p)} in {Role(p.Place.Role)}: take film or a low-leakage part")
+        : pair.Offer.Farads >= 1.5m * pair.Place.Farads ? Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: low-leakage or 105 degree part, check the height")
+        : Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: 1.5 to 2 x the value makes up for the higher ESR");
 
-    private static Reason Class2(CapacitorPlace place, LazyText words) =>
-        place.Kind.IsStable() || IsPrecise(place.Role)
-            ? Reason.Against(Aspect, () => $"{words}: its value moves with temperature, voltage and age")
-        : Reason.Doubt(Aspect, () => $"{words}: loses capacitance under voltage, allow for it");
+    private static Reason Class2(Pairing pair) =>
+        pair.Place.Kind.IsStable() || IsPrecise(pair.Place.Role)
+            ? Reason.Against(Aspect, pair, static p => $"{Kinds(p)}: its value moves with temperature, voltage and age")
+        : Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: loses capacitance under voltage, allow for it");
+
+    private static string Kinds(Pairing p) => $"{p.Offer.Kind.Words()} for {p.Place.Kind.Words()}";
 
     private static bool IsLowImpedance(CapacitorRole role) =>
         role is CapacitorRole.Reservoir or CapacitorRole.ValveReservoir or CapacitorRole.SwitchingOutput;

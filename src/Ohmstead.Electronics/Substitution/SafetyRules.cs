@@ -7,28 +7,29 @@ internal static class SafetyRules
 {
     private const string Aspect = "safety";
 
-    internal static IEnumerable<Reason> Reasons(CapacitorPlace place, CapacitorOffer offer)
+    internal static void Add(List<Reason> reasons, Pairing pair)
     {
+        (CapacitorPlace place, CapacitorOffer offer) = pair;
         if (place.Role == CapacitorRole.Safety && place.SafetyClass == SafetyClass.None)
         {
-            yield return Reason.Against(Aspect, "the place is on the mains and its class is not known: establish it first");
+            reasons.Add(Reason.Against(Aspect, "the place is on the mains and its class is not known: establish it first"));
         }
         else if (place.SafetyClass != SafetyClass.None)
         {
             Worked<bool> may = SafetyCapacitor.MayReplace(place.SafetyClass, offer.SafetyClass);
-            yield return may.Value ? Reason.For(Aspect, may.Arithmetic, may.Source) : Reason.Against(Aspect, may.Arithmetic, may.Source);
-            yield return Reason.Doubt(Aspect, Hazards.SafetyNotice.Defer);
+            reasons.Add(may.Value ? Reason.For(Aspect, may.Arithmetic, may.Source) : Reason.Against(Aspect, may.Arithmetic, may.Source));
+            reasons.Add(Reason.Doubt(Aspect, Hazards.SafetyNotice.Defer));
         }
 
         if (place.AlternatingVolts is { } asked)
         {
-            yield return offer.AlternatingVolts switch
+            reasons.Add(offer.AlternatingVolts switch
             {
                 null => Missing(place),
                 { } rated when rated < asked =>
-                    Reason.Against(Aspect, () => $"rated {Figures.Text(rated)} V a.c. where {Figures.Text(asked)} V are asked for"),
-                { } rated => Reason.For(Aspect, () => $"rated {Figures.Text(rated)} V a.c., {Figures.Text(asked)} V are asked for"),
-            };
+                    Reason.Against(Aspect, pair, static p => $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c. where {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"),
+                _ => Reason.For(Aspect, pair, static p => $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c., {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"),
+            });
         }
     }
 

@@ -3,39 +3,56 @@ namespace Ohmstead.Electronics.Substitution;
 /// <summary>Temperature, ripple current and ESR, the last both ways.</summary>
 internal static class StressRules
 {
-    internal static IEnumerable<Reason> Reasons(CapacitorPlace place, CapacitorOffer offer) =>
-        [.. Temperature(place, offer), .. Ripple(place, offer), .. Esr(place, offer)];
-
-    private static IEnumerable<Reason> Temperature(CapacitorPlace place, CapacitorOffer offer)
+    internal static void Add(List<Reason> reasons, Pairing pair)
     {
-        const string Aspect = "temperature";
-        if (place.CelsiusRating is not { } asked)
+        (CapacitorPlace place, CapacitorOffer offer) = pair;
+        if (place.CelsiusRating is { } celsius)
         {
-            yield break;
+            reasons.Add(Temperature(pair, celsius));
         }
 
-        yield return offer.CelsiusRating switch
+        if (place.RippleAmperes is { } ripple)
         {
-            null => Reason.Missing(Aspect, () => $"its temperature rating is not known, {Figures.Text(asked)} °C are asked for"),
-            { } rated when rated < asked =>
-                Reason.Against(Aspect, () => $"{Figures.Text(rated)} °C where {Figures.Text(asked)} °C are asked for"),
-            { } rated when rated > asked && offer.Kind == CapacitorKind.AluminiumWet => Reason.For(
-                Aspect,
-                () => $"{Figures.Text(rated)} °C for {Figures.Text(asked)} °C: {Figures.Text(Life.TenKelvinRule.Factor((double)rated, (double)asked), 3)} x the life",
-                Life.TenKelvinRule.Source),
-            { } rated => Reason.For(Aspect, () => $"{Figures.Text(rated)} °C, {Figures.Text(asked)} °C are asked for"),
-        };
+            reasons.Add(Ripple(ripple, offer));
+        }
+
+        if (offer.EsrOhms is { } ohms)
+        {
+            Esr(reasons, place, ohms);
+        }
+        else if (place.LargestEsrOhms is not null || place.LeastEsrOhms is not null)
+        {
+            reasons.Add(Reason.Missing("ESR", "its ESR is not known, and the place asks for one"));
+        }
+        else if (place.Role == CapacitorRole.SwitchingOutput)
+        {
+            reasons.Add(Reason.Missing("ESR", "neither ESR is known: a switching supply wants a low-impedance part"));
+        }
     }
 
-    private static IEnumerable<Reason> Ripple(CapacitorPlace place, CapacitorOffer offer)
+    private static Reason Temperature(Pairing pair, decimal asked)
+    {
+        const string Aspect = "temperature";
+        return pair.Offer.CelsiusRating switch
+        {
+            null => Reason.Missing(Aspect, pair, static p => $"its temperature rating is not known, {Asked(p)} °C are asked for"),
+            { } rated when rated < asked => Reason.Against(Aspect, pair, static p => $"{Rated(p)} °C where {Asked(p)} °C are asked for"),
+            { } rated when rated > asked && pair.Offer.Kind == CapacitorKind.AluminiumWet => Reason.For(
+                Aspect,
+                pair,
+                static p => $"{Rated(p)} °C for {Asked(p)} °C: {Figures.Text(Life.TenKelvinRule.Factor((double)p.Offer.CelsiusRating!.Value, (double)p.Place.CelsiusRating!.Value), 3)} x the life",
+                Life.TenKelvinRule.Source),
+            _ => Reason.For(Aspect, pair, static p => $"{Rated(p)} °C, {Asked(p)} °C are asked for"),
+        };
+
+        static string Rated(Pairing p) => Figures.Text(p.Offer.CelsiusRating!.Value);
+        static string Asked(Pairing p) => Figures.Text(p.Place.CelsiusRating!.Value);
+    }
+
+    private static Reason Ripple(decimal asked, CapacitorOffer offer)
     {
         const string Aspect = "ripple";
-        if (place.RippleAmperes is not { } asked)
-        {
-            yield break;
-        }
-
-        yield return offer.RippleAmperes switch
+        return offer.RippleAmperes switch
         {
             null => Reason.Missing(Aspect, () => $"its ripple rating is not known, {Figures.Text(asked)} A are asked for"),
             { } rated when rated < asked => Reason.Against(Aspect, () => $"{Figures.Text(rated)} A where {Figures.Text(asked)} A are asked for"),
@@ -43,35 +60,24 @@ internal static class StressRules
         };
     }
 
-    private static IEnumerable<Reason> Esr(CapacitorPlace place, CapacitorOffer offer)
+    private static void Esr(List<Reason> reasons, CapacitorPlace place, decimal ohms)
     {
-        const string Aspect = "ESR";
-        if (offer.EsrOhms is not { } ohms)
-        {
-            if (place.LargestEsrOhms is not null || place.LeastEsrOhms is not null)
-            {
-                yield return Reason.Missing(Aspect, "its ESR is not known, and the place asks for one");
-            }
-            else if (place.Role == CapacitorRole.SwitchingOutput)
-            {
-                yield return Reason.Missing(Aspect, "neither ESR is known: a switching supply wants a low-impedance part");
-            }
-
-            yield break;
-        }
-
         if (place.LargestEsrOhms is { } most)
         {
-            yield return ohms > most
-                ? Reason.Against(Aspect, () => $"{Figures.Ohms(ohms)} where at most {Figures.Ohms(most)} work")
-                : Reason.For(Aspect, () => $"{Figures.Ohms(ohms)}, at most {Figures.Ohms(most)} work");
+            reasons.Add(AtMost(ohms, most));
         }
 
         if (place.LeastEsrOhms is { } least)
         {
-            yield return ohms < least
-                ? Reason.Against(Aspect, () => $"{Figures.Ohms(ohms)} where a regulator needs {Figures.Ohms(least)} to be stable")
-                : Reason.For(Aspect, () => $"{Figures.Ohms(ohms)}, a regulator needs {Figures.Ohms(least)}");
+            reasons.Add(AtLeast(ohms, least));
         }
     }
+
+    private static Reason AtMost(decimal ohms, decimal most) => ohms > most
+        ? Reason.Against("ESR", () => $"{Figures.Ohms(ohms)} where at most {Figures.Ohms(most)} work")
+        : Reason.For("ESR", () => $"{Figures.Ohms(ohms)}, at most {Figures.Ohms(most)} work");
+
+    private static Reason AtLeast(decimal ohms, decimal least) => ohms < least
+        ? Reason.Against("ESR", () => $"{Figures.Ohms(ohms)} where a regulator needs {Figures.Ohms(least)} to be stable")
+        : Reason.For("ESR", () => $"{Figures.Ohms(ohms)}, a regulator needs {Figures.Ohms(least)}");
 }

@@ -7,33 +7,33 @@ internal static class ValueRules
 {
     private const string Aspect = "value";
 
-    internal static IEnumerable<Reason> Reasons(CapacitorPlace place, CapacitorOffer offer)
+    internal static void Add(List<Reason> reasons, Pairing pair)
     {
-        decimal share = offer.Farads / place.Farads;
+        (CapacitorPlace place, CapacitorOffer offer) = pair;
+        decimal share = pair.Share;
         if (Circuit(place, offer) is { } circuit)
         {
-            yield return circuit;
+            reasons.Add(circuit);
 
             // Both ends are known: what the circuit stands is better known than any rule of thumb.
             if (place.LeastFarads is not null && place.MostFarads is not null)
             {
-                yield break;
+                return;
             }
         }
 
-        LazyText words = new(() => $"{Figures.Farads(offer.Farads)} for {Figures.Farads(place.Farads)} is {Figures.Text(share, 3)} x");
-        yield return place.Role switch
+        reasons.Add(place.Role switch
         {
-            CapacitorRole.Reservoir or CapacitorRole.SwitchingOutput => Reservoir(share, words),
-            CapacitorRole.ValveReservoir => ValveReservoir(place, offer, share, words),
-            CapacitorRole.Decoupling => Between(share, Least(place, 1.0m), 3.0m, words, "1 to 3 x; check that a regulator stays stable"),
-            CapacitorRole.Coupling => Between(share, Least(place, 0.8m), 2.0m, words, "0.8 to 2 x"),
-            CapacitorRole.Safety => Safety(place, share, words),
-            _ => Between(share, 1m - place.ToleranceBelow, 1m + place.ToleranceAbove, words, "inside the tolerance of the original"),
-        };
+            CapacitorRole.Reservoir or CapacitorRole.SwitchingOutput => Reservoir(share, pair),
+            CapacitorRole.ValveReservoir => ValveReservoir(share, pair),
+            CapacitorRole.Decoupling => Between(share, Least(place, 1.0m), 3.0m, pair, "1 to 3 x; check that a regulator stays stable"),
+            CapacitorRole.Coupling => Between(share, Least(place, 0.8m), 2.0m, pair, "0.8 to 2 x"),
+            CapacitorRole.Safety => Safety(share, pair),
+            _ => InTolerance(share, pair),
+        });
         if (place.Role == CapacitorRole.Tuned)
         {
-            yield return Reason.Doubt(Aspect, "match the temperature coefficient of the original as well");
+            reasons.Add(Reason.Doubt(Aspect, "match the temperature coefficient of the original as well"));
         }
     }
 
@@ -65,49 +65,58 @@ internal static class ValueRules
         return Outcome<Worked<Interval>>.Of(new Worked<Interval>(range, arithmetic, Source.CommonPractice));
     }
 
-    private static Reason? Circuit(CapacitorPlace place, CapacitorOffer offer) => (place.LeastFarads, place.MostFarads) switch
-    {
-        (null, null) => null,
-        ({ } least, _) when offer.Farads < least =>
-            Reason.Against(Aspect, () => $"{Figures.Farads(offer.Farads)} where the circuit needs {Figures.Farads(least)} or more"),
-        (_, { } most) when offer.Farads > most =>
-            Reason.Against(Aspect, () => $"{Figures.Farads(offer.Farads)} where the circuit stands {Figures.Farads(most)} at most"),
-        _ => Reason.For(Aspect, () => $"{Figures.Farads(offer.Farads)} is inside what the circuit stands"),
-    };
+    private static Reason? Circuit(CapacitorPlace place, CapacitorOffer offer) =>
+        place.LeastFarads is null && place.MostFarads is null ? null : Circuit(place.LeastFarads, place.MostFarads, offer.Farads);
+
+    private static Reason Circuit(decimal? least, decimal? most, decimal farads) =>
+        farads < least ? Reason.Against(Aspect, () => $"{Figures.Farads(farads)} where the circuit needs {Figures.Farads(least.Value)} or more")
+        : farads > most ? Reason.Against(Aspect, () => $"{Figures.Farads(farads)} where the circuit stands {Figures.Farads(most.Value)} at most")
+        : Reason.For(Aspect, () => $"{Figures.Farads(farads)} is inside what the circuit stands");
 
     // A value inside the tolerance the original was delivered with is as good as the original's own.
     private static decimal Least(CapacitorPlace place, decimal share) => Math.Min(share, 1m - place.ToleranceBelow);
 
-    private static Reason Between(decimal share, decimal least, decimal most, LazyText words, string asked) =>
-        share >= least && share <= most ? Reason.For(Aspect, () => $"{words}: {asked}") : Reason.Against(Aspect, () => $"{words}, expected {asked}");
+    private static Reason InTolerance(decimal share, Pairing pair) =>
+        Between(share, 1m - pair.Place.ToleranceBelow, 1m + pair.Place.ToleranceAbove, pair, "inside the tolerance of the original");
 
-    private static Reason Reservoir(decimal share, LazyText words) => share switch
+    private static Reason Between(decimal share, decimal least, decimal most, Pairing pair, string asked) => share >= least && share <= most
+        ? Reason.For(Aspect, new AskedWords(pair, ": ", asked))
+        : Reason.Against(Aspect, new AskedWords(pair, ", expected ", asked));
+
+    private static Reason Reservoir(decimal share, Pairing pair) => share switch
     {
-        < 0.9m => Reason.Against(Aspect, () => $"{words}, expected 0.9 or more"),
-        < 1.0m => Reason.Doubt(Aspect, () => $"{words}: only if the ripple stays in its limit"),
-        <= 1.5m => Reason.For(Aspect, () => $"{words}: 1 to 1.5 x"),
-        <= 2.0m => Reason.Doubt(Aspect, () => $"{words}: watch the surge and the rectifier's rating"),
-        _ => Reason.Against(Aspect, () => $"{words}, expected 2 or less: the rectifier's peak current rises"),
+        < 0.9m => Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 0.9 or more"),
+        < 1.0m => Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: only if the ripple stays in its limit"),
+        <= 1.5m => Reason.For(Aspect, pair, static p => $"{Words(p)}: 1 to 1.5 x"),
+        <= 2.0m => Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: watch the surge and the rectifier's rating"),
+        _ => Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 2 or less: the rectifier's peak current rises"),
     };
 
-    private static Reason ValveReservoir(CapacitorPlace place, CapacitorOffer offer, decimal share, LazyText words)
+    private static Reason ValveReservoir(decimal share, Pairing pair)
     {
         Source source = Supplies.ValveRectifier.Source;
-        return place.LargestInputFarads is { } most && offer.Farads > most
-            ? Reason.Against(Aspect, () => $"{Figures.Farads(offer.Farads)} is over the {Figures.Farads(most)} that the valve rectifier may feed", source)
-            : share < 0.9m ? Reason.Against(Aspect, () => $"{words}, expected 0.9 or more")
-            : share <= 1.0m || place.LargestInputFarads is not null
-                ? Reason.For(Aspect, () => $"{words}: not over what the valve rectifier may feed", source)
-            : share <= 1.25m ? Reason.Doubt(Aspect, () => $"{words}: look up what the valve rectifier may feed", source)
-            : Reason.Against(Aspect, () => $"{words} on a valve rectifier whose largest input capacitor is not known", source);
+        return pair.Place.LargestInputFarads is { } most && pair.Offer.Farads > most
+            ? Reason.Against(Aspect, pair, static p => $"{Figures.Farads(p.Offer.Farads)} is over the {Figures.Farads(p.Place.LargestInputFarads!.Value)} that the valve rectifier may feed", source)
+            : share < 0.9m ? Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 0.9 or more")
+            : share <= 1.0m || pair.Place.LargestInputFarads is not null
+                ? Reason.For(Aspect, pair, static p => $"{Words(p)}: not over what the valve rectifier may feed", source)
+            : share <= 1.25m ? Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: look up what the valve rectifier may feed", source)
+            : Reason.Against(Aspect, pair, static p => $"{Words(p)} on a valve rectifier whose largest input capacitor is not known", source);
     }
 
-    private static Reason Safety(CapacitorPlace place, decimal share, LazyText words) =>
-        IsY(place.SafetyClass) && share > 1m
-            ? Reason.Against(Aspect, () => $"{words}: a class Y value is never raised, the touch current goes with it",
+    private static Reason Safety(decimal share, Pairing pair) =>
+        IsY(pair.Place.SafetyClass) && share > 1m
+            ? Reason.Against(Aspect, pair, static p => $"{Words(p)}: a class Y value is never raised, the touch current goes with it",
                 Source.FromMemory("IEC 60384-14", null))
-            : Between(share, 1m - place.ToleranceBelow, 1m + place.ToleranceAbove, words, "inside the tolerance of the original");
+            : InTolerance(share, pair);
+
+    private static string Words(Pairing p) => $"{Figures.Farads(p.Offer.Farads)} for {Figures.Farads(p.Place.Farads)} is {Figures.Text(p.Share, 3)} x";
 
     private static bool IsY(Capacitors.SafetyClass safety) =>
         safety is Capacitors.SafetyClass.Y1 or Capacitors.SafetyClass.Y2 or Capacitors.SafetyClass.Y3 or Capacitors.SafetyClass.Y4;
+
+    private sealed class AskedWords(Pairing pair, string between, string asked) : LazyText
+    {
+        protected override string Write() => $"{Words(pair)}{between}{asked}";
+    }
 }

@@ -8,58 +8,72 @@ internal static class VoltageRules
 {
     private const string Mark = "voltage";
     private const string Working = "working voltage";
-    private const decimal Margin = 1.1m;
-    private const decimal PolymerMargin = 1.25m;
-    private const decimal TantalumMargin = 2m;
     private const decimal AluminiumCeiling = 2m;
 
     private static readonly Source TantalumSource = Source.Published("KEMET derating guidelines for tantalum capacitors",
         "50 % to 85 degrees");
 
-    internal static IEnumerable<Reason> Reasons(CapacitorPlace place, CapacitorOffer offer) => (place.RatedVolts, offer.RatedVolts) switch
+    internal static void Add(List<Reason> reasons, Pairing pair)
     {
-        (null, null) => [Reason.Missing(Mark, "neither rated voltage is known")],
-        (_, null) => [Reason.Missing(Mark, "its rated voltage is not known")],
-        ({ } mark, { } rated) => [UnderTheMark(mark, rated), .. Occurring(place, offer.Kind, rated)],
-        (null, { } rated) =>
-        [
-            .. place.WorstVolts is null ? [Reason.Missing(Mark, "the voltage that the place asks for is not known")] : Array.Empty<Reason>(),
-            .. Occurring(place, offer.Kind, rated),
-        ],
-    };
-
-    private static Reason UnderTheMark(decimal mark, decimal rated) => rated >= mark
-        ? Reason.For(Mark, () => $"{Figures.Text(rated)} V is not under the mark of {Figures.Text(mark)} V")
-        : Reason.Against(Mark, () => $"{Figures.Text(rated)} V is under the mark of {Figures.Text(mark)} V{Proposal(mark)}");
-
-    private static IEnumerable<Reason> Occurring(CapacitorPlace place, CapacitorKind kind, decimal rated)
-    {
-        (decimal margin, string why, Source source) = kind switch
+        (CapacitorPlace place, CapacitorOffer offer) = pair;
+        if (offer.RatedVolts is not { } rated)
         {
-            CapacitorKind.TantalumSolid => (TantalumMargin, "solid tantalum", TantalumSource),
-            CapacitorKind.Polymer => (PolymerMargin, "polymer", Source.CommonPractice),
-            _ => (Margin, "any part", Source.CommonPractice),
-        };
-        if (place.WorstVolts is not { } worst)
-        {
-            if (kind == CapacitorKind.TantalumSolid)
-            {
-                yield return Reason.Missing(Working, "solid tantalum wants twice the voltage that occurs, which is not known");
-            }
-
-            yield break;
+            reasons.Add(Reason.Missing(Mark, place.RatedVolts is null ? "neither rated voltage is known" : "its rated voltage is not known"));
+            return;
         }
 
-        LazyText figures = new(() => $"{Figures.Text(rated)} V for {Figures.Text(worst)} V in its place");
-        bool strict = kind == CapacitorKind.TantalumSolid;
-        yield return rated >= margin * worst ? Reason.For(Working, () => $"{figures}: {Figures.Text(margin)} x or more", source)
-            : strict || rated < worst ? Reason.Against(Working, () => $"{figures}, expected {Figures.Text(margin)} x for {why}", source)
-            : Reason.Doubt(Working, () => $"{figures}: under {Figures.Text(margin)} x for {why}", source);
-        if (kind == CapacitorKind.AluminiumWet && rated > Math.Max(AluminiumCeiling * worst, place.RatedVolts ?? 0m))
+        if (place.RatedVolts is { } mark)
         {
-            yield return Reason.For(Working, () => $"{figures}: over twice costs size and some ESR, no more");
+            reasons.Add(UnderTheMark(pair, mark, rated));
+        }
+        else if (place.WorstVolts is null)
+        {
+            reasons.Add(Reason.Missing(Mark, "the voltage that the place asks for is not known"));
+        }
+
+        if (place.WorstVolts is { } worst)
+        {
+            reasons.Add(Occurring(pair, worst, rated));
+            if (offer.Kind == CapacitorKind.AluminiumWet && rated > Math.Max(AluminiumCeiling * worst, place.RatedVolts ?? 0m))
+            {
+                reasons.Add(Reason.For(Working, pair, static p => $"{InPlace(p)}: over twice costs size and some ESR, no more"));
+            }
+        }
+        else if (offer.Kind == CapacitorKind.TantalumSolid)
+        {
+            reasons.Add(Reason.Missing(Working, "solid tantalum wants twice the voltage that occurs, which is not known"));
         }
     }
+
+    private static Reason UnderTheMark(Pairing pair, decimal mark, decimal rated) => rated >= mark
+        ? Reason.For(Mark, pair, static p => $"{Rated(p)} V is not under the mark of {Figures.Text(p.Place.RatedVolts!.Value)} V")
+        : Reason.Against(Mark, pair, static p => $"{Rated(p)} V is under the mark of {Figures.Text(p.Place.RatedVolts!.Value)} V{Proposal(p.Place.RatedVolts!.Value)}");
+
+    private static Reason Occurring(Pairing pair, decimal worst, decimal rated)
+    {
+        (decimal margin, _, Source source) = MarginOf(pair.Offer.Kind);
+        bool strict = pair.Offer.Kind == CapacitorKind.TantalumSolid;
+        return rated >= margin * worst ? Reason.For(Working, pair, static p => $"{InPlace(p)}: {Figures.Text(MarginOf(p.Offer.Kind).Share)} x or more", source)
+            : strict || rated < worst ? Reason.Against(Working, pair, static p => $"{InPlace(p)}, expected {Expected(p)}", source)
+            : Reason.Doubt(Working, pair, static p => $"{InPlace(p)}: under {Expected(p)}", source);
+    }
+
+    private static (decimal Share, string Why, Source Source) MarginOf(CapacitorKind kind) => kind switch
+    {
+        CapacitorKind.TantalumSolid => (2m, "solid tantalum", TantalumSource),
+        CapacitorKind.Polymer => (1.25m, "polymer", Source.CommonPractice),
+        _ => (1.1m, "any part", Source.CommonPractice),
+    };
+
+    private static string Expected(Pairing p)
+    {
+        (decimal margin, string why, _) = MarginOf(p.Offer.Kind);
+        return $"{Figures.Text(margin)} x for {why}";
+    }
+
+    private static string InPlace(Pairing p) => $"{Rated(p)} V for {Figures.Text(p.Place.WorstVolts!.Value)} V in its place";
+
+    private static string Rated(Pairing p) => Figures.Text(p.Offer.RatedVolts!.Value);
 
     private static string Proposal(decimal mark) =>
         RatedVoltages.Replace(new Quantity(mark, Dimension.Voltage)).Rating is { } rating

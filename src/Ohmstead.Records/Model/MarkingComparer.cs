@@ -3,8 +3,6 @@ namespace Ohmstead.Records.Model;
 /// <summary>Parts are equal when all that their limits may depend on is: values and texts as written, not where they stand.</summary>
 public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
 {
-    private const int Odd = 31;
-
     private MarkingComparer()
     {
     }
@@ -15,24 +13,24 @@ public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
     /// <inheritdoc/>
     public bool Equals(IMarkedPart? x, IMarkedPart? y) => ReferenceEquals(x, y)
         || (x is not null && y is not null
-            && Same(x.Kind, y.Kind)
-            && Same(x.Capacitance, y.Capacitance)
-            && Same(x.Resistance, y.Resistance)
-            && Same(x.Inductance, y.Inductance)
-            && Same(x.Frequency, y.Frequency)
-            && Same(x.Current, y.Current)
-            && Same(x.RatedVoltage, y.RatedVoltage)
-            && Same(x.VoltageOfPaper, y.VoltageOfPaper)
-            && Same(x.Tolerance, y.Tolerance)
-            && Same(x.LossFactorLimit, y.LossFactorLimit)
-            && Same(x.EsrLimit, y.EsrLimit)
-            && Same(x.EsrLow, y.EsrLow)
-            && Same(x.LeakageLimit, y.LeakageLimit)
-            && Same(x.Low, y.Low)
-            && Same(x.High, y.High)
-            && Same(x.Material, y.Material)
-            && Same(x.Cells, y.Cells)
-            && Same(x.TellingType, y.TellingType));
+            && Alike.Same(x.Kind, y.Kind)
+            && Alike.Same(x.Capacitance, y.Capacitance)
+            && Alike.Same(x.Resistance, y.Resistance)
+            && Alike.Same(x.Inductance, y.Inductance)
+            && Alike.Same(x.Frequency, y.Frequency)
+            && Alike.Same(x.Current, y.Current)
+            && Alike.Same(x.RatedVoltage, y.RatedVoltage)
+            && Alike.Same(x.VoltageOfPaper, y.VoltageOfPaper)
+            && Alike.Same(x.Tolerance, y.Tolerance)
+            && Alike.Same(x.LossFactorLimit, y.LossFactorLimit)
+            && Alike.Same(x.EsrLimit, y.EsrLimit)
+            && Alike.Same(x.EsrLow, y.EsrLow)
+            && Alike.Same(x.LeakageLimit, y.LeakageLimit)
+            && Alike.Same(x.Low, y.Low)
+            && Alike.Same(x.High, y.High)
+            && Alike.Same(x.Material, y.Material)
+            && Alike.Same(x.Cells, y.Cells)
+            && Alike.Same(x.TellingType, y.TellingType));
 
     /// <inheritdoc/>
     public int GetHashCode(IMarkedPart obj)
@@ -40,20 +38,9 @@ public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
         ArgumentNullException.ThrowIfNull(obj);
         // What tells most parts apart; the rest is left to the comparison.
         var main = obj.Capacitance ?? obj.Resistance ?? obj.Inductance ?? obj.Frequency;
-        var hash = Of(obj.Kind.Text);
-        hash = unchecked((hash * Odd) + Of(main?.Text));
-        hash = unchecked((hash * Odd) + Of(obj.RatedVoltage?.Text));
-        hash = unchecked((hash * Odd) + Of(obj.Tolerance?.Text));
-        hash = unchecked((hash * Odd) + Of(obj.EsrLimit?.Text));
-        hash = unchecked((hash * Odd) + Of(obj.Low?.Text));
-        hash = unchecked((hash * Odd) + Of(obj.High?.Text));
-        return unchecked((hash * Odd) + Of(obj.TellingType?.Text));
+        var hash = Alike.Hash(Alike.Hash(0, obj.Kind), main);
+        hash = Alike.Hash(Alike.Hash(hash, obj.RatedVoltage), obj.Tolerance);
+        hash = Alike.Hash(Alike.Hash(hash, obj.EsrLimit), obj.Low);
+        return Alike.Hash(Alike.Hash(hash, obj.High), obj.TellingType);
     }
-
-    private static int Of(string? text) => text?.GetHashCode(StringComparison.Ordinal) ?? 0;
-
-    // The text counts beside the value: limits show it, and 0.10 V carries its two places into what is computed from it.
-    private static bool Same<T>(Written<T>? one, Written<T>? other)
-        where T : IEquatable<T>
-        => ReferenceEquals(one, other) || (one is not null && other is not null && one.Text == other.Text && one.Value.Equals(other.Value));
 }

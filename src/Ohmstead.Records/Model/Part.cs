@@ -5,7 +5,7 @@ namespace Ohmstead.Records.Model;
 
 /// <summary>What a part is, wherever it lies: in its place on a board, or in a lot in the drawer.</summary>
 /// <param name="Kind">The kind of part, a word of the vocabulary.</param>
-public sealed record PartValues(Written<string> Kind) : IMarkedPart
+public sealed record PartValues(Written<string> Kind) : IMarkedPart, IFitPart
 {
     /// <summary>What it does in its place.</summary>
     public Written<string>? Role { get; init; }

@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Report.Html;
+using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Report.Pages;
 
@@ -18,7 +19,7 @@ internal static class FitFold
         using var fold = html.Open(Tag.Details, ClassName.Fold);
         html.Open(Tag.Summary).Text(verdict.Outcome == ReasonWeight.For ? "It fits" : char.ToUpperInvariant(FitWords.Of(verdict)[0]) + FitWords.Of(verdict)[1..]);
         using var list = html.Open(Tag.Ul);
-        Reasons(html, verdict);
+        Reasons(html, verdict, null);
     }
 
     /// <summary>Writes what would fit a place that needs a part: out of the drawer, and what to look for.</summary>
@@ -34,13 +35,14 @@ internal static class FitFold
             html.Open(Tag.Li).Text(assumption);
         }
 
-        string? before = null;
+        FitVerdict? before = null;
         foreach (var candidate in report.Fitting.Take(Most).Concat(report.Together.Take(Most)))
         {
             using var item = html.Open(Tag.Li);
             html.Text($"{Short(candidate)}, {PartWords.Describe(candidate.Values)}: {FitWords.Of(candidate.Verdict)}");
             using var reasons = html.Open(Tag.Ul);
-            before = Reasons(html, candidate.Verdict, before);
+            Reasons(html, candidate.Verdict, before);
+            before = candidate.Verdict;
         }
 
         foreach (var refused in report.Refused.Take(Most))
@@ -75,26 +77,57 @@ internal static class FitFold
         html.Open(Tag.Li).Text($"{char.ToUpperInvariant(FitWords.Unsourced[0])}{FitWords.Unsourced[1..]}.");
     }
 
-    // Lots that fit for the same reasons tell them once. Returns the reasons that speak for it.
-    private static string Reasons(HtmlWriter html, FitVerdict verdict, string? before = null)
+    // Lots that fit for the same reasons tell them once.
+    private static void Reasons(HtmlWriter html, FitVerdict verdict, FitVerdict? before)
     {
-        foreach (var reason in verdict.Reasons.Where(reason => reason.Weight != ReasonWeight.For))
+        var good = 0;
+        foreach (var reason in verdict.Reasons)
         {
-            html.Open(Tag.Li).Text(FitWords.Of(reason));
+            if (reason.Weight == ReasonWeight.For)
+            {
+                good++;
+            }
+            else
+            {
+                html.Open(Tag.Li).Text($"{FitWords.Of(reason.Weight)}, {reason.Aspect}: {reason.Words}{FitWords.Cited(reason.Source)}");
+            }
+        }
+
+        if (good == 0)
+        {
+            return;
         }
 
         // What fits is one line: nobody looks for it, but it must be there to be checked.
-        string[] good = [.. verdict.Reasons.Where(reason => reason.Weight == ReasonWeight.For).Select(reason => $"{reason.Aspect}: {reason.Words}{FitWords.Cited(reason.Source)}")];
-        var words = string.Join("; ", good);
-        if (words.Length > 0)
+        using var line = html.Open(Tag.Li);
+        html.Text("for, ");
+        if (before is not null && Good(before).SequenceEqual(Good(verdict), SameWords.Instance))
         {
-            html.Open(Tag.Li).Text(words == before ? "for, the same as the one before" : $"for, {words}");
+            html.Text("the same as the one before");
+            return;
         }
 
-        return words;
+        var between = string.Empty;
+        foreach (var reason in Good(verdict))
+        {
+            html.Text($"{between}{reason.Aspect}: {reason.Words}{FitWords.Cited(reason.Source)}");
+            between = "; ";
+        }
     }
+
+    private static IEnumerable<Reason> Good(FitVerdict verdict) => verdict.Reasons.Where(reason => reason.Weight == ReasonWeight.For);
 
     private static string Rest(int count) => count > Most ? string.Create(CultureInfo.InvariantCulture, $" and {count - Most} more") : string.Empty;
 
     private static string Short(FitCandidate candidate) => string.Create(CultureInfo.InvariantCulture, $"{candidate.Verdict.Lot} ({candidate.Left} left)");
+
+    private sealed class SameWords : IEqualityComparer<Reason>
+    {
+        internal static SameWords Instance { get; } = new();
+
+        public bool Equals(Reason? x, Reason? y) =>
+            ReferenceEquals(x, y) || (x is not null && y is not null && x.Aspect == y.Aspect && x.Words.Text == y.Words.Text && x.Source == y.Source);
+
+        public int GetHashCode(Reason obj) => obj.Aspect.GetHashCode(StringComparison.Ordinal);
+    }
 }

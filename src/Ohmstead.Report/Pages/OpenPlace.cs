@@ -5,26 +5,22 @@ namespace Ohmstead.Report.Pages;
 
 /// <summary>A place that needs a part, on a page that was written before all boards were read: what is left in the drawer is known only then.</summary>
 /// <param name="At">How many bytes of the page come before what is still to be told.</param>
-/// <param name="Board">The number of the board.</param>
-/// <param name="Reference">The place.</param>
 /// <param name="Place">What a part must fit.</param>
-public sealed record OpenPlace(int At, string Board, string Reference, FitPlace Place)
+public readonly record struct OpenPlace(int At, FitPlace Place)
 {
     /// <summary>Writes a page again with what would fit each of its open places.</summary>
     /// <param name="buffer">Where to; it is emptied first.</param>
     /// <param name="page">The page as it was written.</param>
     /// <param name="places">Its open places, in order.</param>
-    /// <param name="drawer">What is left in the drawer.</param>
-    public static void Fill(PageBuffer buffer, ReadOnlySpan<byte> page, IReadOnlyList<OpenPlace> places, Drawer drawer)
+    /// <param name="wanted">What fits out of the drawer.</param>
+    public static void Fill(PageBuffer buffer, ReadOnlySpan<byte> page, IReadOnlyList<OpenPlace> places, WantedFolds wanted)
     {
         buffer.Clear();
         var from = 0;
         foreach (var place in places)
         {
             buffer.Append(page[from..place.At]);
-            var html = new HtmlWriter(buffer);
-            FitFold.Wanted(html, FitReport.Of(place.Board, place.Reference, place.Place, drawer));
-            html.Finish();
+            wanted.Write(buffer, place.Place);
             from = place.At;
         }
 

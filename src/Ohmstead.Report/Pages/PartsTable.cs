@@ -121,7 +121,7 @@ internal static class PartsTable
         }
         else if (isWanted && open is not null)
         {
-            open.Add(new(html.Here(), board.Board.Id.Value, place.Part.Ref.Value, FitPlace.Of(board, place)));
+            open.Add(new(html.Here(), FitPlace.Of(board, place)));
         }
         else if (isWanted)
         {

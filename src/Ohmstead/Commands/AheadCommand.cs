@@ -3,6 +3,7 @@ using System.Globalization;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Collections;
 using Ohmstead.Output;
+using Ohmstead.Report.Html;
 
 namespace Ohmstead.Commands;
 
@@ -37,7 +38,9 @@ internal sealed class AheadCommand(Terminal terminal)
             var items = YearAhead.Of(result.Workshop, result.Boards, options.Today, last);
             if (parsed.GetValue(calendar) is { } file)
             {
-                File.WriteAllBytes(file, AheadCalendar.Write(result.Workshop.Collection.Name, items, options.Today));
+                using var written = new PageBuffer();
+                AheadCalendar.Write(written, result.Workshop.Collection.Name, items, options.Today);
+                File.WriteAllBytes(file, written.Written);
             }
 
             Print(items, options.Today, last, parsed.GetValue(json));

@@ -52,11 +52,11 @@ internal sealed class FitCommand(Terminal terminal)
             var report = FitReport.Of(found, place, Drawer.Of(result.Workshop, result.Boards, options.Today));
             if (parsed.GetValue(json))
             {
-                FitJson.Write(terminal.Out, report);
+                FitJson.Write(terminal.Out, found.Board.Id.Value, place.Part.Ref.Value, report);
             }
             else
             {
-                FitText.Write(terminal.Out, report);
+                FitText.Write(terminal.Out, found.Board.Id.Value, place.Part.Ref.Value, report);
             }
 
             return ExitCode.Clean;

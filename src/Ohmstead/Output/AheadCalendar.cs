@@ -1,9 +1,5 @@
 using System.Buffers;
 using System.Text;
-using Ical.Net;
-using Ical.Net.CalendarComponents;
-using Ical.Net.DataTypes;
-using Ical.Net.Serialization;
 using Ohmstead.Assessment.Ahead;
 
 namespace Ohmstead.Output;
@@ -14,49 +10,45 @@ internal static class AheadCalendar
 {
     // RFC 5545, 3.1: without the line end.
     private const int MostOctets = 75;
-    private const int MostAtOnce = 250;
 
-    /// <summary>The file.</summary>
+    /// <summary>Writes the file.</summary>
+    /// <param name="file">Where to.</param>
     /// <param name="collection">The name of the collection.</param>
     /// <param name="items">What falls due.</param>
     /// <param name="today">The day of the run; the only clock there is.</param>
-    public static byte[] Write(string collection, IReadOnlyList<DueItem> items, DateOnly today)
+    public static void Write(IBufferWriter<byte> file, string collection, IReadOnlyList<DueItem> items, DateOnly today)
     {
         var home = Slug(collection);
         var used = new HashSet<string>(StringComparer.Ordinal);
-        var file = new ArrayBufferWriter<byte>(16 << 10);
-        var end = string.Empty;
-        var stamp = new CalDateTime(today.Year, today.Month, today.Day, 0, 0, 0, CalDateTime.UtcTzId);
-        // The library holds some kilobytes for each event: a few hundred at a time go through it, and what stands before and after them is kept once.
-        foreach (var chunk in items.Count == 0 ? [[]] : items.Chunk(MostAtOnce))
+        var pattern = new EventPattern("-//Ohmstead//The year ahead//EN", today);
+        Fold(file, pattern.Head);
+        var line = new ArrayBufferWriter<char>();
+        foreach (var item in items)
         {
-            var calendar = new Calendar { ProductId = "-//Ohmstead//The year ahead//EN" };
-            calendar.Events.AddRange(chunk.Select(item => Event(item, Uid(item, home, used), stamp)));
-            var text = new CalendarSerializer().SerializeToString(calendar) ?? string.Empty;
-            var last = text.LastIndexOf("END:VCALENDAR", StringComparison.Ordinal);
-            var first = text.IndexOf("BEGIN:VEVENT", StringComparison.Ordinal) is > 0 and var start ? start : last;
-            Fold(file, end.Length == 0 ? text.AsSpan(0, last) : text.AsSpan(first..last));
-            end = text[last..];
-        }
-
-        Fold(file, end);
-        return file.WrittenSpan.ToArray();
-    }
-
-    // The library folds by UTF-16 units and may cut a character in two; here a fold stands between characters.
-    private static void Fold(ArrayBufferWriter<byte> file, ReadOnlySpan<char> lines)
-    {
-        foreach (var line in lines.ToString().Replace("\r\n ", string.Empty, StringComparison.Ordinal).AsSpan().EnumerateLines())
-        {
-            // The last line end is followed by nothing.
-            if (!line.IsEmpty)
+            var told = Event(item, Uid(item, home, used));
+            for (var at = 0; at < pattern.Lines; at++)
             {
-                FoldLine(file, line);
+                var (start, value) = pattern.Line(at, told);
+                line.ResetWrittenCount();
+                line.Write(start);
+                line.Write(value);
+                FoldLine(file, line.WrittenSpan);
             }
         }
+
+        Fold(file, pattern.Tail);
     }
 
-    private static void FoldLine(ArrayBufferWriter<byte> file, ReadOnlySpan<char> line)
+    private static void Fold(IBufferWriter<byte> file, IReadOnlyList<string> lines)
+    {
+        foreach (var line in lines)
+        {
+            FoldLine(file, line);
+        }
+    }
+
+    // A fold stands between characters; the library would cut some in two.
+    private static void FoldLine(IBufferWriter<byte> file, ReadOnlySpan<char> line)
     {
         if (line.Length <= MostOctets && Ascii.IsValid(line))
         {
@@ -81,17 +73,12 @@ internal static class AheadCalendar
         file.Write("\r\n"u8);
     }
 
-    private static CalendarEvent Event(DueItem item, string uid, CalDateTime stamp) => new()
-    {
-        Uid = uid,
-        DtStamp = stamp,
-        Start = new CalDateTime(item.First),
-        End = new CalDateTime(item.First.AddDays(1)),
-        Summary = Printable.Of($"{item.At}: {item.What}"),
-        Description = Printable.Of(item.First == item.Last ? item.Why : $"{item.When}: {item.Why}"),
-        Categories = [DueKinds.Words(item.Kind)],
-        Transparency = TransparencyType.Transparent,
-    };
+    private static DayEvent Event(DueItem item, string uid) => new(
+        uid,
+        item.First,
+        Printable.Of($"{item.At}: {item.What}"),
+        Printable.Of(item.First == item.Last ? item.Why : $"{item.When}: {item.Why}"),
+        DueKinds.Words(item.Kind));
 
     private static string Uid(DueItem item, string home, HashSet<string> used)
     {

@@ -9,12 +9,16 @@ namespace Ohmstead.Output;
 internal static class FitJson
 {
     /// <summary>Writes the report.</summary>
-    public static void Write(TextWriter target, FitReport report)
+    /// <param name="target">Where to.</param>
+    /// <param name="board">The number of the board.</param>
+    /// <param name="reference">The place.</param>
+    /// <param name="report">What fits it.</param>
+    public static void Write(TextWriter target, string board, string reference, FitReport report)
     {
         target.Write(JsonText.Document(isOneLine: false, json =>
         {
-            json.WriteString("board", report.Board);
-            json.WriteString("part", report.Reference);
+            json.WriteString("board", board);
+            json.WriteString("part", reference);
             json.WriteString("what", report.What);
             json.WriteStartArray("assumptions");
             foreach (var assumption in report.Assumptions)

@@ -8,9 +8,13 @@ namespace Ohmstead.Output;
 internal static class FitText
 {
     /// <summary>Writes the report.</summary>
-    public static void Write(TextWriter target, FitReport report)
+    /// <param name="target">Where to.</param>
+    /// <param name="board">The number of the board.</param>
+    /// <param name="reference">The place.</param>
+    /// <param name="report">What fits it.</param>
+    public static void Write(TextWriter target, string board, string reference, FitReport report)
     {
-        Line(target, $"{report.Board} {report.Reference}: {report.What}");
+        Line(target, $"{board} {reference}: {report.What}");
         foreach (var assumption in report.Assumptions)
         {
             Line(target, $"  {assumption}");

@@ -63,7 +63,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
             Beside = Beside.Files,
         };
         // What is left of a lot is known only when all boards were read.
-        var drawer = Drawer.Of(result.Workshop, result.Boards, options.Today);
+        var wanted = new WantedFolds(Drawer.Of(result.Workshop, result.Boards, options.Today));
         Jobs.Do(
             options.Workers,
             [
@@ -73,7 +73,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                 {
                     using var kept = new PageBuffer();
                     target.TakeKept(page.Kept, kept);
-                    OpenPlace.Fill(buffer, kept.Written, page.Places, drawer);
+                    OpenPlace.Fill(buffer, kept.Written, page.Places, wanted);
                     target.Put(page.Path, buffer.Written);
                 })),
             ]);

@@ -34,7 +34,11 @@ internal static class WidePages
             target.Put(FamiliesPage.PathName, buffer.Written);
             FamiliesPage.WriteRest(target, context, families);
         };
-        yield return _ => target.Put(AheadPage.CalendarName, AheadCalendar.Write(collection.Name, context.Ahead ?? [], context.Today));
+        yield return Page(AheadPage.CalendarName, buffer =>
+        {
+            buffer.Clear();
+            AheadCalendar.Write(buffer, collection.Name, context.Ahead ?? [], context.Today);
+        });
         yield return buffer => Badges.Write(target, buffer, collection.Name, result.Boards);
         yield return Page(SearchIndex.FileName, buffer => SearchIndex.Write(buffer, context, result.Boards, result.Findings));
         yield return _ => CollectionPage.WriteRest(target, context, result.Boards);

@@ -24,6 +24,15 @@ public sealed class BoardFamiliesTests
     }
 
     [Fact]
+    public void A_family_is_within_the_wider_ones_that_it_counts_in()
+    {
+        FamilyName[] names = [new("paper", null, null), new("paper", "Dunmarl", null), new("paper", null, "WX"), new("paper", "Dunmarl", "WX"), new("paper", "Ostrel", "WX"), new("mica", "Dunmarl", "WX")];
+        Assert.Equal(
+            ["paper, Dunmarl: paper", "paper, series WX: paper", "paper, Dunmarl, series WX: paper", "paper, Dunmarl, series WX: paper, Dunmarl", "paper, Ostrel, series WX: paper"],
+            from name in names from wider in names where name.IsWithin(wider) select $"{name.Text}: {wider.Text}");
+    }
+
+    [Fact]
     public void A_reading_out_of_circuit_outside_its_limit_is_a_part_failed_as_found() =>
         Assert.True(Life("circuit: out, capacitance: 300 µF") is { FailedAsFound: true, IsOriginal: true, LastGood: null });
 
@@ -82,6 +91,21 @@ public sealed class BoardFamiliesTests
         var fitted = Assert.Single(families[1].Lives);
         Assert.True(fitted is { IsOriginal: false, Failed: null });
         Assert.Equal(new DateOnly(2020, 3, 14), fitted.Start);
+    }
+
+    // The second of the two lots failed after two years in its place.
+    [Fact]
+    public void Of_a_place_whose_part_was_replaced_twice_each_part_has_its_own_life()
+    {
+        const string first = "    work:\n      - { part: C1, did: replaced, lot: L-001 }\n";
+        const string second = "    work:\n      - { part: C1, did: replaced, lot: L-002 }\n";
+        var visits = Visit("2020-03-14", "circuit: out, capacitance: 300 µF") + first + Visit("2022-03-14", "circuit: out, capacitance: 460 µF") + second + Visit("2024-03-14", "circuit: out, capacitance: 300 µF");
+        var families = BoardFamilies.Of(Worked.Board(Part + "bench:\n" + visits.TrimEnd(), Stock + "\n  - { lot: L-002, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 35 V, maker: Keld }"));
+        Assert.Equal(["aluminium electrolytic, Ostrel, series RB", "aluminium electrolytic, Wexcote", "aluminium electrolytic, Keld"], families.Select(family => family.Name.Text));
+        var lives = families.Select(family => Assert.Single(family.Lives)).ToArray();
+        Assert.Equal([true, false, false], lives.Select(life => life.IsOriginal));
+        Assert.Equal([new DateOnly(2020, 3, 14), null, new DateOnly(2024, 3, 14)], lives.Select(life => life.Failed));
+        Assert.Equal([new DateOnly(2020, 3, 14), new DateOnly(2022, 3, 14)], lives.Skip(1).Select(life => life.Start!.Value));
     }
 
     // Four digits are year and week.

@@ -18,6 +18,15 @@ public sealed class CollectionFamiliesTests
         Assert.Null(families[1].Share);
     }
 
+    // Made in 1980 and looked at in 2020: all six at 40 years, three of them bad.
+    [Fact]
+    public void Parts_of_one_age_are_counted_together()
+    {
+        var kind = CollectionFamilies.Of([Board("300 µF", "460 µF", "300 µF"), Board("300 µF", "460 µF", "460 µF")])[0];
+        Assert.Equal([(40, 3, 6)], kind.FirstLooks.Select(look => (look.Age, look.Bad, look.Looked)));
+        Assert.Equal((6, 3, 0), (kind.Ages.Observed, kind.Ages.FailedByFirstLook, kind.Ages.FailedBetweenLooks));
+    }
+
     [Fact]
     public void The_largest_share_comes_first_and_too_few_come_last()
     {

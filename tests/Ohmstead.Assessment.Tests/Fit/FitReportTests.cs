@@ -86,6 +86,69 @@ public sealed class FitReportTests
     public void A_single_part_of_a_lot_is_not_two() =>
         Assert.Empty(Report("kind: aluminium electrolytic, role: decoupling, capacitance: 10 µF, rated_voltage: 350 V", "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 200 V, received: 2026-01-28, quantity: 1 }").Together);
 
+    // Bought again and again: judged once, told each by its own name, age and count. L-3 has lain longer than its shelf life.
+    [Fact]
+    public void Lots_that_are_alike_are_told_each_by_its_own()
+    {
+        const string lots = """
+            lots:
+              - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 25 V, received: 2026-01-28, quantity: 2 }
+              - { lot: L-2, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 35 V, received: 2026-01-28, quantity: 9 }
+              - { lot: L-3, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 25 V, received: 2019-01-28, quantity: 5 }
+              - { lot: L-4, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 25 V, received: 2018-03-01, quantity: 7 }
+              - { lot: L-5, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 25 V, received: 2026-02-01, quantity: 3 }
+            """;
+        var report = Report(Filter, lots);
+        Assert.Equal([("L-1", 2), ("L-5", 3), ("L-2", 9), ("L-3", 5), ("L-4", 7)], report.Fitting.Select(candidate => (candidate.Verdict.Lot, candidate.Left)));
+        Assert.Equal([0, 0, 0, 1, 1], report.Fitting.Select(candidate => candidate.Verdict.Doubts));
+        Assert.Contains("2019-01-28", report.Fitting[3].Verdict.Reasons[0].Words, StringComparison.Ordinal);
+        Assert.Contains("2018-03-01", report.Fitting[4].Verdict.Reasons[0].Words, StringComparison.Ordinal);
+    }
+
+    // Nothing is asked of the leads, so 2.5 mm are as good as 5 mm: then the name decides.
+    [Fact]
+    public void Lots_that_are_as_good_as_each_other_come_by_name()
+    {
+        const string lots = """
+            lots:
+              - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V, lead_pitch: 5 mm, received: 2026-01-28, quantity: 2 }
+              - { lot: L-2, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V, lead_pitch: 2.5 mm, received: 2026-01-28, quantity: 2 }
+              - { lot: L-3, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V, lead_pitch: 5 mm, received: 2026-01-28, quantity: 2 }
+            """;
+        Assert.Equal(["L-1", "L-2", "L-3"], Report(Filter, lots).Fitting.Select(candidate => candidate.Verdict.Lot));
+    }
+
+    [Fact]
+    public void Lots_that_were_measured_apart_are_judged_apart()
+    {
+        const string lots = """
+            lots:
+              - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V, received: 2026-01-28, quantity: 2 }
+              - { lot: L-2, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V, received: 2026-01-28, quantity: 2 }
+            bench:
+              - date: 2026-01-30
+                readings:
+                  - { lot: L-1, state: new, frequency: 100 kHz, esr: 0.8 Ω }
+                  - { lot: L-2, state: new, frequency: 100 kHz, esr: 0.2 Ω }
+            """;
+        var report = Report(Filter + ", esr_limit: 0.5 Ω", lots);
+        Assert.Equal("L-2", Assert.Single(report.Fitting).Verdict.Lot);
+        Assert.Equal("ESR: 800 mΩ where at most 500 mΩ work", FitWords.Weightiest(Assert.Single(report.Refused).Verdict));
+    }
+
+    [Fact]
+    public void Two_of_each_lot_that_is_alike_serve_as_long_as_it_has_two()
+    {
+        const string lots = """
+            lots:
+              - { lot: L-1, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 200 V, received: 2026-01-28, quantity: 2 }
+              - { lot: L-2, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 200 V, received: 2026-01-28, quantity: 1 }
+              - { lot: L-3, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 200 V, received: 2026-01-28, quantity: 3 }
+            """;
+        var report = Report("kind: aluminium electrolytic, role: decoupling, capacitance: 10 µF, tolerance: ±20 %, rated_voltage: 350 V", lots);
+        Assert.Equal([("2 x L-1 in series", 2), ("2 x L-3 in series", 3)], report.Together.Select(pair => (pair.Verdict.Lot, pair.Left)));
+    }
+
     private static FitReport Report(string part, string stock, string? other = null)
     {
         var collection = new SmallCollection(

@@ -28,6 +28,19 @@ public class DateCodeTests
         Assert.Equal(year, Assert.Single(DateCode.Parse(code, new YearRange(1990, 2009)).Value.Readings).Value.Year);
 
     [Theory]
+    [InlineData("T5", "1985-05 2005-05 2025-05")]
+    [InlineData("85", "1958-05 1968-05 1978-05 1988-05 1998-05 2008-05 2018-05 1985")]
+    [InlineData("928", "1959-W28 1969-W28 1979-W28 1989-W28 1999-W28 2009-W28 2019-W28")]
+    [InlineData("7928", "1979-W28")]
+    [InlineData("7954", "")]
+    [InlineData("79-28", "")]
+    public void The_dates_alone_are_the_same(string code, string dates)
+    {
+        Assert.Equal(dates, string.Join(' ', DateCode.Dates(code, Years)));
+        Assert.Equal(dates, DateCode.Parse(code, Years).Is(out var read, out _) ? string.Join(' ', read.Readings.Select(reading => reading.Value)) : string.Empty);
+    }
+
+    [Theory]
     [InlineData("G5")]
     [InlineData("I5")]
     [InlineData("Q5")]

@@ -37,6 +37,12 @@ public sealed class IntervalCensoredEstimateTests
         Assert.Equal([new FailureMass(1, 2, 0.5), new FailureMass(3, 4, 0.5)], estimate.Masses);
     }
 
+    // A thousand in one and three thousand in the other: a quarter and three quarters.
+    [Fact]
+    public void Items_that_are_counted_already_count_as_many() =>
+        Assert.Equal([new FailureMass(1, 2, 0.25), new FailureMass(3, 4, 0.75)],
+            IntervalCensoredEstimate.OfCounted([new(LifeObservation.Between(1, 2), 1000), new(LifeObservation.Between(3, 4), 3000)]).Value.Masses);
+
     // (0,2] and (1,3] overlap in (1,2]: all the mass goes there.
     [Fact]
     public void Overlapping_intervals_put_their_mass_where_they_overlap() =>

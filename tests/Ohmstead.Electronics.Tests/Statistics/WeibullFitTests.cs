@@ -55,6 +55,17 @@ public sealed class WeibullFitTests
         Assert.Equal(606.528, fit.Scale, 5e-2);
     }
 
+    // The twenty units of NIST 8.4.1.2 again, those that ran on told as one line.
+    [Fact]
+    public void Items_that_are_counted_already_give_the_same_fit()
+    {
+        WeibullFit fit = WeibullFit.OfCounted(
+            [.. Samples.TwentyUnits.Where(o => o.By is not null).Select(o => new LikeItems(o, 1)), new(LifeObservation.GoodAt(500), 10)]).Value;
+        Assert.Equal((10, 20), (fit.Failures, fit.Items));
+        Assert.Equal(1.7208, fit.Life.Shape, 5e-4);
+        Assert.Equal(606.528, fit.Life.Scale, 5e-2);
+    }
+
     // Inspections once at 20, 30, 40 and 50 years of 1000 items each that follow shape 3, scale 45, rounded to whole items.
     [Fact]
     public void Single_inspections_of_many_items_give_back_the_life_they_follow()

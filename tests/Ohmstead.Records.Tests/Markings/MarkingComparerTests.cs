@@ -1,4 +1,3 @@
-using System.Reflection;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Text;
@@ -84,35 +83,10 @@ public sealed class MarkingComparerTests
 
     private static Written<Quantity> Volts(decimal volts) => new(new Quantity(volts, Dimension.Voltage), "as written", Here);
 
-    private static IMarkedPart Full() => With(string.Empty, null);
+    private static IMarkedPart Full() => InventedPart.With<IMarkedPart>(string.Empty, null);
 
     // A part in which everything is written, but one property otherwise.
-    private static IMarkedPart With(string name, object? value)
-    {
-        var part = DispatchProxy.Create<IMarkedPart, Listed>();
-        foreach (var property in typeof(IMarkedPart).GetProperties())
-        {
-            ((Listed)part).Values.Add(property.GetMethod!.Name, property.Name == name ? value : Written(property.Name, other: false, "as written", Here));
-        }
+    private static IMarkedPart With(string name, object? value) => InventedPart.With<IMarkedPart>(name, value);
 
-        return part;
-    }
-
-    private static object Written(string property, bool other, string text, Spot spot) => typeof(IMarkedPart).GetProperty(property)!.PropertyType switch
-    {
-        var type when type == typeof(Written<Quantity>) => new Written<Quantity>(new Quantity(other ? 33m : 22m, Dimension.Voltage), text, spot),
-        var type when type == typeof(Written<Tolerance>) => new Written<Tolerance>(Tolerance.Relative(other ? 0.1m : 0.2m), text, spot),
-        var type when type == typeof(Written<string>) => new Written<string>(other ? "another word" : "a word", text, spot),
-        var type when type == typeof(Written<int>) => new Written<int>(other ? 6 : 3, text, spot),
-        var type => throw new InvalidOperationException($"{type} is new among the properties of a marked part: say here what other value it may have."),
-    };
-
-    /// <summary>A part whose properties are listed by name.</summary>
-    public class Listed : DispatchProxy
-    {
-        internal Dictionary<string, object?> Values { get; } = [];
-
-        /// <inheritdoc/>
-        protected override object? Invoke(MethodInfo? targetMethod, object?[]? args) => Values[targetMethod!.Name];
-    }
+    private static object Written(string property, bool other, string text, Spot spot) => InventedPart.Written<IMarkedPart>(property, other, text, spot);
 }

@@ -1,6 +1,7 @@
 using System.Text;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Output;
+using Ohmstead.Report.Html;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Output;
@@ -95,5 +96,27 @@ public sealed class AheadCalendarTests
         Assert.EndsWith("END:VCALENDAR\r\n", file, StringComparison.Ordinal);
     }
 
-    private static byte[] Write(params DueItem[] items) => AheadCalendar.Write("Saltmarsh Point", items, Today);
+    // Only the pattern of an event goes through the library: each event must be what the library would have written of it.
+    [Theory]
+    [InlineData("measure it", "estimated")]
+    [InlineData("ask after a belt, a pen; a \\ and a \"thing\"", "waits: 3 \\, 4 \\; 5\\n")]
+    [InlineData("", " ")]
+    [InlineData("µ…𝄞:;,", "DTSTART:20270209")]
+    public void An_event_is_what_the_library_writes_of_it(string what, string why)
+    {
+        var item = Calibration with { What = what, Why = why };
+        var written = EventPattern.Event(new("calibration.bridge-1@Saltmarsh-Point", item.First, $"bridge-1: {what}", why, "calibration"), Today);
+        var expected = new Ical.Net.Serialization.EventSerializer(new Ical.Net.Serialization.SerializationContext()).SerializeToString(written)!;
+        var file = Unfolded(Encoding.UTF8.GetString(Write(Calibration, item)));
+        Assert.Contains(Unfolded(expected).Replace("bridge-1@", "bridge-1.2@", StringComparison.Ordinal), file, StringComparison.Ordinal);
+    }
+
+    private static string Unfolded(string lines) => lines.Replace("\r\n ", string.Empty, StringComparison.Ordinal);
+
+    private static byte[] Write(params DueItem[] items)
+    {
+        using var buffer = new PageBuffer();
+        AheadCalendar.Write(buffer, "Saltmarsh Point", items, Today);
+        return buffer.Written.ToArray();
+    }
 }

@@ -1,0 +1,28 @@
+using Reason = Ohmstead.Electronics.Substitution.Reason;
+
+namespace Ohmstead.Assessment.Fit;
+
+/// <summary>Lots that are alike, judged for a place.</summary>
+internal sealed class JudgedLots
+{
+    private readonly IReadOnlyList<Reason> reasons;
+
+    /// <summary>Judges them.</summary>
+    internal JudgedLots(FitPlace place, AlikeLots alike)
+    {
+        reasons = FitJudge.Judge(place, alike.Offer).Reasons;
+        Lots = alike.Lots;
+        Rank = FitRank.Of(place, VerdictOn(Lots[0]), alike.Offer.Values);
+    }
+
+    /// <summary>The lots, in order of name.</summary>
+    internal IReadOnlyList<DrawerLot> Lots { get; }
+
+    /// <summary>Where each of them stands.</summary>
+    internal FitRank Rank { get; }
+
+    /// <summary>One of them, with all reasons.</summary>
+    internal FitCandidate Of(DrawerLot lot) => new(VerdictOn(lot), lot.Lot.Values, lot.Left);
+
+    private FitVerdict VerdictOn(DrawerLot lot) => new(lot.Lot.Id.Value, lot.Doubts.Count == 0 ? reasons : FitJudge.Sorted([.. reasons, .. lot.Doubts]));
+}
