@@ -12,8 +12,8 @@ public static class BoardFamilies
     /// <summary>The families in order of the parts list, those of parts that were fitted later after them.</summary>
     public static IReadOnlyList<FamilyOnBoard> Of(BoardAssessment board)
     {
-        var families = new OrderedDictionary<FamilyName, Counting>(Math.Min(board.Places.Count, Usual));
-        var lives = new List<(Counting Family, PartLife Life)>(board.Places.Count);
+        var families = new OrderedDictionary<FamilyName, Counting>(Math.Min(board.Places.Length, Usual));
+        var lives = new List<(Counting Family, PartLife Life)>(board.Places.Length);
         var work = WorkOnParts(board.Visits);
         foreach (var place in board.Places)
         {

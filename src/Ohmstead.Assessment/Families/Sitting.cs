@@ -200,7 +200,7 @@ internal readonly struct Sitting
             return outside;
         }
 
-        for (var at = 0; at < reading.Verdicts.Count; at++)
+        for (var at = 0; at < reading.Verdicts.Length; at++)
         {
             var verdict = reading.Verdicts[at];
             outside = verdict.Outcome switch

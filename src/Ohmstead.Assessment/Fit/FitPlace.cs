@@ -40,7 +40,7 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
         }
 
         var hasValve = false;
-        for (var at = 0; at < board.Places.Count; at++)
+        for (var at = 0; at < board.Places.Length; at++)
         {
             switch (board.Places[at].Part.Values.Kind.Value)
             {
