@@ -53,20 +53,24 @@ public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
             if (c < 0x80)
             {
                 target[end++] = (byte)c;
+                at++;
+                continue;
             }
-            else if (c < 0x800)
+
+            if (c < 0x800)
             {
                 target[end++] = (byte)(0xC0 | (c >> 6));
-                target[end++] = (byte)(0x80 | (c & 0x3F));
             }
             else
             {
                 target[end++] = (byte)(0xE0 | (c >> 12));
                 target[end++] = (byte)(0x80 | ((c >> 6) & 0x3F));
-                target[end++] = (byte)(0x80 | (c & 0x3F));
             }
 
+            target[end++] = (byte)(0x80 | (c & 0x3F));
             at++;
+
+            // Behind a sign of a unit there is often a longer stretch again.
             var run = plain.CopyAscii(text[at..], target[end..]);
             at += run;
             end += run;
