@@ -7,7 +7,7 @@
   const quantity = /^([-+\u2212]?\d+(?:\.\d+)?)(?:\s*([pnu\u00b5\u03bcmkMGT]?)(?:F|\u03a9|V|A|H|Hz|s|h|W|J|%|\u00b0C))?$/u;
   const mostShown = 40;
   const leastToFilter = 8;
-  const mostRows = 200;
+  const mostRows = 100;
   const tools = [];
 
   const make = (name, attributes = {}, ...content) => {
@@ -57,7 +57,7 @@
   const keyOfCell = cell => keyOf(cell.dataset.order, cell.textContent);
 
   // Names and dates of one form are told apart letter by letter, which is many times faster than by the rules of a language.
-  const isUniform = keys => keys.every(key => key[3].length === keys[0][3].length && /^[-0-9A-Z]*$/u.test(key[3]));
+  const isUniform = words => words.every(word => word.length === words[0].length && /^[-0-9A-Z]*$/u.test(word));
 
   const sorted = (rows, keyOfRow, isDown) => {
     const keyed = rows.map((row, place) => [row, place, ...keyOfRow(row)]);
@@ -65,10 +65,12 @@
     const filled = keyed.filter(key => !isEmpty(key));
     const isNumber = filled.every(key => !Number.isNaN(key[2]));
     const sign = isDown ? -1 : 1;
-    const byText = isUniform(filled) ? (a, b) => (a < b ? -1 : a > b ? 1 : 0) : collator.compare;
+    // A board's name stands behind its number, which decides.
+    filled.forEach(key => key.push(key[3].split(" ", 1)[0]));
+    const byFirst = isUniform(filled.map(key => key[4])) ? (a, b) => (a < b ? -1 : a > b ? 1 : 0) : () => 0;
     filled.sort(isNumber
       ? (a, b) => sign * (a[2] - b[2]) || a[1] - b[1]
-      : (a, b) => sign * byText(a[3], b[3]) || a[1] - b[1]);
+      : (a, b) => sign * (byFirst(a[4], b[4]) || collator.compare(a[3], b[3])) || a[1] - b[1]);
     return [...filled, ...keyed.filter(isEmpty)].map(key => key[0]);
   };
 
@@ -195,8 +197,23 @@
     const others = document.querySelectorAll("nav.pages");
     const entities = { "&amp;": "&", "&lt;": "<", "&gt;": ">", "&quot;": "\"", "&#39;": "'" };
     const textOf = html => html.replace(/<[^>]*>/gu, "").replace(/&(?:amp|lt|gt|quot|#39);/gu, entity => entities[entity]);
-    const cellsOf = row => row.html.match(/<t[hd][ >].*?(?=<t[hd][ >]|<\/tr>|$)/gsu);
-    const keyOfRow = column => row => row.keys[column] ??= (cell => keyOf(/^<t[hd][^>]* data-order="([^"]*)"/u.exec(cell)?.[1], textOf(cell)))((row.cells ??= cellsOf(row))[column]);
+    const cellFrom = (html, from) => {
+      let at = html.indexOf("<t", from);
+      while (at >= 0 && !("hd".includes(html[at + 2]) && " >".includes(html[at + 3]))) {
+        at = html.indexOf("<t", at + 2);
+      }
+      return at < 0 ? html.length : at;
+    };
+    // Of a row only the cell is looked at that it is sorted by.
+    const cellOf = (html, column) => {
+      let start = cellFrom(html, 0);
+      for (let before = 0; before < column; before++) {
+        start = cellFrom(html, start + 2);
+      }
+      return html.slice(start, cellFrom(html, start + 2));
+    };
+    const keyOfCellText = cell => keyOf(/^<t[hd][^>]* data-order="([^"]*)"/u.exec(cell)?.[1], textOf(cell));
+    const keyOfRow = column => row => row.keys[column] ??= keyOfCellText(cellOf(row.html, column));
     let rows = null;
     let by = "";
     let wanted = "";
