@@ -8,6 +8,8 @@ namespace Ohmstead.Browser.Tests;
 /// <summary>A table on several pages is sorted and filtered as one.</summary>
 public sealed partial class LongTableTests(ReportFixture report, GrownReport grown) : IClassFixture<GrownReport>
 {
+    // How many rows are laid out before more are asked for.
+    private const int AtOnce = 100;
     private const int Many = 10_000;
 
     [Fact]
@@ -36,10 +38,10 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
         await view.OpenAsync(grown.Boards[1]);
         await Head(view, "Inside").ClickAsync();
         await Assertions.Expect(view.Page.Locator("th[aria-sort=ascending]")).ToHaveTextAsync("Inside");
-        Assert.Equal(inside.Order(), await InsideAsync(view));
+        Assert.Equal(inside.Order().Take(AtOnce), await InsideAsync(view));
         await Head(view, "Inside").ClickAsync();
         await Assertions.Expect(view.Page.Locator("th[aria-sort=descending]")).ToHaveTextAsync("Inside");
-        Assert.Equal(inside.OrderDescending(), await InsideAsync(view));
+        Assert.Equal(inside.OrderDescending().Take(AtOnce), await InsideAsync(view));
         await Assertions.Expect(view.Page.Locator("nav.pages").First).ToBeHiddenAsync();
     }
 
