@@ -96,7 +96,7 @@ internal static class CommandLine
 
     private static int Invoke(IReadOnlyList<string> words, Terminal terminal, Interruption interruption)
     {
-        var root = new RootCommand(HelpText.Of(About).What);
+        var root = new RootCommand();
         var groups = Groups(terminal, interruption);
         (string Name, Func<Command> Make)[] commands = [.. groups.SelectMany(group => group.Commands)];
         var isKnown = words.Count > 0 && commands.Any(command => command.Name == words[0]);
@@ -122,7 +122,7 @@ internal static class CommandLine
         {
             if (words.Count == 0)
             {
-                help.Overview(terminal.Out);
+                help.Overview(root, terminal.Out);
             }
 
             foreach (var line in Faults(parsed, [.. commands.Select(command => command.Name)]))

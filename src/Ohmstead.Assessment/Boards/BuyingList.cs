@@ -74,7 +74,7 @@ public static class BuyingList
         wait.Order is { } name && workshop.Orders.GetValueOrDefault(name.Value) is { } order && OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived;
 
     private static string? ValueOf(PartValues values) =>
-        (values.Capacitance ?? values.Resistance ?? values.Inductance ?? values.Frequency ?? values.Current) is { } value ? QuantityText.Format(value.Value) : values.Type?.Value;
+        ChosenBy.Value(values) is { } value ? QuantityText.Format(value.Value) : values.Type?.Value;
 
     // C1 is not named by C12, nor 10 µF by 110 µF.
     private static bool Names(string text, string name)

@@ -3,17 +3,25 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Fit;
 
 /// <summary>Lots in the drawer of which the same is to be said wherever they may go: parts of one kind are bought again and again, and are judged once.</summary>
-/// <param name="Offer">Any of them as an offer.</param>
-/// <param name="Lots">All of them, in order of name.</param>
-internal sealed record AlikeLots(LotOffer Offer, IReadOnlyList<DrawerLot> Lots)
+internal sealed class AlikeLots
 {
+    private readonly List<DrawerLot> lots;
+
+    private AlikeLots(DrawerLot first, LotOffer offer) => (lots, Offer) = ([first], offer);
+
+    /// <summary>The first of them as an offer.</summary>
+    internal LotOffer Offer { get; }
+
+    /// <summary>All of them, in order of name.</summary>
+    internal IReadOnlyList<DrawerLot> Lots => lots;
+
     /// <summary>Puts together those that are alike.</summary>
-    /// <param name="lots">Lots in order of name, each as an offer too.</param>
-    internal static IReadOnlyList<AlikeLots> Of(IEnumerable<(DrawerLot Lot, LotOffer Offer)> lots)
+    /// <param name="drawer">Lots in order of name, each as an offer too.</param>
+    internal static IReadOnlyList<AlikeLots> Of(IEnumerable<(DrawerLot Lot, LotOffer Offer)> drawer)
     {
         var found = new List<AlikeLots>();
         var byFigures = new Dictionary<IFitPart, List<AlikeLots>>(FitComparer.Instance);
-        foreach (var (lot, offer) in lots)
+        foreach (var (lot, offer) in drawer)
         {
             if (!byFigures.TryGetValue(offer.Values, out var near))
             {
@@ -22,11 +30,11 @@ internal sealed record AlikeLots(LotOffer Offer, IReadOnlyList<DrawerLot> Lots)
 
             if (near.Find(known => known.Includes(lot, offer)) is { } alike)
             {
-                ((List<DrawerLot>)alike.Lots).Add(lot);
+                alike.lots.Add(lot);
             }
             else
             {
-                near.Add(new(offer, new List<DrawerLot> { lot }));
+                near.Add(new(lot, offer));
                 found.Add(near[^1]);
             }
         }

@@ -24,7 +24,7 @@ internal readonly record struct FitRank(ReasonWeight Outcome, int Doubts, bool I
         lot.Temperature?.Value.Value ?? 0m);
 
     /// <summary>The value that a part is chosen by.</summary>
-    internal static decimal? Value(IFitPart part) => (part.Capacitance ?? part.Resistance ?? part.Inductance ?? part.Frequency ?? part.Current)?.Value.Value;
+    internal static decimal? Value(IFitPart part) => ChosenBy.Value(part)?.Value.Value;
 
     /// <inheritdoc/>
     public int CompareTo(FitRank other) =>

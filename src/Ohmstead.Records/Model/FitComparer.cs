@@ -43,8 +43,7 @@ public sealed class FitComparer : IEqualityComparer<IFitPart>
     {
         ArgumentNullException.ThrowIfNull(obj);
         // What tells most parts apart; the rest is left to the comparison.
-        var main = obj.Capacitance ?? obj.Resistance ?? obj.Inductance ?? obj.Frequency ?? obj.Current;
-        var hash = Alike.Hash(Alike.Hash(0, obj.Kind), main);
+        var hash = Alike.Hash(Alike.Hash(0, obj.Kind), ChosenBy.Value(obj));
         hash = Alike.Hash(Alike.Hash(hash, obj.Role), obj.RatedVoltage);
         return Alike.Hash(Alike.Hash(hash, obj.Tolerance), obj.Type);
     }

@@ -140,7 +140,7 @@ public static class DesignPage
 
         using (table.Cell(2))
         {
-            if ((values.Capacitance ?? values.Resistance ?? values.Inductance ?? values.Frequency ?? values.Current) is { } value)
+            if (ChosenBy.Value(values) is { } value)
             {
                 PageFrame.Aligned(html, Tag.Span, QuantityText.Format(value.Value));
             }

@@ -65,12 +65,14 @@
     const filled = keyed.filter(key => !isEmpty(key));
     const isNumber = filled.every(key => !Number.isNaN(key[2]));
     const sign = isDown ? -1 : 1;
-    // A board's name stands behind its number, which decides.
-    filled.forEach(key => key.push(key[3].split(" ", 1)[0]));
-    const byFirst = isUniform(filled.map(key => key[4])) ? (a, b) => (a < b ? -1 : a > b ? 1 : 0) : () => 0;
-    filled.sort(isNumber
-      ? (a, b) => sign * (a[2] - b[2]) || a[1] - b[1]
-      : (a, b) => sign * (byFirst(a[4], b[4]) || collator.compare(a[3], b[3])) || a[1] - b[1]);
+    if (isNumber) {
+      filled.sort((a, b) => sign * (a[2] - b[2]) || a[1] - b[1]);
+    } else {
+      // A board's name stands behind its number, which decides.
+      filled.forEach(key => key.push(key[3].split(" ", 1)[0]));
+      const byFirst = isUniform(filled.map(key => key[4])) ? (a, b) => (a < b ? -1 : a > b ? 1 : 0) : () => 0;
+      filled.sort((a, b) => sign * (byFirst(a[4], b[4]) || collator.compare(a[3], b[3])) || a[1] - b[1]);
+    }
     return [...filled, ...keyed.filter(isEmpty)].map(key => key[0]);
   };
 

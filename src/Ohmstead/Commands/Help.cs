@@ -22,7 +22,7 @@ internal sealed class Help(string about, IReadOnlyList<CommandGroup> groups, int
         var (command, output) = (parseResult.CommandResult.Command, parseResult.InvocationConfiguration.Output);
         if (command is RootCommand)
         {
-            Overview(output);
+            Overview(command, output);
             return ExitCode.Clean;
         }
 
@@ -43,18 +43,20 @@ internal sealed class Help(string about, IReadOnlyList<CommandGroup> groups, int
     }
 
     /// <summary>Writes the overview.</summary>
-    public void Overview(TextWriter output)
+    /// <param name="root">The program, with all its commands.</param>
+    /// <param name="output">Where to.</param>
+    public void Overview(Command root, TextWriter output)
     {
         var text = HelpText.Of(about);
         output.WriteLine(text.What);
-        var column = groups.SelectMany(group => group.Commands).Max(command => command.Name.Length) + 4;
+        var column = root.Subcommands.Max(command => command.Name.Length) + 4;
         foreach (var group in groups)
         {
             output.WriteLine();
             output.WriteLine(group.Title);
-            foreach (var (name, make) in group.Commands)
+            foreach (var command in group.Commands.Select(known => root.Subcommands.First(command => command.Name == known.Name)))
             {
-                output.WriteLine($"  {name}".PadRight(column) + HelpText.Of(make().Description).InShort());
+                output.WriteLine($"  {command.Name}".PadRight(column) + HelpText.Of(command.Description).InShort());
             }
         }
 

@@ -50,7 +50,8 @@ internal sealed class EventPattern
             }
             else
             {
-                lines.Add(IsOwn(line[..line.AsSpan().IndexOfAny(':', ';')]) ? (line[..(line.IndexOf(':', StringComparison.Ordinal) + 1)], line[..line.AsSpan().IndexOfAny(':', ';')]) : (line, null));
+                var property = line[..line.AsSpan().IndexOfAny(':', ';')];
+                lines.Add(IsOwn(property) ? (line[..(line.IndexOf(':', StringComparison.Ordinal) + 1)], property) : (line, null));
             }
         }
     }

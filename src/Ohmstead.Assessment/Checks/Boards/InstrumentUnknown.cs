@@ -22,29 +22,12 @@ public sealed class InstrumentUnknown : IBoardCheck
         }
     }
 
-    private static IEnumerable<Written<string>> Named(BenchVisit visit)
-    {
-        if (visit.Instrument is { } ofAll)
-        {
-            yield return ofAll;
-        }
-
-        foreach (var reading in visit.Readings)
-        {
-            if (reading.Instrument is { } own)
-            {
-                yield return own;
-            }
-        }
-
-        foreach (var proof in visit.Proofs)
-        {
-            if (proof.Instrument is { } own)
-            {
-                yield return own;
-            }
-        }
-    }
+    private static IEnumerable<Written<string>> Named(BenchVisit visit) =>
+    [
+        .. visit.Instrument is { } ofAll ? [ofAll] : Array.Empty<Written<string>>(),
+        .. NamesIn.Of(visit.Readings, static reading => reading.Instrument),
+        .. NamesIn.Of(visit.Proofs, static proof => proof.Instrument),
+    ];
 
     private static bool IsKnown(BoardUnderCheck board, string name) =>
         board.Workshop.Instruments.ContainsKey(name) || (board.Workshop.InstrumentsFile?.Unread.MayHold(name) ?? false);

@@ -22,24 +22,8 @@ public sealed class LotUnknown : IBoardCheck
         }
     }
 
-    private static IEnumerable<Written<string>> Named(BenchVisit visit)
-    {
-        foreach (var reading in visit.Readings)
-        {
-            if (reading.Lot is { } read)
-            {
-                yield return read;
-            }
-        }
-
-        foreach (var work in visit.Work)
-        {
-            if (work.Lot is { } fitted)
-            {
-                yield return fitted;
-            }
-        }
-    }
+    private static IEnumerable<Written<string>> Named(BenchVisit visit) =>
+        [.. NamesIn.Of(visit.Readings, static reading => reading.Lot), .. NamesIn.Of(visit.Work, static work => work.Lot)];
 
     private static bool IsKnown(BoardUnderCheck board, string name) =>
         board.Workshop.Lots.ContainsKey(name) || (board.Workshop.StockFile?.UnreadLots.MayHold(name) ?? false);

@@ -27,30 +27,10 @@ public sealed class PartUnknown : IBoardCheck
         }
     }
 
-    private static IEnumerable<Written<string>> Named(BenchVisit visit)
-    {
-        foreach (var reading in visit.Readings)
-        {
-            if (reading.Part is { } read)
-            {
-                yield return read;
-            }
-        }
-
-        foreach (var work in visit.Work)
-        {
-            if (work.Part is { } worked)
-            {
-                yield return worked;
-            }
-        }
-
-        foreach (var decision in visit.Decided)
-        {
-            if (decision.Part is { } decided)
-            {
-                yield return decided;
-            }
-        }
-    }
+    private static IEnumerable<Written<string>> Named(BenchVisit visit) =>
+    [
+        .. NamesIn.Of(visit.Readings, static reading => reading.Part),
+        .. NamesIn.Of(visit.Work, static work => work.Part),
+        .. NamesIn.Of(visit.Decided, static decision => decision.Part),
+    ];
 }
