@@ -20,7 +20,7 @@ public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading R
     public BenchVisit? EmptiedOn { get; init; }
 
     /// <summary>True when it was taken of a part before it was fitted.</summary>
-    public bool IsNew => Reading.State is { Value: "new" };
+    public bool IsNew => Reading.State is { Value: ReadingState.New };
 
     /// <summary>What the reading as a whole says: outside if any value is, else undecided if any is, else the best that was proved.</summary>
     public VerdictOutcome Overall { get; } = Outcomes.Together(Verdicts, Reading.Result);

@@ -87,7 +87,7 @@ public sealed class Assessor(Workshop workshop)
         {
             var value = read[at];
             var limits = limitsKnown.For(values, place, value.Measured, how);
-            var verdict = Judge.Decide(value.Measured, value.Value, limits, reading.Circuit is { Value: "in" }, UncertaintyOf(instrument, value), RuleFor(values));
+            var verdict = Judge.Decide(value.Measured, value.Value, limits, reading.Circuit is { Value: Circuit.In }, UncertaintyOf(instrument, value), RuleFor(values));
             verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
         }
 
@@ -132,8 +132,8 @@ public sealed class Assessor(Workshop workshop)
         var instrument = InstrumentOf(visit, reading.Instrument);
         var values = point?.Measures switch
         {
-            "frequency" when reading.Frequency is { } read => reading.Values.Append(new ReadValue(Measured.Frequency, read)),
-            "temperature" when reading.Temperature is { } read => reading.Values.Append(new ReadValue(Measured.Temperature, read)),
+            PointMeasure.Frequency when reading.Frequency is { } read => reading.Values.Append(new ReadValue(Measured.Frequency, read)),
+            PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Append(new ReadValue(Measured.Temperature, read)),
             _ => reading.Values,
         };
         return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Rule)) { Point = point };
@@ -142,8 +142,8 @@ public sealed class Assessor(Workshop workshop)
     private AssessedReading AssessReading(BenchVisit visit, int order, Reading reading, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
     {
         var part = reading.Part is { } reference ? parts.GetValueOrDefault(reference.Value) : null;
-        var isNew = reading.State is { Value: "new" };
-        var afterWork = reading.State is { Value: "as left" };
+        var isNew = reading.State is { Value: ReadingState.New };
+        var afterWork = reading.State is { Value: ReadingState.AsLeft };
         if (part is not null && reading.Lot is null && !isNew && timeline.EmptiedAt(part.Ref.Value, order, afterWork) is { } emptied)
         {
             return new(visit, order, reading, part, null, []) { EmptiedOn = emptied };

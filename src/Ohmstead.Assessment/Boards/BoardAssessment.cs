@@ -73,5 +73,5 @@ public sealed record BoardAssessment(
 public sealed record AssessedHazard(Hazard Hazard, BenchVisit? MadeSafe)
 {
     /// <summary>Kinds that must be gone before a board may run; the others stay and are cautioned against.</summary>
-    public bool MustGo => Hazard.Kind.Value is "leaking cell" or "crazed suppressor";
+    public bool MustGo => Hazard.Kind.Value is HazardKind.LeakingCell or HazardKind.CrazedSuppressor;
 }

@@ -12,7 +12,7 @@ public static class BoardHazards
 
     private static bool MakesSafe(WorkEntry work, Hazard hazard)
     {
-        if (work.Did.Value == "left alone" || ComesBackWithPower(hazard.Kind.Value))
+        if (work.Did.Value == WorkKind.LeftAlone || ComesBackWithPower(hazard.Kind.Value))
         {
             return false;
         }
@@ -23,14 +23,16 @@ public static class BoardHazards
             return named.Value == hazard.Kind.Value && isSamePlace;
         }
 
-        return hazard.At is { } at && IsAt(work, at.Value) && GoesWithThePart(hazard.Kind.Value) && (work.Did.Value is "removed" or "replaced" or "made safe");
+        return hazard.At is { } at && IsAt(work, at.Value) && GoesWithThePart(hazard.Kind.Value) && (work.Did.Value is WorkKind.Removed or WorkKind.Replaced or WorkKind.MadeSafe);
     }
 
     // A capacitor that was let down charges again the next time the board runs: its caution never goes, whatever the record says was done.
-    private static bool ComesBackWithPower(string kind) => kind is "mains" or "charged capacitor" or "picture tube" or "switching supply" or "hot parts" or "lead and flux";
+    private static bool ComesBackWithPower(HazardKind kind) => kind is HazardKind.Mains or HazardKind.ChargedCapacitor or HazardKind.PictureTube or HazardKind.SwitchingSupply
+        or HazardKind.HotParts or HazardKind.LeadAndFlux;
 
     // A new reservoir capacitor charges like the old one; a new suppressor is not crazed.
-    private static bool GoesWithThePart(string kind) => kind is "leaking cell" or "crazed suppressor" or "lithium cell" or "oil-filled part" or "selenium rectifier" or "cell pack";
+    private static bool GoesWithThePart(HazardKind kind) => kind is HazardKind.LeakingCell or HazardKind.CrazedSuppressor or HazardKind.LithiumCell or HazardKind.OilFilledPart
+        or HazardKind.SeleniumRectifier or HazardKind.CellPack;
 
     private static bool IsAt(WorkEntry work, string at) => work.Part?.Value == at || work.At?.Value == at;
 }

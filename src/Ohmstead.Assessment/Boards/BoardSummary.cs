@@ -76,7 +76,7 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     {
         Waits = board.OpenWaits,
         Needs = board.Needs,
-        Overruled = [.. board.Overruled.Select(place => $"{place.Part.Ref.Value}: {place.Decision!.What.Value}, {place.Decision.Because.Value}")],
+        Overruled = [.. board.Overruled.Select(place => $"{place.Part.Ref.Value}: {place.Decision!.What.Text}, {place.Decision.Because.Value}")],
         Readings = OutcomeCounts.Of(board.Readings),
         LastSeen = board.LastSeen,
         LookAgain = board.LookAgain,

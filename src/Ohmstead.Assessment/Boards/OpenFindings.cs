@@ -16,13 +16,13 @@ public static class OpenFindings
             foreach (var work in visit.Work)
             {
                 // Leaving something alone answers a fault, but not something that can hurt.
-                open.RemoveAll(finding => Answers(work, finding.At.Value) && (finding.Severity.Value != "safety" || work.Did.Value != "left alone"));
+                open.RemoveAll(finding => Answers(work, finding.At.Value) && (finding.Severity.Value != ObservedSeverity.Safety || work.Did.Value != WorkKind.LeftAlone));
             }
 
-            foreach (var decision in visit.Decided.Where(decision => decision.What.Value is "keep" or "leave alone" or "watch"))
+            foreach (var decision in visit.Decided.Where(decision => decision.What.Value is DecisionKind.Keep or DecisionKind.LeaveAlone or DecisionKind.Watch))
             {
                 // A person may leave a fault alone with a reason, but not something that can hurt.
-                open.RemoveAll(finding => finding.Severity.Value != "safety" && (decision.Part?.Value == finding.At.Value || decision.At?.Value == finding.At.Value));
+                open.RemoveAll(finding => finding.Severity.Value != ObservedSeverity.Safety && (decision.Part?.Value == finding.At.Value || decision.At?.Value == finding.At.Value));
             }
         }
 

@@ -37,16 +37,16 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
                 Weigh(latest, reading.Verdicts[at]);
             }
 
-            passed = reading.Reading.Result is { } result ? result.Value == "pass" : passed;
+            passed = reading.Reading.Result is { } result ? result.Value == TestResult.Pass : passed;
         }
 
         // What was decided about a part that has gone since says nothing about the one that sits there now.
         var decided = timeline.DecisionOn(reference) is { } said && said.Order >= (change?.Order ?? -1) ? said : ((int Order, Decision Decision)?)null;
         return new PlaceHistory(part, lot, change is { Work.PutsAPartIn: true } ? change.Value.Work : null, change?.Visit, own, [.. latest], decided?.Decision, decided?.Order ?? -1)
         {
-            IsEmpty = change is { Work.Did.Value: "removed" },
+            IsEmpty = change is { Work.Did.Value: WorkKind.Removed },
             PassedTest = passed,
-            IsToBeReplaced = decided is { Decision.What.Value: "replace" } wish && wish.Order > (change?.Order ?? -1),
+            IsToBeReplaced = decided is { Decision.What.Value: DecisionKind.Replace } wish && wish.Order > (change?.Order ?? -1),
         };
     }
 
@@ -90,7 +90,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         var ofLot = lotName is null ? [] : workshop.IncomingReadings[lotName].Where(pair => pair.Visit.Date.Value <= change.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
         var fresh = own.Where(reading => reading.IsNew && reading.Reading.Lot?.Value == lotName && reading.VisitOrder <= change.Order);
         var lotAlone = readings.Where(reading => reading.Place is null && lotName is not null && reading.Reading.Lot?.Value == lotName && reading.VisitOrder <= change.Order);
-        var since = own.Where(reading => !reading.IsNew && reading.EmptiedOn is null && (reading.VisitOrder > change.Order || (reading.VisitOrder == change.Order && reading.Reading.State is { Value: "as left" })));
+        var since = own.Where(reading => !reading.IsNew && reading.EmptiedOn is null && (reading.VisitOrder > change.Order || (reading.VisitOrder == change.Order && reading.Reading.State is { Value: ReadingState.AsLeft })));
         var before = fresh.Any() ? fresh : ofLot.Concat(lotAlone);
         return before.Concat(since);
     }

@@ -40,7 +40,7 @@ public sealed record PlaceHistory(
     public bool IsUndecided => !IsEmpty && Outcomes.IsAmong(Standing, VerdictOutcome.Undecided);
 
     /// <summary>True when a person decided, with a reason, that a part outside its limit stays.</summary>
-    public bool IsKeptByDecision => Decision?.What.Value is "keep" or "watch" or "leave alone";
+    public bool IsKeptByDecision => Decision?.What.Value is DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone;
 
     /// <summary>True when a person decided that what sits there goes, and it has not gone yet. Work of a visit carries out the decisions of the same visit.</summary>
     public bool IsToBeReplaced { get; init; }

@@ -29,5 +29,5 @@ public static class PointJudge
     }
 
     // The frequency beside a voltage is that of its ripple: it says what the ripple means and has no limit of its own.
-    private static bool IsHowRippleWasRead(ReadValue value, TestPoint? point) => value.Measured == Measured.Frequency && point is { Measures: "voltage" };
+    private static bool IsHowRippleWasRead(ReadValue value, TestPoint? point) => value.Measured == Measured.Frequency && point is { Measures: PointMeasure.Voltage };
 }

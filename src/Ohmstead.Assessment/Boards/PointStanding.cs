@@ -33,12 +33,12 @@ internal sealed record PointStanding(string Name, ImmutableArray<Verdict> Read, 
             .OrderBy(entry => entry.VisitOrder).ThenBy(entry => entry.IsProof);
         foreach (var (_, isProof, verdicts, result) in entries)
         {
-            if (result is { Value: "pass" })
+            if (result is { Value: TestResult.Pass })
             {
                 standing.Clear();
             }
 
-            hasFailedTest = result is null ? hasFailedTest : result.Value == "fail" && !isProof;
+            hasFailedTest = result is null ? hasFailedTest : result.Value == TestResult.Fail && !isProof;
             foreach (var verdict in verdicts)
             {
                 if (!standing.TryGetValue(verdict.Measured, out var earlier) || Outcomes.Outweighs(verdict.Outcome, earlier.Verdict.Outcome))

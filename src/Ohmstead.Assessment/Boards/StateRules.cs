@@ -31,8 +31,8 @@ internal static class StateRules
 
     private static IEnumerable<Reason> Safety(BoardAssessment board) =>
         board.Hazards.Where(hazard => hazard.MustGo && hazard.MadeSafe is null)
-            .Select(hazard => new Reason(BoardState.MakeSafe, hazard.Hazard.At?.Value, $"{hazard.Hazard.Kind.Value} not made safe", "remove it or make it safe, and record the work"))
-            .Concat(board.OpenFindings.Where(finding => finding.Severity.Value == "safety")
+            .Select(hazard => new Reason(BoardState.MakeSafe, hazard.Hazard.At?.Value, $"{hazard.Hazard.Kind.Text} not made safe", "remove it or make it safe, and record the work"))
+            .Concat(board.OpenFindings.Where(finding => finding.Severity.Value == ObservedSeverity.Safety)
                 .Select(finding => new Reason(BoardState.MakeSafe, finding.At.Value, finding.What.Value, "make it safe, and record the work there")));
 
     private static IEnumerable<Reason> Faults(BoardAssessment board)
@@ -48,7 +48,7 @@ internal static class StateRules
             yield return new(BoardState.FaultStands, place.Part.Ref.Value, "the place is empty", "fit a part that was measured");
         }
 
-        foreach (var finding in board.OpenFindings.Where(finding => finding.Severity.Value == "major"))
+        foreach (var finding in board.OpenFindings.Where(finding => finding.Severity.Value == ObservedSeverity.Major))
         {
             yield return new(BoardState.FaultStands, finding.At.Value, finding.What.Value, "answer it by work or by a decision with a reason");
         }

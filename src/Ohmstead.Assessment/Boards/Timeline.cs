@@ -24,12 +24,12 @@ public sealed class Timeline
 
             foreach (var work in visits[order].Work)
             {
-                if (work.Did.Value != "left alone")
+                if (work.Did.Value != WorkKind.LeftAlone)
                 {
                     LastWorkOrder = order;
                 }
 
-                if (work.Part is { } part && parts.ContainsKey(part.Value) && (work.PutsAPartIn || work.Did.Value == "removed"))
+                if (work.Part is { } part && parts.ContainsKey(part.Value) && (work.PutsAPartIn || work.Did.Value == WorkKind.Removed))
                 {
                     if (!changes.TryGetValue(part.Value, out var list))
                     {

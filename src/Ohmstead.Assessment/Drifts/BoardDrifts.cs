@@ -58,11 +58,11 @@ public static class BoardDrifts
         return false;
     }
 
-    private static bool IsComparable(AssessedReading reading) => !reading.IsNew && reading.Reading.Circuit is not { Value: "in" };
+    private static bool IsComparable(AssessedReading reading) => !reading.IsNew && reading.Reading.Circuit is not { Value: Circuit.In };
 
     private static bool IsOfWhatSitsThere(AssessedReading reading, int since) =>
         !reading.IsNew && reading.EmptiedOn is null
-        && (reading.VisitOrder > since || (reading.VisitOrder == since && reading.Reading.State is { Value: "as left" }));
+        && (reading.VisitOrder > since || (reading.VisitOrder == since && reading.Reading.State is { Value: ReadingState.AsLeft }));
 
     private static int OrderOf(BoardAssessment board, BenchVisit visit)
     {

@@ -4,7 +4,7 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Drifts;
 
 /// <summary>How a value was read. Only readings of one and the same way can show a drift: another instrument or frequency shows itself.</summary>
-internal readonly record struct DriftConditions(Measured Measured, string? Circuit, decimal? Frequency, decimal? After, decimal? AtVoltage, decimal? Bias, string? Instrument, string? Method)
+internal readonly record struct DriftConditions(Measured Measured, Circuit? Circuit, decimal? Frequency, decimal? After, decimal? AtVoltage, decimal? Bias, string? Instrument, string? Method)
 {
     internal static DriftConditions Of(AssessedReading reading, Measured measured)
     {

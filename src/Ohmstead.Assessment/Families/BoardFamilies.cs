@@ -80,7 +80,7 @@ public static class BoardFamilies
         {
             foreach (var work in visits[order].Work)
             {
-                if (work.Part is { } part && work.Did.Value is not ("left alone" or "made safe"))
+                if (work.Part is { } part && work.Did.Value is not (WorkKind.LeftAlone or WorkKind.MadeSafe))
                 {
                     if (!all.TryGetValue(part.Value, out var list))
                     {

@@ -32,7 +32,7 @@ internal readonly struct Sitting
         {
             for (var at = 0; at < readings.Count; at++)
             {
-                if (readings[at] is { Reading.Circuit.Value: "in", Overall: VerdictOutcome.Outside })
+                if (readings[at] is { Reading.Circuit.Value: Circuit.In, Overall: VerdictOutcome.Outside })
                 {
                     return true;
                 }
@@ -185,17 +185,17 @@ internal readonly struct Sitting
 
     // In circuit a good part proves nothing and a bad one may: to count those would make every family look bad. A test of function decides anywhere.
     private static bool Decides(AssessedReading reading) =>
-        reading.Overall is VerdictOutcome.Inside or VerdictOutcome.Outside && (reading.Reading.Circuit is not { Value: "in" } || reading.Reading.Result is not null);
+        reading.Overall is VerdictOutcome.Inside or VerdictOutcome.Outside && (reading.Reading.Circuit is not { Value: Circuit.In } || reading.Reading.Result is not null);
 
     // One bit for each quantity that is outside as far as known.
     private static int After(int outside, AssessedReading reading)
     {
         if (reading.Reading.Result is { } result)
         {
-            outside = result.Value == "pass" ? outside & ~TestBit : outside | TestBit;
+            outside = result.Value == TestResult.Pass ? outside & ~TestBit : outside | TestBit;
         }
 
-        if (reading.Reading.Circuit is { Value: "in" })
+        if (reading.Reading.Circuit is { Value: Circuit.In })
         {
             return outside;
         }

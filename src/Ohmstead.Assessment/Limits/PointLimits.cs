@@ -53,7 +53,7 @@ public static class PointLimits
 
     private static ImmutableArray<Limit> UsualRange(TestPoint point)
     {
-        if (point is not { Measures: "voltage", Nominal: { Value: var nominal } } || UsualRail.Range(point.Rail?.Value, nominal.Value) is not { } usual)
+        if (point is not { Measures: PointMeasure.Voltage, Nominal: { Value: var nominal } } || UsualRail.Range(point.Rail?.Value, nominal.Value) is not { } usual)
         {
             return [];
         }
@@ -76,7 +76,7 @@ public static class PointLimits
 
     private static ImmutableArray<Limit> UsualRipple(TestPoint point)
     {
-        if (point is not { Measures: "voltage", Nominal: { Value: var nominal } } || UsualRail.Ripple(point.Rail?.Value, nominal.Value) is not { } usual)
+        if (point is not { Measures: PointMeasure.Voltage, Nominal: { Value: var nominal } } || UsualRail.Ripple(point.Rail?.Value, nominal.Value) is not { } usual)
         {
             return [];
         }
@@ -98,10 +98,10 @@ public static class PointLimits
 
     private static bool IsWhatThePointMeasures(TestPoint point, Measured measured) => measured switch
     {
-        Measured.Voltage => point.Measures == "voltage",
-        Measured.Current => point.Measures == "current",
-        Measured.Frequency => point.Measures == "frequency",
-        Measured.Temperature => point.Measures == "temperature",
+        Measured.Voltage => point.Measures == PointMeasure.Voltage,
+        Measured.Current => point.Measures == PointMeasure.Current,
+        Measured.Frequency => point.Measures == PointMeasure.Frequency,
+        Measured.Temperature => point.Measures == PointMeasure.Temperature,
         _ => false,
     };
 

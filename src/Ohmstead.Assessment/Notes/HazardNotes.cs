@@ -1,5 +1,7 @@
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+using Hazard = Ohmstead.Electronics.Hazards.Hazard;
 using HazardOfBoard = Ohmstead.Records.Model.Hazard;
 
 namespace Ohmstead.Assessment.Notes;
@@ -13,10 +15,10 @@ public static class HazardNotes
     private static readonly LimitInStandard BleedsTo = LimitInStandard.All.First(limit => limit is { Kind: LimitKind.Voltage, Unit: "V d.c.", Condition: "ES1" });
 
     /// <summary>The usual cautions of a kind of hazard, without the closing words; empty when the catalogue has none.</summary>
-    public static IReadOnlyList<string> Cautions(string kind) => Known(kind)?.Cautions.Where(caution => caution != SafetyNotice.Defer).ToArray() ?? [];
+    public static IReadOnlyList<string> Cautions(HazardKind kind) => Known(kind)?.Cautions.Where(caution => caution != SafetyNotice.Defer).ToArray() ?? [];
 
     /// <summary>Where the cautions of a kind come from, or null.</summary>
-    public static string? CautionSource(string kind) => Known(kind)?.Source.Text;
+    public static string? CautionSource(HazardKind kind) => Known(kind)?.Source.Text;
 
     /// <summary>What the figures of a hazard come to, one note each.</summary>
     public static IReadOnlyList<WorkedNote> Figures(HazardOfBoard hazard)
@@ -65,26 +67,30 @@ public static class HazardNotes
         ];
     }
 
-    private static Hazard? Known(string kind)
+    private static Hazard? Known(HazardKind kind)
     {
         var name = CatalogueName(kind);
         return HazardCatalogue.All.FirstOrDefault(known => known.Name == name);
     }
 
-    private static string CatalogueName(string kind) => kind switch
+    private static string CatalogueName(HazardKind kind) => kind switch
     {
-        "charged capacitor" => "stored-energy",
-        "picture tube" => "picture-tube",
-        "leaking cell" => "rechargeable-cell",
-        "lithium cell" => "lithium-cell",
-        "oil-filled part" => "polychlorinated-oil",
-        "selenium rectifier" => "selenium",
-        "crazed suppressor" => "crazed-suppressor",
-        "lead and flux" => "lead-and-flux",
-        "hot parts" => "hot-parts",
-        "switching supply" => "switching-primary",
-        "cell pack" => "cell-pack",
-        "leaked electrolyte" => "electrolyte",
-        _ => kind,
+        HazardKind.Mains => "mains",
+        HazardKind.ChargedCapacitor => "stored-energy",
+        HazardKind.PictureTube => "picture-tube",
+        HazardKind.LeakingCell => "rechargeable-cell",
+        HazardKind.LithiumCell => "lithium-cell",
+        HazardKind.OilFilledPart => "polychlorinated-oil",
+        HazardKind.Asbestos => "asbestos",
+        HazardKind.SeleniumRectifier => "selenium",
+        HazardKind.Beryllia => "beryllia",
+        HazardKind.Mercury => "mercury",
+        HazardKind.Radium => "radium",
+        HazardKind.HotParts => "hot-parts",
+        HazardKind.CrazedSuppressor => "crazed-suppressor",
+        HazardKind.LeadAndFlux => "lead-and-flux",
+        HazardKind.SwitchingSupply => "switching-primary",
+        HazardKind.CellPack => "cell-pack",
+        HazardKind.LeakedElectrolyte => "electrolyte",
     };
 }

@@ -33,7 +33,7 @@ public static class PartNotes
 
     // What lies beside a resistor that reads low in circuit, if it is as marked.
     private static WorkedNote? Beside(AssessedReading reading, Verdict verdict) =>
-        verdict is { Measured: Measured.Resistance, Limit: { Nominal: { } marked, Interval.Lower: { } lower } } && reading.Reading.Circuit is { Value: "in" } && verdict.Reading.Value.Value < lower.Value
+        verdict is { Measured: Measured.Resistance, Limit: { Nominal: { } marked, Interval.Lower: { } lower } } && reading.Reading.Circuit is { Value: Circuit.In } && verdict.Reading.Value.Value < lower.Value
         && ParallelPath.RestOhms(marked.Value, verdict.Reading.Value.Value).Is(out var rest, out _)
             ? WorkedNote.Of($"with the part as marked, {QuantityText.Format(new Quantity(rest.Value, Dimension.Resistance), 3)} in parallel reads the same", rest)
             : null;

@@ -20,7 +20,7 @@ public static class PointNotes
     public static IReadOnlyList<WorkedNote> OfDesign(BoardAssessment board, TestPoint point)
     {
         var notes = new List<WorkedNote>(2);
-        if (point is { Measures: "voltage", Nominal: { } nominal, RatedCurrent: { } rated } && DummyLoad.For(nominal.Value.Value, rated.Value.Value).Is(out var load, out _))
+        if (point is { Measures: PointMeasure.Voltage, Nominal: { } nominal, RatedCurrent: { } rated } && DummyLoad.For(nominal.Value.Value, rated.Value.Value).Is(out var load, out _))
         {
             notes.Add(WorkedNote.Of(
                 $"to run it without its own load, {QuantityText.Format(new Quantity(load.Value.Ohms, Dimension.Resistance), 3)} draws {QuantityText.FormatPercent(DummyLoad.UsualShare)} of the rated {rated.Text}; defer to local codes and licensed practice", load));

@@ -17,7 +17,7 @@ public static class WearNotes
     /// <summary>The notes on one verdict.</summary>
     public static IReadOnlyList<WorkedNote> Of(AssessedReading reading, Verdict verdict)
     {
-        if ((reading.Lot?.Values ?? reading.Place?.Values) is not { } part || PartKind.Family(part.Kind.Value) != PartFamily.Capacitor || reading.Reading.Circuit is { Value: "in" })
+        if ((reading.Lot?.Values ?? reading.Place?.Values) is not { } part || PartKind.Family(part.Kind.Value) != PartFamily.Capacitor || reading.Reading.Circuit is { Value: Circuit.In })
         {
             return [];
         }

@@ -13,9 +13,9 @@ public static class Outcomes
     /// <summary>What all values and a functional test say together: outside if any is, else undecided if any is, else the best that was proved.</summary>
     /// <param name="verdicts">The verdicts on the values.</param>
     /// <param name="test">The result of a functional test, pass or fail, or null when there was none.</param>
-    public static VerdictOutcome Together(ImmutableArray<Verdict> verdicts, Written<string>? test)
+    public static VerdictOutcome Together(ImmutableArray<Verdict> verdicts, Written<TestResult>? test)
     {
-        var tested = test is null ? VerdictOutcome.NoLimit : test.Value == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside;
+        var tested = test is null ? VerdictOutcome.NoLimit : Of(test.Value);
         foreach (var outcome in ByWeight)
         {
             if (tested == outcome || IsAmong(verdicts, outcome))
@@ -26,6 +26,9 @@ public static class Outcomes
 
         return VerdictOutcome.NoLimit;
     }
+
+    /// <summary>What a functional test says.</summary>
+    public static VerdictOutcome Of(TestResult test) => test switch { TestResult.Pass => VerdictOutcome.Inside, TestResult.Fail => VerdictOutcome.Outside };
 
     /// <summary>Whether any of the verdicts says so.</summary>
     internal static bool IsAmong(ImmutableArray<Verdict> verdicts, VerdictOutcome outcome)

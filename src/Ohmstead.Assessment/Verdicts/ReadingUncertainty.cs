@@ -20,7 +20,7 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
     /// <summary>The uncertainty of a value, or null when the instrument says nothing about this quantity.</summary>
     public static ReadingUncertainty? Of(Instrument instrument, Measured measured, Quantity value)
     {
-        if (Fitting(instrument.Accuracies, NameOf(measured), Math.Abs(value.Value)) is not { } fitting)
+        if (Fitting(instrument.Accuracies, RangeFor(measured), Math.Abs(value.Value)) is not { } fitting)
         {
             return null;
         }
@@ -40,14 +40,17 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
         return expanded > 0 ? new(new Quantity(expanded, value.Dimension), new FromSpecification(fitting, value, expanded)) : null;
     }
 
+    // A drop across a junction is read on the range for voltage.
+    private static Measured RangeFor(Measured measured) => measured == Measured.ForwardVoltage ? Measured.Voltage : measured;
+
     // Of several ranges that hold for a value the one that reaches least far.
-    private static Accuracy? Fitting(ImmutableArray<Accuracy> ranges, string name, decimal value)
+    private static Accuracy? Fitting(ImmutableArray<Accuracy> ranges, Measured measured, decimal value)
     {
         Accuracy? fitting = null;
         for (var at = 0; at < ranges.Length; at++)
         {
             var range = ranges[at];
-            if (range.Measures.Value == name && value <= Reach(range) && (fitting is null || Reach(range) < Reach(fitting)))
+            if (range.Measures.Value == measured && value <= Reach(range) && (fitting is null || Reach(range) < Reach(fitting)))
             {
                 fitting = range;
             }
@@ -87,27 +90,6 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
 
         return $"U = 2 x ({string.Join(" + ", terms)}) / sqrt(3) = {QuantityText.Format(new Quantity(expanded, value.Dimension), 3)}{RuleCited}";
     }
-
-    private static string NameOf(Measured measured) => measured switch
-    {
-        Measured.LossFactor => "loss_factor",
-        Measured.VoltageLoss => "voltage_loss",
-        Measured.ForwardVoltage => "voltage",
-        Measured.Capacitance => "capacitance",
-        Measured.Esr => "esr",
-        Measured.Leakage => "leakage",
-        Measured.Insulation => "insulation",
-        Measured.Resistance => "resistance",
-        Measured.Inductance => "inductance",
-        Measured.Voltage => "voltage",
-        Measured.Ripple => "ripple",
-        Measured.Current => "current",
-        Measured.Gain => "gain",
-        Measured.Frequency => "frequency",
-        Measured.Temperature => "temperature",
-        Measured.Hours => "hours",
-        _ => throw new ArgumentOutOfRangeException(nameof(measured), measured, "This quantity has no name."),
-    };
 
     private sealed class FromSpecification(Accuracy accuracy, Quantity value, decimal expanded) : LazyText
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Records.Binding;
 
@@ -89,7 +90,7 @@ public static class BenchBinding
     }
 
     private static Observation? Found(Fields fields) =>
-        (fields.Text("at"), fields.Text("what"), fields.Word("severity")) is ({ } at, { } what, { } severity) ? new(at, what, severity, fields.Spot) : null;
+        (fields.Text("at"), fields.Text("what"), fields.Word("severity", Vocabulary.Severities)) is ({ } at, { } what, { } severity) ? new(at, what, severity, fields.Spot) : null;
 
     private static Reading Reading(Fields fields)
     {
@@ -112,40 +113,40 @@ public static class BenchBinding
             Part = fields.Id("part"),
             Lot = fields.Id("lot"),
             Point = fields.Id("point"),
-            State = fields.Word("state"),
-            Circuit = fields.Word("circuit"),
+            State = fields.Word("state", Vocabulary.ReadingStates),
+            Circuit = fields.Word("circuit", Vocabulary.Circuits),
             Frequency = fields.Quantity("frequency"),
             Temperature = fields.Quantity("temperature"),
             Instrument = fields.Id("instrument"),
             After = fields.Quantity("after"),
             AtVoltage = fields.Quantity("at_voltage"),
             Bias = fields.Quantity("bias"),
-            Result = fields.Word("result"),
+            Result = fields.Word("result", Vocabulary.Results),
             Method = fields.Text("method"),
             Verdict = fields.Word("verdict"),
             Note = fields.Text("note"),
         };
     }
 
-    private static WorkEntry? Work(Fields fields) => fields.Word("did") is not { } did ? null : new WorkEntry(did, fields.Spot)
+    private static WorkEntry? Work(Fields fields) => fields.Word("did", Vocabulary.Works) is not { } did ? null : new WorkEntry(did, fields.Spot)
     {
         Part = fields.Id("part"),
         At = fields.Text("at"),
         Lot = fields.Id("lot"),
-        Polarity = fields.Words("polarity"),
+        Polarity = fields.Words("polarity", Vocabulary.PolarityWays),
         With = fields.Text("with"),
         Dry = fields.Quantity("dry"),
         Kept = fields.Text("kept"),
         IsIrreversible = fields.Word("irreversible") is { Value: "yes" },
         Clears = fields.Text("clears"),
-        Hazard = fields.Word("hazard"),
+        Hazard = fields.Word("hazard", Vocabulary.Hazards),
         Note = fields.Text("note"),
     };
 
     private static Decision? Decided(Fields fields)
     {
         var (part, at) = (fields.Id("part"), fields.Text("at"));
-        return (fields.Word("decision"), fields.Text("because")) is ({ } what, { } because) ? new(part, at, what, because, fields.Spot) : null;
+        return (fields.Word("decision", Vocabulary.Decisions), fields.Text("because")) is ({ } what, { } because) ? new(part, at, what, because, fields.Spot) : null;
     }
 
     private static Proof? Proof(Fields fields)
@@ -171,7 +172,7 @@ public static class BenchBinding
 
         return new Proof(point, values.DrainToImmutable(), fields.Spot)
         {
-            Result = fields.Word("result"),
+            Result = fields.Word("result", Vocabulary.Results),
             Instrument = fields.Id("instrument"),
             Verdict = fields.Word("verdict"),
             Note = fields.Text("note"),

@@ -69,29 +69,43 @@ public sealed class Fields
     /// <summary>A word from the key's closed list.</summary>
     public Written<string>? Word(string key) => Word(Place(key));
 
-    /// <summary>One word of the key's closed list, or several.</summary>
-    public ImmutableArray<Written<string>> Words(string key)
+    /// <summary>A word from the key's closed list, as what it means.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="words">Its closed list.</param>
+    public Written<T>? Word<T>(string key, WordList<T> words)
+        where T : notnull
     {
         var place = Place(key);
-        if (Value(place) is SequenceNode sequence)
-        {
-            var words = new List<Written<string>>();
-            foreach (var item in sequence.Items)
-            {
-                if (item is not ScalarNode scalar)
-                {
-                    ReportShape(key, item, "a word");
-                }
-                else if (WordOf(scalar, shape.KeyAt(place)) is { } word)
-                {
-                    words.Add(word);
-                }
-            }
+        return Scalar(place) is { } scalar ? WordOf(scalar, ClosedBy(place, words), words) : null;
+    }
 
-            return [.. words];
+    /// <summary>One word of the key's closed list, or several.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="words">Its closed list.</param>
+    public ImmutableArray<Written<T>> Words<T>(string key, WordList<T> words)
+        where T : notnull
+    {
+        var place = Place(key);
+        var closed = ClosedBy(place, words);
+        if (Value(place) is not SequenceNode sequence)
+        {
+            return Scalar(place) is { } single && WordOf(single, closed, words) is { } only ? [only] : [];
         }
 
-        return Word(place) is { } single ? [single] : [];
+        var read = ImmutableArray.CreateBuilder<Written<T>>(sequence.Items.Length);
+        foreach (var item in sequence.Items)
+        {
+            if (item is not ScalarNode scalar)
+            {
+                ReportShape(key, item, "a word");
+            }
+            else if (WordOf(scalar, closed, words) is { } word)
+            {
+                read.Add(word);
+            }
+        }
+
+        return read.DrainToImmutable();
     }
 
     /// <summary>A quantity of the key's own dimension.</summary>
@@ -292,13 +306,35 @@ public sealed class Fields
             return new(scalar.Text, scalar.Text, SpotOf(scalar));
         }
 
+        ReportWord(scalar, key);
+        return null;
+    }
+
+    private Written<T>? WordOf<T>(ScalarNode scalar, Key key, WordList<T> words)
+        where T : notnull
+    {
+        if (words.Means(scalar.Text, out var value))
+        {
+            return new(value, scalar.Text, SpotOf(scalar));
+        }
+
+        ReportWord(scalar, key);
+        return null;
+    }
+
+    // The schema, messages and completion have the words from the key: read by another list, they would disagree with what is read.
+    private Key ClosedBy<T>(int place, WordList<T> words)
+        where T : notnull =>
+        shape.KeyAt(place) is var key && ReferenceEquals(key.Words, words) ? key : throw new InvalidOperationException($"The words of '{key.Name}' are of another list.");
+
+    private void ReportWord(ScalarNode scalar, Key key)
+    {
         var near = Nearest.To(scalar.Text, key.Words);
         binder.Report(
             RecordChecks.WordUnknown,
             SpotOf(scalar),
             Nearest.Told($"'{Binder.Shown(scalar.Text)}' is {key.OtherWord}", near),
             near is null ? $"known words: {string.Join(", ", key.Words)}" : $"write {key.Name}: {near}");
-        return null;
     }
 
     private void Report(string check, ScalarNode scalar, ParseFault fault)

@@ -139,7 +139,7 @@ public static class FileBinding
         AtTimes = BenchBinding.Each(fields, "at_times", item => (item.Count("hours_per_year"), item.Quantity("temperature")) is ({ } hours, { } warm) ? new DutyPart(hours, warm) : null),
     };
 
-    private static Hazard? Hazard(Fields fields) => fields.Word("hazard") is not { } kind ? null : new Hazard(kind, fields.Spot)
+    private static Hazard? Hazard(Fields fields) => fields.Word("hazard", Vocabulary.Hazards) is not { } kind ? null : new Hazard(kind, fields.Spot)
     {
         At = fields.Text("at"),
         Voltage = fields.Quantity("voltage"),
@@ -155,18 +155,18 @@ public static class FileBinding
             return null;
         }
 
-        var word = fields.Word("measures");
-        var measures = word?.Value ?? "voltage";
+        var word = fields.Word("measures", Vocabulary.PointMeasures);
+        var measures = word?.Value ?? PointMeasure.Voltage;
 
         // What the limits are in is not known when 'measures' cannot be read: they would be refused for the fault of another.
         var isKnown = word is not null || !fields.Holds("measures");
         var dimension = measures switch
         {
-            "current" => Dimension.Current,
-            "frequency" => Dimension.Frequency,
-            "temperature" => Dimension.Temperature,
-            "hours" or "result" => Dimension.Number,
-            _ => Dimension.Voltage,
+            PointMeasure.Voltage => Dimension.Voltage,
+            PointMeasure.Current => Dimension.Current,
+            PointMeasure.Frequency => Dimension.Frequency,
+            PointMeasure.Temperature => Dimension.Temperature,
+            PointMeasure.Hours or PointMeasure.Result => Dimension.Number,
         };
         var nominal = isKnown ? fields.Quantity("nominal", dimension) : null;
         var isNominalRead = isKnown && (nominal is not null || !fields.Holds("nominal"));
@@ -216,21 +216,22 @@ public static class FileBinding
 
     private static Accuracy? Accuracy(Fields fields)
     {
-        if (fields.Word("measures") is not { } measures)
+        if (fields.Word("measures", Vocabulary.InstrumentMeasures) is not { } measures)
         {
             return null;
         }
 
         var dimension = measures.Value switch
         {
-            "capacitance" => Dimension.Capacitance,
-            "esr" or "resistance" or "insulation" => Dimension.Resistance,
-            "loss_factor" or "voltage_loss" => Dimension.Ratio,
-            "leakage" or "current" => Dimension.Current,
-            "inductance" => Dimension.Inductance,
-            "frequency" => Dimension.Frequency,
-            "temperature" => Dimension.Temperature,
-            _ => Dimension.Voltage,
+            Measured.Capacitance => Dimension.Capacitance,
+            Measured.Esr or Measured.Resistance or Measured.Insulation => Dimension.Resistance,
+            Measured.LossFactor or Measured.VoltageLoss => Dimension.Ratio,
+            Measured.Leakage or Measured.Current => Dimension.Current,
+            Measured.Inductance => Dimension.Inductance,
+            Measured.Frequency => Dimension.Frequency,
+            Measured.Temperature => Dimension.Temperature,
+            Measured.Voltage or Measured.Ripple or Measured.ForwardVoltage => Dimension.Voltage,
+            Measured.Gain or Measured.Hours => Dimension.Number,
         };
         return new Accuracy(
             measures, fields.Quantity("error"), fields.Count("digits"), fields.Quantity("step", dimension), fields.Quantity("fixed", dimension), fields.Quantity("up_to", dimension), fields.Spot)

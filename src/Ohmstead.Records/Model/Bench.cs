@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Model;
@@ -46,7 +47,7 @@ public sealed record BenchVisit(Written<DateOnly> Date, Spot Spot)
 /// <param name="What">What was seen.</param>
 /// <param name="Severity">note, minor, major or safety.</param>
 /// <param name="Spot">Where it is written.</param>
-public sealed record Observation(Written<string> At, Written<string> What, Written<string> Severity, Spot Spot);
+public sealed record Observation(Written<string> At, Written<string> What, Written<ObservedSeverity> Severity, Spot Spot);
 
 /// <summary>A measurement of a part, of a lot before it is fitted, or of a point.</summary>
 /// <param name="Values">The values read, in canonical order, each with its key.</param>
@@ -63,10 +64,13 @@ public sealed record Reading(ImmutableArray<ReadValue> Values, Spot Spot)
     public Written<string>? Point { get; init; }
 
     /// <summary>as found, new, as left or again; null means as found.</summary>
-    public Written<string>? State { get; init; }
+    public Written<ReadingState>? State { get; init; }
+
+    /// <summary>The word for when it was taken, which the record may leave out.</summary>
+    public string StateWord => State?.Text ?? Vocabulary.ReadingStates.Of(ReadingState.AsFound);
 
     /// <summary>in or out; null when not said.</summary>
-    public Written<string>? Circuit { get; init; }
+    public Written<Circuit>? Circuit { get; init; }
 
     /// <summary>Test frequency.</summary>
     public Written<Quantity>? Frequency { get; init; }
@@ -87,7 +91,7 @@ public sealed record Reading(ImmutableArray<ReadValue> Values, Spot Spot)
     public Written<Quantity>? Bias { get; init; }
 
     /// <summary>Result of a functional test.</summary>
-    public Written<string>? Result { get; init; }
+    public Written<TestResult>? Result { get; init; }
 
     /// <summary>How it was measured.</summary>
     public Written<string>? Method { get; init; }
@@ -157,9 +161,9 @@ public enum Measured
 }
 
 /// <summary>Something done to the board.</summary>
-/// <param name="Did">What was done, a word of the vocabulary.</param>
+/// <param name="Did">What was done.</param>
 /// <param name="Spot">Where it is written.</param>
-public sealed record WorkEntry(Written<string> Did, Spot Spot)
+public sealed record WorkEntry(Written<WorkKind> Did, Spot Spot)
 {
     /// <summary>The part.</summary>
     public Written<string>? Part { get; init; }
@@ -171,7 +175,7 @@ public sealed record WorkEntry(Written<string> Did, Spot Spot)
     public Written<string>? Lot { get; init; }
 
     /// <summary>How the right way round was established.</summary>
-    public ImmutableArray<Written<string>> Polarity { get; init; } = [];
+    public ImmutableArray<Written<PolarityEvidence>> Polarity { get; init; } = [];
 
     /// <summary>What it was done with.</summary>
     public Written<string>? With { get; init; }
@@ -189,13 +193,13 @@ public sealed record WorkEntry(Written<string> Did, Spot Spot)
     public Written<string>? Clears { get; init; }
 
     /// <summary>The hazard it makes safe.</summary>
-    public Written<string>? Hazard { get; init; }
+    public Written<HazardKind>? Hazard { get; init; }
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
 
     /// <summary>True when something other than what was there before sits in the place afterwards.</summary>
-    public bool PutsAPartIn => Did.Value is "replaced" or "fitted";
+    public bool PutsAPartIn => Did.Value is WorkKind.Replaced or WorkKind.Fitted;
 }
 
 /// <summary>A person's decision, with the reason.</summary>
@@ -204,7 +208,7 @@ public sealed record WorkEntry(Written<string> Did, Spot Spot)
 /// <param name="What">keep, watch, replace, form again, measure out of circuit or leave alone.</param>
 /// <param name="Because">The reason.</param>
 /// <param name="Spot">Where it is written.</param>
-public sealed record Decision(Written<string>? Part, Written<string>? At, Written<string> What, Written<string> Because, Spot Spot)
+public sealed record Decision(Written<string>? Part, Written<string>? At, Written<DecisionKind> What, Written<string> Because, Spot Spot)
 {
     /// <summary>What it is about; null when the record forgot to say it.</summary>
     public Written<string>? Place => Part ?? At;
@@ -217,7 +221,7 @@ public sealed record Decision(Written<string>? Part, Written<string>? At, Writte
 public sealed record Proof(Written<string> Point, ImmutableArray<ReadValue> Values, Spot Spot)
 {
     /// <summary>Result of a functional test.</summary>
-    public Written<string>? Result { get; init; }
+    public Written<TestResult>? Result { get; init; }
 
     /// <summary>The instrument, the visit's when not said.</summary>
     public Written<string>? Instrument { get; init; }

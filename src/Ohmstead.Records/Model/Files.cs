@@ -49,9 +49,9 @@ public sealed record CollectionFile(string Path, string Name)
 }
 
 /// <summary>A hazard.</summary>
-/// <param name="Kind">What kind, a word of the vocabulary.</param>
+/// <param name="Kind">What kind.</param>
 /// <param name="Spot">Where it is written.</param>
-public sealed record Hazard(Written<string> Kind, Spot Spot)
+public sealed record Hazard(Written<HazardKind> Kind, Spot Spot)
 {
     /// <summary>Where it is.</summary>
     public Written<string>? At { get; init; }
@@ -74,7 +74,7 @@ public sealed record Hazard(Written<string> Kind, Spot Spot)
 /// <param name="Measures">What is measured: voltage, current, frequency, temperature, hours or result.</param>
 /// <param name="Spot">Where it is written.</param>
 /// <param name="FromDesign">The path of the design that says so, or null when the board itself does.</param>
-public sealed record TestPoint(Written<string> Name, string Measures, Spot Spot, string? FromDesign)
+public sealed record TestPoint(Written<string> Name, PointMeasure Measures, Spot Spot, string? FromDesign)
 {
     /// <summary>The value it should have.</summary>
     public Written<Quantity>? Nominal { get; init; }

@@ -43,7 +43,7 @@ public static class BenchShape
     public static Key Method { get; } = Key.Text("method", "How it was measured or tested.", "four-wire");
     public static Key Verdict { get; } = Key.Word("verdict", Vocabulary.Verdicts, "no verdict", "The verdict, for readers without the tool; it must agree with the computed one.");
     public static Key Did { get; } = Key.Word("did", Vocabulary.Works, "no kind of work", "What was done.").Needed();
-    public static Key Polarity { get; } = Key.SomeWords("polarity", Vocabulary.PolarityEvidence, "no way to establish a polarity", "How the right way round was established; the print alone does not establish it.");
+    public static Key Polarity { get; } = Key.SomeWords("polarity", Vocabulary.PolarityWays, "no way to establish a polarity", "How the right way round was established; the print alone does not establish it.");
     public static Key With { get; } = Key.Text("with", "What it was done with.", "isopropanol");
     public static Key Dry { get; } = Key.Quantity("dry", Dimension.Duration, "How long it must dry before power.", "24 h");
     public static Key Kept { get; } = Key.Text("kept", "Where the original part is kept.", "bag 7, drawer 2");

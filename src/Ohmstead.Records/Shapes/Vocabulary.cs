@@ -1,8 +1,9 @@
 using Ohmstead.Electronics.Supplies;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Records.Shapes;
 
-/// <summary>The closed lists of words that records use. The words are the trade's.</summary>
+/// <summary>The closed lists of words that records use. The words are the trade's. Where the program tells words apart, each stands beside what it means.</summary>
 public static class Vocabulary
 {
     /// <summary>Kinds of part.</summary>
@@ -32,50 +33,109 @@ public static class Vocabulary
     public static IReadOnlyList<string> Forms { get; } = ["axial", "radial", "snap-in", "can", "screw", "chip", "disc", "bead", "other"];
 
     /// <summary>What can hurt.</summary>
-    public static IReadOnlyList<string> Hazards { get; } =
-    [
-        "mains", "charged capacitor", "picture tube", "leaking cell", "lithium cell", "oil-filled part", "asbestos", "selenium rectifier", "beryllia",
-        "mercury", "radium", "hot parts", "crazed suppressor", "lead and flux", "switching supply", "cell pack", "leaked electrolyte",
-    ];
+    public static WordList<HazardKind> Hazards { get; } = new(
+        (HazardKind.Mains, "mains"),
+        (HazardKind.ChargedCapacitor, "charged capacitor"),
+        (HazardKind.PictureTube, "picture tube"),
+        (HazardKind.LeakingCell, "leaking cell"),
+        (HazardKind.LithiumCell, "lithium cell"),
+        (HazardKind.OilFilledPart, "oil-filled part"),
+        (HazardKind.Asbestos, "asbestos"),
+        (HazardKind.SeleniumRectifier, "selenium rectifier"),
+        (HazardKind.Beryllia, "beryllia"),
+        (HazardKind.Mercury, "mercury"),
+        (HazardKind.Radium, "radium"),
+        (HazardKind.HotParts, "hot parts"),
+        (HazardKind.CrazedSuppressor, "crazed suppressor"),
+        (HazardKind.LeadAndFlux, "lead and flux"),
+        (HazardKind.SwitchingSupply, "switching supply"),
+        (HazardKind.CellPack, "cell pack"),
+        (HazardKind.LeakedElectrolyte, "leaked electrolyte"));
 
     /// <summary>What is measured at a test point.</summary>
-    public static IReadOnlyList<string> PointMeasures { get; } = ["voltage", "current", "frequency", "temperature", "hours", "result"];
+    public static WordList<PointMeasure> PointMeasures { get; } = new(
+        (PointMeasure.Voltage, "voltage"),
+        (PointMeasure.Current, "current"),
+        (PointMeasure.Frequency, "frequency"),
+        (PointMeasure.Temperature, "temperature"),
+        (PointMeasure.Hours, "hours"),
+        (PointMeasure.Result, "result"));
 
     /// <summary>What an instrument measures.</summary>
-    public static IReadOnlyList<string> InstrumentMeasures { get; } =
-    [
-        "capacitance", "esr", "loss_factor", "leakage", "insulation", "voltage_loss", "resistance", "inductance", "voltage", "ripple", "current", "frequency", "temperature",
-    ];
+    public static WordList<Measured> InstrumentMeasures { get; } = new(
+        (Measured.Capacitance, "capacitance"),
+        (Measured.Esr, "esr"),
+        (Measured.LossFactor, "loss_factor"),
+        (Measured.Leakage, "leakage"),
+        (Measured.Insulation, "insulation"),
+        (Measured.VoltageLoss, "voltage_loss"),
+        (Measured.Resistance, "resistance"),
+        (Measured.Inductance, "inductance"),
+        (Measured.Voltage, "voltage"),
+        (Measured.Ripple, "ripple"),
+        (Measured.Current, "current"),
+        (Measured.Frequency, "frequency"),
+        (Measured.Temperature, "temperature"));
 
     /// <summary>How much a finding matters.</summary>
-    public static IReadOnlyList<string> Severities { get; } = ["note", "minor", "major", "safety"];
+    public static WordList<ObservedSeverity> Severities { get; } = new(
+        (ObservedSeverity.Note, "note"),
+        (ObservedSeverity.Minor, "minor"),
+        (ObservedSeverity.Major, "major"),
+        (ObservedSeverity.Safety, "safety"));
 
     /// <summary>When in the life of a part a reading was taken.</summary>
-    public static IReadOnlyList<string> ReadingStates { get; } = ["as found", "new", "as left", "again"];
+    public static WordList<ReadingState> ReadingStates { get; } = new(
+        (ReadingState.AsFound, "as found"),
+        (ReadingState.New, "new"),
+        (ReadingState.AsLeft, "as left"),
+        (ReadingState.Again, "again"));
 
     /// <summary>Whether the part was in the circuit when it was measured.</summary>
-    public static IReadOnlyList<string> Circuits { get; } = ["in", "out"];
+    public static WordList<Circuit> Circuits { get; } = new(
+        (Circuit.In, "in"),
+        (Circuit.Out, "out"));
 
     /// <summary>Results of a functional test.</summary>
-    public static IReadOnlyList<string> Results { get; } = ["pass", "fail"];
+    public static WordList<TestResult> Results { get; } = new(
+        (TestResult.Pass, "pass"),
+        (TestResult.Fail, "fail"));
 
     /// <summary>Verdicts that may be written beside a reading.</summary>
     public static IReadOnlyList<string> Verdicts { get; } = ["in", "out", "undecided"];
 
     /// <summary>What was done.</summary>
-    public static IReadOnlyList<string> Works { get; } =
-    [
-        "replaced", "removed", "fitted", "re-formed", "cleaned", "washed", "re-soldered", "repaired", "adjusted", "modified", "made safe", "left alone",
-    ];
+    public static WordList<WorkKind> Works { get; } = new(
+        (WorkKind.Replaced, "replaced"),
+        (WorkKind.Removed, "removed"),
+        (WorkKind.Fitted, "fitted"),
+        (WorkKind.Reformed, "re-formed"),
+        (WorkKind.Cleaned, "cleaned"),
+        (WorkKind.Washed, "washed"),
+        (WorkKind.Resoldered, "re-soldered"),
+        (WorkKind.Repaired, "repaired"),
+        (WorkKind.Adjusted, "adjusted"),
+        (WorkKind.Modified, "modified"),
+        (WorkKind.MadeSafe, "made safe"),
+        (WorkKind.LeftAlone, "left alone"));
 
     /// <summary>How the right way round was established. The print alone does not establish it.</summary>
-    public static IReadOnlyList<string> PolarityEvidence { get; } =
-    [
-        "schematic", "continuity to ground plane", "measured in circuit", "photograph before removal", "print", "other unit",
-    ];
+    public static WordList<PolarityEvidence> PolarityWays { get; } = new(
+        (PolarityEvidence.Schematic, "schematic"),
+        (PolarityEvidence.ContinuityToGroundPlane, "continuity to ground plane"),
+        (PolarityEvidence.MeasuredInCircuit, "measured in circuit"),
+        (PolarityEvidence.PhotographBeforeRemoval, "photograph before removal"),
+        (PolarityEvidence.Print, "print"),
+        (PolarityEvidence.OtherUnit, "other unit"));
 
     /// <summary>What a person may decide.</summary>
-    public static IReadOnlyList<string> Decisions { get; } = ["keep", "watch", "replace", "form again", "measure out of circuit", "leave alone"];
+    public static WordList<DecisionKind> Decisions { get; } = new(
+        (DecisionKind.Keep, "keep"),
+        (DecisionKind.Watch, "watch"),
+        (DecisionKind.Replace, "replace"),
+        (DecisionKind.FormAgain, "form again"),
+        (DecisionKind.MeasureOutOfCircuit, "measure out of circuit"),
+        (DecisionKind.LeaveAlone, "leave alone"));
 
     /// <summary>Yes or no.</summary>
     public static IReadOnlyList<string> YesNo { get; } = ["yes", "no"];

@@ -52,7 +52,7 @@ internal static class BenchLog
                 using var item = html.Open(Tag.Li);
                 html.Text("Found at ");
                 BoardPage.Reference(html, board, finding.At.Value);
-                html.Text($": {finding.What.Value} ({finding.Severity.Value}" + (finding.Severity.Value is "major" or "safety" && board.OpenFindings.Contains(finding) ? ", still open)" : ")"));
+                html.Text($": {finding.What.Value} ({finding.Severity.Text}" + (finding.Severity.Value is ObservedSeverity.Major or ObservedSeverity.Safety && board.OpenFindings.Contains(finding) ? ", still open)" : ")"));
             }
         }
 
@@ -140,7 +140,7 @@ internal static class BenchLog
         if (reading.Result is { } result)
         {
             using var line = html.Open(Tag.P);
-            VerdictMark.Test(html, result.Value == "pass");
+            VerdictMark.Test(html, result.Value == TestResult.Pass);
         }
 
         if (reading.Note is { } note)
@@ -167,8 +167,8 @@ internal static class BenchLog
     {
         using var cell = table.Cell(1);
         var commas = new Commas(html);
-        commas.Next(reading.State?.Value ?? "as found");
-        commas.Next(reading.Circuit?.Value switch { "in" => "in circuit", "out" => "out of circuit", _ => null });
+        commas.Next(reading.StateWord);
+        commas.Next(reading.Circuit is { Value: var circuit } ? Words(circuit) : null);
         commas.Next(reading.Frequency?.Text);
         commas.Next(reading.Temperature?.Text);
         if (reading.Instrument is { } instrument)
@@ -212,7 +212,7 @@ internal static class BenchLog
                 BoardPage.Reference(html, board, place.Value);
             }
 
-            html.Text($": {decision.What.Value}, because {decision.Because.Value}");
+            html.Text($": {decision.What.Text}, because {decision.Because.Value}");
         }
 
         foreach (var work in visit.Work)
@@ -226,8 +226,8 @@ internal static class BenchLog
 
             html.Text(string.Join("; ", new[]
             {
-                work.Did.Value + (work.With is { } with ? " with " + with.Value : string.Empty) + (work.Lot is { } lot ? " from lot " + lot.Value : string.Empty),
-                work.Polarity.Length > 0 ? "way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Value)) : null,
+                work.Did.Text + (work.With is { } with ? " with " + with.Value : string.Empty) + (work.Lot is { } lot ? " from lot " + lot.Value : string.Empty),
+                work.Polarity.Length > 0 ? "way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Text)) : null,
                 work.Dry is { } dry ? "to dry for " + dry.Text : null,
                 work.Kept is { } kept ? "original: " + kept.Value : null,
                 work.IsIrreversible ? "cannot be undone" : null,
@@ -235,4 +235,6 @@ internal static class BenchLog
             }.OfType<string>()));
         }
     }
+
+    private static string Words(Circuit circuit) => circuit switch { Circuit.In => "in circuit", Circuit.Out => "out of circuit" };
 }

@@ -93,7 +93,7 @@ public static class BoardPage
         {
             using var line = html.Open(Tag.P);
             Reference(html, board, place.Part.Ref.Value);
-            html.Text($" is outside its limit and stays by decision ({place.Decision!.What.Value}): {place.Decision.Because.Value}.");
+            html.Text($" is outside its limit and stays by decision ({place.Decision!.What.Text}): {place.Decision.Because.Value}.");
         }
 
         if (board.MeasureAgain.Length > 0)

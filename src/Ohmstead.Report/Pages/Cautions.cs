@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Electronics.Hazards;
+using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
@@ -14,7 +15,7 @@ internal static class Cautions
     {
         var isUnsafe = hazards.Any(hazard => hazard.MustGo && hazard.MadeSafe is null);
         using var entry = Entry.Open(html, "cautions", isUnsafe ? "Make it safe first" : "Before you touch it");
-        if (hazards.All(hazard => hazard.MadeSafe is not null || hazard.Hazard.Kind.Value == "lead and flux"))
+        if (hazards.All(hazard => hazard.MadeSafe is not null || hazard.Hazard.Kind.Value == HazardKind.LeadAndFlux))
         {
             List(html, hazards, isDesign: false);
             return;
@@ -62,7 +63,7 @@ internal static class Cautions
     {
         var hazard = assessed.Hazard;
         using var item = html.Open(Tag.Li);
-        html.Open(Tag.Strong).Text(hazard.Kind.Value + (hazard.At is { } at ? $" at {at.Value}" : string.Empty));
+        html.Open(Tag.Strong).Text(hazard.Kind.Text + (hazard.At is { } at ? $" at {at.Value}" : string.Empty));
         var clauses = new List<string>();
         if (assessed.MadeSafe is { } visit)
         {
@@ -83,7 +84,7 @@ internal static class Cautions
             clauses.AddRange(HazardNotes.Figures(hazard).Select(note => note.Says));
 
             // What holds for the kind is said once; said for each of six capacitors, nobody would read it.
-            clauses.AddRange(told.Add(hazard.Kind.Value) ? HazardNotes.Cautions(hazard.Kind.Value) : []);
+            clauses.AddRange(told.Add(hazard.Kind.Text) ? HazardNotes.Cautions(hazard.Kind.Value) : []);
         }
 
         if (clauses.Count > 0)

@@ -3,6 +3,7 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
 using Ohmstead.Report.Style;
@@ -194,7 +195,7 @@ public static class DesignPage
         {
             using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Point, point.Name.Value));
             table.Head().Text(point.Name.Value);
-            table.Cell(1).Text(point.Measures + (point.IsRequired ? string.Empty : ", not required"));
+            table.Cell(1).Text(Vocabulary.PointMeasures.Of(point.Measures) + (point.IsRequired ? string.Empty : ", not required"));
             table.Cell(2).Text(Wanted(point));
             table.Cell(3).Text(point.RippleLimit is { } ripple ? "at most " + ripple.Text : string.Empty);
             table.Cell(4).Text(PageFrame.Joined(point.Source?.Value, point.Note?.Value));

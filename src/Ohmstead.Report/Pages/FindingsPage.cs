@@ -158,7 +158,7 @@ public static class FindingsPage
     {
         var hazard = assessed.Hazard;
         using var line = html.Open(Tag.Li);
-        html.Open(assessed.MustGo ? Tag.Strong : Tag.Span).Text(hazard.Kind.Value + (hazard.At is { } at ? $" at {at.Value}" : string.Empty));
+        html.Open(assessed.MustGo ? Tag.Strong : Tag.Span).Text(hazard.Kind.Text + (hazard.At is { } at ? $" at {at.Value}" : string.Empty));
         var first = true;
         if (assessed.MustGo)
         {

@@ -27,7 +27,7 @@ internal static class FoundBefore
         foreach (var reading in place.Readings)
         {
             if (reading.IsNew || reading.EmptiedOn is not null || (place.Sitting is not null && ReferenceEquals(reading.Lot, place.Sitting)) || reading.VisitOrder > order
-                || (reading.VisitOrder == order && reading.Reading.State is { Value: "as left" }))
+                || (reading.VisitOrder == order && reading.Reading.State is { Value: ReadingState.AsLeft }))
             {
                 continue;
             }

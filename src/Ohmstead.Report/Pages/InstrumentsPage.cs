@@ -102,7 +102,7 @@ public static class InstrumentsPage
             accuracy.Digits is { } digits && accuracy.Step is { } step ? Whole($"{digits.Text} x {step.Text}") : null,
             accuracy.Fixed is { } add ? Whole(add.Text) : null,
         }.OfType<string>());
-        var measures = accuracy.Measures.Value switch { "esr" => "ESR", "loss_factor" => "dissipation factor", var other => other.Replace('_', ' ') };
+        var measures = accuracy.Measures.Value switch { Measured.Esr => "ESR", Measured.LossFactor => "dissipation factor", _ => accuracy.Measures.Text.Replace('_', ' ') };
         return $"{measures}{(accuracy.UpTo is { } upTo ? $" up to {Whole(upTo.Text)}" : string.Empty)}: {terms}{(accuracy.Certificate is { } certificate ? $", certificate {Whole(certificate.Text)}" : string.Empty)}";
     }
 

@@ -78,7 +78,7 @@ internal static class PartsTable
 
         if (place.Decision is { } decision)
         {
-            html.Open(Tag.P).Text($"Decided: {decision.What.Value}, because {decision.Because.Value}");
+            html.Open(Tag.P).Text($"Decided: {decision.What.Text}, because {decision.Because.Value}");
         }
     }
 
@@ -149,7 +149,7 @@ internal static class PartsTable
         html.Text($", since {place.FittedOn!.Date.Text}");
         if (work.Polarity.Length > 0)
         {
-            html.Text($"; way round by {string.Join(" and ", work.Polarity.Select(evidence => evidence.Value))}");
+            html.Text($"; way round by {string.Join(" and ", work.Polarity.Select(evidence => evidence.Text))}");
         }
 
         if (work.Kept is { } kept)

@@ -31,7 +31,7 @@ internal static class PhotoPairs
     /// <summary>What was done there from the one to the other.</summary>
     public static IEnumerable<string> WorkDays(BoardAssessment board, PhotoPair pair) =>
         board.Visits.Skip(pair.Earlier.Order).Take(pair.Later.Order - pair.Earlier.Order + 1)
-            .SelectMany(visit => visit.Work.Where(work => work.Did.Value != "left alone" && (work.Part ?? work.At)?.Value == pair.Place).Select(work => $"{work.Did.Value} on {visit.Date.Text}"));
+            .SelectMany(visit => visit.Work.Where(work => work.Did.Value != WorkKind.LeftAlone && (work.Part ?? work.At)?.Value == pair.Place).Select(work => $"{work.Did.Text} on {visit.Date.Text}"));
 
     // The first word that is the reference of a part.
     private static string? PlaceIn(string words, BoardAssessment board) =>

@@ -1,5 +1,6 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
+using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pictures;
 using Ohmstead.Report.Style;
@@ -56,7 +57,7 @@ internal static class ProofTable
                 using var line = html.Open(Tag.P);
                 if (proof.Proof.Result is { } said)
                 {
-                    VerdictMark.Test(html, said.Value == "pass");
+                    VerdictMark.Test(html, said.Value == TestResult.Pass);
                 }
                 else
                 {

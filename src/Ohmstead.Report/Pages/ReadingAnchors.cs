@@ -71,11 +71,15 @@ internal sealed class ReadingAnchors
 
     private static string End(Reading reading)
     {
-        var state = reading.State?.Value switch
-        {
-            null or "as found" => string.Empty,
-            var known => known.StartsWith("as ", StringComparison.Ordinal) ? $"-{known[3..]}" : $"-{known}",
-        };
-        return reading.Circuit is { } circuit ? $"{state}-{circuit.Value}" : state;
+        var state = reading.State is { Value: var when } ? Of(when) : string.Empty;
+        return reading.Circuit is { } circuit ? $"{state}-{circuit.Text}" : state;
     }
+
+    private static string Of(ReadingState state) => state switch
+    {
+        ReadingState.AsFound => string.Empty,
+        ReadingState.AsLeft => "-left",
+        ReadingState.New => "-new",
+        ReadingState.Again => "-again",
+    };
 }

@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Sheets;
@@ -29,8 +30,8 @@ internal static class PointsTable
                     Name(html, board, point, rows);
                 }
 
-                html.Open(Tag.Td).Text(i < expected.Count ? VerdictWords.Of(expected[i].Measured) : point.Measures == "result" ? "test of its function" : point.Measures);
-                html.Open(Tag.Td, SheetClass.Whole).Text(i < expected.Count && expected[i].Limit is { } limit ? VerdictWords.Range(limit.Interval) : point.Measures == "result" ? "works as it should" : "no limit known");
+                html.Open(Tag.Td).Text(i < expected.Count ? VerdictWords.Of(expected[i].Measured) : point.Measures == PointMeasure.Result ? "test of its function" : Vocabulary.PointMeasures.Of(point.Measures));
+                html.Open(Tag.Td, SheetClass.Whole).Text(i < expected.Count && expected[i].Limit is { } limit ? VerdictWords.Range(limit.Interval) : point.Measures == PointMeasure.Result ? "works as it should" : "no limit known");
                 html.Open(Tag.Td, SheetClass.Write).Close();
                 using var passed = html.Open(Tag.Td);
                 html.Open(Tag.Span, SheetClass.Tick).Text("yes");

@@ -8,8 +8,6 @@ namespace Ohmstead.Report.Sheets;
 /// <summary>Polarised parts whose right way round is not established yet, with a box for each way to establish it. The print alone does not: it has no box of its own weight.</summary>
 internal static class PolarityTable
 {
-    private const string Print = "print";
-
     public static void Write(HtmlWriter html, BoardAssessment board)
     {
         var places = board.Places.Where(place => PartKind.IsPolarised(place.Part.Values) && !IsEstablished(place)).ToArray();
@@ -26,7 +24,7 @@ internal static class PolarityTable
             html.Open(Tag.Th).With(FixedAttribute.ScopeRow).Text(place.Part.Ref.Value);
             using (html.Open(Tag.Td))
             {
-                foreach (var way in Vocabulary.PolarityEvidence.Where(way => way != Print))
+                foreach (var way in Vocabulary.PolarityWays.Where(way => way != Vocabulary.PolarityWays.Of(PolarityEvidence.Print)))
                 {
                     html.Open(Tag.Span, SheetClass.Tick).Text(way);
                     html.Text(" ");
@@ -42,5 +40,5 @@ internal static class PolarityTable
         }
     }
 
-    private static bool IsEstablished(PlaceHistory place) => place.FittedBy is { } work && work.Polarity.Any(way => way.Value != Print);
+    private static bool IsEstablished(PlaceHistory place) => place.FittedBy is { } work && work.Polarity.Any(way => way.Value != PolarityEvidence.Print);
 }

@@ -45,7 +45,7 @@ internal static class SheetCautions
         [
             .. hazard.Note is { } note ? [note.Value.TrimEnd('.')] : Array.Empty<string>(),
             .. HazardNotes.Figures(hazard).Select(figure => figure.Says),
-            .. told.Add(hazard.Kind.Value) ? HazardNotes.Cautions(hazard.Kind.Value) : [],
+            .. told.Add(hazard.Kind.Text) ? HazardNotes.Cautions(hazard.Kind.Value) : [],
         ];
         html.Text(says.Length > 0 ? $": {string.Join("; ", says)}. " : ". ");
         if (hazard.Voltage is not null)
@@ -58,5 +58,5 @@ internal static class SheetCautions
         html.Open(Tag.Span, SheetClass.Tick).Text(assessed.MustGo ? "made safe" : "seen to");
     }
 
-    private static string Name(AssessedHazard assessed) => assessed.Hazard.Kind.Value + (assessed.Hazard.At is { } at ? $" at {at.Value}" : string.Empty);
+    private static string Name(AssessedHazard assessed) => assessed.Hazard.Kind.Text + (assessed.Hazard.At is { } at ? $" at {at.Value}" : string.Empty);
 }

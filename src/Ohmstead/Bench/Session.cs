@@ -67,7 +67,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         var open = board.Assessment.Hazards.Where(hazard => hazard.MadeSafe is null).ToArray();
         foreach (var hazard in open)
         {
-            Say($"caution: {hazard.Hazard.Kind.Value}{(hazard.Hazard.At is { } place ? $" at {place.Value}" : string.Empty)}");
+            Say($"caution: {hazard.Hazard.Kind.Text}{(hazard.Hazard.At is { } place ? $" at {place.Value}" : string.Empty)}");
             foreach (var caution in HazardNotes.Cautions(hazard.Hazard.Kind.Value))
             {
                 Say($"  {caution}");

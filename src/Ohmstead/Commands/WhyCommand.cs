@@ -103,7 +103,7 @@ internal sealed class WhyCommand(Terminal terminal)
         Lines(design);
         foreach (var reading in readings)
         {
-            var how = string.Join(", ", new[] { reading.Reading.State?.Value ?? "as found", reading.Lot is null ? null : "lot " + reading.Lot.Id.Value, reading.Reading.Circuit is null ? null : reading.Reading.Circuit.Value + " of circuit", reading.Reading.Frequency?.Text }.OfType<string>()).Replace("in of circuit", "in circuit", StringComparison.Ordinal);
+            var how = string.Join(", ", new[] { reading.Reading.StateWord, reading.Lot is null ? null : "lot " + reading.Lot.Id.Value, reading.Reading.Circuit is null ? null : reading.Reading.Circuit.Text + " of circuit", reading.Reading.Frequency?.Text }.OfType<string>()).Replace("in of circuit", "in circuit", StringComparison.Ordinal);
             Line($"{reading.Visit.Date.Text} ({how}) {board.Board.Path}:{reading.Reading.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
             if (reading.EmptiedOn is { } emptied)
             {
@@ -128,7 +128,7 @@ internal sealed class WhyCommand(Terminal terminal)
 
         if (board.Place(at) is { Decision: { } decision })
         {
-            Line($"decided: {decision.What.Value}, because {decision.Because.Value}");
+            Line($"decided: {decision.What.Text}, because {decision.Because.Value}");
         }
 
         if (life is not null)

@@ -18,14 +18,14 @@ internal static class WhyNotes
         foreach (var assessed in board.Hazards)
         {
             var hazard = assessed.Hazard;
-            yield return $"  caution, {hazard.Kind.Value}" + (hazard.At is { } at ? $" at {at.Value}" : string.Empty) + (assessed.MadeSafe is { } visit ? $": made safe on {visit.Date.Text}" : string.Empty);
+            yield return $"  caution, {hazard.Kind.Text}" + (hazard.At is { } at ? $" at {at.Value}" : string.Empty) + (assessed.MadeSafe is { } visit ? $": made safe on {visit.Date.Text}" : string.Empty);
             if (assessed.MadeSafe is not null)
             {
                 continue;
             }
 
             // What was told for a part with the same figures need not be read twice.
-            foreach (var line in Of(hazard, isFirst: told.Add(hazard.Kind.Value)).Where(told.Add))
+            foreach (var line in Of(hazard, isFirst: told.Add(hazard.Kind.Text)).Where(told.Add))
             {
                 yield return "    " + line;
             }
@@ -58,11 +58,11 @@ internal static class WhyNotes
     }
 
     /// <summary>What a test of function says, with how it was made: a pass says what was tried and no more.</summary>
-    internal static IEnumerable<string> Test(Written<string>? result, Written<string>? method)
+    internal static IEnumerable<string> Test(Written<TestResult>? result, Written<string>? method)
     {
         if (result is { } said)
         {
-            yield return $"test: {said.Value}, " + (method is { } how ? how.Value : "the record does not say how it was tested");
+            yield return $"test: {said.Text}, " + (method is { } how ? how.Value : "the record does not say how it was tested");
         }
     }
 

@@ -13,7 +13,7 @@ internal sealed class WorkCommand(Terminal terminal)
     private readonly Argument<string> did = EntryOptions.OneOf("DID", "What was done", Vocabulary.Works);
     private readonly Argument<string?> place = new("PLACE") { CompletionSources = { Completions.Places }, Description = "The part, or the place on the board; the whole board when not given.", DefaultValueFactory = _ => null };
     private readonly Option<string?> lot = new("--lot") { Description = "The lot that the new part came from." };
-    private readonly Option<string[]> polarity = new("--polarity") { Description = "How the right way round was established, once for each way: " + string.Join(", ", Vocabulary.PolarityEvidence) + ".", AllowMultipleArgumentsPerToken = false };
+    private readonly Option<string[]> polarity = new("--polarity") { Description = "How the right way round was established, once for each way: " + string.Join(", ", Vocabulary.PolarityWays) + ".", AllowMultipleArgumentsPerToken = false };
     private readonly Option<string?> with = new("--with") { Description = "What it was done with." };
     private readonly Option<string?> dry = new("--dry") { Description = "How long it must dry before power, such as 24h." };
     private readonly Option<string?> kept = new("--kept") { Description = "Where the original part is kept." };

@@ -25,7 +25,7 @@ internal static class JsonVerdicts
                 var of = reading.Reading.Part ?? reading.Reading.Point ?? reading.Reading.Lot;
                 if (of is not null && (at is null || at == reading.Reading.Part?.Value || at == reading.Reading.Point?.Value || at == reading.Reading.Lot?.Value))
                 {
-                    Entry(json, of.Value, reading.Visit.Date.Text, reading.Reading.State?.Value ?? "as found", reading.Reading.Spot.Line, reading.Verdicts);
+                    Entry(json, of.Value, reading.Visit.Date.Text, reading.Reading.StateWord, reading.Reading.Spot.Line, reading.Verdicts);
                 }
             }
 

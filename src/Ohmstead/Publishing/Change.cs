@@ -31,9 +31,9 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
             yield return new(
                 board.Board.Id.Value, visit.Date.Value, anchors[order], visit.By?.Value, $"{board.Board.Id.Value} {board.Board.Title.Value}: {headline}",
                 [
-                    .. visit.Found.Select(found => $"found at {found.At.Value}: {found.What.Value} ({found.Severity.Value})"),
+                    .. visit.Found.Select(found => $"found at {found.At.Value}: {found.What.Value} ({found.Severity.Text})"),
                     .. readings.Length > 0 ? [Counted(readings)] : Array.Empty<string>(),
-                    .. visit.Decided.Select(decision => $"decided {decision.Place?.Value}: {decision.What.Value}, {decision.Because.Value}"),
+                    .. visit.Decided.Select(decision => $"decided {decision.Place?.Value}: {decision.What.Text}, {decision.Because.Value}"),
                     .. done,
                     .. proofs.Select(proof => $"proof: {proof}"),
                     .. visit.Note is { } note ? [note.Value] : Array.Empty<string>(),
@@ -56,7 +56,7 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
     }
 
     private static string Words(WorkEntry work) =>
-        $"{work.Did.Value}{((work.Part ?? work.At) is { } place ? " " + place.Value : string.Empty)}{(work.Lot is { } lot ? " with " + lot.Value : string.Empty)}";
+        $"{work.Did.Text}{((work.Part ?? work.At) is { } place ? " " + place.Value : string.Empty)}{(work.Lot is { } lot ? " with " + lot.Value : string.Empty)}";
 
     private static string More(int count) => count == 1 ? string.Empty : $" and {count - 1} more";
 

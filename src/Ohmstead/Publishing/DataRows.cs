@@ -34,7 +34,7 @@ internal static class DataRows
                 board.Board.Id.Value, place.Part.Ref.Value, place.What,
                 place.IsEmpty ? "empty" : place.FittedBy is null ? "original" : "replacement", place.IsEmpty ? null : place.FittedBy?.Lot?.Value, Day(place.FittedOn?.Date.Value),
                 place.Standing.Length == 0 && place.PassedTest is null ? null : VerdictWords.Of(Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside : place is { PassedTest: true, Standing.Length: 0 } ? VerdictOutcome.Inside : together),
-                place.Decision?.What.Value, place.Decision?.Because.Value);
+                place.Decision?.What.Text, place.Decision?.Because.Value);
         }
     }
 
@@ -46,8 +46,8 @@ internal static class DataRows
             var reading = assessed.Reading;
             if ((reading.Part ?? reading.Point ?? reading.Lot) is { } of)
             {
-                var start = new Entry(board.Board.Id.Value, assessed.Visit, of.Value, reading.State?.Value ?? "as found", reading.Circuit?.Value, (reading.Instrument ?? assessed.Visit.Instrument)?.Value, reading.Spot.Line);
-                start.Rows(rows, assessed.Verdicts, reading.Result?.Value);
+                var start = new Entry(board.Board.Id.Value, assessed.Visit, of.Value, reading.StateWord, reading.Circuit?.Text, (reading.Instrument ?? assessed.Visit.Instrument)?.Value, reading.Spot.Line);
+                start.Rows(rows, assessed.Verdicts, reading.Result);
             }
         }
 
@@ -55,7 +55,7 @@ internal static class DataRows
         {
             var proof = assessed.Proof;
             var start = new Entry(board.Board.Id.Value, assessed.Visit, proof.Point.Value, "proof", null, (proof.Instrument ?? assessed.Visit.Instrument)?.Value, proof.Spot.Line);
-            start.Rows(rows, assessed.Verdicts, proof.Result?.Value);
+            start.Rows(rows, assessed.Verdicts, proof.Result);
         }
     }
 
@@ -68,17 +68,17 @@ internal static class DataRows
             var (date, by) = (Day(visit.Date.Value), visit.By?.Value);
             foreach (var found in visit.Found)
             {
-                rows.Take(number, date, by, "found", found.At.Value, found.What.Value, found.Severity.Value, null, null, Number(found.Spot.Line));
+                rows.Take(number, date, by, "found", found.At.Value, found.What.Value, found.Severity.Text, null, null, Number(found.Spot.Line));
             }
 
             foreach (var work in visit.Work)
             {
-                rows.Take(number, date, by, "work", (work.Part ?? work.At)?.Value, work.Did.Value, null, work.Lot?.Value, work.Note?.Value, Number(work.Spot.Line));
+                rows.Take(number, date, by, "work", (work.Part ?? work.At)?.Value, work.Did.Text, null, work.Lot?.Value, work.Note?.Value, Number(work.Spot.Line));
             }
 
             foreach (var decision in visit.Decided)
             {
-                rows.Take(number, date, by, "decided", decision.Place?.Value, decision.What.Value, null, null, decision.Because.Value, Number(decision.Spot.Line));
+                rows.Take(number, date, by, "decided", decision.Place?.Value, decision.What.Text, null, null, decision.Because.Value, Number(decision.Spot.Line));
             }
 
             if (visit.Note is { } note)
@@ -119,7 +119,7 @@ internal static class DataRows
         private readonly string? date = Day(visit.Date.Value);
         private readonly string place = Number(line);
 
-        public void Rows(IRowTaker rows, IReadOnlyList<Verdict> verdicts, string? test)
+        public void Rows(IRowTaker rows, IReadOnlyList<Verdict> verdicts, Written<TestResult>? test)
         {
             for (var i = 0; i < verdicts.Count; i++)
             {
@@ -131,7 +131,7 @@ internal static class DataRows
 
             if (test is not null)
             {
-                Row(rows, "test", test, null, null, test == "pass" ? VerdictOutcome.Inside : VerdictOutcome.Outside, null);
+                Row(rows, "test", test.Text, null, null, Outcomes.Of(test.Value), null);
             }
         }
 

@@ -28,7 +28,7 @@ internal static class EnteredValues
     /// <param name="measures">For a test point, what is measured there.</param>
     /// <param name="shape">The shape of a reading or a proof, for its keys.</param>
     /// <returns>Keys with their values as they will be written, or what is wrong.</returns>
-    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault) Read(IReadOnlyList<string> words, string? kind, string? measures, Shape shape)
+    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault) Read(IReadOnlyList<string> words, string? kind, PointMeasure? measures, Shape shape)
     {
         var values = new List<(string Key, string Value)>();
         foreach (var word in words)
@@ -50,7 +50,7 @@ internal static class EnteredValues
         return (values, null);
     }
 
-    private static (string? Key, string? Value, string? Fault) One(string word, string? kind, string? measures, Shape shape)
+    private static (string? Key, string? Value, string? Fault) One(string word, string? kind, PointMeasure? measures, Shape shape)
     {
         if (word.IndexOf('=', StringComparison.Ordinal) is > 0 and var sign)
         {
@@ -60,7 +60,7 @@ internal static class EnteredValues
                 : (key, Spaced(text, shape.Keys[shape.PlaceOf(key)].Dimension, shape.Keys[shape.PlaceOf(key)].Kind), null);
         }
 
-        if (word is "pass" or "fail")
+        if (Vocabulary.Results.Contains(word, StringComparer.Ordinal))
         {
             return ("result", word, null);
         }
@@ -82,12 +82,12 @@ internal static class EnteredValues
         return (null, null, $"'{word}' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, or key=value such as gain=140");
     }
 
-    private static string PointKey(Dimension dimension, string? measures) => dimension switch
+    private static string PointKey(Dimension dimension, PointMeasure? measures) => dimension switch
     {
         Dimension.Current => "current",
         Dimension.Frequency => "frequency",
         Dimension.Temperature => "temperature",
-        _ => measures is null or "result" or "hours" ? "voltage" : measures,
+        _ => measures is null or PointMeasure.Result or PointMeasure.Hours ? "voltage" : Vocabulary.PointMeasures.Of(measures.Value),
     };
 
     // As records have it: a space before the unit, and the letters people type for µ and Ω in print.

@@ -29,7 +29,7 @@ internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit)> units
     }
 
     /// <summary>For a test point that shows a voltage: volt, then the ripple in millivolt.</summary>
-    public static UnsaidUnits Of(TestPoint point) => new(point.Measures == "voltage" ? [("voltage", "V"), ("ripple", "mV")] : point.Measures == "hours" ? [("hours", string.Empty)] : []);
+    public static UnsaidUnits Of(TestPoint point) => new(point.Measures == PointMeasure.Voltage ? [("voltage", "V"), ("ripple", "mV")] : point.Measures == PointMeasure.Hours ? [("hours", string.Empty)] : []);
 
     /// <summary>What the numbers mean, for a prompt: <c>µF, Ω</c>.</summary>
     public string Words => string.Join(", ", units.Select(unit => unit.Unit.Length > 0 ? unit.Unit : unit.Key));

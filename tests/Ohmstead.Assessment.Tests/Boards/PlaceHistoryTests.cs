@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Tests.Support;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Tests.Boards;
 
@@ -87,7 +88,7 @@ public sealed class PlaceHistoryTests
         var place = Assert.Single(board.Overruled);
         Assert.True(place.HasFailed);
         Assert.Equal(VerdictOutcome.Outside, Assert.Single(place.Standing).Outcome);
-        Assert.Equal(("keep", "the timing is right"), (place.Decision?.What.Value, place.Decision?.Because.Value));
+        Assert.Equal((DecisionKind.Keep, "the timing is right"), (place.Decision?.What.Value, place.Decision?.Because.Value));
         Assert.DoesNotContain(board.Reasons, reason => reason.State == BoardState.FaultStands);
     }
 

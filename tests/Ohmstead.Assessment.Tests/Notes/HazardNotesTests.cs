@@ -1,6 +1,6 @@
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Tests.Support;
-using Ohmstead.Records.Shapes;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Tests.Notes;
 
@@ -35,7 +35,7 @@ public sealed class HazardNotesTests
     }
 
     [Fact]
-    public void Every_hazard_that_a_record_can_name_has_its_cautions() => Assert.All(Vocabulary.Hazards, kind => Assert.NotEmpty(HazardNotes.Cautions(kind)));
+    public void Every_hazard_that_a_record_can_name_has_its_cautions() => Assert.All(Enum.GetValues<HazardKind>(), kind => Assert.NotEmpty(HazardNotes.Cautions(kind)));
 
     private static IReadOnlyList<WorkedNote> Figures(string hazard) => HazardNotes.Figures(One(hazard));
 

@@ -14,7 +14,7 @@ public sealed class PolarityFromPrintAlone : IBoardCheck
     {
         foreach (var (_, work, place, lot) in board.Fittings())
         {
-            if (PartKind.IsPolarised(lot.Values) && work.Polarity.Length > 0 && work.Polarity.All(evidence => evidence.Value == "print"))
+            if (PartKind.IsPolarised(lot.Values) && work.Polarity.Length > 0 && work.Polarity.All(evidence => evidence.Value == PolarityEvidence.Print))
             {
                 yield return board.Finding(
                     Description,

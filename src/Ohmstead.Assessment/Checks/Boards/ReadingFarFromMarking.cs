@@ -1,4 +1,5 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -11,6 +12,6 @@ public sealed class ReadingFarFromMarking : IBoardCheck
     /// <inheritdoc/>
     // A dead supply reads millivolts where volts belong: that is no slip, so points are left out.
     public IEnumerable<Finding> Look(BoardUnderCheck board) => FarReadings
-        .Of(board.Assessment.Readings.Where(assessed => assessed.Reading.Circuit is not { Value: "in" } && assessed.Point is null))
+        .Of(board.Assessment.Readings.Where(assessed => assessed.Reading.Circuit is not { Value: Circuit.In } && assessed.Point is null))
         .Select(far => board.Finding(Description, far.Verdict.Reading.Spot, far.Message, FarReadings.NextStep));
 }

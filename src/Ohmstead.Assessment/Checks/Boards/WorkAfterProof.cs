@@ -1,4 +1,5 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -17,7 +18,7 @@ public sealed class WorkAfterProof : IBoardCheck
         }
 
         var last = board.Assessment.Proofs[^1];
-        var later = board.Assessment.Visits.Skip(last.VisitOrder + 1).SelectMany(visit => visit.Work).FirstOrDefault(work => work.Did.Value != "left alone");
+        var later = board.Assessment.Visits.Skip(last.VisitOrder + 1).SelectMany(visit => visit.Work).FirstOrDefault(work => work.Did.Value != WorkKind.LeftAlone);
         if (later is not null)
         {
             yield return board.Finding(
