@@ -13,6 +13,9 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Verdicts">One verdict for each value.</param>
 public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading Reading, Part? Place, Lot? Lot, ImmutableArray<Verdict> Verdicts)
 {
+    /// <summary>When it was taken: where it is written; one taken as left, after the work of its visit at that place.</summary>
+    public Moment At { get; init; } = Moment.Of(VisitOrder, Reading.Spot);
+
     /// <summary>The test point it was taken at, or null when it was taken of a part or the point is not known.</summary>
     public TestPoint? Point { get; init; }
 
@@ -34,6 +37,9 @@ public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading R
 /// <param name="Verdicts">One verdict for each value.</param>
 public sealed record AssessedProof(BenchVisit Visit, int VisitOrder, Proof Proof, TestPoint? Point, ImmutableArray<Verdict> Verdicts)
 {
+    /// <summary>When it was proved.</summary>
+    public Moment At { get; } = Moment.Of(VisitOrder, Proof.Spot);
+
     /// <summary>What the entry as a whole says; inside means passed.</summary>
     public VerdictOutcome Outcome { get; } = Outcomes.Together(Verdicts, Proof.Result);
 }

@@ -37,13 +37,15 @@ public sealed class Assessor(Workshop workshop)
         var pointsRead = PointStanding.Of(readings, proofs);
         var builder = new PlaceBuilder(workshop, timeline, this, readings);
         ImmutableArray<PlaceHistory> places = [.. parts.Values.Select(builder.Build)];
-        var hazards = BoardHazards.Of(board, design, visits);
-        var open = OpenFindings.Of(visits);
+        var hazards = BoardHazards.Of(board, design, visits, timeline);
+        var found = AnsweredFinding.Of(visits, timeline, parts);
         ImmutableArray<Wait> waits = [.. board.Waiting.Where(wait => wait.Until is null)];
-        var lastWork = timeline.LastWorkOrder < 0 ? (DateOnly?)null : visits[timeline.LastWorkOrder].Date.Value;
-        var assessment = new BoardAssessment(board, design, visits, places, readings, [.. points.Values], proofs, open, hazards, waits, [])
+        var assessment = new BoardAssessment(board, design, visits, places, readings, [.. points.Values], proofs, found, hazards, waits)
         {
-            LastWork = lastWork,
+            LastWork = timeline.LastWork.Visit < 0 ? null : visits[timeline.LastWork.Visit].Date.Value,
+            LastWorkAt = timeline.LastWork,
+            PointsRead = pointsRead,
+            Fitted = FittedPiece.On(places),
             Overruled = [.. places.Where(place => place.HasFailed && place.IsKeptByDecision)],
             LookAgain = LookAgainAfter(visits),
             MeasureAgain = MeasureAgain.Of(places, pointsRead),
@@ -52,7 +54,6 @@ public sealed class Assessor(Workshop workshop)
         // What follows from the rest is worked out here, once for checks, pages and what is kept of the board.
         return assessment with
         {
-            Reasons = StateRules.Reasons(assessment, pointsRead, timeline.LastWorkOrder),
             Needs = PartNeed.Of(assessment),
             Replacements = Replacement.Of(assessment, workshop),
             Drifts = [.. BoardDrifts.Of(assessment)],
@@ -149,10 +150,15 @@ public sealed class Assessor(Workshop workshop)
             return new(visit, order, reading, part, null, []) { EmptiedOn = emptied };
         }
 
-        var lotName = reading.Lot?.Value ?? (part is null ? null : timeline.LotAt(part.Ref.Value, order, afterWork));
+        // A new part that came from no lot is what the work that put it in says.
+        var piece = part is null ? null : isNew ? timeline.NextFitting(part.Ref.Value, Moment.Of(order, visit.Spot)) : timeline.PieceAt(part.Ref.Value, order, afterWork);
+        var lotName = reading.Lot?.Value ?? (isNew ? null : piece?.Work.Lot?.Value);
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
-        var values = lotName is null ? part?.Values : lot is null ? part?.Values : Fitted(lot.Values, part?.Values);
-        return new(visit, order, reading, part, lot, values is null ? [] : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || lotName is not null && part is null));
+        var values = lotName is not null ? lot is null ? part?.Values : Fitted(lot.Values, part?.Values)
+            : piece?.Work.NewPart is { } newPart ? Fitted(newPart, part?.Values)
+            : part?.Values;
+        var verdicts = values is null ? [] : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || (lotName is not null && part is null));
+        return new(visit, order, reading, part, lot, verdicts) { At = afterWork && part is not null ? timeline.AfterWorkOf(part.Ref.Value, order, reading.Spot) : Moment.Of(order, reading.Spot) };
     }
 
     // A lot says what the part is; the place says what the circuit needs of it.

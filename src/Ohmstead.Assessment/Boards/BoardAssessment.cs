@@ -14,10 +14,9 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Readings">All readings in order of time.</param>
 /// <param name="Points">Its test points.</param>
 /// <param name="Proofs">All proof entries in order of time.</param>
-/// <param name="OpenFindings">Findings that no later work answered.</param>
+/// <param name="Findings">All findings, oldest first, each with what answers it.</param>
 /// <param name="Hazards">All hazards, each with whether it was made safe for good.</param>
 /// <param name="OpenWaits">Waits that have not ended.</param>
-/// <param name="Reasons">Why the state is what it is, the weightiest first; empty when fit to run.</param>
 public sealed record BoardAssessment(
     BoardFile Board,
     DesignFile? Design,
@@ -26,15 +25,40 @@ public sealed record BoardAssessment(
     ImmutableArray<AssessedReading> Readings,
     ImmutableArray<TestPoint> Points,
     ImmutableArray<AssessedProof> Proofs,
-    ImmutableArray<Observation> OpenFindings,
+    ImmutableArray<AnsweredFinding> Findings,
     ImmutableArray<AssessedHazard> Hazards,
-    ImmutableArray<Wait> OpenWaits,
-    ImmutableArray<Reason> Reasons)
+    ImmutableArray<Wait> OpenWaits)
 {
     private readonly Dictionary<string, PlaceHistory> byReference = Places.ToDictionary(place => place.Part.Ref.Value, StringComparer.Ordinal);
 
-    /// <summary>The state: the worst of the reasons, fit to run when there is none.</summary>
-    public BoardState State => Reasons.Length == 0 ? BoardState.FitToRun : Reasons.Max(reason => reason.State);
+    /// <summary>Everything that must be shown before it may be switched on, met or not, in order of the kinds; empty before it was judged.</summary>
+    public ImmutableArray<Obligation> Obligations
+    {
+        get;
+        init
+        {
+            field = value;
+            Reasons = [.. value.Where(one => one.Standing == ObligationStanding.Open).Select(one => new Reason(one.State, one.At, one.Text, one.NextStep)).OrderByDescending(reason => reason.State)];
+        }
+    } = [];
+
+    /// <summary>Why the state is what it is, the weightiest first: each obligation that is open. Empty when fit to run.</summary>
+    public ImmutableArray<Reason> Reasons { get; private init; } = [];
+
+    /// <summary>The state: the worst of the open obligations, fit to run when all are met. What was never judged is fit for nothing.</summary>
+    public BoardState State => Obligations.Length == 0 ? BoardState.NotLookedAt : Reasons.Length == 0 ? BoardState.FitToRun : Reasons[0].State;
+
+    /// <summary>True when the day of the next look is past. It is said beside the state: what was proved then is not known to hold now.</summary>
+    public bool IsLookOverdue { get; init; }
+
+    /// <summary>What the readings at its points say.</summary>
+    internal ImmutableArray<PointStanding> PointsRead { get; init; } = [];
+
+    /// <summary>The new pieces that sit on it, in order of the parts list, each with the reading that measured it.</summary>
+    public ImmutableArray<FittedPiece> Fitted { get; init; } = [];
+
+    /// <summary>When work was done last; before the first visit when nothing was.</summary>
+    internal Moment LastWorkAt { get; init; } = Moment.AsItCame;
 
     /// <summary>The last day on which something was done, or null.</summary>
     public DateOnly? LastWork { get; init; }
@@ -65,13 +89,4 @@ public sealed record BoardAssessment(
 
     /// <summary>The place of a reference, or null.</summary>
     public PlaceHistory? Place(string reference) => byReference.GetValueOrDefault(reference);
-}
-
-/// <summary>A hazard of a board.</summary>
-/// <param name="Hazard">The hazard as written.</param>
-/// <param name="MadeSafe">The visit at which it was removed or made safe for good, or null while it is there.</param>
-public sealed record AssessedHazard(Hazard Hazard, BenchVisit? MadeSafe)
-{
-    /// <summary>Kinds that must be gone before a board may run; the others stay and are cautioned against.</summary>
-    public bool MustGo => Hazard.Kind.Value is HazardKind.LeakingCell or HazardKind.CrazedSuppressor;
 }

@@ -3,36 +3,63 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
 
+/// <summary>A hazard of a board.</summary>
+/// <param name="Hazard">The hazard as written.</param>
+/// <param name="MadeSafe">The visit at which it was removed or made safe for good, or null while it is there.</param>
+public sealed record AssessedHazard(Hazard Hazard, BenchVisit? MadeSafe)
+{
+    /// <summary>The work that made it safe, or null.</summary>
+    public WorkEntry? By { get; init; }
+
+    /// <summary>Kinds that must be gone before a board may run; the others stay and are cautioned against.</summary>
+    public bool MustGo => ClosingWork.MustGo(Hazard.Kind.Value);
+}
+
 /// <summary>The hazards of a board: its own and its design's, and which of them work has removed.</summary>
-public static class BoardHazards
+internal static class BoardHazards
 {
     /// <summary>All hazards, each with the visit that made it safe for good.</summary>
-    public static ImmutableArray<AssessedHazard> Of(BoardFile board, DesignFile? design, ImmutableArray<BenchVisit> visits) =>
-        [.. (design?.Hazards ?? []).Concat(board.Hazards).Select(hazard => new AssessedHazard(hazard, visits.FirstOrDefault(visit => visit.Work.Any(work => MakesSafe(work, hazard)))))];
-
-    private static bool MakesSafe(WorkEntry work, Hazard hazard)
+    internal static ImmutableArray<AssessedHazard> Of(BoardFile board, DesignFile? design, ImmutableArray<BenchVisit> visits, Timeline timeline)
     {
-        if (work.Did.Value == WorkKind.LeftAlone || ComesBackWithPower(hazard.Kind.Value))
+        ImmutableArray<Hazard> all = [.. design?.Hazards ?? [], .. board.Hazards];
+        return [.. all.Select(hazard => Assess(hazard, all, visits, timeline))];
+    }
+
+    private static AssessedHazard Assess(Hazard hazard, ImmutableArray<Hazard> all, ImmutableArray<BenchVisit> visits, Timeline timeline)
+    {
+        var isOnlyOne = all.Count(other => other.Kind.Value == hazard.Kind.Value) == 1;
+        foreach (var visit in visits)
+        {
+            foreach (var work in visit.Work)
+            {
+                if (MakesSafe(work, hazard, isOnlyOne) && !timeline.IsUndone(work))
+                {
+                    return new(hazard, visit) { By = work };
+                }
+            }
+        }
+
+        return new(hazard, null);
+    }
+
+    private static bool MakesSafe(WorkEntry work, Hazard hazard, bool isOnlyOne)
+    {
+        if (!ClosingWork.MakesSafe(work.Did.Value, hazard.Kind.Value))
         {
             return false;
         }
 
+        var isSomewhere = work.At is not null || work.Part is not null;
         if (work.Hazard is { } named)
         {
-            var isSamePlace = hazard.At is not { } place || (work.At is null && work.Part is null) || IsAt(work, place.Value);
-            return named.Value == hazard.Kind.Value && isSamePlace;
+            // Work that names no place can be meant for one hazard of its kind only.
+            return named.Value == hazard.Kind.Value && (hazard.At is not { } place ? isOnlyOne || !isSomewhere : isSomewhere ? IsAt(work, place.Value) : isOnlyOne);
         }
 
-        return hazard.At is { } at && IsAt(work, at.Value) && GoesWithThePart(hazard.Kind.Value) && (work.Did.Value is WorkKind.Removed or WorkKind.Replaced or WorkKind.MadeSafe);
+        // A wash of the whole board reaches every place of it.
+        return hazard.Kind.Value == HazardKind.LeakedElectrolyte ? hazard.At is not { } spill || IsAt(work, spill.Value) || (!isSomewhere && work.Did.Value == WorkKind.Washed)
+            : hazard.At is { } at && IsAt(work, at.Value) && ClosingWork.GoesWithThePart(hazard.Kind.Value);
     }
-
-    // A capacitor that was let down charges again the next time the board runs: its caution never goes, whatever the record says was done.
-    private static bool ComesBackWithPower(HazardKind kind) => kind is HazardKind.Mains or HazardKind.ChargedCapacitor or HazardKind.PictureTube or HazardKind.SwitchingSupply
-        or HazardKind.HotParts or HazardKind.LeadAndFlux;
-
-    // A new reservoir capacitor charges like the old one; a new suppressor is not crazed.
-    private static bool GoesWithThePart(HazardKind kind) => kind is HazardKind.LeakingCell or HazardKind.CrazedSuppressor or HazardKind.LithiumCell or HazardKind.OilFilledPart
-        or HazardKind.SeleniumRectifier or HazardKind.CellPack;
 
     private static bool IsAt(WorkEntry work, string at) => work.Part?.Value == at || work.At?.Value == at;
 }

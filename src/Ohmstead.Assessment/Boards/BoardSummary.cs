@@ -35,6 +35,9 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     /// <summary>The day of the next look.</summary>
     public DateOnly? LookAgain { get; init; }
 
+    /// <summary>True when that day is past.</summary>
+    public bool IsLookOverdue { get; init; }
+
     /// <summary>Where parts of known lots were fitted on this board, each with the name of its lot.</summary>
     public IReadOnlyList<(string Lot, LotFitting Fitting)> Fittings { get; init; } = [];
 
@@ -80,6 +83,7 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
         Readings = OutcomeCounts.Of(board.Readings),
         LastSeen = board.LastSeen,
         LookAgain = board.LookAgain,
+        IsLookOverdue = board.IsLookOverdue,
         Fittings = [.. LotFitting.All(board)],
         InstrumentDays = forStatistics ? InstrumentDay.Of(board.Visits) : [],
         Hazards = forStatistics ? [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)] : [],

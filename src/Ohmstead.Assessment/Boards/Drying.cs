@@ -1,23 +1,87 @@
+using Ohmstead.Electronics.Methods;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
 namespace Ohmstead.Assessment.Boards;
 
-/// <summary>A wash whose drying time is not over yet.</summary>
+/// <summary>A wash and its drying time.</summary>
 /// <param name="Place">What was washed.</param>
 /// <param name="Since">The day of the wash.</param>
-/// <param name="For">The drying time as written.</param>
+/// <param name="For">The drying time as written, or the usual one of the method where none is.</param>
 /// <param name="Until">The first day on which it is certainly over.</param>
 public sealed record Drying(string Place, DateOnly Since, string For, DateOnly Until)
 {
     // A drying time of more than ten years is a slip of the pen; a day past the calendar's end would be none.
     private const decimal LongestDays = 3_650m;
+    private const decimal SecondsPerDay = 86_400m;
+    private const int LastYear = 9_900;
+
+    /// <summary>The work.</summary>
+    public required WorkEntry Work { get; init; }
+
+    /// <summary>The visit of the wash.</summary>
+    public required BenchVisit Visit { get; init; }
+
+    /// <summary>When it was washed.</summary>
+    internal Moment At { get; init; }
+
+    /// <summary>The drying time in days.</summary>
+    internal decimal Days { get; init; }
 
     /// <summary>Every wash of a board that is still drying on a day, in order of time. Days are all a record knows: what was washed late dries into the next day.</summary>
-    public static IReadOnlyList<Drying> Of(BoardAssessment board, DateOnly today) =>
-    [
-        .. from visit in board.Visits
-           from work in visit.Work
-           where work.Dry is not null && visit.Date.Value.Year < 9_900
-           let until = visit.Date.Value.AddDays((int)Math.Ceiling(Math.Clamp(work.Dry!.Value.Value / 86_400m, 0m, LongestDays)))
-           where visit.Date.Value <= today && today < until
-           select new Drying((work.Part ?? work.At)?.Value ?? "the board", visit.Date.Value, work.Dry!.Text, until),
-    ];
+    public static IReadOnlyList<Drying> Of(BoardAssessment board, DateOnly today) => [.. All(board).Where(wash => wash.Since <= today && today < wash.Until)];
+
+    /// <summary>
+    /// Every wash of a board, in order of time. Where no time is written, the usual one of a washed board at room temperature counts: for what was washed, and for
+    /// what was cleaned with something that must dry.
+    /// </summary>
+    internal static IEnumerable<Drying> All(BoardAssessment board)
+    {
+        for (var order = 0; order < board.Visits.Length; order++)
+        {
+            var visit = board.Visits[order];
+            foreach (var work in visit.Work)
+            {
+                if (visit.Date.Value.Year < LastYear && Time(work) is var (days, words))
+                {
+                    var until = visit.Date.Value.AddDays((int)Math.Ceiling(Math.Clamp(days, 0m, LongestDays)));
+                    yield return new((work.Part ?? work.At)?.Value ?? "the board", visit.Date.Value, words, until) { Work = work, Visit = visit, At = Moment.Of(order, work.Spot), Days = days };
+                }
+            }
+        }
+    }
+
+    /// <summary>Whether it was certainly still wet at a visit: 24 h of drying reach into the next day, and only then is power certainly early or late enough.</summary>
+    internal bool IsWetAt(BenchVisit visit) => ReferenceEquals(visit, Visit) || visit.Date.Value == Since
+        ? Days >= 1m || (visit.Powered is not null && Days > 0.5m)
+        : visit.Date.Value < Since.AddDays((int)Math.Min(Days, LongestDays));
+
+    /// <summary>The first visit at which power was applied while it was wet, or null.</summary>
+    internal BenchVisit? PoweredWet(BoardAssessment board)
+    {
+        for (var order = At.Visit; order < board.Visits.Length; order++)
+        {
+            var visit = board.Visits[order];
+            if (IsWetAt(visit) && (visit.Powered is not null || HasProofAfter(visit, order)))
+            {
+                return visit;
+            }
+        }
+
+        return null;
+    }
+
+    // What was proved before the wash of the same day was proved dry.
+    private bool HasProofAfter(BenchVisit visit, int order) => visit.Proofs.Any(proof => Moment.Of(order, proof.Spot) > At);
+
+    private static (decimal Days, string Words)? Time(WorkEntry work)
+    {
+        if (work.Dry is { } written)
+        {
+            return (written.Value.Value / SecondsPerDay, written.Text);
+        }
+
+        var isWet = work.Did.Value == WorkKind.Washed || (work.Did.Value == WorkKind.Cleaned && work.With is { } with && MethodCatalogue.In(with.Value) is { MustDry: true });
+        return isWet ? (MethodCatalogue.DryAtRoomHours / 24m, $"{QuantityText.Format(new Quantity(MethodCatalogue.DryAtRoomHours, Dimension.Number))} h, the usual time at room temperature since none is written") : null;
+    }
 }

@@ -19,34 +19,38 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
     {
         var reference = part.Ref.Value;
         var change = timeline.LastChange(reference);
-        var lotName = change?.Work.Lot?.Value;
+        var piece = change?.PutIn;
+        var lotName = piece?.Work.Lot?.Value;
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
         ImmutableArray<AssessedReading> own = byPlace.TryGetValue(reference, out var ofPlace) ? [.. ofPlace] : [];
-        var latest = new List<Verdict>(2);
-        bool? passed = null;
-        foreach (var reading in change is null ? own : Fitted(own, change.Value, lotName))
-        {
-            // What was read of a part that was never fitted says nothing about the original.
-            if (change is null && reading.IsNew)
-            {
-                continue;
-            }
+        ImmutableArray<AssessedReading> counting = own.Length == 0 && lotName is null ? [] : [.. Counting(reference, own, change, piece, lotName)];
 
+        // What failed once is no pass by being read again, where somebody's life hangs on it: it goes.
+        var isFinal = PartKind.IsSafetyRelevant(part.Values) || (lot is not null && PartKind.IsSafetyRelevant(lot.Values));
+        var standing = new List<StandingVerdict>(2);
+        AssessedReading? tested = null;
+        foreach (var reading in counting)
+        {
             for (var at = 0; at < reading.Verdicts.Length; at++)
             {
-                Weigh(latest, reading.Verdicts[at]);
+                Weigh(standing, new(reading.Verdicts[at], reading), isFinal);
             }
 
-            passed = reading.Reading.Result is { } result ? result.Value == TestResult.Pass : passed;
+            tested = reading.Reading.Result is null || (isFinal && tested is { Reading.Result.Value: TestResult.Fail }) ? tested : reading;
         }
 
         // What was decided about a part that has gone since says nothing about the one that sits there now.
-        var decided = timeline.DecisionOn(reference) is { } said && said.Order >= (change?.Order ?? -1) ? said : ((int Order, Decision Decision)?)null;
-        return new PlaceHistory(part, lot, change is { Work.PutsAPartIn: true } ? change.Value.Work : null, change?.Visit, own, [.. latest], decided?.Decision, decided?.Order ?? -1)
+        var since = change?.At ?? Moment.AsItCame;
+        var decided = timeline.DecisionOn(reference) is { } said && said.At > since ? said : ((Moment At, Decision Decision)?)null;
+        return new PlaceHistory(part, lot, piece?.Work, change?.Visit, own, [.. standing.Select(one => one.Verdict)], decided?.Decision)
         {
-            IsEmpty = change is { Work.Did.Value: WorkKind.Removed },
-            PassedTest = passed,
-            IsToBeReplaced = decided is { Decision.What.Value: DecisionKind.Replace } wish && wish.Order > (change?.Order ?? -1),
+            StoodBy = [.. standing],
+            Change = change,
+            Counting = counting,
+            IsEmpty = change is { IsEmpty: true },
+            Tested = tested,
+            DecidedAt = decided?.At ?? Moment.AsItCame,
+            IsToBeReplaced = decided is { Decision.What.Value: DecisionKind.Replace } wish && wish.At.Visit > since.Visit,
         };
     }
 
@@ -66,32 +70,50 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
     }
 
     // Keeps for each quantity the verdict that stands, in order of the quantities: a handful at most.
-    private static void Weigh(List<Verdict> latest, Verdict verdict)
+    private static void Weigh(List<StandingVerdict> standing, StandingVerdict later, bool isFinal)
     {
         var at = 0;
-        while (at < latest.Count && latest[at].Measured < verdict.Measured)
+        while (at < standing.Count && standing[at].Verdict.Measured < later.Verdict.Measured)
         {
             at++;
         }
 
-        if (at == latest.Count || latest[at].Measured != verdict.Measured)
+        if (at == standing.Count || standing[at].Verdict.Measured != later.Verdict.Measured)
         {
-            latest.Insert(at, verdict);
+            standing.Insert(at, later);
         }
-        else if (Outcomes.Outweighs(verdict.Outcome, latest[at].Outcome))
+        else if (Outcomes.Outweighs(later.Verdict.Outcome, standing[at].Verdict.Outcome)
+            && !(isFinal && standing[at].Verdict.Outcome == VerdictOutcome.Outside && later.Verdict.Outcome != VerdictOutcome.Outside))
         {
-            latest[at] = verdict;
+            standing[at] = later;
         }
     }
 
-    // Readings of what sits there now: those of the lot before it was fitted (here or in the drawer), and those of the place since.
-    private IEnumerable<AssessedReading> Fitted(ImmutableArray<AssessedReading> own, (int Order, BenchVisit Visit, WorkEntry Work) change, string? lotName)
+    // Readings of what sits there now: of the piece before it went in (here, or its lot's in the drawer), and of the place while it sat there.
+    private IEnumerable<AssessedReading> Counting(string reference, ImmutableArray<AssessedReading> own, PlaceChange? change, PlaceChange? piece, string? lotName) =>
+        piece is null ? own.Where(reading => !reading.IsNew && Sat(reading, reference, piece))
+        : BeforeItWentIn(own, piece, lotName, timeline.ChangedBefore(reference, piece)).Concat(own.Where(reading => !reading.IsNew && Sat(reading, reference, piece)));
+
+    private IEnumerable<AssessedReading> BeforeItWentIn(ImmutableArray<AssessedReading> own, PlaceChange piece, string? lotName, Moment after)
     {
-        var ofLot = lotName is null ? [] : workshop.IncomingReadings[lotName].Where(pair => pair.Visit.Date.Value <= change.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
-        var fresh = own.Where(reading => reading.IsNew && reading.Reading.Lot?.Value == lotName && reading.VisitOrder <= change.Order);
-        var lotAlone = readings.Where(reading => reading.Place is null && lotName is not null && reading.Reading.Lot?.Value == lotName && reading.VisitOrder <= change.Order);
-        var since = own.Where(reading => !reading.IsNew && reading.EmptiedOn is null && (reading.VisitOrder > change.Order || (reading.VisitOrder == change.Order && reading.Reading.State is { Value: ReadingState.AsLeft })));
-        var before = fresh.Any() ? fresh : ofLot.Concat(lotAlone);
-        return before.Concat(since);
+        // A reading of an earlier part of the same lot is not of this one.
+        var fresh = own.Where(reading => reading.IsNew && reading.Reading.Lot?.Value == lotName && reading.At > after && reading.At.Visit <= piece.At.Visit);
+        if (lotName is null || fresh.Any())
+        {
+            return fresh;
+        }
+
+        var ofLot = workshop.IncomingReadings[lotName].Where(pair => pair.Visit.Date.Value <= piece.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
+        return ofLot.Concat(readings.Where(reading => reading.Place is null && reading.Reading.Lot?.Value == lotName && reading.At.Visit <= piece.At.Visit));
     }
+
+    // A reading belongs to what sat there at that moment. One that stands behind the work of its visit and does not say whether it is of the old part or of
+    // the new one counts for the old one; where it speaks against the part it counts for both.
+    private bool Sat(AssessedReading reading, string reference, PlaceChange? piece) =>
+        reading.EmptiedOn is null
+        && (ReferenceEquals(timeline.PieceAt(reference, reading.VisitOrder, reading.Reading.State is { Value: ReadingState.AsLeft }), piece)
+            || (reading.Reading.State is null && reading.Overall is VerdictOutcome.Outside or VerdictOutcome.Undecided && IsBehindTheWork(reading, reference, piece)));
+
+    private bool IsBehindTheWork(AssessedReading reading, string reference, PlaceChange? piece) =>
+        ReferenceEquals(timeline.PieceAt(reference, reading.VisitOrder, afterWork: true), piece) && timeline.LastChange(reference) is { IsEmpty: false } last && last.At.Visit == reading.VisitOrder && last.At < reading.At;
 }

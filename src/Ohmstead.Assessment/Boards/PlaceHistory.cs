@@ -7,13 +7,12 @@ namespace Ohmstead.Assessment.Boards;
 
 /// <summary>One place on a board through time: what belongs there, what sits there now, and what its readings say.</summary>
 /// <param name="Part">What belongs there.</param>
-/// <param name="Sitting">The lot that sits there now, or null for the original part.</param>
+/// <param name="Sitting">The lot that sits there now, or null for the original part, or one that came from no lot.</param>
 /// <param name="FittedBy">The work that put it there, or null for the original part.</param>
-/// <param name="FittedOn">The visit of that work.</param>
+/// <param name="FittedOn">The visit of the last change of the place, or null when there was none.</param>
 /// <param name="Readings">All readings of the place, oldest first; those of a lot before it was fitted here included.</param>
-/// <param name="Standing">For each quantity the latest verdict on what sits there now.</param>
+/// <param name="Standing">For each quantity the verdict that stands on what sits there now.</param>
 /// <param name="Decision">The latest decision of a person about what sits there now, or null.</param>
-/// <param name="DecisionOrder">The place in time of the visit of that decision, -1 when there is none.</param>
 public sealed record PlaceHistory(
     Part Part,
     Lot? Sitting,
@@ -21,26 +20,46 @@ public sealed record PlaceHistory(
     BenchVisit? FittedOn,
     ImmutableArray<AssessedReading> Readings,
     ImmutableArray<Verdict> Standing,
-    Decision? Decision,
-    int DecisionOrder)
+    Decision? Decision)
 {
     /// <summary>What belongs there, in words.</summary>
     public LazyText What { get; } = LazyText.Of(Part.Values, PartWords.Describe);
 
+    /// <summary>The standing verdicts, each with the reading that gave it.</summary>
+    internal ImmutableArray<StandingVerdict> StoodBy { get; init; } = [];
+
     /// <summary>True when the place is empty: what was there was removed and nothing fitted since.</summary>
     public bool IsEmpty { get; init; }
 
+    /// <summary>The last change of the place, or null when the original sits there and never left it.</summary>
+    internal PlaceChange? Change { get; init; }
+
+    /// <summary>When what sits there was put in; before the first visit for an original that never left.</summary>
+    internal Moment Since => Change?.At ?? Moment.AsItCame;
+
+    /// <summary>The last functional test of what sits there now: null when none was made.</summary>
+    public AssessedReading? Tested { get; init; }
+
     /// <summary>Functional test of what sits there now: null when none was made.</summary>
-    public bool? PassedTest { get; init; }
+    public bool? PassedTest => Tested is null ? null : Tested.Reading.Result!.Value == TestResult.Pass;
+
+    /// <summary>Readings that count for what sits there now, oldest first: of the piece before it went in, and of the place since.</summary>
+    internal ImmutableArray<AssessedReading> Counting { get; init; } = [];
+
+    /// <summary>When the decision was made.</summary>
+    internal Moment DecidedAt { get; init; }
 
     /// <summary>True when a reading of what sits there now is outside its limit, or its test failed.</summary>
-    public bool HasFailed => !IsEmpty && (PassedTest == false || Outcomes.IsAmong(Standing, VerdictOutcome.Outside));
+    public bool HasFailed => !IsEmpty && (PassedTest == false || IsAmong(VerdictOutcome.Outside));
 
     /// <summary>True when a reading of what sits there now is too close to call.</summary>
-    public bool IsUndecided => !IsEmpty && Outcomes.IsAmong(Standing, VerdictOutcome.Undecided);
+    public bool IsUndecided => !IsEmpty && IsAmong(VerdictOutcome.Undecided);
 
-    /// <summary>True when a person decided, with a reason, that a part outside its limit stays.</summary>
-    public bool IsKeptByDecision => Decision?.What.Value is DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone;
+    /// <summary>
+    /// True when a person decided, with a reason and knowing every reading that speaks against it, that what sits there stays. What was read later was not known
+    /// to the decision; and a part that people rely on not to be hurt is not kept by one.
+    /// </summary>
+    public bool IsKeptByDecision => Decision is { } decision && decision.What.Value.LetsStay() && !IsSafetyRelevant && !SpeaksAgainstSince(DecidedAt);
 
     /// <summary>True when a person decided that what sits there goes, and it has not gone yet. Work of a visit carries out the decisions of the same visit.</summary>
     public bool IsToBeReplaced { get; init; }
@@ -48,6 +67,45 @@ public sealed record PlaceHistory(
     /// <summary>True when people rely on the part that belongs or sits there not to be hurt.</summary>
     public bool IsSafetyRelevant => PartKind.IsSafetyRelevant(Part.Values) || PartKind.IsSafetyRelevant(Values);
 
-    /// <summary>What sits there, as values: the lot's where one was fitted.</summary>
-    public PartValues Values => Sitting?.Values ?? Part.Values;
+    /// <summary>What sits there, as values: the lot's where one was fitted, those written with the work where the part came from none.</summary>
+    public PartValues Values => Sitting?.Values ?? FittedBy?.NewPart ?? Part.Values;
+
+    /// <summary>The first verdict of an outcome that stands, or null.</summary>
+    internal StandingVerdict? FirstOf(VerdictOutcome outcome)
+    {
+        for (var at = 0; at < StoodBy.Length; at++)
+        {
+            if (StoodBy[at].Verdict.Outcome == outcome)
+            {
+                return StoodBy[at];
+            }
+        }
+
+        return null;
+    }
+
+    private bool IsAmong(VerdictOutcome outcome) => FirstOf(outcome) is not null;
+
+    private bool SpeaksAgainstSince(Moment moment)
+    {
+        if (Tested is { } tested && PassedTest == false && tested.At > moment)
+        {
+            return true;
+        }
+
+        for (var at = 0; at < StoodBy.Length; at++)
+        {
+            if (StoodBy[at].Verdict.Outcome is VerdictOutcome.Outside or VerdictOutcome.Undecided && StoodBy[at].By.At > moment)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }
+
+/// <summary>A verdict that stands on what sits in a place, and the reading that gave it.</summary>
+/// <param name="Verdict">The verdict.</param>
+/// <param name="By">The reading.</param>
+public readonly record struct StandingVerdict(Verdict Verdict, AssessedReading By);

@@ -6,8 +6,8 @@ namespace Ohmstead.Assessment.Boards;
 
 /// <summary>
 /// What the readings at a test point say that stands today. A failed one stands until a later reading or proof of the same quantity at that point
-/// decides otherwise, or a test there is passed: work alone answers nothing, since nobody looked whether it helped. A reading comes before the proof
-/// of its visit, and is no proof itself; what a proof says is told as a proof.
+/// decides otherwise, or a test of function there is passed: work alone answers nothing, since nobody looked whether it helped. A reading is no proof
+/// itself; what a proof says is told as a proof.
 /// </summary>
 /// <param name="Name">The point.</param>
 /// <param name="Read">For each quantity the verdict that stands, where a reading gave it.</param>
@@ -28,12 +28,13 @@ internal sealed record PointStanding(string Name, ImmutableArray<Verdict> Read, 
     {
         var standing = new SortedDictionary<Measured, (Verdict Verdict, bool IsProof)>();
         var hasFailedTest = false;
-        var entries = readings.Select(reading => (reading.VisitOrder, IsProof: false, reading.Verdicts, reading.Reading.Result))
-            .Concat(proofs.Select(proof => (proof.VisitOrder, IsProof: true, proof.Verdicts, proof.Proof.Result)))
-            .OrderBy(entry => entry.VisitOrder).ThenBy(entry => entry.IsProof);
-        foreach (var (_, isProof, verdicts, result) in entries)
+        var entries = readings.Select(reading => (reading.At, reading.Point, IsProof: false, reading.Verdicts, reading.Reading.Result))
+            .Concat(proofs.Select(proof => (proof.At, proof.Point, IsProof: true, proof.Verdicts, proof.Proof.Result)))
+            .OrderBy(entry => entry.At);
+        foreach (var (_, point, isProof, verdicts, result) in entries)
         {
-            if (result is { Value: TestResult.Pass })
+            // A word answers a test of function; a value is answered by a value.
+            if (result is { Value: TestResult.Pass } && point is null or { Measures: PointMeasure.Result })
             {
                 standing.Clear();
             }

@@ -1,14 +1,29 @@
 using System.Collections.Immutable;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Boards;
 
-/// <summary>What sat in each place of a board at each visit. Readings of a visit come before its work unless they were taken as left.</summary>
-public sealed class Timeline
+/// <summary>A change of what sits in a place.</summary>
+/// <param name="At">When.</param>
+/// <param name="Visit">The visit to the bench.</param>
+/// <param name="Work">The work.</param>
+/// <param name="Piece">The change that had put in what sits there from now on; null for the original part, and for an empty place.</param>
+/// <param name="IsEmpty">True when nothing sits there from now on.</param>
+internal sealed record PlaceChange(Moment At, BenchVisit Visit, WorkEntry Work, PlaceChange? Piece, bool IsEmpty)
 {
-    private readonly Dictionary<string, List<(int Order, BenchVisit Visit, WorkEntry Work)>> changes = new(StringComparer.Ordinal);
+    /// <summary>The change that put in what sits there from now on: itself where a new part went in.</summary>
+    internal PlaceChange? PutIn => Work.PutsAPartIn ? this : Piece;
+}
 
-    private readonly Dictionary<string, (int Order, Decision Decision)> decisions = new(StringComparer.Ordinal);
+/// <summary>What sat in each place of a board at each visit. Readings of a visit come before its work unless they were taken as left.</summary>
+internal sealed class Timeline
+{
+    private readonly Dictionary<string, List<PlaceChange>> changes = new(StringComparer.Ordinal);
+
+    private readonly Dictionary<string, (Moment At, Decision Decision)> decisions = new(StringComparer.Ordinal);
+
+    private HashSet<WorkEntry>? undone;
 
     internal Timeline(ImmutableArray<BenchVisit> visits, IReadOnlyDictionary<string, Part> parts)
     {
@@ -16,56 +31,112 @@ public sealed class Timeline
         {
             foreach (var decision in visits[order].Decided)
             {
-                foreach (var named in new[] { decision.At, decision.Part }.OfType<Written<string>>())
-                {
-                    decisions[named.Value] = (order, decision);
-                }
+                Decide(decision.At, order, decision);
+                Decide(decision.Part, order, decision);
             }
 
             foreach (var work in visits[order].Work)
             {
-                if (work.Did.Value != WorkKind.LeftAlone)
-                {
-                    LastWorkOrder = order;
-                }
-
-                if (work.Part is { } part && parts.ContainsKey(part.Value) && (work.PutsAPartIn || work.Did.Value == WorkKind.Removed))
-                {
-                    if (!changes.TryGetValue(part.Value, out var list))
-                    {
-                        changes[part.Value] = list = [];
-                    }
-
-                    list.Add((order, visits[order], work));
-                }
+                Add(order, visits[order], work, parts);
             }
         }
     }
 
-    /// <summary>The visit of the last work, or -1 when nothing was done.</summary>
-    public int LastWorkOrder { get; } = -1;
+    /// <summary>When work was done last; before the first visit when nothing was.</summary>
+    internal Moment LastWork { get; private set; } = Moment.AsItCame;
 
-    /// <summary>The lot that sat in a place when a visit began, or ended; null for the original part.</summary>
-    public string? LotAt(string reference, int order, bool afterWork) => ChangeBefore(reference, order, afterWork)?.Work.Lot?.Value;
+    /// <summary>Whether work was undone later: what it took out was put back.</summary>
+    internal bool IsUndone(WorkEntry work) => undone is not null && undone.Contains(work);
+
+    /// <summary>The change that put in what sat in a place when a visit began, or ended; null for the original part.</summary>
+    internal PlaceChange? PieceAt(string reference, int order, bool afterWork) => ChangeBefore(reference, order, afterWork)?.PutIn;
 
     /// <summary>The visit that emptied a place when it was empty as a visit began, or ended; null when something sat there.</summary>
-    public BenchVisit? EmptiedAt(string reference, int order, bool afterWork) =>
-        ChangeBefore(reference, order, afterWork) is { Work.PutsAPartIn: false } removal ? removal.Visit : null;
+    internal BenchVisit? EmptiedAt(string reference, int order, bool afterWork) => ChangeBefore(reference, order, afterWork) is { IsEmpty: true } removal ? removal.Visit : null;
 
-    /// <summary>The last change of a place, or null when the original sits there.</summary>
-    public (int Order, BenchVisit Visit, WorkEntry Work)? LastChange(string reference) =>
-        changes.TryGetValue(reference, out var list) ? list[^1] : null;
+    /// <summary>The last change of a place, or null when the original sits there and never left it.</summary>
+    internal PlaceChange? LastChange(string reference) => changes.TryGetValue(reference, out var list) ? list[^1] : null;
+
+    /// <summary>The next change at or after a moment that put a new part into a place, or null.</summary>
+    internal PlaceChange? NextFitting(string reference, Moment from) =>
+        changes.TryGetValue(reference, out var list) ? list.FirstOrDefault(change => change.Work.PutsAPartIn && change.At >= from) : null;
+
+    /// <summary>When the last change of a place before another was; before the first visit when there was none.</summary>
+    internal Moment ChangedBefore(string reference, PlaceChange than) =>
+        changes.TryGetValue(reference, out var list) && list.LastOrDefault(change => change.At < than.At && change.Work.PutsAPartIn) is { } earlier ? earlier.At : Moment.AsItCame;
+
+    /// <summary>When a reading was taken as left: where it is written, but not before the work of its visit that changed the place.</summary>
+    internal Moment AfterWorkOf(string reference, int order, Spot spot)
+    {
+        var at = Moment.Of(order, spot);
+        return ChangeBefore(reference, order, afterWork: true) is { } change && change.At.Visit == order && change.At > at ? change.At with { Column = change.At.Column + 1 } : at;
+    }
 
     /// <summary>The latest decision about a place, or null.</summary>
-    public (int Order, Decision Decision)? DecisionOn(string place) => decisions.TryGetValue(place, out var found) ? found : null;
+    internal (Moment At, Decision Decision)? DecisionOn(string place) => decisions.TryGetValue(place, out var found) ? found : null;
 
-    private (int Order, BenchVisit Visit, WorkEntry Work)? ChangeBefore(string reference, int order, bool afterWork)
+    private void Decide(Written<string>? place, int order, Decision decision)
+    {
+        if (place is not null)
+        {
+            decisions[place.Value] = (Moment.Of(order, decision.Spot), decision);
+        }
+    }
+
+    private void Add(int order, BenchVisit visit, WorkEntry work, IReadOnlyDictionary<string, Part> parts)
+    {
+        var at = Moment.Of(order, work.Spot);
+        if (work.Did.Value != WorkKind.LeftAlone && at > LastWork)
+        {
+            LastWork = at;
+        }
+
+        if (work.Part is not { } part || !parts.ContainsKey(part.Value) || !work.ChangesAPlace)
+        {
+            return;
+        }
+
+        if (!changes.TryGetValue(part.Value, out var list))
+        {
+            changes[part.Value] = list = [];
+        }
+
+        list.Add(work.Did.Value switch
+        {
+            WorkKind.Removed => new(at, visit, work, null, IsEmpty: true),
+            WorkKind.PutBack => new(at, visit, work, PutBack(list), IsEmpty: false),
+            _ => new(at, visit, work, null, IsEmpty: false),
+        });
+    }
+
+    // What was taken out last goes in again: as if it had never been taken out. A part that was fitted meanwhile came out for it.
+    private PlaceChange? PutBack(List<PlaceChange> list)
+    {
+        for (var last = list.Count - 1; last >= 0; last--)
+        {
+            if (list[last].Work.Did.Value == WorkKind.PutBack || IsUndone(list[last].Work))
+            {
+                continue;
+            }
+
+            (undone ??= new(ReferenceEqualityComparer.Instance)).Add(list[last].Work);
+            var before = last == 0 ? null : list[last - 1];
+            if (before is not { IsEmpty: true })
+            {
+                return before?.PutIn;
+            }
+        }
+
+        return null;
+    }
+
+    private PlaceChange? ChangeBefore(string reference, int order, bool afterWork)
     {
         if (changes.TryGetValue(reference, out var list))
         {
             for (var at = list.Count - 1; at >= 0; at--)
             {
-                if (list[at].Order < order || (afterWork && list[at].Order == order))
+                if (list[at].At.Visit < order || (afterWork && list[at].At.Visit == order))
                 {
                     return list[at];
                 }

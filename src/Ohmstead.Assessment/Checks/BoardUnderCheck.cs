@@ -26,7 +26,7 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
         || !new[] { Workshop.Collection.Path, Workshop.StockFile?.Path, Workshop.InstrumentsFile?.Path, Assessment.Design?.Path }.Any(path => path is not null && Workshop.FilesWithErrors.Contains(path));
 
     /// <summary>Where a lot stands in the stock, as a place that a finding on a board can speak of.</summary>
-    public ImmutableArray<RelatedPlace> InStock(Lot lot) => Workshop.StockFile is { } stock ? [new RelatedPlace(lot.Id.Spot.In(stock.Path), "the lot in the stock")] : [];
+    public ImmutableArray<RelatedPlace> InStock(Lot? lot) => lot is not null && Workshop.StockFile is { } stock ? [new RelatedPlace(lot.Id.Spot.In(stock.Path), "the lot in the stock")] : [];
 
     /// <summary>A finding of a check at a place of the board's file.</summary>
     public Finding Finding(CheckDescription check, Spot spot, string message, string? nextStep) => new(check.Name, check.Severity, spot.In(Board.Path), message, nextStep);
@@ -39,12 +39,8 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     public bool MayBeUnreadPoint(string name) =>
         Board.UnreadPoints.MayHold(name) || (Assessment.Design?.UnreadPoints.MayHold(name) ?? Board.Design is not null);
 
-    /// <summary>All replacements with parts of known lots in known places, each with the reasons for and against.</summary>
-    public ImmutableArray<Replacement> Replacements => Assessment.Replacements;
-
-    /// <summary>All work that put a known lot into a known place, with the visit.</summary>
-    public IEnumerable<(BenchVisit Visit, WorkEntry Work, PlaceHistory Place, Lot Lot)> Fittings() =>
-        Replacements.Select(replacement => (replacement.Visit, replacement.Work, replacement.Place, replacement.Lot));
+    /// <summary>What was fitted and sits there still, each with the reasons for and against. What was replaced again asks for nothing any more.</summary>
+    public IEnumerable<Replacement> Replacements => Assessment.Replacements.Where(replacement => replacement.IsThere);
 }
 
 /// <summary>Which pictures there are; the file system stays outside the checks.</summary>

@@ -40,6 +40,7 @@ public static class CheckCatalogue
         new ReadingIncomplete(),
         new ReadingOfEmptyPlace(),
         new ReadingOfWrongQuantity(),
+        new ReadingsContradict(),
         new ReferenceRepeated(),
         new ReplacementDoubtful(),
         new ReplacementSafetyClassLower(),
@@ -49,15 +50,13 @@ public static class CheckCatalogue
         new WorkAfterProof(),
     ];
 
-    /// <summary>Checks of what the files say together.</summary>
-    public static IReadOnlyList<ICollectionCheck> Collection { get; } =
+    /// <summary>Checks of the files that boards share: they look at no board, so what they find is known before the first is judged.</summary>
+    public static IReadOnlyList<ICollectionCheck> Shared { get; } =
     [
-        new BoardNumberRepeated(),
         new DesignLimitsReversed(),
         new DesignNameLooksAlike(),
         new DesignPointLinkUnknown(),
         new DesignReferenceRepeated(),
-        new LotOverdrawn(),
         new IncomingFarFromMarking(),
         new NameRepeated(),
         new SharedMaterialContradictsKind(),
@@ -65,6 +64,16 @@ public static class CheckCatalogue
         new SharedPolarityContradictsKind(),
         new StockDateInFuture(),
     ];
+
+    /// <summary>Checks of what all boards say together.</summary>
+    public static IReadOnlyList<ICollectionCheck> Together { get; } =
+    [
+        new BoardNumberRepeated(),
+        new LotOverdrawn(),
+    ];
+
+    /// <summary>Checks of what the files say together.</summary>
+    public static IReadOnlyList<ICollectionCheck> Collection { get; } = [.. Shared, .. Together];
 
     /// <summary>All descriptions, in order of name.</summary>
     public static IReadOnlyList<CheckDescription> Descriptions { get; } =

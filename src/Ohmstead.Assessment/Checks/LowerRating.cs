@@ -15,7 +15,7 @@ internal static class LowerRating
             if (replacement.Against(aspect) is { } reason && rating(replacement.Place.Part.Values) is { } was)
             {
                 yield return board.Finding(
-                    check, replacement.Work.Spot, $"{replacement.Place.Part.Ref.Value} was fitted from lot {replacement.Lot.Id.Value}: {reason.Words}", $"fit a part of {was.Text} or more")
+                    check, replacement.Work.Spot, $"{replacement.Place.Part.Ref.Value} was fitted {replacement.From}: {reason.Words}", $"fit a part of {was.Text} or more")
                     with { Related = board.InStock(replacement.Lot) };
             }
         }

@@ -22,6 +22,10 @@ internal static class MeasuredLots
         return own.Count > 0 ? new(lot.Id.Value, lot.Values, own) : Offer(workshop, lot);
     }
 
+    /// <summary>A part that came from no lot, with what was read of it before it went in.</summary>
+    internal static LotOffer Offer(PartValues values, PlaceHistory place) =>
+        new("the new part", values, Esr(place.Readings.Where(reading => reading.IsNew && reading.Reading.Lot is null).Select(reading => reading.Reading)));
+
     private static List<decimal> Esr(IEnumerable<Reading> readings) =>
         [.. readings.SelectMany(reading => reading.Values).Where(value => value.Measured == Measured.Esr).Select(value => value.Value.Value.Value)];
 }

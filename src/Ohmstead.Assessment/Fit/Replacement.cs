@@ -7,14 +7,24 @@ using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
-/// <summary>A part of a known lot that was put into a known place, and whether it fits there.</summary>
+/// <summary>A part that was put into a known place, from a known lot or as the work describes it, and whether it fits there.</summary>
 /// <param name="Visit">The visit to the bench.</param>
 /// <param name="Work">The work that put it in.</param>
 /// <param name="Place">The place.</param>
-/// <param name="Lot">The lot.</param>
+/// <param name="Lot">The lot, or null when it came from none.</param>
+/// <param name="Values">What the part is.</param>
 /// <param name="Fit">The reasons for and against.</param>
-public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory Place, Lot Lot, FitVerdict Fit)
+public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory Place, Lot? Lot, PartValues Values, FitVerdict Fit)
 {
+    /// <summary>Where the part came from, as words that follow what was done.</summary>
+    public string From => Lot is { } lot ? $"from lot {lot.Id.Value}" : "with a part from no lot";
+
+    /// <summary>The part as a word that something follows.</summary>
+    public string Named => Lot is { } lot ? $"lot {lot.Id.Value}" : "the new part";
+
+    /// <summary>True when it sits there still.</summary>
+    public bool IsThere => ReferenceEquals(Place.FittedBy, Work);
+
     /// <summary>All replacements of a board, in order of time.</summary>
     public static ImmutableArray<Replacement> Of(BoardAssessment board, Workshop workshop)
     {
@@ -23,9 +33,9 @@ public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory 
         {
             foreach (var work in visit.Work.Where(work => work.PutsAPartIn))
             {
-                if (work.Part is { } part && work.Lot is { } name && board.Place(part.Value) is { } place && workshop.Lots.TryGetValue(name.Value, out var lot))
+                if (work.Part is { } part && board.Place(part.Value) is { } place && Put(work, place, workshop) is { } put)
                 {
-                    found.Add(new(visit, work, place, lot, FitJudge.Judge(FitPlace.Of(board, place), MeasuredLots.Offer(workshop, lot, place))));
+                    found.Add(new(visit, work, place, put.Lot, put.Offer.Values, FitJudge.Judge(FitPlace.Of(board, place), put.Offer)));
                 }
             }
         }
@@ -46,4 +56,9 @@ public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory 
 
         return null;
     }
+
+    private static (Lot? Lot, LotOffer Offer)? Put(WorkEntry work, PlaceHistory place, Workshop workshop) =>
+        work.Lot is { } name ? workshop.Lots.TryGetValue(name.Value, out var lot) ? (lot, MeasuredLots.Offer(workshop, lot, place)) : null
+        : work.NewPart is { } values ? (null, MeasuredLots.Offer(values, place))
+        : null;
 }

@@ -133,6 +133,7 @@ public static class BenchBinding
         Part = fields.Id("part"),
         At = fields.Text("at"),
         Lot = fields.Id("lot"),
+        NewPart = fields.Mapping("new_part") is { } part ? PartBinding.Values(part, isLot: true) : null,
         Polarity = fields.Words("polarity", Vocabulary.PolarityWays),
         With = fields.Text("with"),
         Dry = fields.Quantity("dry"),

@@ -174,6 +174,9 @@ public sealed record WorkEntry(Written<WorkKind> Did, Spot Spot)
     /// <summary>The lot that was fitted.</summary>
     public Written<string>? Lot { get; init; }
 
+    /// <summary>What was put in, where it came from no lot in the drawer.</summary>
+    public PartValues? NewPart { get; init; }
+
     /// <summary>How the right way round was established.</summary>
     public ImmutableArray<Written<PolarityEvidence>> Polarity { get; init; } = [];
 
@@ -197,6 +200,12 @@ public sealed record WorkEntry(Written<WorkKind> Did, Spot Spot)
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
+
+    /// <summary>True when what sits in the place afterwards, or that nothing does, is another thing than before.</summary>
+    public bool ChangesAPlace => Did.Value is WorkKind.Replaced or WorkKind.Fitted or WorkKind.Removed or WorkKind.PutBack;
+
+    /// <summary>True when the right way round was established by more than the print on the board.</summary>
+    public bool EstablishesPolarity => Polarity.Any(evidence => evidence.Value != PolarityEvidence.Print);
 
     /// <summary>True when something other than what was there before sits in the place afterwards.</summary>
     public bool PutsAPartIn => Did.Value is WorkKind.Replaced or WorkKind.Fitted;

@@ -12,6 +12,9 @@ public enum WorkKind
     /// <summary>A part was put into an empty place.</summary>
     Fitted,
 
+    /// <summary>The very piece that had been taken out was put in again.</summary>
+    PutBack,
+
     /// <summary>An electrolytic was brought up to its voltage slowly.</summary>
     Reformed,
 
@@ -60,6 +63,13 @@ public enum DecisionKind
 
     /// <summary>Nothing shall be done.</summary>
     LeaveAlone,
+}
+
+/// <summary>What follows from a decision.</summary>
+public static class DecisionKinds
+{
+    /// <summary>Whether a decision lets stay what it is about.</summary>
+    public static bool LetsStay(this DecisionKind decision) => decision is DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone;
 }
 
 /// <summary>How much something seen at the bench matters.</summary>

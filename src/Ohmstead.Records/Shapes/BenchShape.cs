@@ -43,6 +43,7 @@ public static class BenchShape
     public static Key Method { get; } = Key.Text("method", "How it was measured or tested.", "four-wire");
     public static Key Verdict { get; } = Key.Word("verdict", Vocabulary.Verdicts, "no verdict", "The verdict, for readers without the tool; it must agree with the computed one.");
     public static Key Did { get; } = Key.Word("did", Vocabulary.Works, "no kind of work", "What was done.").Needed();
+    public static Key NewPart { get; } = Key.Mapping("new_part", PartShape.NewPart, "What was put in, where it came from no lot in the drawer.");
     public static Key Polarity { get; } = Key.SomeWords("polarity", Vocabulary.PolarityWays, "no way to establish a polarity", "How the right way round was established; the print alone does not establish it.");
     public static Key With { get; } = Key.Text("with", "What it was done with.", "isopropanol");
     public static Key Dry { get; } = Key.Quantity("dry", Dimension.Duration, "How long it must dry before power.", "24 h");
@@ -75,7 +76,7 @@ public static class BenchShape
         "work entry",
         "Something done to the board.",
         "{ part: C12, did: replaced, lot: L-031, polarity: schematic }",
-        [Part, At, Did, Lot, Polarity, With, Dry, Kept, Irreversible, Clears, Hazard, Note]);
+        [Part, At, Did, Lot, NewPart, Polarity, With, Dry, Kept, Irreversible, Clears, Hazard, Note]);
 
     /// <summary>A person's decision.</summary>
     public static Shape Decided { get; } = new(

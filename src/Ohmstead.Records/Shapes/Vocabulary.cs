@@ -109,6 +109,7 @@ public static class Vocabulary
         (WorkKind.Replaced, "replaced"),
         (WorkKind.Removed, "removed"),
         (WorkKind.Fitted, "fitted"),
+        (WorkKind.PutBack, "put back"),
         (WorkKind.Reformed, "re-formed"),
         (WorkKind.Cleaned, "cleaned"),
         (WorkKind.Washed, "washed"),

@@ -52,7 +52,7 @@ internal static class BenchLog
                 using var item = html.Open(Tag.Li);
                 html.Text("Found at ");
                 BoardPage.Reference(html, board, finding.At.Value);
-                html.Text($": {finding.What.Value} ({finding.Severity.Text}" + (finding.Severity.Value is ObservedSeverity.Major or ObservedSeverity.Safety && board.OpenFindings.Contains(finding) ? ", still open)" : ")"));
+                html.Text($": {finding.What.Value} ({finding.Severity.Text}" + (finding.Severity.Value is ObservedSeverity.Major or ObservedSeverity.Safety && board.Findings.Any(known => known.IsOpen && ReferenceEquals(known.Finding, finding)) ? ", still open)" : ")"));
             }
         }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
@@ -16,7 +17,11 @@ namespace Ohmstead.Collections;
 /// <param name="Boards">The boards that could be read, in order of path.</param>
 /// <param name="Findings">All findings, in order of path, line, column and check.</param>
 /// <param name="FilesRead">How many files were looked at.</param>
-internal sealed record RunResult(Workshop Workshop, IReadOnlyList<BoardSummary> Boards, ImmutableArray<Finding> Findings, int FilesRead);
+internal sealed record RunResult(Workshop Workshop, IReadOnlyList<BoardSummary> Boards, ImmutableArray<Finding> Findings, int FilesRead)
+{
+    /// <summary>What was found about all boards together, which boards were judged without since their pages were wanted; empty when there is no such thing.</summary>
+    public ImmutableArray<Finding> Late { get; init; } = [];
+}
 
 /// <summary>Reads, judges and checks a collection, board by board: of each board only a summary is kept, so memory does not grow with its records.</summary>
 internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
@@ -31,6 +36,8 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var findings = new List<Finding>();
         var first = NodeReaders.ForWorker(0);
         var workshop = WorkshopLoader.Load(folder, new FileReader(folder, first, options), new SchemaOpinion(options.IsThorough), findings);
+        findings.AddRange(Look(CheckCatalogue.Shared, workshop, []));
+        var shared = SharedFaults.Of(workshop, findings.Concat(options.Together));
         var boards = folder.Boards;
         var results = new BoardResult[boards.Count];
         var (next, done) = (-1, 0);
@@ -39,11 +46,11 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         {
             var reader = new FileReader(folder, nodes, options);
             var schemas = new SchemaOpinion(options.IsThorough);
-            var assessor = new Assessor(workshop);
+            var judge = new BoardJudge(workshop, shared, options.Today, pictures);
             var page = pageFor?.Invoke(workshop);
             for (var i = Interlocked.Increment(ref next); i < boards.Count; i = Interlocked.Increment(ref next))
             {
-                results[i] = One(boards[i], reader, schemas, assessor, workshop, pictures, page);
+                results[i] = One(boards[i], reader, schemas, judge, page);
                 progress?.Invoke(Interlocked.Increment(ref done));
             }
         }
@@ -86,12 +93,20 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         }
 
         var summaries = results.Select(result => result.Summary).OfType<BoardSummary>().ToArray();
-        findings.AddRange(CollectionFindings(workshop, summaries));
+        ImmutableArray<Finding> together = [.. Look(CheckCatalogue.Together, workshop, summaries)];
+        ImmutableArray<Finding> late = options.Together.Length > 0 ? [] : [.. together.Where(CheckEffects.HoldsBack)];
+        if (late.Length > 0 && pageFor is null)
+        {
+            // Boards were judged before all were compared: now they are judged with it.
+            return new CollectionRun(folder, options with { Together = late }).Run(progress);
+        }
+
+        findings.AddRange(together);
         findings.Sort(FindingOrder.Instance);
-        return new(workshop, summaries, [.. findings], boards.Count + folder.Designs.Count + SharedFiles.Count(name => folder.Named(name) is not null));
+        return new(workshop, summaries, [.. findings], boards.Count + folder.Designs.Count + SharedFiles.Count(name => folder.Named(name) is not null)) { Late = late };
     }
 
-    private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, Assessor assessor, Workshop workshop, FolderPictures pictures, Action<BoardAssessment, ImmutableArray<Finding>>? page)
+    private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, BoardJudge judge, Action<BoardAssessment, ImmutableArray<Finding>>? page)
     {
         var text = reader.Read(path, FileForm.Markdown);
         var read = FileBinding.Board(path, text);
@@ -101,30 +116,15 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
             return new(null, findings);
         }
 
-        var assessment = assessor.Assess(read.File);
-        var found = findings.ToBuilder();
-        // What could not be read would only be reported again by the checks that miss it.
-        if (!findings.Any(finding => finding.Severity == Severity.Error))
-        {
-            var under = new BoardUnderCheck(assessment, workshop, options.Today, pictures);
-            foreach (var check in CheckCatalogue.Boards)
-            {
-                foreach (var finding in check.Look(under))
-                {
-                    found.Add(finding);
-                }
-            }
-        }
-
-        findings = found.DrainToImmutable();
-        page?.Invoke(assessment, findings);
-        return new(BoardSummary.Of(assessment, options.ForStatistics), findings);
+        var judged = judge.Judge(read.File, findings);
+        page?.Invoke(judged.Assessment, judged.Findings);
+        return new(BoardSummary.Of(judged.Assessment, options.ForStatistics), judged.Findings);
     }
 
-    private IEnumerable<Finding> CollectionFindings(Workshop workshop, IReadOnlyList<BoardSummary> boards)
+    private IEnumerable<Finding> Look(IEnumerable<ICollectionCheck> checks, Workshop workshop, IReadOnlyList<BoardSummary> boards)
     {
         var under = new CollectionUnderCheck(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.FittedByLot(boards), options.Today);
-        return CheckCatalogue.Collection.SelectMany(check => check.Look(under));
+        return checks.SelectMany(check => check.Look(under));
     }
 
     private readonly record struct BoardResult(BoardSummary? Summary, ImmutableArray<Finding> Findings);

@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Collections;
@@ -12,6 +14,9 @@ internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, 
 {
     /// <summary>Whether families and lives are kept of each board; a check alone does not ask for them.</summary>
     public bool ForStatistics { get; init; } = true;
+
+    /// <summary>What an earlier pass found about all boards together: each board is judged with what is said of it.</summary>
+    public ImmutableArray<Finding> Together { get; init; } = [];
 
     /// <summary>Files that are taken to hold another text than they do on disk, or to be there at all, to see what would follow from a change; by path.</summary>
     public IReadOnlyDictionary<string, string> Instead { get; init; } = FrozenDictionary<string, string>.Empty;

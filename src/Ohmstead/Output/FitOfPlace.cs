@@ -22,13 +22,13 @@ internal static class FitOfPlace
 
         foreach (var replacement in board.Replacements.Where(replacement => replacement.Place == place))
         {
-            yield return $"fitted {replacement.Visit.Date.Text} from lot {replacement.Lot.Id.Value}: {FitWords.Of(replacement.Fit)}";
+            yield return $"fitted {replacement.Visit.Date.Text} {replacement.From}: {FitWords.Of(replacement.Fit)}";
             foreach (var reason in replacement.Fit.Reasons)
             {
                 yield return $"  {FitWords.Of(reason)}";
             }
 
-            if (replacement.Lot.Values.DateCode is { } code && DateWords.Of(code.Value, DateWindow.OfLot(replacement.Lot, today)) is { } made)
+            if (replacement.Lot is { Values.DateCode: { } code } && DateWords.Of(code.Value, DateWindow.OfLot(replacement.Lot, today)) is { } made)
             {
                 yield return $"  {made}";
             }

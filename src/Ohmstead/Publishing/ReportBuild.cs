@@ -32,8 +32,14 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
     /// <summary>How much work the pictures were, in words.</summary>
     public static string Sized(BuiltReport built) => FormattableString.Invariant($"{built.PicturesSized} {(built.PicturesSized == 1 ? "picture" : "pictures")} sized");
 
-    /// <summary>Builds.</summary>
+    /// <summary>Builds. What is found about all boards together (a number twice, a lot overdrawn) is known when all were judged: then they are judged again with it.</summary>
     public BuiltReport Write()
+    {
+        var built = Write(options);
+        return built.Result.Late.Length == 0 ? built : Write(options with { Together = built.Result.Late });
+    }
+
+    private BuiltReport Write(RunOptions run)
     {
         // Links between boards need the numbers before the first page is written; a file is named after its board.
         var numbers = files.Boards.Select(path => Path.GetFileNameWithoutExtension(path)).ToHashSet(StringComparer.Ordinal);
@@ -48,7 +54,12 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {
-            result = new CollectionRun(files, options).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Checks = checks, Pictures = pictures, Beside = Beside.Files }));
+            result = new CollectionRun(files, run).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Checks = checks, Pictures = pictures, Beside = Beside.Files }));
+        }
+
+        if (result.Late.Length > 0)
+        {
+            return new(result, 0);
         }
 
         // What showed only when a picture was opened belongs to the findings like the rest.

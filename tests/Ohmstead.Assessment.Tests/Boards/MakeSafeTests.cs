@@ -18,8 +18,8 @@ public sealed class MakeSafeTests
 
     [Theory]
     [InlineData("{ part: BT1, did: removed }")]
-    [InlineData("{ at: BT1, did: made safe }")]
-    [InlineData("{ at: board, did: cleaned, hazard: leaking cell }")]
+    [InlineData("{ at: BT1, did: replaced }")]
+    [InlineData("{ did: removed, hazard: leaking cell }")]
     public void A_leaking_cell_that_was_taken_out_hurts_no_more(string work)
     {
         var board = Worked.Board("hazards:\n  - { hazard: leaking cell" + (work.Contains("BT1", StringComparison.Ordinal) ? ", at: BT1" : string.Empty) + " }\n" + Visit("work", work) + Proof);
@@ -30,6 +30,9 @@ public sealed class MakeSafeTests
     [InlineData("{ at: BT1, did: left alone }")]
     [InlineData("{ at: BT1, did: left alone, hazard: leaking cell }")]
     [InlineData("{ at: BT1, did: cleaned }")]
+    [InlineData("{ at: BT1, did: cleaned, hazard: leaking cell }")]
+    [InlineData("{ at: BT1, did: made safe }")]
+    [InlineData("{ at: G2, did: removed, hazard: leaking cell }")]
     public void A_leaking_cell_that_was_left_there_still_hurts(string work) => Assert.Equal(BoardState.MakeSafe, Worked.Board(Cell + Visit("work", work) + Proof).State);
 
     [Fact]

@@ -13,6 +13,7 @@ public sealed class PointReadingTests
           - { point: +5V, nominal: 5 V, tolerance: 5 %, ripple_limit: 20 mV }
           - { point: CLK, measures: frequency, nominal: 1 MHz, tolerance: 100 ppm, required: no }
           - { point: TP3, low: 1.1 V, high: 1.3 V, required: no }
+          - { point: lamp, measures: result, required: no }
         bench:
 
         """;

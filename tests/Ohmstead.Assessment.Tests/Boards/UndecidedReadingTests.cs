@@ -29,11 +29,11 @@ public sealed class UndecidedReadingTests
     }
 
     [Fact]
-    public void A_reason_of_a_person_answers_both()
+    public void A_reason_of_a_person_answers_for_an_ordinary_part_and_not_where_people_rely_on_it()
     {
         const string Decided = "\n    decided:\n      - { part: C12, decision: watch, because: the second bridge says 381 µF }";
         Assert.Empty(Electrolytic(Straddling + Decided).MeasureAgain);
-        Assert.Equal(BoardState.FitToRun, Suppressor("{ part: C2, circuit: out, instrument: bridge-2, capacitance: 0.8 µF }" + Decided.Replace("C12", "C2", StringComparison.Ordinal)).State);
+        Assert.Equal(BoardState.ProofDue, Suppressor("{ part: C2, circuit: out, instrument: bridge-2, capacitance: 0.8 µF }" + Decided.Replace("C12", "C2", StringComparison.Ordinal)).State);
     }
 
     [Fact]

@@ -1,6 +1,9 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
 using System.Text;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
@@ -16,6 +19,8 @@ internal sealed class SmallCollection
     internal static readonly DateOnly Today = new(2026, 11, 25);
 
     private readonly List<Finding> findings = [];
+    private readonly List<BoardFile> boards;
+    private readonly ImmutableArray<Finding> all;
     private readonly YamlNodeReader reader = new();
     private readonly ListedPictures pictures;
 
@@ -27,8 +32,16 @@ internal sealed class SmallCollection
             Read(blocks, "instruments.yaml", FileBinding.Instruments).SingleOrDefault(),
             Read(blocks, "stock.yaml", FileBinding.Stock).SingleOrDefault(),
             Read(blocks, "designs/", FileBinding.Design));
-        var assessor = new Assessor(Workshop);
-        Boards = [.. Read(blocks, "boards/", FileBinding.Board).Select(assessor.Assess)];
+        boards = Read(blocks, "boards/", FileBinding.Board);
+        var known = findings.ToArray();
+        findings.AddRange(CheckCatalogue.Shared.SelectMany(check => check.Look(new CollectionUnderCheck(Workshop, [], FrozenDictionary<string, int>.Empty, Today))));
+        var judged = Judged(findings);
+        ImmutableArray<Finding> together = [.. CheckCatalogue.Together.SelectMany(check => check.Look(Together(judged)))];
+        // What is found about all boards together is said of each when they are judged again with it.
+        judged = together.Any(CheckEffects.HoldsBack) ? Judged(findings.Concat(together)) : judged;
+        Boards = [.. judged.Select(board => board.Assessment)];
+        all = [.. findings.Where(finding => known.All(read => !ReferenceEquals(read, finding)) || !IsOfABoard(finding)), .. judged.SelectMany(board => board.Findings), .. together];
+        ReadingFindings = known;
     }
 
     internal Workshop Workshop { get; }
@@ -36,21 +49,27 @@ internal sealed class SmallCollection
     internal IReadOnlyList<BoardAssessment> Boards { get; }
 
     /// <summary>What reading the files alone has to say.</summary>
-    internal IReadOnlyList<Finding> ReadingFindings => findings;
+    internal IReadOnlyList<Finding> ReadingFindings { get; }
 
     /// <summary>What reading the files and all checks have to say, in order of place.</summary>
     internal IReadOnlyList<Finding> Findings() =>
     [
-        .. findings
-            .Concat(Boards.Select(board => new BoardUnderCheck(board, Workshop, Today, pictures)).SelectMany(board => CheckCatalogue.Boards.SelectMany(check => check.Look(board))))
-            .Concat(CheckCatalogue.Collection.SelectMany(check => check.Look(Together())))
-            .OrderBy(finding => finding.Place.Path, StringComparer.Ordinal).ThenBy(finding => finding.Place.Line).ThenBy(finding => finding.Check, StringComparer.Ordinal),
+        .. all.OrderBy(finding => finding.Place.Path, StringComparer.Ordinal).ThenBy(finding => finding.Place.Line).ThenBy(finding => finding.Check, StringComparer.Ordinal),
     ];
 
-    private CollectionUnderCheck Together() => new(
+    private static bool IsOfABoard(Finding finding) => finding.Place.Path.StartsWith("boards/", StringComparison.Ordinal);
+
+    // A board is judged with what reading its own file found.
+    private List<JudgedBoard> Judged(IEnumerable<Finding> shared)
+    {
+        var judge = new BoardJudge(Workshop, SharedFaults.Of(Workshop, shared.Where(finding => !IsOfABoard(finding) || CheckCatalogue.Together.Any(check => check.Description.Name == finding.Check))), Today, pictures);
+        return [.. boards.Select(board => judge.Judge(board, [.. findings.Where(finding => finding.Place.Path == board.Path)]))];
+    }
+
+    private CollectionUnderCheck Together(List<JudgedBoard> judged) => new(
         Workshop,
-        [.. Boards.Select(board => new BoardNumber(board.Board.Path, board.Board.Id))],
-        Boards.SelectMany(board => board.Visits).SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null)
+        [.. judged.Select(board => new BoardNumber(board.Assessment.Board.Path, board.Assessment.Board.Id))],
+        judged.SelectMany(board => board.Assessment.Visits).SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null)
             .CountBy(work => work.Lot!.Value, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal),
         Today);
 

@@ -35,5 +35,5 @@ public sealed class DriftNearsLimit : IBoardCheck
 
     // Who decided with the last of these readings at hand knew of the drift.
     private static bool IsAnswered(BoardAssessment board, Drift drift) =>
-        board.Place(drift.Reference) is { Decision: not null } place && board.Visits[place.DecisionOrder].Date.Value >= drift.Last;
+        board.Place(drift.Reference) is { Decision: not null } place && board.Visits[place.DecidedAt.Visit].Date.Value >= drift.Last;
 }

@@ -1,7 +1,5 @@
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -14,24 +12,18 @@ public sealed class FittedPartFails : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var (visit, work, place, lot) in board.Fittings())
+        foreach (var piece in board.Assessment.Fitted)
         {
-            var here = board.Assessment.Readings.LastOrDefault(reading =>
-                reading.IsNew && reading.Reading.Lot?.Value == lot.Id.Value && reading.Visit.Date.Value <= visit.Date.Value
-                && (reading.Place is null || reading.Place.Ref.Value == place.Part.Ref.Value));
-            var failed = here ?? WhenItCame(board, lot, visit);
-            if (failed?.Overall == VerdictOutcome.Outside)
+            // The last reading before it went in, of itself or else of its lot; a later one of the piece as it sits is told as what it is.
+            if (piece.Place.Counting.LastOrDefault(reading => reading.IsNew || reading.Place is null) is { Overall: VerdictOutcome.Outside } failed)
             {
                 var why = failed.Verdicts.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why ?? "its test failed";
-                yield return board.Finding(Description, work.Spot, $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, whose reading failed: {why}", "fit another part, or record a later reading of this one")
-                    with { Related = [new RelatedPlace(failed.Reading.Spot.In(here is null ? board.Workshop.StockFile!.Path : board.Board.Path), "the reading that failed")] };
+                var from = piece.Work.Lot is { } lot ? $"from lot {lot.Value}, whose reading failed" : "with a new part whose reading failed";
+                var path = failed.VisitOrder < 0 ? board.Workshop.StockFile!.Path : board.Board.Path;
+                yield return board.Finding(
+                    Description, piece.Work.Spot, $"{piece.Place.Part.Ref.Value} was fitted {from}: {why}", "fit another part, or record a later reading of this one")
+                    with { Related = [new RelatedPlace(failed.Reading.Spot.In(path), "the reading that failed")] };
             }
         }
-    }
-    // The last reading of incoming inspection speaks for the part when the part itself was not measured on the board.
-    private static AssessedReading? WhenItCame(BoardUnderCheck board, Lot lot, BenchVisit fitted)
-    {
-        var incoming = board.Workshop.IncomingReadings[lot.Id.Value].Where(pair => pair.Visit.Date.Value <= fitted.Date.Value).OrderBy(pair => pair.Visit.Date.Value).ToArray();
-        return incoming.Length == 0 ? null : new Assessor(board.Workshop).AssessIncoming(incoming[^1].Visit, incoming[^1].Reading);
     }
 }

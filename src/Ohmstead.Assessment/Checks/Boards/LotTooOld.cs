@@ -14,9 +14,10 @@ public sealed class LotTooOld : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var (visit, work, place, lot) in board.Fittings())
+        foreach (var replacement in board.Replacements)
         {
-            if (PartKind.IsElectrolytic(lot.Values.Kind.Value) && visit.Date.Value <= board.Today
+            var (visit, work, place) = (replacement.Visit, replacement.Work, replacement.Place);
+            if (replacement.Lot is { } lot && PartKind.IsElectrolytic(lot.Values.Kind.Value) && visit.Date.Value <= board.Today
                 && ShelfLife.Of(lot, visit.Date.Value) is { } shelf && shelf.IsOverOn(visit.Date.Value))
             {
                 yield return board.Finding(

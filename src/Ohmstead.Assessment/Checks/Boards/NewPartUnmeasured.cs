@@ -1,5 +1,6 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -9,21 +10,23 @@ public sealed class NewPartUnmeasured : IBoardCheck
     /// <inheritdoc/>
     public CheckDescription Description { get; } = new("new-part-unmeasured", Severity.Warning, "a new part was fitted without having been measured");
 
+    // What was read of it and does not pass is told as what it is.
+    private static bool IsReadOtherwise(FittedPiece piece) =>
+        piece.Place.Counting.Any(reading => (reading.Place is not null && reading.Verdicts.Length > 0) || reading.Overall == VerdictOutcome.Outside);
+
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var (visit, work, place, lot) in board.Fittings())
+        foreach (var piece in board.Assessment.Fitted)
         {
-            var measured = board.Assessment.Readings.Any(reading => reading.IsNew && reading.Reading.Lot?.Value == lot.Id.Value && reading.Visit.Date.Value <= visit.Date.Value)
-                || board.Workshop.IncomingReadings[lot.Id.Value].Any(pair => pair.Visit.Date.Value <= visit.Date.Value);
-            if (!measured && PartKind.Family(lot.Values.Kind.Value) is not (PartFamily.Other or PartFamily.Coil or PartFamily.Transistor))
+            if (!piece.IsMeasured || piece.MeasuredBy is not null || piece.Values is null || IsReadOtherwise(piece))
             {
-                yield return board.Finding(
-                    Description,
-                    work.Spot,
-                    $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, of which no reading was taken before",
-                    $"add a reading: {{ part: {place.Part.Ref.Value}, lot: {lot.Id.Value}, state: new, ... }}");
+                continue;
             }
+
+            var reference = piece.Place.Part.Ref.Value;
+            var (from, lot) = piece.Work.Lot is { } name ? ($"from lot {name.Value}, of which no reading of this piece was taken", $"lot: {name.Value}, ") : ("with a new part of which no reading was taken", string.Empty);
+            yield return board.Finding(Description, piece.Work.Spot, $"{reference} was fitted {from}", $"add a reading: {{ part: {reference}, {lot}state: new, ... }}");
         }
     }
 }

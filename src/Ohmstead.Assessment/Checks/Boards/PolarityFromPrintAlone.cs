@@ -12,9 +12,9 @@ public sealed class PolarityFromPrintAlone : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var (_, work, place, lot) in board.Fittings())
+        foreach (var place in board.Assessment.Places)
         {
-            if (PartKind.IsPolarised(lot.Values) && work.Polarity.Length > 0 && work.Polarity.All(evidence => evidence.Value == PolarityEvidence.Print))
+            if (place is { Change: { IsEmpty: false, Work: var work } } && PartKind.IsPolarised(place.Values) && work.Polarity.Length > 0 && !work.EstablishesPolarity)
             {
                 yield return board.Finding(
                     Description,

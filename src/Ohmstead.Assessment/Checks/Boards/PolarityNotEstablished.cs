@@ -12,14 +12,15 @@ public sealed class PolarityNotEstablished : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var (_, work, place, lot) in board.Fittings())
+        foreach (var place in board.Assessment.Places)
         {
-            if (PartKind.IsPolarised(lot.Values) && work.Polarity.Length == 0)
+            if (place is { Change: { IsEmpty: false, Work: var work } } && PartKind.IsPolarised(place.Values) && work.Polarity.Length == 0)
             {
+                var with = work.Lot is { } lot ? $"with the polarised lot {lot.Value}" : work.Did.Value == WorkKind.PutBack ? "again, it is polarised," : "with a polarised part";
                 yield return board.Finding(
                     Description,
                     work.Spot,
-                    $"{place.Part.Ref.Value} was fitted with the polarised lot {lot.Id.Value} and no polarity was established",
+                    $"{place.Part.Ref.Value} was fitted {with} and no polarity was established",
                     "add polarity: schematic, or continuity to ground plane, measured in circuit, photograph before removal, other unit");
             }
         }

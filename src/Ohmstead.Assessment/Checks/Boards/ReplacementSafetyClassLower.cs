@@ -19,7 +19,7 @@ public sealed class ReplacementSafetyClassLower : IBoardCheck
                 yield return board.Finding(
                     Description,
                     replacement.Work.Spot,
-                    $"{replacement.Place.Part.Ref.Value} needs safety class {was.Value}, lot {replacement.Lot.Id.Value} has {replacement.Lot.Values.SafetyClass?.Value ?? "none"}: {reason.Words}",
+                    $"{replacement.Place.Part.Ref.Value} needs safety class {was.Value}, {replacement.Named} has {replacement.Values.SafetyClass?.Value ?? "none"}: {reason.Words}",
                     $"fit a part of class {was.Value} or better; defer to local codes and licensed practice")
                     with { Related = board.InStock(replacement.Lot) };
             }

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 
@@ -18,7 +19,8 @@ public sealed class WorkAfterProof : IBoardCheck
         }
 
         var last = board.Assessment.Proofs[^1];
-        var later = board.Assessment.Visits.Skip(last.VisitOrder + 1).SelectMany(visit => visit.Work).FirstOrDefault(work => work.Did.Value != WorkKind.LeftAlone);
+        var later = board.Assessment.Visits.Skip(last.VisitOrder).SelectMany((visit, at) => visit.Work.Select(work => (Work: work, At: Moment.Of(last.VisitOrder + at, work.Spot))))
+            .FirstOrDefault(pair => pair.Work.Did.Value != WorkKind.LeftAlone && pair.At > last.At).Work;
         if (later is not null)
         {
             yield return board.Finding(

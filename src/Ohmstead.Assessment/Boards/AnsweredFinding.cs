@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>A finding and what answers it.</summary>
+/// <param name="Visit">The visit at which it was seen.</param>
+/// <param name="At">When it was seen.</param>
+/// <param name="Finding">The finding as written.</param>
+/// <param name="Part">The part that it was seen at, or null when its place is none.</param>
+public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Finding, Part? Part)
+{
+    /// <summary>The work that answered it, or null.</summary>
+    public WorkEntry? Work { get; init; }
+
+    /// <summary>The decision that answered it, or null.</summary>
+    public Decision? Decision { get; init; }
+
+    /// <summary>The visit of the work or decision that answered it, or null.</summary>
+    public BenchVisit? On { get; init; }
+
+    /// <summary>The last work there that could not answer it, or null: it is told, so that nobody thinks it was overlooked.</summary>
+    public WorkEntry? InVain { get; init; }
+
+    /// <summary>True while nothing answers it.</summary>
+    public bool IsOpen => On is null;
+
+    /// <summary>True when a board is not fit to run before it is answered.</summary>
+    public bool MustBeAnswered => Finding.Severity.Value is ObservedSeverity.Major or ObservedSeverity.Safety;
+
+    /// <summary>What sort of trouble it is.</summary>
+    internal Trouble Trouble => Troubles.Of(Finding, Part);
+
+    /// <summary>
+    /// All findings of a board, oldest first. Work answers a finding at its own part or place, or at the place it names under 'clears', when it was done after
+    /// the finding and is such that it can close it (<see cref="ClosingWork"/>); a decision with a reason answers what cannot hurt.
+    /// </summary>
+    internal static ImmutableArray<AnsweredFinding> Of(ImmutableArray<BenchVisit> visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
+    {
+        var found = new List<AnsweredFinding>();
+        for (var order = 0; order < visits.Length; order++)
+        {
+            foreach (var finding in visits[order].Found)
+            {
+                found.Add(new(visits[order], Moment.Of(order, finding.Spot), finding, parts.GetValueOrDefault(finding.At.Value)));
+            }
+
+            if (found.Count == 0)
+            {
+                continue;
+            }
+
+            foreach (var work in visits[order].Work)
+            {
+                Answer(found, work, visits[order], Moment.Of(order, work.Spot), timeline);
+            }
+
+            foreach (var decision in visits[order].Decided)
+            {
+                Answer(found, decision, visits[order], Moment.Of(order, decision.Spot));
+            }
+        }
+
+        return [.. found];
+    }
+
+    private static void Answer(List<AnsweredFinding> found, WorkEntry work, BenchVisit visit, Moment at, Timeline timeline)
+    {
+        for (var i = 0; i < found.Count; i++)
+        {
+            var finding = found[i];
+            if (finding.IsOpen && IsAt(work, finding.Finding.At.Value) && at > finding.At && !timeline.IsUndone(work))
+            {
+                found[i] = CanClose(work, finding) ? finding with { Work = work, On = visit } : finding with { InVain = work };
+            }
+        }
+    }
+
+    private static void Answer(List<AnsweredFinding> found, Decision decision, BenchVisit visit, Moment at)
+    {
+        if (!decision.What.Value.LetsStay())
+        {
+            return;
+        }
+
+        for (var i = 0; i < found.Count; i++)
+        {
+            // A person may leave a fault alone with a reason, but not something that can hurt.
+            if (found[i].IsOpen && found[i].Finding.Severity.Value != ObservedSeverity.Safety && at > found[i].At
+                && (decision.Part?.Value == found[i].Finding.At.Value || decision.At?.Value == found[i].Finding.At.Value))
+            {
+                found[i] = found[i] with { Decision = decision, On = visit };
+            }
+        }
+    }
+
+    private static bool IsAt(WorkEntry work, string at) => work.Part?.Value == at || work.At?.Value == at || work.Clears?.Value == at;
+
+    // What need not be answered is answered by any work; a fault that is left alone wants the reason beside it.
+    private static bool CanClose(WorkEntry work, AnsweredFinding finding) => finding.Finding.Severity.Value switch
+    {
+        ObservedSeverity.Note or ObservedSeverity.Minor => true,
+        ObservedSeverity.Major when work.Did.Value == WorkKind.LeftAlone => work.Note is not null,
+        ObservedSeverity.Major or ObservedSeverity.Safety => ClosingWork.Closes(work.Did.Value, finding.Trouble, finding.Finding.Severity.Value),
+    };
+}

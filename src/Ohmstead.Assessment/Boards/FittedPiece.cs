@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>A new piece that was put into a place and sits there.</summary>
+/// <param name="Place">The place.</param>
+/// <param name="Work">The work that put it in.</param>
+/// <param name="Visit">The visit of that work.</param>
+public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit Visit)
+{
+    /// <summary>When it was put in.</summary>
+    internal Moment At { get; init; }
+
+    /// <summary>What it is, by its lot or by the work; null when the record does not say.</summary>
+    public PartValues? Values => Place.Sitting?.Values ?? Work.NewPart;
+
+    /// <summary>The reading that measured this very piece and passed it, before it was fitted or since; null when there is none.</summary>
+    public AssessedReading? MeasuredBy { get; private init; }
+
+    /// <summary>True when a bench measures parts of its kind one by one; others are proved by the board that works with them.</summary>
+    public bool IsMeasured { get; private init; }
+
+    /// <summary>
+    /// The pieces that sit on a board, in order of the parts list. A reading of a lot is of one piece: it serves one fitting of that lot, the earliest that has no
+    /// reading of its own.
+    /// </summary>
+    internal static ImmutableArray<FittedPiece> On(ImmutableArray<PlaceHistory> places)
+    {
+        var pieces = ImmutableArray.CreateBuilder<FittedPiece>();
+        foreach (var place in places)
+        {
+            if (place is { FittedBy: { } work, IsEmpty: false, Change.PutIn: { } putIn })
+            {
+                pieces.Add(new(place, work, putIn.Visit) { At = putIn.At });
+            }
+        }
+
+        HashSet<AssessedReading>? used = null;
+        foreach (var piece in pieces.ToArray().OrderBy(piece => piece.At))
+        {
+            var at = pieces.IndexOf(piece);
+            var kind = (piece.Values ?? piece.Place.Part.Values).Kind.Value;
+            var by = Own(piece, kind) ?? OfLot(piece, kind, used ??= new(ReferenceEqualityComparer.Instance));
+            pieces[at] = piece with { IsMeasured = Quantities(kind).Length > 0, MeasuredBy = by };
+        }
+
+        return pieces.DrainToImmutable();
+    }
+
+    // Read in this place, as a new part before it went in or as what sits there since.
+    private static AssessedReading? Own(FittedPiece piece, string kind) => piece.Place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind));
+
+    private static AssessedReading? OfLot(FittedPiece piece, string kind, HashSet<AssessedReading> used)
+    {
+        foreach (var reading in piece.Place.Counting)
+        {
+            if (reading.Place is null && Passes(reading, kind) && used.Add(reading))
+            {
+                return reading;
+            }
+        }
+
+        return null;
+    }
+
+    private static bool Passes(AssessedReading reading, string kind)
+    {
+        var quantities = Quantities(kind);
+        return quantities.Length == 0 ? reading.Overall == VerdictOutcome.Inside
+            : HasInside(reading, quantities) || (IsTestedByUse(kind) && reading.Reading.Result is { Value: TestResult.Pass });
+    }
+
+    private static bool HasInside(AssessedReading reading, ReadOnlySpan<Measured> quantities)
+    {
+        foreach (var verdict in reading.Verdicts)
+        {
+            if (verdict.Outcome == VerdictOutcome.Inside && quantities.Contains(verdict.Measured))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // What says of a new part that it is what its mark says. Common practice.
+    private static ReadOnlySpan<Measured> Quantities(string kind) => PartKind.Family(kind) switch
+    {
+        PartFamily.Capacitor => [Measured.Capacitance],
+        PartFamily.Resistor or PartFamily.Fuse => [Measured.Resistance],
+        PartFamily.Inductor => [Measured.Inductance, Measured.Resistance, Measured.Voltage],
+        PartFamily.Crystal => [Measured.Frequency],
+        PartFamily.Coil or PartFamily.Transistor or PartFamily.Other => [],
+    };
+
+    // A fuse that carries, a winding that works and a crystal that swings were tried; a capacitor and a resistor are measured.
+    private static bool IsTestedByUse(string kind) => PartKind.Family(kind) is PartFamily.Fuse or PartFamily.Inductor or PartFamily.Crystal;
+}

@@ -1,0 +1,78 @@
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>What sort of trouble a finding speaks of, which decides what work can close it.</summary>
+internal enum Trouble
+{
+    /// <summary>Metal that a hand can touch carries a voltage.</summary>
+    LiveMetal,
+
+    /// <summary>A part that is spent or broken as a thing: crazed, bulged, burst, leaking, burnt. No work on it makes it whole.</summary>
+    SpentPart,
+
+    /// <summary>Copper, a joint or a wire.</summary>
+    Joint,
+
+    /// <summary>Something on the board that does not belong there.</summary>
+    Dirt,
+
+    /// <summary>Anything else.</summary>
+    Other,
+}
+
+/// <summary>
+/// Reads the sort of trouble out of the words of a finding. The words are those of the bench, in English; a finding in other words is <see cref="Trouble.Other"/>.
+/// Common practice.
+/// </summary>
+internal static class Troubles
+{
+    private static readonly string[] Metal = ["chassis", "case", "metalwork", "cabinet", "frame", "panel", "earth", "touch"];
+    private static readonly string[] Live = ["live", "shock", "tingl", "volts on", "voltage on"];
+    private static readonly string[] Spent =
+        ["craz", "bulg", "swollen", "vented", "burst", "leak", "burnt", "burned", "charred", "shorted", "blown", "exploded", "gone white", "air inside"];
+
+    // What leaks by the meter is no leak that wets a hand: readings judge it.
+    private static readonly string[] Measured = ["leakage"];
+    private static readonly string[] Copper =
+        ["pad", "joint", "track", "trace", "copper", "solder", "unsolder", "desolder", "wire", "lead off", "leg off", "connection"];
+    private static readonly string[] Foreign =
+        ["crust", "dirt", "dust", "flux", "corro", "oxid", "green", "tarnish", "residue", "salt", "grease", "mould", "mold", "verdigris", "soot", "electrolyte", "spill"];
+
+    /// <summary>The sort of trouble.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="part">The part that it was seen at, or null when its place is none.</param>
+    internal static Trouble Of(Observation finding, Part? part)
+    {
+        var words = finding.What.Value;
+        if (Speaks(words, Live) && Speaks(words, Metal))
+        {
+            return Trouble.LiveMetal;
+        }
+
+        // Crust on a cell is the cell's own: wiping it off leaves the cell that made it.
+        if (part is not null && ((Speaks(words, Spent) && !Speaks(words, Measured)) || (part.Values.Kind.Value == "cell" && Speaks(words, Foreign))))
+        {
+            return Trouble.SpentPart;
+        }
+
+        return Speaks(words, Copper) ? Trouble.Joint : Speaks(words, Foreign) ? Trouble.Dirt : Trouble.Other;
+    }
+
+    // A word counts where it begins: 'live' is not said by 'olive'.
+    private static bool Speaks(string words, string[] of)
+    {
+        foreach (var word in of)
+        {
+            for (var at = words.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0; at = words.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
+            {
+                if (at == 0 || !char.IsLetter(words[at - 1]))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,25 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Boards;
+
+/// <summary>Two readings of one part contradict each other, and nothing was done between them.</summary>
+public sealed class ReadingsContradict : IBoardCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("readings-contradict", Severity.Warning, "two readings of one part contradict each other, and nothing was done between them");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        foreach (var pair in ContradictingReadings.Of(board.Assessment))
+        {
+            if (pair.Answer is null)
+            {
+                var (first, second) = pair.Failed.At < pair.Passed.At ? (pair.Failed, pair.Passed) : (pair.Passed, pair.Failed);
+                yield return board.Finding(Description, second.Reading.Spot, $"{pair.At}: {pair.Words}", ContradictingReadings.NextStep)
+                    with { Related = [new RelatedPlace(first.Reading.Spot.In(board.Board.Path), "the other reading")] };
+            }
+        }
+    }
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Obligations;
+
+/// <summary>A board with everything that is known of it.</summary>
+/// <param name="Assessment">Everything computed, its obligations and its state among it.</param>
+/// <param name="Findings">What reading the record and checking it found.</param>
+public sealed record JudgedBoard(BoardAssessment Assessment, ImmutableArray<Finding> Findings);
+
+/// <summary>
+/// Judges boards: what their records say, what the checks find in it, and which obligations stand. There is no other way to a state, so that none is told
+/// without what the checks found.
+/// </summary>
+/// <remarks>It keeps what is the same for many boards in mind, so an instance is used by one thread at a time; each worker has its own.</remarks>
+/// <param name="workshop">What boards refer to.</param>
+/// <param name="shared">What was found in the files that boards share.</param>
+/// <param name="today">The day of this run.</param>
+/// <param name="pictures">The pictures of the collection.</param>
+public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly today, IPictures pictures)
+{
+    private readonly Assessor assessor = new(workshop);
+
+    /// <summary>Judges one board.</summary>
+    /// <param name="board">The record.</param>
+    /// <param name="read">What reading it found.</param>
+    public JudgedBoard Judge(BoardFile board, ImmutableArray<Finding> read)
+    {
+        var assessment = assessor.Assess(board);
+        var under = new BoardUnderCheck(assessment, workshop, today, pictures);
+        var findings = Checked(under, read);
+        return new(Stand(new(under, findings, shared)), findings);
+    }
+
+    // What could not be read would only be reported again by the checks that miss it.
+    private static ImmutableArray<Finding> Checked(BoardUnderCheck under, ImmutableArray<Finding> read)
+    {
+        if (read.Any(finding => finding.Severity == Severity.Error))
+        {
+            return read;
+        }
+
+        var found = read.ToBuilder();
+        foreach (var check in CheckCatalogue.Boards)
+        {
+            foreach (var finding in check.Look(under))
+            {
+                found.Add(finding);
+            }
+        }
+
+        return found.DrainToImmutable();
+    }
+
+    private static BoardAssessment Stand(BoardUnderObligation board)
+    {
+        var obligations = ImmutableArray.CreateBuilder<Obligation>();
+        foreach (var rule in ObligationCatalogue.All)
+        {
+            foreach (var obligation in rule.Of(board))
+            {
+                obligations.Add(obligation);
+            }
+        }
+
+        return board.Board with
+        {
+            Obligations = obligations.DrainToImmutable(),
+            IsLookOverdue = board.Board.LookAgain is { } look && look < board.Today,
+        };
+    }
+}

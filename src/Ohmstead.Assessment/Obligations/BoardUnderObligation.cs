@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Electronics;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Assessment.Obligations;
+
+/// <summary>What a rule of obligations sees.</summary>
+/// <param name="Under">The board as the checks see it.</param>
+/// <param name="Findings">What reading and checking the board's record found.</param>
+/// <param name="Shared">What was found in the files that boards share.</param>
+public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<Finding> Findings, SharedFaults Shared)
+{
+    /// <summary>Everything computed about the board.</summary>
+    public BoardAssessment Board => Under.Assessment;
+
+    /// <summary>What boards refer to.</summary>
+    public Workshop Workshop => Under.Workshop;
+
+    /// <summary>The day of this run.</summary>
+    public DateOnly Today => Under.Today;
+
+    /// <summary>What a reading shows, as evidence.</summary>
+    internal Evidence By(AssessedReading reading, Verdicts.Verdict verdict) => new(LazyText.Of(verdict, static one => one.Why), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading));
+
+    /// <summary>A reading as evidence.</summary>
+    internal Evidence By(AssessedReading reading) => new(LazyText.Of(reading, Words), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading));
+
+    /// <summary>A proof as evidence.</summary>
+    internal Evidence By(AssessedProof proof) => new(LazyText.Of(proof, Words), proof.Visit.Date.Value, proof.Proof.Spot, Board.Board.Path);
+
+    /// <summary>Work as evidence.</summary>
+    internal Evidence By(WorkEntry work, BenchVisit visit) => new(LazyText.Of(work, Words), visit.Date.Value, work.Spot, Board.Board.Path);
+
+    /// <summary>A decision as evidence.</summary>
+    internal Evidence By(Decision decision, DateOnly day) =>
+        new(LazyText.Of(decision, static one => $"decided: {one.What.Text}, because {one.Because.Value}"), day, decision.Spot, Board.Board.Path);
+
+    /// <summary>What the record says of the board itself, as evidence.</summary>
+    internal Evidence ByTheRecord(LazyText words, Spot spot) => new(words, null, spot, Board.Board.Path);
+
+    /// <summary>A day in a message.</summary>
+    internal static string Day(BenchVisit visit) => IsoDate.Text(visit.Date.Value);
+
+    // A reading of a lot in the drawer stands in the stock.
+    private string PathOf(AssessedReading reading) => reading.VisitOrder < 0 ? Workshop.StockFile?.Path ?? Board.Board.Path : Board.Board.Path;
+
+    private static string Words(AssessedReading reading)
+    {
+        var of = (reading.Reading.Part ?? reading.Reading.Lot ?? reading.Reading.Point)?.Value;
+        var values = string.Join(", ", reading.Reading.Values.Select(value => value.Value.Text).Concat(reading.Reading.Result is { } result ? [result.Text] : []));
+        return $"{of} {(reading.IsNew ? "new, " : string.Empty)}read: {values}";
+    }
+
+    private static string Words(AssessedProof proof) =>
+        $"{proof.Proof.Point.Value} proved: {string.Join(", ", proof.Proof.Values.Select(value => value.Measured == Measured.Hours ? value.Value.Text + " h" : value.Value.Text).Concat(proof.Proof.Result is { } result ? [result.Text] : []))}";
+
+    private static string Words(WorkEntry work) =>
+        work.Did.Text
+        + (work.Lot is { } lot ? " from lot " + lot.Value : string.Empty)
+        + (work.Polarity.Length > 0 ? ", way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Text)) : string.Empty)
+        + (work.With is { } with ? ", with " + with.Value : string.Empty);
+}

@@ -1,0 +1,34 @@
+using Ohmstead.Assessment.Obligations.Rules;
+
+namespace Ohmstead.Assessment.Obligations;
+
+/// <summary>All kinds of obligation, in the order in which they are told; a test compares the list with the types.</summary>
+public static class ObligationCatalogue
+{
+    /// <summary>The rules: what can hurt first, then what sits there, what was done, what proves it, and the record itself.</summary>
+    public static IReadOnlyList<IObligationRule> All { get; } =
+    [
+        new HazardGone(),
+        new FindingAnswered(),
+        new ReadingAnswered(),
+        new PlaceFilled(),
+        new DecisionDone(),
+        new FittedPartKnown(),
+        new FittedWayRound(),
+        new FittedPartFits(),
+        new VoltageBorne(),
+        new RippleBorne(),
+        new PointReadingAnswered(),
+        new WaitOver(),
+        new LookedAt(),
+        new SafetyPartPassed(),
+        new FittedPartMeasured(),
+        new FittedPartFormed(),
+        new ReadingsAgree(),
+        new WashDried(),
+        new PointProved(),
+        new BoardProved(),
+        new DesignKept(),
+        new RecordSound(),
+    ];
+}

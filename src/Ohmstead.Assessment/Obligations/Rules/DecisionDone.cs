@@ -1,0 +1,73 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>What was decided to be done was done: replaced, formed again and read since, measured out of circuit.</summary>
+public sealed class DecisionDone : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "decision-done";
+
+    /// <inheritdoc/>
+    public string Asks => "what was decided to be done was done, and what was formed again was read since";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        foreach (var place in board.Board.Places)
+        {
+            if (place is not { Decision: { } decision, IsEmpty: false })
+            {
+                continue;
+            }
+
+            var at = place.Part.Ref.Value;
+            switch (decision.What.Value)
+            {
+                case DecisionKind.Replace when place is { IsToBeReplaced: true, HasFailed: false }:
+                    yield return Obligation.Open(Kind, BoardState.FaultStands, at, $"decided to be replaced: {decision.Because.Value}", "replace it");
+                    break;
+                case DecisionKind.FormAgain:
+                    yield return Formed(board, place, decision);
+                    break;
+                case DecisionKind.MeasureOutOfCircuit:
+                    yield return OutOfCircuit(board, place) is { } reading
+                        ? Obligation.Met(Kind, at, "decided to be measured out of circuit", board.By(reading))
+                        : Obligation.Open(Kind, BoardState.ProofDue, at, $"decided to be measured out of circuit, and not read so since: {decision.Because.Value}", "lift a leg and measure it");
+                    break;
+                case DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone or DecisionKind.Replace:
+                    break;
+            }
+        }
+    }
+
+    private Obligation Formed(BoardUnderObligation board, PlaceHistory place, Decision decision)
+    {
+        var (at, work) = (place.Part.Ref.Value, LastForming(board, place));
+        return work is not { } formed
+                ? Obligation.Open(Kind, BoardState.FaultStands, at, $"decided to be formed again, and not done since: {decision.Because.Value}", "form it again slowly, let it rest, measure its leakage")
+            : place.Counting.LastOrDefault(reading => reading.At > formed.At && reading.Verdicts.Any(verdict => verdict.Outcome == Verdicts.VerdictOutcome.Inside)) is { } reading
+                ? Obligation.Met(Kind, at, "decided to be formed again", board.By(reading))
+            : Obligation.Open(Kind, BoardState.ProofDue, at, $"formed again on {BoardUnderObligation.Day(formed.Visit)} and not read inside its limits since", "measure its leakage after a rest, and its capacitance");
+    }
+
+    private static (Moment At, BenchVisit Visit)? LastForming(BoardUnderObligation board, PlaceHistory place)
+    {
+        // Forming of the visit that decided it counts, wherever it stands there.
+        for (var order = board.Board.Visits.Length - 1; order >= place.DecidedAt.Visit; order--)
+        {
+            var visit = board.Board.Visits[order];
+            if (visit.Work.LastOrDefault(work => work.Did.Value == WorkKind.Reformed && work.Part?.Value == place.Part.Ref.Value) is { } work)
+            {
+                return (Moment.Of(order, work.Spot), visit);
+            }
+        }
+
+        return null;
+    }
+
+    private static AssessedReading? OutOfCircuit(BoardUnderObligation board, PlaceHistory place) =>
+        place.Counting.LastOrDefault(reading => reading.At > place.DecidedAt && reading.Reading.Circuit is { Value: Circuit.Out }
+            && reading.Verdicts.Any(verdict => verdict.Outcome is Verdicts.VerdictOutcome.Inside or Verdicts.VerdictOutcome.Outside or Verdicts.VerdictOutcome.Undecided));
+}

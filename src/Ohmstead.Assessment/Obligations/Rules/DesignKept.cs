@@ -1,0 +1,153 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>
+/// A board that lists a part or a point of its design in its own words asks no less than the design, or says why in a note. The class, the kind and the rating of
+/// a part that people rely on not to be hurt are not lowered at all.
+/// </summary>
+public sealed class DesignKept : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "design-kept";
+
+    /// <inheritdoc/>
+    public string Asks => "where a board has a part or a point of its design in its own words, it asks no less, or a note says why";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        if (board.Board is not { Design: { } design, Board: var own } || (own.Parts.Length == 0 && own.Points.Length == 0))
+        {
+            yield break;
+        }
+
+        foreach (var part in own.Parts)
+        {
+            if (design.Parts.FirstOrDefault(known => known.Ref.Value == part.Ref.Value) is { } known && Loosened(part.Values, known.Values) is { Count: > 0 } loose)
+            {
+                var isSafety = PartKind.IsSafetyRelevant(known.Values) && loose.Any(what => what.IsRating);
+                yield return Told(board, part.Ref.Value, loose, isSafety ? null : part.Values.Note, isSafety);
+            }
+        }
+
+        foreach (var point in own.Points)
+        {
+            if (design.Points.FirstOrDefault(known => known.Name.Value == point.Name.Value) is { } known && Loosened(point, known) is { Count: > 0 } loose)
+            {
+                yield return Told(board, point.Name.Value, loose, point.Note ?? (point.Source?.Value == known.Source?.Value ? null : point.Source), isSafety: false);
+            }
+        }
+    }
+
+    private Obligation Told(BoardUnderObligation board, string at, List<(string What, bool IsRating)> loose, Written<string>? note, bool isSafety)
+    {
+        var what = $"this board asks less of {at} than its design: {string.Join(", ", loose.Select(one => one.What))}";
+        return note is { } why
+            ? Obligation.Met(Kind, at, what, board.ByTheRecord(why.Value, why.Spot))
+            : Obligation.Open(
+                Kind, isSafety ? BoardState.FaultStands : BoardState.ProofDue, at, what,
+                isSafety ? "people rely on this part not to be hurt: ask what the design asks, or mend the design; defer to local codes and licensed practice" : "take it out, or say in its note why this board differs");
+    }
+
+    private static List<(string What, bool IsRating)> Loosened(PartValues own, PartValues known)
+    {
+        var loose = new List<(string, bool)>();
+        if (own.Kind.Value != known.Kind.Value)
+        {
+            loose.Add(($"{own.Kind.Text} for {known.Kind.Text}", true));
+        }
+
+        Word(loose, "safety class", own.SafetyClass, known.SafetyClass, isRating: true);
+        Word(loose, "role", own.Role, known.Role, isRating: false);
+        Word(loose, "polarity", own.Polarity, known.Polarity, isRating: false);
+        AtLeast(loose, "rated voltage", own.RatedVoltage, known.RatedVoltage, isRating: true);
+        AtLeast(loose, "temperature", own.Temperature, known.Temperature, isRating: true);
+        AtLeast(loose, "power", own.Power, known.Power, isRating: true);
+        AtLeast(loose, "working voltage", own.WorkingVoltage, known.WorkingVoltage, isRating: false);
+        AtLeast(loose, "low", own.Low, known.Low, isRating: false);
+        AtLeast(loose, "esr_low", own.EsrLow, known.EsrLow, isRating: false);
+        AtMost(loose, "high", own.High, known.High);
+        AtMost(loose, "esr_limit", own.EsrLimit, known.EsrLimit);
+        AtMost(loose, "leakage_limit", own.LeakageLimit, known.LeakageLimit);
+        AtMost(loose, "loss_factor_limit", own.LossFactorLimit, known.LossFactorLimit);
+        Same(loose, "capacitance", own.Capacitance, known.Capacitance);
+        Same(loose, "resistance", own.Resistance, known.Resistance);
+        Same(loose, "inductance", own.Inductance, known.Inductance);
+        Same(loose, "current", own.Current, known.Current);
+        Tolerance(loose, own.Tolerance, known.Tolerance);
+        return loose;
+    }
+
+    private static List<(string What, bool IsRating)> Loosened(TestPoint own, TestPoint known)
+    {
+        var loose = new List<(string, bool)>();
+        if (known.IsRequired && !own.IsRequired)
+        {
+            loose.Add(("it is not required", false));
+        }
+
+        if (own.Measures != known.Measures)
+        {
+            loose.Add(("it measures another thing", false));
+        }
+
+        Same(loose, "nominal", own.Nominal, known.Nominal);
+        AtLeast(loose, "low", own.Low, known.Low, isRating: false);
+        AtMost(loose, "high", own.High, known.High);
+        AtMost(loose, "ripple_limit", own.RippleLimit, known.RippleLimit);
+        Tolerance(loose, own.Tolerance, known.Tolerance);
+        if (known.Hours is { } hours && (own.Hours is not { } fewer || fewer.Value < hours.Value))
+        {
+            loose.Add(($"hours {own.Hours?.Text ?? "not written"} for {hours.Text}", false));
+        }
+
+        Word(loose, "rail", own.Rail, known.Rail, isRating: false);
+        Word(loose, "reservoir", own.Reservoir, known.Reservoir, isRating: false);
+        return loose;
+    }
+
+    private static void Word(List<(string, bool)> loose, string what, Written<string>? own, Written<string>? known, bool isRating)
+    {
+        if (known is not null && own?.Value != known.Value)
+        {
+            loose.Add(($"{what} {own?.Text ?? "not written"} for {known.Text}", isRating));
+        }
+    }
+
+    private static void AtLeast(List<(string, bool)> loose, string what, Written<Quantity>? own, Written<Quantity>? known, bool isRating)
+    {
+        if (known is not null && (own is null || own.Value.Value < known.Value.Value))
+        {
+            loose.Add((Changed(what, own, known), isRating));
+        }
+    }
+
+    private static void AtMost(List<(string, bool)> loose, string what, Written<Quantity>? own, Written<Quantity>? known)
+    {
+        if (known is not null && (own is null || own.Value.Value > known.Value.Value))
+        {
+            loose.Add((Changed(what, own, known), false));
+        }
+    }
+
+    private static void Same(List<(string, bool)> loose, string what, Written<Quantity>? own, Written<Quantity>? known)
+    {
+        if (known is not null && (own is null || own.Value.Value != known.Value.Value))
+        {
+            loose.Add((Changed(what, own, known), true));
+        }
+    }
+
+    private static void Tolerance(List<(string, bool)> loose, Written<Tolerance>? own, Written<Tolerance>? known)
+    {
+        if (known is not null && (own is null || own.Value.IsRelative != known.Value.IsRelative || own.Value.Lower < known.Value.Lower || own.Value.Upper > known.Value.Upper))
+        {
+            loose.Add(($"tolerance {own?.Text ?? "not written"} for {known.Text}", false));
+        }
+    }
+
+    private static string Changed(string what, Written<Quantity>? own, Written<Quantity> known) => $"{what} {own?.Text ?? "not written"} for {known.Text}";
+}

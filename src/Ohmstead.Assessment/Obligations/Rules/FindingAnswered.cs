@@ -1,0 +1,60 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>Every major finding, and every one that can hurt, was answered by work that can close it; what cannot hurt also by a decision with a reason.</summary>
+public sealed class FindingAnswered : IObligationRule
+{
+    private static readonly string[] OfInsulation = ["insulation", "earth", "chassis", "touch", "leakage"];
+
+    /// <inheritdoc/>
+    public string Kind => "finding-answered";
+
+    /// <inheritdoc/>
+    public string Asks => "each major or safety finding was answered by work that can close it, or, where nobody can be hurt, by a decision with a reason";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        foreach (var finding in board.Board.Findings.Where(finding => finding.MustBeAnswered))
+        {
+            var (at, what) = (finding.Finding.At.Value, finding.Finding.What.Value);
+            var isSafety = finding.Finding.Severity.Value == ObservedSeverity.Safety;
+            if (finding.IsOpen)
+            {
+                yield return Obligation.Open(
+                    Kind,
+                    isSafety ? BoardState.MakeSafe : BoardState.FaultStands,
+                    at,
+                    finding.InVain is { } vain ? $"{what}; '{vain.Did.Text}' does not answer that" : what,
+                    isSafety ? "make it safe, and record the work there" : "answer it by work or by a decision with a reason");
+            }
+            else if (finding is { Trouble: Trouble.LiveMetal, Work: { } mended } && !IsTested(board, finding, mended))
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.MakeSafe, at, $"{what}; {mended.Did.Text} on {BoardUnderObligation.Day(finding.On!)}, and nothing was tested there since",
+                    $"test the insulation of {at} and record it; defer to local codes and licensed practice");
+            }
+            else
+            {
+                yield return Obligation.Met(Kind, at, what, finding.Work is { } work ? board.By(work, finding.On!) : board.By(finding.Decision!, finding.On!.Date.Value));
+            }
+        }
+    }
+
+    // Metal that was live is tested at its place, or by the insulation of anything, after it was mended.
+    private static bool IsTested(BoardUnderObligation board, AnsweredFinding finding, WorkEntry mended)
+    {
+        var since = Moment.Of(board.Board.Visits.IndexOf(finding.On!), mended.Spot);
+        var at = finding.Finding.At.Value;
+        return board.Board.Readings.Any(reading => reading.At > since && reading.Overall == VerdictOutcome.Inside && IsOfThePlace(reading.Reading, at))
+            || board.Board.Proofs.Any(proof => proof.At > since && proof.Outcome == VerdictOutcome.Inside && IsAbout(proof.Proof.Point.Value, at));
+    }
+
+    private static bool IsOfThePlace(Reading reading, string at) =>
+        reading.Part?.Value == at || reading.Point?.Value == at || reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage);
+
+    private static bool IsAbout(string point, string at) => point == at || OfInsulation.Any(word => point.Contains(word, StringComparison.OrdinalIgnoreCase));
+}

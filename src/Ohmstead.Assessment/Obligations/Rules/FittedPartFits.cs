@@ -1,0 +1,37 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Fit;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>What was fitted fits its place: by value, ratings, safety class, kind and size.</summary>
+public sealed class FittedPartFits : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "fits-its-place";
+
+    /// <inheritdoc/>
+    public string Asks => "what was fitted fits its place, and how it was made to fit is written where that was in doubt";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        foreach (var replacement in board.Board.Replacements.Where(replacement => replacement.IsThere))
+        {
+            var at = replacement.Place.Part.Ref.Value;
+            if (FitDoubts.Weightiest(replacement) is { } reason)
+            {
+                var isAgainst = reason.Weight == Electronics.Substitution.ReasonWeight.Against;
+                yield return Obligation.Open(
+                    Kind,
+                    isAgainst ? BoardState.FaultStands : BoardState.ProofDue,
+                    at,
+                    $"{replacement.From}: {reason.Aspect}: {reason.Words}",
+                    FitDoubts.NextStep(board.Board.Board.Id.Value, replacement, reason));
+            }
+            else
+            {
+                yield return Obligation.Met(Kind, at, "it fits its place", board.By(replacement.Work, replacement.Visit));
+            }
+        }
+    }
+}

@@ -1,0 +1,63 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Shelf;
+using Ohmstead.Electronics;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>An electrolytic that had lain longer than its shelf life was formed again before it was fitted, or in its place and read since.</summary>
+public sealed class FittedPartFormed : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "fitted-part-formed";
+
+    /// <inheritdoc/>
+    public string Asks => "an electrolytic older than its shelf life was formed again";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        foreach (var piece in board.Board.Fitted)
+        {
+            if (piece.Place.Sitting is not { } lot || !PartKind.IsElectrolytic(lot.Values.Kind.Value) || ShelfLife.Of(lot, piece.Visit.Date.Value) is not { } shelf)
+            {
+                continue;
+            }
+
+            var at = piece.Place.Part.Ref.Value;
+            if (!shelf.IsOverOn(piece.Visit.Date.Value))
+            {
+                yield return Obligation.Met(Kind, at, $"lot {lot.Id.Value} was within its shelf life of {shelf.LifeWords}", board.By(piece.Work, piece.Visit));
+            }
+            else if (ReformedSince(board, piece) is { } formed)
+            {
+                yield return Obligation.Met(Kind, at, "formed again in its place and read since", board.By(formed));
+            }
+            else
+            {
+                yield return Obligation.Open(
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
+                    $"lot {lot.Id.Value} had lain since {IsoDate.Text(shelf.Since)} ({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}, when it was fitted",
+                    $"form it again as ohmstead why {lot.Id.Value} shows, let it rest, measure its leakage, and record both");
+            }
+        }
+    }
+
+    private static AssessedReading? ReformedSince(BoardUnderObligation board, FittedPiece piece)
+    {
+        for (var order = board.Board.Visits.Length - 1; order >= piece.At.Visit; order--)
+        {
+            foreach (var work in board.Board.Visits[order].Work)
+            {
+                if (work.Did.Value == WorkKind.Reformed && work.Part?.Value == piece.Place.Part.Ref.Value && Moment.Of(order, work.Spot) is var at && at > piece.At)
+                {
+                    return piece.Place.Counting.LastOrDefault(reading => reading.At > at && reading.Overall == Verdicts.VerdictOutcome.Inside);
+                }
+            }
+        }
+
+        return null;
+    }
+}

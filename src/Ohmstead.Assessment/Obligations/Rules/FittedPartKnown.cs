@@ -1,0 +1,32 @@
+using Ohmstead.Assessment.Boards;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>What was fitted is known: it came from a lot in the drawer, or the work says what it is.</summary>
+public sealed class FittedPartKnown : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "fitted-part-known";
+
+    /// <inheritdoc/>
+    public string Asks => "what was fitted is written: its lot, or its kind and ratings";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        foreach (var fitting in board.Board.Fitted)
+        {
+            var at = fitting.Place.Part.Ref.Value;
+            if (fitting.Work is { Lot: null, NewPart: null })
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.ProofDue, at, $"{fitting.Work.Did.Text} on {BoardUnderObligation.Day(fitting.Visit)} with a part that the record does not name",
+                    "add lot: with its lot, or new_part: { kind: …, } with what is printed on it; 'put back' is for the piece that was taken out");
+            }
+            else if (fitting.Values is { } values)
+            {
+                yield return Obligation.Met(Kind, at, PartWords.Describe(values), board.By(fitting.Work, fitting.Visit));
+            }
+        }
+    }
+}

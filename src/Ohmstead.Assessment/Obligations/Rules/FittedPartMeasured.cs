@@ -1,0 +1,56 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>The very piece that was fitted was measured and passed; where a bench does not measure its kind, the board was proved with it.</summary>
+public sealed class FittedPartMeasured : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "fitted-part-measured";
+
+    /// <inheritdoc/>
+    public string Asks => "the very piece that was fitted was measured inside its limits; a kind that a bench does not measure was proved by the board that works with it";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        foreach (var piece in board.Board.Fitted)
+        {
+            var at = piece.Place.Part.Ref.Value;
+            if (piece.MeasuredBy is { } reading)
+            {
+                yield return Obligation.Met(Kind, at, "this piece was measured", board.By(reading));
+            }
+            else if (piece.Place.IsSafetyRelevant && piece.Place.Counting.Length > 0)
+            {
+                // Where people rely on the part, what was read of it and does not pass is told by that.
+                continue;
+            }
+            else if (piece.IsMeasured)
+            {
+                yield return Obligation.Open(Kind, BoardState.ProofDue, at, Missing(piece), NextStep(piece));
+            }
+            else if (board.Board.Proofs.LastOrDefault(proof => proof.At > piece.At && proof.Outcome == VerdictOutcome.Inside) is { } proof)
+            {
+                yield return Obligation.Met(Kind, at, "the board was proved with it", board.By(proof));
+            }
+            else
+            {
+                yield return Obligation.Open(Kind, BoardState.ProofDue, at, $"fitted on {BoardUnderObligation.Day(piece.Visit)}, and nothing was proved with it since", "prove the board, or test the part");
+            }
+        }
+    }
+
+    // A reading that does not pass is told as such: it was taken, and it is not enough.
+    private static string Missing(FittedPiece piece)
+    {
+        var from = piece.Work.Lot is { } lot ? $"the piece from lot {lot.Value}" : "the new part";
+        return piece.Place.Counting.LastOrDefault(reading => reading.Place is not null && reading.Verdicts.Length > 0) is { } read
+            ? $"{from} was read, but not as a part of its kind is passed: {read.Verdicts[0].Why}"
+            : $"{from} that was fitted on {BoardUnderObligation.Day(piece.Visit)} was not measured itself";
+    }
+
+    private static string NextStep(FittedPiece piece) =>
+        $"measure it and add the reading: {{ part: {piece.Place.Part.Ref.Value}, {(piece.Work.Lot is { } lot ? $"lot: {lot.Value}, state: new, " : "state: as left, circuit: out, ")}… }}";
+}

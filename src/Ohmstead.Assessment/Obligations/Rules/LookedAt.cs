@@ -1,0 +1,22 @@
+using Ohmstead.Assessment.Boards;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>Somebody has looked at the board since it came.</summary>
+public sealed class LookedAt : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "looked-at";
+
+    /// <inheritdoc/>
+    public string Asks => "somebody has looked at the board since it came";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        var visits = board.Board.Visits;
+        yield return visits.Length == 0
+            ? Obligation.Open(Kind, BoardState.NotLookedAt, null, "nothing was looked at since it came", "inspect it, make it safe, measure as found")
+            : Obligation.Met(Kind, null, "it was looked at", new Evidence("on the bench", visits[0].Date.Value, visits[0].Spot, board.Board.Board.Path));
+    }
+}

@@ -1,0 +1,48 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>No failed reading or test of what sits on the board stands unanswered.</summary>
+public sealed class ReadingAnswered : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "reading-answered";
+
+    /// <inheritdoc/>
+    public string Asks => "no reading of what sits there is outside its limit, or somebody who knew the reading decided with a reason that the part stays";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        foreach (var place in board.Board.Places)
+        {
+            var at = place.Part.Ref.Value;
+            if (place is { HasFailed: true, IsKeptByDecision: true, Decision: { } decision })
+            {
+                yield return Obligation.Met(Kind, at, Why(place), board.By(decision, board.Board.Visits[place.DecidedAt.Visit].Date.Value));
+            }
+            else if (place.HasFailed)
+            {
+                yield return Obligation.Open(Kind, BoardState.FaultStands, at, Told(place), NextStep(place));
+            }
+            else if (!place.IsEmpty && place.FirstOf(VerdictOutcome.Inside) is { } inside)
+            {
+                yield return Obligation.Met(Kind, at, "nothing that was read of it is outside", board.By(inside.By, inside.Verdict));
+            }
+        }
+    }
+
+    private static string Why(PlaceHistory place) => place.FirstOf(VerdictOutcome.Outside)?.Verdict.Why.Text ?? "its test failed";
+
+    // A decision that did not know the reading is told: whoever made it should hear that it does not hold.
+    private static string Told(PlaceHistory place) => Why(place)
+        + (place.Decision is { } decision && decision.What.Value.LetsStay()
+            ? place.IsSafetyRelevant ? $"; '{decision.What.Text}' cannot keep a part that people rely on not to be hurt" : $"; '{decision.What.Text}' was decided before that was known"
+            : string.Empty);
+
+    private static string NextStep(PlaceHistory place) => place.IsSafetyRelevant
+        ? "replace it; defer to local codes and licensed practice"
+        : "replace it, measure it again, or decide with a reason";
+}

@@ -1,0 +1,123 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>The record of the board, and what it says of lots, designs and instruments that count here, can be read and does not contradict itself.</summary>
+public sealed class RecordSound : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "record-sound";
+
+    /// <inheritdoc/>
+    public string Asks => "the record can be read and does not contradict itself, nor do its design, its lots and its instruments";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        var isSound = true;
+        foreach (var finding in board.Findings)
+        {
+            if (CheckEffects.HoldsBack(finding) && Counts(board, finding))
+            {
+                isSound = false;
+                yield return Open(finding, null);
+            }
+        }
+
+        foreach (var (of, finding) in Shared(board))
+        {
+            isSound = false;
+            yield return Open(finding, of);
+        }
+
+        foreach (var unread in Unread(board))
+        {
+            isSound = false;
+            yield return unread;
+        }
+
+        if (isSound)
+        {
+            yield return Obligation.Met(Kind, null, "no error in the record", board.ByTheRecord("all checks passed or only told", board.Board.Board.Id.Spot));
+        }
+    }
+
+    private Obligation Open(Finding finding, string? of) => Obligation.Open(
+        Kind, BoardState.ProofDue, of, LazyText.Of(finding, static one => $"{one.Message} [{one.Check}, {one.Place.Path} line {one.Place.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}]"), finding.NextStep ?? "mend the record");
+
+    private static IEnumerable<(string Of, Finding Finding)> Shared(BoardUnderObligation board)
+    {
+        foreach (var finding in board.Shared.OfBoard(board.Board.Board.Path))
+        {
+            yield return (board.Board.Board.Id.Value, finding);
+        }
+
+        if (board.Board.Board.Design is { } design)
+        {
+            foreach (var finding in board.Shared.OfDesign(design.Value))
+            {
+                yield return (design.Value, finding);
+            }
+        }
+
+        foreach (var lot in LotsThatSit(board))
+        {
+            foreach (var finding in board.Shared.OfLot(lot))
+            {
+                yield return (lot, finding);
+            }
+        }
+
+        foreach (var instrument in InstrumentsThatCount(board))
+        {
+            foreach (var finding in board.Shared.OfInstrument(instrument))
+            {
+                yield return (instrument, finding);
+            }
+        }
+    }
+
+    // What stands in a file that could not be read is not unknown, and yet nothing is known of it.
+    private IEnumerable<Obligation> Unread(BoardUnderObligation board)
+    {
+        if (board.Board is { Board.Design: { } design, Design: null })
+        {
+            yield return Missing(design.Value, $"the design {design.Value} could not be read: what the board must prove is not known", $"mend designs/{design.Value}.md");
+        }
+
+        foreach (var lot in LotsThatSit(board))
+        {
+            if (!board.Workshop.Lots.ContainsKey(lot))
+            {
+                yield return Missing(lot, $"nothing is known of lot {lot}, a part of which sits here", $"add lot {lot} to stock.yaml, or mend it there");
+            }
+        }
+
+        foreach (var instrument in InstrumentsThatCount(board))
+        {
+            if (!board.Workshop.Instruments.ContainsKey(instrument))
+            {
+                yield return Missing(instrument, $"nothing is known of instrument {instrument}, whose readings count here", $"add {instrument} to instruments.yaml, or mend it there");
+            }
+        }
+    }
+
+    private Obligation Missing(string of, string text, string next) => Obligation.Open(Kind, BoardState.ProofDue, of, text, next);
+
+    private static IEnumerable<string> LotsThatSit(BoardUnderObligation board) =>
+        board.Board.Places.Select(place => place.FittedBy?.Lot?.Value).OfType<string>().Distinct(StringComparer.Ordinal);
+
+    private static IEnumerable<string> InstrumentsThatCount(BoardUnderObligation board) =>
+        board.Board.Places.SelectMany(place => place.Counting).Where(reading => reading.VisitOrder >= 0).Select(reading => (reading.Reading.Instrument ?? reading.Visit.Instrument)?.Value)
+            .Concat(board.Board.Proofs.Select(proof => (proof.Proof.Instrument ?? proof.Visit.Instrument)?.Value))
+            .OfType<string>().Distinct(StringComparer.Ordinal);
+
+    private static bool Counts(BoardUnderObligation board, Finding finding) =>
+        CheckEffects.Of(finding.Check) != CheckEffect.HoldsBackWhileItCounts
+        || board.Board.Places.Any(place => place.Counting.Any(reading => reading.Reading.Values.Any(value => IsAt(value.Value.Spot, finding))));
+
+    private static bool IsAt(Spot spot, Finding finding) => spot.Line == finding.Place.Line && spot.Column == finding.Place.Column;
+}

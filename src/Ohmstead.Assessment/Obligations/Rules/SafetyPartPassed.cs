@@ -1,0 +1,55 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>
+/// A part that people rely on not to be hurt and that was read was passed by what was read: too close to call, without a limit, or measured in a way that
+/// proves nothing is no pass. One that nobody read is told. Defer to local codes and licensed practice.
+/// </summary>
+public sealed class SafetyPartPassed : IObligationRule
+{
+    private const string NextStep = "measure it so that it decides, or replace it; defer to local codes and licensed practice";
+
+    /// <inheritdoc/>
+    public string Kind => "safety-part-passed";
+
+    /// <inheritdoc/>
+    public string Asks => "a part that people rely on not to be hurt, once it was read, passed; a decision is no pass";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        foreach (var place in board.Board.Places.Where(place => place is { IsSafetyRelevant: true, IsEmpty: false, HasFailed: false }))
+        {
+            var at = place.Part.Ref.Value;
+            if (place.IsToBeReplaced)
+            {
+                continue;
+            }
+
+            if (place.FirstOf(VerdictOutcome.Undecided) is { } undecided)
+            {
+                yield return Obligation.Open(Kind, BoardState.ProofDue, at, undecided.Verdict.Why, NextStep);
+            }
+            else if (place.FirstOf(VerdictOutcome.Inside) is { } inside)
+            {
+                yield return Obligation.Met(Kind, at, $"{place.Values.Kind.Text} passed", board.By(inside.By, inside.Verdict));
+            }
+            else if (place.Tested is { } tested)
+            {
+                yield return Obligation.Met(Kind, at, $"{place.Values.Kind.Text} passed its test", board.By(tested));
+            }
+            else if (place.Counting.LastOrDefault(reading => reading.Reading.Values.Length > 0) is { } read)
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.ProofDue, at, read.Verdicts.Length > 0 ? read.Verdicts[0].Why : $"{place.Values.Kind.Text} was read, and nothing that was read passes it", NextStep);
+            }
+            else
+            {
+                yield return Obligation.DoesNotApply(Kind, at, LazyText.Of(place, static one => $"{one.Values.Kind.Text}: nobody has read it; look at it before power is applied"));
+            }
+        }
+    }
+}

@@ -1,0 +1,74 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>
+/// What sits in a place is rated for the voltage there: the working voltage that is written, and the voltage that was proved across a reservoir. An original is
+/// judged like a new part: that it has sat there for forty years is no rating.
+/// </summary>
+public sealed class VoltageBorne : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "voltage-borne";
+
+    /// <inheritdoc/>
+    public string Asks => "what sits there is rated for the voltage that works on it";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        foreach (var place in board.Board.Places)
+        {
+            if (place.IsEmpty || !BearsVoltage(place.Values) || place.Values.RatedVoltage is not { } rated || Worst(board.Board, place) is not { } worst)
+            {
+                continue;
+            }
+
+            var at = place.Part.Ref.Value;
+            yield return worst.Volts.Value > Math.Abs(rated.Value.Value)
+                ? Obligation.Open(
+                    Kind, BoardState.FaultStands, at, $"{worst.Words} at a part that is rated for {rated.Text}", $"fit a part rated for more than {QuantityText.Format(worst.Volts)}, or find out why the voltage is so high")
+                : Obligation.Met(Kind, at, $"rated for {rated.Text}", worst.By is { } proof ? board.By(proof) : board.ByTheRecord(worst.Words, place.Part.Spot) with { Path = place.Part.FromDesign ?? board.Board.Board.Path });
+        }
+    }
+
+    // For a part that gives its voltage (a regulator, a cell, a lamp) the mark is no rating.
+    private static bool BearsVoltage(PartValues values) => PartKind.Family(values.Kind.Value) is PartFamily.Capacitor or PartFamily.Resistor;
+
+    private static (Quantity Volts, string Words, AssessedProof? By)? Worst(BoardAssessment board, PlaceHistory place)
+    {
+        (Quantity Volts, string Words, AssessedProof? By)? worst = place.Part.Values.WorkingVoltage is { } working ? (Magnitude(working.Value), $"a working voltage of {working.Text}", null) : null;
+        foreach (var point in board.Points)
+        {
+            if (point.Reservoir?.Value != place.Part.Ref.Value || board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value && VoltageOf(proof) is not null) is not { } proof)
+            {
+                continue;
+            }
+
+            var volts = Magnitude(VoltageOf(proof)!.Value);
+            if (worst is not { } known || volts.Value > known.Volts.Value)
+            {
+                worst = (volts, $"{VoltageOf(proof)!.Text} proved at {point.Name.Value}", proof);
+            }
+        }
+
+        return worst;
+    }
+
+    private static Written<Quantity>? VoltageOf(AssessedProof proof)
+    {
+        foreach (var value in proof.Proof.Values)
+        {
+            if (value.Measured == Measured.Voltage)
+            {
+                return value.Value;
+            }
+        }
+
+        return null;
+    }
+
+    private static Quantity Magnitude(Quantity voltage) => voltage with { Value = Math.Abs(voltage.Value) };
+}

@@ -1,0 +1,39 @@
+using Ohmstead.Assessment.Boards;
+
+namespace Ohmstead.Assessment.Obligations.Rules;
+
+/// <summary>Nothing that the work waits for is outstanding.</summary>
+public sealed class WaitOver : IObligationRule
+{
+    /// <inheritdoc/>
+    public string Kind => "wait-over";
+
+    /// <inheritdoc/>
+    public string Asks => "nothing that the work waits for is outstanding";
+
+    /// <inheritdoc/>
+    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    {
+        foreach (var wait in board.Board.Board.Waiting)
+        {
+            if (wait.Until is not { } until)
+            {
+                yield return Obligation.Open(
+                    Kind,
+                    BoardState.Waiting,
+                    null,
+                    $"waits since {wait.Since.Text} for {wait.For.Value}" + (wait.Blocks is { } blocks ? $", which blocks {blocks.Value}" : string.Empty),
+                    wait.Order is { } order ? $"see order {order.Value}" : "order it, or end the wait with a date");
+            }
+            else if (until.Value < wait.Since.Value || until.Value > board.Today)
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.Waiting, null, $"the wait since {wait.Since.Text} for {wait.For.Value} is said to have ended on {until.Text}, which cannot be", "mend the date, or take it out until the wait is over");
+            }
+            else
+            {
+                yield return Obligation.Met(Kind, null, $"waited for {wait.For.Value}", new Evidence($"over on {until.Text}", until.Value, until.Spot, board.Board.Board.Path));
+            }
+        }
+    }
+}
