@@ -69,7 +69,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
         for (var i = 0; i < found.Count; i++)
         {
             var finding = found[i];
-            if (finding.IsOpen && IsAt(work, finding.Finding.At.Value) && at > finding.At && !timeline.IsUndone(work))
+            if (finding.IsOpen && IsAnsweredFrom(work, finding) && at > finding.At && !timeline.IsUndone(work))
             {
                 found[i] = CanClose(work, finding) ? finding with { Work = work, On = visit } : finding with { InVain = work };
             }
@@ -94,7 +94,12 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
         }
     }
 
-    private static bool IsAt(WorkEntry work, string at) => work.Part?.Value == at || work.At?.Value == at || work.Clears?.Value == at;
+    // Work elsewhere may answer a fault, but a part that is spent goes itself.
+    private static bool IsAnsweredFrom(WorkEntry work, AnsweredFinding finding)
+    {
+        var at = finding.Finding.At.Value;
+        return work.Part?.Value == at || work.At?.Value == at || (work.Clears?.Value == at && !(finding.MustBeAnswered && finding.Trouble == Trouble.SpentPart));
+    }
 
     // What need not be answered is answered by any work; a fault that is left alone wants the reason beside it.
     private static bool CanClose(WorkEntry work, AnsweredFinding finding) => finding.Finding.Severity.Value switch

@@ -137,7 +137,11 @@ public sealed class Assessor(Workshop workshop)
             PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Append(new ReadValue(Measured.Temperature, read)),
             _ => reading.Values,
         };
-        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Rule)) { Point = point };
+        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Rule))
+        {
+            Point = point,
+            At = reading.State is { Value: ReadingState.AsLeft } ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot),
+        };
     }
 
     private AssessedReading AssessReading(BenchVisit visit, int order, Reading reading, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
@@ -158,7 +162,7 @@ public sealed class Assessor(Workshop workshop)
             : piece?.Work.NewPart is { } newPart ? Fitted(newPart, part?.Values)
             : part?.Values;
         var verdicts = values is null ? [] : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || (lotName is not null && part is null));
-        return new(visit, order, reading, part, lot, verdicts) { At = afterWork && part is not null ? timeline.AfterWorkOf(part.Ref.Value, order, reading.Spot) : Moment.Of(order, reading.Spot) };
+        return new(visit, order, reading, part, lot, verdicts) { At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot) };
     }
 
     // A lot says what the part is; the place says what the circuit needs of it.

@@ -1,101 +1,100 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Boards;
 
-/// <summary>Two readings of one quantity of one piece that contradict each other, with nothing done between them.</summary>
+/// <summary>Two readings of one quantity that contradict each other, with nothing done between them.</summary>
 /// <param name="At">The part or the point.</param>
-/// <param name="Failed">The one that fails.</param>
-/// <param name="Passed">The one that passes.</param>
 /// <param name="Measured">The quantity.</param>
-public sealed record ContradictingReadings(string At, AssessedReading Failed, AssessedReading Passed, Measured Measured)
+/// <param name="First">Where the earlier one stands.</param>
+/// <param name="Second">Where the later one stands.</param>
+/// <param name="PassesFirst">True when the earlier one passes and the later one fails.</param>
+public sealed record ContradictingReadings(string At, Measured Measured, Spot First, Spot Second, bool PassesFirst)
 {
     /// <summary>What to do.</summary>
     internal const string NextStep = "measure it a third time, or say in a note on one of the two what was wrong with it, or decide with a reason";
 
-    /// <summary>What says which of the two holds: a decision, or a third reading; null while nothing does.</summary>
-    internal (Decision? Decision, AssessedReading? Reading, BenchVisit Visit)? Answer { get; private init; }
+    /// <summary>What says which of the two holds: the words, the day and the place of it; null while nothing does.</summary>
+    internal (LazyText Words, DateOnly Day, Spot Spot)? Answer { get; private init; }
 
     /// <summary>The two in words.</summary>
-    internal LazyText Words => LazyText.Of(this, static pair =>
-        $"{VerdictWords.Of(pair.Measured)} fails on line {Line(pair.Failed)} and passes on line {Line(pair.Passed)}, with nothing done between: which of the two holds is not known");
+    internal LazyText Words => LazyText.Of(this, static pair => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{VerdictWords.Of(pair.Measured)} {(pair.PassesFirst ? "passes" : "fails")} on line {pair.First.Line} and {(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with nothing done between: which of the two holds is not known"));
 
     /// <summary>
-    /// All pairs of a board whose readings still count: of one day, or of a new piece that lay in the drawer between them. Another instrument or another day may
-    /// well give another answer; a minute later the same part should not.
+    /// All pairs of a board whose readings still count: of one day, or of a new piece that lay in the drawer between them. Another day may well give another
+    /// answer; an hour later the same part should not.
     /// </summary>
     internal static IEnumerable<ContradictingReadings> Of(BoardAssessment board)
     {
         foreach (var place in board.Places)
         {
-            for (var later = 1; later < place.Counting.Length; later++)
+            if (place.Counting.Length > 1 && In(board, place.Part.Ref.Value, [.. place.Counting.Where(reading => reading.VisitOrder >= 0).Select(Entry.Of)]) is { } pair)
             {
-                if (Pair(board, place, later) is { } pair)
-                {
-                    yield return pair;
-                }
+                yield return pair;
+            }
+        }
+
+        foreach (var point in board.Points)
+        {
+            var name = point.Name.Value;
+            var entries = board.Readings.Where(reading => reading.Reading is { Part: null, Lot: null } && reading.Reading.Point?.Value == name).Select(Entry.Of)
+                .Concat(board.Proofs.Where(proof => proof.Proof.Point.Value == name).Select(Entry.Of));
+            if (In(board, name, [.. entries.OrderBy(entry => entry.At)]) is { } pair)
+            {
+                yield return pair;
             }
         }
     }
 
-    private static ContradictingReadings? Pair(BoardAssessment board, PlaceHistory place, int later)
+    private static ContradictingReadings? In(BoardAssessment board, string at, ImmutableArray<Entry> entries)
     {
-        var second = place.Counting[later];
-        foreach (var verdict in second.Verdicts)
+        for (var later = 1; later < entries.Length; later++)
         {
-            if (verdict.Outcome is not (VerdictOutcome.Inside or VerdictOutcome.Outside))
+            foreach (var verdict in entries[later].Verdicts)
             {
-                continue;
-            }
-
-            // The nearest reading of the same quantity that says anything.
-            for (var earlier = later - 1; earlier >= 0; earlier--)
-            {
-                var first = place.Counting[earlier];
-                if (Decided(first, verdict.Measured) is not { } other)
+                if (verdict.Outcome is VerdictOutcome.Inside or VerdictOutcome.Outside && Nearest(entries, later, verdict.Measured) is { } first
+                    && first.Says(verdict.Measured) != verdict.Outcome && AreOfOneOccasion(board, first, entries[later]))
                 {
-                    continue;
+                    return new(at, verdict.Measured, first.Spot, entries[later].Spot, verdict.Outcome == VerdictOutcome.Outside) { Answer = AnswerOf(board, at, entries, first, later, verdict) };
                 }
-
-                if (other == verdict.Outcome || !AreOfOneOccasion(board, place, first, second))
-                {
-                    break;
-                }
-
-                var (failed, passed) = verdict.Outcome == VerdictOutcome.Inside ? (first, second) : (second, first);
-                return new(place.Part.Ref.Value, failed, passed, verdict.Measured) { Answer = AnswerOf(board, place, first, later, verdict) };
             }
         }
 
         return null;
     }
 
-    private static VerdictOutcome? Decided(AssessedReading reading, Measured measured)
+    // The nearest reading before that says anything of the quantity.
+    private static Entry? Nearest(ImmutableArray<Entry> entries, int later, Measured measured)
     {
-        foreach (var verdict in reading.Verdicts)
+        for (var earlier = later - 1; earlier >= 0; earlier--)
         {
-            if (verdict.Measured == measured && verdict.Outcome is VerdictOutcome.Inside or VerdictOutcome.Outside)
+            if (entries[earlier].Says(measured) is not null)
             {
-                return verdict.Outcome;
+                return entries[earlier];
             }
         }
 
         return null;
     }
 
-    private static bool AreOfOneOccasion(BoardAssessment board, PlaceHistory place, AssessedReading first, AssessedReading second) =>
-        first.IsNew == second.IsNew && first.VisitOrder >= 0 && second.VisitOrder >= 0
-        && (first.IsNew || first.Visit.Date.Value == second.Visit.Date.Value)
-        && !WasWorkedOnBetween(board, place.Part.Ref.Value, first.At, second.At);
+    private static bool AreOfOneOccasion(BoardAssessment board, Entry first, Entry second) =>
+        first.IsNew == second.IsNew && (first.IsNew || first.Visit.Date.Value == second.Visit.Date.Value)
+        && (first.Piece is null || second.Piece is null || first.Piece == second.Piece)
+        && !WasWorkedOnBetween(board, first.At, second.At);
 
-    private static bool WasWorkedOnBetween(BoardAssessment board, string reference, Moment first, Moment second)
+    private static bool WasWorkedOnBetween(BoardAssessment board, Moment first, Moment second)
     {
-        for (var order = Math.Max(first.Visit, 0); order <= second.Visit; order++)
+        for (var order = first.Visit; order <= second.Visit; order++)
         {
             foreach (var work in board.Visits[order].Work)
             {
-                if ((work.Part?.Value == reference || work.At?.Value == reference) && Moment.Of(order, work.Spot) is var at && at > first && at < second)
+                if (work.Did.Value != WorkKind.LeftAlone && Moment.Of(order, work.Spot) is var at && at > first && at < second)
                 {
                     return true;
                 }
@@ -105,28 +104,58 @@ public sealed record ContradictingReadings(string At, AssessedReading Failed, As
         return false;
     }
 
-    private static (Decision?, AssessedReading?, BenchVisit)? AnswerOf(BoardAssessment board, PlaceHistory place, AssessedReading first, int later, Verdict verdict)
+    private static (LazyText Words, DateOnly Day, Spot Spot)? AnswerOf(BoardAssessment board, string at, ImmutableArray<Entry> entries, Entry first, int later, Verdict verdict)
     {
-        if (place.Decision is { } decision && place.DecidedAt > place.Counting[later].At)
+        var second = entries[later];
+        if ((first.Note is null ? second : first) is { Note: { } note } explained)
         {
-            return (decision, null, board.Visits[place.DecidedAt.Visit]);
+            return (note.Value, explained.Visit.Date.Value, explained.Spot);
         }
 
-        if (first.Reading.Note is not null || place.Counting[later].Reading.Note is not null)
+        for (var third = later + 1; third < entries.Length; third++)
         {
-            return (null, place.Counting[later], place.Counting[later].Visit);
-        }
-
-        for (var third = later + 1; third < place.Counting.Length; third++)
-        {
-            if (Decided(place.Counting[third], verdict.Measured) == verdict.Outcome)
+            if (entries[third].Says(verdict.Measured) is { } says)
             {
-                return (null, place.Counting[third], place.Counting[third].Visit);
+                return says == verdict.Outcome ? ("read a third time", entries[third].Visit.Date.Value, entries[third].Spot) : null;
+            }
+        }
+
+        return DecisionAfter(board, at, second.At) is var (decision, visit) ? ($"decided: {decision.What.Text}, because {decision.Because.Value}", visit.Date.Value, decision.Spot) : null;
+    }
+
+    private static (Decision Decision, BenchVisit Visit)? DecisionAfter(BoardAssessment board, string at, Moment moment)
+    {
+        for (var order = board.Visits.Length - 1; order >= moment.Visit; order--)
+        {
+            foreach (var decision in board.Visits[order].Decided)
+            {
+                if (decision.Place?.Value == at && Moment.Of(order, decision.Spot) > moment)
+                {
+                    return (decision, board.Visits[order]);
+                }
             }
         }
 
         return null;
     }
 
-    private static string Line(AssessedReading reading) => reading.Reading.Spot.Line.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    private sealed record Entry(Moment At, BenchVisit Visit, Spot Spot, ImmutableArray<Verdict> Verdicts, Written<string>? Note, bool IsNew, string? Piece)
+    {
+        internal static Entry Of(AssessedReading reading) => new(reading.At, reading.Visit, reading.Reading.Spot, reading.Verdicts, reading.Reading.Note, reading.IsNew, null);
+
+        internal static Entry Of(AssessedProof proof) => new(proof.At, proof.Visit, proof.Proof.Spot, proof.Verdicts, proof.Proof.Note, false, null);
+
+        internal VerdictOutcome? Says(Measured measured)
+        {
+            foreach (var verdict in Verdicts)
+            {
+                if (verdict.Measured == measured && verdict.Outcome is VerdictOutcome.Inside or VerdictOutcome.Outside)
+                {
+                    return verdict.Outcome;
+                }
+            }
+
+            return null;
+        }
+    }
 }

@@ -15,6 +15,7 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
     private const decimal LongestDays = 3_650m;
     private const decimal SecondsPerDay = 86_400m;
     private const int LastYear = 9_900;
+    private const decimal ShortestSeconds = 3_600m;
 
     /// <summary>The work.</summary>
     public required WorkEntry Work { get; init; }
@@ -76,12 +77,13 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
 
     private static (decimal Days, string Words)? Time(WorkEntry work)
     {
-        if (work.Dry is { } written)
+        // Nothing that was washed is dry within the hour, in moving air at 60 to 70 degrees. Common practice.
+        if (work.Dry is { } written && (written.Value.Value >= ShortestSeconds || work.Did.Value != WorkKind.Washed))
         {
             return (written.Value.Value / SecondsPerDay, written.Text);
         }
 
         var isWet = work.Did.Value == WorkKind.Washed || (work.Did.Value == WorkKind.Cleaned && work.With is { } with && MethodCatalogue.In(with.Value) is { MustDry: true });
-        return isWet ? (MethodCatalogue.DryAtRoomHours / 24m, $"{QuantityText.Format(new Quantity(MethodCatalogue.DryAtRoomHours, Dimension.Number))} h, the usual time at room temperature since none is written") : null;
+        return isWet ? (MethodCatalogue.DryAtRoomHours / 24m, $"{QuantityText.Format(new Quantity(MethodCatalogue.DryAtRoomHours, Dimension.Number))} h, the usual time at room temperature") : null;
     }
 }

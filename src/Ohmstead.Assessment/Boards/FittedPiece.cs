@@ -52,11 +52,18 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     // Read in this place, as a new part before it went in or as what sits there since.
     private static AssessedReading? Own(FittedPiece piece, string kind) => piece.Place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind));
 
+    // Where a piece of the lot was bad and nothing says which went in, what was read of another says nothing of this one; nor does what was read before it came.
     private static AssessedReading? OfLot(FittedPiece piece, string kind, HashSet<AssessedReading> used)
     {
+        if (piece.Place.Counting.Any(reading => reading.Place is null && reading.Overall == VerdictOutcome.Outside))
+        {
+            return null;
+        }
+
+        var came = piece.Place.Sitting?.Received?.Value.Earliest ?? DateOnly.MinValue;
         foreach (var reading in piece.Place.Counting)
         {
-            if (reading.Place is null && Passes(reading, kind) && used.Add(reading))
+            if (reading.Place is null && reading.Visit.Date.Value >= came && Passes(reading, kind) && used.Add(reading))
             {
                 return reading;
             }

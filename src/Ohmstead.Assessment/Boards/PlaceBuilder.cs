@@ -23,7 +23,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         var lotName = piece?.Work.Lot?.Value;
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
         ImmutableArray<AssessedReading> own = byPlace.TryGetValue(reference, out var ofPlace) ? [.. ofPlace] : [];
-        ImmutableArray<AssessedReading> counting = own.Length == 0 && lotName is null ? [] : [.. Counting(reference, own, change, piece, lotName)];
+        ImmutableArray<AssessedReading> counting = change is { IsEmpty: true } || (own.Length == 0 && lotName is null) ? [] : [.. Counting(reference, own, change, piece, lotName)];
 
         // What failed once is no pass by being read again, where somebody's life hangs on it: it goes.
         var isFinal = PartKind.IsSafetyRelevant(part.Values) || (lot is not null && PartKind.IsSafetyRelevant(lot.Values));

@@ -65,11 +65,19 @@ internal sealed class Timeline
     internal Moment ChangedBefore(string reference, PlaceChange than) =>
         changes.TryGetValue(reference, out var list) && list.LastOrDefault(change => change.At < than.At && change.Work.PutsAPartIn) is { } earlier ? earlier.At : Moment.AsItCame;
 
-    /// <summary>When a reading was taken as left: where it is written, but not before the work of its visit that changed the place.</summary>
-    internal Moment AfterWorkOf(string reference, int order, Spot spot)
+    /// <summary>When a reading was taken as left: where it is written, but not before the work of its visit.</summary>
+    internal static Moment AfterWorkOf(BenchVisit visit, int order, Spot spot)
     {
         var at = Moment.Of(order, spot);
-        return ChangeBefore(reference, order, afterWork: true) is { } change && change.At.Visit == order && change.At > at ? change.At with { Column = change.At.Column + 1 } : at;
+        foreach (var work in visit.Work)
+        {
+            if (Moment.Of(order, work.Spot) is var done && done > at)
+            {
+                at = done with { Column = done.Column + 1 };
+            }
+        }
+
+        return at;
     }
 
     /// <summary>The latest decision about a place, or null.</summary>
@@ -91,14 +99,14 @@ internal sealed class Timeline
             LastWork = at;
         }
 
-        if (work.Part is not { } part || !parts.ContainsKey(part.Value) || !work.ChangesAPlace)
+        if (!work.ChangesAPlace || PlaceOf(work, parts) is not { } reference)
         {
             return;
         }
 
-        if (!changes.TryGetValue(part.Value, out var list))
+        if (!changes.TryGetValue(reference, out var list))
         {
-            changes[part.Value] = list = [];
+            changes[reference] = list = [];
         }
 
         list.Add(work.Did.Value switch
@@ -108,6 +116,10 @@ internal sealed class Timeline
             _ => new(at, visit, work, null, IsEmpty: false),
         });
     }
+
+    // A part that is named as a place is that part.
+    private static string? PlaceOf(WorkEntry work, IReadOnlyDictionary<string, Part> parts) =>
+        work.Part is { } part && parts.ContainsKey(part.Value) ? part.Value : work.At is { } at && parts.ContainsKey(at.Value) ? at.Value : null;
 
     // What was taken out last goes in again: as if it had never been taken out. A part that was fitted meanwhile came out for it.
     private PlaceChange? PutBack(List<PlaceChange> list)

@@ -1,4 +1,5 @@
 using Ohmstead.Electronics.Substitution;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Fit;
 
@@ -28,12 +29,22 @@ internal static class FitDoubts
         : reason.Weight == ReasonWeight.Against ? $"take another part: ohmstead fit {board} {replacement.Place.Part.Ref.Value}, or write a decision to keep it, with the reason"
         : "look at it, and write a note on that work saying how it was made to fit, or take another part";
 
-    // A datum that is not written is no doubt about the part; the standing notice about safety is none either.
+    // A rating that the place asks for and the part does not tell is a doubt; another datum that is not written is none, nor is the standing notice about safety.
     private static bool Stands(Replacement replacement, Reason reason) => reason.Weight switch
     {
         ReasonWeight.For => false,
-        ReasonWeight.Doubt => !reason.IsMissing && reason.Aspect != FitAspects.Safety && replacement.Work.Note is null && !replacement.Place.IsKeptByDecision,
+        ReasonWeight.Doubt when reason.IsMissing => IsAskedFor(replacement, reason) && replacement.Work.Note is null && !replacement.Place.IsKeptByDecision,
+        ReasonWeight.Doubt => reason.Aspect != FitAspects.Safety && replacement.Work.Note is null && !replacement.Place.IsKeptByDecision,
         ReasonWeight.Against => IsRating(reason) || !replacement.Place.IsKeptByDecision,
+    };
+
+    private static bool IsAskedFor(Replacement replacement, Reason reason) => reason.Aspect switch
+    {
+        FitAspects.Voltage => replacement.Place.Part.Values.RatedVoltage is not null && replacement.Values.RatedVoltage is null,
+        FitAspects.Power => replacement.Place.Part.Values.Power is not null && replacement.Values.Power is null,
+        FitAspects.Current => replacement.Place.Part.Values.Current is not null && replacement.Values.Current is null,
+        FitAspects.Value => ChosenBy.Value(replacement.Place.Part.Values) is not null && ChosenBy.Value(replacement.Values) is null,
+        _ => false,
     };
 
     private static bool IsRating(Reason reason) => reason.Aspect is FitAspects.Voltage or FitAspects.WorkingVoltage or FitAspects.Temperature or FitAspects.Safety;

@@ -33,7 +33,7 @@ public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory 
         {
             foreach (var work in visit.Work.Where(work => work.PutsAPartIn))
             {
-                if (work.Part is { } part && board.Place(part.Value) is { } place && Put(work, place, workshop) is { } put)
+                if ((work.Part ?? work.At) is { } part && board.Place(part.Value) is { } place && Put(work, place, workshop) is { } put)
                 {
                     found.Add(new(visit, work, place, put.Lot, put.Offer.Values, FitJudge.Judge(FitPlace.Of(board, place), put.Offer)));
                 }

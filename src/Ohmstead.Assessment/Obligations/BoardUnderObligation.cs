@@ -24,6 +24,26 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
     /// <summary>The day of this run.</summary>
     public DateOnly Today => Under.Today;
 
+    /// <summary>The part or point that the entry is about in which something stands, or null when it is about none.</summary>
+    internal string? PlaceAt(Place place)
+    {
+        if (place.Path != Board.Board.Path)
+        {
+            return null;
+        }
+
+        (Spot Spot, string? Of) nearest = (default, null);
+        foreach (var entry in Entries())
+        {
+            if (!IsBehind(entry.Spot, place.Line, place.Column) && IsBehind(entry.Spot, nearest.Spot.Line, nearest.Spot.Column))
+            {
+                nearest = entry;
+            }
+        }
+
+        return nearest.Of;
+    }
+
     /// <summary>What a reading shows, as evidence.</summary>
     internal Evidence By(AssessedReading reading, Verdicts.Verdict verdict) => new(LazyText.Of(verdict, static one => one.Why), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading));
 
@@ -45,6 +65,40 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
 
     /// <summary>A day in a message.</summary>
     internal static string Day(BenchVisit visit) => IsoDate.Text(visit.Date.Value);
+
+    // What begins an entry that is about no place ends what is about the place before it.
+    private IEnumerable<(Spot Spot, string? Of)> Entries()
+    {
+        foreach (var part in Board.Board.Parts)
+        {
+            yield return (part.Spot, part.Ref.Value);
+        }
+
+        foreach (var point in Board.Board.Points)
+        {
+            yield return (point.Spot, point.Name.Value);
+        }
+
+        foreach (var wait in Board.Board.Waiting)
+        {
+            yield return (wait.Spot, null);
+        }
+
+        foreach (var visit in Board.Visits)
+        {
+            yield return (visit.Spot, null);
+            foreach (var entry in visit.Found.Select(found => (found.Spot, (string?)found.At.Value))
+                .Concat(visit.Readings.Select(reading => (reading.Spot, (reading.Part ?? reading.Point)?.Value)))
+                .Concat(visit.Work.Select(work => (work.Spot, (work.Part ?? work.At)?.Value)))
+                .Concat(visit.Decided.Select(decision => (decision.Spot, decision.Place?.Value)))
+                .Concat(visit.Proofs.Select(proof => (proof.Spot, (string?)proof.Point.Value))))
+            {
+                yield return entry;
+            }
+        }
+    }
+
+    private static bool IsBehind(Spot spot, int line, int column) => spot.Line > line || (spot.Line == line && spot.Column > column);
 
     // A reading of a lot in the drawer stands in the stock.
     private string PathOf(AssessedReading reading) => reading.VisitOrder < 0 ? Workshop.StockFile?.Path ?? Board.Board.Path : Board.Board.Path;

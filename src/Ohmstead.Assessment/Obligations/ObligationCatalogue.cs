@@ -21,6 +21,7 @@ public static class ObligationCatalogue
         new PointReadingAnswered(),
         new WaitOver(),
         new LookedAt(),
+        new SafetyPartWhole(),
         new SafetyPartPassed(),
         new FittedPartMeasured(),
         new FittedPartFormed(),

@@ -98,7 +98,9 @@ public sealed class FitToRunTests
     {
         var decided = First("decided", "{ part: C12, decision: replace, because: this family fails shorted }");
         Assert.Equal((BoardState.FaultStands, "decided to be replaced: this family fails shorted"), Only(Visits(decided + Proved)));
-        Assert.Equal(BoardState.FitToRun, Visits(decided + "\n    work:\n      - { part: C12, did: replaced, lot: L-031, polarity: schematic }" + Proved).State);
+        Assert.Equal(
+            BoardState.FitToRun,
+            Visits(decided + "\n    readings:\n      - { part: C12, lot: L-031, state: new, capacitance: 472 µF }\n    work:\n      - { part: C12, did: replaced, lot: L-031, polarity: schematic }" + Proved).State);
     }
 
     [Fact]

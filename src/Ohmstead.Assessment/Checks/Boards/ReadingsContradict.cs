@@ -16,9 +16,8 @@ public sealed class ReadingsContradict : IBoardCheck
         {
             if (pair.Answer is null)
             {
-                var (first, second) = pair.Failed.At < pair.Passed.At ? (pair.Failed, pair.Passed) : (pair.Passed, pair.Failed);
-                yield return board.Finding(Description, second.Reading.Spot, $"{pair.At}: {pair.Words}", ContradictingReadings.NextStep)
-                    with { Related = [new RelatedPlace(first.Reading.Spot.In(board.Board.Path), "the other reading")] };
+                yield return board.Finding(Description, pair.Second, $"{pair.At}: {pair.Words}", ContradictingReadings.NextStep)
+                    with { Related = [new RelatedPlace(pair.First.In(board.Board.Path), "the other reading")] };
             }
         }
     }

@@ -1,4 +1,6 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Fit;
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -60,19 +62,25 @@ public sealed class DesignKept : IObligationRule
             loose.Add(($"{own.Kind.Text} for {known.Kind.Text}", true));
         }
 
-        Word(loose, "safety class", own.SafetyClass, known.SafetyClass, isRating: true);
+        SafetyClass(loose, own.SafetyClass, known.SafetyClass);
         Word(loose, "role", own.Role, known.Role, isRating: false);
         Word(loose, "polarity", own.Polarity, known.Polarity, isRating: false);
         AtLeast(loose, "rated voltage", own.RatedVoltage, known.RatedVoltage, isRating: true);
         AtLeast(loose, "temperature", own.Temperature, known.Temperature, isRating: true);
         AtLeast(loose, "power", own.Power, known.Power, isRating: true);
-        AtLeast(loose, "working voltage", own.WorkingVoltage, known.WorkingVoltage, isRating: false);
-        AtLeast(loose, "low", own.Low, known.Low, isRating: false);
+        AtLeast(loose, "ripple current", own.RippleCurrent, known.RippleCurrent, isRating: true);
+        if (own.WorkingVoltage is not null)
+        {
+            AtLeast(loose, "working voltage", own.WorkingVoltage, known.WorkingVoltage, isRating: false);
+        }
+
         AtLeast(loose, "esr_low", own.EsrLow, known.EsrLow, isRating: false);
-        AtMost(loose, "high", own.High, known.High);
-        AtMost(loose, "esr_limit", own.EsrLimit, known.EsrLimit);
-        AtMost(loose, "leakage_limit", own.LeakageLimit, known.LeakageLimit);
-        AtMost(loose, "loss_factor_limit", own.LossFactorLimit, known.LossFactorLimit);
+        // Where the design writes no limit the mark holds: a limit of the board's own takes its place.
+        Limit(loose, "low", own.Low, known.Low, isLower: true);
+        Limit(loose, "high", own.High, known.High, isLower: false);
+        Limit(loose, "esr_limit", own.EsrLimit, known.EsrLimit, isLower: false);
+        Limit(loose, "leakage_limit", own.LeakageLimit, known.LeakageLimit, isLower: false);
+        Limit(loose, "loss_factor_limit", own.LossFactorLimit, known.LossFactorLimit, isLower: false);
         Same(loose, "capacitance", own.Capacitance, known.Capacitance);
         Same(loose, "resistance", own.Resistance, known.Resistance);
         Same(loose, "inductance", own.Inductance, known.Inductance);
@@ -95,8 +103,8 @@ public sealed class DesignKept : IObligationRule
         }
 
         Same(loose, "nominal", own.Nominal, known.Nominal);
-        AtLeast(loose, "low", own.Low, known.Low, isRating: false);
-        AtMost(loose, "high", own.High, known.High);
+        Limit(loose, "low", own.Low, known.Low, isLower: true);
+        Limit(loose, "high", own.High, known.High, isLower: false);
         AtMost(loose, "ripple_limit", own.RippleLimit, known.RippleLimit);
         Tolerance(loose, own.Tolerance, known.Tolerance);
         if (known.Hours is { } hours && (own.Hours is not { } fewer || fewer.Value < hours.Value))
@@ -107,6 +115,22 @@ public sealed class DesignKept : IObligationRule
         Word(loose, "rail", own.Rail, known.Rail, isRating: false);
         Word(loose, "reservoir", own.Reservoir, known.Reservoir, isRating: false);
         return loose;
+    }
+
+    private static void SafetyClass(List<(string, bool)> loose, Written<string>? own, Written<string>? known)
+    {
+        if (known is not null && own?.Value != known.Value && !SafetyCapacitor.MayReplace(CapacitorWords.Safety(known.Value), CapacitorWords.Safety(own?.Value)).Value)
+        {
+            loose.Add(($"safety class {own?.Text ?? "not written"} for {known.Text}", true));
+        }
+    }
+
+    private static void Limit(List<(string, bool)> loose, string what, Written<Quantity>? own, Written<Quantity>? known, bool isLower)
+    {
+        if (own is null ? known is not null : known is null || (isLower ? own.Value.Value < known.Value.Value : own.Value.Value > known.Value.Value))
+        {
+            loose.Add(($"{what} {own?.Text ?? "not written"} for {known?.Text ?? "none"}", false));
+        }
     }
 
     private static void Word(List<(string, bool)> loose, string what, Written<string>? own, Written<string>? known, bool isRating)

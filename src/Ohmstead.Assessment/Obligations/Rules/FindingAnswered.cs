@@ -54,7 +54,8 @@ public sealed class FindingAnswered : IObligationRule
     }
 
     private static bool IsOfThePlace(Reading reading, string at) =>
-        reading.Part?.Value == at || reading.Point?.Value == at || reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage);
+        reading.Part?.Value == at || reading.Point?.Value == at || reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage)
+        || (reading.Method is { } method && IsAbout(method.Value, at));
 
     private static bool IsAbout(string point, string at) => point == at || OfInsulation.Any(word => point.Contains(word, StringComparison.OrdinalIgnoreCase));
 }

@@ -23,6 +23,11 @@ public sealed class FittedPartKnown : IObligationRule
                     Kind, BoardState.ProofDue, at, $"{fitting.Work.Did.Text} on {BoardUnderObligation.Day(fitting.Visit)} with a part that the record does not name",
                     "add lot: with its lot, or new_part: { kind: …, } with what is printed on it; 'put back' is for the piece that was taken out");
             }
+            else if (fitting.Place.Sitting is { Received: { } received } lot && fitting.Visit.Date.Value < received.Value.Earliest)
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.ProofDue, at, $"fitted on {BoardUnderObligation.Day(fitting.Visit)} from lot {lot.Id.Value}, which came on {received.Text}", "mend the lot, or one of the two dates");
+            }
             else if (fitting.Values is { } values)
             {
                 yield return Obligation.Met(Kind, at, PartWords.Describe(values), board.By(fitting.Work, fitting.Visit));

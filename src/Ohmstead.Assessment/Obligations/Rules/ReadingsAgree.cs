@@ -18,7 +18,7 @@ public sealed class ReadingsAgree : IObligationRule
         {
             if (pair.Answer is { } answer)
             {
-                yield return Obligation.Met(Kind, pair.At, pair.Words, answer.Decision is { } decision ? board.By(decision, answer.Visit.Date.Value) : board.By(answer.Reading!));
+                yield return Obligation.Met(Kind, pair.At, pair.Words, new(answer.Words, answer.Day, answer.Spot, board.Board.Board.Path));
             }
             else
             {

@@ -23,7 +23,7 @@ public sealed class RecordSound : IObligationRule
             if (CheckEffects.HoldsBack(finding) && Counts(board, finding))
             {
                 isSound = false;
-                yield return Open(finding, null);
+                yield return Open(finding, board.PlaceAt(finding.Place));
             }
         }
 
@@ -63,11 +63,11 @@ public sealed class RecordSound : IObligationRule
             }
         }
 
-        foreach (var lot in LotsThatSit(board))
+        foreach (var (at, lot) in LotsThatSit(board))
         {
             foreach (var finding in board.Shared.OfLot(lot))
             {
-                yield return (lot, finding);
+                yield return (at, finding);
             }
         }
 
@@ -88,11 +88,11 @@ public sealed class RecordSound : IObligationRule
             yield return Missing(design.Value, $"the design {design.Value} could not be read: what the board must prove is not known", $"mend designs/{design.Value}.md");
         }
 
-        foreach (var lot in LotsThatSit(board))
+        foreach (var (at, lot) in LotsThatSit(board))
         {
             if (!board.Workshop.Lots.ContainsKey(lot))
             {
-                yield return Missing(lot, $"nothing is known of lot {lot}, a part of which sits here", $"add lot {lot} to stock.yaml, or mend it there");
+                yield return Missing(at, $"nothing is known of lot {lot}, a part of which sits here", $"add lot {lot} to stock.yaml, or mend it there");
             }
         }
 
@@ -107,8 +107,16 @@ public sealed class RecordSound : IObligationRule
 
     private Obligation Missing(string of, string text, string next) => Obligation.Open(Kind, BoardState.ProofDue, of, text, next);
 
-    private static IEnumerable<string> LotsThatSit(BoardUnderObligation board) =>
-        board.Board.Places.Select(place => place.FittedBy?.Lot?.Value).OfType<string>().Distinct(StringComparer.Ordinal);
+    private static IEnumerable<(string At, string Lot)> LotsThatSit(BoardUnderObligation board)
+    {
+        foreach (var place in board.Board.Places)
+        {
+            if (place.FittedBy?.Lot is { } lot)
+            {
+                yield return (place.Part.Ref.Value, lot.Value);
+            }
+        }
+    }
 
     private static IEnumerable<string> InstrumentsThatCount(BoardUnderObligation board) =>
         board.Board.Places.SelectMany(place => place.Counting).Where(reading => reading.VisitOrder >= 0).Select(reading => (reading.Reading.Instrument ?? reading.Visit.Instrument)?.Value)

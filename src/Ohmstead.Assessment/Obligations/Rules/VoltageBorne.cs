@@ -39,7 +39,8 @@ public sealed class VoltageBorne : IObligationRule
 
     private static (Quantity Volts, string Words, AssessedProof? By)? Worst(BoardAssessment board, PlaceHistory place)
     {
-        (Quantity Volts, string Words, AssessedProof? By)? worst = place.Part.Values.WorkingVoltage is { } working ? (Magnitude(working.Value), $"a working voltage of {working.Text}", null) : null;
+        // A line of the board's own that leaves the working voltage out takes none away.
+        (Quantity Volts, string Words, AssessedProof? By)? worst = (place.Part.Values.WorkingVoltage ?? OfTheDesign(board, place)) is { } working ? (Magnitude(working.Value), $"a working voltage of {working.Text}", null) : null;
         foreach (var point in board.Points)
         {
             if (point.Reservoir?.Value != place.Part.Ref.Value || board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value && VoltageOf(proof) is not null) is not { } proof)
@@ -56,6 +57,9 @@ public sealed class VoltageBorne : IObligationRule
 
         return worst;
     }
+
+    private static Written<Quantity>? OfTheDesign(BoardAssessment board, PlaceHistory place) =>
+        place.Part.FromDesign is null ? board.Design?.Parts.FirstOrDefault(part => part.Ref.Value == place.Part.Ref.Value)?.Values.WorkingVoltage : null;
 
     private static Written<Quantity>? VoltageOf(AssessedProof proof)
     {
