@@ -73,6 +73,14 @@ public sealed class RecordEditor
     /// <param name="items">The items, each as one line of YAML; at least one.</param>
     public EditOutcome AppendAll(Shape shape, string key, IReadOnlyList<string> items) => IntoAll(Root, string.Empty, shape, key, [.. items.Select(item => new[] { item })]);
 
+    /// <summary>Whether an entry may join the last visit without saying that it happened earlier than it did; false where there is no visit.</summary>
+    /// <param name="key">The list of the visit.</param>
+    /// <param name="item">The entry, as one line of YAML.</param>
+    public bool MayJoinLastVisit(string key, string item) =>
+        ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] }
+        && reader.Read(source.Path, Encoding.UTF8.GetBytes($"entry: {item}"), FileForm.Yaml, ReadingLimits.Usual).Root is { Entries: [{ Value: MappingNode entry }] }
+        && DayOrder.MayJoin(last, key, entry);
+
     /// <summary>Adds an entry to a visit to the bench: to the last visit that is the one meant, else to a new one at the end.</summary>
     /// <param name="shape">The shape of the record.</param>
     /// <param name="isMeant">Whether a visit, by its keys and texts, is the one meant.</param>

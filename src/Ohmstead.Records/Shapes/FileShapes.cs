@@ -141,7 +141,7 @@ public static class FileShapes
         [
             Key.Id("lot", "Its name in the records.", "L-031").Needed(),
             PartShape.Kind,
-            .. PartShape.Values.Where(key => key.Name is not ("working_voltage" or "role" or "note" or "low" or "high" or "esr_low")),
+            .. PartShape.OfThePart.Where(key => key.Name != "note"),
             Key.RoughDate("received", "When it came.", "2026-02-20"),
             Key.Count("quantity", "How many came.", "10"),
             Key.Id("order", "The order it came under.", "PO-11"),

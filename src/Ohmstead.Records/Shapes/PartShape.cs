@@ -114,12 +114,15 @@ public static class PartShape
         LeakageLimit, Low, High, Life, RippleCurrent, Material, Cells, Polarity, SafetyClass, Form, LeadPitch, Diameter, Height, Maker, Series, Type, DateCode, Note,
     ];
 
+    /// <summary>Of these the keys that belong to the part itself, and not to the place that it sits in.</summary>
+    public static IReadOnlyList<Key> OfThePart { get; } = [.. Values.Where(key => key.Name is not ("working_voltage" or "role" or "low" or "high" or "esr_low"))];
+
     /// <summary>A part that was put in and came from no lot.</summary>
     public static Shape NewPart { get; } = new(
         "new part",
         "What was put in, as its print says it.",
         "{ kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V, temperature: 105 °C }",
-        [Kind, .. Values.Where(key => key.Name is not ("working_voltage" or "role" or "note" or "low" or "high" or "esr_low"))]);
+        [Kind, .. OfThePart]);
 
     /// <summary>A part in its place.</summary>
     public static Shape Shape { get; } = new(

@@ -1,8 +1,11 @@
 using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Electronics.Methods;
+using Ohmstead.Output;
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Findings;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
 
@@ -13,6 +16,7 @@ internal sealed class WorkCommand(Terminal terminal)
     private readonly Argument<string> did = EntryOptions.OneOf("DID", "What was done", Vocabulary.Works);
     private readonly Argument<string?> place = new("PLACE") { CompletionSources = { Completions.Places }, Description = "The part, or the place on the board; the whole board when not given.", DefaultValueFactory = _ => null };
     private readonly Option<string?> lot = new("--lot") { Description = "The lot that the new part came from." };
+    private readonly Option<string[]> newPart = new("--new-part") { Description = "What was put in, where it came from no lot: its kind, then what is printed on it.", AllowMultipleArgumentsPerToken = true };
     private readonly Option<string[]> polarity = new("--polarity") { Description = "How the right way round was established, once for each way: " + string.Join(", ", Vocabulary.PolarityWays) + ".", AllowMultipleArgumentsPerToken = false };
     private readonly Option<string?> with = new("--with") { Description = "What it was done with." };
     private readonly Option<string?> dry = new("--dry") { Description = "How long it must dry before power, such as 24h." };
@@ -30,16 +34,24 @@ internal sealed class WorkCommand(Terminal terminal)
 
             Examples:
               ohmstead work SP-0007 replaced C12 --lot L-031 --polarity schematic --kept "bag 7"
+              ohmstead work SP-0007 replaced C12 --new-part "aluminium electrolytic" 470uF 20% 35V 105C --polarity schematic
               ohmstead work SP-0007 washed --with isopropanol --dry 24h
               ohmstead work SP-0007 "made safe" C1 --hazard "charged capacitor" --with "10 kΩ 10 W on an insulated probe"
             """,
-            did, place, lot, polarity, with, dry, kept, hazard, clears, irreversible);
+            did, place, lot, newPart, polarity, with, dry, kept, hazard, clears, irreversible);
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
         {
             if (parsed.GetValue(irreversible) && !parsed.GetValue(options.Sure))
             {
                 terminal.Error.WriteLine("this cannot be undone: ask the keeper, then enter it with --sure; nothing was written");
                 return ExitCode.Findings;
+            }
+
+            var (made, fault) = NewPart(parsed.GetValue(newPart) ?? []);
+            if (fault is not null)
+            {
+                terminal.Error.WriteLine(Printable.Of(fault));
+                return ExitCode.Usage;
             }
 
             var name = parsed.GetValue(place);
@@ -52,6 +64,7 @@ internal sealed class WorkCommand(Terminal terminal)
                     ["at"] = isPart ? null : Scalar(name),
                     ["did"] = Scalar(parsed.GetValue(did)),
                     ["lot"] = Scalar(parsed.GetValue(lot)),
+                    ["new_part"] = made,
                     ["polarity"] = parsed.GetValue(polarity) is { Length: > 0 } ways ? FlowText.List(ways) : null,
                     ["with"] = Scalar(parsed.GetValue(with)),
                     ["dry"] = Scalar(parsed.GetValue(dry)),
@@ -71,6 +84,23 @@ internal sealed class WorkCommand(Terminal terminal)
             return exit;
         }));
         return command;
+    }
+
+    private static (string? Item, string? Fault) NewPart(string[] words)
+    {
+        if (words.Length == 0)
+        {
+            return (null, null);
+        }
+
+        if (!Vocabulary.PartKinds.Contains(words[0], StringComparer.Ordinal))
+        {
+            return (null, Nearest.Told($"'{words[0]}' is no kind of part: --new-part begins with the kind, such as \"aluminium electrolytic\" 470uF 20% 25V", Nearest.To(words[0], Vocabulary.PartKinds)));
+        }
+
+        var (values, fault) = SaidPart.Read(words[1..], PartShape.NewPart);
+        var said = new Dictionary<string, string?>(values, StringComparer.Ordinal) { ["kind"] = words[0] };
+        return (fault is null ? FlowText.Mapping(PartShape.NewPart.Keys.Select(key => (key.Name, said.GetValueOrDefault(key.Name)))) : null, fault);
     }
 
     // What is usual for the way it was done, and what a wash needs before power.

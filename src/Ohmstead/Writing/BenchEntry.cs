@@ -39,9 +39,16 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     public int Add(FoundBoard board, VisitHead who, string key, Func<IReadOnlyDictionary<string, string>, string> item, bool isSure, bool isTrial) =>
         Change(board, isSure, isTrial, editor =>
         {
-            // The entry leaves out what its visit says already.
-            var line = item(editor.LastVisit is { } last && who.IsOf(last) ? last : who.Keys.ToDictionary(entry => entry.Key, entry => entry.Value, StringComparer.Ordinal));
-            return (editor.AppendToVisit(FileShapes.Board, who.IsOf, who.Keys, key, line), line);
+            // The entry leaves out what its visit says already. What comes after something of its place that stands further down begins a second visit of the day.
+            var last = editor.LastVisit is { } visit && who.IsOf(visit) ? visit : null;
+            if (last is not null && item(last) is var joined && editor.MayJoinLastVisit(key, joined))
+            {
+                return (editor.AppendToVisit(FileShapes.Board, who.IsOf, who.Keys, key, joined), joined);
+            }
+
+            var head = who with { Instrument = who.Instrument ?? last?.GetValueOrDefault("instrument") };
+            var line = item(head.Keys.ToDictionary(entry => entry.Key, entry => entry.Value, StringComparer.Ordinal));
+            return (editor.AppendToVisit(FileShapes.Board, _ => false, head.Keys, key, line), line);
         });
 
     /// <summary>Changes the record by any one splice, judged as an entry is.</summary>

@@ -73,7 +73,9 @@ public sealed class ShapesAndSchemasTests
                 Assert.Equal(refused.Count == 0, SecondOpinion.Accepts(name, Root(name, text)));
                 if (refused.Count > 0)
                 {
-                    Assert.True(refused.Count == 1 && read.Count == 1, $"{text}\nreader: {string.Join('\n', read)}\nschema: {string.Join('\n', refused)}");
+                    // A mapping that has a needed key, and an unknown one instead, is told of both by the reader.
+                    var missing = key.Kind == ValueKind.Mapping && value == "{ a: b }" ? key.Inner!.Keys.Count(inner => inner.IsNeeded) : 0;
+                    Assert.True(refused.Count == 1 && read.Count == 1 + missing, $"{text}\nreader: {string.Join('\n', read)}\nschema: {string.Join('\n', refused)}");
                     Assert.Equal(read[0].Place.Line, refused[0].Place.Line);
                 }
             }

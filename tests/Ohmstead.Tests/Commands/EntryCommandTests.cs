@@ -62,6 +62,50 @@ public sealed class EntryCommandTests
     }
 
     [Fact]
+    public void Fault_mending_and_proof_of_one_evening_keep_their_order()
+    {
+        const string Amplifier = "boards/SP-0004.md";
+        using var copy = CollectionCopy.Make();
+        string[] bench = ["--by", "MB", "--instrument", "bridge-1"];
+        Assert.Equal(0, Enter(copy, ["enter", "SP-0004", "C2", "301uF", "0.9ohm", "120Hz", "--lifted", .. bench]).Exit);
+        Assert.Equal(0, Enter(copy, ["enter", "SP-0004", "C2", "474uF", "0.11ohm", "120Hz", "--lifted", "--lot", "L-002", .. bench]).Exit);
+        Assert.Equal(0, Enter(copy, ["work", "SP-0004", "replaced", "C2", "--lot", "L-002", "--polarity", "schematic", "--by", "MB"]).Exit);
+        foreach (var (point, values) in new (string, string[])[] { ("+15V", ["15.05V", "ripple=1.9mV"]), ("-15V", ["-14.98V", "ripple=1.7mV"]), ("zero", ["1.0mV"]), ("drift", ["pass"]), ("soak", ["hours=5"]) })
+        {
+            Assert.Equal(0, Enter(copy, ["enter", "SP-0004", point, .. values, "--by", "MB", "--instrument", "meter-1"]).Exit);
+        }
+
+        Assert.StartsWith("SP-0004 Barograph servo amplifier, lookout hut: fit to run\n", Enter(copy, "why", "SP-0004").Out, StringComparison.Ordinal);
+
+        // The iron comes out once more: the proof of an hour ago is older than that.
+        Assert.Contains("SP-0004 is now: proof due", Enter(copy, "work", "SP-0004", "re-soldered", "J3", "--by", "MB").Out, StringComparison.Ordinal);
+        const string second = """
+              - date: 2026-11-25
+                by: MB
+                instrument: bridge-1
+                work:
+                  - { at: J3, did: re-soldered }
+
+            """;
+        Assert.Contains(second, copy.Read(Amplifier), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_part_that_came_from_no_lot_is_written_with_the_work()
+    {
+        using var copy = CollectionCopy.Make();
+        string[] work = ["work", "SP-0004", "replaced", "C2", "--new-part", "aluminium electrolytic", "470uF", "20%", "35V", "105C", "--polarity", "schematic", "--by", "MB"];
+        Assert.Equal(0, Enter(copy, work).Exit);
+        Assert.Contains(
+            "{ part: C2, did: replaced, new_part: { kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, temperature: 105 °C }, polarity: schematic }",
+            copy.Read("boards/SP-0004.md").Replace("\n          ", " ", StringComparison.Ordinal),
+            StringComparison.Ordinal);
+        var refused = Enter(copy, "work", "SP-0004", "replaced", "C1", "--new-part", "electrolytic", "470uF", "--polarity", "schematic");
+        Assert.Equal(2, refused.Exit);
+        Assert.Contains("'electrolytic' is no kind of part", refused.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_cannot_be_undone_waits_for_the_keeper()
     {
         using var copy = CollectionCopy.Make();
