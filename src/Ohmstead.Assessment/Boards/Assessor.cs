@@ -147,8 +147,10 @@ public sealed class Assessor(Workshop workshop)
     private AssessedReading AssessReading(BenchVisit visit, int order, Reading reading, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
     {
         var part = reading.Part is { } reference ? parts.GetValueOrDefault(reference.Value) : null;
-        var isNew = reading.State is { Value: ReadingState.New };
         var afterWork = reading.State is { Value: ReadingState.AsLeft };
+        // A reading that names another lot than the one that sits there is of a part that does not sit there, whatever it says or leaves out.
+        var isNew = reading.State is { Value: ReadingState.New }
+            || (part is not null && reading.Lot is { } of && timeline.PieceAt(part.Ref.Value, order, afterWork)?.Work.Lot?.Value != of.Value);
         if (part is not null && reading.Lot is null && !isNew && timeline.EmptiedAt(part.Ref.Value, order, afterWork) is { } emptied)
         {
             return new(visit, order, reading, part, null, []) { EmptiedOn = emptied };
@@ -162,7 +164,7 @@ public sealed class Assessor(Workshop workshop)
             : piece?.Work.NewPart is { } newPart ? Fitted(newPart, part?.Values)
             : part?.Values;
         var verdicts = values is null ? [] : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || (lotName is not null && part is null));
-        return new(visit, order, reading, part, lot, verdicts) { At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot) };
+        return new(visit, order, reading, part, lot, verdicts) { IsNew = isNew, At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot) };
     }
 
     // A lot says what the part is; the place says what the circuit needs of it.
