@@ -100,12 +100,12 @@ public sealed class Assessor(Workshop workshop)
 
     // The frequency of a crystal is what was measured; of any other part it is how it was measured.
     private static ImmutableArray<ReadValue> ValuesOf(Reading reading, PartValues values) =>
-        reading.Frequency is { } frequency && PartKind.Family(values.Kind.Value) == PartFamily.Crystal
+        reading.Frequency is { } frequency && values.Kind.Value.Family == PartFamily.Crystal
             ? [.. reading.Values, new ReadValue(Measured.Frequency, frequency)]
             : reading.Values.Length > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)] : reading.Values;
 
     // The current through a junction is how its voltage was measured.
-    private static bool IsJunction(PartValues values) => values.Kind.Value is "diode" or "zener diode" or "bridge rectifier";
+    private static bool IsJunction(PartValues values) => values.Kind.Value.Junction is Junction.Rectifying or Junction.Breakdown;
 
     private static ReadingUncertainty? UncertaintyOf(Instrument? instrument, ReadValue value) =>
         instrument is null ? null : ReadingUncertainty.Of(instrument, value.Measured, value.Value.Value);

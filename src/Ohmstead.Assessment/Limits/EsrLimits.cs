@@ -68,7 +68,7 @@ public static class EsrLimits
             return null;
         }
 
-        var factor = how.IsNew || !PartKind.IsElectrolytic(part.Kind.Value) ? 1m : WornFactor;
+        var factor = how.IsNew || !part.Kind.Value.IsElectrolytic ? 1m : WornFactor;
         var upper = new Quantity(loss.Value * factor, Dimension.Ratio);
         var match = how.Frequency is { } read ? MeasuringConditions.Match(read.Value, loss.Hertz) : FrequencyMatch.Different;
         LazyText? cannot = match != FrequencyMatch.Different ? null

@@ -1,4 +1,5 @@
 using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
@@ -6,14 +7,5 @@ namespace Ohmstead.Assessment.Limits;
 internal static class FilmFigures
 {
     /// <summary>The figures, or null for any other kind.</summary>
-    internal static DielectricFigures? Of(string kind) => kind switch
-    {
-        "polyester film" => DielectricFigures.Polyester,
-        "polypropylene film" => DielectricFigures.Polypropylene,
-        "polystyrene film" => DielectricFigures.Polystyrene,
-        "polycarbonate film" => DielectricFigures.Polycarbonate,
-        "paper" => DielectricFigures.PaperInWaxOrOil,
-        "metallised paper" => DielectricFigures.MetallisedPaper,
-        _ => null,
-    };
+    internal static DielectricFigures? Of(PartKind kind) => kind.IsFilmOrPaper ? kind.Dielectric : null;
 }

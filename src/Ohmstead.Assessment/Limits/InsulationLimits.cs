@@ -1,5 +1,4 @@
 using Ohmstead.Electronics;
-using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -34,7 +33,7 @@ public static class InsulationLimits
                 part, how);
         }
 
-        if (part.Capacitance is not { } capacitance || Figures(part.Kind.Value) is not { } figures || !figures.LeastInsulationOhms(capacitance.Value.Value).Is(out var least, out _))
+        if (part.Capacitance is not { } capacitance || part.Kind.Value.Dielectric is not { } figures || !figures.LeastInsulationOhms(capacitance.Value.Value).Is(out var least, out _))
         {
             return null;
         }
@@ -69,12 +68,5 @@ public static class InsulationLimits
                 ? [new LazyText(() => $"read at {QuantityText.Format(read)}; the limit holds at 20 °C, and insulation falls with warmth")]
                 : Array.Empty<LazyText>(),
         ],
-    };
-
-    private static DielectricFigures? Figures(string kind) => kind switch
-    {
-        "mica" => DielectricFigures.SilverMica,
-        "ceramic class 1" => DielectricFigures.CeramicClass1,
-        _ => FilmFigures.Of(kind),
     };
 }

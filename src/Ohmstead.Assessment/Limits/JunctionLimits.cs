@@ -18,12 +18,12 @@ public static class JunctionLimits
     /// <summary>The forward drop of a diode, a bridge or the base of a transistor, or null for other parts.</summary>
     public static Limit? Drop(IMarkedPart part)
     {
-        if (part.Kind.Value is not ("diode" or "bridge rectifier" or "transistor" or "germanium transistor"))
+        if (part.Kind.Value.Junction is not (Junction.Rectifying or Junction.Base))
         {
             return null;
         }
 
-        var named = part.Kind.Value == "germanium transistor" ? JunctionDrop.Germanium : part.Material is { } material ? JunctionDrop.Find(material.Value) : null;
+        var named = part.Kind.Value == PartKinds.GermaniumTransistor ? JunctionDrop.Germanium : part.Material is { } material ? JunctionDrop.Find(material.Value) : null;
         var junction = named ?? JunctionDrop.Silicon;
         return new Limit(
             LimitKind.EndOfLife,

@@ -41,11 +41,9 @@ public static class LeakageLimits
 
     private static LazyText ReadLow(Quantity volts, Written<Quantity> rated) => new(() => $"it was read at {QuantityText.Format(volts)}, the limit holds at {rated.Text}");
 
-    private static LeakageRule? RuleFor(string kind, decimal ratedVolts) => kind switch
-    {
-        "aluminium electrolytic" => ratedVolts <= LeakageRules.GeneralLowVoltage.ToVolts ? LeakageRules.GeneralLowVoltage : LeakageRules.GeneralHighVoltage,
-        "bipolar electrolytic" => LeakageRules.Bipolar,
-        "tantalum" => LeakageRules.SolidTantalum,
-        _ => null,
-    };
+    private static LeakageRule? RuleFor(PartKind kind, decimal ratedVolts) =>
+        kind == PartKinds.AluminiumElectrolytic ? ratedVolts <= LeakageRules.GeneralLowVoltage.ToVolts ? LeakageRules.GeneralLowVoltage : LeakageRules.GeneralHighVoltage
+        : kind == PartKinds.BipolarElectrolytic ? LeakageRules.Bipolar
+        : kind == PartKinds.Tantalum ? LeakageRules.SolidTantalum
+        : null;
 }

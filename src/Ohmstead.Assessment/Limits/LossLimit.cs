@@ -29,14 +29,26 @@ internal abstract class LossLimit(decimal value, decimal hertz)
     internal abstract string Source { get; }
 
     /// <summary>The limit of a part: its own, or that of its type; null when none is known.</summary>
-    internal static LossLimit? Of(IMarkedPart part) => part.LossFactorLimit is { } own ? new Own(own, HertzOf(part.Kind.Value)) : part.Kind.Value switch
+    internal static LossLimit? Of(IMarkedPart part)
     {
-        "aluminium electrolytic" or "bipolar electrolytic" when part is { Capacitance: { } capacitance, RatedVoltage: { } rated } => OfSeries(LossFactorSeries.General105, rated.Value.Value, capacitance.Value.Value),
-        "tantalum" when part.Capacitance is { } capacitance && Tantalum.LossFactorLimit(capacitance.Value.Value).Is(out var tantalum, out _) => new OfTantalum(tantalum),
-        var kind => part.Capacitance is not null && FilmFigures.Of(kind) is { } film ? new OfFilm(film) : null,
-    };
+        var kind = part.Kind.Value;
+        if (part.LossFactorLimit is { } own)
+        {
+            return new Own(own, HertzOf(kind));
+        }
 
-    private static decimal HertzOf(string kind) => PartKind.IsElectrolytic(kind) ? ElectrolyticHertz : FilmFigures.Of(kind)?.LossFactorHertz ?? OthersHertz;
+        if (part.Capacitance is not { Value.Value: var farads })
+        {
+            return null;
+        }
+
+        return kind.DriesOut ? part.RatedVoltage is { } rated ? OfSeries(LossFactorSeries.General105, rated.Value.Value, farads) : null
+            : kind == PartKinds.Tantalum ? Tantalum.LossFactorLimit(farads).Is(out var tantalum, out _) ? new OfTantalum(tantalum) : null
+            : FilmFigures.Of(kind) is { } film ? new OfFilm(film)
+            : null;
+    }
+
+    private static decimal HertzOf(PartKind kind) => kind.IsElectrolytic ? ElectrolyticHertz : FilmFigures.Of(kind)?.LossFactorHertz ?? OthersHertz;
 
     // The three readings of the +0.02 rule differ for some values; the strict one is used and the text says so.
     private static ElectrolyticSeries? OfSeries(LossFactorSeries series, decimal ratedVolts, decimal farads) =>

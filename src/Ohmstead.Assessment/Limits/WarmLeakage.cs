@@ -23,7 +23,7 @@ internal static class WarmLeakage
         }
 
         var warm = how.AwayFrom20!.Value;
-        if (part.Kind.Value is not ("aluminium electrolytic" or "bipolar electrolytic") || !LeakageTemperature.GreatestFactor(warm.Value).Is(out var most, out _))
+        if (!part.Kind.Value.DriesOut || !LeakageTemperature.GreatestFactor(warm.Value).Is(out var most, out _))
         {
             return limit with { Remarks = [.. limit.Remarks, new LazyText(() => $"read at {QuantityText.Format(warm)}; leakage rises with warmth and its limit holds at 20 °C: read it again there")] };
         }

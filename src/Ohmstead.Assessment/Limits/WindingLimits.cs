@@ -1,5 +1,4 @@
 using Ohmstead.Electronics;
-using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -17,13 +16,13 @@ public static class WindingLimits
     public static Limit? Resistance(IMarkedPart part)
     {
         // The tolerance of a choke is that of its inductance, the tolerance of a relay that of its coil.
-        var isWritten = part.Tolerance is not null && PartKind.Family(part.Kind.Value) == PartFamily.Coil;
+        var isWritten = part.Tolerance is not null && part.Kind.Value.Family == PartFamily.Coil;
         return part.Resistance is { } marked && !isWritten ? Wide(part, marked.Value, NoShortedTurn) : null;
     }
 
     private static Limit? Wide(IMarkedPart part, Quantity nominal, LazyText? remark)
     {
-        if (AcceptLimit.Find(part.Kind.Value == "transformer" ? "inductor" : part.Kind.Value) is not { LooseFraction: { } share } known)
+        if (part.Kind.Value.StraysLike is not { LooseFraction: { } share } known)
         {
             return null;
         }

@@ -6,7 +6,7 @@ namespace Ohmstead.Records.Model;
 public interface IMarkedPart
 {
     /// <summary>The kind of part.</summary>
-    Written<string> Kind { get; }
+    Written<PartKind> Kind { get; }
 
     /// <summary>Marked capacitance.</summary>
     Written<Quantity>? Capacitance { get; }
