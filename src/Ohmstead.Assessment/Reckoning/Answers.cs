@@ -35,6 +35,10 @@ internal static class Answers
     internal static Outcome<Reckoned> WithCautions(this Outcome<Reckoned> answer, string hazard) =>
         answer.Then(reckoned => reckoned with { Cautions = HazardCatalogue.All.First(known => known.Name == hazard).Cautions });
 
+    /// <summary>A caution of the rule's own, and then those of a hazard of the catalogue.</summary>
+    internal static Outcome<Reckoned> WithCautions(this Outcome<Reckoned> answer, string hazard, string own) =>
+        answer.WithCautions(hazard).Then(reckoned => reckoned with { Cautions = [own, .. reckoned.Cautions] });
+
     /// <summary>A caution of the rule's own beside an answer.</summary>
     internal static Outcome<Reckoned> WithCaution(this Outcome<Reckoned> answer, string caution) =>
         answer.Then(reckoned => reckoned with { Cautions = [caution, SafetyNotice.Defer] });

@@ -7,8 +7,8 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>From the series picture of a meter to the parallel one and back.</summary>
 internal static class SeriesParallelRule
 {
-    private static readonly ReckonInput Series = ReckonInput.Of("series", Dimension.Capacitance, "Cs, the reading in the series picture").Optional();
-    private static readonly ReckonInput Parallel = ReckonInput.Of("parallel", Dimension.Capacitance, "Cp, the reading in the parallel picture").Optional();
+    private static readonly ReckonInput Series = ReckonInput.Of("series", Dimension.Capacitance, "Cs, the reading in the series picture").Within(1e-14m, 1m).Optional();
+    private static readonly ReckonInput Parallel = ReckonInput.Of("parallel", Dimension.Capacitance, "Cp, the reading in the parallel picture").Within(1e-14m, 1m).Optional();
     private static readonly ReckonInput Esr = Given.Esr.Optional();
 
     internal static ReckonRule Rule { get; } = new(
