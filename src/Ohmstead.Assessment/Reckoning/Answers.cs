@@ -67,6 +67,11 @@ internal static class Answers
     internal static ReckonedLine Figure(string what, decimal value, ShownAs shown, string arithmetic, Source source) =>
         new(what, shown.Text(value), arithmetic, source) { Number = value, Unit = shown.Unit == "%" ? string.Empty : shown.Unit };
 
+    /// <summary>The same, or a refusal where a result is no answer any more; null says that it is one.</summary>
+    internal static Outcome<T> Unless<T>(this Outcome<T> outcome, Func<T, string?> against)
+        where T : notnull
+        => outcome.Is(out var value, out _) && against(value) is { } reason ? Outcome<T>.Refused(reason) : outcome;
+
     /// <summary>A quantity as it stands in a working.</summary>
     internal static string Text(decimal value, ShownAs shown) => shown.Text(value);
 

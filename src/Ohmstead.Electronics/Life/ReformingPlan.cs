@@ -24,7 +24,7 @@ public sealed record ReformingPlan(
     private static readonly Source Steady = Source.Practice("steps of forming again, letting down, measuring");
 
     /// <summary>Which parts it may be used on, and for which it is meant.</summary>
-    public required string For { get; init; }
+    public required string ForParts { get; init; }
 
     /// <summary>The sentence that stands beside every plan.</summary>
     public static string Caution => SafetyNotice.Defer;
@@ -43,7 +43,7 @@ public sealed record ReformingPlan(
                 ohms, watts, ratedVolts / ohms * 1000m, [.. Build(ratedVolts, procedure)], Stops(leakageLimitMicroAmperes), working,
                 procedure.Source)
             {
-                For = $"{ReformingProcedure.ForParts}; this procedure is for {procedure.Meant}",
+                ForParts = $"{ReformingProcedure.ForParts}; this procedure is for {procedure.Meant}",
             };
         });
 

@@ -13,7 +13,7 @@ internal static class TanDeltaRule
         "capacitance=470uF esr=0.35ohm frequency=120Hz",
         given => Answers.All(Answers.Line(
             "dissipation factor",
-            LossFactor.FromEsr(given[Given.Esr], given[Given.Frequency], given[Given.Capacitance]).Then(Sound),
+            LossFactor.FromEsr(given[Given.Esr], given[Given.Frequency], given[Given.Capacitance]).Unless(NoCapacitor),
             ShownAs.Plain,
             $"2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)} x {given.Text(Given.Esr)}",
             Answers.Practice("definition of the dissipation factor"))))
@@ -22,7 +22,7 @@ internal static class TanDeltaRule
         Validity = "well below self-resonance, all figures at one frequency",
     };
 
-    private static Outcome<decimal> Sound(decimal factor) => factor <= MostFactor
-        ? Outcome<decimal>.Of(factor)
-        : Outcome<decimal>.Refused($"that is a dissipation factor of {Answers.Text(factor, ShownAs.Plain)}: a resistance and no capacitor, read its d.c. resistance");
+    private static string? NoCapacitor(decimal factor) => factor <= MostFactor
+        ? null
+        : $"that is a dissipation factor of {Answers.Text(factor, ShownAs.Plain)}: a resistance and no capacitor, read its d.c. resistance";
 }

@@ -27,7 +27,7 @@ internal static class ReformRule
 
     private static Reckoned Answer(ReformingPlan plan) => new(
     [
-        new ReckonedLine("for", plan.For, string.Empty, plan.Source),
+        new ReckonedLine("for", plan.ForParts, string.Empty, plan.Source),
         Answers.Figure("series resistor", plan.SeriesOhms, Dimension.Resistance, "by the procedure", plan.Source),
         Answers.Figure("power should the part be shorted", plan.WorstWatts, Dimension.Power, plan.Arithmetic, plan.Source),
         .. plan.Steps.Select((step, at) => new ReckonedLine($"step {Answers.Text(at + 1, ShownAs.Plain)}", step.Do, string.Empty, step.Source)),

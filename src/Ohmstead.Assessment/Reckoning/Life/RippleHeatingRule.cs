@@ -25,9 +25,9 @@ internal static class RippleHeatingRule
         Validity = "ESR at the ripple's frequency; free air, no other heat near",
     };
 
-    private static Outcome<Worked<double>> Borne(Worked<double> kelvin) => kelvin.Value <= MostKelvin
-        ? Outcome<Worked<double>>.Of(kelvin)
-        : Outcome<Worked<double>>.Refused($"{kelvin.Arithmetic}: it vents long before that, look at the current and at the ESR again");
+    private static string? TooHot(Worked<double> kelvin) => kelvin.Value <= MostKelvin
+        ? null
+        : $"{kelvin.Arithmetic}: it vents long before that, look at the current and at the ESR again";
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
@@ -38,7 +38,7 @@ internal static class RippleHeatingRule
         }
 
         return Answers.All(
-            Answers.Line("rise of the can", RippleHeating.RiseKelvin(given.Double(Given.Current), given.Double(Given.Esr), surface, given.Double(Beta)).Then(Borne), "K"),
+            Answers.Line("rise of the can", RippleHeating.RiseKelvin(given.Double(Given.Current), given.Double(Given.Esr), surface, given.Double(Beta)).Unless(TooHot), "K"),
             Answers.Line("cooling surface", Outcome<double>.Of(surface), "cm²", counted == CanSurface.BothEnds ? "pi d l + pi d² / 2" : "pi d l + pi d² / 4", Answers.Practice("surface of a cylinder")));
     }
 }

@@ -18,13 +18,13 @@ internal static class BaudErrorRule
         "baud-error", "how far the baud rate of a divided clock is off",
         [Clock, Divisor, Oversampling, Baud],
         "clock=2MHz divisor=13 baud=9600",
-        given => Answers.All(Answers.Line("error", PartsPerMillion.BaudError(given[Clock], given[Divisor], given[Oversampling], given[Baud]).Then(Near), ShownAs.Percent)
+        given => Answers.All(Answers.Line("error", PartsPerMillion.BaudError(given[Clock], given[Divisor], given[Oversampling], given[Baud]).Unless(AnotherRate), ShownAs.Percent)
             .Remarking("both ends together must stay within about 2 %")))
     {
         Formula = "(f / divisor / oversampling - baud) / baud",
     };
 
-    private static Outcome<Worked<decimal>> Near(Worked<decimal> error) => Math.Abs(error.Value) <= MostError
-        ? Outcome<Worked<decimal>>.Of(error)
-        : Outcome<Worked<decimal>>.Refused($"{error.Arithmetic}: another rate altogether and no error of this one");
+    private static string? AnotherRate(Worked<decimal> error) => Math.Abs(error.Value) <= MostError
+        ? null
+        : $"{error.Arithmetic}: another rate altogether and no error of this one";
 }
