@@ -24,7 +24,10 @@ public sealed record ReckonRule(string Name, string Computes, IReadOnlyList<Reck
     /// <summary>The answer to inputs as written (name=value), or the reason why there is none.</summary>
     public Outcome<Reckoned> Of(IReadOnlyList<string> words)
     {
-        if (!ReckonReader.Read(this, words).Is(out var given, out var reason) || !Work(given).Is(out var answer, out reason))
+        // Through Then, which makes a refusal of figures that nothing can be computed of.
+        if (!ReckonReader.Read(this, words).Is(out var given, out var reason)
+            || !Outcome<GivenInputs>.Of(given).Then(Work).Is(out var worked, out reason)
+            || !worked.Is(out var answer, out reason))
         {
             return Outcome<Reckoned>.Refused(reason);
         }

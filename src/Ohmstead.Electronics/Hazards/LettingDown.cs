@@ -1,3 +1,6 @@
+using Ohmstead.Electronics.Decimals;
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Hazards;
 
 /// <summary>
@@ -21,12 +24,14 @@ public static class LettingDown
     /// <summary>The least resistance for a voltage, in ohm.</summary>
     public static Outcome<Worked<decimal>> LeastOhms(decimal volts) =>
         Domain.Of(Domain.Positive("voltage", volts)).Compute(() => volts > HighVolts
-            ? new Worked<decimal>(LeastOhmsHigh, $"{Figures.Text(volts)} V is above {Figures.Text(HighVolts)} V: {Figures.Ohms(LeastOhmsHigh)} or more, 10 MΩ for a picture tube", Television)
+            ? new Worked<decimal>(LeastOhmsHigh, $"{Text(volts, Dimension.Voltage)} is above {Text(HighVolts, Dimension.Voltage)}: {Figures.Ohms(LeastOhmsHigh)} or more, 10 MΩ for a picture tube", Television)
             : new Worked<decimal>(volts, $"1 Ω/V x {Figures.Text(volts)} V = {Figures.Ohms(volts)}", PerVolt));
 
     /// <summary>Why a resistance is no way to let a voltage down, or null when it is one.</summary>
     public static string? Against(decimal volts, decimal ohms) =>
         LeastOhms(volts).Is(out Worked<decimal>? least, out _) && ohms < least.Value
-            ? $"{Figures.Ohms(ohms)} at {Figures.Text(volts)} V is a flash-over, {Figures.Text(volts * volts / ohms, 3)} W at the first moment; expected {Figures.Ohms(least.Value)} or more ({least.Source.Text})"
+            ? $"{Figures.Ohms(ohms)} at {Text(volts, Dimension.Voltage)} is a flash-over, {Text(volts * volts / ohms, Dimension.Power)} at the first moment; expected {Figures.Ohms(least.Value)} or more ({least.Source.Text})"
             : null;
+
+    private static string Text(decimal value, Dimension dimension) => QuantityText.Format(new Quantity(DecimalMath.RoundSignificant(value, 3), dimension));
 }

@@ -54,7 +54,7 @@ public sealed class HazardNotesTests
     // Without a working voltage the rated one is what it may be charged to; a film part without a tolerance may have a fifth more: common practice.
     [Fact]
     public void A_part_that_says_no_more_is_taken_as_charged_to_its_rating() =>
-        Assert.StartsWith("10 µF (which may be 12 µF) at the 630 V of its place holds 2.38 J", HazardNotes.Figures(At("kind: film, capacitance: 10 µF, rated_voltage: 630 V", "note: film"))[0].Says, StringComparison.Ordinal);
+        Assert.StartsWith("10 µF (which may be 12 µF) at the 630 V of its place holds 2.38 J", HazardNotes.Figures(At("kind: polyester film, capacitance: 10 µF, rated_voltage: 630 V", "note: film"))[0].Says, StringComparison.Ordinal);
 
     // Glass has no tolerance printed on it. 25 kV on 1 nF: 0.3125 J (SV35).
     [Fact]

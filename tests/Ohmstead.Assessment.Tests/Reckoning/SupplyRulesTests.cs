@@ -48,9 +48,9 @@ public sealed class SupplyRulesTests
     // 12 V less 10 % and 9 % of a negative rail, from memory.
     [InlineData("rail-limits", "rail=-12V list=computers", "early desktop supply", "-13.2 V to -10.92 V")]
     // 40 CFR 761.2(a)(4).
-    [InlineData("oil-filled", "made=1979-07-01", "it must be assumed", "yes, until it is tested or is marked \"No PCBs\"")]
+    [InlineData("oil-filled", "made=1979-07-01 country=US", "it must be assumed", "yes, until it is tested or is marked \"No PCBs\"")]
     [InlineData("oil-filled", "country=US", "it must be assumed", "yes, until it is tested or is marked \"No PCBs\"")]
-    [InlineData("oil-filled", "made=1979-07-03", "it must be assumed", "no, by this law")]
+    [InlineData("oil-filled", "made=1979-07-03 country=US", "it must be assumed", "no, by this law")]
     // SV24: 5 MΩ of an old transformer passes in service and fails as reinforced.
     [InlineData("mains-insulation", "read=5M", "class II in service", "at least 2 MΩ: 5 MΩ is inside")]
     [InlineData("mains-insulation", "read=5M", "reinforced insulation, IEC 60335-1", "at least 7 MΩ: 5 MΩ is outside")]
@@ -104,6 +104,6 @@ public sealed class SupplyRulesTests
     // SV35: 1 to 20 kΩ at 25 kV would be a flash-over; 2.2 kΩ takes 284 kW.
     [Fact]
     public void A_picture_tube_through_kilohms_is_refused_with_its_power() => Assert.Equal(
-        "2.2 kΩ at 25000 V is a flash-over, 284000 W at the first moment; expected 1 MΩ or more (high voltage and picture tubes are let down through many megohms (common practice))",
+        "2.2 kΩ at 25 kV is a flash-over, 284 kW at the first moment; expected 1 MΩ or more (high voltage and picture tubes are let down through many megohms (common practice))",
         Bench.Refusal("discharge", "capacitance=1nF from=25kV resistance=2k2"));
 }

@@ -6,7 +6,7 @@ namespace Ohmstead.Assessment.Reckoning.Hazards;
 internal static class OilFilledRule
 {
     private static readonly ReckonInput Made = ReckonInput.Day("made", "the last day on which it can have been made").Optional();
-    private static readonly ReckonInput Country = ReckonInput.Word("country", "whose law: only that of the United States is known here", "US").Usually("US");
+    private static readonly ReckonInput Country = ReckonInput.Word("country", "whose law: only that of the United States is known here", "US");
 
     internal static ReckonRule Rule { get; } = new(
         "oil-filled", "whether an oil-filled capacitor must be taken to hold PCB",
