@@ -59,7 +59,7 @@ public static class LeakageRules
         "bipolar", new LeakageForm.Floored(0.05m, 10m), 2m, 0m, Any,
         Source.Practice("usual limit of bipolar chip electrolytics"));
 
-    /// <summary>0.01 CV, not under 0.5 µA, after at most 5 minutes through 1 kohm, for solid tantalum; some sheets have a floor of 1
+    /// <summary>0.01 CV, not under 0.5 µA, after up to 5 minutes through 1 kohm, for solid tantalum; some sheets have a floor of 1
     /// µA.</summary>
     public static LeakageRule SolidTantalum { get; } = new(
         "solid tantalum", new LeakageForm.Floored(0.01m, 0.5m), 5m, 0m, 125m,

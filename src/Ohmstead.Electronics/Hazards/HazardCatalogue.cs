@@ -8,7 +8,7 @@ public static class HazardCatalogue
     private static readonly Source Workshop = Source.CommonPractice;
 
     private static readonly Source Stored = Source.Published(
-        "Nippon Chemi-Con FAQ 29BDH12; EIA-815:1999", "recovery voltage; discharge; the share that comes back from memory, the resistors common practice");
+        "Nippon Chemi-Con FAQ 29BDH12; EIA-815:1999", "recovery voltage; discharge; the share that comes back as quoted of encyclopedias, the resistors common practice");
 
     private static readonly Source Tubes = Source.Published(
         "NAVEDTRA 14188, Introduction to Test Equipment", "page 1-16: ground first, each tube by itself; coating and resistor common practice");
@@ -27,7 +27,7 @@ public static class HazardCatalogue
             "a bleeder may be open: measure before and after letting down",
             "let down to 1 kV through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, made for the voltage, never under 1 Ω for each volt and never with a screwdriver; above 1 kV through 1 MΩ or more",
             "its clip to bare metal of the chassis first, then the probe to the capacitor; each capacitor by itself",
-            "an aluminium electrolytic may get back 10 to 15 % of its voltage by itself (from memory), more than 60 V after 450 V, most of it 10 to 20 days later: measure again before each touch, keep a shorting link on a stored one"),
+            "an aluminium electrolytic may get back 15 % of its voltage by itself, more than 60 V after 450 V, most of it 10 to 20 days later: measure again before each touch, keep a shorting link on a stored one"),
         Hazard.Of(
             "switching-primary", "primary side of a switching supply", Workshop,
             "some 325 V d.c. from 230 V mains, or 340 V from a doubler on 120 V, for minutes after unplugging",

@@ -9,11 +9,11 @@ public sealed record StoredEnergy(decimal Joules, decimal Coulombs, string Arith
     /// <summary>Where the formulas come from.</summary>
     public static Source Source { get; } = Source.Practice("energy and charge of a capacitor");
 
-    /// <summary>The share of its voltage that a shorted aluminium electrolytic may recover by itself, the greater of the 10 to 15 % that are remembered.</summary>
+    /// <summary>The share of its voltage that a shorted aluminium electrolytic may recover by itself, the greatest that is told.</summary>
     public const decimal RecoveryShare = 0.15m;
 
     /// <summary>Where the share comes from.</summary>
-    public static Source RecoverySource { get; } = Source.FromMemory("application notes of aluminium electrolytics", "recovery voltage, 10 to 15 %");
+    public static Source RecoverySource { get; } = Source.Published("encyclopedia articles on dielectric absorption, read in quotations", "as much as 15 % for electrolytic capacitors");
 
     /// <summary>Where it is said that the voltage comes back for days, more of it in large cans.</summary>
     public static Source RecoveryTimeSource { get; } = Source.Published("Nippon Chemi-Con FAQ 29BDH12", "recovery voltage peaks 10 to 20 days after");

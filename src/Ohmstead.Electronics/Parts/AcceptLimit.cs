@@ -17,6 +17,8 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
 
     private static readonly Source Practice = Source.CommonPractice;
     private static readonly Source Pots = Source.FromMemory("IEC 60393-1", "terms");
+    private static readonly Source Insulation = Source.Published(
+        "IEE Wiring Matters, autumn 2005, page 16; practice of appliance testing in the UK", "insulation in service; the ratio common practice");
     private static readonly Source Sheets = Source.FromMemory("semiconductor data sheets", null);
 
     /// <summary>The limits known here.</summary>
@@ -34,7 +36,7 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
         new("inductor", "d.c. resistance; inductance at stated frequency and bias", null, 0.20m,
             "resistance ±10 to 20 % of the drawing; no shorted turns by ring test", Practice),
         new("mains transformer", "winding resistance, ratio, off-load current, insulation", null, null,
-            "ratio ±3 to 5 % (common practice); at 500 V d.c. 2 MΩ over basic and 7 MΩ over reinforced insulation, what sound equipment shows is above 50 MΩ", MainsInsulation.Standard),
+            "ratio ±3 to 5 %; at 500 V d.c. 7 MΩ over reinforced insulation, 2 MΩ as class II and 1 MΩ as class I in service: say by which; what is sound shows more than 50 MΩ", Insulation),
         new("fuse", "cold resistance; rating, speed, breaking capacity", null, null, "the right type; whole is no evidence of the current",
             Practice),
         new("crystal", "frequency at its load capacitance, series resistance", null, null,

@@ -77,6 +77,6 @@ public sealed class RangeTests
     [InlineData("mixed-duty", "rated-life=1000h rated-temperature=105C phases=8h@200C", "'8h@200C' is outside what the rule is meant for, expected 0 °C to 150 °C")]
     [InlineData("q", "tan-delta=1000", "tan-delta: 1000 is outside what this is meant for, expected 0 to 100")]
     [InlineData("pitch", "pitch=1km", "pitch: 1000 m is outside what this is meant for, expected 0.5 mm to 100 mm")]
-    [InlineData("charge-guard", "supply=500V", "supply: 500 V is outside what this is meant for, expected 3.1 V to 50 V")]
+    [InlineData("charge-guard", "supply=500V largest=25mA", "supply: 500 V is outside what this is meant for, expected 3.1 V to 50 V")]
     public void What_is_outside_a_rule_is_refused_and_says_why(string rule, string inputs, string refusal) => Assert.Equal(refusal, Bench.Refusal(rule, inputs));
 }

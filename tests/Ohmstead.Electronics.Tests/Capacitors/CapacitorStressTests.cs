@@ -91,7 +91,7 @@ public sealed class CapacitorStressTests
     [Fact]
     public void A_tantalum_on_twelve_volts_wants_twenty_four() => Assert.Equal(24m, Tantalum.LeastRatedVolts(12m).Value.Value);
 
-    // Category voltage falls to 2/3 at 125 degrees: from memory.
+    // Category voltage falls to 2/3 at 125 degrees: Vishay, typical performance characteristics, MIL-PRF-55365 (25 V: 16.7 V).
     [Fact]
     public void A_tantalum_bears_two_thirds_of_its_rating_at_125_degrees()
     {

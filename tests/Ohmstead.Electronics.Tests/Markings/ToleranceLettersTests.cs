@@ -35,6 +35,15 @@ public class ToleranceLettersTests
         Assert.Contains("(", fault?.Message, StringComparison.Ordinal);
     }
 
+    // -20/+50 % by lists of the trade in the West, -10/+100 % (the letter Ю) by Soviet and Russian ones: the widest counts for what may hurt.
+    [Fact]
+    public void The_letter_Y_means_one_thing_in_the_West_and_another_in_the_East()
+    {
+        var meanings = ToleranceLetters.Meanings('Y', Dimension.Capacitance);
+        Assert.Equal(["-20/+50 %", "-10/+100 %"], meanings.Select(meaning => meaning.Tolerance.ToString()));
+        Assert.Equal(ParseFaultKind.Ambiguous, Tolerance.Parse("Y", Dimension.Capacitance, new Quantity(1e-4m, Dimension.Capacitance)).Fault?.Kind);
+    }
+
     [Fact]
     public void The_letter_B_of_a_capacitor_needs_its_value() =>
         Assert.Equal(ParseFaultKind.Ambiguous, Tolerance.Parse("B", Dimension.Capacitance).Fault?.Kind);

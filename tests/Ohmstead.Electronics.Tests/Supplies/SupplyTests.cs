@@ -138,7 +138,15 @@ public sealed class SupplyTests
         Assert.Equal(2m, RippleLimit.All.Single(r => r.Rail == "unregulated reservoir").UsualFor(20m));
     }
 
-    // One valve under its European and its American name; 60 µF to the first capacitor, valve data books, from memory.
+    // A GZ37 is sold in the place of a GZ34 and bears 4 µF, a fifteenth of it: Mullard data sheet, as indexed. 5U4: 40 µF, Emission Labs data sheet.
+    [Fact]
+    public void A_valve_that_is_sold_for_another_bears_less()
+    {
+        Assert.Equal(0.000004m, ValveRectifier.All.Single(valve => valve.Type == "GZ37").LargestInputFarads);
+        Assert.Equal(0.000040m, ValveRectifier.All.Single(valve => valve.Type == "5U4").LargestInputFarads);
+    }
+
+    // One valve under its European and its American name; 60 µF to the first capacitor: RCA and Mullard data sheets, as indexed.
     [Fact]
     public void A_valve_rectifier_bears_as_much_under_either_of_its_names()
     {
