@@ -28,7 +28,7 @@ public sealed record AssessedHazard(Hazard Hazard, BenchVisit? MadeSafe)
 
     /// <summary>The same with what belongs and what was fitted at its place: whichever holds more counts.</summary>
     internal AssessedHazard With(ImmutableArray<PlaceHistory> places) => Hazard.At is { } at && places.FirstOrDefault(place => place.Part.Ref.Value == at.Value) is { } place
-        ? this with { Parts = place.Sitting is { } lot ? [place.Part.Values, lot.Values] : [place.Part.Values] }
+        ? this with { Parts = ReferenceEquals(place.Values, place.Part.Values) ? [place.Values] : [place.Part.Values, place.Values] }
         : this;
 }
 
