@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
@@ -12,7 +13,7 @@ namespace Ohmstead.Assessment.Notes;
 /// </summary>
 public static class HazardNotes
 {
-    private static readonly LimitInStandard BleedsTo = LimitInStandard.All.First(limit => limit is { Kind: LimitKind.Voltage, Unit: "V d.c.", Condition: "ES1" });
+    private static readonly LimitInStandard BleedsTo = LimitInStandard.All.First(limit => limit is { Kind: LimitKind.Voltage, Unit: "V d.c.", Value: 60m, Source.Basis: SourceBasis.Published });
 
     /// <summary>The usual cautions of a kind of hazard, without the closing words; empty when the catalogue has none.</summary>
     public static IReadOnlyList<string> Cautions(HazardKind kind) => Known(kind)?.Cautions.Where(caution => caution != SafetyNotice.Defer).ToArray() ?? [];

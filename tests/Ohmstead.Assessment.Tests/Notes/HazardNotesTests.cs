@@ -17,7 +17,9 @@ public sealed class HazardNotesTests
         Assert.Contains("100 µF (which may be 150 µF) at 450 V holds 15.2 J, and may get back 67.5 V by itself in the days after", notes[0].Says, StringComparison.Ordinal);
         Assert.Contains("it needs 67 s to fall to 60 V", notes[1].Says, StringComparison.Ordinal);
         Assert.Contains("takes 920 mW at the first moment", notes[1].Says, StringComparison.Ordinal);
-        Assert.Contains("IEC 62368-1:2018", notes[1].Source, StringComparison.Ordinal);
+        // The 60 V are those of a text that was read, not of memory.
+        Assert.Contains("60 V d.c.: IEC 60065", notes[1].Source, StringComparison.Ordinal);
+        Assert.DoesNotContain("from memory", notes[1].Source, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -49,6 +51,28 @@ public sealed class HazardNotesTests
         var notes = HazardNotes.Figures(At("kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %, rated_voltage: 450 V, working_voltage: 400 V", hazard));
         Assert.StartsWith(says, notes[0].Says, StringComparison.Ordinal);
         Assert.Contains("it needs 14 s to fall to 60 V", notes[1].Says, StringComparison.Ordinal);
+    }
+
+    // A lot of 680 µF ±20 % was put in the place of 470 µF -10/+50 %: 816 µF are more than 705 µF. At 400 V 65.3 J, by hand calculator.
+    [Fact]
+    public void What_was_fitted_counts_where_it_holds_more()
+    {
+        var board = Worked.Board(
+            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %, rated_voltage: 450 V, working_voltage: 400 V }\nhazards:\n  - { hazard: charged capacitor, at: C1, voltage: 400 V }\n"
+                + "bench:\n  - date: 2026-03-14\n    by: RK\n    work:\n      - { part: C1, did: replaced, lot: L-001, polarity: schematic }",
+            stock: "lots:\n  - { lot: L-001, kind: aluminium electrolytic, capacitance: 680 µF, tolerance: ±20 %, rated_voltage: 450 V, quantity: 5 }");
+        Assert.StartsWith("680 µF (which may be 816 µF) at 400 V holds 65.3 J", HazardNotes.Figures(Assert.Single(board.Hazards))[0].Says, StringComparison.Ordinal);
+    }
+
+    // The same of a design's page: nobody has fitted anything there.
+    [Fact]
+    public void A_design_tells_its_hazards_with_the_parts_of_its_own_list()
+    {
+        var board = Worked.Board(
+            "design: tide-logger",
+            design: "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %, rated_voltage: 450 V, working_voltage: 400 V }\nhazards:\n  - { hazard: charged capacitor, at: C1 }");
+        var own = Assert.Single(AssessedHazard.OfDesign(Assert.IsType<Records.Model.DesignFile>(board.Design)));
+        Assert.StartsWith("470 µF (which may be 705 µF) at the 400 V of its place holds 56.4 J", HazardNotes.Figures(own)[0].Says, StringComparison.Ordinal);
     }
 
     // Without a working voltage the rated one is what it may be charged to; a film part without a tolerance may have a fifth more: common practice.

@@ -68,6 +68,7 @@ public sealed class RangeTests
     [InlineData("winding-rise", "cold=10.0ohm hot=100ohm", "that is a winding at 2311 degrees, expected -60 to 300: the two readings are not of one whole winding")]
     [InlineData("winding-rise", "cold=10.0ohm hot=12ohm start=1000C", "start: 1000 °C is outside what this is meant for, expected -40 °C to 100 °C")]
     [InlineData("life", "rated-life=2000h rated-temperature=105C temperature=-50C", "temperature: -50 °C is outside what this is meant for, expected 0 °C to 150 °C")]
+    [InlineData("life", "rated-life=2000h rated-temperature=105C temperature=150C", "temperature: 150 °C is above the rated 105 °C, outside what the part is made for")]
     [InlineData("core-temperature", "ambient=40C case=500C diameter=18mm", "case: 500 °C is outside what this is meant for, expected -55 °C to 150 °C")]
     [InlineData("ripple-heating", "current=1kA esr=1ohm diameter=12.5mm length=25mm", "(1000 A)² x 1 Ω / (2 mW/(cm² K) x 11.045 cm²) = 45270739 K: it vents long before that, look at the current and at the ESR again")]
     [InlineData("rise-from-rating", "current=100A rated-current=1A", "current: 100 A is more than 5 times the rated 1 A, where the square no longer holds and the part vents")]

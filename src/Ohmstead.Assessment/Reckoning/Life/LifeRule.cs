@@ -29,6 +29,11 @@ internal static class LifeRule
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
         var (hours, rated, ambient) = (given.Hours(Given.RatedLife), given.Double(Given.RatedTemperature), given.Double(Ambient));
+        if (ambient > rated)
+        {
+            return Outcome<Reckoned>.Refused($"temperature: {given.Text(Ambient)} is above the rated {given.Text(Given.RatedTemperature)}, outside what the part is made for");
+        }
+
         var (rise, ripple, voltage) = (given.Double(RatedRise), given.Double(Ripple), given.Double(Voltage));
         var lines = new List<Outcome<ReckonedLine>> { Line(TenKelvinRule.Hours(hours, rated, ambient)) };
         if (given.Has(Ripple))
