@@ -1,3 +1,4 @@
+using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Tests.Markings;
