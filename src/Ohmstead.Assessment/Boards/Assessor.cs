@@ -37,7 +37,7 @@ public sealed class Assessor(Workshop workshop)
         var pointsRead = PointStanding.Of(readings, proofs);
         var builder = new PlaceBuilder(workshop, timeline, this, readings);
         ImmutableArray<PlaceHistory> places = [.. parts.Values.Select(builder.Build)];
-        var hazards = BoardHazards.Of(board, design, visits, timeline);
+        var hazards = BoardHazards.Of(board, design, visits, timeline, places);
         var found = AnsweredFinding.Of(visits, timeline, parts);
         ImmutableArray<Wait> waits = [.. board.Waiting.Where(wait => wait.Until is null)];
         var assessment = new BoardAssessment(board, design, visits, places, readings, [.. points.Values], proofs, found, hazards, waits)

@@ -7,6 +7,7 @@ namespace Ohmstead.Electronics.Capacitors;
 public static class Tantalum
 {
     private static readonly Source Sheets = Source.FromMemory("tantalum data sheets to IEC 60384-15 and -24", null);
+    private static readonly Source Typical = Source.Published("Vishay, typical performance characteristics, MIL-PRF-55365", "category voltage; reverse peaks of 10, 5 and 1 %; the volts at most from memory");
     private static readonly Source Derating = Source.Published("KEMET derating guidelines for tantalum capacitors", "50 % to 85 degrees");
 
     /// <summary>The largest dissipation factor at 120 Hz: 0.04 to 1 µF, 0.06 to 68 µF, 0.10 above (some sheets say 0.08).</summary>
@@ -34,7 +35,7 @@ public static class Tantalum
         {
             decimal share = celsius <= 85m ? 1m : 1m - ((celsius - 85m) / 120m);
             return new Worked<decimal>(share * ratedVolts,
-                $"{Figures.Text(share, 4)} x {Figures.Text(ratedVolts)} V at {Figures.Text(celsius)} degrees", Sheets);
+                $"{Figures.Text(share, 4)} x {Figures.Text(ratedVolts)} V at {Figures.Text(celsius)} degrees", Typical);
         });
 
     /// <summary>
@@ -48,6 +49,6 @@ public static class Tantalum
             decimal volts = Math.Min(share * ratedVolts, most);
             string working = $"{Figures.Percent(share)} of {Figures.Text(ratedVolts)} V, at most {Figures.Text(most)} V = {Figures.Text(volts)} V";
             return new Worked<decimal>(volts, working,
-                Sheets) { Remarks = ["for moments only; makers differ, some allow 3 % at 85 degrees"] };
+                Typical) { Remarks = ["for moments only; makers differ, some allow 3 % at 85 degrees"] };
         });
 }

@@ -13,7 +13,7 @@ public sealed record CellChemistry(string Name, decimal NominalVolts, decimal Sp
     /// <summary>The chemistries known here.</summary>
     public static IReadOnlyList<CellChemistry> All { get; } =
     [
-        new("lithium", 3.0m, 2.5m, Source.FromMemory("lithium manganese dioxide cell data sheets", "end-point voltage")),
+        new("lithium", 3.0m, 2.5m, Source.Practice("replaced under 2.5 V; makers' sheets discharge to 2.0 V (Energizer form 12006-A, Sanyo CR)")),
         new("nickel-cadmium", 1.2m, 1.0m, Source.FromMemory("IEC 61951-1", "discharge to 1.0 V")),
         new("nickel-metal hydride", 1.2m, 1.0m, Source.FromMemory("IEC 61951-2", "discharge to 1.0 V")),
         new("alkaline", 1.5m, 0.9m, Primary),

@@ -9,13 +9,15 @@ internal static class InsulationRule
 {
     private static readonly ReckonInput Dielectric = ReckonInput.Word("dielectric", "the dielectric, with spaces in quotes", [.. DielectricFigures.All.Select(known => known.Dielectric)]);
 
+    private static readonly ReckonInput Capacitance = Given.Capacitance.Within(1e-13m, 0.001m);
+
     internal static ReckonRule Rule { get; } = new(
         "insulation", "the least insulation resistance of a film, paper, mica or ceramic capacitor, and its usual loss",
-        [Dielectric, Given.Capacitance],
+        [Dielectric, Capacitance],
         "dielectric=polyester capacitance=1uF",
         given => DielectricFigures.All.First(known => known.Dielectric == given.Text(Dielectric)) is var figures
             ? Answers.Any(
-                Answers.Line("least insulation resistance", figures.LeastInsulationOhms(given[Given.Capacitance]), Dimension.Resistance).Remarking(figures.Note),
+                Answers.Line("least insulation resistance", figures.LeastInsulationOhms(given[Capacitance]), Dimension.Resistance).Remarking(figures.Note),
                 Outcome<ReckonedLine>.Of(Answers.Figure($"largest dissipation factor at {Answers.Text(figures.LossFactorHertz, Dimension.Frequency)}", figures.LossFactorLimit, ShownAs.Plain, string.Empty, figures.Source)))
             : default)
     {
