@@ -10,7 +10,7 @@ namespace Ohmstead.Assessment.Tests.FitToRun;
 public sealed class FitToRunGalleryTests
 {
     private const int LeastRefused = 300;
-    private const int LeastSound = 130;
+    private const int LeastSound = 150;
 
     public static TheoryData<string, string> Refused { get; } = Named(isFit: false);
 
