@@ -12,7 +12,7 @@ public static class Vocabulary
     /// <summary>What a part does in its place.</summary>
     public static IReadOnlyList<string> Roles { get; } =
     [
-        "reservoir", "decoupling", "coupling", "timing", "filter", "tuning", "snubber", "mains suppression", "feedback", "bias", "load", "other",
+        "reservoir", "decoupling", "coupling", "timing", "filter", "tuning", "snubber", "mains suppression", "feedback", "bias", "load", "bleeder", "other",
     ];
 
     /// <summary>Whether a part has a right way round.</summary>
