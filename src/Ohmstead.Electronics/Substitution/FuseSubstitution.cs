@@ -32,8 +32,9 @@ public static class FuseSubstitution
 
     private static Reason SpeedOf(FuseSpeed? place, FuseSpeed? offer) => (place, offer) switch
     {
+        (null, null) => Reason.Unwritten(Speed, "neither speed is written"),
         (null, _) => Reason.Missing(Speed, "whether the place wants a slow or a quick one is not written"),
-        ({ } was, null) => Reason.Missing(Speed, () => $"its speed is not written, {was} is asked for"),
+        ({ } was, null) => Reason.Unwritten(Speed, () => $"its speed is not written, {was} is asked for"),
         ({ } was, { } now) when was == now => Reason.For(Speed, () => $"{now}: the same speed"),
         ({ } was, { } now) => Reason.Against(Speed, () => $"{now}, {FuseLetters.Words(now)}, for {was}, {FuseLetters.Words(was)}"),
     };
@@ -43,8 +44,9 @@ public static class FuseSubstitution
         yield return (place.Breaking, offer.Breaking) switch
         {
             (null, FuseBreaking.H) => Reason.For(Breaking, "H: none breaks more"),
+            (null, null) => Reason.Unwritten(Breaking, "what it can interrupt is not written"),
             (null, _) => Reason.Missing(Breaking, "what the place asks a fuse to interrupt is not written"),
-            ({ } was, null) => Reason.Missing(Breaking, () => $"what it can interrupt is not written, {was} is asked for"),
+            ({ } was, null) => Reason.Unwritten(Breaking, () => $"what it can interrupt is not written, {was} is asked for"),
             ({ } was, { } now) when now < was => Reason.Against(Breaking, () => $"{now}, {FuseLetters.Words(now)}, where {was} stood: it may burst"),
             ({ } was, { } now) => Reason.For(Breaking, () => now == was ? $"{now}: the same breaking capacity" : $"{now} for {was}: it interrupts more"),
         };
@@ -58,9 +60,9 @@ public static class FuseSubstitution
 
     private static Reason Volts(decimal? place, decimal? offer) => (place, offer) switch
     {
-        (null, null) => Reason.Missing(Voltage, "neither rated voltage is known"),
+        (null, null) => Reason.Unwritten(Voltage, "neither rated voltage is known"),
         (null, _) => Reason.Missing(Voltage, "the voltage that the place asks for is not written"),
-        ({ } was, null) => Reason.Missing(Voltage, () => $"its voltage rating is not written, {Figures.Text(was)} V are asked for"),
+        ({ } was, null) => Reason.Unwritten(Voltage, () => $"its voltage rating is not written, {Figures.Text(was)} V are asked for"),
         ({ } was, { } now) when now < was => Reason.Against(Voltage, () => $"{Figures.Text(now)} V is under {Figures.Text(was)} V"),
         ({ } was, { } now) => Reason.For(Voltage, () => $"{Figures.Text(now)} V is not under {Figures.Text(was)} V"),
     };

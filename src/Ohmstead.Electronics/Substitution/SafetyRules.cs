@@ -1,5 +1,3 @@
-using Ohmstead.Electronics.Capacitors;
-
 namespace Ohmstead.Electronics.Substitution;
 
 /// <summary>Safety class and a.c. rating: kept or raised, never less.</summary>
@@ -20,17 +18,7 @@ internal static class SafetyRules
             return;
         }
 
-        if (place.SafetyClass == SafetyClass.None)
-        {
-            reasons.Add(Reason.Against(Aspect, "the place is on the mains and its class is not known: establish it first"));
-            return;
-        }
-
-        Worked<bool> may = place.MainsVolts is { } volts
-            ? SafetyCapacitor.MayReplace(place.SafetyClass, offer.SafetyClass, volts)
-            : SafetyCapacitor.MayReplaceUnseen(place.SafetyClass, offer.SafetyClass, offer.MainsVolts);
-        reasons.Add(may.Value ? Reason.For(Aspect, may.Arithmetic, may.Source) : Reason.Against(Aspect, may.Arithmetic, may.Source));
-        reasons.Add(Reason.Doubt(Aspect, Hazards.SafetyNotice.Defer));
+        reasons.AddRange(MainsSubstitution.Judge(place.SafetyClass, place.MainsVolts, offer.SafetyClass, offer.MainsVolts));
     }
 
     private static Reason Alternating(Pairing pair, decimal asked) => pair.Offer.AlternatingVolts switch

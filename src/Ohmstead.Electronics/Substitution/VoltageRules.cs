@@ -1,4 +1,3 @@
-using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.PreferredValues;
 using Ohmstead.Electronics.Quantities;
 
@@ -19,13 +18,13 @@ internal static class VoltageRules
         (CapacitorPlace place, CapacitorOffer offer) = pair;
         if (place.IsOnMains)
         {
-            OnMains(reasons, pair);
+            // What the class and the mains ask is told with the class.
             return;
         }
 
         if (offer.RatedVolts is not { } rated)
         {
-            reasons.Add(Reason.Missing(Mark, place.RatedVolts is null ? "neither rated voltage is known" : "its rated voltage is not known"));
+            reasons.Add(Reason.Unwritten(Mark, place.RatedVolts is null ? "neither rated voltage is known" : "its rated voltage is not known"));
             return;
         }
 
@@ -50,26 +49,6 @@ internal static class VoltageRules
         {
             reasons.Add(Reason.Missing(Working, "solid tantalum wants twice the voltage that occurs, which is not known"));
         }
-    }
-
-    // A rating for the mains holds its surges and its tolerance already; nothing that is not known is let pass here.
-    private static void OnMains(List<Reason> reasons, Pairing pair)
-    {
-        (CapacitorPlace place, CapacitorOffer offer) = pair;
-        if (place.MainsVolts is not { } asked)
-        {
-            return;
-        }
-
-        reasons.Add(SafetyCapacitor.Bears(offer.SafetyClass, offer.MainsVolts) switch
-        {
-            null => Reason.Against(Mark, pair, static p => $"its rated voltage is not written, and {Asked(p)} V of mains are asked for"),
-            { } borne when borne < asked => Reason.Against(Mark, pair, static p => $"{Borne(p)} V is under the {Asked(p)} V of mains that the place asks for"),
-            _ => Reason.For(Mark, pair, static p => $"{Borne(p)} V is not under the {Asked(p)} V of mains that the place asks for"),
-        });
-
-        static string Asked(Pairing p) => Figures.Text(p.Place.MainsVolts!.Value);
-        static string Borne(Pairing p) => Figures.Text(SafetyCapacitor.Bears(p.Offer.SafetyClass, p.Offer.MainsVolts)!.Value);
     }
 
     private static Reason UnderTheMark(Pairing pair, decimal mark, decimal rated) => rated >= mark
