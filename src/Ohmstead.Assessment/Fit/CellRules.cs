@@ -35,8 +35,12 @@ internal static class CellRules
         var (one, other) when one == other => Reason.For(FitAspects.Kind, () => $"{now}: the same chemistry"),
         ("nickel-cadmium", "nickel-metal hydride") => Reason.Doubt(FitAspects.Kind, $"{now} for {was}: the same voltage; it bears a trickle charge worse, look what the charger gives"),
         ("alkaline", "zinc-carbon") or ("zinc-carbon", "alkaline") => Reason.Doubt(FitAspects.Kind, $"{now} for {was}: the same voltage, another life"),
+        _ when IsPrimary(was) && IsPrimary(now) => Reason.Against(FitAspects.Kind, $"{now} for {was}: not one electrically, its voltage runs another way", NotOne),
         _ => Reason.Against(FitAspects.Safety, $"{now} for {was}: another chemistry, with another voltage and another charge or none", NotOne),
     };
+
+    // Neither is charged, and neither bursts in the place of the other; lithium has twice the voltage.
+    private static bool IsPrimary(string? chemistry) => chemistry is "alkaline" or "zinc-carbon" or "silver oxide" or "mercury" or "zinc-air";
 
     private static Reason? Count(IFitPart place, IFitPart offer) => (place.Cells, offer.Cells) switch
     {

@@ -84,7 +84,7 @@ public static class SafetyCapacitor
         Worked<bool> may = MayReplace(original, offered);
         return !may.Value || original == SafetyClass.None ? may
             : HighestVolts(original) is { } highest && Bears(offered, ratedVolts) is { } borne && borne >= highest
-                ? new(true, $"{may.Arithmetic.Text}; {Figures.Text(borne)} V, and no {original} place has more than {Figures.Text(highest)} V", Ranges)
+                ? new(true, $"{Figures.Text(borne)} V, and no {original} place has more than {Figures.Text(highest)} V", Ranges)
             : new(false, "not for this place until its mains voltage is written", Ranges);
     }
 

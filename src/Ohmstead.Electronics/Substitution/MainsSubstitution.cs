@@ -23,14 +23,18 @@ public static class MainsSubstitution
             return [Reason.Against(Safety, "the place is on the mains and its class is not known: establish it first")];
         }
 
-        Worked<bool> may = volts is null ? SafetyCapacitor.MayReplaceUnseen(place, offered, ratedVolts) : SafetyCapacitor.MayReplace(place, offered, volts);
+        Worked<bool> may = SafetyCapacitor.MayReplace(place, offered, volts);
         Reason byClass = may.Value ? Reason.For(Safety, may.Arithmetic, may.Source) : Reason.Against(Safety, may.Arithmetic, may.Source);
         Reason notice = Reason.Doubt(Safety, Hazards.SafetyNotice.Defer);
-        return volts is { } asked ? [byClass, notice, ByVoltage(asked, SafetyCapacitor.Bears(offered, ratedVolts))] : [byClass, notice];
+        return volts is { } asked ? [byClass, notice, ByVoltage(asked, ratedVolts)]
+            : may.Value ? [byClass, notice, Unseen(SafetyCapacitor.MayReplaceUnseen(place, offered, ratedVolts))]
+            : [byClass, notice];
     }
 
-    // A rating for the mains holds its tolerance and its surges already.
-    private static Reason ByVoltage(decimal asked, decimal? borne) => borne switch
+    private static Reason Unseen(Worked<bool> may) => may.Value ? Reason.For(Voltage, may.Arithmetic, may.Source) : Reason.Against(Voltage, may.Arithmetic, may.Source);
+
+    // A rating for the mains holds its tolerance and its surges already; what its class is for is told with the class.
+    private static Reason ByVoltage(decimal asked, decimal? offered) => offered switch
     {
         null => Reason.Against(Voltage, () => $"its rated voltage is not written, and {Figures.Text(asked)} V of mains are asked for"),
         { } rated when rated < asked => Reason.Against(Voltage, () => $"{Figures.Text(rated)} V is under the {Figures.Text(asked)} V of mains that the place asks for"),
