@@ -47,7 +47,7 @@ internal static class FitDoubts
         FitAspects.Power => replacement.Place.Part.Values.Power is not null && replacement.Values.Power is null,
         FitAspects.Current => replacement.Place.Part.Values.Current is not null && replacement.Values.Current is null,
         FitAspects.WorkingVoltage => replacement.Place.Part.Values.WorkingVoltage is not null && replacement.Values.RatedVoltage is null,
-        FitAspects.Value when PartKind.GivesItsVoltage(replacement.Place.Part.Values.Kind.Value) => reason.IsUnwritten && replacement.Place.Part.Values.RatedVoltage is not null,
+        FitAspects.Value when replacement.Place.Part.Values.Kind.Value.Voltage == VoltageMeaning.Given => reason.IsUnwritten && replacement.Place.Part.Values.RatedVoltage is not null,
         FitAspects.Value => ChosenBy.Value(replacement.Place.Part.Values) is not null && ChosenBy.Value(replacement.Values) is null,
         _ => false,
     };
