@@ -10,7 +10,7 @@ internal static class MainsWords
 
     internal static IEnumerable<PrintMeaning> Of(string print)
     {
-        if (print.Length == 2 && print[0] is 'X' or 'Y' && Enum.TryParse(print, out SafetyClass known) && known.ToString() == print)
+        if (Class(print) is { } known)
         {
             yield return new(
                 "safety class of a suppression capacitor", Words(known), null, print[0] == 'X' ? "X: across the mains" : "Y: from the mains to what can be touched", Classes)
@@ -29,6 +29,18 @@ internal static class MainsWords
             yield return new("characteristic of a military ceramic capacitor", print is "BP" or "BG" ? $"{print}, a stable one of class 1" : $"{print}, of class 2", null, $"letters {print}", Military) { On = PrintedOn.Ceramic };
         }
     }
+
+    private static SafetyClass? Class(string print) => print switch
+    {
+        "X1" => SafetyClass.X1,
+        "X2" => SafetyClass.X2,
+        "X3" => SafetyClass.X3,
+        "Y1" => SafetyClass.Y1,
+        "Y2" => SafetyClass.Y2,
+        "Y3" => SafetyClass.Y3,
+        "Y4" => SafetyClass.Y4,
+        _ => null,
+    };
 
     private static bool IsEitherWayRound(string print) => print is "BP" or "NP" or "0+0" || print.Equals("bip", StringComparison.OrdinalIgnoreCase) || print.Equals("bipolar", StringComparison.OrdinalIgnoreCase);
 

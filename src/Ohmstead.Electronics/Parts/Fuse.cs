@@ -65,16 +65,30 @@ public sealed record Fuse
 public static class FuseLetters
 {
     /// <summary>The letters of speed, the quickest first.</summary>
-    public static IReadOnlyList<string> Speeds { get; } = Enum.GetNames<FuseSpeed>();
+    public static IReadOnlyList<string> Speeds { get; } = ["FF", "F", "M", "T", "TT"];
 
     /// <summary>The letters of breaking capacity, the lowest first.</summary>
-    public static IReadOnlyList<string> Breakings { get; } = Enum.GetNames<FuseBreaking>();
+    public static IReadOnlyList<string> Breakings { get; } = ["L", "E", "H"];
 
     /// <summary>The speed of a letter, or null.</summary>
-    public static FuseSpeed? Speed(string? letters) => Enum.TryParse(letters, out FuseSpeed speed) && speed.ToString() == letters ? speed : null;
+    public static FuseSpeed? Speed(string? letters) => letters switch
+    {
+        "FF" => FuseSpeed.FF,
+        "F" => FuseSpeed.F,
+        "M" => FuseSpeed.M,
+        "T" => FuseSpeed.T,
+        "TT" => FuseSpeed.TT,
+        _ => null,
+    };
 
     /// <summary>The breaking capacity of a letter, or null.</summary>
-    public static FuseBreaking? Breaking(string? letter) => Enum.TryParse(letter, out FuseBreaking breaking) && breaking.ToString() == letter ? breaking : null;
+    public static FuseBreaking? Breaking(string? letter) => letter switch
+    {
+        "L" => FuseBreaking.L,
+        "E" => FuseBreaking.E,
+        "H" => FuseBreaking.H,
+        _ => null,
+    };
 
     /// <summary>A speed in words.</summary>
     public static string Words(FuseSpeed speed) => speed switch

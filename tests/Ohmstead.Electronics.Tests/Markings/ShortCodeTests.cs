@@ -101,6 +101,8 @@ public sealed class ShortCodeTests
     [InlineData("T106")]
     [InlineData("1A")]
     [InlineData("10mH")]
+    [InlineData("630mA")]
+    [InlineData("1A6")]
     [InlineData("T1.6A X")]
     [InlineData("F")]
     public void What_is_no_print_of_a_fuse_is_a_fault(string print) => Assert.NotNull(FuseMark.Parse(print).Fault);
