@@ -98,7 +98,9 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     private static bool IsAnsweredFrom(WorkEntry work, AnsweredFinding finding)
     {
         var at = finding.Finding.At.Value;
-        return work.Part?.Value == at || work.At?.Value == at || (work.Clears?.Value == at && !(finding.MustBeAnswered && finding.Trouble == Trouble.SpentPart));
+        // Work on one part that names another as its place is work on the first.
+        var isThere = finding is { Part: not null, MustBeAnswered: true } ? (work.Part ?? work.At)?.Value == at : work.Part?.Value == at || work.At?.Value == at;
+        return isThere || (work.Clears?.Value == at && !(finding.MustBeAnswered && finding.Trouble == Trouble.SpentPart));
     }
 
     // What need not be answered is answered by any work; a fault that is left alone wants the reason beside it.

@@ -45,7 +45,7 @@ public sealed class Assessor(Workshop workshop)
             LastWork = timeline.LastWork.Visit < 0 ? null : visits[timeline.LastWork.Visit].Date.Value,
             LastWorkAt = timeline.LastWork,
             PointsRead = pointsRead,
-            Fitted = FittedPiece.On(places),
+            Fitted = FittedPiece.On(places, timeline),
             Overruled = [.. places.Where(place => place.HasFailed && place.IsKeptByDecision)],
             LookAgain = LookAgainAfter(visits),
             MeasureAgain = MeasureAgain.Of(places, pointsRead),

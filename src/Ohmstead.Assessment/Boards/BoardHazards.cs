@@ -78,5 +78,6 @@ internal static class BoardHazards
             : hazard.At is { } at && IsAt(work, at.Value) && ClosingWork.GoesWithThePart(hazard.Kind.Value);
     }
 
-    private static bool IsAt(WorkEntry work, string at) => work.Part?.Value == at || work.At?.Value == at;
+    // Work on one part that names another as its place is work on the first.
+    private static bool IsAt(WorkEntry work, string at) => (work.Part ?? work.At)?.Value == at;
 }

@@ -9,11 +9,11 @@ namespace Ohmstead.Assessment.Boards;
 
 /// <summary>Two readings of one quantity that contradict each other, with nothing done between them.</summary>
 /// <param name="At">The part or the point.</param>
-/// <param name="Measured">The quantity.</param>
+/// <param name="Measured">The quantity, or null for a test of function.</param>
 /// <param name="First">Where the earlier one stands.</param>
 /// <param name="Second">Where the later one stands.</param>
 /// <param name="PassesFirst">True when the earlier one passes and the later one fails.</param>
-public sealed record ContradictingReadings(string At, Measured Measured, Spot First, Spot Second, bool PassesFirst)
+public sealed record ContradictingReadings(string At, Measured? Measured, Spot First, Spot Second, bool PassesFirst)
 {
     /// <summary>What to do.</summary>
     internal const string NextStep = "measure it a third time, or say in a note on one of the two what was wrong with it, or decide with a reason";
@@ -24,7 +24,7 @@ public sealed record ContradictingReadings(string At, Measured Measured, Spot Fi
     /// <summary>The two in words.</summary>
     internal LazyText Words => LazyText.Of(this, static pair => string.Create(
         CultureInfo.InvariantCulture,
-        $"{VerdictWords.Of(pair.Measured)} {(pair.PassesFirst ? "passes" : "fails")} on line {pair.First.Line} and {(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with nothing done between: which of the two holds is not known"));
+        $"{(pair.Measured is { } measured ? VerdictWords.Of(measured) : "the test")} {(pair.PassesFirst ? "passes" : "fails")} on line {pair.First.Line} and {(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with nothing done between: which of the two holds is not known"));
 
     /// <summary>
     /// All pairs of a board whose readings still count: of one day, or of a new piece that lay in the drawer between them. Another day may well give another
@@ -56,12 +56,17 @@ public sealed record ContradictingReadings(string At, Measured Measured, Spot Fi
     {
         for (var later = 1; later < entries.Length; later++)
         {
+            if (Tests(board, at, entries, later) is { } tests)
+            {
+                return tests;
+            }
+
             foreach (var verdict in entries[later].Verdicts)
             {
                 if (verdict.Outcome is VerdictOutcome.Inside or VerdictOutcome.Outside && Nearest(entries, later, verdict.Measured) is { } first
-                    && first.Says(verdict.Measured) != verdict.Outcome && AreOfOneOccasion(board, first, entries[later]))
+                    && first.Says(verdict.Measured) != verdict.Outcome && AreOfOneOccasion(board, at, first, entries[later]))
                 {
-                    return new(at, verdict.Measured, first.Spot, entries[later].Spot, verdict.Outcome == VerdictOutcome.Outside) { Answer = AnswerOf(board, at, entries, first, later, verdict) };
+                    return new(at, verdict.Measured, first.Spot, entries[later].Spot, verdict.Outcome == VerdictOutcome.Outside) { Answer = AnswerOf(board, at, entries, first, later, third => third.Says(verdict.Measured) is { } says ? says == verdict.Outcome : null) };
                 }
             }
         }
@@ -83,18 +88,40 @@ public sealed record ContradictingReadings(string At, Measured Measured, Spot Fi
         return null;
     }
 
-    private static bool AreOfOneOccasion(BoardAssessment board, Entry first, Entry second) =>
+    // A test that fails and is passed a minute later is as much in doubt as a value.
+    private static ContradictingReadings? Tests(BoardAssessment board, string at, ImmutableArray<Entry> entries, int later)
+    {
+        if (entries[later].Result is not { } result)
+        {
+            return null;
+        }
+
+        for (var earlier = later - 1; earlier >= 0; earlier--)
+        {
+            if (entries[earlier].Result is { } before)
+            {
+                return before == result || !AreOfOneOccasion(board, at, entries[earlier], entries[later]) ? null
+                    : new(at, null, entries[earlier].Spot, entries[later].Spot, before == TestResult.Pass) { Answer = AnswerOf(board, at, entries, entries[earlier], later, third => third.Result is { } again ? again == result : null) };
+            }
+        }
+
+        return null;
+    }
+
+    private static bool AreOfOneOccasion(BoardAssessment board, string at, Entry first, Entry second) =>
         first.IsNew == second.IsNew && (first.IsNew || first.Visit.Date.Value == second.Visit.Date.Value)
         && (first.Piece is null || second.Piece is null || first.Piece == second.Piece)
-        && !WasWorkedOnBetween(board, first.At, second.At);
+        && !WasWorkedOnBetween(board, at, first.At, second.At);
 
-    private static bool WasWorkedOnBetween(BoardAssessment board, Moment first, Moment second)
+    // What was done to another part changes nothing in this one; what was mended anywhere may change what a point shows, what was cleaned does not.
+    private static bool WasWorkedOnBetween(BoardAssessment board, string at, Moment first, Moment second)
     {
+        var isPoint = board.Place(at) is null;
         for (var order = first.Visit; order <= second.Visit; order++)
         {
             foreach (var work in board.Visits[order].Work)
             {
-                if (work.Did.Value != WorkKind.LeftAlone && Moment.Of(order, work.Spot) is var at && at > first && at < second)
+                if (work.Did.Value != WorkKind.LeftAlone && (IsAt(work, at) || (isPoint && work.Did.Value is not (WorkKind.Cleaned or WorkKind.Washed))) && Moment.Of(order, work.Spot) is var done && done > first && done < second)
                 {
                     return true;
                 }
@@ -104,7 +131,11 @@ public sealed record ContradictingReadings(string At, Measured Measured, Spot Fi
         return false;
     }
 
-    private static (LazyText Words, DateOnly Day, Spot Spot)? AnswerOf(BoardAssessment board, string at, ImmutableArray<Entry> entries, Entry first, int later, Verdict verdict)
+    private static bool IsAt(WorkEntry work, string at) =>
+        work.Part?.Value == at || work.At?.Value == at || work.Clears?.Value == at || (work.Part is null && work.At is { } place && place.Value.Split(' ').Contains(at, StringComparer.Ordinal));
+
+    private static (LazyText Words, DateOnly Day, Spot Spot)? AnswerOf(
+        BoardAssessment board, string at, ImmutableArray<Entry> entries, Entry first, int later, Func<Entry, bool?> agrees)
     {
         var second = entries[later];
         if ((first.Note is null ? second : first) is { Note: { } note } explained)
@@ -114,9 +145,9 @@ public sealed record ContradictingReadings(string At, Measured Measured, Spot Fi
 
         for (var third = later + 1; third < entries.Length; third++)
         {
-            if (entries[third].Says(verdict.Measured) is { } says)
+            if (agrees(entries[third]) is { } agreed)
             {
-                return says == verdict.Outcome ? ("read a third time", entries[third].Visit.Date.Value, entries[third].Spot) : null;
+                return agreed ? ("read a third time", entries[third].Visit.Date.Value, entries[third].Spot) : null;
             }
         }
 
@@ -139,11 +170,11 @@ public sealed record ContradictingReadings(string At, Measured Measured, Spot Fi
         return null;
     }
 
-    private sealed record Entry(Moment At, BenchVisit Visit, Spot Spot, ImmutableArray<Verdict> Verdicts, Written<string>? Note, bool IsNew, string? Piece)
+    private sealed record Entry(Moment At, BenchVisit Visit, Spot Spot, ImmutableArray<Verdict> Verdicts, TestResult? Result, Written<string>? Note, bool IsNew, string? Piece)
     {
-        internal static Entry Of(AssessedReading reading) => new(reading.At, reading.Visit, reading.Reading.Spot, reading.Verdicts, reading.Reading.Note, reading.IsNew, null);
+        internal static Entry Of(AssessedReading reading) => new(reading.At, reading.Visit, reading.Reading.Spot, reading.Verdicts, reading.Reading.Result?.Value, reading.Reading.Note, reading.IsNew, null);
 
-        internal static Entry Of(AssessedProof proof) => new(proof.At, proof.Visit, proof.Proof.Spot, proof.Verdicts, proof.Proof.Note, false, null);
+        internal static Entry Of(AssessedProof proof) => new(proof.At, proof.Visit, proof.Proof.Spot, proof.Verdicts, proof.Proof.Result?.Value, proof.Proof.Note, false, null);
 
         internal VerdictOutcome? Says(Measured measured)
         {

@@ -83,7 +83,11 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
             return (written.Value.Value / SecondsPerDay, written.Text);
         }
 
-        var isWet = work.Did.Value == WorkKind.Washed || (work.Did.Value == WorkKind.Cleaned && work.With is { } with && MethodCatalogue.In(with.Value) is { MustDry: true });
-        return isWet ? (MethodCatalogue.DryAtRoomHours / 24m, $"{QuantityText.Format(new Quantity(MethodCatalogue.DryAtRoomHours, Dimension.Number))} h, the usual time at room temperature") : null;
+        var method = work.With is { } with ? MethodCatalogue.In(with.Value) : null;
+        return work.Did.Value == WorkKind.Washed ? Usual(MethodCatalogue.DryAtRoomHours)
+            : work.Did.Value == WorkKind.Cleaned && method is { MustDry: true } ? Usual(method.DryHours)
+            : null;
     }
+
+    private static (decimal Days, string Words) Usual(decimal hours) => (hours / 24m, $"{QuantityText.Format(new Quantity(hours, Dimension.Number))} h, the usual time at room temperature");
 }

@@ -26,7 +26,7 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     /// The pieces that sit on a board, in order of the parts list. A reading of a lot is of one piece: it serves one fitting of that lot, the earliest that has no
     /// reading of its own.
     /// </summary>
-    internal static ImmutableArray<FittedPiece> On(ImmutableArray<PlaceHistory> places)
+    internal static ImmutableArray<FittedPiece> On(ImmutableArray<PlaceHistory> places, Timeline timeline)
     {
         var pieces = ImmutableArray.CreateBuilder<FittedPiece>();
         foreach (var place in places)
@@ -42,7 +42,7 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
         {
             var at = pieces.IndexOf(piece);
             var kind = (piece.Values ?? piece.Place.Part.Values).Kind.Value;
-            var by = Own(piece, kind) ?? OfLot(piece, kind, used ??= new(ReferenceEqualityComparer.Instance));
+            var by = Own(piece, kind) ?? OfLot(piece, kind, timeline, used ??= new(ReferenceEqualityComparer.Instance));
             pieces[at] = piece with { IsMeasured = kind.ProvedBy.Length > 0, MeasuredBy = by };
         }
 
@@ -53,17 +53,20 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     private static AssessedReading? Own(FittedPiece piece, PartKind kind) => piece.Place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind));
 
     // Where a piece of the lot was bad and nothing says which went in, what was read of another says nothing of this one; nor does what was read before it came.
-    private static AssessedReading? OfLot(FittedPiece piece, PartKind kind, HashSet<AssessedReading> used)
+    private static AssessedReading? OfLot(FittedPiece piece, PartKind kind, Timeline timeline, HashSet<AssessedReading> used)
     {
-        if (piece.Place.Counting.Any(reading => reading.Place is null && reading.Overall == VerdictOutcome.Outside))
+        if (piece.Work.Lot is null || piece.Place.Counting.Any(reading => reading.Place is null && reading.Overall == VerdictOutcome.Outside))
         {
             return null;
         }
 
+        // A piece of the lot that has gone again had one of the readings, where it had none of its own.
+        var gone = timeline.FittedBefore(piece.Place.Part.Ref.Value, piece.Work.Lot!.Value, piece.At)
+            .Count(earlier => !piece.Place.Readings.Any(reading => reading.IsNew && reading.Reading.Lot?.Value == piece.Work.Lot.Value && reading.At < earlier.At));
         var came = piece.Place.Sitting?.Received?.Value.Earliest ?? DateOnly.MinValue;
         foreach (var reading in piece.Place.Counting)
         {
-            if (reading.Place is null && reading.Visit.Date.Value >= came && Passes(reading, kind) && used.Add(reading))
+            if (reading.Place is null && reading.Visit.Date.Value >= came && Passes(reading, kind) && gone-- <= 0 && used.Add(reading))
             {
                 return reading;
             }

@@ -40,7 +40,8 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         }
 
         // What was decided about a part that has gone since says nothing about the one that sits there now.
-        var since = change?.At ?? Moment.AsItCame;
+        // A piece that was put back is the one that was decided about.
+        var since = change is null ? Moment.AsItCame : change.IsEmpty ? change.At : piece?.At ?? Moment.AsItCame;
         var decided = timeline.DecisionOn(reference) is { } said && said.At > since ? said : ((Moment At, Decision Decision)?)null;
         return new PlaceHistory(part, lot, piece?.Work, change?.Visit, own, [.. standing.Select(one => one.Verdict)], decided?.Decision)
         {

@@ -86,6 +86,16 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
         PointMeasure.Result => [],
     };
 
+    /// <summary>The last proof at a point that fails and that no later one there answers, whenever work was done; null when none does.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="name">The point.</param>
+    /// <param name="point">The point, or null when neither the board nor its design has it.</param>
+    internal static AssessedProof? FailedAt(BoardAssessment board, string name, TestPoint? point)
+    {
+        ImmutableArray<AssessedProof> all = [.. board.Proofs.Where(proof => proof.Proof.Point.Value == name)];
+        return point is null ? all[^1].Outcome == VerdictOutcome.Outside ? all[^1] : null : new ProofOfPoint(point, all[^1], all).Failed;
+    }
+
     /// <summary>What was recorded at a point.</summary>
     internal static ProofOfPoint Of(BoardAssessment board, TestPoint point)
     {

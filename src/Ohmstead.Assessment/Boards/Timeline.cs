@@ -14,6 +14,9 @@ internal sealed record PlaceChange(Moment At, BenchVisit Visit, WorkEntry Work, 
 {
     /// <summary>The change that put in what sits there from now on: itself where a new part went in.</summary>
     internal PlaceChange? PutIn => Work.PutsAPartIn ? this : Piece;
+
+    /// <summary>True when something was put back although nothing had been taken out.</summary>
+    internal bool IsOfNothing { get; init; }
 }
 
 /// <summary>What sat in each place of a board at each visit. Readings of a visit come before its work unless they were taken as left.</summary>
@@ -60,6 +63,10 @@ internal sealed class Timeline
     /// <summary>The next change at or after a moment that put a new part into a place, or null.</summary>
     internal PlaceChange? NextFitting(string reference, Moment from) =>
         changes.TryGetValue(reference, out var list) ? list.FirstOrDefault(change => change.Work.PutsAPartIn && change.At >= from) : null;
+
+    /// <summary>The fittings of a lot in a place before a moment, oldest first.</summary>
+    internal IEnumerable<PlaceChange> FittedBefore(string reference, string lot, Moment moment) =>
+        changes.TryGetValue(reference, out var list) ? list.Where(change => change.Work.PutsAPartIn && change.Work.Lot?.Value == lot && change.At < moment) : [];
 
     /// <summary>When the last change of a place before another was; before the first visit when there was none.</summary>
     internal Moment ChangedBefore(string reference, PlaceChange than) =>
@@ -112,7 +119,7 @@ internal sealed class Timeline
         list.Add(work.Did.Value switch
         {
             WorkKind.Removed => new(at, visit, work, null, IsEmpty: true),
-            WorkKind.PutBack => new(at, visit, work, PutBack(list), IsEmpty: false),
+            WorkKind.PutBack => new(at, visit, work, PutBack(list), IsEmpty: false) { IsOfNothing = list.Count == 0 },
             _ => new(at, visit, work, null, IsEmpty: false),
         });
     }

@@ -29,8 +29,10 @@ internal static class Troubles
 {
     private static readonly string[] Metal = ["chassis", "case", "metalwork", "cabinet", "frame", "panel", "earth", "touch"];
     private static readonly string[] Live = ["live", "shock", "tingl", "volts on", "voltage on"];
+    // What is no part of the list is spent by these all the same.
+    private static readonly string[] SpentAnywhere = ["craz", "bulg", "swollen", "vented", "burst", "perish", "exploded"];
     private static readonly string[] Spent =
-        ["craz", "bulg", "swollen", "vented", "burst", "leak", "burnt", "burned", "charred", "shorted", "blown", "exploded", "gone white", "air inside"];
+        ["crack", "split", "hole", "domed", "melted", "chip", "broken", "dried out", "craz", "bulg", "swollen", "vented", "burst", "leak", "burnt", "burned", "charred", "shorted", "blown", "exploded", "gone white", "air inside"];
 
     // What leaks by the meter is no leak that wets a hand: readings judge it.
     private static readonly string[] Measured = ["leakage"];
@@ -45,18 +47,37 @@ internal static class Troubles
     internal static Trouble Of(Observation finding, Part? part)
     {
         var words = finding.What.Value;
-        if (Speaks(words, Live) && Speaks(words, Metal))
+        if ((Speaks(words, Live) || TellsVolts(words)) && Speaks(words, Metal))
         {
             return Trouble.LiveMetal;
         }
 
+        if (Speaks(words, SpentAnywhere))
+        {
+            return Trouble.SpentPart;
+        }
+
         // Crust on a cell is the cell's own: wiping it off leaves the cell that made it.
-        if (part is not null && ((Speaks(words, Spent) && !Speaks(words, Measured)) || (part.Values.Kind.Value == PartKinds.Cell && Speaks(words, Foreign))))
+        if (part is not null && ((Speaks(words, Spent) && !Speaks(words, Measured) && !Speaks(words, Copper)) || (part.Values.Kind.Value == PartKinds.Cell && Speaks(words, Foreign))))
         {
             return Trouble.SpentPart;
         }
 
         return Speaks(words, Copper) ? Trouble.Joint : Speaks(words, Foreign) ? Trouble.Dirt : Trouble.Other;
+    }
+
+    // '110 V on the chassis'.
+    private static bool TellsVolts(string words)
+    {
+        for (var at = 1; at < words.Length; at++)
+        {
+            if (words[at] is 'V' or 'v' && (at + 1 == words.Length || !char.IsLetterOrDigit(words[at + 1])) && char.IsAsciiDigit(words.AsSpan(0, at).TrimEnd(' ') is [.., var last] ? last : ' '))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // A word counts where it begins: 'live' is not said by 'olive'.

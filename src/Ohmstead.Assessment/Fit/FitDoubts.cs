@@ -35,7 +35,8 @@ internal static class FitDoubts
     private static bool Stands(Replacement replacement, Reason reason) => reason.Weight switch
     {
         ReasonWeight.For => false,
-        ReasonWeight.Doubt when reason.IsMissing => IsAskedFor(replacement, reason) && replacement.Work.Note is null && !replacement.Place.IsKeptByDecision,
+        ReasonWeight.Doubt when reason.IsMissing => IsAskedFor(replacement, reason)
+            && (replacement.Place.IsSafetyRelevant || (replacement.Work.Note is null && !replacement.Place.IsKeptByDecision)),
         ReasonWeight.Doubt => !FitVerdict.IsNotice(reason) && replacement.Work.Note is null && !replacement.Place.IsKeptByDecision,
         ReasonWeight.Against => !MayBeKept(replacement, reason) || !replacement.Place.IsKeptByDecision,
     };

@@ -19,6 +19,9 @@ public static class MethodCatalogue
     /// <summary>How long a washed board dries at room temperature, in hours, where nothing else is known: the longest of the usual values.</summary>
     public const decimal DryAtRoomHours = 72m;
 
+    /// <summary>How long what was wiped with a solvent dries at room temperature, in hours: until nothing smells, taken as the rest of the evening.</summary>
+    public const decimal DryOfSolventHours = 2m;
+
     /// <summary>All methods, cleaning first.</summary>
     public static IReadOnlyList<WorkMethod> All { get; } =
     [
@@ -29,7 +32,7 @@ public static class MethodCatalogue
             "try first on polystyrene, inks, celluloid, vinyl, black wrinkle paint and transfers",
             "never acetone or butanone instead: they dissolve polystyrene, acrylic, ABS, celluloid and most inks, and harm seals and sleeves",
             "no cleaner with chlorine or bromine in it: halides pass the rubber seal of electrolytics and corrode them (Nippon Chemi-Con FAQ)")
-            with { Words = ["2-propanol", "propan-2-ol", "isopropyl alcohol", "ipa"], MustDry = true },
+            with { Words = ["2-propanol", "propan-2-ol", "isopropyl alcohol", "ipa"], MustDry = true, DryHours = DryOfSolventHours },
         WorkMethod.Of(
             "water", "rinsing salts away: deionised water", Workshop,
             [("temperature", "at most 50 °C; 45 °C where there is wax or paper"), ("before", "take off cells, transformers, loudspeakers and meters")],

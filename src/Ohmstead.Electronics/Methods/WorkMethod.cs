@@ -16,6 +16,9 @@ public sealed record WorkMethod(string Name, string Title, IReadOnlyList<(string
     /// <summary>True when the board must dry afterwards, before any power.</summary>
     public bool MustDry { get; init; }
 
+    /// <summary>How long it usually dries at room temperature, in hours, where it must dry and nothing else is known.</summary>
+    public decimal DryHours { get; init; } = MethodCatalogue.DryAtRoomHours;
+
     internal static WorkMethod Of(string name, string title, Source source, (string Of, string Value)[] values, params ReadOnlySpan<string> cautions) =>
         new(name, title, values, [.. cautions, SafetyNotice.Defer], source);
 }

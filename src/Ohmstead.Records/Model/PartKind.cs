@@ -40,10 +40,18 @@ public sealed class PartKind
     public bool MayGive(Measured measured) => family.MayGive.IsDefault || family.MayGive.Contains(measured);
 
     /// <summary>The quantities one of which, read inside, says of a new one that it is what its mark says. Empty where the board that works with it has to say it.</summary>
-    public ImmutableArray<Measured> ProvedBy => family.ProvedBy;
+    public ImmutableArray<Measured> ProvedBy
+    {
+        get => field.IsDefault ? family.ProvedBy : field;
+        init;
+    }
 
     /// <summary>Whether a test of its function says that of it too: a fuse that carries, a winding that works and a crystal that swings were tried.</summary>
-    public bool IsTestedByUse => family.IsTestedByUse;
+    public bool IsTestedByUse
+    {
+        get => field || family.IsTestedByUse;
+        init;
+    }
 
     /// <summary>The letters of reference designators that it is drawn with.</summary>
     public ImmutableArray<Designation> Letters { get; init; } = [];
@@ -119,13 +127,8 @@ public sealed class PartKind
     private static bool IsBleeder(PartValues values) => values.Kind.Value.Family == PartFamily.Resistor
         && (values.Role is { Value: "bleeder" } || (values.Note is { } note && note.Value.Contains("bleed", StringComparison.OrdinalIgnoreCase)));
 
-    /// <summary>Whether a part of these values has a right way round.</summary>
-    public static bool IsPolarised(PartValues values) => values.Polarity?.Value switch
-    {
-        "polarised" => true,
-        "bipolar" or "none" => false,
-        _ => values.Kind.Value.HasRightWayRound,
-    };
+    /// <summary>Whether a part of these values has a right way round. One whose kind has is not made without by a word.</summary>
+    public static bool IsPolarised(PartValues values) => values.Kind.Value.HasRightWayRound || values.Polarity is { Value: "polarised" };
 
     /// <summary>Its name.</summary>
     public override string ToString() => Name;

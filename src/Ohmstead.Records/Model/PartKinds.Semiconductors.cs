@@ -24,6 +24,9 @@ public static partial class PartKinds
         HasRightWayRound = true,
         Voltage = VoltageMeaning.Given,
         TypeTellsVoltage = true,
+        // It may act only when something else fails: that the board works proves nothing of it.
+        ProvedBy = [Measured.Voltage],
+        IsTestedByUse = true,
         Accepted = Accept("Zener diode"),
     };
 

@@ -13,7 +13,9 @@ public sealed class DecisionDone : IObligationRule
     public string Asks => "what was decided to be done was done, and what was formed again was read since";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Of(BoardUnderObligation board) => [.. Listed(board), .. Unlisted(board)];
+
+    private IEnumerable<Obligation> Listed(BoardUnderObligation board)
     {
         foreach (var place in board.Board.Places)
         {
@@ -41,6 +43,42 @@ public sealed class DecisionDone : IObligationRule
             }
         }
     }
+
+    // What no list of parts has can be decided about, too.
+    private IEnumerable<Obligation> Unlisted(BoardUnderObligation board)
+    {
+        var latest = new SortedDictionary<string, (Moment At, Decision Decision)>(StringComparer.Ordinal);
+        for (var order = 0; order < board.Board.Visits.Length; order++)
+        {
+            foreach (var decision in board.Board.Visits[order].Decided)
+            {
+                if (decision.Place is { } place && board.Board.Place(place.Value) is null)
+                {
+                    latest[place.Value] = (Moment.Of(order, decision.Spot), decision);
+                }
+            }
+        }
+
+        foreach (var (at, (moment, decision)) in latest)
+        {
+            if (!decision.What.Value.LetsStay() && !IsDone(board.Board, at, moment, decision.What.Value))
+            {
+                yield return Obligation.Open(Kind, BoardState.FaultStands, at, $"decided: {decision.What.Text}, and not done since: {decision.Because.Value}", "do it, and record the work or the reading there");
+            }
+        }
+    }
+
+    private static bool IsDone(BoardAssessment board, string at, Moment decided, DecisionKind what) => what switch
+    {
+        DecisionKind.MeasureOutOfCircuit => board.Readings.Any(reading => reading.At > decided && reading.Reading.Part?.Value == at && reading.Reading.Circuit is { Value: Circuit.Out }),
+        DecisionKind.FormAgain => WasDone(board, at, decided, work => work is WorkKind.Reformed or WorkKind.Replaced),
+        DecisionKind.Replace => WasDone(board, at, decided, work => work is WorkKind.Replaced or WorkKind.Fitted),
+        DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone => true,
+    };
+
+    // Work of the visit that decided it carries it out, wherever it stands there.
+    private static bool WasDone(BoardAssessment board, string at, Moment decided, Func<WorkKind, bool> isIt) =>
+        board.Visits.Skip(decided.Visit).Any(visit => visit.Work.Any(work => (work.Part ?? work.At)?.Value == at && isIt(work.Did.Value)));
 
     private Obligation Formed(BoardUnderObligation board, PlaceHistory place, Decision decision)
     {

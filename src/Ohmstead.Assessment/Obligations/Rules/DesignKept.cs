@@ -31,7 +31,8 @@ public sealed class DesignKept : IObligationRule
         {
             if (design.Parts.FirstOrDefault(known => known.Ref.Value == part.Ref.Value) is { } known && Loosened(part.Values, known.Values) is { Count: > 0 } loose)
             {
-                var isSafety = PartKind.IsSafetyRelevant(known.Values) && loose.Any(what => what.IsRating);
+                // No note lowers what people rely on not to be hurt.
+                var isSafety = PartKind.IsSafetyRelevant(known.Values);
                 yield return Told(board, part.Ref.Value, loose, isSafety ? null : part.Values.Note, isSafety);
             }
         }
@@ -63,6 +64,18 @@ public sealed class DesignKept : IObligationRule
             loose.Add(($"{own.Kind.Text} for {known.Kind.Text}", true));
         }
 
+        if (PartKind.IsSafetyRelevant(known) && !PartKind.IsSafetyRelevant(own))
+        {
+            loose.Add(("nothing says any more that people rely on it", true));
+        }
+
+        Word(loose, "type", own.Type, known.Type, isRating: true);
+        if (known.Cells is { } cells && own.Cells?.Value != cells.Value)
+        {
+            loose.Add(($"cells {own.Cells?.Text ?? "not written"} for {cells.Text}", true));
+        }
+
+        Same(loose, "frequency", own.Frequency, known.Frequency);
         SafetyClass(loose, own.SafetyClass, known.SafetyClass);
         Word(loose, "role", own.Role, known.Role, isRating: false);
         Word(loose, "polarity", own.Polarity, known.Polarity, isRating: false);
@@ -180,9 +193,10 @@ public sealed class DesignKept : IObligationRule
 
     private static void Tolerance(List<(string, bool)> loose, Written<Tolerance>? own, Written<Tolerance>? known)
     {
-        if (known is not null && (own is null || own.Value.IsRelative != known.Value.IsRelative || own.Value.Lower < known.Value.Lower || own.Value.Upper > known.Value.Upper))
+        // Where the design writes none the usual one holds: one of the board's own takes its place.
+        if (known is null ? own is not null : (own is null || own.Value.IsRelative != known.Value.IsRelative || own.Value.Lower < known.Value.Lower || own.Value.Upper > known.Value.Upper))
         {
-            loose.Add(($"tolerance {own?.Text ?? "not written"} for {known.Text}", false));
+            loose.Add(($"tolerance {own?.Text ?? "not written"} for {known?.Text ?? "the usual one"}", false));
         }
     }
 

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
@@ -14,10 +15,26 @@ public sealed class FittedPartKnown : IObligationRule
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)
     {
+        foreach (var place in board.Board.Places)
+        {
+            if (place is { IsEmpty: false, Change: { Work: { Did.Value: WorkKind.PutBack } work } change } && (change.IsOfNothing || work.Lot is not null || work.NewPart is not null))
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.ProofDue, place.Part.Ref.Value,
+                    change.IsOfNothing ? $"put back on {BoardUnderObligation.Day(change.Visit)}, and nothing had been taken out" : $"put back on {BoardUnderObligation.Day(change.Visit)}, and the work names a new part",
+                    "write did: fitted or replaced for a new part; 'put back' is for the piece that was taken out");
+            }
+        }
+
         foreach (var fitting in board.Board.Fitted)
         {
             var at = fitting.Place.Part.Ref.Value;
-            if (fitting.Work is { Lot: null, NewPart: null })
+            if (fitting.Work is { Lot: not null, NewPart: not null })
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.ProofDue, at, $"what was fitted on {BoardUnderObligation.Day(fitting.Visit)} is told by its lot and by a description", "leave one of the two out: lot, or new_part");
+            }
+            else if (fitting.Work is { Lot: null, NewPart: null })
             {
                 yield return Obligation.Open(
                     Kind, BoardState.ProofDue, at, $"{fitting.Work.Did.Text} on {BoardUnderObligation.Day(fitting.Visit)} with a part that the record does not name",

@@ -85,13 +85,18 @@ public sealed class PointProved : IObligationRule
 
     private static string? Only(string[] names) => names.Length == 1 ? names[0] : null;
 
-    // A failed test is a fault, whether the design asks for the test or not.
-    private IEnumerable<Obligation> FailedBesides(BoardAssessment board) =>
-        board.Proofs.Where(proof => !board.Points.Any(point => point.IsRequired && point.Name.Value == proof.Proof.Point.Value))
-            .GroupBy(proof => proof.Proof.Point.Value, StringComparer.Ordinal)
-            .Select(group => group.Last())
-            .Where(last => last.Outcome == VerdictOutcome.Outside && last.At > board.LastWorkAt)
-            .Select(Failed);
+    // A failed test is a fault, whether the design asks for the test or not; work alone does not answer it, since nobody looked whether it helped.
+    private IEnumerable<Obligation> FailedBesides(BoardAssessment board)
+    {
+        foreach (var name in board.Proofs.Select(proof => proof.Proof.Point.Value).Distinct(StringComparer.Ordinal))
+        {
+            var point = board.Points.FirstOrDefault(known => known.Name.Value == name);
+            if (point is not { IsRequired: true } && ProofOfPoint.FailedAt(board, name, point) is { } failed)
+            {
+                yield return Failed(failed);
+            }
+        }
+    }
 
     private Obligation Failed(AssessedProof last) => Obligation.Open(
         Kind,

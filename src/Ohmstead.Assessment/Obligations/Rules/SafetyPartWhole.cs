@@ -24,7 +24,7 @@ public sealed class SafetyPartWhole : IObligationRule
             {
                 foreach (var work in board.Board.Visits[order].Work)
                 {
-                    if (work.Did.Value is WorkKind.Repaired or WorkKind.Modified or WorkKind.Adjusted && IsAt(work, place) && Moment.Of(order, work.Spot) > place.Since)
+                    if (IsMending(work) && IsAt(work, place) && Moment.Of(order, work.Spot) > place.Since)
                     {
                         yield return Obligation.Open(
                             Kind, BoardState.FaultStands, place.Part.Ref.Value,
@@ -34,6 +34,10 @@ public sealed class SafetyPartWhole : IObligationRule
             }
         }
     }
+
+    // Letting down a charge is named by its hazard; any other way to make such a part safe than to replace it is a way round it.
+    private static bool IsMending(WorkEntry work) =>
+        work.Did.Value is WorkKind.Repaired or WorkKind.Modified or WorkKind.Adjusted || (work.Did.Value == WorkKind.MadeSafe && work.Hazard is null);
 
     private static bool IsAt(WorkEntry work, PlaceHistory place) => work.Part?.Value == place.Part.Ref.Value || work.At?.Value == place.Part.Ref.Value;
 }
