@@ -59,16 +59,21 @@ public static class LeakageRules
         "bipolar", new LeakageForm.Floored(0.05m, 10m), 2m, 0m, Any,
         Source.Published("bipolar chip electrolytic data sheet (scribd 284157441)", "leakage current"));
 
-    /// <summary>0.01 CV, not under 0.5 µA, after 3 or 5 minutes through 1 kohm, for solid tantalum; some sheets have a floor of 1
+    /// <summary>0.01 CV, not under 0.5 µA, after up to 5 minutes through 1 kohm, for solid tantalum; some sheets have a floor of 1
     /// µA.</summary>
     public static LeakageRule SolidTantalum { get; } = new(
-        "solid tantalum", new LeakageForm.Floored(0.01m, 0.5m), 3m, 0m, 125m,
+        "solid tantalum", new LeakageForm.Floored(0.01m, 0.5m), 5m, 0m, 125m,
         Source.Published("MIL-PRF-49137E", "4.8.4, series resistor; 10 nA/µFV is every maker's rule, floor from memory"));
+
+    /// <summary>0.2 CV after 2 minutes, for polymer; polymer tantalum has 0.1 CV.</summary>
+    public static LeakageRule Polymer { get; } = new(
+        "polymer", new LeakageForm.Floored(0.2m, 3m), 2m, 0m, Any,
+        Source.FromMemory("polymer electrolytic data sheets", "leakage current, 0.2 CV of aluminium and 0.1 CV of tantalum"));
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<LeakageRule> All { get; } =
     [
         GeneralLowVoltage, GeneralHighVoltage, GeneralFiveMinutes, LongLife, Radial85LowVoltage, Radial85HighVoltage,
-        OlderHighVoltage, LargeLongLifeCan, ComputerGradeCan, Bipolar, SolidTantalum,
+        OlderHighVoltage, LargeLongLifeCan, ComputerGradeCan, Bipolar, SolidTantalum, Polymer,
     ];
 }

@@ -18,6 +18,25 @@ public static class RippleCurrent
         new(120m, 0.4m, 0.7m), new(1_000m, 0.75m, 0.9m), new(10_000m, 0.90m, 0.98m), new(100_000m, 1.00m, 1.00m),
     ];
 
+    /// <summary>Frequency multipliers of computer-grade and other large cans, rated at 120 Hz: less than those of small parts.</summary>
+    public static IReadOnlyList<RippleMultiplier> LargeCan { get; } =
+    [
+        new(100m, 0.92m, 0.97m), new(120m, 1.00m, 1.00m), new(400m, 1.04m, 1.15m), new(4_000m, 1.08m, 1.25m), new(10_000m, 1.10m, 1.35m),
+        new(20_000m, 1.12m, 1.40m),
+    ];
+
+    /// <summary>Frequency multipliers of small parts of 450 V, rated at 120 Hz.</summary>
+    public static IReadOnlyList<RippleMultiplier> HighVoltageRadial { get; } =
+    [
+        new(60m, 0.80m, 0.80m), new(120m, 1.00m, 1.00m), new(500m, 1.25m, 1.25m), new(1_000m, 1.40m, 1.40m), new(10_000m, 1.50m, 1.50m),
+    ];
+
+    /// <summary>Where the multipliers of large cans come from.</summary>
+    public static Source LargeCanSource { get; } = Source.Published("GE and Aerovox application data, page 67", "ripple multipliers of eight series");
+
+    /// <summary>Where those of small parts of 450 V come from.</summary>
+    public static Source HighVoltageRadialSource { get; } = Source.Published("NIC NRB-XW data sheet, 15 December 2010", "note 15");
+
     /// <summary>Where the multipliers come from.</summary>
     public static Source MultiplierSource => Multipliers;
 

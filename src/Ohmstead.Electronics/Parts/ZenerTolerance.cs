@@ -5,6 +5,7 @@ namespace Ohmstead.Electronics.Parts;
 public static class ZenerTolerance
 {
     private static readonly Source Jedec = Source.FromMemory("JEDEC registrations of the 1N series", "suffix");
+    private static readonly Source Sheets = Source.Published("1N4728 to 1N4764 data sheets of SMC and Taiwan Semiconductor; VPT DC-0012397 for 1N746 to 1N759", "suffix");
     private static readonly Source ProElectron = Source.FromMemory("Pro Electron type designation code", "voltage tolerance letter");
 
     /// <summary>The tolerance as a fraction, for a suffix letter or null for none; refused when the series does not know it.</summary>
@@ -14,6 +15,8 @@ public static class ZenerTolerance
         {
             (ZenerSeries.Jedec746 or ZenerSeries.Jedec4728, null) => 0.10m,
             (ZenerSeries.Jedec746 or ZenerSeries.Jedec4728, 'A') => 0.05m,
+            (ZenerSeries.Jedec746 or ZenerSeries.Jedec4728 or ZenerSeries.Jedec5221, 'C') => 0.02m,
+            (ZenerSeries.Jedec746 or ZenerSeries.Jedec4728 or ZenerSeries.Jedec5221, 'D') => 0.01m,
             (ZenerSeries.Jedec5221, null) => 0.20m,
             (ZenerSeries.Jedec5221, 'A') => 0.10m,
             (ZenerSeries.Jedec5221, 'B') => 0.05m,
@@ -26,7 +29,7 @@ public static class ZenerTolerance
         string mark = suffix is { } c ? $"suffix {c}" : "no suffix";
         return fraction is { } known
             ? Outcome<Worked<decimal>>.Of(new Worked<decimal>(known, $"{mark}: ±{Figures.Percent(known)}",
-                series == ZenerSeries.ProElectron ? ProElectron : Jedec))
+                series switch { ZenerSeries.ProElectron => ProElectron, ZenerSeries.Jedec5221 => Jedec, _ => Sheets }))
             : Outcome<Worked<decimal>>.Refused($"{mark} has no known tolerance in this series");
     }
 }

@@ -11,6 +11,7 @@ public static class RailLimits
     private static readonly Source SixteenK = Source.FromMemory("16 K dynamic memory data sheets", "recommended operating conditions");
     private static readonly Source Eia232 = Source.FromMemory("EIA/TIA-232-E", "driver output into 3 to 7 kΩ");
     private static readonly Source TechnicalReference = Source.FromMemory("IBM Technical Reference, PC, XT and AT", "power supply");
+    private static readonly Source Heaters = Source.Published("M. J. Darby, The Radio Constructor, April 1962 (r-type.org add130)", "heater voltage");
     private static readonly Source Atx = Source.FromMemory("ATX12V Power Supply Design Guide", "d.c. voltage regulation");
 
     /// <summary>Logic families and devices.</summary>
@@ -62,7 +63,9 @@ public static class RailLimits
     public static IReadOnlyList<RailLimit> HeatersAndMains { get; } =
     [
         RailLimit.PlusMinus("valve heater 6.3 V, good", 6.3m, 5m, null, Source.FromMemory("valve data books", "heater voltage")),
-        RailLimit.PlusMinus("valve heater 6.3 V, absolute", 6.3m, 10m, null, Source.FromMemory("valve data books", "heater voltage")),
+        RailLimit.PlusMinus("valve heater 6.3 V, British practice", 6.3m, 7m, null, Heaters),
+        RailLimit.PlusMinus("valve heater 6.3 V, absolute", 6.3m, 10m,
+            "the mean belongs at the rated voltage: beyond 7 % (5.859 to 6.741 V) it is borne, not good, and beyond 10 % the valve's ratings are cut", Heaters),
         RailLimit.PlusMinus("mains 230 V", 230m, 10m, null, Source.FromMemory("IEC 60038; EN 50160", null)),
         RailLimit.PlusMinus("mains 120 V", 120m, 5m, null, Source.FromMemory("ANSI C84.1", "range A")),
     ];
