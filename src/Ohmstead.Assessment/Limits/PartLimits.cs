@@ -20,7 +20,7 @@ public static class PartLimits
             var nominal = MarkingLimits.Nominal(part);
             Add(limits, place is null || how.IsNew ? null : MarkingLimits.Circuit(part, nominal, place));
             Add(limits, MarkingLimits.Delivery(part, nominal));
-            Add(limits, limits.Count == 0 ? MarkingLimits.WornElectrolytic(part, nominal) : null);
+            Add(limits, limits.Count == 0 ? MarkingLimits.WornElectrolytic(part, nominal) ?? MarkingLimits.Suppressor(part, nominal) : null);
         }
 
         Add(limits, OfTheType(part, place, measured, how));
@@ -35,17 +35,20 @@ public static class PartLimits
         (_, Measured.Leakage) when part.Kind.Value == "germanium transistor" => JunctionLimits.Leakage(part, how),
         (_, Measured.Leakage) => LeakageLimits.For(part, how),
         (PartFamily.Capacitor, Measured.Insulation) => InsulationLimits.For(part, how),
+        (PartFamily.Capacitor, Measured.Resistance) => PartKind.IsElectrolytic(part.Kind.Value) ? ShortLimits.Electrolytic(part, how) : InsulationLimits.For(part, how, measured),
+        (PartFamily.Fuse, Measured.Resistance) => FuseLimits.Resistance(part),
+        (PartFamily.Inductor, Measured.Insulation) => WindingLimits.Insulation(part, how),
         (PartFamily.Capacitor, Measured.VoltageLoss) => VoltageLoss(part),
         (PartFamily.Resistor, Measured.Resistance) => ResistorLimits.Usual(part, how),
-        (PartFamily.Inductor, Measured.Inductance) => WindingLimits.Inductance(part),
+        (PartFamily.Inductor, Measured.Inductance) => WindingLimits.Inductance(part, how),
         (PartFamily.Inductor or PartFamily.Coil, Measured.Resistance) => WindingLimits.Resistance(part),
         (PartFamily.Crystal, Measured.Frequency) => CrystalLimits.Usual(part),
-        (PartFamily.Other or PartFamily.Transistor, Measured.ForwardVoltage) => JunctionLimits.Drop(part),
+        (PartFamily.Other or PartFamily.Transistor, Measured.ForwardVoltage) => JunctionLimits.Drop(part, how),
         (PartFamily.Other, Measured.Voltage) => part.Kind.Value switch
         {
             "zener diode" => JunctionLimits.Zener(part, how),
             "regulator" => RegulatorLimits.Output(part),
-            "cell" => CellLimits.Spent(part),
+            "cell" => CellLimits.Voltage(part),
             _ => null,
         },
         _ => null,

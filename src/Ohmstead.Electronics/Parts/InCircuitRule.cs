@@ -24,6 +24,7 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
         new(InCircuitQuantity.Esr, InCircuitBias.EitherWay,
             "too high proves it bad only beyond what a resistance beside it can make of it; low proves nothing, and a shorted part reads best of all"),
         new(InCircuitQuantity.LossFactor, InCircuitBias.EitherWay, "a resistance beside it raises the loss, a capacitor lowers it: it proves nothing"),
+        new(InCircuitQuantity.VoltageLoss, InCircuitBias.ReadsHigh, "inside proves it good, for paths beside it only take more; too high proves nothing"),
         new(InCircuitQuantity.Inductance, InCircuitBias.EitherWay, "a capacitance beside it raises it, an inductance or a resistance lowers it: only open proves it bad"),
         new(InCircuitQuantity.DiodeDrop, InCircuitBias.ReadsLow, "open both ways proves it open; a low drop proves nothing"),
         new(InCircuitQuantity.RailVoltage, InCircuitBias.True, "both sides are true"),
@@ -61,6 +62,8 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
             InCircuitBias.EitherWay when high || low => (InCircuitFinding.NoEvidence, (low ? "below its lower limit" : "above its upper limit") + ": what lies beside it may do the same, lift one leg"),
             InCircuitBias.EitherWay => (InCircuitFinding.Consistent, "inside its limits: what lies beside it may hide a bad one"),
             InCircuitBias.Unreadable => (InCircuitFinding.NoEvidence, "the whole circuit: leakage cannot be read in circuit"),
+            InCircuitBias.ReadsLow when upperLimit is null => (InCircuitFinding.Proved, "above its lower limit, and a parallel path would only lower it"),
+            InCircuitBias.ReadsHigh when lowerLimit is null && !high => (InCircuitFinding.Proved, "below its upper limit, and a parallel path would only raise it"),
             InCircuitBias.ReadsLow => (InCircuitFinding.Consistent, "not above its upper limit: it may still be above it out of circuit"),
             _ => (InCircuitFinding.Consistent, "not below its lower limit: it may still be below it out of circuit"),
         };
@@ -81,6 +84,9 @@ public enum InCircuitQuantity
 
     /// <summary>Dissipation factor.</summary>
     LossFactor,
+
+    /// <summary>Loss of voltage after a charging pulse.</summary>
+    VoltageLoss,
 
     /// <summary>Inductance.</summary>
     Inductance,

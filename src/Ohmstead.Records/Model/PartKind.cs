@@ -63,6 +63,11 @@ public static class PartKind
     public static bool IsSafetyRelevant(PartValues values) =>
         values.SafetyClass is not null || values.Kind.Value is "suppression capacitor" or "fuse" || values.Role is { Value: "mains suppression" };
 
+    /// <summary>Whether a part is a capacitor that stands on the mains: by its kind, its safety class or what it does there.</summary>
+    public static bool IsSuppressor(PartValues values) =>
+        values.Kind.Value == "suppression capacitor"
+        || ((values.SafetyClass is not null || values.Role is { Value: "mains suppression" }) && Family(values.Kind.Value) == PartFamily.Capacitor);
+
     /// <summary>Whether every part of a kind has a right way round.</summary>
     public static bool HasRightWayRound(string kind) => kind is "aluminium electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "diode" or "zener diode"
         or "bridge rectifier" or "selenium rectifier" or "cell";
