@@ -98,7 +98,7 @@ internal static class FarReadings
     }
 
     private static string Message(Verdict verdict, decimal read, Quantity against, string what) =>
-        $"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text} is {Factor(read, against.Value)} {what} {QuantityText.Format(against, 4)}";
+        $"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text} is {Factor(read, against.Value)} {what} {VerdictWords.Short(against)}";
 
     private static string Factor(decimal reading, decimal mark) => reading > mark
         ? $"{QuantityText.Format(new Quantity(decimal.Round(reading / mark), Dimension.Number), 3)} times"

@@ -16,14 +16,10 @@ public static class ConditionLimits
     // Neither the cold of a shed nor a kilohertz takes half of a sound electrolytic: common practice. What reads less has failed, however it was read.
     private const decimal LeastShareOfCapacitance = 0.5m;
 
-    // Where no frequency is written it was one of a meter for capacitance, which shows up to a tenth less than a bridge at 120 Hz: common practice.
-    private const decimal ShareAtUnknown = 0.9m;
     private const decimal HighestBoundedHertz = 1_000m;
 
     // IEC 60384-4, from memory: 100 Hz, or 120 Hz where the mains have 60 Hz.
     private static readonly decimal MarkingHertz = MeasuringConditions.Aluminium.Hertz;
-
-    private static readonly LazyText NoFrequency = "the test frequency is not recorded, and at 1 kHz an electrolytic shows up to a tenth less than near 120 Hz (common practice)";
 
     /// <summary>The limits with what the conditions take from them.</summary>
     public static ImmutableArray<Limit> Adjust(List<Limit> limits, IMarkedPart part, Measured measured, ReadingConditions how)
@@ -49,7 +45,7 @@ public static class ConditionLimits
             Measured.Leakage when LeakageWarmth.Speaks(how) => limit,
             Measured.Capacitance => OfCapacitance(limit, how, isCold),
             Measured.Esr or Measured.LossFactor when !isCold && how.AwayFrom20 is { } warm => Warm(limit, warm),
-            Measured.Esr or Measured.LossFactor when isCold && limit.Kind != LimitKind.Circuit => limit with { NothingAbove = Cold(how, "the ESR rises") },
+            Measured.Esr or Measured.LossFactor when isCold && limit.Kind != LimitKind.Circuit => limit with { NothingAbove = Cold(how, "the ESR rises"), NothingAboveTo = null },
             _ => Told(limit, how),
         };
     }
@@ -76,7 +72,8 @@ public static class ConditionLimits
             return limit with { NothingBelow = Cold(how, "the capacitance falls"), NothingBelowTo = least };
         }
 
-        return how.Frequency is null ? Told(limit, how).MayReadLess(ShareAtUnknown, NoFrequency) : Told(limit, how);
+        // Where no frequency is written it was that of a meter for electrolytics, near 120 Hz or by charging it: common practice. A low reading stands.
+        return Told(limit, how);
     }
 
     // A warm part shows less than it has at 20 °C: it is inside only where it would be with all of that added.

@@ -63,12 +63,28 @@ public static class EsrLimits
         }
 
         var proved = OtherFrequency.EsrAtUnknown(own.Value.Value, held?.Value, read?.Value);
-        var unwritten = Unwritten(limit, proved, read is null ? NoFrequency : NoFrequencyOfLimit);
+        if (read is null)
+        {
+            return Unwritten(limit, proved, NoFrequency);
+        }
+
+        if (!proved.Is(out var known, out _))
+        {
+            return limit;
+        }
 
         // A part that breaks the usual limit of its type as well is bad by the one or by the other.
-        return unwritten.Explained is { } explained && OfTheLoss(part, how) is { } usual && usual.MayBeInside.Upper is { } most && most.Value < explained.UpTo.Value
-            ? unwritten with { Explained = (new Quantity(Math.Max(most.Value, own.Value.Value), Dimension.Resistance), explained.Why) }
-            : unwritten;
+        var bound = known.Value.OutsideAbove;
+        if (OfTheLoss(part, how)?.MayBeInside.Upper is { } most && most.Value < bound)
+        {
+            bound = Math.Max(most.Value, own.Value.Value);
+        }
+
+        return limit with
+        {
+            ProvesOnlyOutside = known.Value.InsideTo < own.Value.Value ? NoFrequencyOfLimit : null,
+            Explained = bound > own.Value.Value ? (own.Value with { Value = bound }, NoFrequencyOfLimit) : null,
+        };
     }
 
     // The least ESR that a place needs, the other way round.
@@ -87,7 +103,7 @@ public static class EsrLimits
         Explained = (limit.Interval.Upper!.Value with { Value = proved.Value.OutsideAbove }, Between(read, limitHertz, proved)),
     };
 
-    // Where nobody wrote a frequency, a reading inside proves nothing unless it would at each; one outside may be true, and is looked at again.
+    // Where nobody wrote a frequency, a reading proves what it would prove at each that meters have, and else nothing.
     private static Limit Unwritten(Limit limit, Outcome<Worked<ProvedLimits>> known, LazyText why)
     {
         if (!known.Is(out var proved, out _) || limit.Interval.Upper is not { } upper)
@@ -98,7 +114,8 @@ public static class EsrLimits
         return limit with
         {
             ProvesOnlyOutside = proved.Value.InsideTo < upper.Value ? why : null,
-            Explained = proved.Value.OutsideAbove > upper.Value ? (upper with { Value = proved.Value.OutsideAbove }, why) : null,
+            NothingAbove = proved.Value.OutsideAbove > upper.Value ? why : null,
+            NothingAboveTo = upper with { Value = proved.Value.OutsideAbove },
         };
     }
 
@@ -138,7 +155,7 @@ public static class EsrLimits
             Beside = LeastCapacitance(part),
         };
         limit = loss.Borne is { } borne && borne.Value > upper.Value ? limit with { Explained = (upper with { Value = borne.Value }, borne.Why) } : limit;
-        return how.Frequency is not { } read ? limit with { ProvesOnlyOutside = NoFrequency, DoubtsOutside = NoFrequency }
+        return how.Frequency is not { } read ? limit with { ProvesOnlyOutside = NoFrequency, ProvesOnlyInside = NoFrequency }
             : MeasuringConditions.Match(read.Value, loss.Hertz) == FrequencyMatch.Same ? limit
             : loss.IsStraight ? At(limit, OtherFrequency.LossFactor(upper.Value, loss.Hertz, read.Value), read, loss.Hertz)
             : OnlyAt(limit, read, loss.Hertz);

@@ -5,12 +5,6 @@ namespace Ohmstead.Assessment.Limits;
 /// <summary>Takes from a limit what the way of measuring takes from its readings. Two ways on top of each other take what both take.</summary>
 internal static class ReadingBounds
 {
-    /// <summary>A good part reads up to so many times its upper limit, so that a reading above the limit does not decide until then.</summary>
-    internal static Limit MayRead(this Limit limit, decimal timesUpper, LazyText why) => limit.Interval.Upper is not { } upper ? limit : limit with
-    {
-        Explained = (upper with { Value = (limit.Explained?.UpTo.Value ?? upper.Value) * timesUpper }, Both(limit.Explained?.Why, why)),
-    };
-
     /// <summary>A good part reads down to such a share of its lower limit, so that a reading below the limit does not decide until then.</summary>
     internal static Limit MayReadLess(this Limit limit, decimal shareOfLower, LazyText why) => limit.Interval.Lower is not { } lower ? limit : limit with
     {

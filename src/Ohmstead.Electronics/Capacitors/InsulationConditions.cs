@@ -35,6 +35,8 @@ public static class InsulationConditions
     public static Worked<decimal> ShareAfter(decimal? seconds)
     {
         decimal after = Math.Clamp(seconds ?? 1m, 1m, SettledSeconds);
-        return new(after / SettledSeconds, new(() => $"{Figures.Text(after)} s / 60 s"), Absorption);
+
+        // Cut and not rounded, so that a reading exactly on the share is on it.
+        return new(decimal.Round(after / SettledSeconds, 20, MidpointRounding.ToZero), new(() => $"{Figures.Text(after)} s / 60 s"), Absorption);
     }
 }
