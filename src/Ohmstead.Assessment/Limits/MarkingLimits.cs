@@ -11,6 +11,7 @@ public static class MarkingLimits
 {
     private const decimal WidestTolerance = 0.2m;
 
+    private static readonly LazyText NoToleranceOnTheMains = "its tolerance is not written, and a capacitor on the mains does not pass by the widest that is sold: write tolerance";
     private static readonly LazyText OfPractice = "common practice";
     private static readonly LazyText Marking = "the marking";
     private static readonly LazyText MarkingSource = "IEC 60062 marking of values and tolerances";
@@ -60,7 +61,10 @@ public static class MarkingLimits
         };
     }
 
-    /// <summary>The usual limit of a capacitor on the mains whose tolerance is not written: the widest that is sold, ±20 %, and what its life may take.</summary>
+    /// <summary>
+    /// The usual limit of a capacitor on the mains whose tolerance is not written: the widest that is sold, ±20 %, and what its life may take. It can only fail
+    /// a part: one that people rely on not to be hurt does not pass by a limit that nobody wrote.
+    /// </summary>
     public static Limit? Suppressor(IMarkedPart part, Quantity? nominal)
     {
         if (nominal is not { } mark || SuppressorFigures.Of(part) is not { } figures)
@@ -78,6 +82,7 @@ public static class MarkingLimits
             new(() => $"{figures.Source.Text}; ±20 % as the widest that is sold: common practice"))
         {
             Nominal = mark,
+            ProvesOnlyOutside = NoToleranceOnTheMains,
         };
     }
 
