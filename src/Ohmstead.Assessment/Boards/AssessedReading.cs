@@ -22,8 +22,8 @@ public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading R
     /// <summary>The visit that had emptied the place, when nothing sat there as the reading was taken; then it is judged against nothing. Else null.</summary>
     public BenchVisit? EmptiedOn { get; init; }
 
-    /// <summary>True when it was taken of a part before it was fitted.</summary>
-    public bool IsNew => Reading.State is { Value: ReadingState.New };
+    /// <summary>True when it was taken of a part before it was fitted: it says so, or it names a lot that does not sit there.</summary>
+    public bool IsNew { get; init; } = Reading.State is { Value: ReadingState.New };
 
     /// <summary>What the reading as a whole says: outside if any value is, else undecided if any is, else the best that was proved.</summary>
     public VerdictOutcome Overall { get; } = Outcomes.Together(Verdicts, Reading.Result);

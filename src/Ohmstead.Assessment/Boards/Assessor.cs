@@ -37,7 +37,7 @@ public sealed class Assessor(Workshop workshop)
         var pointsRead = PointStanding.Of(readings, proofs);
         var builder = new PlaceBuilder(workshop, timeline, this, readings);
         ImmutableArray<PlaceHistory> places = [.. parts.Values.Select(builder.Build)];
-        var hazards = BoardHazards.Of(board, design, visits, timeline);
+        var hazards = BoardHazards.Of(board, design, visits, timeline, places);
         var found = AnsweredFinding.Of(visits, timeline, parts);
         ImmutableArray<Wait> waits = [.. board.Waiting.Where(wait => wait.Until is null)];
         var assessment = new BoardAssessment(board, design, visits, places, readings, [.. points.Values], proofs, found, hazards, waits)
@@ -103,12 +103,12 @@ public sealed class Assessor(Workshop workshop)
 
     // The frequency of a crystal is what was measured; of any other part it is how it was measured.
     private static ImmutableArray<ReadValue> ValuesOf(Reading reading, PartValues values) =>
-        reading.Frequency is { } frequency && PartKind.Family(values.Kind.Value) == PartFamily.Crystal
+        reading.Frequency is { } frequency && values.Kind.Value.Family == PartFamily.Crystal
             ? [.. reading.Values, new ReadValue(Measured.Frequency, frequency)]
             : reading.Values.Length > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)] : reading.Values;
 
     // The current through a junction is how its voltage was measured.
-    private static bool IsJunction(PartValues values) => values.Kind.Value is "diode" or "zener diode" or "bridge rectifier";
+    private static bool IsJunction(PartValues values) => values.Kind.Value.Junction is Junction.Rectifying or Junction.Breakdown;
 
     private static ReadingUncertainty? UncertaintyOf(Instrument? instrument, ReadValue value) =>
         instrument is null ? null : ReadingUncertainty.Of(instrument, value.Measured, value.Value.Value);
@@ -153,8 +153,10 @@ public sealed class Assessor(Workshop workshop)
     private AssessedReading AssessReading(BenchVisit visit, int order, Reading reading, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
     {
         var part = reading.Part is { } reference ? parts.GetValueOrDefault(reference.Value) : null;
-        var isNew = reading.State is { Value: ReadingState.New };
         var afterWork = reading.State is { Value: ReadingState.AsLeft };
+        // A reading that names another lot than the one that sits there is of a part that does not sit there, whatever it says or leaves out.
+        var isNew = reading.State is { Value: ReadingState.New }
+            || (part is not null && reading.Lot is { } of && timeline.PieceAt(part.Ref.Value, order, afterWork)?.Work.Lot?.Value != of.Value);
         if (part is not null && reading.Lot is null && !isNew && timeline.EmptiedAt(part.Ref.Value, order, afterWork) is { } emptied)
         {
             return new(visit, order, reading, part, null, []) { EmptiedOn = emptied };
@@ -168,7 +170,7 @@ public sealed class Assessor(Workshop workshop)
             : piece?.Work.NewPart is { } newPart ? Fitted(newPart, part?.Values)
             : part?.Values;
         var verdicts = values is null ? [] : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || (lotName is not null && part is null));
-        return new(visit, order, reading, part, lot, verdicts) { At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot) };
+        return new(visit, order, reading, part, lot, verdicts) { IsNew = isNew, At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot) };
     }
 
     // A lot says what the part is; the place says what the circuit needs of it.

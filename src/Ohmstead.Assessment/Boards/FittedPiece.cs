@@ -43,17 +43,17 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
             var at = pieces.IndexOf(piece);
             var kind = (piece.Values ?? piece.Place.Part.Values).Kind.Value;
             var by = Own(piece, kind) ?? OfLot(piece, kind, used ??= new(ReferenceEqualityComparer.Instance));
-            pieces[at] = piece with { IsMeasured = Quantities(kind).Length > 0, MeasuredBy = by };
+            pieces[at] = piece with { IsMeasured = kind.ProvedBy.Length > 0, MeasuredBy = by };
         }
 
         return pieces.DrainToImmutable();
     }
 
     // Read in this place, as a new part before it went in or as what sits there since.
-    private static AssessedReading? Own(FittedPiece piece, string kind) => piece.Place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind));
+    private static AssessedReading? Own(FittedPiece piece, PartKind kind) => piece.Place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind));
 
     // Where a piece of the lot was bad and nothing says which went in, what was read of another says nothing of this one; nor does what was read before it came.
-    private static AssessedReading? OfLot(FittedPiece piece, string kind, HashSet<AssessedReading> used)
+    private static AssessedReading? OfLot(FittedPiece piece, PartKind kind, HashSet<AssessedReading> used)
     {
         if (piece.Place.Counting.Any(reading => reading.Place is null && reading.Overall == VerdictOutcome.Outside))
         {
@@ -72,14 +72,13 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
         return null;
     }
 
-    private static bool Passes(AssessedReading reading, string kind)
+    private static bool Passes(AssessedReading reading, PartKind kind)
     {
-        var quantities = Quantities(kind);
-        return quantities.Length == 0 ? reading.Overall == VerdictOutcome.Inside
-            : HasInside(reading, quantities) || (IsTestedByUse(kind) && reading.Reading.Result is { Value: TestResult.Pass });
+        return kind.ProvedBy.Length == 0 ? reading.Overall == VerdictOutcome.Inside
+            : HasInside(reading, kind.ProvedBy) || (kind.IsTestedByUse && reading.Reading.Result is { Value: TestResult.Pass });
     }
 
-    private static bool HasInside(AssessedReading reading, ReadOnlySpan<Measured> quantities)
+    private static bool HasInside(AssessedReading reading, ImmutableArray<Measured> quantities)
     {
         foreach (var verdict in reading.Verdicts)
         {
@@ -91,17 +90,4 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
 
         return false;
     }
-
-    // What says of a new part that it is what its mark says. Common practice.
-    private static ReadOnlySpan<Measured> Quantities(string kind) => PartKind.Family(kind) switch
-    {
-        PartFamily.Capacitor => [Measured.Capacitance],
-        PartFamily.Resistor or PartFamily.Fuse => [Measured.Resistance],
-        PartFamily.Inductor => [Measured.Inductance, Measured.Resistance, Measured.Voltage],
-        PartFamily.Crystal => [Measured.Frequency],
-        PartFamily.Coil or PartFamily.Transistor or PartFamily.Other => [],
-    };
-
-    // A fuse that carries, a winding that works and a crystal that swings were tried; a capacitor and a resistor are measured.
-    private static bool IsTestedByUse(string kind) => PartKind.Family(kind) is PartFamily.Fuse or PartFamily.Inductor or PartFamily.Crystal;
 }

@@ -9,7 +9,7 @@ public static class PartWords
     /// <summary>What the part is, in one line: kind, value, tolerance, ratings, class.</summary>
     public static string Describe(IFitPart part)
     {
-        var words = new List<string> { part.Kind.Value };
+        var words = new List<string> { part.Kind.Text };
         Add(words, part.Capacitance);
         Add(words, part.Resistance);
         Add(words, part.Inductance);
@@ -38,7 +38,7 @@ public static class PartWords
     /// <summary>What the part is as its print says it: kind, value, tolerance, voltage.</summary>
     public static string AsPrinted(PartValues part) => string.Join(
         ", ",
-        new[] { part.Kind.Value, part.Capacitance?.Text, part.Resistance?.Text, part.Inductance?.Text, part.Tolerance?.Text, part.RatedVoltage?.Text }.Where(text => text is not null));
+        new[] { part.Kind.Text, part.Capacitance?.Text, part.Resistance?.Text, part.Inductance?.Text, part.Tolerance?.Text, part.RatedVoltage?.Text }.Where(text => text is not null));
 
     private static void Add(List<string> words, Written<Quantity>? quantity)
     {

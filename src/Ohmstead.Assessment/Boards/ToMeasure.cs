@@ -12,7 +12,7 @@ namespace Ohmstead.Assessment.Boards;
 public sealed record Expected(Measured Measured, Limit? Limit, ReadingConditions How);
 
 /// <summary>What a bench usually measures of a part or at a test point, with the limits worked out beforehand.</summary>
-/// <remarks>The test frequency is that at which makers state dissipation factors: 120 Hz for electrolytics, 1 kHz for others (IEC 60384-1, from memory).</remarks>
+/// <remarks>The test frequency is that at which makers state dissipation factors: 120 Hz for electrolytics (MIL-C-62F, 4.5.4), 1 kHz for others (IEC 60384-1, from memory; MIL-PRF-11693E, 4.7.6: 60 Hz for film above 1 µF).</remarks>
 public static class ToMeasure
 {
     /// <summary>What to measure of what sits in a place.</summary>
@@ -25,9 +25,9 @@ public static class ToMeasure
     public static IReadOnlyList<Expected> Of(PartValues part, string? place, bool isNew)
     {
         var how = new ReadingConditions(isNew, Frequency(part), null, part.RatedVoltage?.Value);
-        return [.. Quantities(part)
+        return [.. part.Kind.Value.UsuallyMeasured
             .Select(measured => new Expected(measured, First(PartLimits.For(part, place, measured, how)), how))
-            .Where(expected => expected.Limit is not null || (MarkingLimits.Nominal(part) is not null && expected.Measured == MarkingLimits.MainMeasured(part)))];
+            .Where(expected => expected.Limit is not null || (MarkingLimits.Nominal(part) is not null && expected.Measured == part.Kind.Value.MainQuantity))];
     }
 
     /// <summary>What to measure at a test point.</summary>
@@ -41,18 +41,6 @@ public static class ToMeasure
 
     private static Limit? First(ImmutableArray<Limit> limits) => limits.Length > 0 ? limits[0] : null;
 
-    private static IEnumerable<Measured> Quantities(PartValues part) => PartKind.Family(part.Kind.Value) switch
-    {
-        PartFamily.Capacitor when PartKind.IsElectrolytic(part.Kind.Value) => [Measured.Capacitance, Measured.Esr, Measured.Leakage],
-        PartFamily.Capacitor => [Measured.Capacitance, Measured.LossFactor],
-        PartFamily.Resistor or PartFamily.Coil => [Measured.Resistance],
-        PartFamily.Inductor => [Measured.Inductance, Measured.Resistance],
-        PartFamily.Crystal => [Measured.Frequency],
-        PartFamily.Transistor => [Measured.Gain, Measured.ForwardVoltage],
-        PartFamily.Other => [Measured.ForwardVoltage, Measured.Voltage],
-        _ => [],
-    };
-
-    private static Quantity? Frequency(PartValues part) => PartKind.Family(part.Kind.Value) != PartFamily.Capacitor ? null
-        : new Quantity(PartKind.IsElectrolytic(part.Kind.Value) ? 120m : 1000m, Dimension.Frequency);
+    private static Quantity? Frequency(PartValues part) => part.Kind.Value.Family != PartFamily.Capacitor ? null
+        : new Quantity(part.Kind.Value.IsElectrolytic ? 120m : 1000m, Dimension.Frequency);
 }

@@ -51,7 +51,7 @@ internal static class Troubles
         }
 
         // Crust on a cell is the cell's own: wiping it off leaves the cell that made it.
-        if (part is not null && ((Speaks(words, Spent) && !Speaks(words, Measured)) || (part.Values.Kind.Value == "cell" && Speaks(words, Foreign))))
+        if (part is not null && ((Speaks(words, Spent) && !Speaks(words, Measured)) || (part.Values.Kind.Value == PartKinds.Cell && Speaks(words, Foreign))))
         {
             return Trouble.SpentPart;
         }

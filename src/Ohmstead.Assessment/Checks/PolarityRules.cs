@@ -9,9 +9,9 @@ internal static class PolarityRules
     internal static (Written<string> Polarity, string Message, string NextStep)? Contradiction(string name, PartValues values)
     {
         var kind = values.Kind.Value;
-        return values.Polarity is not { Value: "bipolar" or "none" } polarity || !PartKind.HasRightWayRound(kind) ? null : (
+        return values.Polarity is not { Value: "bipolar" or "none" } polarity || !kind.HasRightWayRound ? null : (
             polarity,
-            $"{name} is of kind '{kind}', which has a right way round, but its polarity is written as '{polarity.Value}'",
-            PartKind.IsElectrolytic(kind) ? "leave polarity out, or write kind: bipolar electrolytic if it is one" : "leave polarity out, or mend the kind");
+            $"{name} is of kind '{kind.Name}', which has a right way round, but its polarity is written as '{polarity.Value}'",
+            kind.IsElectrolytic ? "leave polarity out, or write kind: bipolar electrolytic if it is one" : "leave polarity out, or mend the kind");
     }
 }

@@ -3,6 +3,7 @@ using Ohmstead.Electronics.Hazards;
 using Ohmstead.Electronics.PreferredValues;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Substitution;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Fit;
 
@@ -115,9 +116,9 @@ internal static class CapacitorNeed
     // With the largest capacitance, in farad, that is usually made of the kind: common practice.
     private static IReadOnlyList<(CapacitorKind Kind, string Words, decimal Most)> KindWords { get; } =
     [
-        (CapacitorKind.AluminiumWet, "aluminium electrolytic", 1m), (CapacitorKind.Polymer, "polymer electrolytic", 3300e-6m), (CapacitorKind.TantalumSolid, "tantalum", 1000e-6m),
-        (CapacitorKind.Polypropylene, "polypropylene film", 50e-6m), (CapacitorKind.Polyester, "polyester film", 50e-6m), (CapacitorKind.Polystyrene, "polystyrene film", 0.1e-6m),
-        (CapacitorKind.CeramicClass1, "ceramic class 1", 0.1e-6m), (CapacitorKind.CeramicClass2, "ceramic class 2", 47e-6m), (CapacitorKind.Mica, "mica", 0.1e-6m),
+        (CapacitorKind.AluminiumWet, PartKinds.AluminiumElectrolytic.Name, 1m), (CapacitorKind.Polymer, PartKinds.PolymerElectrolytic.Name, 3300e-6m), (CapacitorKind.TantalumSolid, PartKinds.Tantalum.Name, 1000e-6m),
+        (CapacitorKind.Polypropylene, PartKinds.PolypropyleneFilm.Name, 50e-6m), (CapacitorKind.Polyester, PartKinds.PolyesterFilm.Name, 50e-6m), (CapacitorKind.Polystyrene, PartKinds.PolystyreneFilm.Name, 0.1e-6m),
+        (CapacitorKind.CeramicClass1, PartKinds.CeramicClass1.Name, 0.1e-6m), (CapacitorKind.CeramicClass2, PartKinds.CeramicClass2.Name, 47e-6m), (CapacitorKind.Mica, PartKinds.Mica.Name, 0.1e-6m),
     ];
 
     internal static string List(IReadOnlyList<string> words, string last) => words.Count == 1 ? words[0] : string.Join(", ", words.SkipLast(1)) + last + words[^1];

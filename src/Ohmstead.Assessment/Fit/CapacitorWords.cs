@@ -10,26 +10,6 @@ internal static class CapacitorWords
 {
     private const decimal MetresToMillimetres = 1000m;
 
-    /// <summary>The kind, or null where the rules for capacitors say nothing: trimmers, and everything that is no capacitor.</summary>
-    internal static CapacitorKind? Kind(string kind) => kind switch
-    {
-        "aluminium electrolytic" or "bipolar electrolytic" => CapacitorKind.AluminiumWet,
-        "polymer electrolytic" => CapacitorKind.Polymer,
-        "tantalum" => CapacitorKind.TantalumSolid,
-        "wet tantalum" => CapacitorKind.TantalumWet,
-        "polyester film" => CapacitorKind.Polyester,
-        "polypropylene film" => CapacitorKind.Polypropylene,
-        "polystyrene film" => CapacitorKind.Polystyrene,
-        "polycarbonate film" => CapacitorKind.Polycarbonate,
-        "paper" => CapacitorKind.Paper,
-        "metallised paper" => CapacitorKind.MetallisedPaper,
-        "ceramic class 1" => CapacitorKind.CeramicClass1,
-        "ceramic class 2" => CapacitorKind.CeramicClass2,
-        "mica" => CapacitorKind.Mica,
-        "suppression capacitor" => CapacitorKind.Suppression,
-        _ => null,
-    };
-
     /// <summary>The role; feedback, bias, load and what is not told have no rule of their own.</summary>
     internal static CapacitorRole Role(string? role, bool isAfterValve) => role switch
     {
@@ -70,7 +50,7 @@ internal static class CapacitorWords
     };
 
     /// <summary>Whether the voltage across a part of these values may change its sign.</summary>
-    internal static bool IsBipolar(IFitPart values) => values.Kind.Value == "bipolar electrolytic" || values.Polarity is { Value: "bipolar" };
+    internal static bool IsBipolar(IFitPart values) => values.Kind.Value.IsBipolar || values.Polarity is { Value: "bipolar" };
 
     /// <summary>A length in millimetre.</summary>
     internal static decimal? Millimetres(Written<Quantity>? length) => length?.Value.Value * MetresToMillimetres;

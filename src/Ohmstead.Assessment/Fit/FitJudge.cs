@@ -23,7 +23,7 @@ public static class FitJudge
     /// <summary>Whether it is worth judging a lot at all: another sort of part, or a value far away, never fits.</summary>
     internal static bool MayFit(IFitPart place, IFitPart lot)
     {
-        if (PartKind.Family(place.Kind.Value) != PartKind.Family(lot.Kind.Value))
+        if (place.Kind.Value.Family != lot.Kind.Value.Family)
         {
             return false;
         }

@@ -34,7 +34,7 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
 
     private static bool IsReservoirAfterValve(BoardAssessment board, PartValues values)
     {
-        if (values.Role is not { Value: "reservoir" } || PartKind.Family(values.Kind.Value) != PartFamily.Capacitor)
+        if (values.Role is not { Value: "reservoir" } || values.Kind.Value.Family != PartFamily.Capacitor)
         {
             return false;
         }
@@ -42,16 +42,13 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
         var hasValve = false;
         for (var at = 0; at < board.Places.Length; at++)
         {
-            switch (board.Places[at].Part.Values.Kind.Value)
+            var kind = board.Places[at].Part.Values.Kind.Value;
+            if (kind == PartKinds.BridgeRectifier || kind == PartKinds.SeleniumRectifier || kind == PartKinds.Diode)
             {
-                case "bridge rectifier" or "selenium rectifier" or "diode":
-                    return false;
-                case "valve":
-                    hasValve = true;
-                    break;
-                default:
-                    break;
+                return false;
             }
+
+            hasValve |= kind == PartKinds.Valve;
         }
 
         return hasValve;
@@ -59,7 +56,7 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
 
     private static CapacitorPlace? CapacitorOf(IFitPart values, bool isAfterValve)
     {
-        if (CapacitorWords.Kind(values.Kind.Value) is not { } kind || values.Capacitance is not { Value.Value: > 0 and var farads })
+        if (values.Kind.Value.Capacitor is not { } kind || values.Capacitance is not { Value.Value: > 0 and var farads })
         {
             return null;
         }

@@ -40,7 +40,7 @@ public sealed record FitReport(
 
     // All of them have the voltage; the lowest that has it wastes least.
     private static IEnumerable<FitCandidate> Pairs(FitPlace place, Drawer drawer) => drawer.Alike
-        .Where(alike => alike.Lots[0].Doubts.All(doubt => doubt.Weight != ReasonWeight.Against) && PartKind.Family(alike.Offer.Values.Kind.Value) == PartFamily.Capacitor)
+        .Where(alike => alike.Lots[0].Doubts.All(doubt => doubt.Weight != ReasonWeight.Against) && alike.Offer.Values.Kind.Value.Family == PartFamily.Capacitor)
         .SelectMany(alike => TwoForOne.Of(place, alike.Offer).SelectMany(two => alike.Lots.Where(lot => lot.Left >= 2).Select(lot => new FitCandidate(two.Of(lot.Lot.Id.Value), lot.Lot.Values, lot.Left))))
         .Where(pair => pair.Verdict.Outcome != ReasonWeight.Against)
         .OrderBy(pair => pair.Verdict.Doubts)

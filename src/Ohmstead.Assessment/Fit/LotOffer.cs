@@ -11,7 +11,7 @@ public sealed record LotOffer(string Name, PartValues Values, IReadOnlyList<deci
 {
     /// <summary>The lot as the rules for capacitors take it for a place; null when it is none of theirs, or has no capacitance.</summary>
     public CapacitorOffer? For(CapacitorPlace place) =>
-        CapacitorWords.Kind(Values.Kind.Value) is { } kind && Values.Capacitance is { Value.Value: > 0 and var farads }
+        Values.Kind.Value.Capacitor is { } kind && Values.Capacitance is { Value.Value: > 0 and var farads }
             ? new(Name, kind, farads, Values.RatedVoltage?.Value.Value)
             {
                 CelsiusRating = Values.Temperature?.Value.Value,

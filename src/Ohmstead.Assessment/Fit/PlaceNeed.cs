@@ -30,7 +30,7 @@ public static class PlaceNeed
         {
             if (rating is not null)
             {
-                yield return Line(aspect, values.Kind.Value == "fuse" && aspect == FitAspects.Current ? $"{QuantityText.Format(rating.Value)}, neither less nor more" : $"{QuantityText.Format(rating.Value)} or more");
+                yield return Line(aspect, values.Kind.Value == PartKinds.Fuse && aspect == FitAspects.Current ? $"{QuantityText.Format(rating.Value)}, neither less nor more" : $"{QuantityText.Format(rating.Value)} or more");
             }
         }
 

@@ -15,10 +15,10 @@ internal static class PlainRules
 {
     internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer)
     {
-        var family = PartKind.Family(place.Kind.Value);
-        if (family != PartKind.Family(offer.Kind.Value))
+        var family = place.Kind.Value.Family;
+        if (family != offer.Kind.Value.Family)
         {
-            return [Reason.Against(FitAspects.Kind, () => $"{offer.Kind.Value} for {place.Kind.Value}: another sort of part")];
+            return [Reason.Against(FitAspects.Kind, () => $"{offer.Kind.Text} for {place.Kind.Text}: another sort of part")];
         }
 
         IEnumerable<Reason> own = family switch
@@ -117,8 +117,8 @@ internal static class PlainRules
     {
         yield return (place.Kind.Value, offer.Kind.Value) switch
         {
-            ("selenium rectifier", "bridge rectifier" or "diode") => Reason.Doubt(FitAspects.Kind, "silicon for selenium drops less: the voltage behind it rises, a series resistor takes it up"),
-            ("germanium transistor", "transistor") => Reason.Doubt(FitAspects.Kind, "silicon for germanium wants another bias"),
+            var (was, now) when was == PartKinds.SeleniumRectifier && now.Junction == Junction.Rectifying => Reason.Doubt(FitAspects.Kind, "silicon for selenium drops less: the voltage behind it rises, a series resistor takes it up"),
+            var (was, now) when was == PartKinds.GermaniumTransistor && now == PartKinds.Transistor => Reason.Doubt(FitAspects.Kind, "silicon for germanium wants another bias"),
             var (was, now) when was != now => Reason.Against(FitAspects.Kind, $"{now} for {was}: another sort of part"),
             var (was, _) => Reason.For(FitAspects.Kind, $"{was}: the same kind"),
         };
@@ -136,8 +136,8 @@ internal static class PlainRules
     }
 
     private static Reason KindAlike(IFitPart place, IFitPart offer) => place.Kind.Value == offer.Kind.Value
-        ? Reason.For(FitAspects.Kind, () => $"{place.Kind.Value}: the same kind")
-        : Reason.Doubt(FitAspects.Kind, () => $"{offer.Kind.Value} for {place.Kind.Value}: compare the data of both");
+        ? Reason.For(FitAspects.Kind, () => $"{place.Kind.Text}: the same kind")
+        : Reason.Doubt(FitAspects.Kind, () => $"{offer.Kind.Text} for {place.Kind.Text}: compare the data of both");
 
     private static IEnumerable<Reason> Mounting(IFitPart place, IFitPart offer)
     {

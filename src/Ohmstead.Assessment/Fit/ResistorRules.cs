@@ -20,10 +20,10 @@ internal static class ResistorRules
     {
         var (was, now, role) = (place.Kind.Value, offer.Kind.Value, place.Role?.Value);
         return was == now ? Reason.For(FitAspects.Kind, () => $"{now}: the same kind")
-            : IsFixed(was) != IsFixed(now) || !IsFixed(was) ? Reason.Against(FitAspects.Kind, () => $"{now} for {was}: another sort of part")
-            : now == "wire-wound resistor" && role is "coupling" or "tuning" or "snubber" or "feedback" ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: its winding is an inductance")
-            : now == "carbon composition resistor" ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: it drifts more and is noisier")
-            : was == "carbon composition resistor" && role == "snubber" ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: film bears pulses worse, look up its pulse rating")
+            : was.IsFixedResistor != now.IsFixedResistor || !was.IsFixedResistor ? Reason.Against(FitAspects.Kind, () => $"{now} for {was}: another sort of part")
+            : now == PartKinds.WireWoundResistor && role is "coupling" or "tuning" or "snubber" or "feedback" ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: its winding is an inductance")
+            : now == PartKinds.CarbonCompositionResistor ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: it drifts more and is noisier")
+            : was == PartKinds.CarbonCompositionResistor && role == "snubber" ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: film bears pulses worse, look up its pulse rating")
             : Reason.For(FitAspects.Kind, () => $"{now} for {was}: as good or better");
     }
 
@@ -49,8 +49,6 @@ internal static class ResistorRules
         yield return rated.Value.Value >= occurs.Value.Value ? Reason.For(FitAspects.WorkingVoltage, () => $"{Text(rated)} for {Text(occurs)} in its place")
             : Reason.Against(FitAspects.WorkingVoltage, () => $"{Text(rated)} is under the {Text(occurs)} in its place: two in series share it");
     }
-
-    private static bool IsFixed(string kind) => kind is "carbon composition resistor" or "carbon film resistor" or "metal film resistor" or "wire-wound resistor";
 
     private static string Text(Written<Quantity> quantity) => QuantityText.Format(quantity.Value);
 }

@@ -36,7 +36,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
         var known = duty is { Fault: null } ? new DutyWords(duty) : null;
         foreach (var place in places)
         {
-            if (!place.IsEmpty && WetElectrolytics.Is(place.Values.Kind.Value))
+            if (!place.IsEmpty && place.Values.Kind.Value.DriesOut)
             {
                 (lives ??= []).Add(Of(place, duty, known, LifeStart.Of(place, made)));
             }

@@ -23,7 +23,7 @@ public static class BiasLimits
 
         for (var at = 0; at < limits.Count; at++)
         {
-            limits[at] = part.Kind.Value == "ceramic class 2" ? OfCeramic(limits[at], bias) : Usual(limits[at], part.Kind.Value, bias);
+            limits[at] = part.Kind.Value == PartKinds.CeramicClass2 ? OfCeramic(limits[at], bias) : Usual(limits[at], part.Kind.Value, bias);
         }
 
         return limits;
@@ -40,14 +40,9 @@ public static class BiasLimits
         return limit with { NothingBelow = why, ProvesOnlyOutside = why };
     }
 
-    private static Limit Usual(Limit limit, string kind, Quantity bias)
+    private static Limit Usual(Limit limit, PartKind kind, Quantity bias)
     {
-        var conditions = kind switch
-        {
-            "aluminium electrolytic" => MeasuringConditions.Aluminium,
-            "tantalum" => MeasuringConditions.Tantalum,
-            _ => null,
-        };
+        var conditions = kind == PartKinds.AluminiumElectrolytic ? MeasuringConditions.Aluminium : kind == PartKinds.Tantalum ? MeasuringConditions.Tantalum : null;
         return conditions is null || Math.Abs(bias.Value) <= conditions.LargestBiasVolts
             ? limit
             : limit with { Remarks = [.. limit.Remarks, new LazyText(() => $"read under {QuantityText.Format(bias)} of bias; its value holds under {QuantityText.Format(new Quantity(conditions.LargestBiasVolts, Dimension.Voltage))} at most ({conditions.Source.Text})")] };

@@ -24,7 +24,7 @@ public static class ConditionLimits
     /// <summary>The limits with what the conditions take from them.</summary>
     public static ImmutableArray<Limit> Adjust(List<Limit> limits, IMarkedPart part, Measured measured, ReadingConditions how)
     {
-        if (limits.Count == 0 || !PartKind.IsElectrolytic(part.Kind.Value) || (measured != Measured.Capacitance && how.AwayFrom20 is null))
+        if (limits.Count == 0 || !part.Kind.Value.IsElectrolytic || (measured != Measured.Capacitance && how.AwayFrom20 is null))
         {
             return [.. limits];
         }

@@ -5,10 +5,14 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>The usual limit of a crystal whose tolerance is not written: that of a logic clock.</summary>
+/// <summary>The usual limit of a crystal whose tolerance is not written: that of the clock of logic.</summary>
 public static class CrystalLimits
 {
     private const decimal Million = 1_000_000m;
+
+    private const decimal WatchHertz = 32_768m;
+
+    private static readonly LazyText KeepsTime = "a clock that keeps the time of day needs ±20 ppm, 1.7 s a day: this limit is not for that";
 
     private static readonly LazyText AtItsLoad = "it holds at the crystal's load capacitance; a colour subcarrier needs ±30 to 50 ppm";
 
@@ -30,7 +34,7 @@ public static class CrystalLimits
             new(() => CrystalLimit.Source.Text))
         {
             Nominal = nominal,
-            Remarks = [AtItsLoad],
+            Remarks = nominal.Value == WatchHertz ? [AtItsLoad, KeepsTime] : [AtItsLoad],
         };
     }
 }

@@ -116,7 +116,7 @@ public static class InsulationLimits
         }
 
         var least = InsulationConditions.LeastVolts(part.RatedVoltage?.Value.Value);
-        least = part.Suppressor is null ? least : Math.Max(least, LeastVoltsOnTheMains);
+        least = !SuppressorFigures.Stands(part) ? least : Math.Max(least, LeastVoltsOnTheMains);
         return at.Value >= least ? null
             : new(() => $"it was read at {QuantityText.Format(at)}, and its insulation is proved at {QuantityText.Format(new Quantity(least, Dimension.Voltage))} or more ({InsulationConditions.Voltage.Text})");
     }

@@ -21,16 +21,16 @@ public static class JunctionLimits
     /// <summary>The forward drop of a diode, a bridge or the base of a transistor, or null for other parts. A bridge is also read across two junctions.</summary>
     public static Limit? Drop(IMarkedPart part, ReadingConditions how)
     {
-        if (part.Kind.Value is not ("diode" or "bridge rectifier" or "transistor" or "germanium transistor"))
+        if (part.Kind.Value.Junction is not (Junction.Rectifying or Junction.Base))
         {
             return null;
         }
 
-        var named = part.Kind.Value == "germanium transistor" ? JunctionDrop.Germanium : part.Material is { } material ? JunctionDrop.Find(material.Value) : null;
+        var named = part.Kind.Value == PartKinds.GermaniumTransistor ? JunctionDrop.Germanium : part.Material is { } material ? JunctionDrop.Find(material.Value) : null;
         var junction = named ?? JunctionDrop.Silicon;
-        var low = junction.LowFor(part.Kind.Value is "diode" or "bridge rectifier" ? part.Current?.Value.Value : null);
+        var low = junction.LowFor(part.Kind.Value.Junction == Junction.Rectifying ? part.Current?.Value.Value : null);
         var one = Junctions(junction, low, 1, how) with { NothingBelow = named is null ? MaterialUnknown : null };
-        if (part.Kind.Value != "bridge rectifier")
+        if (part.Kind.Value != PartKinds.BridgeRectifier)
         {
             return one;
         }

@@ -23,12 +23,12 @@ public static class LeakageLimits
     /// <summary>The limit that applies, or null when none is known.</summary>
     public static Limit? For(IMarkedPart part, ReadingConditions how)
     {
-        if (PartKind.IsElectrolytic(part.Kind.Value))
+        if (part.Kind.Value.IsElectrolytic)
         {
             return OfElectrolytic(part, how) is { } known ? LeakageWarmth.Adjust(known, part, how) : null;
         }
 
-        return PartKind.Family(part.Kind.Value) == PartFamily.Capacitor ? OfDry(part, how) : part.LeakageLimit is { } own ? Own(own) : null;
+        return part.Kind.Value.Family == PartFamily.Capacitor ? OfDry(part, how) : part.LeakageLimit is { } own ? Own(own) : null;
     }
 
     private static Limit Own(Written<Quantity> own) => new(
@@ -110,18 +110,16 @@ public static class LeakageLimits
 
     private static LazyText ReadLow(Quantity volts, Written<Quantity> rated) => new(() => $"it was read at {QuantityText.Format(volts)}, the limit holds at {rated.Text}");
 
-    private static LeakageRule? RuleFor(string kind, decimal? ratedVolts) => kind switch
-    {
-        "aluminium electrolytic" => ratedVolts switch
-        {
-            null => null,
-            _ when ratedVolts <= LeakageRules.GeneralLowVoltage.ToVolts => LeakageRules.GeneralLowVoltage,
-            <= LargestGeneralVolts => LeakageRules.GeneralHighVoltage,
-            _ => LeakageRules.ComputerGradeCan,
-        },
-        "bipolar electrolytic" => LeakageRules.Bipolar,
-        "tantalum" => LeakageRules.SolidTantalum,
-        "polymer electrolytic" => LeakageRules.Polymer,
-        _ => null,
-    };
+    private static LeakageRule? RuleFor(PartKind kind, decimal? ratedVolts) =>
+        kind == PartKinds.AluminiumElectrolytic ? OfVoltage(ratedVolts)
+        : kind == PartKinds.BipolarElectrolytic ? LeakageRules.Bipolar
+        : kind == PartKinds.Tantalum ? LeakageRules.SolidTantalum
+        : kind == PartKinds.PolymerElectrolytic ? LeakageRules.Polymer
+        : null;
+
+    private static LeakageRule? OfVoltage(decimal? ratedVolts) =>
+        ratedVolts is not { } volts ? null
+        : volts <= LeakageRules.GeneralLowVoltage.ToVolts ? LeakageRules.GeneralLowVoltage
+        : volts <= LargestGeneralVolts ? LeakageRules.GeneralHighVoltage
+        : LeakageRules.ComputerGradeCan;
 }

@@ -39,10 +39,8 @@ internal static class LeakageWarmth
     private static Limit Cold(Limit limit, Quantity cold) => !LeakageTemperature.ShareCold(cold.Value).Is(out var share, out _) ? limit with { ProvesOnlyOutside = BelowFreezing }
         : limit.ProvedFromShare(share.Value, new(() => $"it was read at {QuantityText.Format(cold)}, where leakage is down to {share.Arithmetic} of that at 20 °C ({share.Source.Text}): warm it and read again"));
 
-    private static Outcome<Worked<decimal>> MostTimes(string kind, decimal celsius) => kind switch
-    {
-        "aluminium electrolytic" or "bipolar electrolytic" => LeakageTemperature.GreatestFactor(celsius),
-        "tantalum" => Tantalum.WarmLeakageFactor(celsius),
-        _ => Outcome<Worked<decimal>>.Refused("no factor is known for this kind"),
-    };
+    private static Outcome<Worked<decimal>> MostTimes(PartKind kind, decimal celsius) =>
+        kind.DriesOut ? LeakageTemperature.GreatestFactor(celsius)
+        : kind == PartKinds.Tantalum ? Tantalum.WarmLeakageFactor(celsius)
+        : Outcome<Worked<decimal>>.Refused("no factor is known for this kind");
 }

@@ -55,7 +55,7 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
     {
         if (part.LossFactorLimit is { } own)
         {
-            return new Own(own, PartKind.IsElectrolytic(part.Kind.Value) ? WornFactor : 1m, OwnHertz(part), DryFigures.IsCeramicOrMica(part));
+            return new Own(own, part.Kind.Value.IsElectrolytic ? WornFactor : 1m, OwnHertz(part), DryFigures.IsCeramicOrMica(part));
         }
 
         if (part.Capacitance is not { Value.Value: > 0m and var farads })
@@ -63,18 +63,29 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
             return null;
         }
 
-        return part.Kind.Value switch
+        var kind = part.Kind.Value;
+        if (kind.DriesOut)
         {
-            "aluminium electrolytic" or "bipolar electrolytic" => part.RatedVoltage is not { } rated ? null
-                : OfSeries(rated.Value.Value > LargestSeriesVolts ? LossFactorSeries.Above450Volts : LossFactorSeries.General105, rated.Value.Value, farads),
-            "tantalum" => Tantalum.LossFactorLimit(farads).Is(out var tantalum, out _) ? new OfTantalum(tantalum) : null,
-            _ when SuppressorFigures.Of(part) is { } figures => figures.LargestLossFactor(farads, isNew: true).Is(out var delivered, out _)
-                && figures.LargestLossFactor(farads, isNew: false).Is(out var last, out _) ? new OfSuppressor(figures, delivered, last) : null,
-            _ => DryFigures.Of(part) is { } dry && dry.LossFor(farads) is { } loss ? new OfDielectric(dry, loss, DryFigures.IsCeramicOrMica(part)) : null,
-        };
+            return part.RatedVoltage is not { } rated ? null
+                : OfSeries(rated.Value.Value > LargestSeriesVolts ? LossFactorSeries.Above450Volts : LossFactorSeries.General105, rated.Value.Value, farads);
+        }
+
+        if (kind == PartKinds.Tantalum)
+        {
+            return Tantalum.LossFactorLimit(farads).Is(out var tantalum, out _) ? new OfTantalum(tantalum) : null;
+        }
+
+        if (SuppressorFigures.Of(part) is { } figures)
+        {
+            return figures.LargestLossFactor(farads, isNew: true).Is(out var delivered, out _) && figures.LargestLossFactor(farads, isNew: false).Is(out var last, out _)
+                ? new OfSuppressor(figures, delivered, last)
+                : null;
+        }
+
+        return DryFigures.Of(part) is { } dry && dry.LossFor(farads) is { } loss ? new OfDielectric(dry, loss, DryFigures.IsCeramicOrMica(part)) : null;
     }
 
-    private static decimal OwnHertz(IMarkedPart part) => PartKind.IsElectrolytic(part.Kind.Value) ? ElectrolyticHertz
+    private static decimal OwnHertz(IMarkedPart part) => part.Kind.Value.IsElectrolytic ? ElectrolyticHertz
         : part.Capacitance is { } farads && DryFigures.Of(part)?.LossFor(farads.Value.Value) is { } loss ? loss.Hertz : OthersHertz;
 
     // The three readings of the +0.02 rule differ for some values; the strict one is used and the text says so.

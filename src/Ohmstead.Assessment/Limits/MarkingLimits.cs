@@ -42,12 +42,12 @@ public static class MarkingLimits
     /// <summary>The usual limit for a worn electrolytic whose tolerance is not written, -20 to +50 % of the mark: common practice.</summary>
     public static Limit? WornElectrolytic(IMarkedPart part, Quantity? nominal)
     {
-        if (nominal is not { } mark || !PartKind.IsElectrolytic(part.Kind.Value))
+        if (nominal is not { } mark || !part.Kind.Value.IsElectrolytic)
         {
             return null;
         }
 
-        var isWet = part.Kind.Value == "wet tantalum" && part.RatedVoltage is not null;
+        var isWet = part.Kind.Value == PartKinds.WetTantalum && part.RatedVoltage is not null;
         var drop = isWet ? WetTantalum.LargestDrop(part.RatedVoltage!.Value.Value) : 0.2m;
         var interval = Tolerance.Relative(-drop, 0.5m).Apply(mark);
         return new Limit(
@@ -87,28 +87,16 @@ public static class MarkingLimits
     }
 
     /// <summary>The marked main value of a part, in the dimension of its kind; null when it is not written.</summary>
-    public static Quantity? Nominal(IMarkedPart part) => (PartKind.Family(part.Kind.Value) switch
+    public static Quantity? Nominal(IMarkedPart part) => (part.Kind.Value.Family switch
     {
         PartFamily.Capacitor => part.Capacitance,
         PartFamily.Resistor or PartFamily.Coil => part.Resistance,
         PartFamily.Inductor => part.Inductance,
         PartFamily.Crystal => part.Frequency,
         PartFamily.Fuse => part.Current,
-        PartFamily.Other when part.Kind.Value is "zener diode" or "regulator" => part.RatedVoltage,
-        _ => null,
+        PartFamily.Other when part.Kind.Value.TypeTellsVoltage => part.RatedVoltage,
+        PartFamily.Transistor or PartFamily.Other => null,
     })?.Value;
-
-    /// <summary>What is measured when the main value of a part is measured.</summary>
-    public static Measured? MainMeasured(IMarkedPart part) => PartKind.Family(part.Kind.Value) switch
-    {
-        PartFamily.Capacitor => Measured.Capacitance,
-        PartFamily.Resistor or PartFamily.Coil => Measured.Resistance,
-        PartFamily.Inductor => Measured.Inductance,
-        PartFamily.Crystal => Measured.Frequency,
-        PartFamily.Transistor => Measured.Gain,
-        PartFamily.Other => Measured.Voltage,
-        _ => null,
-    };
 
     private sealed class Allowed(Quantity mark, Written<Tolerance> tolerance) : LazyText
     {

@@ -15,7 +15,7 @@ public static class PartLimits
     public static ImmutableArray<Limit> For(IMarkedPart part, string? place, Measured measured, ReadingConditions how)
     {
         var limits = new List<Limit>(3);
-        if (measured == MarkingLimits.MainMeasured(part))
+        if (measured == part.Kind.Value.MainQuantity)
         {
             var nominal = MarkingLimits.Nominal(part);
             Add(limits, place is null || how.IsNew ? null : MarkingLimits.Circuit(part, nominal, place));
@@ -28,14 +28,14 @@ public static class PartLimits
     }
 
     // What is usual for the type: it governs where nothing is written, and stands beside what is.
-    private static Limit? OfTheType(IMarkedPart part, string? place, Measured measured, ReadingConditions how) => (PartKind.Family(part.Kind.Value), measured) switch
+    private static Limit? OfTheType(IMarkedPart part, string? place, Measured measured, ReadingConditions how) => (part.Kind.Value.Family, measured) switch
     {
         (_, Measured.Esr) => EsrLimits.Esr(part, place, how),
         (_, Measured.LossFactor) => EsrLimits.Loss(part, how),
-        (_, Measured.Leakage) when part.Kind.Value == "germanium transistor" => JunctionLimits.Leakage(part, how),
+        (_, Measured.Leakage) when part.Kind.Value == PartKinds.GermaniumTransistor => JunctionLimits.Leakage(part, how),
         (_, Measured.Leakage) => LeakageLimits.For(part, how),
         (PartFamily.Capacitor, Measured.Insulation) => InsulationLimits.For(part, how),
-        (PartFamily.Capacitor, Measured.Resistance) => PartKind.IsElectrolytic(part.Kind.Value) ? ShortLimits.Electrolytic(part, how) : InsulationLimits.For(part, how, measured),
+        (PartFamily.Capacitor, Measured.Resistance) => part.Kind.Value.IsElectrolytic ? ShortLimits.Electrolytic(part, how) : InsulationLimits.For(part, how, measured),
         (PartFamily.Fuse, Measured.Resistance) => FuseLimits.Resistance(part),
         (PartFamily.Inductor, Measured.Insulation) => WindingLimits.Insulation(part, how),
         (PartFamily.Capacitor, Measured.VoltageLoss) => VoltageLoss(part),
@@ -44,20 +44,19 @@ public static class PartLimits
         (PartFamily.Inductor or PartFamily.Coil, Measured.Resistance) => WindingLimits.Resistance(part),
         (PartFamily.Crystal, Measured.Frequency) => CrystalLimits.Usual(part),
         (PartFamily.Other or PartFamily.Transistor, Measured.ForwardVoltage) => JunctionLimits.Drop(part, how),
-        (PartFamily.Other, Measured.Voltage) => part.Kind.Value switch
-        {
-            "zener diode" => JunctionLimits.Zener(part, how),
-            "regulator" => RegulatorLimits.Output(part),
-            "cell" => CellLimits.Voltage(part),
-            _ => null,
-        },
+        (PartFamily.Other, Measured.Voltage) => Voltage(part, how),
         _ => null,
     };
+
+    private static Limit? Voltage(IMarkedPart part, ReadingConditions how) => part.Kind.Value == PartKinds.ZenerDiode ? JunctionLimits.Zener(part, how)
+        : part.Kind.Value == PartKinds.Regulator ? RegulatorLimits.Output(part)
+        : part.Kind.Value == PartKinds.Cell ? CellLimits.Voltage(part)
+        : null;
 
     // Loss of voltage after a charging pulse has no standard; workshops take these figures.
     private static Limit VoltageLoss(IMarkedPart part)
     {
-        var most = PartKind.IsElectrolytic(part.Kind.Value) ? 0.05m : 0.01m;
+        var most = part.Kind.Value.IsElectrolytic ? 0.05m : 0.01m;
         var upper = new Quantity(most, Dimension.Ratio);
         return new Limit(LimitKind.EndOfLife, new Interval(null, upper), "the type's usual limit", $"at most {QuantityText.FormatPercent(most)}", "common practice, from memory");
     }

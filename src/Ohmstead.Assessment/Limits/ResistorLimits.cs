@@ -15,7 +15,7 @@ public static class ResistorLimits
     /// <summary>The usual limit of a worn resistor, or null for one that is new, unmarked, or of a technology without a usual figure.</summary>
     public static Limit? Usual(IMarkedPart part, ReadingConditions how)
     {
-        if (how.IsNew || part.Resistance is not { Value: var nominal } || AcceptLimit.Find(part.Kind.Value) is not { } known)
+        if (how.IsNew || part.Resistance is not { Value: var nominal } || part.Kind.Value.StraysLike is not { } known)
         {
             return null;
         }

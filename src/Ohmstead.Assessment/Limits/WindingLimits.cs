@@ -24,7 +24,7 @@ public static class WindingLimits
     public static Limit? Resistance(IMarkedPart part)
     {
         // The tolerance of a choke is that of its inductance, the tolerance of a relay that of its coil.
-        var isWritten = part.Tolerance is not null && PartKind.Family(part.Kind.Value) == PartFamily.Coil;
+        var isWritten = part.Tolerance is not null && part.Kind.Value.Family == PartFamily.Coil;
         return part.Resistance is { } marked && !isWritten ? Wide(part, marked.Value, NoShortedTurn) : null;
     }
 
@@ -34,7 +34,7 @@ public static class WindingLimits
     /// </summary>
     public static Limit? Insulation(IMarkedPart part, ReadingConditions how)
     {
-        if (part.Kind.Value != "transformer")
+        if (part.Kind.Value != PartKinds.Transformer)
         {
             return null;
         }
@@ -57,7 +57,7 @@ public static class WindingLimits
 
     private static Limit? Wide(IMarkedPart part, Quantity nominal, LazyText? remark)
     {
-        if (AcceptLimit.Find(part.Kind.Value == "transformer" ? "inductor" : part.Kind.Value) is not { LooseFraction: { } share } known)
+        if (part.Kind.Value.StraysLike is not { LooseFraction: { } share } known)
         {
             return null;
         }

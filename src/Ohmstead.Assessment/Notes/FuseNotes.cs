@@ -10,7 +10,7 @@ public static class FuseNotes
 {
     /// <summary>The notes on a fuse of a marked current; none for other parts.</summary>
     public static IReadOnlyList<WorkedNote> Of(PartValues part) =>
-        part is { Kind.Value: "fuse", Current: { Value.Value: > 0m } rated } ? [.. FuseFigures.All.Select(row => Note(row, rated)), new(FuseFigures.Meaning, "so many seconds pass above it before it opens", Source.CommonPractice.Text)] : [];
+        part.Kind.Value == PartKinds.Fuse && part.Current is { Value.Value: > 0m } rated ? [.. FuseFigures.All.Select(row => Note(row, rated)), new(FuseFigures.Meaning, "so many seconds pass above it before it opens", Source.CommonPractice.Text)] : [];
 
     private static WorkedNote Note(FuseFigures row, Written<Quantity> rated)
     {

@@ -1,8 +1,9 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 using Hazard = Ohmstead.Electronics.Hazards.Hazard;
-using HazardOfBoard = Ohmstead.Records.Model.Hazard;
 
 namespace Ohmstead.Assessment.Notes;
 
@@ -12,7 +13,7 @@ namespace Ohmstead.Assessment.Notes;
 /// </summary>
 public static class HazardNotes
 {
-    private static readonly LimitInStandard BleedsTo = LimitInStandard.All.First(limit => limit is { Kind: LimitKind.Voltage, Unit: "V d.c.", Condition: "ES1" });
+    private static readonly LimitInStandard BleedsTo = LimitInStandard.All.First(limit => limit is { Kind: LimitKind.Voltage, Unit: "V d.c.", Value: 60m, Source.Basis: SourceBasis.Published });
 
     /// <summary>The usual cautions of a kind of hazard, without the closing words; empty when the catalogue has none.</summary>
     public static IReadOnlyList<string> Cautions(HazardKind kind) => Known(kind)?.Cautions.Where(caution => caution != SafetyNotice.Defer).ToArray() ?? [];
@@ -21,24 +22,25 @@ public static class HazardNotes
     public static string? CautionSource(HazardKind kind) => Known(kind)?.Source.Text;
 
     /// <summary>What the figures of a hazard come to, one note each.</summary>
-    public static IReadOnlyList<WorkedNote> Figures(HazardOfBoard hazard)
+    public static IReadOnlyList<WorkedNote> Figures(AssessedHazard assessed)
     {
-        var notes = new List<WorkedNote>(3);
-        if (hazard is not { Voltage: { } voltage, Capacitance: { } capacitance })
+        var notes = new List<WorkedNote>(2);
+        if (ChargeHeld.By(assessed) is not { } held)
         {
             return notes;
         }
 
-        var (volts, farads) = (Math.Abs(voltage.Value.Value), capacitance.Value.Value);
-        if (StoredEnergy.Of(farads, volts).Is(out var energy, out _))
+        if (StoredEnergy.Of(held.Farads, held.Volts).Is(out var energy, out _))
         {
             notes.Add(new(
-                $"{capacitance.Text} at {voltage.Text} holds {QuantityText.Format(new Quantity(decimal.Round(energy.Joules, 4), Dimension.Energy), 3)}, and may recover up to {QuantityText.FormatPercent(StoredEnergy.RecoveryShare)} of its voltage by itself after it was let down", energy.Arithmetic, StoredEnergy.Source.Text));
+                $"{held.Words} holds {QuantityText.Format(new Quantity(decimal.Round(energy.Joules, 4), Dimension.Energy), 3)}{ComesBack(assessed, held)}",
+                $"{held.Arithmetic}{energy.Arithmetic}",
+                $"{StoredEnergy.Source.Text}; {held.Source}; {StoredEnergy.RecoverySource.Text}; {StoredEnergy.RecoveryTimeSource.Text}"));
         }
 
-        if (hazard.Bleed is { } bleed && volts > BleedsTo.Value
-            && Discharge.Seconds((double)bleed.Value.Value, (double)farads, (double)volts, (double)BleedsTo.Value).Is(out var seconds, out _)
-            && Discharge.PeakWatts((double)volts, (double)bleed.Value.Value).Is(out var watts, out _) && watts < 1e12)
+        if (assessed.Hazard.Bleed is { } bleed && held.Volts > BleedsTo.Value
+            && Discharge.Seconds((double)bleed.Value.Value, (double)held.Farads, (double)held.Volts, (double)BleedsTo.Value).Is(out var seconds, out _)
+            && Discharge.PeakWatts((double)held.Volts, (double)bleed.Value.Value).Is(out var watts, out _) && watts < 1e12)
         {
             notes.Add(new(
                 $"through {bleed.Text} it needs {QuantityText.Format(new Quantity((decimal)Math.Ceiling(seconds.Value), Dimension.Duration))} to fall to 60 V, if the resistor is not open: measure; the resistor takes {QuantityText.Format(new Quantity((decimal)watts, Dimension.Power), 3)} at the first moment",
@@ -49,23 +51,27 @@ public static class HazardNotes
         return notes;
     }
 
-    /// <summary>The limits of standards that the voltage or the stored energy of a hazard is above, each with its source. One that is not above is not told: it would read like a permission.</summary>
-    public static IReadOnlyList<string> Above(HazardOfBoard hazard)
+    /// <summary>The limits of standards that the voltage, the charge or the stored energy of a hazard is above, each with its source. One that is not above is not told: it would read like a permission.</summary>
+    public static IReadOnlyList<string> Above(AssessedHazard assessed)
     {
-        if (hazard.Voltage is not { } voltage)
+        var held = ChargeHeld.By(assessed);
+        if ((held?.Volts ?? assessed.Hazard.Voltage?.Value.Value) is not { } volts)
         {
             return [];
         }
 
-        var volts = Math.Abs(voltage.Value.Value);
-        var joules = hazard.Capacitance is { } capacitance && StoredEnergy.Of(capacitance.Value.Value, volts).Is(out var energy, out _) ? energy.Joules : 0m;
         return
         [
-            .. LimitInStandard.All
-                .Where(limit => (limit is { Kind: LimitKind.Voltage, Unit: "V d.c." } && volts > limit.Value) || (limit.Kind == LimitKind.Energy && joules > limit.Value && (volts > 15_000m || limit.Value >= 1m)))
+            .. LimitInStandard.All.Where(limit => limit.IsPassedBy(held?.Farads ?? 0m, Math.Abs(volts)))
                 .Select(limit => $"{QuantityText.Format(new Quantity(limit.Value, Dimension.Number))} {limit.Unit}, {limit.Condition} ({limit.Source.Text})"),
         ];
     }
+
+    private static string ComesBack(AssessedHazard assessed, ChargeHeld held) => assessed.Hazard.Kind.Value == HazardKind.PictureTube
+        ? "; the charge comes back within minutes after it was let down: again right before you touch"
+        : StoredEnergy.RecoveredVolts(held.Volts).Is(out var back, out _)
+            ? $", and may get back {QuantityText.Format(new Quantity(back.Value, Dimension.Voltage), 3)} by itself in the days after it was let down"
+            : string.Empty;
 
     private static Hazard? Known(HazardKind kind)
     {

@@ -40,7 +40,7 @@ public static class PartNotes
 
     private static WorkedNote? Ageing(BoardAssessment board, AssessedReading reading, Verdict verdict)
     {
-        if (verdict.Measured != Measured.Capacitance || reading.Lot is not null || reading.Place?.Values is not { Kind.Value: "ceramic class 2", Material: { } material }
+        if (verdict.Measured != Measured.Capacitance || reading.Lot is not null || reading.Place?.Values is not { Kind.Value: var kind, Material: { } material } || kind != PartKinds.CeramicClass2
             || CeramicAgeing.Rates.FirstOrDefault(rate => rate.Ceramic == material.Value) is not { } known || (board.Board.Made ?? board.Design?.Made) is not { } made)
         {
             return null;

@@ -17,15 +17,15 @@ public static class WearNotes
     /// <summary>The notes on one verdict.</summary>
     public static IReadOnlyList<WorkedNote> Of(AssessedReading reading, Verdict verdict)
     {
-        if ((reading.Lot?.Values ?? reading.Place?.Values) is not { } part || PartKind.Family(part.Kind.Value) != PartFamily.Capacitor || reading.Reading.Circuit is { Value: Circuit.In })
+        if ((reading.Lot?.Values ?? reading.Place?.Values) is not { } part || part.Kind.Value.Family != PartFamily.Capacitor || reading.Reading.Circuit is { Value: Circuit.In })
         {
             return [];
         }
 
         return verdict.Measured switch
         {
-            Measured.Capacitance when PartKind.IsElectrolytic(part.Kind.Value) => [.. Used(verdict), .. Surge(part)],
-            Measured.Esr when PartKind.IsElectrolytic(part.Kind.Value) => [.. New(part, reading)],
+            Measured.Capacitance when part.Kind.Value.IsElectrolytic => [.. Used(verdict), .. Surge(part)],
+            Measured.Esr when part.Kind.Value.IsElectrolytic => [.. New(part, reading)],
             Measured.Leakage when part.Role?.Value is "coupling" => [.. Grid(reading.Reading.AtVoltage, verdict.Reading.Value.Value is > 0m and var amperes ? reading.Reading.AtVoltage?.Value.Value / amperes : null)],
             Measured.Insulation when part.Role?.Value is "coupling" => [.. Grid(part.WorkingVoltage ?? reading.Reading.AtVoltage, verdict.Reading.Value.Value)],
             _ => [],

@@ -15,7 +15,7 @@ public static class WindingNotes
 
     /// <summary>The notes on one verdict.</summary>
     public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedReading reading, Verdict verdict) =>
-        verdict.Measured == Measured.Inductance && reading.Place?.Values is { Kind.Value: "inductor", Role.Value: "filter" }
+        verdict.Measured == Measured.Inductance && reading.Place?.Values is { Kind.Value: var kind, Role.Value: "filter" } && kind == PartKinds.Inductor
         && ChokeInput.LargestLoadOhms(verdict.Reading.Value.Value, MainsHertz).Is(out var load, out _)
             ? [WorkedNote.Of($"if it stands first after a full-wave rectifier at 50 Hz, a load above {QuantityText.Format(new Quantity(load.Value, Dimension.Resistance), 3)}, bleeder included, lets the voltage climb", load)]
             : Warmed(board, reading, verdict) is { } rise ? [rise] : [];
@@ -23,7 +23,7 @@ public static class WindingNotes
     // Two readings of one winding on one day, the air measured at both: what the second is higher by is the heat of the copper.
     private static WorkedNote? Warmed(BoardAssessment board, AssessedReading reading, Verdict verdict)
     {
-        if (verdict.Measured != Measured.Resistance || reading.Place?.Values.Kind.Value is not ("inductor" or "transformer" or "relay" or "motor") || reading.Reading.Temperature is not { } end
+        if (verdict.Measured != Measured.Resistance || reading.Place?.Values.Kind.Value.Family is not (PartFamily.Inductor or PartFamily.Coil) || reading.Reading.Temperature is not { } end
             || board.Readings.TakeWhile(other => !ReferenceEquals(other, reading)).LastOrDefault(other => ReferenceEquals(other.Visit, reading.Visit) && other.Place == reading.Place) is not { Reading.Temperature: { } start } cold
             || cold.Verdicts.FirstOrDefault(known => known.Measured == Measured.Resistance)?.Reading.Value.Value is not { } coldOhms || verdict.Reading.Value.Value <= coldOhms)
         {

@@ -35,6 +35,10 @@ internal static class Answers
     internal static Outcome<Reckoned> WithCautions(this Outcome<Reckoned> answer, string hazard) =>
         answer.Then(reckoned => reckoned with { Cautions = HazardCatalogue.All.First(known => known.Name == hazard).Cautions });
 
+    /// <summary>A caution of the rule's own, and then those of a hazard of the catalogue.</summary>
+    internal static Outcome<Reckoned> WithCautions(this Outcome<Reckoned> answer, string hazard, string own) =>
+        answer.WithCautions(hazard).Then(reckoned => reckoned with { Cautions = [own, .. reckoned.Cautions] });
+
     /// <summary>A caution of the rule's own beside an answer.</summary>
     internal static Outcome<Reckoned> WithCaution(this Outcome<Reckoned> answer, string caution) =>
         answer.Then(reckoned => reckoned with { Cautions = [caution, SafetyNotice.Defer] });
@@ -62,6 +66,11 @@ internal static class Answers
 
     internal static ReckonedLine Figure(string what, decimal value, ShownAs shown, string arithmetic, Source source) =>
         new(what, shown.Text(value), arithmetic, source) { Number = value, Unit = shown.Unit == "%" ? string.Empty : shown.Unit };
+
+    /// <summary>The same, or a refusal where a result is no answer any more; null says that it is one.</summary>
+    internal static Outcome<T> Unless<T>(this Outcome<T> outcome, Func<T, string?> against)
+        where T : notnull
+        => outcome.Is(out var value, out _) && against(value) is { } reason ? Outcome<T>.Refused(reason) : outcome;
 
     /// <summary>A quantity as it stands in a working.</summary>
     internal static string Text(decimal value, ShownAs shown) => shown.Text(value);

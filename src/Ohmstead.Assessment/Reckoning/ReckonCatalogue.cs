@@ -45,6 +45,7 @@ public static class ReckonCatalogue
         [
             BaudErrorRule.Rule,
             FuseRule.Rule,
+            MainsInsulationRule.Rule,
             MeterLoadingRule.Rule,
             PackageDateRule.Rule,
             ParallelRule.Rule,
@@ -107,7 +108,9 @@ public static class ReckonCatalogue
         ]),
         new("hazards",
         [
+            ChargeGuardRule.Rule,
             DischargeRule.Rule,
+            OilFilledRule.Rule,
         ]),
     ];
 

@@ -17,6 +17,21 @@ public sealed record ReckonInput(string Name, string Meaning, InputKind Kind)
     /// <summary>What is taken when nothing is written, or null.</summary>
     public string? Usual { get; init; }
 
+    /// <summary>The least that means something here, in the base unit; null where there is no such bound.</summary>
+    public decimal? Least { get; init; }
+
+    /// <summary>The greatest that means something here, in the base unit; null where there is no such bound.</summary>
+    public decimal? Most { get; init; }
+
+    /// <summary>What may be written, in words: "1 mA to 100 A"; null without bounds.</summary>
+    public string? Range => (Least, Most) switch
+    {
+        ({ } least, { } most) => $"{Shown(least)} to {Shown(most)}",
+        ({ } least, null) => $"{Shown(least)} or more",
+        (null, { } most) => $"at most {Shown(most)}",
+        _ => null,
+    };
+
     /// <summary>True when the rule does without it.</summary>
     public bool IsOptional { get; init; }
 
@@ -65,7 +80,23 @@ public sealed record ReckonInput(string Name, string Meaning, InputKind Kind)
 
     internal static ReckonInput List(string name, string meaning) => new(name, meaning, InputKind.List);
 
+    /// <summary>The same with the range in which the rule means something: outside it there is no answer but the reason.</summary>
+    internal ReckonInput Within(decimal least, decimal most) => this with { Least = least, Most = most };
+
+    /// <summary>The same with a least value alone.</summary>
+    internal ReckonInput From(decimal least) => this with { Least = least };
+
+    /// <summary>Why a value has no answer, or null when it may have one.</summary>
+    internal string? Against(decimal value) =>
+        value < Least || value > Most ? $"{Shown(value)} is outside what this is meant for, expected {Range}" : null;
+
     internal ReckonInput Optional() => this with { IsOptional = true };
 
     internal ReckonInput Usually(string text) => this with { Usual = text };
+
+    private string Shown(decimal value) => Kind switch
+    {
+        InputKind.Kelvin => ((ShownAs)"K").Text(value),
+        _ => ((ShownAs)Dimension).Text(value),
+    };
 }

@@ -33,6 +33,11 @@ internal static class ReckonReader
                 return Refuse($"{name}: {reason}");
             }
 
+            if (input.Kind is InputKind.Quantity or InputKind.Kelvin or InputKind.Count && input.Against(entry.Number) is { } outside)
+            {
+                return Refuse($"{name}: {outside}");
+            }
+
             if (!entries.TryAdd(name, entry))
             {
                 return Refuse($"{name} is given twice");

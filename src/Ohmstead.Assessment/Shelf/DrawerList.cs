@@ -60,7 +60,7 @@ public static class DrawerList
 
         if (doubts.Over is not null)
         {
-            yield return Life.WetElectrolytics.Is(lot.Values.Kind.Value) ? "form again before any is fitted: 'why' of the lot has the plan" : "too long on the shelf: test before any is fitted";
+            yield return lot.Values.Kind.Value.DriesOut ? "form again before any is fitted: 'why' of the lot has the plan" : "too long on the shelf: test before any is fitted";
         }
     }
 }

@@ -1,5 +1,4 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Life;
 using Ohmstead.Records.Model;
@@ -45,7 +44,7 @@ public sealed record LotStory(Lot Lot, LotDates Dates, ShelfLife? Shelf, IReadOn
             [.. fittings.OrderBy(fitting => fitting.Date).ThenBy(fitting => fitting.Board, StringComparer.Ordinal).ThenBy(fitting => fitting.Reference, StringComparer.Ordinal)])
         {
             Doubts = LotDoubts.Of(incoming, shelf, today),
-            Ages = WetElectrolytics.Is(lot.Values.Kind.Value) ? AgesOf(lot, dates, today) : [],
+            Ages = lot.Values.Kind.Value.DriesOut ? AgesOf(lot, dates, today) : [],
         };
     }
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Life;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
@@ -22,7 +21,7 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
     /// </summary>
     public static ShelfLife? Of(Lot lot, DateOnly day)
     {
-        if ((lot.ShelfLife is null && !WetElectrolytics.Is(lot.Values.Kind.Value)) || Start(lot, day) is not (var since, var words))
+        if ((lot.ShelfLife is null && !lot.Values.Kind.Value.DriesOut) || Start(lot, day) is not (var since, var words))
         {
             return null;
         }

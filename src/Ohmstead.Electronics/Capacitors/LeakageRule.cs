@@ -4,7 +4,7 @@ namespace Ohmstead.Electronics.Capacitors;
 /// <remarks>A leakage reading without the minute it was taken at cannot be compared with any of these.</remarks>
 /// <param name="Name">What parts it is for.</param>
 /// <param name="Form">Its formula.</param>
-/// <param name="Minutes">How long the voltage has been on when the current is read; where the rule names two, the shorter.</param>
+/// <param name="Minutes">How long the voltage has been on when the current is read; where the rule allows some, the longest.</param>
 /// <param name="FromVolts">The lowest rated voltage it holds for.</param>
 /// <param name="ToVolts">The highest rated voltage it holds for.</param>
 /// <param name="Source">Where it comes from.</param>

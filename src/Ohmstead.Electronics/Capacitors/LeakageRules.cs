@@ -57,13 +57,13 @@ public static class LeakageRules
     /// <summary>0.05 CV, not under 10 µA, after 2 minutes, for bipolar chips.</summary>
     public static LeakageRule Bipolar { get; } = new(
         "bipolar", new LeakageForm.Floored(0.05m, 10m), 2m, 0m, Any,
-        Source.Published("bipolar chip electrolytic data sheet (scribd 284157441)", "leakage current"));
+        Source.Practice("usual limit of bipolar chip electrolytics"));
 
     /// <summary>0.01 CV, not under 0.5 µA, after up to 5 minutes through 1 kohm, for solid tantalum; some sheets have a floor of 1
     /// µA.</summary>
     public static LeakageRule SolidTantalum { get; } = new(
         "solid tantalum", new LeakageForm.Floored(0.01m, 0.5m), 5m, 0m, 125m,
-        Source.Published("MIL-PRF-49137E", "4.8.4, series resistor; 10 nA/µFV is every maker's rule, floor from memory"));
+        Source.FromMemory("solid tantalum data sheets; the minutes as read in MIL-PRF-49137E, 4.8.4", "10 nA for each µF and V, and the floor"));
 
     /// <summary>0.2 CV after 2 minutes, for polymer; polymer tantalum has 0.1 CV.</summary>
     public static LeakageRule Polymer { get; } = new(

@@ -42,7 +42,7 @@ public static class LossFactor
             .Compute(() => TwoPi * hertz * farads * esrOhms);
 
     /// <summary>The dissipation factor that a resistance in parallel causes by itself, 1 / (2 pi f R C); the capacitance reading is
-    /// unharmed.</summary>
+    /// unharmed in the parallel picture, 1 + D² times as much in the series one.</summary>
     public static Outcome<decimal> FromParallelResistance(decimal ohms, decimal hertz, decimal farads) =>
         Domain.Of(Domain.Positive("resistance", ohms), Domain.Positive("frequency", hertz), Domain.Positive("capacitance", farads))
             .Compute(() => 1m / (TwoPi * hertz * ohms * farads));

@@ -14,7 +14,7 @@ public sealed record MeasuringConditions(string Kind, decimal Hertz, decimal Lar
 
     /// <summary>Wet aluminium electrolytics: 100 Hz (120 Hz where the mains have 60 Hz), 20 degrees.</summary>
     public static MeasuringConditions Aluminium { get; } = new("aluminium electrolytic", 100m, 0.5m, 1.0m,
-        Source.FromMemory("IEC 60384-4", "4.3"));
+        Source.FromMemory("IEC 60384-4, 4.3; MIL-C-62F, 4.5.4, as read, has 120 Hz", "100 Hz"));
 
     /// <summary>Solid tantalum: 120 Hz.</summary>
     public static MeasuringConditions Tantalum { get; } = new("solid tantalum", 120m, 1.0m, 2.2m,

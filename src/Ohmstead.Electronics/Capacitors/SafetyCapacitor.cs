@@ -3,24 +3,33 @@ namespace Ohmstead.Electronics.Capacitors;
 /// <summary>Rules of interference-suppression capacitors on the mains. None of them may be relaxed.</summary>
 public static class SafetyCapacitor
 {
-    private static readonly Source Impulse = Source.Published("IEC 60384-14, quoted at techoverflow.net 2019-08-07",
-        "peak impulse voltage");
+    private const decimal OneMicrofarad = 0.000001m;
+
+    // Above this nothing is made for suppression: a slip of units.
+    private const decimal MostFarads = 0.0001m;
+
+    private static readonly Source Impulse = Source.Published(
+        "Johanson Dielectrics, Safety Certified Application Notes; Vishay VY1 and VY2 data sheets", "peak impulse voltage of X1, X2, Y1 and Y2");
+    private static readonly Source ImpulseRemembered = Source.FromMemory("IEC 60384-14", "peak impulse voltage of Y4, and above 1 µF");
     private static readonly Source Order = Source.FromMemory("IEC 60384-14", "classes");
 
-    /// <summary>The peak impulse voltage of a class in kilovolt; X1, X2 and Y2 above 1 µF divided by sqrt(C / 1 µF).</summary>
+    /// <summary>The peak impulse voltage of a class in kilovolt; X1 and X2 above 1 µF divided by sqrt(C / 1 µF). Refused for a Y above 1 µF: the
+    /// figures end there, and none is made.</summary>
     public static Outcome<Worked<double>> ImpulseKilovolts(SafetyClass safetyClass, decimal farads) =>
         Domain.Of(
             Domain.Positive("capacitance", farads),
-            Domain.That(BaseKilovolts(safetyClass) > 0, $"class {safetyClass} has no impulse test"))
+            Domain.That(farads <= MostFarads, $"capacitance is {Figures.Farads(farads)}, no suppression capacitor is above {Figures.Farads(MostFarads)}"),
+            Domain.That(BaseKilovolts(safetyClass) > 0, $"class {safetyClass} has no impulse test"),
+            Domain.That(!IsY(safetyClass) || farads <= OneMicrofarad, $"capacitance is {Figures.Farads(farads)}, the figure of class {safetyClass} holds to 1 µF and no such part is made above it"))
         .Compute(() =>
         {
             double volts = BaseKilovolts(safetyClass);
-            bool reduced = farads > 0.000001m && (safetyClass is SafetyClass.X1 or SafetyClass.X2 or SafetyClass.Y2);
+            bool reduced = farads > OneMicrofarad;
             double result = reduced ? volts / Math.Sqrt((double)(farads * 1_000_000m)) : volts;
             string working = result < volts
                 ? $"{Figures.Text(volts)} kV / sqrt({Figures.Text(farads * 1_000_000m)}) = {Figures.Text(result, 4)} kV"
                 : $"{safetyClass} to 1 µF: {Figures.Text(volts)} kV";
-            return new Worked<double>(result, working, Impulse);
+            return new Worked<double>(result, working, reduced || safetyClass == SafetyClass.Y4 ? ImpulseRemembered : Impulse);
         });
 
     /// <summary>
@@ -43,10 +52,7 @@ public static class SafetyCapacitor
     }
 
     /// <summary>The current a Y capacitor sends into the chassis, 2 pi f C V, in milliampere.</summary>
-    /// <remarks>
-    /// Limits in standards run from 0.25 mA (class II, hand-held) to 0.75 and 3.5 mA (class I), from memory of IEC 60335-1 and
-    /// 60950-1. Keep the capacitance at or below the original.
-    /// </remarks>
+    /// <remarks>What it is held against is in <see cref="TouchCurrentLimit"/>. Keep the capacitance at or below the original.</remarks>
     public static Outcome<Worked<decimal>> TouchMilliamperes(decimal farads, decimal volts, decimal hertz) =>
         Domain.Of(Domain.Positive("capacitance", farads), Domain.Positive("voltage", volts),
             Domain.Positive("frequency", hertz)).Compute(() =>

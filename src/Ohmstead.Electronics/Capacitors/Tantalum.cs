@@ -7,6 +7,7 @@ namespace Ohmstead.Electronics.Capacitors;
 public static class Tantalum
 {
     private static readonly Source Sheets = Source.FromMemory("tantalum data sheets to IEC 60384-15 and -24", null);
+    private static readonly Source Typical = Source.Published("Vishay, typical performance characteristics, MIL-PRF-55365", "category voltage; reverse peaks of 10, 5 and 1 %; the volts at most from memory");
     private static readonly Source Warm = Source.Published("solid tantalum data sheet, tancap.com.cn", "leakage at most 10 times at 85 and 12 times at 125 degrees");
     private static readonly Source Derating = Source.Published("KEMET derating guidelines for tantalum capacitors", "50 % to 85 degrees");
 
@@ -47,7 +48,7 @@ public static class Tantalum
         {
             decimal share = celsius <= 85m ? 1m : 1m - ((celsius - 85m) / 120m);
             return new Worked<decimal>(share * ratedVolts,
-                $"{Figures.Text(share, 4)} x {Figures.Text(ratedVolts)} V at {Figures.Text(celsius)} degrees", Sheets);
+                $"{Figures.Text(share, 4)} x {Figures.Text(ratedVolts)} V at {Figures.Text(celsius)} degrees", Typical);
         });
 
     /// <summary>
@@ -61,6 +62,6 @@ public static class Tantalum
             decimal volts = Math.Min(share * ratedVolts, most);
             string working = $"{Figures.Percent(share)} of {Figures.Text(ratedVolts)} V, at most {Figures.Text(most)} V = {Figures.Text(volts)} V";
             return new Worked<decimal>(volts, working,
-                Sheets) { Remarks = ["for moments only; makers differ, some allow 3 % at 85 degrees"] };
+                Typical) { Remarks = ["for moments only; makers differ, some allow 3 % at 85 degrees"] };
         });
 }

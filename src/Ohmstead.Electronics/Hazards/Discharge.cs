@@ -3,7 +3,7 @@ namespace Ohmstead.Electronics.Hazards;
 /// <summary>Letting a capacitor down through a resistor. Information only; see <see cref="SafetyNotice.Defer"/>.</summary>
 /// <remarks>
 /// The time supposes that the resistor is whole and connected. Usual practice is 1 to 20 kohm wire-wound of 5 to 25 W on an insulated
-/// probe, never a screwdriver, and then a second check with a meter.
+/// probe to 1 kV, many megohms above (<see cref="LettingDown"/>), never a screwdriver, and then a second check with a meter.
 /// </remarks>
 public static class Discharge
 {

@@ -7,6 +7,12 @@ public static class HazardCatalogue
 {
     private static readonly Source Workshop = Source.CommonPractice;
 
+    private static readonly Source Stored = Source.Published(
+        "Nippon Chemi-Con FAQ 29BDH12; EIA-815:1999", "recovery voltage; discharge; the share that comes back as quoted of encyclopedias, the resistors common practice");
+
+    private static readonly Source Tubes = Source.Published(
+        "NAVEDTRA 14188, Introduction to Test Equipment", "page 1-16: ground first, each tube by itself; coating and resistor common practice");
+
     /// <summary>All hazards, in the order they are usually looked for.</summary>
     public static ImmutableArray<Hazard> All { get; } =
     [
@@ -17,30 +23,34 @@ public static class HazardCatalogue
             "a residual-current device does not protect on the secondary of an isolating transformer",
             "one hand where it can be, and insulated probes"),
         Hazard.Of(
-            "stored-energy", "reservoir capacitors that keep their charge", Workshop,
+            "stored-energy", "reservoir capacitors that keep their charge", Stored,
             "a bleeder may be open: measure before and after letting down",
-            "let down through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, never with a screwdriver",
-            "a shorted aluminium electrolytic may recover up to a tenth of its voltage: measure again"),
+            "let down to 1 kV through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, made for the voltage, never under 1 Ω for each volt and never with a screwdriver; above 1 kV through 1 MΩ or more",
+            "its clip to bare metal of the chassis first, then the probe to the capacitor; each capacitor by itself",
+            "an aluminium electrolytic may get back 15 % of its voltage by itself, more than 60 V after 450 V, most of it 10 to 20 days later: measure again before each touch, keep a shorting link on a stored one"),
         Hazard.Of(
             "switching-primary", "primary side of a switching supply", Workshop,
             "some 325 V d.c. from 230 V mains, or 340 V from a doubler on 120 V, for minutes after unplugging",
             "heatsinks may be at primary potential"),
         Hazard.Of(
-            "picture-tube", "cathode-ray tube", Workshop,
-            "10 to 30 kV on 0.3 to 2 nF; the charge comes back after one discharge",
+            "picture-tube", "cathode-ray tube", Tubes,
+            "10 to 30 kV on the tube for days, some 0.3 to 2 nF (from memory; one text says 5 to 10 nF)",
+            "a high-voltage probe, or 10 MΩ or more made for the voltage on an insulated wand: never 1 to 20 kΩ and never a screwdriver, 25 kV into 2.2 kΩ is a flash-over of 284 kW",
+            "its clip first, to the strap on the outer coating of the tube, not to the ground of a board; then the probe under the anode cap, for a minute",
+            "the charge comes back within minutes: let down again right before you touch, each time",
             "implosion: eye protection, and never lift by the neck"),
         Hazard.Of(
             "crazed-suppressor", "mains suppressor of metallised paper in clear resin, case crazed", Workshop,
             "fails short with smoke, sometimes hours after power-up",
             "no measurement passes a crazed one: replace on sight with film of the same class or better"),
         Hazard.Of(
-            "rechargeable-cell", "leaking nickel-cadmium cell", Workshop,
-            "the crust is alkaline, about pH 13 to 14: gloves and goggles",
-            "neutralise with a weak acid such as 5 % vinegar, rinse with water, then with 2-propanol"),
+            "rechargeable-cell", "leaking cell, nickel-cadmium, nickel-metal hydride or alkaline", Workshop,
+            "the white crust is potassium carbonate, about pH 11.5; what is wet or fresh is potassium hydroxide, pH 12 to 14 (from memory): gloves and goggles for both",
+            "neutralise with a weak acid such as 5 % vinegar, rinse with water, then with 2-propanol; baking soda is for acid, not for this"),
         Hazard.Of(
-            "lithium-cell", "lithium memory cell", Workshop,
-            "never charge it: a series diode or resistor stands in the circuit for that",
-            "3.0 V when fresh, spent under some 2.5 V; replace with a tagged cell, do not solder to the cell"),
+            "lithium-cell", "lithium memory cell", Source.Published("Renata designer's guide, primary lithium cells", "pages 52 and 53; when it is spent common practice"),
+            "never charge it: two diodes, or a diode and a resistor that limits when the diode has failed short ('reckon charge-guard'); a diode alone is no guard",
+            "3.1 to 3.3 V when fresh; replaced under some 2.5 V, though sheets discharge to 2.0 V; a spent one may read 3.0 V without load; replace with a tagged cell, do not solder to the cell"),
         Hazard.Of(
             "cell-pack", "rechargeable pack that vents", Workshop,
             "a faulty pack vents and burns: out of the set before anything else"),
@@ -54,9 +64,9 @@ public static class HazardCatalogue
             "neither blow nor brush it"),
         Hazard.Of(
             "polychlorinated-oil", "oil-filled capacitor or ballast that may hold PCB",
-            Source.FromMemory("40 CFR 761; Regulation (EU) 2019/1021", null),
-            "suspect anything oil-filled from before 1977 to 1986, by country",
-            "do not open it; gloves; hazardous-waste route (regulated from 50 ppm)"),
+            Source.Published("40 CFR 761.2(a)(4), 761.3", "United States; elsewhere by its own law"),
+            "made before 2 July 1979, or nobody knows when: assume 500 ppm of PCB or more until it is tested or is marked \"No PCBs\"; elsewhere suspect anything oil-filled to 1986 (from memory)",
+            "do not open it; gloves; hazardous-waste route (contaminated from 50 ppm)"),
         Hazard.Of(
             "selenium", "selenium rectifier", Workshop,
             "its smoke at failure is toxic: ventilate and leave",
@@ -76,8 +86,8 @@ public static class HazardCatalogue
             "let cool before reaching in"),
         Hazard.Of(
             "lead-and-flux", "lead solder and rosin fume",
-            Source.FromMemory("EH40 workplace exposure limits", "rosin fume 0.05 mg/m³ over 8 h"),
+            Source.Published("HSE SIM 03/2002/26, exposure limits of EH40", "paragraph 3"),
             "wash hands, no food at the bench",
-            "rosin fume sensitises: local extraction"),
+            "rosin fume sensitises: local extraction (limits in the UK: 0.05 mg/m³ over 8 h, 0.15 mg/m³ over 15 min)"),
     ];
 }

@@ -12,11 +12,24 @@ namespace Ohmstead.Electronics.Hazards;
 public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit, string Condition, Source Source)
 {
     private static readonly Source AudioVideo = Source.FromMemory("IEC 62368-1:2018", "table 4");
-    private static readonly Source AudioVideoDischarge = Source.Published("IEC 62368-1:2018", "5.5.2.2");
-    private static readonly Source OldAudio = Source.Published("IEC 60065, as quoted in an equipment manual", "hazardous live");
-    private static readonly Source Household = Source.Published("IEC 60335-1, as quoted in a forum thread", "8.1.4");
+    private static readonly Source AudioVideoDischarge = Source.Published("IEC 62368-1:2018, as filled in on test reports", "5.5.2.2");
+    private static readonly Source OldAudio = Source.Published("IEC 60065, as quoted in the owner's manual of the Toshiba 32W1333", "hazardous live");
+    private static readonly Source Household = Source.Published("IEC 60335-1, read in two quotations of the clause", "8.1.4");
     private static readonly Source OldIt = Source.FromMemory("IEC 60950-1 (withdrawn)", "hazardous energy; SELV");
-    private static readonly Source Laboratory = Source.FromMemory("IEC 61010-1:2010", "6.3.1, 6.10.3");
+    private static readonly Source Laboratory = Source.FromMemory("IEC 61010-1:2010", "6.3.1");
+    private static readonly Source LaboratoryTime = Source.Published("IEC 61010-1, as told in In Compliance Magazine, The Capacitive Discharge Test", "plug and terminals");
+    private static readonly Source Medical = Source.Published("GOST R 50267.0-92 (IEC 601-1:1988)", "15 b");
+    private static readonly Source NationalLaboratory = Source.Published("Lawrence Berkeley National Laboratory, electrical safety manual", "tables 2.2.13, 2.3.3 and 2.3.5");
+    private static readonly Source Reflex = Source.Published("capacitor safety sheet of a laboratory of the U.S. Department of Energy, as quoted in a lecture", "reflex hazard");
+
+    /// <summary>The voltage above which a rule of the bench carries its caution: the strictest limit for dry hands that is known here.</summary>
+    public const decimal TouchVolts = 42.4m;
+
+    /// <summary>The voltage that the limit holds above, in volt; 0 where it holds from the first.</summary>
+    public decimal AboveVolts { get; init; }
+
+    /// <summary>The highest voltage that the limit holds for, in volt.</summary>
+    public decimal ToVolts { get; init; } = decimal.MaxValue;
 
     /// <summary>The limits known here, with the words of their standards.</summary>
     public static IReadOnlyList<LimitInStandard> All { get; } =
@@ -31,29 +44,48 @@ public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit,
         new(LimitKind.Current, 0.5m, "mA r.m.s.", "ES1", AudioVideo),
         new(LimitKind.Current, 25m, "mA d.c.", "ES2", AudioVideo),
         new(LimitKind.Current, 5m, "mA r.m.s.", "ES2", AudioVideo),
-        new(LimitKind.Time, 2m, "s", "capacitor discharge after the plug is pulled", AudioVideoDischarge),
+        new(LimitKind.Time, 2m, "s", "after the plug is pulled, to a voltage that goes with the capacitance; it says nothing of the inside", AudioVideoDischarge),
         new(LimitKind.Voltage, 35m, "V peak a.c.", "hazardous live above", OldAudio),
         new(LimitKind.Voltage, 60m, "V d.c.", "hazardous live above", OldAudio),
         new(LimitKind.Current, 0.7m, "mA peak a.c.", "touch current", OldAudio),
         new(LimitKind.Current, 2.0m, "mA d.c.", "touch current", OldAudio),
+        new(LimitKind.Voltage, TouchVolts, "V peak a.c.", "live above, household appliances", Household),
+        new(LimitKind.Voltage, TouchVolts, "V d.c.", "live above, household appliances", Household),
         new(LimitKind.Current, 2m, "mA d.c.", "through a protective impedance", Household),
         new(LimitKind.Current, 0.7m, "mA peak a.c.", "through a protective impedance", Household),
-        new(LimitKind.Capacitance, 0.1m, "µF", "above 42.4 V to 450 V peak", Household),
-        new(LimitKind.Charge, 45m, "µC", "above 450 V to 15 kV peak", Household),
-        new(LimitKind.Energy, 0.350m, "J", "above 15 kV peak", Household),
-        new(LimitKind.Energy, 20m, "J", "hazardous energy, at 2 V or more", OldIt),
-        new(LimitKind.Power, 240m, "VA", "hazardous energy, at 2 V or more", OldIt),
+        new(LimitKind.Capacitance, 0.1m, "µF", "above 42.4 V to 450 V peak", Household) { AboveVolts = TouchVolts, ToVolts = 450m },
+        new(LimitKind.Charge, 45m, "µC", "above 450 V to 15 kV peak", Household) { AboveVolts = 450m, ToVolts = 15_000m },
+        new(LimitKind.Energy, 0.350m, "J", "above 15 kV peak", Household) { AboveVolts = 15_000m },
+        new(LimitKind.Energy, 20m, "J", "hazardous energy, at 2 V or more", OldIt) { AboveVolts = 1.9999m },
+        new(LimitKind.Power, 240m, "VA", "hazardous energy, at 2 V or more", OldIt) { AboveVolts = 1.9999m },
         new(LimitKind.Voltage, 42.4m, "V peak", "SELV", OldIt),
         new(LimitKind.Voltage, 60m, "V d.c.", "SELV", OldIt),
         new(LimitKind.Voltage, 30m, "V r.m.s.", "normal condition", Laboratory),
         new(LimitKind.Voltage, 42.4m, "V peak", "normal condition", Laboratory),
         new(LimitKind.Voltage, 60m, "V d.c.", "normal condition", Laboratory),
+        new(LimitKind.Voltage, 16m, "V r.m.s.", "wet locations", Laboratory),
+        new(LimitKind.Voltage, 22.6m, "V peak", "wet locations", Laboratory),
         new(LimitKind.Voltage, 35m, "V d.c.", "wet locations", Laboratory),
-        new(LimitKind.Charge, 45m, "µC", "to 15 kV", Laboratory),
-        new(LimitKind.Energy, 0.350m, "J", "above 15 kV", Laboratory),
-        new(LimitKind.Time, 5m, "s", "pins after the plug is pulled", Laboratory),
-        new(LimitKind.Time, 10m, "s", "internal parts after the plug is pulled", Laboratory),
+        new(LimitKind.Charge, 45m, "µC", "to 15 kV", Laboratory) { AboveVolts = 60m, ToVolts = 15_000m },
+        new(LimitKind.Energy, 0.350m, "J", "above 15 kV", Laboratory) { AboveVolts = 15_000m },
+        new(LimitKind.Time, 5m, "s", "pins of the plug after it is pulled, to under 60 V; it says nothing of the inside", LaboratoryTime),
+        new(LimitKind.Time, 10m, "s", "terminals for external conductors, to under 60 V; it says nothing of the inside", LaboratoryTime),
+        new(LimitKind.Time, 1m, "s", "pins of the plug of medical equipment after it is pulled, to at most 60 V; it says nothing of the inside", Medical),
+        new(LimitKind.Energy, 10m, "J", "capacitors at 100 V or more: a hazard of its own, which is no word on what is less", NationalLaboratory) { AboveVolts = 99.9999m },
+        new(LimitKind.Energy, 0.25m, "J", "capacitors above 400 V: the start it gives can hurt", Reflex) { AboveVolts = 400m },
     ];
+
+    /// <summary>Whether a charged capacitance is above this limit of a d.c. voltage, a capacitance, a charge or an energy. False for every other kind, and no permission.</summary>
+    public bool IsPassedBy(decimal farads, decimal volts) => volts > AboveVolts && volts <= ToVolts && Kind switch
+    {
+        LimitKind.Voltage => Unit == "V d.c." && volts > Value,
+        LimitKind.Capacitance => farads * Micro > Value,
+        LimitKind.Charge => farads * volts * Micro > Value,
+        LimitKind.Energy => farads * volts * volts / 2m > Value,
+        _ => false,
+    };
+
+    private const decimal Micro = 1_000_000m;
 }
 
 /// <summary>What a standard limits.</summary>

@@ -9,7 +9,7 @@ public static class MakersLifeForms
         "105 degrees and lower");
 
     /// <summary>Temperature, ripple and voltage as three factors.</summary>
-    public static Source ThreeFactorFormSource { get; } = Source.Published("Albertsen, Electrolytic Capacitor Lifetime Estimation, Jianghai Europe", "as quoted");
+    public static Source ThreeFactorFormSource { get; } = Source.Published("Albertsen, Electrolytic Capacitor Lifetime Estimation, Jianghai Europe", "read in a quotation");
 
     /// <summary>Core temperature with a linear voltage multiplier.</summary>
     public static Source CoreFormSource { get; } = Source.FromMemory("Cornell Dubilier, Aluminum Electrolytic Capacitor Application Guide",

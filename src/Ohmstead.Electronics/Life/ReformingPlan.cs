@@ -21,6 +21,11 @@ public sealed record ReformingPlan(
 {
     private static readonly IReadOnlyList<decimal> Shares = [0.25m, 0.50m, 0.75m];
 
+    private static readonly Source Steady = Source.Practice("steps of forming again, letting down, measuring");
+
+    /// <summary>Which parts it may be used on, and for which it is meant.</summary>
+    public required string ForParts { get; init; }
+
     /// <summary>The sentence that stands beside every plan.</summary>
     public static string Caution => SafetyNotice.Defer;
 
@@ -29,39 +34,43 @@ public sealed record ReformingPlan(
     /// <param name="procedure">The procedure.</param>
     /// <param name="leakageLimitMicroAmperes">The leakage limit to end under, or null when none is known.</param>
     public static Outcome<ReformingPlan> For(decimal ratedVolts, ReformingProcedure procedure, decimal? leakageLimitMicroAmperes) =>
-        Domain.Of(Domain.Within("rated voltage", ratedVolts, 1m, 1000m)).Compute(() =>
+        Domain.Of(Domain.Within("rated voltage", ratedVolts, 1m, Capacitors.SurgeVoltage.HighestRatedVolts)).Compute(() =>
         {
             decimal ohms = ratedVolts <= procedure.BoundVolts ? procedure.OhmsUpTo : procedure.OhmsAbove;
             decimal watts = ratedVolts * ratedVolts / ohms;
             string working = $"({Figures.Text(ratedVolts)} V)² / {Figures.Ohms(ohms)} = {Figures.Text(watts, 3)} W should the part be shorted";
             return new ReformingPlan(
                 ohms, watts, ratedVolts / ohms * 1000m, [.. Build(ratedVolts, procedure)], Stops(leakageLimitMicroAmperes), working,
-                procedure.Source);
+                procedure.Source)
+            {
+                ForParts = $"{ReformingProcedure.ForParts}; this procedure is for {procedure.Meant}",
+            };
         });
 
     private static IEnumerable<ReformingStep> Build(decimal ratedVolts, ReformingProcedure procedure)
     {
-        string current = procedure.LargestMilliamperes is { } most ? $", keeping under {Figures.Text(most)} mA" : "";
+        string current = procedure.LargestMilliamperes is { } milliamperes ? $", keeping under {Figures.Text(milliamperes)} mA" : "";
         if (procedure.Gradual)
         {
             foreach (decimal share in Shares)
             {
                 decimal volts = decimal.Round(share * ratedVolts, 1);
                 yield return new ReformingStep(volts, null,
-                    $"raise to {Figures.Text(volts)} V{current}; go on when the current has fallen and stays");
+                    $"raise to {Figures.Text(volts)} V{current}; go on when the current has fallen and stays", Steady);
             }
         }
 
         yield return new ReformingStep(ratedVolts, procedure.HoursAtRated,
-            $"hold at {Figures.Text(ratedVolts)} V for {Figures.Text(procedure.HoursAtRated)} h{current}");
-        yield return new ReformingStep(0m, null,
-            "let down through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, and measure that it is down");
+            $"hold at {Figures.Text(ratedVolts)} V for {Figures.Text(procedure.HoursAtRated)}{(procedure.HoursAtMost is { } most ? $" to {Figures.Text(most)}" : "")} h{current}", procedure.Source);
+        yield return procedure.LetDownOhmsPerVolt is { } perVolt
+            ? new ReformingStep(0m, null, $"let down through a wire-wound resistor of about {Figures.Ohms(perVolt * ratedVolts)} on an insulated probe, and measure that it is down", procedure.Source)
+            : new ReformingStep(0m, null, "let down through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, and measure that it is down", Steady);
         if (procedure.RestHours is { } rest)
         {
-            yield return new ReformingStep(0m, rest, $"rest for {Figures.Text(rest)} to 48 h");
+            yield return new ReformingStep(0m, rest, $"rest for {Figures.Text(rest)} to 48 h, shorted", procedure.Source);
         }
 
-        yield return new ReformingStep(ratedVolts, null, "measure the leakage at rated voltage and write down the minute it was read at");
+        yield return new ReformingStep(ratedVolts, null, "measure the leakage at rated voltage and write down the minute it was read at", Steady);
     }
 
     private static IReadOnlyList<string> Stops(decimal? limit) =>
@@ -78,4 +87,5 @@ public sealed record ReformingPlan(
 /// <param name="Volts">The voltage across the supply.</param>
 /// <param name="Hours">How long, or null when the part tells.</param>
 /// <param name="Do">What to do.</param>
-public sealed record ReformingStep(decimal Volts, decimal? Hours, string Do);
+/// <param name="Source">Where this step comes from; not all are the procedure's own.</param>
+public sealed record ReformingStep(decimal Volts, decimal? Hours, string Do, Source Source);

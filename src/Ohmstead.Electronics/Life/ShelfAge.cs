@@ -9,10 +9,10 @@ public sealed record ShelfAge(double Years, IReadOnlyList<ShelfAdvice> Advice)
     /// <summary>What follows from age alone.</summary>
     public const string Meaning = "age alone is a prompt to measure: makers' shelf lives are guarantees, not physics";
 
-    private static readonly Source UnitedStates = Source.Published("Cornell Dubilier, October 1993, as quoted at wa4bpj.com",
+    private static readonly Source UnitedStates = Source.Published("Cornell Dubilier, letter of October 1993, read in a private copy",
         "shelf life at 35 degrees");
-    private static readonly Source Second = Source.Published("electrolytic storage note (scribd 147959629)", null);
-    private static readonly Source Third = Source.Published("electrolytic storage note (allpcb.com 3949)", null);
+    private static readonly Source Second = Source.Practice("storage notes of EPCOS and Nichicon, quoted in the trade: two years at 5 to 35 degrees");
+    private static readonly Source Third = Source.Published("Nippon Chemi-Con FAQ 29BDH9T", "storage");
 
     // From so many years on, the source says this.
     private static readonly IReadOnlyList<(Source Source, double FromYears, string Says)> Statements =
@@ -25,10 +25,7 @@ public sealed record ShelfAge(double Years, IReadOnlyList<ShelfAdvice> Advice)
         (UnitedStates, 10, "end of useful shelf life"),
         (Second, 0, "use as it is"),
         (Second, 2, "form again"),
-        (Second, 4, "scrap"),
-        (Third, 0, "use as it is"),
-        (Third, 5, "form again from time to time"),
-        (Third, 16, "end of storage, even when formed from time to time"),
+        (Third, 0, "form again before use what was stored hot or for long, never rated voltage at once"),
     ];
 
     /// <summary>The age on a day, or a refusal when the part was made later.</summary>

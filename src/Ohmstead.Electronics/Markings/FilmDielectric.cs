@@ -9,7 +9,7 @@ namespace Ohmstead.Electronics.Markings;
 /// <param name="Source">Where the letters come from.</param>
 public sealed record FilmDielectric(string Letters, string Dielectric, bool IsMetallised, Source Source)
 {
-    private static readonly Source Standard = Source.Published("DIN 41379", "as quoted in the trade");
+    private static readonly Source Standard = Source.Practice("letters of DIN 41379 as the trade uses them");
 
     /// <summary>Reads the letters.</summary>
     public static Parsed<FilmDielectric> Parse(ReadOnlySpan<char> text)

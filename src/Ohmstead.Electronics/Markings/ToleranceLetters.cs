@@ -63,7 +63,7 @@ public static class ToleranceLetters
             'T' => [Percent(-10m, 50m, Standard)],
             'S' => [Percent(-20m, 50m, Standard)],
             'Z' => [Percent(-20m, 80m, Standard)],
-            'Y' => [Percent(-20m, 50m, Trade)],
+            'Y' => [Percent(-20m, 50m, Trade), Percent(-10m, 100m, Source.Practice("Soviet and Russian lists"))],
             'X' => [Percent(-20m, 40m, Trade)],
             'P' => [.. Symmetric(letter), Percent(0m, 100m, Source.Practice("ceramics and electrolytics"))],
             'W' => [.. Symmetric(letter), Percent(-20m, 40m, Trade), Percent(0m, 200m, Trade)],

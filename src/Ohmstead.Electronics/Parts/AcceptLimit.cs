@@ -17,7 +17,8 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
 
     private static readonly Source Practice = Source.CommonPractice;
     private static readonly Source Pots = Source.FromMemory("IEC 60393-1", "terms");
-    private static readonly Source Insulation = Source.FromMemory("IEC 60335-1 and IEC 60601 of their time", "insulation");
+    private static readonly Source Insulation = Source.Published(
+        "IEE Wiring Matters, autumn 2005, page 16; practice of appliance testing in the UK", "insulation in service; the ratio common practice");
     private static readonly Source Sheets = Source.FromMemory("semiconductor data sheets", null);
 
     /// <summary>The limits known here.</summary>
@@ -35,11 +36,11 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
         new("inductor", "d.c. resistance; inductance at stated frequency and bias", null, 0.20m,
             "resistance ±10 to 20 % of the drawing; no shorted turns by ring test", Practice),
         new("mains transformer", "winding resistance, ratio, off-load current, insulation", null, null,
-            "ratio ±3 to 5 %; at 500 V d.c. 2 MΩ basic, 7 MΩ reinforced (older texts 5 and 4)", Insulation),
+            "ratio ±3 to 5 %; at 500 V d.c. 7 MΩ over reinforced insulation, 2 MΩ as class II and 1 MΩ as class I in service: say by which; what is sound shows more than 50 MΩ", Insulation),
         new("fuse", "cold resistance; rating, speed, breaking capacity", null, null, "the right type; whole is no evidence of the current",
             Practice),
         new("crystal", "frequency at its load capacitance, series resistance", null, null,
-            "±100 ppm for a logic clock, ±30 to 50 ppm for a colour subcarrier, 2 % in all for a serial line", Practice),
+            "±100 ppm where it clocks logic, ±20 ppm where it keeps the time of day, ±30 to 50 ppm for a colour subcarrier, 2 % in all for a serial line", Practice),
         new("silicon diode", "forward drop at 1 mA", null, null, "0.5 to 0.8 V, large rectifiers from 0.4 V, open the other way", Practice),
         new("Schottky or germanium diode", "forward drop at 1 mA", null, null, "Schottky 0.1 to 0.45 V, germanium 0.15 to 0.4 V; germanium leaks by its type", Practice),
         new("Zener diode", "voltage at its test current", null, null, "tolerance by series and suffix", Sheets),

@@ -16,8 +16,7 @@ public sealed record CellChemistry(string Name, decimal NominalVolts, decimal Sp
     /// <summary>The chemistries known here.</summary>
     public static IReadOnlyList<CellChemistry> All { get; } =
     [
-        // Rated to 2.0 V by makers (Energizer handbook 12006-A, Sanyo); at 2.5 V workshops replace it.
-        new("lithium", 3.0m, 2.5m, 3.3m, Source.Practice("replaced at 2.5 V; makers rate lithium manganese dioxide to 2.0 V"), Resting),
+        new("lithium", 3.0m, 2.5m, 3.3m, Source.Practice("replaced under 2.5 V; makers' sheets discharge to 2.0 V (Energizer form 12006-A, Sanyo CR)"), Resting),
         new("nickel-cadmium", 1.2m, 1.0m, 1.45m, Source.FromMemory("IEC 61951-1", "discharge to 1.0 V; itwissen.info gives 0.8 to 0.9 V"), Resting),
         new("nickel-metal hydride", 1.2m, 1.0m, 1.45m, Source.FromMemory("IEC 61951-2", "discharge to 1.0 V"), Resting),
         new("alkaline", 1.5m, 0.9m, 1.65m, Primary, Resting),

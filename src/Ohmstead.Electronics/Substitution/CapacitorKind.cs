@@ -46,15 +46,19 @@ public enum CapacitorKind
     Suppression,
 }
 
-internal static class CapacitorKindFacts
+/// <summary>What follows from what a capacitor is made of.</summary>
+public static class CapacitorKindFacts
 {
-    internal static bool IsElectrolytic(this CapacitorKind kind) =>
+    /// <summary>Whether its dielectric is an oxide.</summary>
+    public static bool IsElectrolytic(this CapacitorKind kind) =>
         kind is CapacitorKind.AluminiumWet or CapacitorKind.Polymer or CapacitorKind.TantalumSolid or CapacitorKind.TantalumWet;
 
-    internal static bool IsFilm(this CapacitorKind kind) =>
+    /// <summary>Whether it is wound of plastic film.</summary>
+    public static bool IsFilm(this CapacitorKind kind) =>
         kind is CapacitorKind.Polyester or CapacitorKind.Polypropylene or CapacitorKind.Polystyrene or CapacitorKind.Polycarbonate;
 
-    internal static bool IsPaper(this CapacitorKind kind) => kind is CapacitorKind.Paper or CapacitorKind.MetallisedPaper;
+    /// <summary>Whether it is wound of paper.</summary>
+    public static bool IsPaper(this CapacitorKind kind) => kind is CapacitorKind.Paper or CapacitorKind.MetallisedPaper;
 
     // The kinds that hold their value closely with temperature and time.
     internal static bool IsStable(this CapacitorKind kind) =>

@@ -20,7 +20,7 @@ public sealed record DummyLoad(decimal Ohms, decimal Amperes, decimal Watts, dec
         Domain.Of(
             Domain.Positive("rail voltage", Math.Abs(railVolts)),
             Domain.Positive("rated current", ratedAmperes),
-            Domain.Within("share of the rated current", share, 0.01m, 1m))
+            Domain.Within("share of the rated current", share, LeastShare, 1m))
         .Compute(() =>
         {
             decimal amperes = ratedAmperes * share;

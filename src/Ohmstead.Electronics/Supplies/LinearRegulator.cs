@@ -11,15 +11,16 @@ namespace Ohmstead.Electronics.Supplies;
 public sealed record LinearRegulator(
     string Part, decimal LowVolts, decimal HighVolts, decimal LowVoltsOver, decimal HighVoltsOver, decimal LeastInputVolts, Source Source)
 {
-    private static readonly Source Sheets = Source.FromMemory("Fairchild uA7800 and National LM340 data sheets",
-        "electrical characteristics");
+    // The two sheets agree but for the least input; the greater of the two stands here.
+    private static readonly Source Positive = Source.Published("Fairchild LM78XX data sheet, rev. 1.3.1; Texas Instruments LM340 data sheet, SNOSBT0L", "electrical characteristics");
+    private static readonly Source Sheets = Source.FromMemory("National LM320 and LM78L data sheets", "electrical characteristics");
 
     /// <summary>The regulators known here.</summary>
     public static IReadOnlyList<LinearRegulator> All { get; } =
     [
-        new("7805C", 4.80m, 5.20m, 4.75m, 5.25m, 7m, Sheets),
-        new("7812C", 11.5m, 12.5m, 11.4m, 12.6m, 14.5m, Sheets),
-        new("7815C", 14.4m, 15.6m, 14.25m, 15.75m, 17.7m, Sheets),
+        new("7805C", 4.80m, 5.20m, 4.75m, 5.25m, 7.5m, Positive),
+        new("7812C", 11.5m, 12.5m, 11.4m, 12.6m, 14.6m, Positive),
+        new("7815C", 14.4m, 15.6m, 14.25m, 15.75m, 17.7m, Positive),
         new("7905C", -5.20m, -4.80m, -5.25m, -4.75m, -7m, Sheets),
         new("78L05AC", 4.80m, 5.20m, 4.75m, 5.25m, 7m, Sheets),
         new("78L05C", 4.60m, 5.40m, 4.5m, 5.5m, 7m, Sheets),
@@ -47,7 +48,11 @@ public sealed record LinearRegulator(
 
     /// <summary>The heat a regulator makes, (Vin - Vout) I, in watt.</summary>
     public static Outcome<Worked<decimal>> DissipationWatts(decimal inputVolts, decimal outputVolts, decimal amperes) =>
-        Domain.Of(Domain.NotNegative("load current", amperes)).Compute(() =>
+        Domain.Of(
+            Domain.NotNegative("load current", amperes),
+            Domain.That(inputVolts >= 0 == outputVolts >= 0, $"{Figures.Text(outputVolts)} V out of {Figures.Text(inputVolts)} V: a series regulator does not turn the sign"),
+            Domain.That(Math.Abs(inputVolts) >= Math.Abs(outputVolts), $"{Figures.Text(outputVolts)} V out of {Figures.Text(inputVolts)} V: a series regulator gives less than it gets"))
+        .Compute(() =>
         {
             decimal watts = Math.Abs(inputVolts - outputVolts) * amperes;
             string working = $"({Figures.Text(inputVolts)} V - {Figures.Text(outputVolts)} V) x {Figures.Text(amperes)} A = {Figures.Text(watts)} W";
@@ -57,7 +62,11 @@ public sealed record LinearRegulator(
     /// <summary>What is left between the bottom of the ripple and the least input, in volt; under nought the output dips with each
     /// cycle.</summary>
     public Outcome<Worked<decimal>> HeadroomVolts(decimal meanInputVolts, decimal rippleVoltsPeakToPeak) =>
-        Domain.Of(Domain.NotNegative("ripple", rippleVoltsPeakToPeak)).Compute(() =>
+        Domain.Of(
+            Domain.NotNegative("ripple", rippleVoltsPeakToPeak),
+            Domain.That(meanInputVolts >= 0 == LeastInputVolts >= 0, $"the input of a {Part} has the sign of its output, {Figures.Text(meanInputVolts)} V has not"),
+            Domain.That(rippleVoltsPeakToPeak <= 2m * Math.Abs(meanInputVolts), $"a ripple of {Figures.Text(rippleVoltsPeakToPeak)} V does not go with a mean of {Figures.Text(meanInputVolts)} V"))
+        .Compute(() =>
         {
             decimal bottom = Math.Abs(meanInputVolts) - (rippleVoltsPeakToPeak / 2m);
             decimal headroom = bottom - Math.Abs(LeastInputVolts);

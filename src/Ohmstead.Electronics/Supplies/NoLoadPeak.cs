@@ -15,7 +15,8 @@ public static class NoLoadPeak
             Domain.Positive("winding voltage", windingVoltsRms),
             Domain.Within("regulation", regulation, 0m, 1m),
             Domain.Within("mains over nominal", mainsHigh, 0m, 1m),
-            Domain.NotNegative("diode drop", diodeVolts))
+            Domain.NotNegative("diode drop", diodeVolts),
+            Domain.That(diodeVolts < SquareRootOfTwo * windingVoltsRms, $"a diode drop of {Figures.Text(diodeVolts)} V is not under the peak of a winding of {Figures.Text(windingVoltsRms)} V: nothing is rectified"))
         .Compute(() =>
         {
             decimal volts = (SquareRootOfTwo * windingVoltsRms * (1m + regulation) * (1m + mainsHigh)) - diodeVolts;

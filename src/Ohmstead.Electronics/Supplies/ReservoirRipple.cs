@@ -11,7 +11,7 @@ public static class ReservoirRipple
     public const decimal ValidShare = 0.2m;
 
     /// <summary>Where the rule comes from.</summary>
-    public static Source Source { get; } = Source.Published("Horowitz and Hill, The Art of Electronics, as quoted in paretech/ps1 design notes", "reservoir ripple");
+    public static Source Source { get; } = Source.Practice("charge drawn from a capacitance between two pulses, C dV = I t");
 
     /// <summary>The ripple in volt peak to peak, the upper bound.</summary>
     public static Outcome<Worked<decimal>> VoltsPeakToPeak(decimal amperes, decimal mainsHertz, decimal farads, Rectifier rectifier) =>
@@ -30,7 +30,7 @@ public static class ReservoirRipple
 
     /// <summary>The capacitance that keeps the ripple within a height, I / (pulses f dV), in farad.</summary>
     public static Outcome<Worked<decimal>> FaradsFor(decimal voltsPeakToPeak, decimal amperes, decimal mainsHertz, Rectifier rectifier) =>
-        Domain.Of(Domain.Positive("ripple", voltsPeakToPeak), Domain.NotNegative("load current", amperes),
+        Domain.Of(Domain.Positive("ripple", voltsPeakToPeak), Domain.Positive("load current", amperes),
             Domain.Positive("mains frequency", mainsHertz))
             .Compute(() =>
             {

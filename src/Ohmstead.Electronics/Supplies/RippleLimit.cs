@@ -8,7 +8,7 @@ namespace Ohmstead.Electronics.Supplies;
 /// <param name="Source">Where it comes from.</param>
 public sealed record RippleLimit(string Rail, decimal? UsualVolts, decimal? HardVolts, decimal? UsualFraction, Source Source)
 {
-    private static readonly Source Atx = Source.FromMemory("ATX12V Power Supply Design Guide", "output ripple and noise");
+    private static readonly Source Atx = Source.Published("Intel ATX12V Power Supply Design Guide 2.0", "output ripple and noise");
 
     /// <summary>How to measure: a ripple figure without its bandwidth means little.</summary>
     public const string Conditions = "20 MHz bandwidth; for switching supplies 100 nF and 10 µF at the probe";
@@ -23,6 +23,9 @@ public sealed record RippleLimit(string Rail, decimal? UsualVolts, decimal? Hard
         new("valve high tension, after the filter", null, null, 0.01m, Source.CommonPractice),
         new("ATX 5 V and 3.3 V", 0.050m, null, null, Atx),
         new("ATX 12 V", 0.120m, null, null, Atx),
+        new("ATX -12 V", 0.120m, null, null, Atx),
+        new("ATX -5 V", 0.100m, null, null, Atx),
+        new("ATX 5 V standby", 0.050m, null, null, Atx),
     ];
 
     /// <summary>The usual limit for a rail of so many volts.</summary>

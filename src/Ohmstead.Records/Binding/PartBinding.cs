@@ -7,18 +7,6 @@ namespace Ohmstead.Records.Binding;
 /// <summary>Reads parts.</summary>
 public static class PartBinding
 {
-    /// <summary>The quantity that a kind of part is marked with: farad for a capacitor, ohm for a resistor, and so on. The limits of a transistor are its gain.</summary>
-    public static Dimension MainDimension(string kind) => PartKind.Family(kind) switch
-    {
-        PartFamily.Capacitor => Dimension.Capacitance,
-        PartFamily.Resistor or PartFamily.Coil => Dimension.Resistance,
-        PartFamily.Inductor => Dimension.Inductance,
-        PartFamily.Crystal => Dimension.Frequency,
-        PartFamily.Fuse => Dimension.Current,
-        PartFamily.Transistor => Dimension.Number,
-        _ => Dimension.Voltage,
-    };
-
     /// <summary>A part in its place, or null when its reference or kind could not be read.</summary>
     public static Part? Part(Fields fields, string? fromDesign) =>
         fields.Id(PartShape.Ref.Name) is { } reference && Values(fields, isLot: false) is { } values ? new Part(reference, values, fields.Spot, fromDesign) : null;
@@ -26,12 +14,12 @@ public static class PartBinding
     /// <summary>What a part is, or null when its kind could not be read.</summary>
     public static PartValues? Values(Fields fields, bool isLot)
     {
-        if (fields.Word(PartShape.Kind.Name) is not { } kind)
+        if (fields.Word(PartShape.Kind.Name, Vocabulary.PartKinds) is not { } kind)
         {
             return null;
         }
 
-        var dimension = MainDimension(kind.Value);
+        var dimension = kind.Value.MarkedIn;
         var capacitance = fields.Quantity("capacitance");
         var resistance = fields.Quantity("resistance");
         var inductance = fields.Quantity("inductance");

@@ -6,7 +6,7 @@ namespace Ohmstead.Records.Model;
 public interface IFitPart
 {
     /// <summary>The kind of part.</summary>
-    Written<string> Kind { get; }
+    Written<PartKind> Kind { get; }
 
     /// <summary>What it does in its place.</summary>
     Written<string>? Role { get; }

@@ -6,7 +6,7 @@ namespace Ohmstead.Records.Model;
 public interface IMarkedPart
 {
     /// <summary>The kind of part.</summary>
-    Written<string> Kind { get; }
+    Written<PartKind> Kind { get; }
 
     /// <summary>Marked capacitance.</summary>
     Written<Quantity>? Capacitance { get; }
@@ -62,7 +62,7 @@ public interface IMarkedPart
     /// <summary>The type number of a kind whose type tells its voltage. Null for other kinds, whose types only name them.</summary>
     Written<string>? TellingType { get; }
 
-    /// <summary>What says that it is a capacitor on the mains: its safety class, else its kind. Null for other parts.</summary>
+    /// <summary>What puts a capacitor on the mains beside its kind: its safety class, else its role there. Null for other parts.</summary>
     Written<string>? Suppressor { get; }
 
     /// <summary>The form of such a capacitor: a disc is of ceramic. Null for other parts, whose form decides nothing.</summary>

@@ -4,8 +4,8 @@ using Ohmstead.Records.Text;
 namespace Ohmstead.Records.Model;
 
 /// <summary>What a part is, wherever it lies: in its place on a board, or in a lot in the drawer.</summary>
-/// <param name="Kind">The kind of part, a word of the vocabulary.</param>
-public sealed record PartValues(Written<string> Kind) : IMarkedPart, IFitPart
+/// <param name="Kind">The kind of part.</param>
+public sealed record PartValues(Written<PartKind> Kind) : IMarkedPart, IFitPart
 {
     /// <summary>What it does in its place.</summary>
     public Written<string>? Role { get; init; }
@@ -107,16 +107,16 @@ public sealed record PartValues(Written<string> Kind) : IMarkedPart, IFitPart
     public Written<string>? Note { get; init; }
 
     /// <inheritdoc/>
-    Written<Quantity>? IMarkedPart.VoltageOfPaper => PartKind.IsPaper(Kind.Value) ? WorkingVoltage ?? RatedVoltage : null;
+    Written<Quantity>? IMarkedPart.VoltageOfPaper => Kind.Value.IsPaper ? WorkingVoltage ?? RatedVoltage : null;
 
     /// <inheritdoc/>
-    Written<string>? IMarkedPart.Suppressor => PartKind.IsSuppressor(this) ? SafetyClass ?? Kind : null;
+    Written<string>? IMarkedPart.Suppressor => PartKind.IsSuppressor(this) ? SafetyClass ?? Role : null;
 
     /// <inheritdoc/>
     Written<string>? IMarkedPart.FormOfSuppressor => PartKind.IsSuppressor(this) ? Form : null;
 
     /// <inheritdoc/>
-    Written<string>? IMarkedPart.TellingType => PartKind.HasTellingType(Kind.Value) ? Type : null;
+    Written<string>? IMarkedPart.TellingType => Kind.Value.TypeTellsVoltage ? Type : null;
 }
 
 /// <summary>A part in its place on a board.</summary>

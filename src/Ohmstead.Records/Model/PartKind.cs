@@ -1,82 +1,134 @@
+using System.Collections.Immutable;
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Parts;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Substitution;
+
 namespace Ohmstead.Records.Model;
 
-/// <summary>The families that kinds of part belong to.</summary>
-public enum PartFamily
+/// <summary>
+/// A kind of part: one row of <see cref="PartKinds"/> with all that follows from the kind alone. There is one object of each, so two kinds are the same
+/// when they are the same object. What a reading of a kind is held against beyond that stands in the limit file of the kind.
+/// </summary>
+public sealed class PartKind
 {
-    /// <summary>Marked in farad.</summary>
-    Capacitor,
+    private readonly FamilyFacts family;
 
-    /// <summary>Marked in ohm.</summary>
-    Resistor,
-
-    /// <summary>Marked in henry, transformers included.</summary>
-    Inductor,
-
-    /// <summary>Marked in hertz.</summary>
-    Crystal,
-
-    /// <summary>Marked in ampere.</summary>
-    Fuse,
-
-    /// <summary>A winding with an armature, marked in ohm: relays and motors.</summary>
-    Coil,
-
-    /// <summary>Judged by its current gain.</summary>
-    Transistor,
-
-    /// <summary>Everything that is judged by pass or fail, by a voltage, or not at all.</summary>
-    Other,
-}
-
-/// <summary>What follows from the word for the kind of a part.</summary>
-public static class PartKind
-{
-    /// <summary>The family of a kind.</summary>
-    public static PartFamily Family(string kind) => kind switch
+    internal PartKind(string name, PartFamily family)
     {
-        "aluminium electrolytic" or "bipolar electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "polyester film"
-            or "polypropylene film" or "polystyrene film" or "polycarbonate film" or "paper" or "metallised paper" or "ceramic class 1"
-            or "ceramic class 2" or "mica" or "suppression capacitor" or "trimmer capacitor" => PartFamily.Capacitor,
-        "carbon composition resistor" or "carbon film resistor" or "metal film resistor" or "wire-wound resistor" or "resistor network"
-            or "potentiometer" or "thermistor" => PartFamily.Resistor,
-        "inductor" or "transformer" => PartFamily.Inductor,
-        "crystal" => PartFamily.Crystal,
-        "fuse" => PartFamily.Fuse,
-        "relay" or "motor" => PartFamily.Coil,
-        "transistor" or "germanium transistor" => PartFamily.Transistor,
-        _ => PartFamily.Other,
-    };
+        Name = name;
+        Family = family;
+        this.family = PartFamilies.Of(family);
+    }
 
-    /// <summary>Whether a kind is an electrolytic: judged by ESR, dissipation factor and leakage too, and ageing on the shelf.</summary>
-    public static bool IsElectrolytic(string kind) => kind is "aluminium electrolytic" or "bipolar electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum";
+    /// <summary>Its name in records.</summary>
+    public string Name { get; }
 
-    /// <summary>Whether a kind is of paper, which breaks down at its working voltage when it is old.</summary>
-    public static bool IsPaper(string kind) => kind is "paper" or "metallised paper";
+    /// <summary>The family it belongs to.</summary>
+    public PartFamily Family { get; }
 
-    /// <summary>Whether the type number of a kind tells its voltage.</summary>
-    public static bool HasTellingType(string kind) => kind is "zener diode" or "regulator";
+    /// <summary>The quantity it is marked with: farad for a capacitor, ohm for a resistor, and so on. The limits of a transistor are its gain.</summary>
+    public Dimension MarkedIn => family.MarkedIn;
+
+    /// <summary>What is measured when its main value is measured; null for a fuse, which is known by a current that nobody sends through it.</summary>
+    public Measured? MainQuantity => family.MainQuantity;
+
+    /// <summary>What a bench usually measures of it.</summary>
+    public ImmutableArray<Measured> UsuallyMeasured => IsElectrolytic ? PartFamilies.OfElectrolytics : family.UsuallyMeasured;
+
+    /// <summary>Whether a reading of it may give a quantity at all: a resistor has no capacitance to speak of.</summary>
+    public bool MayGive(Measured measured) => family.MayGive.IsDefault || family.MayGive.Contains(measured);
+
+    /// <summary>The quantities one of which, read inside, says of a new one that it is what its mark says. Empty where the board that works with it has to say it.</summary>
+    public ImmutableArray<Measured> ProvedBy => family.ProvedBy;
+
+    /// <summary>Whether a test of its function says that of it too: a fuse that carries, a winding that works and a crystal that swings were tried.</summary>
+    public bool IsTestedByUse => family.IsTestedByUse;
+
+    /// <summary>The letters of reference designators that it is drawn with.</summary>
+    public ImmutableArray<Designation> Letters { get; init; } = [];
+
+    /// <summary>What the trade lists it by.</summary>
+    public TypeNumber ListedBy { get; init; } = TypeNumber.BesideItsValues;
+
+    /// <summary>Whether its name speaks of nothing else, so that the word in a parts list tells the kind: 'lamp' or 'paper' may speak of something else than the part.</summary>
+    public bool HasTellingName
+    {
+        get => field || Name.Contains(' ', StringComparison.Ordinal);
+        init;
+    }
+
+    /// <summary>What it may be made of where its name does not say it, words of the vocabulary; empty when the name says it all.</summary>
+    public ImmutableArray<string> Materials { get; init; } = [];
+
+    /// <summary>What kind of capacitor it is for the rules of substitution; null for what they say nothing of.</summary>
+    public CapacitorKind? Capacitor { get; init; }
+
+    /// <summary>The usual figures of its dielectric, or null.</summary>
+    public DielectricFigures? Dielectric { get; init; }
+
+    /// <summary>Which junction a meter sees in it.</summary>
+    public Junction Junction { get; init; } = Junction.None;
+
+    /// <summary>Whether every part of the kind has a right way round.</summary>
+    public bool HasRightWayRound { get; init; }
+
+    /// <summary>Whether it is made for a voltage that changes its sign although its relatives are not.</summary>
+    public bool IsBipolar { get; init; }
+
+    /// <summary>What the voltage written on it means.</summary>
+    public VoltageMeaning Voltage { get; init; } = VoltageMeaning.Borne;
+
+    /// <summary>Whether it holds a voltage of its own, which its type number tells and its reading is held against.</summary>
+    public bool TypeTellsVoltage { get; init; }
+
+    /// <summary>Whether people rely on the kind not to be shocked or burned, wherever it sits.</summary>
+    public bool IsSafety { get; init; }
+
+    /// <summary>Whether it is a resistor of one fixed value, one of which may stand for another.</summary>
+    public bool IsFixedResistor { get; init; }
+
+    /// <summary>What is usually accepted of it out of circuit, or null when nothing is known.</summary>
+    public AcceptLimit? Accepted { get; init; }
+
+    /// <summary>Where the figures of how far it may stray stand, when they are those of a relative.</summary>
+    public AcceptLimit? StraysLike
+    {
+        get => field ?? Accepted;
+        init;
+    }
+
+    /// <summary>Whether it is an electrolytic: judged by ESR, dissipation factor and leakage too, and ageing on the shelf.</summary>
+    public bool IsElectrolytic => Capacitor is { } kind && kind.IsElectrolytic();
+
+    /// <summary>Whether it dries out in use and its oxide thins on the shelf: an aluminium electrolytic with a liquid electrolyte.</summary>
+    public bool DriesOut => Capacitor is CapacitorKind.AluminiumWet;
+
+    /// <summary>Whether it is of paper, which breaks down at its working voltage when it is old.</summary>
+    public bool IsPaper => Capacitor is { } kind && kind.IsPaper();
+
+    /// <summary>Whether it is of film or paper: wound, without an oxide.</summary>
+    public bool IsFilmOrPaper => Capacitor is { } kind && (kind.IsFilm() || kind.IsPaper());
 
     /// <summary>
     /// Whether people rely on a part not to be shocked or burned: a suppression capacitor, anything with a safety class or across the mains, a fuse.
     /// Common practice; no list can name all of them, and local codes and licensed practice come first.
     /// </summary>
-    public static bool IsSafetyRelevant(PartValues values) =>
-        values.SafetyClass is not null || values.Kind.Value is "suppression capacitor" or "fuse" || values.Role is { Value: "mains suppression" };
+    public static bool IsSafetyRelevant(PartValues values) => values.SafetyClass is not null || values.Kind.Value.IsSafety || values.Role is { Value: "mains suppression" };
 
     /// <summary>Whether a part is a capacitor that stands on the mains: by its kind, its safety class or what it does there.</summary>
     public static bool IsSuppressor(PartValues values) =>
-        values.Kind.Value == "suppression capacitor"
-        || ((values.SafetyClass is not null || values.Role is { Value: "mains suppression" }) && Family(values.Kind.Value) == PartFamily.Capacitor);
-
-    /// <summary>Whether every part of a kind has a right way round.</summary>
-    public static bool HasRightWayRound(string kind) => kind is "aluminium electrolytic" or "polymer electrolytic" or "tantalum" or "wet tantalum" or "diode" or "zener diode"
-        or "bridge rectifier" or "selenium rectifier" or "cell";
+        values.Kind.Value == PartKinds.SuppressionCapacitor
+        || ((values.SafetyClass is not null || values.Role is { Value: "mains suppression" }) && values.Kind.Value.Family == PartFamily.Capacitor);
 
     /// <summary>Whether a part of these values has a right way round.</summary>
     public static bool IsPolarised(PartValues values) => values.Polarity?.Value switch
     {
         "polarised" => true,
         "bipolar" or "none" => false,
-        _ => HasRightWayRound(values.Kind.Value),
+        _ => values.Kind.Value.HasRightWayRound,
     };
+
+    /// <summary>Its name.</summary>
+    public override string ToString() => Name;
 }

@@ -7,15 +7,7 @@ namespace Ohmstead.Records.Shapes;
 public static class Vocabulary
 {
     /// <summary>Kinds of part.</summary>
-    public static IReadOnlyList<string> PartKinds { get; } =
-    [
-        "aluminium electrolytic", "bipolar electrolytic", "polymer electrolytic", "tantalum", "wet tantalum", "polyester film", "polypropylene film",
-        "polystyrene film", "polycarbonate film", "paper", "metallised paper", "ceramic class 1", "ceramic class 2", "mica", "suppression capacitor",
-        "trimmer capacitor", "carbon composition resistor", "carbon film resistor", "metal film resistor", "wire-wound resistor", "resistor network",
-        "potentiometer", "thermistor", "inductor", "transformer", "diode", "zener diode", "bridge rectifier", "selenium rectifier",
-        "germanium transistor", "transistor", "regulator", "integrated circuit", "memory", "valve", "crystal", "fuse", "relay", "switch", "lamp",
-        "display", "cell", "motor", "connector", "other",
-    ];
+    public static WordList<PartKind> PartKinds => Model.PartKinds.All;
 
     /// <summary>What a part does in its place.</summary>
     public static IReadOnlyList<string> Roles { get; } =

@@ -12,6 +12,7 @@ public sealed class WordList<T> : IReadOnlyList<string>
     where T : notnull
 {
     private readonly string[] words;
+    private readonly T[] inOrder;
     private readonly FrozenDictionary<string, T> values;
     private readonly FrozenDictionary<T, string> ofValues;
 
@@ -20,6 +21,7 @@ public sealed class WordList<T> : IReadOnlyList<string>
     public WordList(params IReadOnlyList<(T Value, string Word)> rows)
     {
         words = [.. rows.Select(row => row.Word)];
+        inOrder = [.. rows.Select(row => row.Value)];
         // An ordinary dictionary first, which refuses a word or a value that stands twice.
         values = rows.ToDictionary(row => row.Word, row => row.Value, StringComparer.Ordinal).ToFrozenDictionary(StringComparer.Ordinal);
         ofValues = rows.ToDictionary(row => row.Value, row => row.Word).ToFrozenDictionary();
@@ -30,6 +32,9 @@ public sealed class WordList<T> : IReadOnlyList<string>
 
     /// <inheritdoc/>
     public string this[int index] => words[index];
+
+    /// <summary>What the words mean, in their order.</summary>
+    public IReadOnlyList<T> Values => inOrder;
 
     /// <summary>The word for a value.</summary>
     public string Of(T value) => ofValues[value];

@@ -29,7 +29,7 @@ internal static class Cautions
     public static void Write(HtmlWriter html, DesignUnits design)
     {
         using var entry = Entry.Open(html, "cautions", "Before you touch one", "each unit's page says what was made safe");
-        ImmutableArray<AssessedHazard> hazards = [.. design.Design.Hazards.Select(hazard => new AssessedHazard(hazard, null))];
+        var hazards = AssessedHazard.OfDesign(design.Design);
         if (hazards.Length == 0)
         {
             List(html, hazards, isDesign: true);
@@ -81,7 +81,7 @@ internal static class Cautions
 
         if (assessed.MadeSafe is null)
         {
-            clauses.AddRange(HazardNotes.Figures(hazard).Select(note => note.Says));
+            clauses.AddRange(HazardNotes.Figures(assessed).Select(note => note.Says));
 
             // What holds for the kind is said once; said for each of six capacitors, nobody would read it.
             clauses.AddRange(told.Add(hazard.Kind.Text) ? HazardNotes.Cautions(hazard.Kind.Value) : []);
@@ -94,13 +94,13 @@ internal static class Cautions
 
         if (assessed.MadeSafe is null)
         {
-            Working(html, hazard);
+            Working(html, assessed);
         }
     }
 
-    private static void Working(HtmlWriter html, Records.Model.Hazard hazard)
+    private static void Working(HtmlWriter html, AssessedHazard assessed)
     {
-        var (notes, above, source) = (HazardNotes.Figures(hazard), HazardNotes.Above(hazard), HazardNotes.CautionSource(hazard.Kind.Value));
+        var (notes, above, source) = (HazardNotes.Figures(assessed), HazardNotes.Above(assessed), HazardNotes.CautionSource(assessed.Hazard.Kind.Value));
         if (notes.Count + above.Count == 0)
         {
             return;

@@ -131,7 +131,7 @@ public static class DesignPage
         table.Head().Text(part.Ref.Value);
         using (table.Cell(1))
         {
-            html.Text(values.Kind.Value);
+            html.Text(values.Kind.Text);
             if (PageFrame.Joined(values.Role?.Value, values.Note?.Value) is { Length: > 0 } more)
             {
                 html.Text(" ");

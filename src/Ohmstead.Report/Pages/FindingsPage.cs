@@ -166,7 +166,7 @@ public static class FindingsPage
             first = false;
         }
 
-        foreach (var figure in HazardNotes.Figures(hazard))
+        foreach (var figure in HazardNotes.Figures(assessed))
         {
             html.Text(first ? ": " : "; ");
             html.Text(figure.Says);

@@ -73,6 +73,7 @@ internal static class LotAge
         using var fold = html.Open(Tag.Details);
         html.Open(Tag.Summary).Text("Forming again is due: how");
         using var list = html.Open(Tag.Ul);
+        html.Open(Tag.Li).Text(plan.ForParts);
         html.Open(Tag.Li).Text(string.Create(
             CultureInfo.InvariantCulture,
             $"one part at a time, through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass {plan.WorstMilliamperes:0.0} mA should the part be shorted"));

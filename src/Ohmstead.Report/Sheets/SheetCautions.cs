@@ -44,7 +44,7 @@ internal static class SheetCautions
         string[] says =
         [
             .. hazard.Note is { } note ? [note.Value.TrimEnd('.')] : Array.Empty<string>(),
-            .. HazardNotes.Figures(hazard).Select(figure => figure.Says),
+            .. HazardNotes.Figures(assessed).Select(figure => figure.Says),
             .. told.Add(hazard.Kind.Text) ? HazardNotes.Cautions(hazard.Kind.Value) : [],
         ];
         html.Text(says.Length > 0 ? $": {string.Join("; ", says)}. " : ". ");

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using Ohmstead.PartsLists;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Commands;
@@ -18,13 +19,13 @@ internal sealed class StartPartsOptions
         DefaultValueFactory = _ => new Dictionary<string, string>(StringComparer.Ordinal),
     };
 
-    public Option<IReadOnlyDictionary<string, string>> Kinds { get; } = new("--kind")
+    public Option<IReadOnlyDictionary<string, PartKind>> Kinds { get; } = new("--kind")
     {
         Description = "The kind of a part or of all parts with a class letter, such as \"C5=tantalum\" or \"R=carbon film resistor\". May be given several times.",
         HelpName = "REF=KIND",
-        CustomParser = result => Pairs(result, splits: false, (_, kind) => Vocabulary.PartKinds.Contains(kind, StringComparer.Ordinal) ? null
-            : Nearest.Told($"'{kind}' is {PartShape.Kind.OtherWord}", Nearest.To(kind, Vocabulary.PartKinds), $"; write one of: {string.Join(", ", Vocabulary.PartKinds)}")),
-        DefaultValueFactory = _ => new Dictionary<string, string>(StringComparer.Ordinal),
+        CustomParser = result => KindsOf(Pairs(result, splits: false, (_, kind) => PartKinds.All.Means(kind, out var _) ? null
+            : Nearest.Told($"'{kind}' is {PartShape.Kind.OtherWord}", Nearest.To(kind, PartKinds.All), $"; write one of: {string.Join(", ", PartKinds.All)}"))),
+        DefaultValueFactory = _ => new Dictionary<string, PartKind>(StringComparer.Ordinal),
     };
 
     public Option<IReadOnlyDictionary<string, string>> Units { get; } = new("--unit")
@@ -34,6 +35,21 @@ internal sealed class StartPartsOptions
         CustomParser = result => Pairs(result, splits: false, (_, unit) => unit.Length == 0 ? "a unit is expected, such as R=ohm" : null),
         DefaultValueFactory = _ => new Dictionary<string, string>(StringComparer.Ordinal),
     };
+
+    // A word that is no kind was told already.
+    private static Dictionary<string, PartKind> KindsOf(Dictionary<string, string> pairs)
+    {
+        var kinds = new Dictionary<string, PartKind>(pairs.Count, StringComparer.Ordinal);
+        foreach (var (key, word) in pairs)
+        {
+            if (PartKinds.All.Means(word, out var kind))
+            {
+                kinds[key] = kind;
+            }
+        }
+
+        return kinds;
+    }
 
     private static Dictionary<string, string> Pairs(ArgumentResult result, bool splits, Func<string, string, string?> faultOf)
     {

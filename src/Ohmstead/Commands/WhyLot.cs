@@ -111,12 +111,13 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
         }
 
         line("forming again, one part at a time:");
+        line($"    {plan.ForParts}");
         line(string.Create(
             CultureInfo.InvariantCulture,
             $"    through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass {plan.WorstMilliamperes:0.0} mA should the part be shorted"));
         for (var step = 0; step < plan.Steps.Count; step++)
         {
-            line(string.Create(CultureInfo.InvariantCulture, $"    {step + 1}. {plan.Steps[step].Do}"));
+            line(string.Create(CultureInfo.InvariantCulture, $"    {step + 1}. {plan.Steps[step].Do}{(plan.Steps[step].Source == plan.Source ? string.Empty : " (common practice)")}"));
         }
 
         line($"    give up when {string.Join(", or ", plan.StopWhen)} (common practice)");

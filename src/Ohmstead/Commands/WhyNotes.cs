@@ -4,7 +4,6 @@ using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
-using HazardOfBoard = Ohmstead.Records.Model.Hazard;
 
 namespace Ohmstead.Commands;
 
@@ -25,7 +24,7 @@ internal static class WhyNotes
             }
 
             // What was told for a part with the same figures need not be read twice.
-            foreach (var line in Of(hazard, isFirst: told.Add(hazard.Kind.Text)).Where(told.Add))
+            foreach (var line in Of(assessed, isFirst: told.Add(hazard.Kind.Text)).Where(told.Add))
             {
                 yield return "    " + line;
             }
@@ -68,21 +67,21 @@ internal static class WhyNotes
 
     private static string Above(IReadOnlyList<string> limits) => $"above these limits in standards, which are no permissions: {string.Join("; ", limits)}";
 
-    private static IEnumerable<string> Of(HazardOfBoard hazard, bool isFirst)
+    private static IEnumerable<string> Of(AssessedHazard assessed, bool isFirst)
     {
-        foreach (var note in HazardNotes.Figures(hazard))
+        foreach (var note in HazardNotes.Figures(assessed))
         {
             yield return note.Line;
         }
 
-        if (HazardNotes.Above(hazard) is { Count: > 0 } above)
+        if (HazardNotes.Above(assessed) is { Count: > 0 } above)
         {
             yield return Above(above);
         }
 
-        if (isFirst && HazardNotes.Cautions(hazard.Kind.Value) is { Count: > 0 } cautions)
+        if (isFirst && HazardNotes.Cautions(assessed.Hazard.Kind.Value) is { Count: > 0 } cautions)
         {
-            yield return $"{string.Join("; ", cautions)} ({HazardNotes.CautionSource(hazard.Kind.Value)})";
+            yield return $"{string.Join("; ", cautions)} ({HazardNotes.CautionSource(assessed.Hazard.Kind.Value)})";
         }
     }
 }

@@ -39,6 +39,7 @@ internal static class ReckonJson
             json.WriteString("name", input.Name);
             json.WriteString("meaning", input.Meaning);
             json.WriteString("form", input.Form);
+            json.WriteString("range", input.Range);
             json.WriteBoolean("needed", input.IsNeeded);
             json.WriteString("usual", input.Usual);
             json.WriteEndObject();

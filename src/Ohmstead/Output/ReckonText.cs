@@ -41,7 +41,7 @@ internal static class ReckonText
         var width = rule.Inputs.Max(input => input.Name.Length);
         foreach (var input in rule.Inputs)
         {
-            Line(target, $"{Indent}{input.Name.PadRight(width)}  {input.Meaning}; {input.Form}{Need(input)}");
+            Line(target, $"{Indent}{input.Name.PadRight(width)}  {input.Meaning}; {input.Form}{(input.Range is { } range ? $", {range}" : string.Empty)}{Need(input)}");
         }
 
         Line(target, $"{Indent}example: ohmstead reckon {rule.Name} {Quoted(rule)}");

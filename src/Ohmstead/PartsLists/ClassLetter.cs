@@ -1,52 +1,26 @@
-using Ohmstead.Records.Shapes;
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.PartsLists;
 
-/// <summary>What the class letters of a reference designator say about the kind of a part, as far as they are certain.</summary>
-/// <remarks>
-/// Class letters by ASME Y14.44 and IEC 81346-2, from memory; BR, IC, RN and SW are common practice. A letter that means several kinds of the
-/// vocabulary, or different things by the two standards and on old boards (T, V, D, P, X, M), decides nothing.
-/// </remarks>
+/// <summary>What the class letters of a reference designator say about the kind of a part, as far as they are certain. The table of kinds has the letters.</summary>
 internal static class ClassLetter
 {
+    private static readonly FrozenDictionary<string, ImmutableArray<PartKind>> ByLetters = Of(_ => true);
+    private static readonly FrozenDictionary<string, ImmutableArray<PartKind>> Certain = Of(letters => letters.IsCertain);
+
     /// <summary>The one kind that the letters mean, or null.</summary>
-    public static string? Kind(string letters) => letters switch
-    {
-        "BR" => "bridge rectifier",
-        "BT" => "cell",
-        "F" => "fuse",
-        "IC" or "U" => "integrated circuit",
-        "J" => "connector",
-        "K" => "relay",
-        "L" => "inductor",
-        "Q" => "transistor",
-        "RN" => "resistor network",
-        "RT" => "thermistor",
-        "S" or "SW" => "switch",
-        "Y" => "crystal",
-        _ => null,
-    };
+    public static PartKind? Kind(string letters) => Certain.TryGetValue(letters, out var kinds) ? kinds[0] : null;
 
     /// <summary>The kinds that the letters can mean; all kinds where nothing is known of them.</summary>
-    public static IReadOnlyList<string> Candidates(string letters) => Known(letters) is { Count: > 0 } known ? known : Vocabulary.PartKinds;
+    public static IReadOnlyList<PartKind> Candidates(string letters) => Known(letters) is { Count: > 0 } known ? known : PartKinds.All.Values;
 
-    /// <summary>The kinds that the letters can mean; none where nothing is known of them.</summary>
-    public static IReadOnlyList<string> Known(string letters) => letters switch
-    {
-        "C" => Between("aluminium electrolytic", "trimmer capacitor"),
-        "R" => Between("carbon composition resistor", "resistor network"),
-        "P" or "RV" or "VR" => ["potentiometer", "connector", "regulator", "zener diode"],
-        "D" or "CR" => ["diode", "zener diode", "bridge rectifier", "selenium rectifier"],
-        "DS" or "LA" => ["lamp", "display"],
-        "T" or "TR" => ["transformer", "transistor", "germanium transistor"],
-        "V" => ["valve", "transistor", "diode"],
-        "X" => ["crystal", "connector", "valve"],
-        "L" => ["inductor", "transformer"],
-        "Q" => ["transistor", "germanium transistor"],
-        "U" or "IC" => ["integrated circuit", "memory", "regulator"],
-        _ => Kind(letters) is { } kind ? [kind] : [],
-    };
+    /// <summary>The kinds that the letters can mean, the likeliest first; none where nothing is known of them.</summary>
+    public static IReadOnlyList<PartKind> Known(string letters) => ByLetters.TryGetValue(letters, out var kinds) ? kinds : [];
 
-    private static IReadOnlyList<string> Between(string first, string last) =>
-        [.. Vocabulary.PartKinds.SkipWhile(kind => kind != first).TakeWhile(kind => kind != last), last];
+    private static FrozenDictionary<string, ImmutableArray<PartKind>> Of(Func<Designation, bool> counts) =>
+        PartKinds.All.Values.SelectMany(kind => kind.Letters.Where(counts).Select(letters => (Kind: kind, letters.Letters, letters.Rank)))
+            .GroupBy(row => row.Letters, StringComparer.Ordinal)
+            .ToFrozenDictionary(group => group.Key, group => group.OrderBy(row => row.Rank).Select(row => row.Kind).ToImmutableArray(), StringComparer.Ordinal);
 }

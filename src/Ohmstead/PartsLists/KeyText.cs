@@ -1,6 +1,6 @@
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.PartsLists;
@@ -14,9 +14,9 @@ internal static class KeyText
     /// <param name="kind">The kind of the part.</param>
     /// <param name="nominal">The main value of the part where it is known; some tolerance letters need it.</param>
     /// <param name="unit">The unit that the heading names, or null.</param>
-    public static (string? Value, string? Fault, string? NextStep) Read(Key key, string text, string kind, Quantity? nominal, string? unit)
+    public static (string? Value, string? Fault, string? NextStep) Read(Key key, string text, PartKind kind, Quantity? nominal, string? unit)
     {
-        var main = PartBinding.MainDimension(kind);
+        var main = kind.MarkedIn;
         switch (key.Kind)
         {
             case ValueKind.Quantity or ValueKind.AnyQuantity:

@@ -52,7 +52,7 @@ internal sealed record ListComparison(
         var against = new List<ListFault>();
         if (part.IsKindSaid && part.Kind != there.Part.Values.Kind.Value)
         {
-            against.Add(new(part.Line, 0, $"{part.Reference} is '{part.Kind}' in the list, and '{there.Part.Values.Kind.Value}' in {at}", "mend the one that is wrong"));
+            against.Add(new(part.Line, 0, $"{part.Reference} is '{part.Kind.Name}' in the list, and '{there.Part.Values.Kind.Text}' in {at}", "mend the one that is wrong"));
         }
 
         // Words about a part may differ; what decides a verdict may not.

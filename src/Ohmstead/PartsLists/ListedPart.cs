@@ -1,3 +1,5 @@
+using Ohmstead.Records.Model;
+
 namespace Ohmstead.PartsLists;
 
 /// <summary>One part of a list, as a record will have it.</summary>
@@ -6,7 +8,7 @@ namespace Ohmstead.PartsLists;
 /// <param name="Kind">Its kind.</param>
 /// <param name="IsKindSaid">True when the list or the person says the kind; false when it follows from the class letters or from the record that is there.</param>
 /// <param name="Values">Its other keys with their values, in the order of the record format.</param>
-internal sealed record ListedPart(string Reference, int Line, string Kind, bool IsKindSaid, IReadOnlyList<(string Key, string Value)> Values);
+internal sealed record ListedPart(string Reference, int Line, PartKind Kind, bool IsKindSaid, IReadOnlyList<(string Key, string Value)> Values);
 
 /// <summary>Parts whose kind nothing decides, by their class letters.</summary>
 /// <param name="Letters">The class letters, or the references' own beginning.</param>

@@ -10,7 +10,7 @@ internal static class PartLine
     public static string Of(ListedPart part) => FlowText.MappingOf(
         [
             (PartShape.Ref.Name, FlowText.TextScalar(part.Reference)),
-            (PartShape.Kind.Name, FlowText.Scalar(part.Kind)),
+            (PartShape.Kind.Name, FlowText.Scalar(part.Kind.Name)),
             .. part.Values.Select(value => (value.Key, (string?)Yaml(value.Key, value.Value))),
         ]);
 

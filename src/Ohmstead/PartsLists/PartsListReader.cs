@@ -1,7 +1,7 @@
 using System.Globalization;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.PartsLists;
@@ -157,7 +157,7 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
     }
 
     // What is said of the very part counts before the list, and the list before what follows from letters.
-    private (string? Kind, bool IsSaid, ListFault? Fault) Kind(string reference, int line, Dictionary<string, (PlannedColumn Column, string Text)> cells)
+    private (PartKind? Kind, bool IsSaid, ListFault? Fault) Kind(string reference, int line, Dictionary<string, (PlannedColumn Column, string Text)> cells)
     {
         var letters = ReferenceText.ClassLetters(reference);
         if (choices.Kinds.TryGetValue(reference, out var said))
@@ -167,8 +167,8 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
 
         if (cells.TryGetValue("kind", out var cell))
         {
-            return Vocabulary.PartKinds.FirstOrDefault(word => word.Equals(cell.Text, StringComparison.OrdinalIgnoreCase)) is { } known ? (known, true, null)
-                : (null, false, new(line, cell.Column.Index + 1, $"'{CsvTableReader.Excerpt(cell.Text)}' is no kind of part", Nearest.To(cell.Text, Vocabulary.PartKinds) is { } near ? $"write {near}" : $"write one of: {string.Join(", ", ClassLetter.Candidates(letters))}"));
+            return PartKinds.All.Values.FirstOrDefault(kind => kind.Name.Equals(cell.Text, StringComparison.OrdinalIgnoreCase)) is { } known ? (known, true, null)
+                : (null, false, new(line, cell.Column.Index + 1, $"'{CsvTableReader.Excerpt(cell.Text)}' is no kind of part", Nearest.To(cell.Text, PartKinds.All) is { } near ? $"write {near}" : $"write one of: {string.Join(", ", ClassLetter.Candidates(letters))}"));
         }
 
         var told = ValueText.KindOf($"{cells.GetValueOrDefault(ColumnPlan.Value).Text} {cells.GetValueOrDefault("note").Text}", ClassLetter.Known(letters));
@@ -177,12 +177,12 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
             : (choices.KindThere(reference) ?? ClassLetter.Kind(letters), false, null);
     }
 
-    private static Quantity? Nominal(Dictionary<string, string> values, string kind)
+    private static Quantity? Nominal(Dictionary<string, string> values, PartKind kind)
     {
-        var dimension = PartBinding.MainDimension(kind);
+        var dimension = kind.MarkedIn;
         var key = dimension switch { Dimension.Capacitance => "capacitance", Dimension.Resistance => "resistance", Dimension.Inductance => "inductance", _ => null };
         return key is not null && values.TryGetValue(key, out var text) && QuantityText.Parse(text, dimension).Is(out var value, out _) ? value : null;
     }
 
-    private static string InWords(ListedPart part) => string.Join(' ', part.Values.Select(value => value.Value).Prepend(part.Kind));
+    private static string InWords(ListedPart part) => string.Join(' ', part.Values.Select(value => value.Value).Prepend(part.Kind.Name));
 }

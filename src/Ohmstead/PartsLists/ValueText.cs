@@ -2,7 +2,6 @@ using System.Globalization;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Records.Binding;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 
@@ -17,23 +16,23 @@ internal static class ValueText
     /// <param name="kind">The kind of the part, which decides what its main quantity is.</param>
     /// <param name="unit">The unit of a bare figure, or null where one is a fault.</param>
     /// <returns>Keys of a part with their values as records have them, or what is wrong and what to write.</returns>
-    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault, string? NextStep) Read(string text, string kind, string? unit)
+    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault, string? NextStep) Read(string text, PartKind kind, string? unit)
     {
-        if (IsNamed(kind))
+        if (kind.ListedBy == TypeNumber.Alone)
         {
             return ([("type", text)], null, null);
         }
 
-        var dimension = PartBinding.MainDimension(kind);
+        var dimension = kind.MarkedIn;
         var values = new List<(string Key, string Value)>();
-        var said = WithoutKind(text, kind);
+        var said = WithoutKind(text, kind.Name);
         foreach (var word in Words(said, dimension, unit))
         {
             var (read, fault) = One(word, kind, dimension, unit);
             if (read.Count == 0)
             {
                 // A diode, a relay or a lamp is often listed by its type, which reads like no quantity.
-                return MayBeNamed(kind) ? ([("type", text)], null, null) : ([], Told(text, word, fault), fault?.NextStep is { } next ? $"write {next}" : "write such as 100n 63V, 10k 1%, 2200uF/25V, and anything else into a column of its own");
+                return kind.ListedBy == TypeNumber.InsteadOfValues ? ([("type", text)], null, null) : ([], Told(text, word, fault), fault?.NextStep is { } next ? $"write {next}" : "write such as 100n 63V, 10k 1%, 2200uF/25V, and anything else into a column of its own");
             }
 
             if (read.FirstOrDefault(one => values.Exists(known => known.Key == one.Key)) is { Key: { } twice })
@@ -50,14 +49,14 @@ internal static class ValueText
     /// <summary>The kind that a text tells beyond doubt: the temperature code of a ceramic, or the name of a kind; null when it tells none.</summary>
     /// <param name="text">What is written of the part.</param>
     /// <param name="candidates">The kinds that its reference allows.</param>
-    public static string? KindOf(string text, IReadOnlyList<string> candidates)
+    public static PartKind? KindOf(string text, IReadOnlyList<PartKind> candidates)
     {
         foreach (var word in Pieces(text).Where(word => word.Length is 3 or 4))
         {
             if (CeramicCode.Parse(word).Is(out var code, out _))
             {
-                var ceramic = code.Value is TemperatureCharacteristic.Linear ? "ceramic class 1" : "ceramic class 2";
-                if (candidates.Contains(ceramic, StringComparer.Ordinal))
+                var ceramic = code.Value is TemperatureCharacteristic.Linear ? PartKinds.CeramicClass1 : PartKinds.CeramicClass2;
+                if (candidates.Contains(ceramic))
                 {
                     return ceramic;
                 }
@@ -65,25 +64,19 @@ internal static class ValueText
         }
 
         // A word such as paper or lamp may speak of something else than the part; these do not.
-        return candidates.Where(kind => kind.Contains(' ', StringComparison.Ordinal) || kind is "tantalum" or "mica" or "potentiometer" or "transformer" or "transistor" or "valve" or "regulator")
-            .OrderByDescending(kind => kind.Length).FirstOrDefault(kind => At(text, kind) >= 0);
+        return candidates.Where(kind => kind.HasTellingName).OrderByDescending(kind => kind.Name.Length).FirstOrDefault(kind => At(text, kind.Name) >= 0);
     }
 
-    // What is known by its type number alone; a voltage in it (as in a name) is no rating.
-    private static bool IsNamed(string kind) => kind is "transistor" or "germanium transistor" or "integrated circuit" or "memory" or "valve" or "display" or "connector" or "switch" or "other";
-
-    private static bool MayBeNamed(string kind) => PartKind.Family(kind) is PartFamily.Other or PartFamily.Coil || kind is "transformer" or "crystal" or "thermistor";
-
-    private static string WithoutKind(string text, string kind) => At(text, kind) is >= 0 and var at ? text.Remove(at, kind.Length).Trim() : text;
+    private static string WithoutKind(string text, string name) => At(text, name) is >= 0 and var at ? text.Remove(at, name.Length).Trim() : text;
 
     // Where the words of a kind stand in a text by themselves, or -1.
-    private static int At(string text, string kind)
+    private static int At(string text, string name)
     {
-        var at = text.IndexOf(kind, StringComparison.OrdinalIgnoreCase);
-        return at >= 0 && (at == 0 || !char.IsLetterOrDigit(text[at - 1])) && (at + kind.Length == text.Length || !char.IsLetterOrDigit(text[at + kind.Length])) ? at : -1;
+        var at = text.IndexOf(name, StringComparison.OrdinalIgnoreCase);
+        return at >= 0 && (at == 0 || !char.IsLetterOrDigit(text[at - 1])) && (at + name.Length == text.Length || !char.IsLetterOrDigit(text[at + name.Length])) ? at : -1;
     }
 
-    private static (IReadOnlyList<(string Key, string Value)> Read, ParseFault? Fault) One(string word, string kind, Dimension dimension, string? unit)
+    private static (IReadOnlyList<(string Key, string Value)> Read, ParseFault? Fault) One(string word, PartKind kind, Dimension dimension, string? unit)
     {
         if (word.EndsWith('%') || word[0] is '±' || word.StartsWith("+/-", StringComparison.Ordinal) || word.StartsWith("+-", StringComparison.Ordinal))
         {
@@ -109,7 +102,7 @@ internal static class ValueText
         return Beside(word, kind, dimension) is ({ } key, { } beside) ? ([(key, beside)], null) : ([], fault);
     }
 
-    private static (string? Key, string? Value) Beside(string word, string kind, Dimension dimension)
+    private static (string? Key, string? Value) Beside(string word, PartKind kind, Dimension dimension)
     {
         var plain = word.EndsWith("DC", StringComparison.OrdinalIgnoreCase) ? word[..^2] : word;
         if (QuantityText.Parse(plain, Dimension.Voltage).Is(out var volts, out _))
@@ -138,8 +131,8 @@ internal static class ValueText
         }
 
         return dimension != Dimension.Capacitance ? (null, null)
-            : kind == "suppression capacitor" && Vocabulary.SafetyClasses.FirstOrDefault(known => known.Equals(word, StringComparison.OrdinalIgnoreCase)) is { } safety ? ("safety_class", safety)
-            : kind.StartsWith("ceramic", StringComparison.Ordinal) && Vocabulary.Materials.FirstOrDefault(known => known == Ceramic(word)) is { } material ? ("material", material)
+            : kind == PartKinds.SuppressionCapacitor && Vocabulary.SafetyClasses.FirstOrDefault(known => known.Equals(word, StringComparison.OrdinalIgnoreCase)) is { } safety ? ("safety_class", safety)
+            : (kind == PartKinds.CeramicClass1 || kind == PartKinds.CeramicClass2) && Vocabulary.Materials.FirstOrDefault(known => known == Ceramic(word)) is { } material ? ("material", material)
             : (null, null);
     }
 

@@ -36,7 +36,13 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
     public BuiltReport Write()
     {
         var built = Write(options);
-        return built.Result.Late.Length == 0 ? built : Write(options with { Together = built.Result.Late });
+        if (built.Result.Late.Length == 0)
+        {
+            return built;
+        }
+
+        target.Restart();
+        return Write(options with { Together = built.Result.Late });
     }
 
     private BuiltReport Write(RunOptions run)

@@ -30,7 +30,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
     private readonly ReaderWriterLockSlim gate = new();
     private readonly FileStream ours;
     private readonly string waiting;
-    private readonly HeldPages held;
+    private HeldPages held;
     private readonly FrozenSet<string> before;
     private readonly bool isNew;
     private volatile bool isClosed;
@@ -66,16 +66,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         Directory.CreateDirectory(below);
         var taken = Take(Path.Combine(below, LockName), root);
         // What a run that was killed left waiting is no page of this one.
-        foreach (var left in Directory.EnumerateDirectories(below))
-        {
-            Directory.Delete(left, recursive: true);
-        }
-
-        foreach (var left in Directory.EnumerateFiles(below).Where(file => Path.GetFileName(file) != LockName))
-        {
-            File.Delete(left);
-        }
-
+        Empty(below);
         return new(root, FilesOf(root).ToFrozenSet(StringComparer.Ordinal), !wasThere, taken);
     }
 
@@ -124,6 +115,29 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         finally
         {
             gate.ExitReadLock();
+        }
+    }
+
+    /// <summary>Begins the run again: what was put by so far is no page of this report. No file that was started may be open.</summary>
+    public void Restart()
+    {
+        gate.EnterWriteLock();
+        try
+        {
+            if (isClosed)
+            {
+                return;
+            }
+
+            held.Dispose();
+            Empty(waiting);
+            files.Clear();
+            made.Clear();
+            held = new(Path.Combine(waiting, HeldName));
+        }
+        finally
+        {
+            gate.ExitWriteLock();
         }
     }
 
@@ -298,6 +312,19 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
     {
         Abandon();
         gate.Dispose();
+    }
+
+    private static void Empty(string below)
+    {
+        foreach (var left in Directory.EnumerateDirectories(below))
+        {
+            Directory.Delete(left, recursive: true);
+        }
+
+        foreach (var left in Directory.EnumerateFiles(below).Where(file => Path.GetFileName(file) != LockName))
+        {
+            File.Delete(left);
+        }
     }
 
     private static FileStream Take(string path, string root)

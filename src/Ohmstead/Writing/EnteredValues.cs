@@ -10,16 +10,16 @@ namespace Ohmstead.Writing;
 internal static class EnteredValues
 {
     // The unit of a dimension belongs to different keys for different families; the first that fits is meant.
-    private static readonly (Dimension Dimension, Func<PartFamily, string, string> Key)[] ByUnit =
+    private static readonly (Dimension Dimension, Func<PartKind, string> Key)[] ByUnit =
     [
-        (Dimension.Capacitance, (_, _) => "capacitance"),
-        (Dimension.Inductance, (_, _) => "inductance"),
-        (Dimension.Resistance, (family, _) => family == PartFamily.Capacitor ? "esr" : "resistance"),
-        (Dimension.Frequency, (_, _) => "frequency"),
-        (Dimension.Current, (family, _) => family == PartFamily.Capacitor ? "leakage" : "current"),
-        (Dimension.Voltage, (_, kind) => kind is "diode" or "transistor" or "bridge rectifier" ? "forward_voltage" : "voltage"),
-        (Dimension.Duration, (_, _) => "after"),
-        (Dimension.Temperature, (_, _) => "temperature"),
+        (Dimension.Capacitance, _ => "capacitance"),
+        (Dimension.Inductance, _ => "inductance"),
+        (Dimension.Resistance, kind => kind.Family == PartFamily.Capacitor ? "esr" : "resistance"),
+        (Dimension.Frequency, _ => "frequency"),
+        (Dimension.Current, kind => kind.Family == PartFamily.Capacitor ? "leakage" : "current"),
+        (Dimension.Voltage, kind => kind.Junction == Junction.Rectifying || kind == PartKinds.Transistor ? "forward_voltage" : "voltage"),
+        (Dimension.Duration, _ => "after"),
+        (Dimension.Temperature, _ => "temperature"),
     ];
 
     /// <summary>Reads the words after the part.</summary>
@@ -28,7 +28,7 @@ internal static class EnteredValues
     /// <param name="measures">For a test point, what is measured there.</param>
     /// <param name="shape">The shape of a reading or a proof, for its keys.</param>
     /// <returns>Keys with their values as they will be written, or what is wrong.</returns>
-    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault) Read(IReadOnlyList<string> words, string? kind, PointMeasure? measures, Shape shape)
+    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault) Read(IReadOnlyList<string> words, PartKind? kind, PointMeasure? measures, Shape shape)
     {
         var values = new List<(string Key, string Value)>();
         foreach (var word in words)
@@ -50,7 +50,7 @@ internal static class EnteredValues
         return (values, null);
     }
 
-    private static (string? Key, string? Value, string? Fault) One(string word, string? kind, PointMeasure? measures, Shape shape)
+    private static (string? Key, string? Value, string? Fault) One(string word, PartKind? kind, PointMeasure? measures, Shape shape)
     {
         if (word.IndexOf('=', StringComparison.Ordinal) is > 0 and var sign)
         {
@@ -74,7 +74,7 @@ internal static class EnteredValues
         {
             if (word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ',')) && QuantityText.Parse(word, dimension).Is(out _, out _))
             {
-                var key = kind is null ? PointKey(dimension, measures) : keyOf(PartKind.Family(kind), kind);
+                var key = kind is null ? PointKey(dimension, measures) : keyOf(kind);
                 return shape.PlaceOf(key) < 0 ? (null, null, $"a {shape.Name} has no {key}; '{word}' was understood as that") : (key, Spaced(word, dimension, ValueKind.Quantity), null);
             }
         }

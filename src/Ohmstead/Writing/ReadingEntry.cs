@@ -56,7 +56,8 @@ internal sealed record PreparedEntry(string Key, Func<IReadOnlyDictionary<string
         {
             [isPoint ? "point" : "part"] = said.Place,
             ["lot"] = said.Lot,
-            ["state"] = said.State,
+            // What has a lot lies in the drawer until work puts it in.
+            ["state"] = said.State ?? (said.Lot is null ? null : "new"),
             ["circuit"] = said.Circuit,
             // The entry leaves out what its visit says already.
             ["instrument"] = said.Instrument is { } used && visit.GetValueOrDefault("instrument") != used ? used : null,

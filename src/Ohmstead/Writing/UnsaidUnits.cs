@@ -12,14 +12,14 @@ internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit)> units
     /// <summary>For a part: of a capacitor the capacitance in its marked unit, then the ESR in ohm; of a resistor its resistance in its marked unit.</summary>
     public static UnsaidUnits Of(PartValues part)
     {
-        if (MarkingLimits.Nominal(part) is not { } nominal || PartKind.Family(part.Kind.Value) is PartFamily.Fuse)
+        if (MarkingLimits.Nominal(part) is not { } nominal || part.Kind.Value.Family is PartFamily.Fuse)
         {
             return new([]);
         }
 
         var print = QuantityText.Format(nominal);
         var marked = print[(print.AsSpan().LastIndexOfAnyInRange('0', '9') + 1)..].Trim();
-        return PartKind.Family(part.Kind.Value) switch
+        return part.Kind.Value.Family switch
         {
             PartFamily.Capacitor => new([("capacitance", marked), ("esr", "Ω")]),
             PartFamily.Resistor or PartFamily.Coil => new([("resistance", marked)]),

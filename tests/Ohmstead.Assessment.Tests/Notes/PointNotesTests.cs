@@ -29,15 +29,15 @@ public sealed class PointNotesTests
     [InlineData("point: raw, voltage: 14 V, ripple: 3.2 V, frequency: 100 Hz")]
     public void Without_the_current_or_the_frequency_of_the_ripple_nothing_is_said(string proof) => Assert.Empty(OfProof(proof));
 
-    // 12.6 - 2.0 / 2 - 7 = 4.6 V; 8.0 - 2.4 / 2 - 7 = -0.2 V. Least input of a 5 V regulator 7 V: data sheets, from memory.
+    // 12.6 - 2.0 / 2 - 7.5 = 4.1 V; 8.0 - 2.4 / 2 - 7.5 = -0.7 V. Least input of a 5 V regulator 7.5 V: Texas Instruments LM340, SNOSBT0L.
     [Theory]
-    [InlineData("12.6 V", "2.0 V", "the regulator has 4.60 V of headroom")]
+    [InlineData("12.6 V", "2.0 V", "the regulator has 4.10 V of headroom")]
     [InlineData("12.6 V", "2.0 V", "its output is in range")]
-    [InlineData("8.0 V", "2.4 V", "lacks headroom by -200 mV")]
+    [InlineData("8.0 V", "2.4 V", "lacks headroom by -700 mV")]
     public void The_headroom_of_a_regulator_is_counted_from_the_bottom_of_the_ripple(string input, string ripple, string says) =>
         Assert.Contains(says, OfProof("point: +5V, voltage: 5.01 V", $"point: raw, voltage: {input}, ripple: {ripple}"), StringComparison.Ordinal);
 
-    // 4.6 V out of 12.6 V in: enough input for 5 V, so the regulator or its load is at fault. 4.6 V out of 6.5 V in: under the least of 7 V.
+    // 4.6 V out of 12.6 V in: enough input for 5 V, so the regulator or its load is at fault. 4.6 V out of 6.5 V in: under the least of 7.5 V.
     [Theory]
     [InlineData("4.6 V", "12.6 V", "overload, or a faulty regulator")]
     [InlineData("4.6 V", "6.5 V", "no fault of the regulator is shown")]

@@ -1,3 +1,5 @@
+using Ohmstead.Assessment.Reckoning;
+
 namespace Ohmstead.Assessment.Tests.Reckoning;
 
 /// <summary>Rules of capacitors as worked at the bench.</summary>
@@ -43,12 +45,21 @@ public sealed class CapacitorRulesTests
     // Typical figures of data sheets, from memory: 1.2 to 1.5 at 1 kHz, 0.75 to 0.9 for low impedance.
     [InlineData("ripple-multiplier", "frequency=1kHz", "greatest", 1.5, 0)]
     [InlineData("ripple-multiplier", "frequency=1kHz grade=low-impedance", "least", 0.75, 0)]
-    // IEC 60384-14 as quoted: 2.5 kV / sqrt(2.2).
+    // NIC NRB-XW data sheet: 1.40 at 1 kHz; General Electric/Aerovox p. 67: 1.35 at most at 10 kHz. SV16.
+    [InlineData("ripple-multiplier", "frequency=1kHz grade=high-voltage", "greatest", 1.40, 0)]
+    [InlineData("ripple-multiplier", "frequency=10kHz grade=large-can", "greatest", 1.35, 0)]
+    // Between two rows the lower one: a higher frequency bears more.
+    [InlineData("ripple-multiplier", "frequency=99kHz", "greatest", 1.7, 0)]
+    [InlineData("ripple-multiplier", "frequency=299Hz", "greatest", 1.0, 0)]
+    // X2 2.5 kV (Johanson Dielectrics), above 1 µF by the square root, from memory of IEC 60384-14: 2.5 kV / sqrt(2.2).
     [InlineData("impulse", "class=X2 capacitance=2.2uF", "peak impulse", 1.685, 1e-3)]
     // 2 pi x 50 x 4.7e-9 x 250.
     [InlineData("touch-current", "capacitance=4.7nF voltage=250V", "current", 0.369e-3, 1e-6)]
-    // IEC 60384-4, 2.2.7, from memory: 1.15 to 315 V, 1.10 above.
-    [InlineData("surge", "rated-voltage=315V", "surge", 362.25, 0)]
+    // SV04: 2.2 nF at 230 V 50 Hz 0.1590 mA, with 20 % and 10 % more 0.2098 mA.
+    [InlineData("touch-current", "capacitance=2.2nF voltage=230V mains=50Hz", "with mains", 0.2098e-3, 1e-7)]
+    // EPCOS B41851/B43851 and B43858 data sheets: 1.15 to 100 V, 1.10 from 160 V up.
+    [InlineData("surge", "rated-voltage=100V", "surge", 115, 0)]
+    [InlineData("surge", "rated-voltage=250V", "surge", 275, 0)]
     [InlineData("surge", "rated-voltage=450V", "surge", 495, 0)]
     // A maker's guideline: half the rated voltage; two thirds of it at 125 degrees, from memory.
     [InlineData("tantalum-derating", "rail=12V", "least rated", 24, 0)]
@@ -57,6 +68,16 @@ public sealed class CapacitorRulesTests
     [InlineData("insulation", "dielectric=polyester capacitance=1uF", "least insulation", 10e9, 0)]
     // 250 V x 470 kΩ / 50.47 MΩ, by hand calculator.
     [InlineData("grid-leak", "voltage=250V insulation=50M grid-leak=470k", "the grid", 2.328, 1e-3)]
+    // SV07: 15 mV on 1 MΩ from 250 V.
+    [InlineData("grid-leak", "voltage=250V insulation=50M grid-leak=1M accepted=15mV", "least insulation", 16.67e9, 0.01e9)]
     public void A_capacitor_rule_gives_the_worked_figure(string rule, string inputs, string what, double expected, double within) =>
         Bench.Expect(rule, inputs, what, expected, within);
+
+    // SV04: 100 nF at 230 V send 7.2 mA into the chassis, above every class (IEC 60950-1 table 5A, as quoted). What is not passed is not told.
+    [Theory]
+    [InlineData("capacitance=100nF voltage=230V", 3)]
+    [InlineData("capacitance=2.2nF voltage=230V", 0)]
+    [InlineData("capacitance=2.7nF voltage=230V", 1)]
+    public void A_touch_current_names_the_classes_it_is_above(string inputs, int classes) =>
+        Assert.Equal(classes, Assert.IsType<ReckonRule>(ReckonCatalogue.Find("touch-current")).Of(inputs.Split(' ')).Value.Lines.Count(line => line.What == "that is above the limit for"));
 }

@@ -39,7 +39,11 @@ public sealed class LifeRulesTests
     [InlineData(
         "remaining-life", "rated-life=2000h rated-temperature=105C used=10000h used-at=65C least-a-year=1000h most-a-year=4000h coolest=45C hottest=65C on=2026-01-01",
         "used up", "between 2031-07-02 and 2040-12-31, an estimate, not a promise")]
-    // A maker's words of 1993 for ten years and more, as quoted.
+    // Solid tantalum and polymer do not form again, paper has no oxide.
+    [InlineData(
+        "reform", "rated-voltage=450V", "for",
+        "only for aluminium electrolytics with liquid electrolyte and a right way round; never for tantalum, polymer, paper or film; this procedure is for parts that lay for long, and all whose age is not known")]
+    // A maker's words of 1993 for ten years and more, read in a private copy.
     [InlineData("shelf-age", "made=2015-06-01 on=2026-06-01", "advice", "end of useful shelf life")]
     public void A_life_rule_gives_the_worked_words(string rule, string inputs, string what, string expected) =>
         Assert.Equal(expected, Bench.Line(rule, inputs, what).Value);

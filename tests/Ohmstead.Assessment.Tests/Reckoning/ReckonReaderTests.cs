@@ -32,6 +32,6 @@ public sealed class ReckonReaderTests
 
     [Theory]
     [InlineData("trend", "readings=0:0,0.0000000000000000000000000000000001:100000000000,0:1", "the figures are too large or too small to compute with")]
-    [InlineData("preferred-value", "resistance=0.000000000000000000000001ohm", "nothing is known for these figures")]
+    [InlineData("preferred-value", "resistance=0.000000000000000000000001ohm", "resistance: 0.000000000000000001 µΩ is outside what this is meant for, expected 1 µΩ to 1000 TΩ")]
     public void Figures_that_nothing_can_be_made_of_are_refused(string rule, string inputs, string expected) => Assert.Equal(expected, Bench.Refusal(rule, inputs));
 }

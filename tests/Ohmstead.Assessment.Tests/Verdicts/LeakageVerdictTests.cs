@@ -92,4 +92,13 @@ public sealed class LeakageVerdictTests
     [InlineData("33.4 nA", VerdictOutcome.Outside)]
     public void What_leaks_through_a_film_is_its_insulation(string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict("kind: polyester film, capacitance: 100 nF, rated_voltage: 250 V", $"circuit: out, leakage: {reading}, after: 1 min, at_voltage: 250 V").Outcome);
+
+    // 0.01 x 10 µF x 35 V = 3.5 µA, read after at most 5 minutes through 1 kohm: MIL-PRF-49137E, 4.8.4. Under them it still falls.
+    [Theory]
+    [InlineData("4 µA", "3 min", VerdictOutcome.ProvesNothing)]
+    [InlineData("4 µA", "4 min", VerdictOutcome.ProvesNothing)]
+    [InlineData("3.5 µA", "3 min", VerdictOutcome.Inside)]
+    [InlineData("3.51 µA", "5 min", VerdictOutcome.Outside)]
+    public void A_tantalum_has_five_minutes_to_settle(string reading, string after, VerdictOutcome outcome) => Assert.Equal(
+        outcome, Worked.Verdict("kind: tantalum, capacitance: 10 µF, rated_voltage: 35 V", $"circuit: out, leakage: {reading}, after: {after}, at_voltage: 35 V").Outcome);
 }

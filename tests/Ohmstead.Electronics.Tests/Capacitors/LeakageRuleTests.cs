@@ -68,4 +68,12 @@ public sealed class LeakageRuleTests
                 bool known = rule.LimitMicroAmperes(nanoFarads / 1_000_000_000m, volts).Is(out Worked<decimal>? small, out _);
                 return !known || small!.Value <= rule.LimitMicroAmperes((nanoFarads + more) / 1_000_000_000m, volts).Value.Value;
             });
+
+    // MIL-PRF-49137E 4.8.4: the voltage is on for at most 5 minutes through 1000 Ω before the leakage is read.
+    [Fact]
+    public void A_solid_tantalum_is_read_after_five_minutes() => Assert.Equal(5m, LeakageRules.SolidTantalum.Minutes);
+
+    [Fact]
+    public void What_is_remembered_beside_a_source_that_was_read_says_so() =>
+        Assert.Equal(SourceBasis.Memory, LeakageRules.SolidTantalum.Source.Basis);
 }

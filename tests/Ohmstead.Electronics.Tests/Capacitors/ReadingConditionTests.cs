@@ -66,21 +66,4 @@ public sealed class ReadingConditionTests
     [InlineData("50", "90")]
     public void A_wet_tantalum_may_lose_less_the_higher_its_rating(string rated, string microfarads) =>
         Assert.Equal(Exact.Of(microfarads), 100m * (1m - WetTantalum.LargestDrop(Exact.Of(rated))));
-
-    // SV16. NIC NRB-XW, 950 mA at 120 Hz: 760 mA at 60 Hz, 1330 at 1 kHz, 1425 from 10 kHz.
-    [Theory]
-    [InlineData("60", 760)]
-    [InlineData("1000", 1330)]
-    [InlineData("10000", 1425)]
-    public void A_small_part_of_450_volt_bears_more_ripple_at_a_higher_frequency(string hertz, int milliamperes) =>
-        Assert.Equal(milliamperes, 950m * RippleCurrent.HighVoltageRadial.Single(row => row.Hertz == Exact.Of(hertz)).High);
-
-    // GE and Aerovox, page 67: 1.04 to 1.15 at 400 Hz, 1.10 to 1.35 at 10 kHz, less than small parts bear.
-    [Fact]
-    public void A_large_can_bears_less_more_than_a_small_part()
-    {
-        RippleMultiplier can = RippleCurrent.LargeCan.Single(row => row.Hertz == 10_000m);
-        Assert.Equal((1.10m, 1.35m), (can.Low, can.High));
-        Assert.True(can.High < RippleCurrent.GeneralPurpose.Single(row => row.Hertz == 10_000m).High);
-    }
 }

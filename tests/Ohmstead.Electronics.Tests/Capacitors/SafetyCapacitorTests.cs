@@ -4,13 +4,15 @@ namespace Ohmstead.Electronics.Tests.Capacitors;
 
 public sealed class SafetyCapacitorTests
 {
-    // Up = Up0 / sqrt(C / 1 µF) above 1 µF: IEC 60384-14, quoted at techoverflow.net 2019-08-07.
+    // X1 4, X2 2.5, Y2 5 kV: Johanson Dielectrics, Safety Certified Application Notes; Y1 8 kV: Vishay VY1 data sheet. Up0 / sqrt(C / 1 µF) above 1 µF
+    // for the X classes: IEC 60384-14, from memory.
     [Theory]
     [Trait("CheckValue", "CV25")]
     [InlineData(SafetyClass.X2, "0.0000022", 1.685)]
     [InlineData(SafetyClass.X1, "0.0000047", 1.845)]
     [InlineData(SafetyClass.X2, "0.000001", 2.5)]
-    [InlineData(SafetyClass.Y1, "0.0000022", 8.0)]
+    [InlineData(SafetyClass.Y1, "0.000001", 8.0)]
+    [InlineData(SafetyClass.Y2, "0.0000000022", 5.0)]
     public void The_impulse_of_a_large_class_x_part_is_smaller(SafetyClass safetyClass, string farads, double kilovolts) =>
         Assert.Equal(kilovolts, SafetyCapacitor.ImpulseKilovolts(safetyClass, Exact.Of(farads)).Value.Value, 1e-3);
 
@@ -23,6 +25,40 @@ public sealed class SafetyCapacitorTests
     public void A_class_y_part_sends_a_current_into_the_chassis(string farads, string volts, string hertz, double milliamperes) =>
         Assert.Equal(milliamperes,
             (double)SafetyCapacitor.TouchMilliamperes(Exact.Of(farads), Exact.Of(volts), Exact.Of(hertz)).Value.Value, 1e-3);
+
+    // The figures of the Y classes hold to 1 µF, and 1 µF on the mains would send 79 mA into the chassis: none is made.
+    [Fact]
+    public void A_class_y_part_above_a_microfarad_has_no_figure() =>
+        Assert.Equal("capacitance is 2.2 µF, the figure of class Y1 holds to 1 µF and no such part is made above it", SafetyCapacitor.ImpulseKilovolts(SafetyClass.Y1, 0.0000022m).Refusal);
+
+    [Fact]
+    public void A_farad_suppresses_nothing() =>
+        Assert.Equal("capacitance is 1 F, no suppression capacitor is above 100 µF", SafetyCapacitor.ImpulseKilovolts(SafetyClass.X1, 1m).Refusal);
+
+    // SV04: 2.2 nF at 230 V 50 Hz 0.1590 mA, 0.2098 mA with 20 % and 10 % more; 100 nF 7.226 mA, above every class. 2 pi f C V by hand calculator.
+    [Theory]
+    [Trait("CheckValue", "SV04")]
+    [InlineData("0.0000000022", 0.1590, 0.2098, 0)]
+    [InlineData("0.0000001", 7.226, 9.538, 3)]
+    public void A_touch_current_is_held_against_the_classes_at_its_worst(string farads, double milliamperes, double worst, int passed)
+    {
+        Assert.Equal(milliamperes, (double)SafetyCapacitor.TouchMilliamperes(Exact.Of(farads), 230m, 50m).Value.Value, 5e-4);
+        decimal most = TouchCurrentLimit.WorstMilliamperes(Exact.Of(farads), 230m, 50m).Value.Value;
+        Assert.Equal(worst, (double)most, 5e-4);
+        Assert.Equal(passed, TouchCurrentLimit.PassedBy(most).Count);
+    }
+
+    // 0.25 mA is of equipment that is not joined to protective earth, hand-held has 0.75 mA: IEC 60950-1 table 5A, as quoted. At 253 V 50 Hz that is 3.15 nF,
+    // 9.44 nF and 44.0 nF, by hand calculator.
+    [Theory]
+    [InlineData(0, "class II, not joined to protective earth", 3.15e-9)]
+    [InlineData(1, "class I, hand-held", 9.44e-9)]
+    [InlineData(2, "class I, other", 44.0e-9)]
+    public void Each_class_has_its_largest_capacitance(int at, string equipment, double farads)
+    {
+        Assert.Equal(equipment, TouchCurrentLimit.All[at].Equipment);
+        Assert.Equal(farads, (double)TouchCurrentLimit.All[at].LargestFarads(253m, 50m).Value.Value, farads * 2e-3);
+    }
 
     // Order of classes: IEC 60384-14, from memory.
     [Theory]

@@ -1,3 +1,4 @@
+using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Tests.Markings;
@@ -33,6 +34,15 @@ public class ToleranceLettersTests
         Assert.Equal(ParseFaultKind.Ambiguous, fault?.Kind);
         Assert.Contains(" or ", fault?.Message, StringComparison.Ordinal);
         Assert.Contains("(", fault?.Message, StringComparison.Ordinal);
+    }
+
+    // -20/+50 % by lists of the trade in the West, -10/+100 % (the letter Ю) by Soviet and Russian ones: the widest counts for what may hurt.
+    [Fact]
+    public void The_letter_Y_means_one_thing_in_the_West_and_another_in_the_East()
+    {
+        var meanings = ToleranceLetters.Meanings('Y', Dimension.Capacitance);
+        Assert.Equal(["-20/+50 %", "-10/+100 %"], meanings.Select(meaning => meaning.Tolerance.ToString()));
+        Assert.Equal(ParseFaultKind.Ambiguous, Tolerance.Parse("Y", Dimension.Capacitance, new Quantity(1e-4m, Dimension.Capacitance)).Fault?.Kind);
     }
 
     [Fact]

@@ -64,13 +64,15 @@ public sealed class SupplyTests
     [Fact]
     public void No_rail_is_listed_twice() => Assert.Distinct(RailLimits.All.Select(r => r.Family));
 
-    // 7805C: 4.75 to 5.25 V over line, load and temperature, least input 7 V; data sheet, from memory.
+    // 7805C: 4.75 to 5.25 V over line, load and temperature; least input 7.5 V: Texas Instruments LM340, SNOSBT0L (Fairchild LM78XX says 7 V).
     [Theory]
     [InlineData("9", "5.0", RegulatorState.InRange)]
     [InlineData("9", "5.30", RegulatorState.OutputTooHigh)]
     [InlineData("6", "4.2", RegulatorState.InputTooLow)]
     [InlineData("9", "4.2", RegulatorState.OutputTooLow)]
-    [InlineData("6.5", "4.9", RegulatorState.HeadroomMissing)]
+    [InlineData("7.49", "4.9", RegulatorState.HeadroomMissing)]
+    [InlineData("7.5", "4.9", RegulatorState.InRange)]
+    [InlineData("7.2", "4.2", RegulatorState.InputTooLow)]
     public void A_regulator_is_judged_with_its_input_beside_it(string input, string output, RegulatorState expected) =>
         Assert.Equal(expected, LinearRegulator.All[0].Judge(Exact.Of(input), Exact.Of(output)));
 
@@ -85,7 +87,54 @@ public sealed class SupplyTests
 
     [Fact]
     public void Ripple_eats_half_its_height_of_the_headroom() =>
-        Assert.Equal(0.5m, LinearRegulator.All[0].HeadroomVolts(8.5m, 2m).Value.Value);
+        Assert.Equal(0.5m, LinearRegulator.All[0].HeadroomVolts(9.0m, 2m).Value.Value);
+
+    // The stricter of two makers' sheets: Texas Instruments SNOSBT0L 7.5, 14.6 and 17.7 V.
+    [Theory]
+    [InlineData("7805C", "7.5")]
+    [InlineData("7812C", "14.6")]
+    [InlineData("7815C", "17.7")]
+    public void The_greater_least_input_of_two_makers_counts(string part, string volts) =>
+        Assert.Equal(Exact.Of(volts), LinearRegulator.Find(part)!.LeastInputVolts);
+
+    [Theory]
+    [InlineData("5", "12", "12 V out of 5 V: a series regulator gives less than it gets")]
+    [InlineData("-12", "5", "5 V out of -12 V: a series regulator does not turn the sign")]
+    public void A_series_regulator_only_takes_away(string input, string output, string refusal) =>
+        Assert.Equal(refusal, LinearRegulator.DissipationWatts(Exact.Of(input), Exact.Of(output), 1m).Refusal);
+
+    [Fact]
+    public void A_ripple_is_not_higher_than_what_it_rides_on() =>
+        Assert.Equal("a ripple of 100 V does not go with a mean of 12 V", LinearRegulator.All[0].HeadroomVolts(12m, 100m).Refusal);
+
+    // JEDEC 13-B asks for at least 18 V, National and Fairchild parts have 18 V: the 20 V of others would kill them.
+    [Fact]
+    public void A_cmos_rail_counts_with_the_lower_absolute_maximum() =>
+        Assert.Contains("absolute maximum 18 V", RailLimits.All.Single(r => r.Family == "CMOS 4000B").Note, StringComparison.Ordinal);
+
+    // Intel ATX12V Power Supply Design Guide 2.0: -5 V and -12 V ±10 %, the others ±5 %; ripple 120 mV on 12 V, 100 mV on -5 V, 50 mV else.
+    [Theory]
+    [InlineData("ATX, -5 V", "-5.5", true)]
+    [InlineData("ATX, -5 V", "-5.51", false)]
+    [InlineData("ATX, +5 V standby", "4.75", true)]
+    [InlineData("ATX, +5 V standby", "4.74", false)]
+    [InlineData("TTL 74F", "4.5", true)]
+    [InlineData("TTL 74F", "4.49", false)]
+    public void A_rail_of_a_maker_s_guide_keeps_its_range(string family, string volts, bool holds) =>
+        Assert.Equal(holds, RailLimits.All.Single(r => r.Family == family).Holds(Exact.Of(volts)));
+
+    [Theory]
+    [InlineData("ATX -12 V", "0.120")]
+    [InlineData("ATX -5 V", "0.100")]
+    [InlineData("ATX 5 V standby", "0.050")]
+    public void A_rail_of_a_maker_s_guide_keeps_its_ripple(string rail, string volts) => Assert.Equal(Exact.Of(volts), RippleLimit.All.Single(r => r.Rail == rail).UsualVolts);
+
+    [Fact]
+    public void A_load_under_a_tenth_is_no_load() => Assert.Equal("share of the rated current is 0.09, expected 0.1 to 1", DummyLoad.For(5m, 10m, 0.09m).Refusal);
+
+    [Fact]
+    public void A_diode_drop_above_the_peak_rectifies_nothing() =>
+        Assert.Equal("a diode drop of 100 V is not under the peak of a winding of 1 V: nothing is rectified", NoLoadPeak.Volts(1m, 1m, 1m, 100m).Refusal);
 
     // Logic 5 V: 50 mV (1 %), common practice.
     [Fact]
@@ -95,7 +144,15 @@ public sealed class SupplyTests
         Assert.Equal(2m, RippleLimit.All.Single(r => r.Rail == "unregulated reservoir").UsualFor(20m));
     }
 
-    // One valve under its European and its American name; 60 µF to the first capacitor, valve data books, from memory.
+    // A GZ37 is sold in the place of a GZ34 and bears 4 µF, a fifteenth of it: Mullard data sheet, as indexed. 5U4: 40 µF, Emission Labs data sheet.
+    [Fact]
+    public void A_valve_that_is_sold_for_another_bears_less()
+    {
+        Assert.Equal(0.000004m, ValveRectifier.All.Single(valve => valve.Type == "GZ37").LargestInputFarads);
+        Assert.Equal(0.000040m, ValveRectifier.All.Single(valve => valve.Type == "5U4").LargestInputFarads);
+    }
+
+    // One valve under its European and its American name; 60 µF to the first capacitor: RCA and Mullard data sheets, as indexed.
     [Fact]
     public void A_valve_rectifier_bears_as_much_under_either_of_its_names()
     {

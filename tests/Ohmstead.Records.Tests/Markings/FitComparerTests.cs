@@ -38,7 +38,7 @@ public sealed class FitComparerTests
     [Fact]
     public void Who_made_a_part_and_when_is_nothing_to_what_fits()
     {
-        var part = new PartValues(new("aluminium electrolytic", "aluminium electrolytic", Here)) { Role = new("filter", "filter", Here) };
+        var part = new PartValues(KindOf.Written("aluminium electrolytic", Here)) { Role = new("filter", "filter", Here) };
         Assert.True(AreEqual(part, part with { Maker = new("Ostrel", "Ostrel", Here), Series = new("KX", "KX", Here), DateCode = new("7549", "7549", Here), Note = new("sleeve torn", "sleeve torn", Here) }));
     }
 

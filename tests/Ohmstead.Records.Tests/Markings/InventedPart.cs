@@ -31,6 +31,7 @@ public static class InventedPart
         var type when type == typeof(Written<Quantity>) => new Written<Quantity>(new Quantity(other ? 33m : 22m, Dimension.Voltage), text, spot),
         var type when type == typeof(Written<Tolerance>) => new Written<Tolerance>(Tolerance.Relative(other ? 0.1m : 0.2m), text, spot),
         var type when type == typeof(Written<string>) => new Written<string>(other ? "another word" : "a word", text, spot),
+        var type when type == typeof(Written<PartKind>) => new Written<PartKind>(other ? PartKinds.Fuse : PartKinds.Relay, text, spot),
         var type when type == typeof(Written<int>) => new Written<int>(other ? 6 : 3, text, spot),
         var type => throw new InvalidOperationException($"{type} is new among the properties of a part: say here what other value it may have."),
     };

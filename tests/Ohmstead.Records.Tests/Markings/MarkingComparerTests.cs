@@ -44,14 +44,14 @@ public sealed class MarkingComparerTests
     [InlineData("polyester film", true)]
     public void The_voltage_of_its_place_tells_capacitors_of_old_paper_apart_and_no_others(string kind, bool areEqual)
     {
-        var part = new PartValues(new(kind, kind, Here));
+        var part = new PartValues(KindOf.Written(kind, Here));
         Assert.Equal(areEqual, AreEqual(part with { WorkingVoltage = Volts(160m) }, part with { WorkingVoltage = Volts(200m) }));
     }
 
     [Fact]
     public void Old_paper_is_tested_at_the_voltage_of_its_place_else_at_its_own()
     {
-        var paper = new PartValues(new("paper", "paper", Here)) { RatedVoltage = Volts(400m) };
+        var paper = new PartValues(KindOf.Written("paper", Here)) { RatedVoltage = Volts(400m) };
         Assert.Equal(400m, ((IMarkedPart)paper).VoltageOfPaper?.Value.Value);
         Assert.Equal(160m, ((IMarkedPart)(paper with { WorkingVoltage = Volts(160m) })).VoltageOfPaper?.Value.Value);
     }
@@ -62,14 +62,14 @@ public sealed class MarkingComparerTests
     [InlineData("transistor", true)]
     public void The_type_number_tells_apart_the_kinds_whose_voltage_it_tells(string kind, bool areEqual)
     {
-        var part = new PartValues(new(kind, kind, Here));
+        var part = new PartValues(KindOf.Written(kind, Here));
         Assert.Equal(areEqual, AreEqual(part with { Type = new("A-1", "A-1", Here) }, part with { Type = new("A-2", "A-2", Here) }));
     }
 
     [Fact]
     public void Who_made_a_part_when_and_of_what_size_is_nothing_to_its_limits()
     {
-        var part = new PartValues(new("aluminium electrolytic", "aluminium electrolytic", Here)) { RatedVoltage = Volts(25m) };
+        var part = new PartValues(KindOf.Written("aluminium electrolytic", Here)) { RatedVoltage = Volts(25m) };
         var other = part with { Maker = new("Ostrel", "Ostrel", Here), DateCode = new("7549", "7549", Here), LeadPitch = new(new Quantity(0.005m, Dimension.Length), "5 mm", Here) };
         Assert.True(AreEqual(part, other));
     }

@@ -48,8 +48,8 @@ public sealed partial class BenchSheetTests
         var body = Sheet(Supply).Body!;
         var caution = body.QuerySelector(".caution")!;
         Assert.True(caution.Index() < body.QuerySelector("table")!.Index());
-        // t = RC ln(U/60 V) = 100 kΩ × 2200 µF × ln(325/60) = 371.7 s, worked by hand.
-        Assert.Contains("372 s", caution.TextContent, StringComparison.Ordinal);
+        // 2200 µF ±20 % may be 2640 µF: t = RC ln(U/60 V) = 100 kΩ × 2640 µF × ln(325/60) = 446.02 s, worked by hand.
+        Assert.Contains("447 s", caution.TextContent, StringComparison.Ordinal);
         Assert.Contains("defer to local codes", caution.TextContent, StringComparison.Ordinal);
     }
 

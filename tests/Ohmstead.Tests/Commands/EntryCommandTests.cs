@@ -69,6 +69,7 @@ public sealed class EntryCommandTests
         string[] bench = ["--by", "MB", "--instrument", "bridge-1"];
         Assert.Equal(0, Enter(copy, ["enter", "SP-0004", "C2", "301uF", "0.9ohm", "120Hz", "--lifted", .. bench]).Exit);
         Assert.Equal(0, Enter(copy, ["enter", "SP-0004", "C2", "474uF", "0.11ohm", "120Hz", "--lifted", "--lot", "L-002", .. bench]).Exit);
+        Assert.StartsWith("SP-0004 Barograph servo amplifier, lookout hut: a fault stands\n", Enter(copy, "why", "SP-0004").Out, StringComparison.Ordinal);
         Assert.Equal(0, Enter(copy, ["work", "SP-0004", "replaced", "C2", "--lot", "L-002", "--polarity", "schematic", "--by", "MB"]).Exit);
         foreach (var (point, values) in new (string, string[])[] { ("+15V", ["15.05V", "ripple=1.9mV"]), ("-15V", ["-14.98V", "ripple=1.7mV"]), ("zero", ["1.0mV"]), ("drift", ["pass"]), ("soak", ["hours=5"]) })
         {
@@ -84,7 +85,7 @@ public sealed class EntryCommandTests
                 by: MB
                 instrument: bridge-1
                 work:
-                  - { at: J3, did: re-soldered }
+                  - { part: J3, did: re-soldered }
 
             """;
         Assert.Contains(second, copy.Read(Amplifier), StringComparison.Ordinal);

@@ -33,6 +33,16 @@ public sealed class ReckonCommandTests
         Assert.Contains(document.RootElement.GetProperty("cautions").EnumerateArray(), caution => caution.GetString()!.Contains("defer to local codes", StringComparison.Ordinal));
     }
 
+    // 450 V hurt whatever the rule is about: the caution of the pages stands in the text and in the document alike.
+    [Fact]
+    public void A_figure_above_touch_voltage_carries_its_caution_in_text_and_json()
+    {
+        Assert.Contains("\ncaution: a bleeder may be open", Run.Of("reckon", "surge", "rated-voltage=450V").Out, StringComparison.Ordinal);
+        using var document = JsonDocument.Parse(Run.Of("reckon", "surge", "rated-voltage=450V", "--form", "json").Out);
+        Assert.Contains(document.RootElement.GetProperty("cautions").EnumerateArray(), caution => caution.GetString()!.StartsWith("a bleeder may be open", StringComparison.Ordinal));
+        Assert.DoesNotContain("caution:", Run.Of("reckon", "surge", "rated-voltage=35V").Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_a_rule_all_are_listed() => Assert.Matches("\n  tan-delta +the dissipation factor", Run.Of("reckon").Out);
 

@@ -154,6 +154,24 @@ public sealed class ReportCommandTests
     }
 
     [Fact]
+    public void A_lot_of_which_more_was_fitted_than_came_holds_back_every_board_it_sits_on_in_the_pages_too()
+    {
+        using var copy = CollectionCopy.Make();
+        Assert.Equal(0, Report(copy).Exit);
+        Assert.Contains("fit to run", copy.Read("pages/badges/SP-0001.svg"), StringComparison.Ordinal);
+        copy.Write("stock.yaml", copy.Read("stock.yaml").Replace("received: 2026-01-28, quantity: 20, order: PO-01", "received: 2026-01-28, quantity: 1, order: PO-01", StringComparison.Ordinal));
+
+        // All boards must be read before it is known: the pages are made again with it.
+        var run = Report(copy);
+        Assert.Equal(1, run.Exit);
+        Assert.Contains("[lot-overdrawn]", run.Out, StringComparison.Ordinal);
+        Assert.Contains("proof due", copy.Read("pages/badges/SP-0001.svg"), StringComparison.Ordinal);
+        Assert.Contains("lot-overdrawn", copy.Read("pages/boards/SP-0001.html"), StringComparison.Ordinal);
+        Assert.Contains("fit to run", copy.Read("pages/badges/SP-0005.svg"), StringComparison.Ordinal);
+        Assert.DoesNotContain("lot-overdrawn", copy.Read("pages/boards/SP-0005.html"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_pages_do_not_depend_on_the_folder_or_the_number_of_workers()
     {
         using var one = CollectionCopy.Make();

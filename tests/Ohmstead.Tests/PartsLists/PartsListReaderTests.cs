@@ -40,7 +40,7 @@ public sealed class PartsListReaderTests
     public void The_kind_of_one_part_counts_before_its_letter_and_the_list_before_the_letter()
     {
         var list = Read("Ref,Value\nC1,100n\nC2,100n\nC3,100n X7R\n", kinds: [("C", "polyester film"), ("C2", "mica")]);
-        Assert.Equal(["polyester film", "mica", "ceramic class 2"], list.Parts.Select(part => part.Kind));
+        Assert.Equal(["polyester film", "mica", "ceramic class 2"], list.Parts.Select(part => part.Kind.Name));
     }
 
     [Theory]
@@ -119,6 +119,6 @@ public sealed class PartsListReaderTests
     {
         var table = CsvTableReader.Read(text);
         var plan = table.Rows.Select(row => ColumnPlan.For(row, new Dictionary<string, string>(StringComparer.Ordinal)).Plan).First(plan => plan is not null)!;
-        return PartsListReader.Read(table, plan, new((kinds ?? []).ToDictionary(kind => kind.Key, kind => kind.Kind, StringComparer.Ordinal), new Dictionary<string, string>(StringComparer.Ordinal), _ => null));
+        return PartsListReader.Read(table, plan, new((kinds ?? []).ToDictionary(kind => kind.Key, kind => KindOf.Named(kind.Kind), StringComparer.Ordinal), new Dictionary<string, string>(StringComparer.Ordinal), _ => null));
     }
 }

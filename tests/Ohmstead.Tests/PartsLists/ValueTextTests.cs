@@ -1,5 +1,5 @@
 using Ohmstead.PartsLists;
-using Ohmstead.Records.Shapes;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Tests.PartsLists;
 
@@ -35,7 +35,7 @@ public sealed class ValueTextTests
     [InlineData("2A3", "valve", "type: 2A3")]
     public void Each_word_says_one_thing_of_the_part(string text, string kind, string? values)
     {
-        var read = ValueText.Read(text, kind, null);
+        var read = ValueText.Read(text, KindOf.Named(kind), null);
         Assert.Equal(values ?? string.Empty, string.Join(", ", read.Values.Select(value => $"{value.Key}: {value.Value}")));
         Assert.Equal(values is null, read.Fault is not null);
     }
@@ -50,14 +50,14 @@ public sealed class ValueTextTests
     [InlineData("8/16", "aluminium electrolytic", "'8/16' is not understood as a value")]
     [InlineData("10k", "polyester film", "'10k': resistance given, capacitance expected")]
     public void What_is_left_over_or_can_be_meant_otherwise_is_told(string text, string kind, string fault) =>
-        Assert.Equal(fault, ValueText.Read(text, kind, null).Fault);
+        Assert.Equal(fault, ValueText.Read(text, KindOf.Named(kind), null).Fault);
 
     [Theory]
     [InlineData("470", "carbon film resistor", "ohm", "470 Ω")]
     [InlineData("0.1", "polyester film", "µF", "100 nF")]
     [InlineData("4k7", "carbon film resistor", "ohm", "4.7 kΩ")]
     public void A_bare_figure_takes_the_unit_a_person_names_and_a_unit_that_is_written_stands(string text, string kind, string unit, string value) =>
-        Assert.Equal(value, Assert.Single(ValueText.Read(text, kind, unit).Values).Value);
+        Assert.Equal(value, Assert.Single(ValueText.Read(text, KindOf.Named(kind), unit).Values).Value);
 
     [Theory]
     [InlineData("100n 50V X7R", "C", "ceramic class 2")]
@@ -71,7 +71,7 @@ public sealed class ValueTextTests
     [InlineData("transformer, mains", "T", "transformer")]
     [InlineData("10k", "R", null)]
     public void A_text_tells_the_kind_only_where_the_class_letter_allows_it(string text, string letters, string? kind) =>
-        Assert.Equal(kind, ValueText.KindOf(text, ClassLetter.Known(letters)));
+        Assert.Equal(kind, ValueText.KindOf(text, ClassLetter.Known(letters))?.Name);
 
     [Theory]
     [InlineData("U", "integrated circuit")]
@@ -87,7 +87,29 @@ public sealed class ValueTextTests
     public void A_class_letter_decides_only_where_it_has_one_meaning(string letters, string? kind)
     {
         // ASME Y14.44 and IEC 81346-2, from memory.
-        Assert.Equal(kind, ClassLetter.Kind(letters));
-        Assert.All(ClassLetter.Candidates(letters), candidate => Assert.Contains(candidate, Vocabulary.PartKinds));
+        Assert.Equal(kind, ClassLetter.Kind(letters)?.Name);
+        Assert.NotEmpty(ClassLetter.Candidates(letters));
     }
+
+    // The likeliest first: it stands in the command that a person is told to write.
+    [Theory]
+    [InlineData("P", "potentiometer, connector, regulator, zener diode")]
+    [InlineData("VR", "potentiometer, connector, regulator, zener diode")]
+    [InlineData("CR", "diode, zener diode, bridge rectifier, selenium rectifier")]
+    [InlineData("LA", "lamp, display")]
+    [InlineData("TR", "transformer, transistor, germanium transistor")]
+    [InlineData("V", "valve, transistor, diode")]
+    [InlineData("X", "crystal, connector, valve")]
+    [InlineData("L", "inductor, transformer")]
+    [InlineData("Q", "transistor, germanium transistor")]
+    [InlineData("IC", "integrated circuit, memory, regulator")]
+    [InlineData("R", "carbon composition resistor, carbon film resistor, metal film resistor, wire-wound resistor, resistor network")]
+    [InlineData("RN", "resistor network")]
+    [InlineData("BR", "bridge rectifier")]
+    [InlineData("M", "")]
+    public void Letters_tell_the_kinds_they_may_mean_the_likeliest_first(string letters, string kinds) => Assert.Equal(kinds, string.Join(", ", ClassLetter.Known(letters)));
+
+    [Fact]
+    public void C_may_be_any_capacitor() =>
+        Assert.Equal(PartKinds.All.Values.Where(kind => kind.Family == PartFamily.Capacitor), ClassLetter.Known("C"));
 }

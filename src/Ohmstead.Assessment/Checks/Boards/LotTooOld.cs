@@ -1,7 +1,6 @@
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -17,7 +16,7 @@ public sealed class LotTooOld : IBoardCheck
         foreach (var replacement in board.Replacements)
         {
             var (visit, work, place) = (replacement.Visit, replacement.Work, replacement.Place);
-            if (replacement.Lot is { } lot && PartKind.IsElectrolytic(lot.Values.Kind.Value) && visit.Date.Value <= board.Today
+            if (replacement.Lot is { } lot && lot.Values.Kind.Value.IsElectrolytic && visit.Date.Value <= board.Today
                 && ShelfLife.Of(lot, visit.Date.Value) is { } shelf && shelf.IsOverOn(visit.Date.Value))
             {
                 yield return board.Finding(

@@ -29,5 +29,5 @@ public sealed class ReadingIncomplete : IBoardCheck
     // A frequency is what was read of a crystal and of a point; of any other part it only says how the part was measured.
     private static bool IsFrequencyTheValue(AssessedReading assessed) =>
         assessed.Reading.Frequency is not null
-        && ((assessed.Lot?.Values ?? assessed.Place?.Values) is not { } values || PartKind.Family(values.Kind.Value) is PartFamily.Crystal or PartFamily.Other or PartFamily.Coil or PartFamily.Transistor);
+        && ((assessed.Lot?.Values ?? assessed.Place?.Values) is not { } values || values.Kind.Value.Family is PartFamily.Crystal or PartFamily.Other or PartFamily.Coil or PartFamily.Transistor);
 }

@@ -19,7 +19,7 @@ public sealed class FittedPartFormed : IObligationRule
     {
         foreach (var piece in board.Board.Fitted)
         {
-            if (piece.Place.Sitting is not { } lot || !PartKind.IsElectrolytic(lot.Values.Kind.Value) || ShelfLife.Of(lot, piece.Visit.Date.Value) is not { } shelf)
+            if (piece.Place.Sitting is not { } lot || !lot.Values.Kind.Value.IsElectrolytic || ShelfLife.Of(lot, piece.Visit.Date.Value) is not { } shelf)
             {
                 continue;
             }

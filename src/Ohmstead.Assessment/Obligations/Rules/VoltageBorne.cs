@@ -35,7 +35,7 @@ public sealed class VoltageBorne : IObligationRule
     }
 
     // For a part that gives its voltage (a regulator, a cell, a lamp) the mark is no rating.
-    private static bool BearsVoltage(PartValues values) => PartKind.Family(values.Kind.Value) is PartFamily.Capacitor or PartFamily.Resistor;
+    private static bool BearsVoltage(PartValues values) => values.Kind.Value.Family is PartFamily.Capacitor or PartFamily.Resistor;
 
     private static (Quantity Volts, string Words, AssessedProof? By)? Worst(BoardAssessment board, PlaceHistory place)
     {

@@ -9,7 +9,7 @@ internal static class AgeingRule
     private const double SecondsPerHour = 3600;
 
     private static readonly ReckonInput Ceramic = ReckonInput.Word("ceramic", "its temperature code", [.. CeramicAgeing.Rates.Select(rate => rate.Ceramic)]);
-    private static readonly ReckonInput Time = ReckonInput.Of("time", Dimension.Duration, "t, since it was last hot (soldering counts)");
+    private static readonly ReckonInput Time = ReckonInput.Of("time", Dimension.Duration, "t, since it was last hot (soldering counts)").Within(Given.Hour, 1_000_000m * Given.Hour);
 
     internal static ReckonRule Rule { get; } = new(
         "ageing", "the share of its one-hour capacitance that a class 2 ceramic has left",

@@ -7,15 +7,17 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>How much more a cold electrolytic may read.</summary>
 internal static class ColdImpedanceRule
 {
+    private static readonly ReckonInput Rated = Given.RatedVoltage.Within(2m, LowTemperatureImpedance.Ratios[^1].RatedVolts);
+
     internal static ReckonRule Rule { get; } = new(
         "cold-impedance", "how many times its impedance at 20 degrees a new electrolytic may have in the cold",
-        [Given.RatedVoltage],
+        [Rated],
         "rated-voltage=25V",
-        given => LowTemperatureImpedance.Ratios.FirstOrDefault(row => row.RatedVolts >= given[Given.RatedVoltage]) is { } row && given[Given.RatedVoltage] > 0m
+        given => LowTemperatureImpedance.Ratios.FirstOrDefault(row => row.RatedVolts >= given[Rated]) is { } row
             ? Answers.All(
                 Row("impedance at -25 degrees over that at 20", row.AtMinus25, row.RatedVolts),
                 Row("impedance at -40 degrees over that at 20", row.AtMinus40, row.RatedVolts))
-            : Outcome<Reckoned>.Refused($"no ratio is known for {given.Text(Given.RatedVoltage)}, expected above 0 V and up to {Answers.Text(LowTemperatureImpedance.Ratios[^1].RatedVolts, Dimension.Voltage)}"))
+            : Outcome<Reckoned>.Refused($"no ratio is known for {given.Text(Rated)}"))
     {
         Validity = "120 Hz, cans under 16 mm; between two columns the higher voltage is taken. Readings compare within 5 K of 20 degrees",
     };

@@ -8,12 +8,15 @@ internal static class LeakageLimitRule
 {
     private const decimal MicroPerUnit = 1_000_000m;
 
+    private static readonly ReckonInput Capacitance = Given.Capacitance.Within(1e-8m, 0.5m);
+    private static readonly ReckonInput Rated = Given.RatedVoltage.Within(1m, SurgeVoltage.HighestRatedVolts);
+
     internal static ReckonRule Rule { get; } = new(
         "leakage-limit", "the largest leakage current by each rule of data sheets that holds for the rated voltage",
-        [Given.Capacitance, Given.RatedVoltage],
+        [Capacitance, Rated],
         "capacitance=100uF rated-voltage=25V",
         given => Answers.Any([.. LeakageRules.All.Select(rule =>
-            rule.LimitMicroAmperes(given[Given.Capacitance], given[Given.RatedVoltage]).Then(limit =>
+            rule.LimitMicroAmperes(given[Capacitance], given[Rated]).Then(limit =>
                 Answers.Figure($"{rule.Name}", limit.Value / MicroPerUnit, Dimension.Current, limit.Arithmetic, limit.Source) with { Remarks = limit.Remarks }))]))
     {
         Formula = "a share of C (in µF) x U (in V), in µA, with a floor or a constant",

@@ -15,7 +15,7 @@ internal static class ParallelLossRule
             ShownAs.Plain,
             $"1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Resistance)} x {given.Text(Given.Capacitance)})",
             Answers.Practice("definition of the dissipation factor"))
-            .Remarking("the capacitance reading is unharmed by it")))
+            .Remarking("a meter set to the parallel picture shows the capacitance unharmed, one set to the series picture shows 1 + D² times it")))
     {
         Formula = "D = 1 / (2 pi f R C)",
     };

@@ -15,5 +15,6 @@ internal static class ReactanceRule
             $"1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)})", Answers.Practice("definition of reactance"))))
     {
         Formula = "Xc = 1 / (2 pi f C)",
+        Validity = "below the part's self-resonance: above it the inductance of its leads is what counts",
     };
 }

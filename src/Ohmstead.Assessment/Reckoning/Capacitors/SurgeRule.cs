@@ -15,7 +15,7 @@ internal static class SurgeRule
             Answers.Line("surge voltage", SurgeVoltage.Volts(given[Given.RatedVoltage]), Dimension.Voltage),
             Answers.Line("reverse voltage", Outcome<Worked<decimal>>.Of(SurgeVoltage.ReverseVolts), Dimension.Voltage)))
     {
-        Formula = "1.15 Ur to 315 V, 1.10 Ur above",
+        Formula = "1.15 Ur to 100 V, 1.10 Ur above",
         Validity = "short surges, never continuous",
     };
 }

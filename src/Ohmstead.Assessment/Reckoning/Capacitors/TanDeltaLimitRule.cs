@@ -7,11 +7,13 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>The dissipation factor that a wet aluminium electrolytic may have.</summary>
 internal static class TanDeltaLimitRule
 {
+    private static readonly ReckonInput Capacitance = Given.Capacitance.Within(1e-8m, 0.1m);
+
     internal static ReckonRule Rule { get; } = new(
         "tan-delta-limit", "the largest dissipation factor and ESR of a new wet aluminium electrolytic, by each series of data sheets known",
-        [Given.Capacitance, Given.RatedVoltage],
+        [Capacitance, Given.RatedVoltage],
         "capacitance=2200uF rated-voltage=16V",
-        given => Answers.Any([.. LossFactorSeries.All.SelectMany(series => Lines(series, given[Given.RatedVoltage], given[Given.Capacitance]))]))
+        given => Answers.Any([.. LossFactorSeries.All.SelectMany(series => Lines(series, given[Given.RatedVoltage], given[Capacitance]))]))
     {
         Formula = "the column of the rated voltage, and 0.02 for every 1000 µF above 1000 µF; ESR = D / (2 pi f C)",
         Validity = "new parts at 20 to 27 degrees; a worn part may usually reach twice that; the part's own data sheet comes first",

@@ -7,9 +7,12 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>Voltages of solid tantalum.</summary>
 internal static class TantalumDeratingRule
 {
-    private static readonly ReckonInput Rail = ReckonInput.Of("rail", Dimension.Voltage, "the voltage of the rail it sits on").Optional();
-    private static readonly ReckonInput Rated = Given.RatedVoltage.Optional();
-    private static readonly ReckonInput Temperature = ReckonInput.Of("temperature", Dimension.Temperature, "the temperature of the part").Usually("85C");
+    // No solid tantalum is rated higher.
+    private const decimal MostRatedVolts = 125m;
+
+    private static readonly ReckonInput Rail = ReckonInput.Of("rail", Dimension.Voltage, "the voltage of the rail it sits on").Within(0.5m, MostRatedVolts / 2m).Optional();
+    private static readonly ReckonInput Rated = Given.RatedVoltage.Within(1m, MostRatedVolts).Optional();
+    private static readonly ReckonInput Temperature = ReckonInput.Of("temperature", Dimension.Temperature, "the temperature of the part").Within(-55m, 125m).Usually("85C");
 
     internal static ReckonRule Rule { get; } = new(
         "tantalum-derating", "the rated voltage to ask for on a rail, and what a solid tantalum bears at a temperature",

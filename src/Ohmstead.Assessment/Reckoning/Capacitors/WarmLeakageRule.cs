@@ -7,8 +7,8 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>How much more a warm electrolytic leaks.</summary>
 internal static class WarmLeakageRule
 {
-    private static readonly ReckonInput Temperature = ReckonInput.Of("temperature", Dimension.Temperature, "the temperature it was read at, 20 to 85 degrees");
-    private static readonly ReckonInput Leakage = ReckonInput.Of("leakage", Dimension.Current, "what was read").Optional();
+    private static readonly ReckonInput Temperature = ReckonInput.Of("temperature", Dimension.Temperature, "the temperature it was read at, 20 to 85 degrees").Within(20m, 85m);
+    private static readonly ReckonInput Leakage = ReckonInput.Of("leakage", Dimension.Current, "what was read").Within(0m, 1m).Optional();
 
     internal static ReckonRule Rule { get; } = new(
         "warm-leakage", "how much more a wet aluminium electrolytic leaks when it is warm, and what it would leak at 20 degrees",

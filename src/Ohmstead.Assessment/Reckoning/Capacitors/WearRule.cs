@@ -7,10 +7,10 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>How much of the allowed wear is used, by every end-of-life criterion known.</summary>
 internal static class WearRule
 {
-    private static readonly ReckonInput Change = ReckonInput.Of("change", Dimension.Ratio, "the change of capacitance, -25% for a quarter lost").Optional();
-    private static readonly ReckonInput Loss = ReckonInput.Of("loss", Dimension.Number, "dissipation factor or ESR over its limit (or first value)").Optional();
-    private static readonly ReckonInput Impedance = ReckonInput.Of("impedance", Dimension.Number, "impedance over its limit (or first value)").Optional();
-    private static readonly ReckonInput Leakage = ReckonInput.Of("leakage", Dimension.Number, "leakage over its limit").Optional();
+    private static readonly ReckonInput Change = ReckonInput.Of("change", Dimension.Ratio, "the change of capacitance, -25% for a quarter lost").Within(-1m, 100m).Optional();
+    private static readonly ReckonInput Loss = ReckonInput.Of("loss", Dimension.Number, "dissipation factor or ESR over its limit (or first value)").Within(0m, 1e6m).Optional();
+    private static readonly ReckonInput Impedance = ReckonInput.Of("impedance", Dimension.Number, "impedance over its limit (or first value)").Within(0m, 1e6m).Optional();
+    private static readonly ReckonInput Leakage = ReckonInput.Of("leakage", Dimension.Number, "leakage over its limit").Within(0m, 1e6m).Optional();
 
     internal static ReckonRule Rule { get; } = new(
         "wear", "how much of what a worn electrolytic may change is used, by each end-of-life criterion known",

@@ -7,25 +7,33 @@ namespace Ohmstead.Assessment.Reckoning.Hazards;
 /// <summary>Letting a charged capacitor down.</summary>
 internal static class DischargeRule
 {
-    private static readonly ReckonInput From = ReckonInput.Of("from", Dimension.Voltage, "V0, the voltage it may be charged to");
-    private static readonly ReckonInput To = ReckonInput.Of("to", Dimension.Voltage, "Vs, the voltage to come down to").Usually("60V");
+    // From so many kilovolts on it is a picture tube that is meant.
+    private const decimal TubeFrom = 5m;
+
+    private static readonly ReckonInput From = ReckonInput.Of("from", Dimension.Voltage, "V0, the voltage it may be charged to").Within(1m, 100_000m);
+    private static readonly ReckonInput To = ReckonInput.Of("to", Dimension.Voltage, "Vs, the voltage to come down to").Within(0.1m, 1000m).Usually("60V");
     private static readonly ReckonInput Resistance = Given.Resistance.Optional();
-    private static readonly ReckonInput Time = ReckonInput.Of("time", Dimension.Duration, "t, the time that is wanted, or that has gone by").Optional();
+    private static readonly ReckonInput Time = ReckonInput.Of("time", Dimension.Duration, "t, the time that is wanted, or that has gone by").Within(0.001m, 100_000m * Given.Hour).Optional();
 
     internal static ReckonRule Rule { get; } = new(
         "discharge", "the time to let a capacitor down, what is left after a time, and what the resistor takes",
         [Given.Capacitance, From, To, Resistance, Time],
         "capacitance=470uF from=400V to=60V resistance=2k2",
-        given => Work(given).WithCautions("stored-energy"))
+        given => Work(given).WithCautions(given[From] > LettingDown.HighVolts * TubeFrom ? "picture-tube" : "stored-energy"))
     {
         Formula = "t = R C ln(V0 / Vs); V(t) = V0 exp(-t / (R C)); P0 = V0² / R; E = C V0² / 2",
-        Validity = "resistance or time is needed; it supposes that the resistor is whole and connected: measure before and after",
+        Validity = "resistance or time is needed; it supposes that the resistor is whole and connected: measure before and after. Count with the highest capacitance that the marking allows: 705 µF for 470 µF -10/+50 %",
     };
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
         var (farads, from, to) = (given.Double(Given.Capacitance), given.Double(From), given.Double(To));
         var lines = new List<Outcome<ReckonedLine>>(6);
+        if (given.Has(Resistance) && LettingDown.Against(given[From], given[Resistance]) is { } flash)
+        {
+            return Outcome<Reckoned>.Refused(flash);
+        }
+
         if (given.Has(Resistance))
         {
             var (ohms, text) = (given.Double(Resistance), given.Text(Resistance));
@@ -46,6 +54,9 @@ internal static class DischargeRule
             return Outcome<Reckoned>.Refused("discharge needs resistance or time");
         }
 
+        lines.Add(Answers.Line("least resistance to use", LettingDown.LeastOhms(given[From]), Dimension.Resistance));
+        lines.Add(Answers.Line("that may come back by itself, of an aluminium electrolytic", StoredEnergy.RecoveredVolts(given[From]), Dimension.Voltage)
+            .Remarking($"most of it days later ({StoredEnergy.RecoveryTimeSource.Text}): measure again before each touch, keep a shorting link on it"));
         lines.Add(StoredEnergy.Of(given[Given.Capacitance], given[From]).Then(energy => Answers.Figure("stored energy", energy.Joules, Dimension.Energy, energy.Arithmetic, StoredEnergy.Source)));
         return Answers.All(lines);
     }

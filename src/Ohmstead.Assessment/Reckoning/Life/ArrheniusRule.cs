@@ -7,9 +7,9 @@ namespace Ohmstead.Assessment.Reckoning.Life;
 /// <summary>The Arrhenius law beside the ten-kelvin rule.</summary>
 internal static class ArrheniusRule
 {
-    private static readonly ReckonInput Energy = ReckonInput.Of("energy", Dimension.Number, "Ea, the activation energy in electronvolt").Optional();
-    private static readonly ReckonInput Cooler = ReckonInput.Of("cooler", Dimension.Temperature, "T1, the cooler temperature");
-    private static readonly ReckonInput Hotter = ReckonInput.Of("hotter", Dimension.Temperature, "T2, the hotter temperature");
+    private static readonly ReckonInput Energy = ReckonInput.Of("energy", Dimension.Number, "Ea, the activation energy in electronvolt").Within(0m, 3m).Optional();
+    private static readonly ReckonInput Cooler = ReckonInput.Of("cooler", Dimension.Temperature, "T1, the cooler temperature").Within(-80m, 300m);
+    private static readonly ReckonInput Hotter = ReckonInput.Of("hotter", Dimension.Temperature, "T2, the hotter temperature").Within(-80m, 300m);
 
     internal static ReckonRule Rule { get; } = new(
         "arrhenius", "how much faster ageing goes at the hotter of two temperatures, and the energy that doubles it between them",

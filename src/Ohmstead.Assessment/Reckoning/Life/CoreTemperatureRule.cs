@@ -8,9 +8,9 @@ internal static class CoreTemperatureRule
 {
     private const double MillimetresPerMetre = 1000;
 
-    private static readonly ReckonInput Ambient = ReckonInput.Of("ambient", Dimension.Temperature, "Ta, around the can");
-    private static readonly ReckonInput Case = ReckonInput.Of("case", Dimension.Temperature, "Tc, on the can");
-    private static readonly ReckonInput Diameter = ReckonInput.Of("diameter", Dimension.Length, "the can's diameter, to 35 mm");
+    private static readonly ReckonInput Ambient = ReckonInput.Of("ambient", Dimension.Temperature, "Ta, around the can").Within(-55m, 150m);
+    private static readonly ReckonInput Case = ReckonInput.Of("case", Dimension.Temperature, "Tc, on the can").Within(-55m, 150m);
+    private static readonly ReckonInput Diameter = ReckonInput.Of("diameter", Dimension.Length, "the can's diameter, to 35 mm").Within(0.001m, 0.035m);
 
     internal static ReckonRule Rule { get; } = new(
         "core-temperature", "the temperature inside a can, from the one on it and the one around it",

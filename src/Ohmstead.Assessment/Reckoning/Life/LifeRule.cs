@@ -7,14 +7,14 @@ namespace Ohmstead.Assessment.Reckoning.Life;
 /// <summary>The life of an electrolytic by every form known.</summary>
 internal static class LifeRule
 {
-    private static readonly ReckonInput Ambient = ReckonInput.Of("temperature", Dimension.Temperature, "Ta, the temperature around the part");
-    private static readonly ReckonInput RatedRise = ReckonInput.Kelvin("rated-rise", "dT0, the core's rise at rated ripple").Usually("5K");
-    private static readonly ReckonInput Ripple = ReckonInput.Of("ripple", Dimension.Ratio, "I/I0, the share of the rated ripple current").Optional();
-    private static readonly ReckonInput Voltage = ReckonInput.Of("voltage", Dimension.Ratio, "U/Ur, the share of the rated voltage").Optional();
-    private static readonly ReckonInput Exponent = ReckonInput.Of("exponent", Dimension.Number, "n of a voltage factor (Ur/U)^n, from the maker").Optional();
-    private static readonly ReckonInput Case = ReckonInput.Of("case", Dimension.Temperature, "Tc, the temperature of the can").Optional();
-    private static readonly ReckonInput Core = ReckonInput.Of("core", Dimension.Temperature, "the temperature of the core").Optional();
-    private static readonly ReckonInput RatedCore = ReckonInput.Of("rated-core", Dimension.Temperature, "the core's temperature that the rated life holds at").Optional();
+    private static readonly ReckonInput Ambient = ReckonInput.Of("temperature", Dimension.Temperature, "Ta, the temperature around the part").Within(0m, 150m);
+    private static readonly ReckonInput RatedRise = ReckonInput.Kelvin("rated-rise", "dT0, the core's rise at rated ripple").Within(0m, 39m).Usually("5K");
+    private static readonly ReckonInput Ripple = ReckonInput.Of("ripple", Dimension.Ratio, "I/I0, the share of the rated ripple current").Within(0m, 5m).Optional();
+    private static readonly ReckonInput Voltage = ReckonInput.Of("voltage", Dimension.Ratio, "U/Ur, the share of the rated voltage").Within(0.1m, 1m).Optional();
+    private static readonly ReckonInput Exponent = ReckonInput.Of("exponent", Dimension.Number, "n of a voltage factor (Ur/U)^n, from the maker").Within(0m, 12m).Optional();
+    private static readonly ReckonInput Case = ReckonInput.Of("case", Dimension.Temperature, "Tc, the temperature of the can").Within(0m, 150m).Optional();
+    private static readonly ReckonInput Core = ReckonInput.Of("core", Dimension.Temperature, "the temperature of the core").Within(0m, 150m).Optional();
+    private static readonly ReckonInput RatedCore = ReckonInput.Of("rated-core", Dimension.Temperature, "the core's temperature that the rated life holds at").Within(40m, 150m).Optional();
 
     internal static ReckonRule Rule { get; } = new(
         "life", "how long a wet aluminium electrolytic is expected to stay within its limits, by each form that the inputs allow",
@@ -29,6 +29,11 @@ internal static class LifeRule
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
         var (hours, rated, ambient) = (given.Hours(Given.RatedLife), given.Double(Given.RatedTemperature), given.Double(Ambient));
+        if (ambient > rated)
+        {
+            return Outcome<Reckoned>.Refused($"temperature: {given.Text(Ambient)} is above the rated {given.Text(Given.RatedTemperature)}, outside what the part is made for");
+        }
+
         var (rise, ripple, voltage) = (given.Double(RatedRise), given.Double(Ripple), given.Double(Voltage));
         var lines = new List<Outcome<ReckonedLine>> { Line(TenKelvinRule.Hours(hours, rated, ambient)) };
         if (given.Has(Ripple))

@@ -42,6 +42,11 @@ internal static class MixedDutyRule
         foreach (var entry in entries)
         {
             var at = entry.IndexOf('@', StringComparison.Ordinal);
+            if (at >= 0 && Answers.Parsed(entry[(at + 1)..], Dimension.Temperature).Is(out var outside, out _) && outside.Value is < 0m or > 150m)
+            {
+                return Outcome<IReadOnlyList<DutyPhase>>.Refused($"'{entry}' is outside what the rule is meant for, expected 0 °C to 150 °C");
+            }
+
             if (at < 0 || !Answers.Parsed(entry[..at], Dimension.Duration).Is(out var time, out _) || !Answers.Parsed(entry[(at + 1)..], Dimension.Temperature).Is(out var celsius, out _))
             {
                 return Outcome<IReadOnlyList<DutyPhase>>.Refused($"'{entry}' is no time at a temperature, expected such as 8h@45C");

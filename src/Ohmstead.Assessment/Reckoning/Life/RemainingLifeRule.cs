@@ -6,12 +6,12 @@ namespace Ohmstead.Assessment.Reckoning.Life;
 /// <summary>When the life of a part may be used up.</summary>
 internal static class RemainingLifeRule
 {
-    private static readonly ReckonInput Used = ReckonInput.Of("used", Dimension.Duration, "the hours it has run").Usually("0h");
-    private static readonly ReckonInput UsedAt = ReckonInput.Of("used-at", Dimension.Temperature, "the temperature it ran at").Usually("65C");
-    private static readonly ReckonInput Least = ReckonInput.Of("least-a-year", Dimension.Duration, "the least hours a year to come");
-    private static readonly ReckonInput Most = ReckonInput.Of("most-a-year", Dimension.Duration, "the most hours a year to come");
-    private static readonly ReckonInput Coolest = ReckonInput.Of("coolest", Dimension.Temperature, "the coolest it will usually be");
-    private static readonly ReckonInput Hottest = ReckonInput.Of("hottest", Dimension.Temperature, "the hottest it will usually be");
+    private static readonly ReckonInput Used = ReckonInput.Of("used", Dimension.Duration, "the hours it has run").Within(0m, Given.Hour * 1_000_000m).Usually("0h");
+    private static readonly ReckonInput UsedAt = ReckonInput.Of("used-at", Dimension.Temperature, "the temperature it ran at").Within(0m, 150m).Usually("65C");
+    private static readonly ReckonInput Least = ReckonInput.Of("least-a-year", Dimension.Duration, "the least hours a year to come").Within(Given.Hour * 0.1m, Given.Hour * 8784m);
+    private static readonly ReckonInput Most = ReckonInput.Of("most-a-year", Dimension.Duration, "the most hours a year to come").Within(Given.Hour * 0.1m, Given.Hour * 8784m);
+    private static readonly ReckonInput Coolest = ReckonInput.Of("coolest", Dimension.Temperature, "the coolest it will usually be").Within(0m, 150m);
+    private static readonly ReckonInput Hottest = ReckonInput.Of("hottest", Dimension.Temperature, "the hottest it will usually be").Within(0m, 150m);
     private static readonly ReckonInput On = ReckonInput.Day("on", "the day to count from");
 
     internal static ReckonRule Rule { get; } = new(

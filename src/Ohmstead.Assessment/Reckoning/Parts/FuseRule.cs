@@ -7,7 +7,7 @@ namespace Ohmstead.Assessment.Reckoning.Parts;
 /// <summary>How long a fuse may carry an overload.</summary>
 internal static class FuseRule
 {
-    private static readonly ReckonInput Rated = ReckonInput.Of("rated", Dimension.Current, "the rated current");
+    private static readonly ReckonInput Rated = ReckonInput.Of("rated", Dimension.Current, "the rated current").Within(0.001m, 100m);
     private static readonly ReckonInput Speed = ReckonInput.Word("speed", "F is quick, T is slow", "F", "T");
     private static readonly ReckonInput System = ReckonInput.Word("system", "whose rating it is", "IEC", "UL").Usually("IEC");
 

@@ -7,12 +7,12 @@ namespace Ohmstead.Assessment.Reckoning.Parts;
 /// <summary>What a meter does to the voltage it reads.</summary>
 internal static class MeterLoadingRule
 {
-    private static readonly ReckonInput Meter = ReckonInput.Of("meter", Dimension.Resistance, "the meter's input resistance").Optional();
-    private static readonly ReckonInput PerVolt = ReckonInput.Of("ohms-per-volt", Dimension.Resistance, "a moving-coil meter's ohm per volt").Optional();
-    private static readonly ReckonInput Range = ReckonInput.Of("range", Dimension.Voltage, "the range it stood on").Optional();
-    private static readonly ReckonInput Source = ReckonInput.Of("source", Dimension.Resistance, "the resistance of what is measured");
-    private static readonly ReckonInput Shown = ReckonInput.Of("shown", Dimension.Voltage, "what it showed, or the drawing says").Optional();
-    private static readonly ReckonInput Other = ReckonInput.Of("other-meter", Dimension.Resistance, "the input resistance of another meter").Usually("10M");
+    private static readonly ReckonInput Meter = ReckonInput.Of("meter", Dimension.Resistance, "the meter's input resistance").Within(100m, 1e13m).Optional();
+    private static readonly ReckonInput PerVolt = ReckonInput.Of("ohms-per-volt", Dimension.Resistance, "a moving-coil meter's ohm per volt").Within(50m, 1_000_000m).Optional();
+    private static readonly ReckonInput Range = ReckonInput.Of("range", Dimension.Voltage, "the range it stood on").Within(0.01m, 50_000m).Optional();
+    private static readonly ReckonInput Source = ReckonInput.Of("source", Dimension.Resistance, "the resistance of what is measured").Within(0m, 1e12m);
+    private static readonly ReckonInput Shown = ReckonInput.Of("shown", Dimension.Voltage, "what it showed, or the drawing says").Within(-50_000m, 50_000m).Optional();
+    private static readonly ReckonInput Other = ReckonInput.Of("other-meter", Dimension.Resistance, "the input resistance of another meter").Within(100m, 1e13m).Usually("10M");
 
     internal static ReckonRule Rule { get; } = new(
         "meter-loading", "the share of a voltage that a meter shows, and what another meter would show",
@@ -26,6 +26,11 @@ internal static class MeterLoadingRule
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
+        if (given.Has(Shown) && given.Has(Range) && Math.Abs(given[Shown]) > given[Range])
+        {
+            return Outcome<Reckoned>.Refused($"shown: {given.Text(Shown)} is more than the range of {given.Text(Range)}");
+        }
+
         var meter = given.Has(Meter) ? Outcome<decimal>.Of(given[Meter])
             : given.Has(PerVolt) && given.Has(Range) ? MeterLoading.MeterOhms(given[PerVolt], given[Range])
             : Outcome<decimal>.Refused("meter-loading needs meter, or ohms-per-volt with range");

@@ -7,8 +7,8 @@ namespace Ohmstead.Assessment.Reckoning.Parts;
 /// <summary>Resistances side by side.</summary>
 internal static class ParallelRule
 {
-    private static readonly ReckonInput Second = ReckonInput.Of("beside", Dimension.Resistance, "R2, what lies in parallel").Optional();
-    private static readonly ReckonInput Read = ReckonInput.Of("read", Dimension.Resistance, "what was read in circuit").Optional();
+    private static readonly ReckonInput Second = ReckonInput.Of("beside", Dimension.Resistance, "R2, what lies in parallel").Within(1e-6m, 1e15m).Optional();
+    private static readonly ReckonInput Read = ReckonInput.Of("read", Dimension.Resistance, "what was read in circuit").Within(1e-6m, 1e15m).Optional();
 
     internal static ReckonRule Rule { get; } = new(
         "parallel", "what two resistances in parallel read, or what must lie beside a part that reads low in circuit",

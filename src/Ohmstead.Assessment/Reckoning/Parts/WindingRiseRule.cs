@@ -6,10 +6,10 @@ namespace Ohmstead.Assessment.Reckoning.Parts;
 /// <summary>How hot a winding got.</summary>
 internal static class WindingRiseRule
 {
-    private static readonly ReckonInput Cold = ReckonInput.Of("cold", Dimension.Resistance, "R1, at the start");
-    private static readonly ReckonInput Hot = ReckonInput.Of("hot", Dimension.Resistance, "R2, at once after switching off");
-    private static readonly ReckonInput Start = ReckonInput.Of("start", Dimension.Temperature, "T1, winding and room at the start").Usually("20C");
-    private static readonly ReckonInput Room = ReckonInput.Of("room", Dimension.Temperature, "T2, the room at the end").Usually("20C");
+    private static readonly ReckonInput Cold = ReckonInput.Of("cold", Dimension.Resistance, "R1, at the start").Within(1e-6m, 1e9m);
+    private static readonly ReckonInput Hot = ReckonInput.Of("hot", Dimension.Resistance, "R2, at once after switching off").Within(1e-6m, 1e9m);
+    private static readonly ReckonInput Start = ReckonInput.Of("start", Dimension.Temperature, "T1, winding and room at the start").Within(-40m, 100m).Usually("20C");
+    private static readonly ReckonInput Room = ReckonInput.Of("room", Dimension.Temperature, "T2, the room at the end").Within(-40m, 100m).Usually("20C");
 
     internal static ReckonRule Rule { get; } = new(
         "winding-rise", "how much hotter than the room a copper winding got, from its resistance cold and hot",

@@ -7,13 +7,15 @@ namespace Ohmstead.Assessment.Reckoning.Substitution;
 /// <summary>Two parts in the place of one.</summary>
 internal static class TwoForOneRule
 {
+    private static readonly ReckonInput Rated = Given.RatedVoltage.Within(1m, 10_000m);
+
     internal static ReckonRule Rule { get; } = new(
         "two-for-one", "what two equal capacitors make in series and, polar ones, back to back",
-        [Given.Capacitance, Given.RatedVoltage],
+        [Given.Capacitance, Rated],
         "capacitance=100uF rated-voltage=350V",
         given => Answers.All(
-            Combinations.InSeries(given[Given.Capacitance], given[Given.RatedVoltage]).Then(made => Line("in series", made)),
-            Combinations.BackToBack(given[Given.Capacitance], given[Given.RatedVoltage]).Then(made => Line("back to back, bipolar", made))))
+            Combinations.InSeries(given[Given.Capacitance], given[Rated]).Then(made => Line("in series", made)),
+            Combinations.BackToBack(given[Given.Capacitance], given[Rated]).Then(made => Line("back to back, bipolar", made))))
     {
         Formula = "C / 2 at 2 Ur; C / 2 at Ur",
     };

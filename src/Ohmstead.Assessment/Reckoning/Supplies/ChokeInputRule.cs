@@ -7,15 +7,17 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 /// <summary>What keeps a choke-input supply down.</summary>
 internal static class ChokeInputRule
 {
-    private static readonly ReckonInput Winding = ReckonInput.Of("winding", Dimension.Voltage, "the winding's voltage r.m.s., of one half").Optional();
+    private static readonly ReckonInput Winding = ReckonInput.Of("winding", Dimension.Voltage, "the winding's voltage r.m.s., of one half").Within(1m, 5000m).Optional();
+    private static readonly ReckonInput Inductance = Given.Inductance.Within(0.001m, 200m);
+    private static readonly ReckonInput Mains = Given.Mains.Within(10m, 1000m);
 
     internal static ReckonRule Rule { get; } = new(
         "choke-input", "the largest load resistance, bleeder included, that keeps a choke-input supply from climbing",
-        [Given.Inductance, Given.Mains, Winding],
+        [Inductance, Mains, Winding],
         "inductance=10H mains=50Hz winding=300V",
         given => Answers.All(
         [
-            Answers.Line("largest load resistance", ChokeInput.LargestLoadOhms(given[Given.Inductance], given[Given.Mains]), Dimension.Resistance),
+            Answers.Line("largest load resistance", ChokeInput.LargestLoadOhms(given[Inductance], given[Mains]), Dimension.Resistance),
             .. given.Has(Winding)
                 ?
                 [

@@ -7,9 +7,9 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 /// <summary>A load to test a supply with.</summary>
 internal static class DummyLoadRule
 {
-    private static readonly ReckonInput Rail = ReckonInput.Of("rail", Dimension.Voltage, "the rail, the one that the supply senses");
-    private static readonly ReckonInput Rated = ReckonInput.Of("rated-current", Dimension.Current, "what the rail may deliver");
-    private static readonly ReckonInput Share = ReckonInput.Of("share", Dimension.Ratio, "the share of it to draw, 10 % at least").Usually("20%");
+    private static readonly ReckonInput Rail = ReckonInput.Of("rail", Dimension.Voltage, "the rail, the one that the supply senses").Within(-1000m, 1000m);
+    private static readonly ReckonInput Rated = ReckonInput.Of("rated-current", Dimension.Current, "what the rail may deliver").Within(0.001m, 500m);
+    private static readonly ReckonInput Share = ReckonInput.Of("share", Dimension.Ratio, "the share of it to draw, 10 % at least").Within(DummyLoad.LeastShare, 1m).Usually("20%");
 
     internal static ReckonRule Rule { get; } = new(
         "dummy-load", "the resistor to test a supply with, its heat and the rating to ask for",

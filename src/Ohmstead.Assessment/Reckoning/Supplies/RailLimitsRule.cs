@@ -7,9 +7,9 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 /// <summary>What a rail may read.</summary>
 internal static class RailLimitsRule
 {
-    private static readonly ReckonInput Rail = ReckonInput.Of("rail", Dimension.Voltage, "its nominal voltage, with its sign");
+    private static readonly ReckonInput Rail = ReckonInput.Of("rail", Dimension.Voltage, "its nominal voltage, with its sign").Within(-1000m, 1000m);
     private static readonly ReckonInput For = ReckonInput.Word("list", "which of the lists", "families", "computers", "heaters-and-mains", "all").Usually("all");
-    private static readonly ReckonInput Read = ReckonInput.Of("read", Dimension.Voltage, "what was read").Optional();
+    private static readonly ReckonInput Read = ReckonInput.Of("read", Dimension.Voltage, "what was read").Within(-1000m, 1000m).Optional();
 
     internal static ReckonRule Rule { get; } = new(
         "rail-limits", "the range that a supply rail must keep, by what it feeds",
@@ -17,6 +17,7 @@ internal static class RailLimitsRule
         "rail=5V list=families read=4.78V",
         Work)
     {
+        Hazard = "mains",
         Validity = "at the pin of the load; the equipment's own manual comes first; the uncertainty of the reading is not counted",
     };
 

@@ -6,8 +6,8 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 /// <summary>What a ripple reading proves of its capacitor.</summary>
 internal static class RippleEvidenceRule
 {
-    private static readonly ReckonInput Ripple = ReckonInput.Of("ripple", Dimension.Voltage, "the ripple measured, peak to peak");
-    private static readonly ReckonInput Limit = ReckonInput.Of("limit", Dimension.Capacitance, "the lower limit of the capacitance");
+    private static readonly ReckonInput Ripple = ReckonInput.Of("ripple", Dimension.Voltage, "the ripple measured, peak to peak").Within(0.0001m, 1000m);
+    private static readonly ReckonInput Limit = ReckonInput.Of("limit", Dimension.Capacitance, "the lower limit of the capacitance").Within(1e-9m, 1m);
 
     internal static ReckonRule Rule { get; } = new(
         "ripple-evidence", "what a ripple measured in circuit with the power on proves of the reservoir capacitor",

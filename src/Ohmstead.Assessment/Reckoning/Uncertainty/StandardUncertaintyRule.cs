@@ -8,8 +8,8 @@ namespace Ohmstead.Assessment.Reckoning.Uncertainty;
 internal static class StandardUncertaintyRule
 {
     private static readonly ReckonInput Shape = ReckonInput.Word("shape", "what is known: an even, triangular or U-shaped range, the step of a display, a certificate's U", "rectangular", "triangular", "u-shaped", "resolution", "certificate");
-    private static readonly ReckonInput Value = ReckonInput.Of("value", Dimension.Number, "half the range, the step, or U");
-    private static readonly ReckonInput Coverage = ReckonInput.Of("k", Dimension.Number, "the certificate's coverage factor").Usually("2");
+    private static readonly ReckonInput Value = ReckonInput.Of("value", Dimension.Number, "half the range, the step, or U").From(0m);
+    private static readonly ReckonInput Coverage = ReckonInput.Of("k", Dimension.Number, "the certificate's coverage factor").Within(1m, 5m).Usually("2");
 
     internal static ReckonRule Rule { get; } = new(
         "standard-uncertainty", "the standard uncertainty that a range, a step or a certificate stands for",
