@@ -51,6 +51,9 @@ public sealed record BoardAssessment(
     /// <summary>True when the day of the next look is past. It is said beside the state: what was proved then is not known to hold now.</summary>
     public bool IsLookOverdue { get; init; }
 
+    /// <summary>Since when it is; null when it is not.</summary>
+    public DateOnly? OverdueSince => IsLookOverdue ? LookAgain : null;
+
     /// <summary>What the readings at its points say.</summary>
     internal ImmutableArray<PointStanding> PointsRead { get; init; } = [];
 

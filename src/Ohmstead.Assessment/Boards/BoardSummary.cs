@@ -38,6 +38,12 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     /// <summary>True when that day is past.</summary>
     public bool IsLookOverdue { get; init; }
 
+    /// <summary>Since when it is; null when it is not.</summary>
+    public DateOnly? OverdueSince => IsLookOverdue ? LookAgain : null;
+
+    /// <summary>True when it is fit to run and nobody has looked since it was to be looked at again.</summary>
+    public bool IsFitButOverdue => State == BoardState.FitToRun && IsLookOverdue;
+
     /// <summary>Where parts of known lots were fitted on this board, each with the name of its lot.</summary>
     public IReadOnlyList<(string Lot, LotFitting Fitting)> Fittings { get; init; } = [];
 

@@ -16,12 +16,50 @@ public enum ObligationStanding
     DoesNotApply,
 }
 
+/// <summary>Standings as they are told.</summary>
+public static class ObligationStandings
+{
+    /// <summary>All of them, what stands open first.</summary>
+    public static IReadOnlyList<ObligationStanding> All { get; } = [ObligationStanding.Open, ObligationStanding.Met, ObligationStanding.DoesNotApply];
+
+    /// <summary>The standing in words.</summary>
+    public static string Words(ObligationStanding standing) => standing switch
+    {
+        ObligationStanding.Open => "open",
+        ObligationStanding.Met => "met",
+        ObligationStanding.DoesNotApply => "does not apply",
+    };
+}
+
+/// <summary>What sort of entry an evidence is.</summary>
+public enum EvidenceKind
+{
+    /// <summary>What the record says of the board itself.</summary>
+    Record,
+
+    /// <summary>A reading, of the board or of a piece in the drawer.</summary>
+    Reading,
+
+    /// <summary>A proof.</summary>
+    Proof,
+
+    /// <summary>Work.</summary>
+    Work,
+
+    /// <summary>A decision with its reason.</summary>
+    Decision,
+}
+
 /// <summary>What meets an obligation.</summary>
 /// <param name="Words">What was done, read or decided, in a few words.</param>
 /// <param name="Day">The day, or null where what counts has none.</param>
 /// <param name="Spot">Where it is written.</param>
 /// <param name="Path">The file.</param>
-public sealed record Evidence(LazyText Words, DateOnly? Day, Spot Spot, string Path);
+public sealed record Evidence(LazyText Words, DateOnly? Day, Spot Spot, string Path)
+{
+    /// <summary>What sort of entry it is.</summary>
+    public EvidenceKind Kind { get; init; }
+}
 
 /// <summary>
 /// Something that must be shown before a board may be switched on. What the record says creates it: a hazard, a finding, a piece of work, a fitted part, a
@@ -38,6 +76,9 @@ public sealed record Obligation(string Kind, string? At, ObligationStanding Stan
 
     /// <summary>What to do while it is open; empty otherwise.</summary>
     public string NextStep { get; private init; } = string.Empty;
+
+    /// <summary>True when nothing but another part at its place will meet it: the part is needed.</summary>
+    public bool NeedsPart { get; init; }
 
     /// <summary>What meets it; null while nothing does.</summary>
     public Evidence? MetBy { get; private init; }

@@ -16,7 +16,8 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
 
     /// <summary>
     /// The parts that a board needs: for a place that is empty, whose part failed and is not kept by a decision, whose part is to be replaced by a
-    /// decision that no later work carried out, or that holds something that must go. A finding alone asks for work, not for a part.
+    /// decision that no later work carried out, that holds something that must go, or whose obligation nothing but another part will meet. A finding alone asks
+    /// for work, not for a part.
     /// </summary>
     public static ImmutableArray<PartNeed> Of(BoardAssessment board) =>
         [.. board.Places.Where(place => Needs(board, place)).Select(place => new PartNeed(place.What, board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values) { Place = FitPlace.Of(board, place) })];
@@ -26,7 +27,21 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
         place.IsEmpty
         || (place.HasFailed && !place.IsKeptByDecision)
         || place.IsToBeReplaced
-        || HoldsWhatMustGo(board, place.Part.Ref.Value);
+        || HoldsWhatMustGo(board, place.Part.Ref.Value)
+        || IsAskedFor(board, place.Part.Ref.Value);
+
+    private static bool IsAskedFor(BoardAssessment board, string reference)
+    {
+        for (var at = 0; at < board.Obligations.Length; at++)
+        {
+            if (board.Obligations[at] is { NeedsPart: true } obligation && obligation.At == reference)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static bool HoldsWhatMustGo(BoardAssessment board, string reference)
     {

@@ -14,12 +14,23 @@ public static class PartWords
         Add(words, part.Resistance);
         Add(words, part.Inductance);
         Add(words, part.Frequency);
+        Fuse(words, part);
+        if (part.Kind.Value == PartKinds.Cell && part.Material is { } chemistry)
+        {
+            words.Add(chemistry.Value);
+        }
+
         if (part.Tolerance is { } tolerance)
         {
             words.Add(tolerance.Text);
         }
 
         Add(words, part.RatedVoltage);
+        if (part.Size is { } size)
+        {
+            words.Add(size.Value);
+        }
+
         Add(words, part.Power);
         Add(words, part.Temperature);
         if (part.SafetyClass is { } safety)
@@ -39,6 +50,26 @@ public static class PartWords
     public static string AsPrinted(PartValues part) => string.Join(
         ", ",
         new[] { part.Kind.Text, part.Capacitance?.Text, part.Resistance?.Text, part.Inductance?.Text, part.Tolerance?.Text, part.RatedVoltage?.Text }.Where(text => text is not null));
+
+    // As it is printed on the cap: T 1.6 A L.
+    private static void Fuse(List<string> words, IFitPart part)
+    {
+        if (part.Kind.Value != PartKinds.Fuse)
+        {
+            return;
+        }
+
+        if (part.Speed is { } speed)
+        {
+            words.Add(speed.Value);
+        }
+
+        Add(words, part.Current);
+        if (part.Breaking is { } breaking)
+        {
+            words.Add(breaking.Value);
+        }
+    }
 
     private static void Add(List<string> words, Written<Quantity>? quantity)
     {

@@ -59,7 +59,10 @@ public sealed record PlaceHistory(
     /// True when a person decided, with a reason and knowing every reading that speaks against it, that what sits there stays. What was read later was not known
     /// to the decision; and a part that people rely on not to be hurt is not kept by one.
     /// </summary>
-    public bool IsKeptByDecision => Decision is { } decision && decision.What.Value.LetsStay() && !IsSafetyRelevant && !SpeaksAgainstSince(DecidedAt);
+    public bool IsKeptByDecision => Decision is { } decision && decision.What.Value.LetsStay() && !IsSafetyRelevant && AgainstDecision is null;
+
+    /// <summary>The first reading or test of what sits there that was made after the decision and speaks against it: the decision does not answer it. Null when there is none.</summary>
+    public AssessedReading? AgainstDecision => Decision is null ? null : FirstAgainstSince(DecidedAt);
 
     /// <summary>True when a person decided that what sits there goes, and it has not gone yet. Work of a visit carries out the decisions of the same visit.</summary>
     public bool IsToBeReplaced { get; init; }
@@ -86,22 +89,18 @@ public sealed record PlaceHistory(
 
     private bool IsAmong(VerdictOutcome outcome) => FirstOf(outcome) is not null;
 
-    private bool SpeaksAgainstSince(Moment moment)
+    private AssessedReading? FirstAgainstSince(Moment moment)
     {
-        if (Tested is { } tested && PassedTest == false && tested.At > moment)
-        {
-            return true;
-        }
-
+        var first = Tested is { } tested && PassedTest == false && tested.At > moment ? tested : null;
         for (var at = 0; at < StoodBy.Length; at++)
         {
-            if (StoodBy[at].Verdict.Outcome is VerdictOutcome.Outside or VerdictOutcome.Undecided && StoodBy[at].By.At > moment)
+            if (StoodBy[at] is { Verdict.Outcome: VerdictOutcome.Outside or VerdictOutcome.Undecided, By: var by } && by.At > moment && (first is null || first.At > by.At))
             {
-                return true;
+                first = by;
             }
         }
 
-        return false;
+        return first;
     }
 }
 

@@ -35,6 +35,6 @@ public sealed record AgesAtFailure(int Observed, int FailedByFirstLook, int Fail
 
     private static Outcome<IntervalCensoredEstimate> StepsOf(IReadOnlyList<LikeItems> parts, int all, int failures) =>
         all < FewestObserved ? Outcome<IntervalCensoredEstimate>.Refused(TooFew(all, "of known age", FewestObserved))
-        : failures == 0 ? Outcome<IntervalCensoredEstimate>.Refused(string.Create(CultureInfo.InvariantCulture, $"none of {all} has failed, the oldest seen good at {parts.Max(part => part.Known.After):0.#} years"))
+        : failures == 0 ? Outcome<IntervalCensoredEstimate>.Refused(string.Create(CultureInfo.InvariantCulture, $"none of {all} has failed, the oldest seen good at {FamilyWords.Years(parts.Max(part => part.Known.After))}"))
         : IntervalCensoredEstimate.OfCounted(parts);
 }

@@ -23,12 +23,12 @@ public static class FamilyAges
         $"{family.Ages.Observed} parts of known age: {family.Ages.FailedByFirstLook} had failed by their first look, at ages nobody saw; {family.Ages.FailedBetweenLooks} failed between two looks; {family.Ages.Observed - family.Ages.Failures} were good when last seen. Where within a range they failed is not known.");
 
     /// <summary>
-    /// The share bad by age when each part was looked at once, never falling with age; empty where fewer parts than <see cref="AgesAtFailure.FewestObserved"/> are of known age
-    /// or all were looked at at one age.
+    /// How many were bad at their first look, by age; empty where fewer parts than <see cref="AgesAtFailure.FewestObserved"/> are of known age or all were looked
+    /// at at one age. Counts and no shares: the one share of an age is that of <see cref="Steps"/>, which counts later looks and fitted parts too.
     /// </summary>
     public static string FirstLooks(FamilyStatistics family) =>
-        family.FirstLooks.Sum(look => look.Looked) >= AgesAtFailure.FewestObserved && family.FirstLooks.Select(look => look.Age).Distinct().Count() > 1 && CurrentStatus.Of(family.FirstLooks).Is(out var shares, out _)
-            ? string.Create(CultureInfo.InvariantCulture, $"Bad at the first look, by age: {string.Join("; ", shares.Select(OneAge))}. The share is the estimate that never falls with age ({CurrentStatus.Source}).")
+        family.FirstLooks.Sum(look => look.Looked) >= AgesAtFailure.FewestObserved && family.FirstLooks.Select(look => look.Age).Distinct().Count() > 1
+            ? $"Bad at the first look, by age: {string.Join("; ", family.FirstLooks.GroupBy(look => look.Age).OrderBy(age => age.Key).Select(OneAge))}."
             : string.Empty;
 
     /// <summary>What is said of the families whose ages cannot be told.</summary>
@@ -50,7 +50,8 @@ public static class FamilyAges
         }
     }
 
-    private static string OneAge(ShareBad share) => string.Create(CultureInfo.InvariantCulture, $"{share.Age:0.#} years {share.Bad} of {share.Looked}, {FamilyWords.Percent(share.Share)}");
+    private static string OneAge(IGrouping<double, Inspection> age) =>
+        string.Create(CultureInfo.InvariantCulture, $"{FamilyWords.Years(age.Key)} {age.Sum(look => look.Bad)} of {age.Sum(look => look.Looked)}");
 
     private static IEnumerable<FamilyStatistics> Without(IReadOnlyList<FamilyStatistics> families, Func<FamilyStatistics, FamilyStatistics, bool> holdsAsMuch)
     {

@@ -6,6 +6,8 @@ namespace Ohmstead.Assessment.Families;
 /// <summary>The words in which families are told, the same in the terminal and on the pages.</summary>
 public static class FamilyWords
 {
+    private const double DaysPerYear = 365.25;
+
     /// <summary>How the figures are to be taken.</summary>
     public const string Caution = "These are counts of what this collection looked at, not of what its makers made: what came for repair fails more often than what did not. Parts of one board share its life, so an interval is rather too narrow. Estimates, not promises.";
 
@@ -29,6 +31,7 @@ public static class FamilyWords
         double.IsInfinity(mass.By) ? $"not by {Years(mass.After)}"
         : mass.After <= 0 ? $"by {Years(mass.By)}"
         : mass.After >= mass.By ? $"at {Years(mass.By)}"
+        : mass.After < 1 ? $"after {Years(mass.After)} and by {Years(mass.By)}"
         : $"after {Number(mass.After)} and by {Years(mass.By)}";
 
     /// <summary>A Weibull life in words.</summary>
@@ -36,8 +39,10 @@ public static class FamilyWords
         CultureInfo.InvariantCulture,
         $"Weibull life: shape {life.Fit.Life.Shape:0.0} ({life.Shape.Low:0.0} to {life.Shape.High:0.0}), 63 % failed by {Years(life.Fit.Life.Scale)} ({Number(life.Scale.Low)} to {Number(life.Scale.High)}), from {life.Fit.Failures} failures among {life.Fit.Items}; 95 % intervals; {ShapeWords(life.Shape)}");
 
-    /// <summary>A number of years.</summary>
-    public static string Years(double age) => $"{Number(age)} {(age == 1 ? "year" : "years")}";
+    /// <summary>An age: days below a year, years with a decimal above.</summary>
+    public static string Years(double age) => age is > 0 and < 1 ? Days(Math.Round(age * DaysPerYear)) : $"{Number(age)} {(Number(age) == "1" ? "year" : "years")}";
+
+    private static string Days(double days) => string.Create(CultureInfo.InvariantCulture, $"{days} {(days == 1 ? "day" : "days")}");
 
     private static string Number(double age) => age.ToString(age >= 100 ? "0" : "0.#", CultureInfo.InvariantCulture);
 

@@ -7,7 +7,7 @@ public readonly record struct PartLife
 {
     private const int None = -1;
     private const double DaysPerYear = 365.25;
-    private const double LeastSpan = 0.1;
+    private const double LeastSpan = 1 / DaysPerYear;
 
     // The number of a day takes half the room of a day that may be missing.
     private readonly int start, lastGood, failed;
@@ -25,7 +25,7 @@ public readonly record struct PartLife
     /// <summary>The day from which its age counts: when it was made, or when it was fitted; null when nothing says it.</summary>
     public DateOnly? Start => Day(start);
 
-    /// <summary>True for the part that came with the board: its age is told in whole years. False for one that was fitted since: in tenths.</summary>
+    /// <summary>True for the part that came with the board: its age is told in whole years. False for one that was fitted since, on a known day: its age is exact.</summary>
     public bool IsOriginal { get; }
 
     /// <summary>The first day on which a reading decided.</summary>
@@ -69,11 +69,20 @@ public readonly record struct PartLife
         // No failure is known more exactly than ages are told: two looks of one age still leave a span between them.
         var span = IsOriginal ? 1 : LeastSpan;
         bad = Math.Max(bad, span);
-        return new LifeObservation(Math.Round(Math.Min(good, bad - span), 1), bad);
+        return new LifeObservation(Math.Max(Math.Min(good, bad - span), 0), bad);
     }
 
     private static DateOnly? Day(int number) => number == None ? null : DateOnly.FromDayNumber(number);
 
-    // A year of making, or a date code that says nothing about the day of fitting, makes decimals of the age a pretence.
-    private double Age(DateOnly day) => Start is { } start ? Math.Round((day.DayNumber - start.DayNumber) / DaysPerYear, IsOriginal ? 0 : 1, MidpointRounding.AwayFromZero) : 0;
+    // A year of making, or a date code that says nothing about the day of fitting, makes decimals of the age a pretence. Between two known days it is none.
+    private double Age(DateOnly day)
+    {
+        if (Start is not { } start)
+        {
+            return 0;
+        }
+
+        var years = (day.DayNumber - start.DayNumber) / DaysPerYear;
+        return IsOriginal ? Math.Round(years, 0, MidpointRounding.AwayFromZero) : years;
+    }
 }

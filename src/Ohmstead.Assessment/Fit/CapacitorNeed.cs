@@ -18,7 +18,7 @@ internal static class CapacitorNeed
     // Every kind is asked of the rules in turn, alike in all but its kind.
     private static IEnumerable<NeedLine> Kinds(CapacitorPlace place)
     {
-        if (place.Kind == CapacitorKind.Suppression || place.Role == CapacitorRole.Safety)
+        if (place.IsOnMains)
         {
             yield break;
         }
@@ -58,6 +58,12 @@ internal static class CapacitorNeed
 
     private static IEnumerable<NeedLine> Voltage(CapacitorPlace place)
     {
+        if (place.IsOnMains)
+        {
+            yield return new(FitAspects.Voltage, place.MainsVolts is { } mains ? $"{Volts(mains)} a.c. or more" : "not known: no part goes into this place until its mains voltage is written as rated_voltage", Source.CommonPractice);
+            yield break;
+        }
+
         var isTantalum = place.Kind == CapacitorKind.TantalumSolid;
         var least = Math.Max(place.RatedVolts ?? 0m, (place.WorstVolts ?? 0m) * (isTantalum ? TantalumMargin : Margin));
         if (least <= 0m)
@@ -107,7 +113,7 @@ internal static class CapacitorNeed
         {
             yield return new(FitAspects.Safety, $"class {place.SafetyClass} or one that may stand for it, with approvals. {SafetyNotice.Defer}", Electronics.Capacitors.SafetyCapacitor.MayReplace(place.SafetyClass, place.SafetyClass).Source);
         }
-        else if (place.Role == CapacitorRole.Safety)
+        else if (place.IsOnMains)
         {
             yield return new(FitAspects.Safety, $"the place is on the mains and its class is not written: establish it first. {SafetyNotice.Defer}", Source.CommonPractice);
         }

@@ -13,6 +13,8 @@ internal static class FitAspects
     internal const string Temperature = "temperature";
     internal const string Safety = "safety";
     internal const string Polarity = "polarity";
+    internal const string Speed = "speed";
+    internal const string Breaking = "breaking capacity";
     internal const string Form = "form";
     internal const string Pitch = "pitch";
     internal const string Size = "size";
@@ -30,7 +32,7 @@ internal static class FitAspects
     {
         Safety => 0,
         Polarity => 1,
-        WorkingVoltage or Voltage => 2,
+        WorkingVoltage or Voltage or Breaking or Speed => 2,
         Value or Power or Current or Type => 3,
         "ESR" or "ripple" => 4,
         Kind => 5,

@@ -7,7 +7,7 @@ namespace Ohmstead.Assessment.Fit;
 internal static class FitDoubts
 {
     /// <summary>
-    /// The weightiest reason that stands, or null when none does. A rating, a safety class and a fuse of another current are not answered by words; a doubt is by a
+    /// The weightiest reason that stands, or null when none does. A rating, a safety class and another fuse are not answered by words; a doubt is by a
     /// note on the work, and what is another value, kind or form by a decision that knew of it.
     /// </summary>
     internal static Reason? Weightiest(Replacement replacement)
@@ -25,27 +25,38 @@ internal static class FitDoubts
 
     /// <summary>What to do about a reason that stands.</summary>
     internal static string NextStep(string board, Replacement replacement, Reason reason) =>
-        IsRating(reason) && reason.Weight == ReasonWeight.Against ? $"take another part: ohmstead fit {board} {replacement.Place.Part.Ref.Value}; defer to local codes and licensed practice"
+        IsForWantOfMains(replacement, reason) ? "write the a.c. voltage of the mains there as rated_voltage of the place"
+        : !MayBeKept(replacement, reason) && reason.Weight == ReasonWeight.Against ? $"take another part: ohmstead fit {board} {replacement.Place.Part.Ref.Value}; defer to local codes and licensed practice"
         : reason.Weight == ReasonWeight.Against ? $"take another part: ohmstead fit {board} {replacement.Place.Part.Ref.Value}, or write a decision to keep it, with the reason"
         : "look at it, and write a note on that work saying how it was made to fit, or take another part";
 
-    // A rating that the place asks for and the part does not tell is a doubt; another datum that is not written is none, nor is the standing notice about safety.
+    // A rating that the place asks for and the part does not tell is a doubt, and so is whatever nobody wrote of what people rely on not to be hurt; another datum
+    // that is not written is none, nor is the standing notice about safety.
     private static bool Stands(Replacement replacement, Reason reason) => reason.Weight switch
     {
         ReasonWeight.For => false,
         ReasonWeight.Doubt when reason.IsMissing => IsAskedFor(replacement, reason) && replacement.Work.Note is null && !replacement.Place.IsKeptByDecision,
-        ReasonWeight.Doubt => reason.Aspect != FitAspects.Safety && replacement.Work.Note is null && !replacement.Place.IsKeptByDecision,
-        ReasonWeight.Against => IsRating(reason) || !replacement.Place.IsKeptByDecision,
+        ReasonWeight.Doubt => !FitVerdict.IsNotice(reason) && replacement.Work.Note is null && !replacement.Place.IsKeptByDecision,
+        ReasonWeight.Against => !MayBeKept(replacement, reason) || !replacement.Place.IsKeptByDecision,
     };
 
     private static bool IsAskedFor(Replacement replacement, Reason reason) => reason.Aspect switch
     {
+        _ when PartKind.IsSafetyRelevant(replacement.Place.Part.Values) => !FitAspects.IsMechanical(reason.Aspect),
         FitAspects.Voltage => replacement.Place.Part.Values.RatedVoltage is not null && replacement.Values.RatedVoltage is null,
         FitAspects.Power => replacement.Place.Part.Values.Power is not null && replacement.Values.Power is null,
         FitAspects.Current => replacement.Place.Part.Values.Current is not null && replacement.Values.Current is null,
+        FitAspects.WorkingVoltage => replacement.Place.Part.Values.WorkingVoltage is not null && replacement.Values.RatedVoltage is null,
+        FitAspects.Value when replacement.Place.Part.Values.Kind.Value.Voltage == VoltageMeaning.Given => reason.IsUnwritten && replacement.Place.Part.Values.RatedVoltage is not null,
         FitAspects.Value => ChosenBy.Value(replacement.Place.Part.Values) is not null && ChosenBy.Value(replacement.Values) is null,
         _ => false,
     };
+
+    // Nobody decides that what people rely on not to be hurt may be another part.
+    private static bool MayBeKept(Replacement replacement, Reason reason) => !IsRating(reason) && !PartKind.IsSafetyRelevant(replacement.Place.Part.Values);
+
+    private static bool IsForWantOfMains(Replacement replacement, Reason reason) =>
+        reason.Weight == ReasonWeight.Against && reason.Aspect == FitAspects.Voltage && replacement.Place.Part.Values is { RatedVoltage: null, SafetyClass: not null };
 
     private static bool IsRating(Reason reason) => reason.Aspect is FitAspects.Voltage or FitAspects.WorkingVoltage or FitAspects.Temperature or FitAspects.Safety;
 }

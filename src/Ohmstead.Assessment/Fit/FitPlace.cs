@@ -20,7 +20,7 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
     [
         .. Capacitor is null || Values.Tolerance is not null ? [] : new[] { "no tolerance is written: ±20 % is taken for the original" },
         .. IsAfterValve && Values.Role is { Value: "reservoir" } ? new[] { "the list has valves and no other rectifier: judged as after a valve rectifier" } : [],
-        .. Capacitor is { Role: CapacitorRole.Other } && Values.Role is null ? new[] { "no role is written: the value is held to the tolerance of the original" } : [],
+        .. Capacitor is { Role: CapacitorRole.Other, IsOnMains: false } && Values.Role is null ? new[] { "no role is written: the value is held to the tolerance of the original" } : [],
     ];
 
     /// <summary>The place of a board.</summary>

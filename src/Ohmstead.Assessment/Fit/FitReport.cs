@@ -10,6 +10,7 @@ namespace Ohmstead.Assessment.Fit;
 /// <param name="Need">What to look for.</param>
 /// <param name="Fitting">Lots that fit, the best first; those with doubts after those without.</param>
 /// <param name="Together">Where no lot fits: two parts of a lot that together do.</param>
+/// <param name="Unknown">Lots of which a rating is not written: nobody can say whether they fit.</param>
 /// <param name="Refused">Lots that come near and do not fit, each with the reasons.</param>
 public sealed record FitReport(
     string What,
@@ -17,6 +18,7 @@ public sealed record FitReport(
     IReadOnlyList<NeedLine> Need,
     IReadOnlyList<FitCandidate> Fitting,
     IReadOnlyList<FitCandidate> Together,
+    IReadOnlyList<FitCandidate> Unknown,
     IReadOnlyList<FitCandidate> Refused)
 {
     /// <summary>Looks through the drawer for a place of a board.</summary>
@@ -28,13 +30,14 @@ public sealed record FitReport(
     public static FitReport Of(FitPlace asked, Drawer drawer)
     {
         JudgedLots[] judged = [.. drawer.Alike.Where(lots => FitJudge.MayFit(asked.Values, lots.Offer.Values)).Select(lots => new JudgedLots(asked, lots))];
-        var fitting = new RankedLots(judged.Where(one => one.Rank.Outcome != ReasonWeight.Against));
+        var fitting = new RankedLots(judged.Where(one => one.Rank.Outcome != ReasonWeight.Against && !one.IsUnknown));
         return new(
             PartWords.Describe(asked.Values),
             asked.Assumptions,
             PlaceNeed.Of(asked),
             fitting,
             fitting.Count > 0 ? [] : [.. Pairs(asked, drawer)],
+            new RankedLots(judged.Where(one => one.IsUnknown)),
             new RankedLots(judged.Where(one => one.Rank.Outcome == ReasonWeight.Against)));
     }
 
@@ -42,7 +45,7 @@ public sealed record FitReport(
     private static IEnumerable<FitCandidate> Pairs(FitPlace place, Drawer drawer) => drawer.Alike
         .Where(alike => alike.Lots[0].Doubts.All(doubt => doubt.Weight != ReasonWeight.Against) && alike.Offer.Values.Kind.Value.Family == PartFamily.Capacitor)
         .SelectMany(alike => TwoForOne.Of(place, alike.Offer).SelectMany(two => alike.Lots.Where(lot => lot.Left >= 2).Select(lot => new FitCandidate(two.Of(lot.Lot.Id.Value), lot.Lot.Values, lot.Left))))
-        .Where(pair => pair.Verdict.Outcome != ReasonWeight.Against)
+        .Where(pair => pair.Verdict.Outcome != ReasonWeight.Against && !pair.Verdict.IsUnknown)
         .OrderBy(pair => pair.Verdict.Doubts)
         .ThenBy(pair => pair.Values.RatedVoltage?.Value.Value ?? 0m)
         .ThenBy(pair => pair.Verdict.Lot, StringComparer.Ordinal);

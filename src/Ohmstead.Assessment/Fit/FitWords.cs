@@ -14,7 +14,10 @@ public static class FitWords
     public static string Of(FitVerdict verdict) => verdict.Outcome switch
     {
         ReasonWeight.For => "fits",
-        ReasonWeight.Doubt => verdict.Doubts == 0 ? "fits, with care" : verdict.Reasons.All(reason => reason.Weight == ReasonWeight.For || reason.IsMissing || reason.Aspect == FitAspects.Safety) ? "fits as far as is written" : "may fit",
+        ReasonWeight.Doubt => verdict.Doubts == 0 ? "fits, with care"
+            : !verdict.Reasons.All(reason => reason.Weight == ReasonWeight.For || reason.IsMissing || FitVerdict.IsNotice(reason)) ? "may fit"
+            : verdict.IsUnknown ? "may fit, its ratings are not all written"
+            : "fits as far as is written",
         _ => "does not fit",
     };
 

@@ -12,7 +12,9 @@ internal sealed class JudgedLots
     {
         reasons = FitJudge.Judge(place, alike.Offer).Reasons;
         Lots = alike.Lots;
-        Rank = FitRank.Of(place, VerdictOn(Lots[0]), alike.Offer.Values);
+        var verdict = VerdictOn(Lots[0]);
+        Rank = FitRank.Of(place, verdict, alike.Offer.Values);
+        IsUnknown = verdict.IsUnknown;
     }
 
     /// <summary>The lots, in order of name.</summary>
@@ -20,6 +22,9 @@ internal sealed class JudgedLots
 
     /// <summary>Where each of them stands.</summary>
     internal FitRank Rank { get; }
+
+    /// <summary>True when a rating of theirs is not written, and nothing else speaks against them.</summary>
+    internal bool IsUnknown { get; }
 
     /// <summary>One of them, with all reasons.</summary>
     internal FitCandidate Of(DrawerLot lot) => new(VerdictOn(lot), lot.Lot.Values, lot.Left);

@@ -30,8 +30,20 @@ public static class PlaceNeed
         {
             if (rating is not null)
             {
-                yield return Line(aspect, values.Kind.Value == PartKinds.Fuse && aspect == FitAspects.Current ? $"{QuantityText.Format(rating.Value)}, neither less nor more" : $"{QuantityText.Format(rating.Value)} or more");
+                yield return Line(aspect, IsExact(values.Kind.Value, aspect) ? $"{QuantityText.Format(rating.Value)}, neither less nor more" : $"{QuantityText.Format(rating.Value)} or more");
             }
+        }
+
+        if (values.Kind.Value == PartKinds.Fuse)
+        {
+            yield return Line(FitAspects.Speed, values.Speed is { } speed ? $"{speed.Value}, no other" : "not known: slow or quick is not written, look at the cap of the original or at the drawing");
+            yield return Line(FitAspects.Breaking, values.Breaking is { } breaking ? $"{breaking.Value} or higher" : "not known: on the mains take H where it is not written");
+            yield return Line(FitAspects.Size, values.Size?.Value ?? "what the holder takes");
+        }
+
+        if (values.Material is { } material && values.Kind.Value == PartKinds.Cell)
+        {
+            yield return Line(FitAspects.Kind, $"{material.Value}, no other chemistry" + (values.Cells is { } cells ? $"; {cells.Text} in series" : string.Empty));
         }
 
         if (values.Type is { } type)
@@ -39,6 +51,8 @@ public static class PlaceNeed
             yield return Line(FitAspects.Type, type.Value);
         }
     }
+
+    private static bool IsExact(PartKind kind, string aspect) => aspect == FitAspects.Voltage ? kind.Voltage == VoltageMeaning.Given : kind == PartKinds.Fuse && aspect == FitAspects.Current;
 
     private static NeedLine Line(string aspect, string words) => new(aspect, words, Source.CommonPractice);
 }

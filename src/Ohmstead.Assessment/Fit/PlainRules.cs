@@ -1,5 +1,4 @@
 using Ohmstead.Electronics;
-using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
@@ -25,13 +24,19 @@ internal static class PlainRules
         {
             PartFamily.Capacitor => Capacitor(place, offer),
             PartFamily.Resistor => ResistorRules.Reasons(place, offer),
-            PartFamily.Inductor => [KindAlike(place, offer), .. WithinTolerance(place, offer, values => values.Inductance), .. AtLeast(FitAspects.Current, place.Current, offer.Current)],
+            PartFamily.Inductor => Inductor(place, offer),
             PartFamily.Crystal => [KindAlike(place, offer), .. Equal(FitAspects.Value, place.Frequency, offer.Frequency)],
-            PartFamily.Fuse => [KindAlike(place, offer), .. Fuse(place, offer)],
-            _ => ByType(place, offer),
+            PartFamily.Fuse => [KindAlike(place, offer), .. FuseRules.Reasons(place, offer)],
+            _ => TypeRules.Reasons(place, offer),
         };
-        return [.. own, .. AtLeast(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage), .. AtLeast(FitAspects.Temperature, place.Temperature, offer.Temperature), .. Mounting(place, offer)];
+        return [.. own, .. AtLeast(FitAspects.Temperature, place.Temperature, offer.Temperature, IsSafety(place)), .. Mounting(place, offer)];
     }
+
+    /// <summary>Whether people rely on what stands in a place not to be shocked or burned: there what is not written speaks against a part.</summary>
+    internal static bool IsSafety(IFitPart place) => IsOnMains(place) || place.Kind.Value.Family == PartFamily.Fuse;
+
+    /// <summary>Whether a place is on the mains, whatever its role says.</summary>
+    internal static bool IsOnMains(IFitPart place) => place.SafetyClass is not null || place.Kind.Value == PartKinds.SuppressionCapacitor || place.Role is { Value: "mains suppression" };
 
     internal static IEnumerable<Reason> WithinTolerance(IFitPart place, IFitPart offer, Func<IFitPart, Written<Quantity>?> value)
     {
@@ -43,7 +48,7 @@ internal static class PlainRules
 
         if (value(offer) is not { } now)
         {
-            yield return Reason.Missing(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for");
+            yield return IsSafety(place) ? Reason.Against(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for") : Reason.Unwritten(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for");
             yield break;
         }
 
@@ -58,16 +63,33 @@ internal static class PlainRules
             : Reason.Against(FitAspects.Value, () => $"{Text(now)} for {Text(was)}" + (place.Tolerance is { } wide ? $", expected inside {wide.Value}" : ", expected the same value"));
     }
 
-    internal static IEnumerable<Reason> AtLeast(string aspect, Written<Quantity>? was, Written<Quantity>? now)
+    /// <summary>A rating that must not be lower than what the place asks for; nothing is said where it asks for none.</summary>
+    internal static IEnumerable<Reason> AtLeast(string aspect, Written<Quantity>? was, Written<Quantity>? now, bool isSafety) =>
+        Rated(aspect, was, now, isAsked: false, isSameType: false, isSafety);
+
+    /// <summary>A rating that must not be lower than what the place asks for.</summary>
+    /// <param name="aspect">What it is.</param>
+    /// <param name="was">What the place asks for.</param>
+    /// <param name="now">What the part has.</param>
+    /// <param name="isAsked">True where a part without it is not known whatever the place says of itself.</param>
+    /// <param name="isSameType">True where the type says that what is not written is the same.</param>
+    /// <param name="isSafety">True where what is not written speaks against the part.</param>
+    internal static IEnumerable<Reason> Rated(string aspect, Written<Quantity>? was, Written<Quantity>? now, bool isAsked, bool isSameType, bool isSafety)
     {
         if (was is null)
         {
-            yield break;
+            return now is null && isAsked ? [Reason.Unwritten(aspect, () => $"its {aspect} rating is not written")] : [];
         }
 
-        yield return now is null ? Reason.Missing(aspect, () => $"its {aspect} rating is not written, {Text(was)} is asked for")
-            : now.Value.Value < was.Value.Value ? Reason.Against(aspect, () => $"{Text(now)} is under {Text(was)}")
-            : Reason.For(aspect, () => $"{Text(now)} is not under {Text(was)}");
+        return now is null ? isSameType ? [] : [Unknown(aspect, was, isSafety)]
+            : now.Value.Value < was.Value.Value ? [Reason.Against(aspect, () => $"{Text(now)} is under {Text(was)}")]
+            : [Reason.For(aspect, () => $"{Text(now)} is not under {Text(was)}")];
+    }
+
+    private static Reason Unknown(string aspect, Written<Quantity> was, bool isSafety)
+    {
+        var words = new LazyText(() => $"its {aspect} rating is not written, {Text(was)} is asked for");
+        return isSafety ? Reason.Against(aspect, words) : Reason.Unwritten(aspect, words);
     }
 
     private static IEnumerable<Reason> Equal(string aspect, Written<Quantity>? was, Written<Quantity>? now)
@@ -75,7 +97,7 @@ internal static class PlainRules
         yield return (was, now) switch
         {
             (null, _) => Reason.Missing(aspect, "what the place asks for is not written"),
-            (_, null) => Reason.Missing(aspect, () => $"what it is rated for is not written, {Text(was)} is asked for"),
+            (_, null) => Reason.Unwritten(aspect, () => $"what it is rated for is not written, {Text(was)} is asked for"),
             _ when was.Value == now.Value => Reason.For(aspect, () => $"{Text(now)}: the same"),
             _ => Reason.Against(aspect, () => $"{Text(now)} for {Text(was)}, expected the same"),
         };
@@ -89,50 +111,29 @@ internal static class PlainRules
             : Reason.Against(FitAspects.Value, () => $"{Text(now)} where the circuit stands {limits}");
     }
 
-    // A fuse too small blows, one too large protects nothing.
-    private static IEnumerable<Reason> Fuse(IFitPart place, IFitPart offer)
-    {
-        foreach (var reason in Equal(FitAspects.Safety, place.Current, offer.Current))
-        {
-            yield return reason.Weight == ReasonWeight.For ? reason with { Words = new LazyText(() => $"{reason.Words}; compare slow or quick, and what it can break") } : reason;
-        }
-    }
-
+    // Only where the rules for capacitors cannot judge, for want of a capacitance or a kind that they know.
     private static IEnumerable<Reason> Capacitor(IFitPart place, IFitPart offer)
     {
-        yield return KindAlike(place, offer);
-        foreach (var reason in WithinTolerance(place, offer, values => values.Capacitance))
-        {
-            yield return reason;
-        }
-
-        if (place.SafetyClass is { } asked)
-        {
-            var may = SafetyCapacitor.MayReplace(CapacitorWords.Safety(asked.Value), CapacitorWords.Safety(offer.SafetyClass?.Value));
-            yield return may.Value ? Reason.For(FitAspects.Safety, may.Arithmetic, may.Source) : Reason.Against(FitAspects.Safety, may.Arithmetic, may.Source);
-        }
+        IEnumerable<Reason> voltage = IsOnMains(place)
+            ? MainsSubstitution.Judge(
+                CapacitorWords.Safety(place.SafetyClass?.Value), (place.RatedVoltage ?? place.WorkingVoltage)?.Value.Value, CapacitorWords.Safety(offer.SafetyClass?.Value), offer.RatedVoltage?.Value.Value)
+            : Rated(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, isAsked: true, isSameType: false, isSafety: false);
+        return [KindAlike(place, offer), .. WithinTolerance(place, offer, values => values.Capacitance), .. voltage];
     }
 
-    private static IEnumerable<Reason> ByType(IFitPart place, IFitPart offer)
+    // A transformer has seldom an inductance on it: its type tells what it is.
+    private static IEnumerable<Reason> Inductor(IFitPart place, IFitPart offer)
     {
-        yield return (place.Kind.Value, offer.Kind.Value) switch
-        {
-            var (was, now) when was == PartKinds.SeleniumRectifier && now.Junction == Junction.Rectifying => Reason.Doubt(FitAspects.Kind, "silicon for selenium drops less: the voltage behind it rises, a series resistor takes it up"),
-            var (was, now) when was == PartKinds.GermaniumTransistor && now == PartKinds.Transistor => Reason.Doubt(FitAspects.Kind, "silicon for germanium wants another bias"),
-            var (was, now) when was != now => Reason.Against(FitAspects.Kind, $"{now} for {was}: another sort of part"),
-            var (was, _) => Reason.For(FitAspects.Kind, $"{was}: the same kind"),
-        };
-        yield return (place.Type?.Value, offer.Type?.Value) switch
-        {
-            (null, _) => Reason.Missing(FitAspects.Type, "the type of the original is not written"),
-            ({ } was, null) => Reason.Missing(FitAspects.Type, () => $"its type is not written, {was} is asked for"),
-            var (was, now) when was == now => Reason.For(FitAspects.Type, () => $"{now}: the same type"),
-            var (was, now) => Reason.Doubt(FitAspects.Type, () => $"{now} for {was}: compare the data of both"),
-        };
-        foreach (var reason in AtLeast(FitAspects.Current, place.Current, offer.Current))
-        {
-            yield return reason;
-        }
+        var (isSame, isSafety) = (TypeRules.IsSame(place, offer), IsSafety(place));
+        IEnumerable<Reason> value = isSame && (place.Inductance is null || offer.Inductance is null)
+            ? [Reason.For(FitAspects.Type, () => $"{offer.Type!.Value}: the same type")]
+            : WithinTolerance(place, offer, values => values.Inductance);
+        return
+        [
+            KindAlike(place, offer), .. value,
+            .. Rated(FitAspects.Current, place.Current, offer.Current, isAsked: !isSame, isSame, isSafety),
+            .. Rated(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, isAsked: false, isSame, isSafety),
+        ];
     }
 
     private static Reason KindAlike(IFitPart place, IFitPart offer) => place.Kind.Value == offer.Kind.Value

@@ -12,7 +12,8 @@ internal static class ResistorRules
         Kind(place, offer),
         .. PlainRules.WithinTolerance(place, offer, values => values.Resistance),
         .. Tolerance(place, offer),
-        .. PlainRules.AtLeast(FitAspects.Power, place.Power, offer.Power),
+        .. PlainRules.Rated(FitAspects.Power, place.Power, offer.Power, isAsked: place.Kind.Value.IsFixedResistor, isSameType: false, PlainRules.IsSafety(place)),
+        .. PlainRules.AtLeast(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, PlainRules.IsSafety(place)),
         .. Working(place, offer),
     ];
 
@@ -34,15 +35,22 @@ internal static class ResistorRules
             yield break;
         }
 
-        yield return offer.Tolerance is not { Value.IsRelative: true } now ? Reason.Missing(FitAspects.Tolerance, () => $"its tolerance is not written, {was.Value} is asked for")
+        yield return offer.Tolerance is not { Value.IsRelative: true } now ? Reason.Unwritten(FitAspects.Tolerance, () => $"its tolerance is not written, {was.Value} is asked for")
             : now.Value.Lower < was.Value.Lower || now.Value.Upper > was.Value.Upper ? Reason.Doubt(FitAspects.Tolerance, () => $"{now.Value} is wider than {was.Value}: measure and choose one")
             : Reason.For(FitAspects.Tolerance, () => $"{now.Value} is not wider than {was.Value}");
     }
 
     private static IEnumerable<Reason> Working(IFitPart place, IFitPart offer)
     {
-        if (place.WorkingVoltage is not { } occurs || offer.RatedVoltage is not { } rated)
+        if (place.WorkingVoltage is not { } occurs)
         {
+            yield break;
+        }
+
+        if (offer.RatedVoltage is not { } rated)
+        {
+            var words = new Electronics.LazyText(() => $"its voltage rating is not written, {Text(occurs)} occur in its place");
+            yield return PlainRules.IsSafety(place) ? Reason.Against(FitAspects.WorkingVoltage, words) : Reason.Unwritten(FitAspects.WorkingVoltage, words);
             yield break;
         }
 

@@ -1,4 +1,3 @@
-using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Substitution;
 using Reason = Ohmstead.Electronics.Substitution.Reason;
@@ -20,7 +19,7 @@ internal sealed record TwoForOne(string How, IReadOnlyList<Reason> Reasons)
     internal static IEnumerable<TwoForOne> Of(FitPlace place, LotOffer lot)
     {
         // Never where people rely on one approved part.
-        if (place.Capacitor is not { SafetyClass: SafetyClass.None, Role: not CapacitorRole.Safety } capacitor || lot.For(capacitor) is not { RatedVolts: { } volts } offer)
+        if (place.Capacitor is not { IsOnMains: false } capacitor || lot.For(capacitor) is not { RatedVolts: { } volts } offer)
         {
             yield break;
         }

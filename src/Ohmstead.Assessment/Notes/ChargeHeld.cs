@@ -72,7 +72,7 @@ internal sealed record ChargeHeld(decimal Farads, decimal Volts, string Words, s
         internal static Highest Of(Written<Quantity> marked, PartValues? part)
         {
             var own = part?.Tolerance;
-            var tolerance = own?.Value ?? (part is null || PartKind.IsElectrolytic(part.Kind.Value) ? OfElectrolytic : OfOthers);
+            var tolerance = own?.Value ?? (part is null || part.Kind.Value.IsElectrolytic ? OfElectrolytic : OfOthers);
             if (tolerance.Apply(marked.Value).Upper is not { Dimension: Dimension.Capacitance } upper || upper.Value <= marked.Value.Value)
             {
                 return new(marked.Value.Value, marked.Text, string.Empty, Marked);

@@ -5,20 +5,43 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Notes;
 
-/// <summary>Within what time a fuse must open at an overload, by system and speed; a record seldom says which it is, so all are told.</summary>
+/// <summary>Within what time a fuse must open at an overload, and what it can interrupt, by system, speed and breaking capacity; where the record does not say which it is, all are told.</summary>
 public static class FuseNotes
 {
     /// <summary>The notes on a fuse of a marked current; none for other parts.</summary>
-    public static IReadOnlyList<WorkedNote> Of(PartValues part) =>
-        part.Kind.Value == PartKinds.Fuse && part.Current is { Value.Value: > 0m } rated ? [.. FuseFigures.All.Select(row => Note(row, rated)), new(FuseFigures.Meaning, "so many seconds pass above it before it opens", Source.CommonPractice.Text)] : [];
-
-    private static WorkedNote Note(FuseFigures row, Written<Quantity> rated)
+    public static IReadOnlyList<WorkedNote> Of(PartValues part)
     {
-        var speed = row.Speed switch { 'F' => " and quick", 'T' => " and slow", _ => string.Empty };
+        if (part.Kind.Value != PartKinds.Fuse || part.Current is not { Value.Value: > 0m } rated)
+        {
+            return [];
+        }
+
+        var (speed, breaking) = (FuseLetters.Speed(part.Speed?.Value), FuseLetters.Breaking(part.Breaking?.Value));
+        return
+        [
+            .. FuseFigures.For(rated.Value.Value, null, speed, breaking).Select(row => Note(row, rated, isKnown: speed is not null && breaking is not null)),
+            .. Breaks(breaking, rated),
+            new(FuseFigures.Meaning, "so many seconds pass above it before it opens", Source.CommonPractice.Text),
+        ];
+    }
+
+    private static WorkedNote Note(FuseFigures row, Written<Quantity> rated, bool isKnown)
+    {
         var current = QuantityText.Format(new Quantity(rated.Value.Value * row.TimesRated, Dimension.Current));
         return new(
-            $"if it is rated by {row.System}{speed}, it opens within {QuantityText.Format(new Quantity(row.OpensWithinSeconds, Dimension.Duration))} at {current}",
+            $"{(isKnown ? string.Empty : $"if it is rated by {Words(row)}, ")}it {row.Does} at {current}",
             $"{QuantityText.Format(new Quantity(row.TimesRated, Dimension.Number))} x {rated.Text} = {current}",
             row.Source.Text);
+    }
+
+    private static IEnumerable<WorkedNote> Breaks(FuseBreaking? breaking, Written<Quantity> rated) =>
+        breaking is not null && FuseFigures.BreaksAmperes(FuseSystem.IEC, breaking, rated.Value.Value).Is(out var breaks, out _)
+            ? [new($"it interrupts {QuantityText.Format(new Quantity(breaks.Value, Dimension.Current))} and no more", breaks.Arithmetic.Text, breaks.Source.Text)]
+            : [];
+
+    private static string Words(FuseFigures row)
+    {
+        string?[] words = [row.System.ToString(), row.Speed is { } speed ? FuseLetters.Words(speed) : null, row.Breaking is { } breaking ? FuseLetters.Words(breaking) : null];
+        return string.Join(", ", words.OfType<string>());
     }
 }

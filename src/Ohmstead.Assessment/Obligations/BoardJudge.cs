@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Obligations.Rules;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
@@ -67,10 +68,19 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
             }
         }
 
-        return board.Board with
+        var stood = board.Board with
         {
             Obligations = obligations.DrainToImmutable(),
             IsLookOverdue = board.Board.LookAgain is { } look && look < board.Today,
+            OpenWaits = Waits(board),
         };
+        return stood.Obligations.Any(one => one.NeedsPart) ? stood with { Needs = PartNeed.Of(stood) } : stood;
+    }
+
+    // A wait whose end cannot be holds the board back like one without an end, and is listed with them.
+    private static ImmutableArray<Wait> Waits(BoardUnderObligation board)
+    {
+        var all = board.Board.Board.Waiting;
+        return all.Length == 0 ? [] : [.. all.Where(wait => !WaitOver.IsOver(wait, board.Today))];
     }
 }

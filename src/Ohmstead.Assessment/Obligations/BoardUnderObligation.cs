@@ -45,20 +45,21 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
     }
 
     /// <summary>What a reading shows, as evidence.</summary>
-    internal Evidence By(AssessedReading reading, Verdicts.Verdict verdict) => new(LazyText.Of(verdict, static one => one.Why), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading));
+    internal Evidence By(AssessedReading reading, Verdicts.Verdict verdict) =>
+        new(LazyText.Of(verdict, static one => one.Why), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading)) { Kind = EvidenceKind.Reading };
 
     /// <summary>A reading as evidence.</summary>
-    internal Evidence By(AssessedReading reading) => new(LazyText.Of(reading, Words), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading));
+    internal Evidence By(AssessedReading reading) => new(LazyText.Of(reading, Words), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading)) { Kind = EvidenceKind.Reading };
 
     /// <summary>A proof as evidence.</summary>
-    internal Evidence By(AssessedProof proof) => new(LazyText.Of(proof, Words), proof.Visit.Date.Value, proof.Proof.Spot, Board.Board.Path);
+    internal Evidence By(AssessedProof proof) => new(LazyText.Of(proof, Words), proof.Visit.Date.Value, proof.Proof.Spot, Board.Board.Path) { Kind = EvidenceKind.Proof };
 
     /// <summary>Work as evidence.</summary>
-    internal Evidence By(WorkEntry work, BenchVisit visit) => new(LazyText.Of(work, Words), visit.Date.Value, work.Spot, Board.Board.Path);
+    internal Evidence By(WorkEntry work, BenchVisit visit) => new(LazyText.Of(work, Words), visit.Date.Value, work.Spot, Board.Board.Path) { Kind = EvidenceKind.Work };
 
     /// <summary>A decision as evidence.</summary>
     internal Evidence By(Decision decision, DateOnly day) =>
-        new(LazyText.Of(decision, static one => $"decided: {one.What.Text}, because {one.Because.Value}"), day, decision.Spot, Board.Board.Path);
+        new(LazyText.Of(decision, static one => $"decided: {one.What.Text}, because {one.Because.Value}"), day, decision.Spot, Board.Board.Path) { Kind = EvidenceKind.Decision };
 
     /// <summary>What the record says of the board itself, as evidence.</summary>
     internal Evidence ByTheRecord(LazyText words, Spot spot) => new(words, null, spot, Board.Board.Path);

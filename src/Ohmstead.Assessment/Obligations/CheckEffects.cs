@@ -87,6 +87,30 @@ public static class CheckEffects
     /// <summary>The effect of a check. One that is not in the list holds back: a test finds it, and nobody is hurt until then.</summary>
     public static CheckEffect Of(string check) => ByName.TryGetValue(check, out var effect) ? effect : CheckEffect.HoldsBack;
 
+    /// <summary>What a finding of a check does to the state of the board, and why, in one line; null for what is found before there is a board.</summary>
+    public static string? Told(string check)
+    {
+        foreach (var (name, effect, why) in All)
+        {
+            if (name == check)
+            {
+                return $"{Words(effect)}: {why}";
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>An effect in words.</summary>
+    public static string Words(CheckEffect effect) => effect switch
+    {
+        CheckEffect.HoldsBack => "it holds the board back from fit to run",
+        CheckEffect.HoldsBackAsError => "as an error it holds the board back from fit to run, as a warning it is told",
+        CheckEffect.HoldsBackWhileItCounts => "it holds the board back from fit to run while what it speaks of counts for something that sits there",
+        CheckEffect.SaidElsewhere => "the finding is told, and the state follows from the evidence",
+        CheckEffect.Told => "none, it is told",
+    };
+
     /// <summary>Whether a finding holds the board that it is about back by itself.</summary>
     public static bool HoldsBack(Finding finding) => Of(finding.Check) switch
     {

@@ -12,6 +12,9 @@ public static class SafetyCapacitor
         "Johanson Dielectrics, Safety Certified Application Notes; Vishay VY1 and VY2 data sheets", "peak impulse voltage of X1, X2, Y1 and Y2");
     private static readonly Source ImpulseRemembered = Source.FromMemory("IEC 60384-14", "peak impulse voltage of Y4, and above 1 µF");
     private static readonly Source Order = Source.FromMemory("IEC 60384-14", "classes");
+    private static readonly Source Ranges = Source.Published("IEC 60384-14, classes and their voltages, as makers quote them",
+        "Y1 to 500 V, Y2 150 to 300 V, Y3 150 to 250 V, Y4 under 150 V");
+    private const decimal Y4EndsUnder = 150m;
 
     /// <summary>The peak impulse voltage of a class in kilovolt; X1 and X2 above 1 µF divided by sqrt(C / 1 µF). Refused for a Y above 1 µF: the
     /// figures end there, and none is made.</summary>
@@ -33,23 +36,61 @@ public static class SafetyCapacitor
         });
 
     /// <summary>
-    /// Whether a class may stand where another stood, with the reason. A Y may replace an X of equal or lower impulse, never the
-    /// reverse; no part without a class may replace one with a class. The a.c. rating and the approvals must be kept as well.
+    /// The highest a.c. voltage that a class is for, in volt r.m.s.; null where the class alone does not say. A Y4 ends under its figure, the others at theirs.
     /// </summary>
-    public static Worked<bool> MayReplace(SafetyClass original, SafetyClass offered)
+    public static decimal? HighestVolts(SafetyClass safetyClass) => safetyClass switch
+    {
+        SafetyClass.Y1 => 500m,
+        SafetyClass.Y2 => 300m,
+        SafetyClass.Y3 => 250m,
+        SafetyClass.Y4 => Y4EndsUnder,
+        _ => null,
+    };
+
+    /// <summary>
+    /// Whether a class may stand where another stood, with the reason. A Y may replace an X of equal or lower impulse, never the
+    /// reverse; a class is not taken above the voltages that it is for, and a Y4 is for places under 150 V alone; no part without a class may
+    /// replace one with a class. The a.c. rating and the approvals must be kept as well.
+    /// </summary>
+    /// <param name="original">The class that the place asks for.</param>
+    /// <param name="offered">The class of the part.</param>
+    /// <param name="volts">The a.c. voltage of the place in volt r.m.s., or null when it is not known.</param>
+    public static Worked<bool> MayReplace(SafetyClass original, SafetyClass offered, decimal? volts = null)
     {
         string names = $"{offered} for {original}";
         return (original, offered) switch
         {
             (SafetyClass.None, _) => new(true, "the place asks for no safety class", Order),
             (_, SafetyClass.None) => new(false, $"a part without a class never replaces {original}, however high its d.c. rating", Order),
-            _ when original == offered => new(true, $"{names}: the same class", Order),
             _ when IsY(original) && !IsY(offered) => new(false, $"{names}: an X never replaces a Y", Order),
+            _ when volts is { } place && EndsBelow(offered, place) =>
+                new(false, $"{names}: {offered} is for {Range(offered)}, the place has {Figures.Text(place)} V", Ranges),
+            _ when original == offered => new(true, $"{names}: the same class", Order),
+            (_, SafetyClass.Y4) when volts is null => new(false, $"{names}: Y4 is for {Range(SafetyClass.Y4)}, and the voltage of the place is not written", Ranges),
             _ when BaseKilovolts(offered) >= BaseKilovolts(original) =>
                 new(true, $"{names}: {Words(offered)} covers {Words(original)}", Order),
             _ => new(false, $"{names}: {Words(offered)} is under {Words(original)}", Order),
         };
     }
+
+    /// <summary>
+    /// Whether a part may stand in a place of a class whose voltage is not written: only where it bears the highest voltage that there can be in such a place.
+    /// </summary>
+    /// <param name="original">The class that the place asks for.</param>
+    /// <param name="offered">The class of the part.</param>
+    /// <param name="ratedVolts">The rated a.c. voltage of the part in volt r.m.s., or null when it is not known.</param>
+    public static Worked<bool> MayReplaceUnseen(SafetyClass original, SafetyClass offered, decimal? ratedVolts)
+    {
+        Worked<bool> may = MayReplace(original, offered);
+        return !may.Value || original == SafetyClass.None ? may
+            : HighestVolts(original) is { } highest && Bears(offered, ratedVolts) is { } borne && borne >= highest
+                ? new(true, $"{Figures.Text(borne)} V, and no {original} place has more than {Figures.Text(highest)} V", Ranges)
+            : new(false, "not for this place until its mains voltage is written", Ranges);
+    }
+
+    /// <summary>What a part of a class bears: its mark, and no more than the class is for.</summary>
+    public static decimal? Bears(SafetyClass safetyClass, decimal? ratedVolts) =>
+        ratedVolts is { } mark && HighestVolts(safetyClass) is { } highest ? Math.Min(mark, highest) : ratedVolts;
 
     /// <summary>The current a Y capacitor sends into the chassis, 2 pi f C V, in milliampere.</summary>
     /// <remarks>What it is held against is in <see cref="TouchCurrentLimit"/>. Keep the capacitance at or below the original.</remarks>
@@ -64,6 +105,11 @@ public static class SafetyCapacitor
                 Remarks = ["information only: limits depend on the equipment's class; defer to local codes and licensed practice"],
             };
         });
+
+    private static bool EndsBelow(SafetyClass c, decimal volts) =>
+        HighestVolts(c) is { } highest && (volts > highest || (c == SafetyClass.Y4 && volts == highest));
+
+    private static string Range(SafetyClass c) => c == SafetyClass.Y4 ? "places under 150 V" : $"places of up to {Figures.Text(HighestVolts(c) ?? 0m)} V";
 
     private static bool IsY(SafetyClass c) => c is SafetyClass.Y1 or SafetyClass.Y2 or SafetyClass.Y3 or SafetyClass.Y4;
 

@@ -6,4 +6,8 @@ namespace Ohmstead.Electronics.Markings;
 /// <param name="Limits">The limits that follow from it, or null when it gives none.</param>
 /// <param name="Rule">How it was read, for a person to follow.</param>
 /// <param name="Source">Where the rule comes from.</param>
-public sealed record PrintMeaning(string As, string Meaning, string? Limits, string Rule, Source Source);
+public sealed record PrintMeaning(string As, string Meaning, string? Limits, string Rule, Source Source)
+{
+    /// <summary>The parts that carry such a print.</summary>
+    public PrintedOn On { get; init; } = PrintedOn.Any;
+}

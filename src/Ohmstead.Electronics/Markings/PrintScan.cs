@@ -33,8 +33,13 @@ internal readonly record struct PrintScan(ImmutableArray<decimal> Numbers, char 
         var end = 0;
         while (end < rest.Length && !char.IsAsciiDigit(rest[end]) && !char.IsWhiteSpace(rest[end])) end++;
         var unit = rest[..end];
+        // 2200u16 is a value and a voltage; the figure behind the unit of 4n7 is a part of the value.
+        if (end > 0 && rest.Length == end + 1 && char.IsAsciiDigit(rest[end]))
+            return Broken($"'{Excerpt.Of(text)}' has one figure behind its unit, expected a rated voltage of two or more");
         rest = rest[end..].TrimStart();
         if (rest.IsEmpty) return new PrintScan(numbers.ToImmutable(), separator, unit.ToString(), null, bipolar, null);
+        if (unit.IsEmpty && numbers.Count == 1 && VoltageCode.Parse(rest).Is(out var coded, out _))
+            return new PrintScan(numbers.ToImmutable(), separator, "", coded, bipolar, null);
         if (!TakeNumber(ref rest, out var volts) || volts is <= 0m or > 1_000_000m)
             return Broken($"'{Excerpt.Of(rest)}' in '{Excerpt.Of(text)}' is no rated voltage, expected such as 450 V");
 

@@ -4,8 +4,8 @@ namespace Ohmstead.Electronics.Parts;
 /// things.</summary>
 public static class ZenerTolerance
 {
-    private static readonly Source Jedec = Source.FromMemory("JEDEC registrations of the 1N series", "suffix");
-    private static readonly Source Sheets = Source.Published("1N4728 to 1N4764 data sheets of SMC and Taiwan Semiconductor; VPT DC-0012397 for 1N746 to 1N759", "suffix");
+    private static readonly Source Jedec = Source.Published("data sheets of the JEDEC 1N series: SMC and Taiwan Semiconductor 1N4728A, VPT 1N746, Digitron 1N5221", "suffix");
+    private static readonly Source Remembered = Source.FromMemory("JEDEC registrations of 1N5221 to 1N5281", "suffix");
     private static readonly Source ProElectron = Source.FromMemory("Pro Electron type designation code", "voltage tolerance letter");
 
     /// <summary>The tolerance as a fraction, for a suffix letter or null for none; refused when the series does not know it.</summary>
@@ -29,7 +29,12 @@ public static class ZenerTolerance
         string mark = suffix is { } c ? $"suffix {c}" : "no suffix";
         return fraction is { } known
             ? Outcome<Worked<decimal>>.Of(new Worked<decimal>(known, $"{mark}: ±{Figures.Percent(known)}",
-                series switch { ZenerSeries.ProElectron => ProElectron, ZenerSeries.Jedec5221 => Jedec, _ => Sheets }))
+                series switch
+                {
+                    ZenerSeries.ProElectron => ProElectron,
+                    ZenerSeries.Jedec5221 when char.ToUpperInvariant(suffix ?? 'A') is 'A' or 'B' => Remembered,
+                    _ => Jedec,
+                }))
             : Outcome<Worked<decimal>>.Refused($"{mark} has no known tolerance in this series");
     }
 }

@@ -30,7 +30,8 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
         {
             (Bound Left, Bound Right)[] ranges = [.. groups.Select(g => Range(g.Known))];
             (Bound Left, Bound Right)[] innermost = [.. Innermost(ranges)];
-            Cover[] covers = [.. ranges.Zip(groups, (r, g) => Cover.Of(r, innermost, g.Count))];
+            // Ages may be exact to the day; those between the same masses move together.
+            Cover[] covers = [.. ranges.Zip(groups, (r, g) => Cover.Of(r, innermost, g.Count)).GroupBy(c => (c.First, c.End)).Select(c => new Cover(c.Key.First, c.Key.End, c.Sum(one => one.Count)))];
             int count = groups.Sum(g => g.Count);
             double[] masses = new double[innermost.Length];
             double[] sums = new double[masses.Length + 1];

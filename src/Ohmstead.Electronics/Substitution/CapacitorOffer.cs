@@ -27,6 +27,9 @@ public sealed record CapacitorOffer(string Name, CapacitorKind Kind, decimal Far
     /// <summary>Its rated a.c. voltage in volt r.m.s.</summary>
     public decimal? AlternatingVolts { get; init; }
 
+    /// <summary>The a.c. voltage that it bears across the mains, in volt: what is marked for a.c., else its rated voltage, which on a part with a class is one.</summary>
+    internal decimal? MainsVolts => AlternatingVolts ?? RatedVolts;
+
     /// <summary>How it is mounted.</summary>
     public CapacitorForm? Form { get; init; }
 

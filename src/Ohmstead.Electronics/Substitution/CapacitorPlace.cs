@@ -48,6 +48,18 @@ public sealed record CapacitorPlace(CapacitorRole Role, CapacitorKind Kind, deci
     /// <summary>The a.c. voltage it must be rated for, in volt r.m.s.</summary>
     public decimal? AlternatingVolts { get; init; }
 
+    /// <summary>
+    /// True when it is on the mains: its role says so, or it has a safety class, or it is a suppression capacitor, whatever its role says. Nobody
+    /// fits one of those anywhere else.
+    /// </summary>
+    public bool IsOnMains => Role == CapacitorRole.Safety || SafetyClass != SafetyClass.None || Kind == CapacitorKind.Suppression;
+
+    /// <summary>The a.c. voltage that a place on the mains asks for, in volt: the mark of the original, or what occurs there where that is more; null when neither is known.</summary>
+    public decimal? MainsVolts => AlternatingVolts ?? (RatedVolts is { } mark && WorstVolts is { } occurs ? Math.Max(mark, occurs) : RatedVolts ?? WorstVolts);
+
+    /// <summary>What it does there, where a place on the mains is one whatever its role says.</summary>
+    internal CapacitorRole Duty => IsOnMains ? CapacitorRole.Safety : Role;
+
     /// <summary>How it is mounted; null when any will do.</summary>
     public CapacitorForm? Form { get; init; }
 

@@ -15,7 +15,7 @@ internal static class KindRules
         }
 
         reasons.Add(place.Kind == offer.Kind && !offer.Kind.IsPaper() ? Reason.For(Aspect, pair, static p => $"{Kinds(p)}: the same kind") : Other(pair));
-        if (place.Role == CapacitorRole.Snubber)
+        if (place.Duty == CapacitorRole.Snubber)
         {
             reasons.Add(offer.Kind == CapacitorKind.Polypropylene
                 ? Reason.Doubt(Aspect, "look up the pulse rating dV/dt and the a.c. rating")
@@ -31,12 +31,12 @@ internal static class KindRules
             Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: compare leakage and temperature range"),
         (CapacitorKind.TantalumSolid or CapacitorKind.TantalumWet, CapacitorKind.AluminiumWet) => AluminiumForTantalum(pair),
         (_, CapacitorKind.TantalumWet) => Reason.Against(Aspect, pair, static p => $"{Kinds(p)}: bears no reverse voltage and leaks acid when it fails"),
-        (CapacitorKind.AluminiumWet or CapacitorKind.Polymer, CapacitorKind.TantalumSolid) => IsLowImpedance(pair.Place.Role)
+        (CapacitorKind.AluminiumWet or CapacitorKind.Polymer, CapacitorKind.TantalumSolid) => IsLowImpedance(pair.Place.Duty)
             ? Reason.Against(Aspect, pair, static p => $"{Kinds(p)} on a low-impedance rail: it fails short at power-up")
             : Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: only with half its voltage and some impedance before it"),
         (_, CapacitorKind.Polymer) when pair.Place.Kind.IsElectrolytic() =>
-            pair.Place.Role is CapacitorRole.Coupling or CapacitorRole.Timing or CapacitorRole.Filter
-            ? Reason.Against(Aspect, pair, static p => $"{Kinds(p)}: leaks too much for {Role(p.Place.Role)}")
+            pair.Place.Duty is CapacitorRole.Coupling or CapacitorRole.Timing or CapacitorRole.Filter
+            ? Reason.Against(Aspect, pair, static p => $"{Kinds(p)}: leaks too much for {Role(p.Place.Duty)}")
             : Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: leaks more, and its low ESR can upset a regulator"),
         (CapacitorKind.Polymer, CapacitorKind.AluminiumWet) => Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: its ESR is higher"),
         _ when pair.Offer.Kind.IsElectrolytic() => Reason.Against(Aspect, pair, static p => $"{Kinds(p)}: never an electrolytic for a dry dielectric"),
@@ -44,20 +44,20 @@ internal static class KindRules
         (_, CapacitorKind.CeramicClass2) => Class2(pair),
         _ when pair.Place.Kind.IsElectrolytic() => Reason.For(Aspect, pair, static p => $"{Kinds(p)}: longer lived where there is room"),
         _ when pair.Place.Kind.IsPaper() => Reason.For(Aspect, pair, static p => $"{Kinds(p)}: the usual replacement"),
-        _ when IsPrecise(pair.Place.Role) && pair.Place.Kind.IsStable() && !pair.Offer.Kind.IsStable() =>
-            Reason.Against(Aspect, pair, static p => $"{Kinds(p)} in {Role(p.Place.Role)}: drifts more"),
-        _ when IsPrecise(pair.Place.Role) || (pair.Place.Role == CapacitorRole.Other && pair.Place.Kind.IsStable() && !pair.Offer.Kind.IsStable()) => Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)} in {Role(p.Place.Role)}: compare drift and temperature coefficient"),
+        _ when IsPrecise(pair.Place.Duty) && pair.Place.Kind.IsStable() && !pair.Offer.Kind.IsStable() =>
+            Reason.Against(Aspect, pair, static p => $"{Kinds(p)} in {Role(p.Place.Duty)}: drifts more"),
+        _ when IsPrecise(pair.Place.Duty) || (pair.Place.Duty == CapacitorRole.Other && pair.Place.Kind.IsStable() && !pair.Offer.Kind.IsStable()) => Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)} in {Role(p.Place.Duty)}: compare drift and temperature coefficient"),
         _ => Reason.For(Aspect, pair, static p => $"{Kinds(p)}: as good in this role"),
     };
 
     private static Reason AluminiumForTantalum(Pairing pair) =>
-        pair.Place.Role is CapacitorRole.Timing or CapacitorRole.Filter
-            ? Reason.Against(Aspect, pair, static p => $"{Kinds(p)} in {Role(p.Place.Role)}: take film or a low-leakage part")
+        pair.Place.Duty is CapacitorRole.Timing or CapacitorRole.Filter
+            ? Reason.Against(Aspect, pair, static p => $"{Kinds(p)} in {Role(p.Place.Duty)}: take film or a low-leakage part")
         : pair.Offer.Farads >= 1.5m * pair.Place.Farads ? Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: low-leakage or 105 degree part, check the height")
         : Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: 1.5 to 2 x the value makes up for the higher ESR");
 
     private static Reason Class2(Pairing pair) =>
-        pair.Place.Kind.IsStable() || IsPrecise(pair.Place.Role)
+        pair.Place.Kind.IsStable() || IsPrecise(pair.Place.Duty)
             ? Reason.Against(Aspect, pair, static p => $"{Kinds(p)}: its value moves with temperature, voltage and age")
         : Reason.Doubt(Aspect, pair, static p => $"{Kinds(p)}: loses capacitance under voltage, allow for it");
 

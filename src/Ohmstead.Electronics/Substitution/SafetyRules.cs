@@ -1,5 +1,3 @@
-using Ohmstead.Electronics.Capacitors;
-
 namespace Ohmstead.Electronics.Substitution;
 
 /// <summary>Safety class and a.c. rating: kept or raised, never less.</summary>
@@ -10,30 +8,24 @@ internal static class SafetyRules
     internal static void Add(List<Reason> reasons, Pairing pair)
     {
         (CapacitorPlace place, CapacitorOffer offer) = pair;
-        if (place.Role == CapacitorRole.Safety && place.SafetyClass == SafetyClass.None)
+        if (!place.IsOnMains)
         {
-            reasons.Add(Reason.Against(Aspect, "the place is on the mains and its class is not known: establish it first"));
-        }
-        else if (place.SafetyClass != SafetyClass.None)
-        {
-            Worked<bool> may = SafetyCapacitor.MayReplace(place.SafetyClass, offer.SafetyClass);
-            reasons.Add(may.Value ? Reason.For(Aspect, may.Arithmetic, may.Source) : Reason.Against(Aspect, may.Arithmetic, may.Source));
-            reasons.Add(Reason.Doubt(Aspect, Hazards.SafetyNotice.Defer));
+            if (place.AlternatingVolts is { } asked)
+            {
+                reasons.Add(Alternating(pair, asked));
+            }
+
+            return;
         }
 
-        if (place.AlternatingVolts is { } asked)
-        {
-            reasons.Add(offer.AlternatingVolts switch
-            {
-                null => Missing(place),
-                { } rated when rated < asked =>
-                    Reason.Against(Aspect, pair, static p => $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c. where {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"),
-                _ => Reason.For(Aspect, pair, static p => $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c., {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"),
-            });
-        }
+        reasons.AddRange(MainsSubstitution.Judge(place.SafetyClass, place.MainsVolts, offer.SafetyClass, offer.MainsVolts));
     }
 
-    private static Reason Missing(CapacitorPlace place) => place.SafetyClass == SafetyClass.None
-        ? Reason.Missing(Aspect, "the a.c. rating of the offer is not known")
-        : Reason.Against(Aspect, "the a.c. rating of the offer is not known, and the place is on the mains");
+    private static Reason Alternating(Pairing pair, decimal asked) => pair.Offer.AlternatingVolts switch
+    {
+        null => Reason.Missing(Aspect, "the a.c. rating of the offer is not known"),
+        { } rated when rated < asked =>
+            Reason.Against(Aspect, pair, static p => $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c. where {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"),
+        _ => Reason.For(Aspect, pair, static p => $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c., {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"),
+    };
 }

@@ -35,7 +35,7 @@ internal static class StressRules
         const string Aspect = "temperature";
         return pair.Offer.CelsiusRating switch
         {
-            null => Reason.Missing(Aspect, pair, static p => $"its temperature rating is not known, {Asked(p)} °C are asked for"),
+            null => Reason.Unwritten(Aspect, pair, static p => $"its temperature rating is not known, {Asked(p)} °C are asked for"),
             { } rated when rated < asked => Reason.Against(Aspect, pair, static p => $"{Rated(p)} °C where {Asked(p)} °C are asked for"),
             { } rated when rated > asked && pair.Offer.Kind == CapacitorKind.AluminiumWet => Reason.For(
                 Aspect,
@@ -54,7 +54,7 @@ internal static class StressRules
         const string Aspect = "ripple";
         return offer.RippleAmperes switch
         {
-            null => Reason.Missing(Aspect, () => $"its ripple rating is not known, {Figures.Text(asked)} A are asked for"),
+            null => Reason.Unwritten(Aspect, () => $"its ripple rating is not known, {Figures.Text(asked)} A are asked for"),
             { } rated when rated < asked => Reason.Against(Aspect, () => $"{Figures.Text(rated)} A where {Figures.Text(asked)} A are asked for"),
             { } rated => Reason.For(Aspect, () => $"{Figures.Text(rated)} A, {Figures.Text(asked)} A are asked for"),
         };

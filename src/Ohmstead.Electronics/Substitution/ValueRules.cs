@@ -22,7 +22,7 @@ internal static class ValueRules
             }
         }
 
-        reasons.Add(place.Role switch
+        reasons.Add(place.Duty switch
         {
             CapacitorRole.Reservoir or CapacitorRole.SwitchingOutput => Reservoir(share, pair),
             CapacitorRole.ValveReservoir => ValveReservoir(share, pair),
@@ -31,7 +31,7 @@ internal static class ValueRules
             CapacitorRole.Safety => Safety(share, pair),
             _ => InTolerance(share, pair),
         });
-        if (place.Role == CapacitorRole.Tuned)
+        if (place.Duty == CapacitorRole.Tuned)
         {
             reasons.Add(Reason.Doubt(Aspect, "match the temperature coefficient of the original as well"));
         }
@@ -39,7 +39,7 @@ internal static class ValueRules
 
     internal static Outcome<Worked<Interval>> Range(CapacitorPlace place)
     {
-        (decimal least, decimal most, string why) = place.Role switch
+        (decimal least, decimal most, string why) = place.Duty switch
         {
             CapacitorRole.Reservoir or CapacitorRole.SwitchingOutput => (1.0m, 1.5m, "for a reservoir; 0.9 to 2 x with care"),
             CapacitorRole.ValveReservoir when place.LargestInputFarads is { } input =>

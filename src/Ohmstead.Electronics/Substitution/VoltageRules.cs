@@ -16,9 +16,15 @@ internal static class VoltageRules
     internal static void Add(List<Reason> reasons, Pairing pair)
     {
         (CapacitorPlace place, CapacitorOffer offer) = pair;
+        if (place.IsOnMains)
+        {
+            // What the class and the mains ask is told with the class.
+            return;
+        }
+
         if (offer.RatedVolts is not { } rated)
         {
-            reasons.Add(Reason.Missing(Mark, place.RatedVolts is null ? "neither rated voltage is known" : "its rated voltage is not known"));
+            reasons.Add(Reason.Unwritten(Mark, place.RatedVolts is null ? "neither rated voltage is known" : "its rated voltage is not known"));
             return;
         }
 

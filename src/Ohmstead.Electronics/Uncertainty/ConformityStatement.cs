@@ -21,7 +21,7 @@ public sealed record ConformityStatement(
     LazyText Arithmetic,
     Source Source)
 {
-    private static readonly Source Statements = Source.FromMemory("ILAC-G8:09/2019; JCGM 106:2012", "4.2; clause 7");
+    private static readonly Source Statements = Source.FromMemory("ILAC-G8:09/2019, 4.2.3 as read; JCGM 106:2012", "clause 7");
 
     /// <summary>True when the reading settles the matter.</summary>
     public bool Decides => Conformity is Conformity.Inside or Conformity.Outside;

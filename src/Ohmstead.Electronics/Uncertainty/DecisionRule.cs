@@ -10,7 +10,7 @@ namespace Ohmstead.Electronics.Uncertainty;
 /// <param name="Source">Where it comes from.</param>
 public sealed record DecisionRule(string Name, decimal GuardShare, double FalseAcceptRisk, string Meaning, Source Source)
 {
-    private static readonly Source G8 = Source.FromMemory("ILAC-G8:09/2019", "table 1");
+    private static readonly Source G8 = Source.Published("ILAC-G8:09/2019, as quoted by Harper Metrology, 24 October 2024", "table 1");
 
     /// <summary>The limit is the limit; uncertainty is not taken off.</summary>
     public static DecisionRule Simple { get; } = new("simple acceptance", 0m, 0.5, "inside counts as inside", G8);
@@ -21,7 +21,7 @@ public sealed record DecisionRule(string Name, decimal GuardShare, double FalseA
     /// <summary>1.65 standard uncertainties, the default of ISO 14253-1.</summary>
     public static DecisionRule GuardedFivePercent { get; } = new(
         "guard band of 0.83 U", 0.83m, 0.0485, "at most five in a hundred accepted wrongly",
-        Source.FromMemory("ISO 14253-1:2017; ILAC-G8:09/2019", "table 1"));
+        Source.Published("ISO 14253-1:2017 and ILAC-G8:09/2019, as quoted by Harper Metrology, 24 October 2024", "table 1"));
 
     /// <summary>Three standard uncertainties.</summary>
     public static DecisionRule ThreeSigma { get; } = new("three sigma", 1.5m, 0.00135, "under 0.16 % accepted wrongly", G8);

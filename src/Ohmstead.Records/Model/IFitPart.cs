@@ -41,6 +41,15 @@ public interface IFitPart
     /// <summary>Current rating.</summary>
     Written<Quantity>? Current { get; }
 
+    /// <summary>Speed of a fuse.</summary>
+    Written<string>? Speed { get; }
+
+    /// <summary>Breaking capacity of a fuse.</summary>
+    Written<string>? Breaking { get; }
+
+    /// <summary>Size of a fuse.</summary>
+    Written<string>? Size { get; }
+
     /// <summary>Rated ripple current.</summary>
     Written<Quantity>? RippleCurrent { get; }
 
@@ -61,6 +70,12 @@ public interface IFitPart
 
     /// <summary>Safety class of a suppression capacitor.</summary>
     Written<string>? SafetyClass { get; }
+
+    /// <summary>What it is made of: junction, dielectric or chemistry.</summary>
+    Written<string>? Material { get; }
+
+    /// <summary>Cells in series.</summary>
+    Written<int>? Cells { get; }
 
     /// <summary>Form of the body.</summary>
     Written<string>? Form { get; }

@@ -37,6 +37,12 @@ public sealed record PartValues(Written<PartKind> Kind) : IMarkedPart, IFitPart
     /// <summary>Current rating.</summary>
     public Written<Quantity>? Current { get; init; }
 
+    /// <summary>Speed of a fuse.</summary>
+    public Written<string>? Speed { get; init; }
+
+    /// <summary>Breaking capacity of a fuse.</summary>
+    public Written<string>? Breaking { get; init; }
+
     /// <summary>Marked frequency.</summary>
     public Written<Quantity>? Frequency { get; init; }
 
@@ -81,6 +87,9 @@ public sealed record PartValues(Written<PartKind> Kind) : IMarkedPart, IFitPart
 
     /// <summary>Form of the body.</summary>
     public Written<string>? Form { get; init; }
+
+    /// <summary>Size of a fuse.</summary>
+    public Written<string>? Size { get; init; }
 
     /// <summary>Distance between the leads.</summary>
     public Written<Quantity>? LeadPitch { get; init; }

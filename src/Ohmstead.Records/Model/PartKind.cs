@@ -111,10 +111,13 @@ public sealed class PartKind
     public bool IsFilmOrPaper => Capacitor is { } kind && (kind.IsFilm() || kind.IsPaper());
 
     /// <summary>
-    /// Whether people rely on a part not to be shocked or burned: a suppression capacitor, anything with a safety class or across the mains, a fuse.
-    /// Common practice; no list can name all of them, and local codes and licensed practice come first.
+    /// Whether people rely on a part not to be shocked or burned: a suppression capacitor, anything with a safety class or across the mains, a fuse, a resistor
+    /// that bleeds a charge down, by its role or by what is noted of it. Common practice; no list can name all of them, and local codes and licensed practice come first.
     /// </summary>
-    public static bool IsSafetyRelevant(PartValues values) => values.SafetyClass is not null || values.Kind.Value.IsSafety || values.Role is { Value: "mains suppression" };
+    public static bool IsSafetyRelevant(PartValues values) => values.SafetyClass is not null || values.Kind.Value.IsSafety || values.Role is { Value: "mains suppression" } || IsBleeder(values);
+
+    private static bool IsBleeder(PartValues values) => values.Kind.Value.Family == PartFamily.Resistor
+        && (values.Role is { Value: "bleeder" } || (values.Note is { } note && note.Value.Contains("bleed", StringComparison.OrdinalIgnoreCase)));
 
     /// <summary>Whether a part is a capacitor that stands on the mains: by its kind, its safety class or what it does there.</summary>
     public static bool IsSuppressor(PartValues values) =>

@@ -41,6 +41,12 @@ public static class PartShape
     /// <summary>Rated current.</summary>
     public static Key Current { get; } = Key.Quantity("current", Dimension.Current, "The current rating.", "1 A");
 
+    /// <summary>Speed of a fuse.</summary>
+    public static Key Speed { get; } = Key.Word("speed", Vocabulary.FuseSpeeds, "no speed of a fuse", "How quickly a fuse opens, IEC 60127: FF very quick, F quick, M medium, T slow, TT very slow.");
+
+    /// <summary>Breaking capacity of a fuse.</summary>
+    public static Key Breaking { get; } = Key.Word("breaking", Vocabulary.FuseBreakings, "no breaking capacity of a fuse", "What current a fuse can interrupt, IEC 60127: L low (glass), E enhanced, H high (ceramic).");
+
     /// <summary>Frequency of a crystal.</summary>
     public static Key Frequency { get; } = Key.Quantity("frequency", Dimension.Frequency, "The marked frequency of a crystal.", "4.433619 MHz");
 
@@ -87,6 +93,9 @@ public static class PartShape
     /// <summary>Form of the body.</summary>
     public static Key Form { get; } = Key.Word("form", Vocabulary.Forms, "no form of a part", "The body and how its leads leave it.");
 
+    /// <summary>Size of a fuse.</summary>
+    public static Key Size { get; } = Key.Word("size", Vocabulary.FuseSizes, "no size of a fuse", "The size of a fuse: what its holder takes.");
+
     /// <summary>Lead pitch.</summary>
     public static Key LeadPitch { get; } = Key.Quantity("lead_pitch", Dimension.Length, "The distance between the leads.", "5 mm");
 
@@ -114,8 +123,10 @@ public static class PartShape
     /// <summary>The keys that describe a part wherever it is, in canonical order.</summary>
     public static IReadOnlyList<Key> Values { get; } =
     [
-        Role, Capacitance, Resistance, Inductance, Tolerance, RatedVoltage, WorkingVoltage, Temperature, Power, Current, Frequency, LossFactorLimit, EsrLimit, EsrLow, EsrFrequency,
-        LeakageLimit, Low, High, Life, RippleCurrent, Material, Cells, Polarity, SafetyClass, Form, LeadPitch, Diameter, Height, Maker, Series, Type, DateCode, Note,
+        Role, Capacitance, Resistance, Inductance, Tolerance, RatedVoltage, WorkingVoltage, Temperature, Power, Current, Speed, Breaking, Frequency,
+        LossFactorLimit, EsrLimit, EsrLow, EsrFrequency,
+        LeakageLimit, Low, High, Life, RippleCurrent, Material, Cells, Polarity, SafetyClass, Form, Size, LeadPitch, Diameter, Height, Maker, Series, Type,
+        DateCode, Note,
     ];
 
     /// <summary>Of these the keys that belong to the part itself, and not to the place that it sits in.</summary>

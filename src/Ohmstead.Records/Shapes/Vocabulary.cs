@@ -1,3 +1,4 @@
+using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Supplies;
 using Ohmstead.Records.Model;
 
@@ -12,7 +13,7 @@ public static class Vocabulary
     /// <summary>What a part does in its place.</summary>
     public static IReadOnlyList<string> Roles { get; } =
     [
-        "reservoir", "decoupling", "coupling", "timing", "filter", "tuning", "snubber", "mains suppression", "feedback", "bias", "load", "other",
+        "reservoir", "decoupling", "coupling", "timing", "filter", "tuning", "snubber", "mains suppression", "feedback", "bias", "load", "bleeder", "other",
     ];
 
     /// <summary>Whether a part has a right way round.</summary>
@@ -20,6 +21,15 @@ public static class Vocabulary
 
     /// <summary>Safety classes of suppression capacitors, IEC 60384-14.</summary>
     public static IReadOnlyList<string> SafetyClasses { get; } = ["X1", "X2", "X3", "Y1", "Y2", "Y3", "Y4"];
+
+    /// <summary>Speeds of fuses, IEC 60127.</summary>
+    public static IReadOnlyList<string> FuseSpeeds => FuseLetters.Speeds;
+
+    /// <summary>Breaking capacities of fuses, IEC 60127.</summary>
+    public static IReadOnlyList<string> FuseBreakings => FuseLetters.Breakings;
+
+    /// <summary>Sizes of fuses: the cartridges of IEC 60127-2, older ones of the trade, and those that are soldered in (IEC 60127-3 and -4).</summary>
+    public static IReadOnlyList<string> FuseSizes { get; } = ["5 x 20 mm", "6.3 x 32 mm", "6.3 x 25 mm", "5 x 25 mm", "5 x 30 mm", "sub-miniature", "chip", "other"];
 
     /// <summary>Bodies and lead styles.</summary>
     public static IReadOnlyList<string> Forms { get; } = ["axial", "radial", "snap-in", "can", "screw", "chip", "disc", "bead", "other"];

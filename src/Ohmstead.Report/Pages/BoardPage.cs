@@ -8,10 +8,9 @@ using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The page of one board: state and reasons, cautions, identity, parts with verdicts, proof, the bench day by day, story, photographs.</summary>
+/// <summary>The page of one board: state, the evidence for it, cautions, identity, parts with verdicts, proof, the bench day by day, story, photographs.</summary>
 public static class BoardPage
 {
-    private static readonly Column[] Reasons = ["At", "Why", "What next"];
     private static readonly Column[] Waiting = ["For", new("Since", IsShort: true), new("Order", IsShort: true), "Blocks", new("Until", IsShort: true)];
 
     /// <summary>The file of a board's page, from the root of the report. It lasts as long as the board keeps its number.</summary>
@@ -35,6 +34,7 @@ public static class BoardPage
         var anchors = new ReadingAnchors(board.Readings);
         StripShapes.Write(html);
         Opening(html, board);
+        EvidenceSection.Write(html, context, board, anchors);
         Cautions.Write(html, board.Hazards);
         Identity(html, board);
         FindingRows.WriteSection(html, context, findings);
@@ -65,48 +65,13 @@ public static class BoardPage
         using var content = html.Open(Tag.Div, ClassName.Content);
         using (html.Open(Tag.P, ClassName.Lead))
         {
-            StateMark.Write(html, board.State);
+            StateMark.Write(html, board.State, board.OverdueSince);
         }
 
         html.Open(Tag.P, ClassName.Fine).Text(PageFrame.Joined(
             board.LastWork is { } work ? "last work " + PageFrame.Iso(work) : "no work yet",
             board.LastSeen is { } seen ? "last seen " + PageFrame.Iso(seen) : null,
             board.LookAgain is { } look ? "look again " + PageFrame.Iso(look) : null));
-        if (board.Reasons.Length > 0)
-        {
-            using var table = Ledger.Open(html, "Why, and what next", Reasons);
-            using var body = html.Open(Tag.TBody);
-            foreach (var reason in board.Reasons)
-            {
-                using var row = html.Open(Tag.Tr);
-                using (table.Head())
-                {
-                    Reference(html, board, reason.At ?? "board");
-                }
-
-                table.Cell(1).Text(reason.Text);
-                table.Cell(2).Text(reason.NextStep);
-            }
-        }
-
-        foreach (var place in board.Overruled)
-        {
-            using var line = html.Open(Tag.P);
-            Reference(html, board, place.Part.Ref.Value);
-            html.Text($" is outside its limit and stays by decision ({place.Decision!.What.Text}): {place.Decision.Because.Value}.");
-        }
-
-        if (board.MeasureAgain.Length > 0)
-        {
-            html.Open(Tag.P).Text("To measure again, since the reading is too close to call:");
-            using var list = html.Open(Tag.Ul);
-            foreach (var open in board.MeasureAgain)
-            {
-                using var item = html.Open(Tag.Li);
-                Reference(html, board, open.At);
-                html.Text($": {open.Text}");
-            }
-        }
     }
 
     internal static void Reference(HtmlWriter html, BoardAssessment board, string name)

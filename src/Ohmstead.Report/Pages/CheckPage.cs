@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Obligations;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
 
@@ -20,6 +21,10 @@ public static class CheckPage
             html.Open(Tag.H1).Text(check.Name);
             using var content = html.Open(Tag.Div, ClassName.Content);
             html.Open(Tag.P, ClassName.Lead).Text(check.Summary);
+            if (CheckEffects.Told(check.Name) is { } effect)
+            {
+                html.Open(Tag.P).Text($"What it does to the state: {effect}.");
+            }
         }
 
         using var entry = Entry.Open(html, "explained", "Explained", ChecksPage.Words(check.Severity));

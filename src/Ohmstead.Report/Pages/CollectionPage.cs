@@ -80,6 +80,11 @@ public static class CollectionPage
             using (table.Head())
             {
                 StateMark.Write(html, state);
+                if (BoardStates.Beside(there.Count(board => board.IsFitButOverdue)) is { } beside)
+                {
+                    html.Text(" ");
+                    html.Open(Tag.Small).Text(beside);
+                }
             }
 
             table.Cell(1).Text(there.Length);
@@ -88,7 +93,7 @@ public static class CollectionPage
             foreach (var board in there.Take(most))
             {
                 CollectionTables.BoardLink(html, board, isAlone: true);
-                html.Text(" ");
+                html.Text(board.IsFitButOverdue ? " (look overdue) " : " ");
             }
 
             if (there.Length > most)

@@ -75,7 +75,7 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         BoardCell(html, table, board);
         using (table.Cell(1).With(NumberAttribute.Order, (int)board.State))
         {
-            StateMark.Write(html, board.State);
+            StateMark.Write(html, board.State, board.OverdueSince);
         }
 
         using (table.Cell(2))
@@ -109,7 +109,7 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         BoardCell(html, table, board);
         using (table.Cell(1).With(NumberAttribute.Order, (int)board.State))
         {
-            StateMark.Write(html, board.State);
+            StateMark.Write(html, board.State, board.OverdueSince);
         }
 
         table.Cell(2).Text(board.Reasons[0].NextStep);
@@ -146,6 +146,13 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
 
         table.Cell(1).Text(design.Design.Maker?.Value ?? string.Empty);
         table.Cell(2).Text(design.Units.Count);
-        table.Cell(3).Text(design.Units.Count(unit => unit.State == BoardState.FitToRun));
+        var fit = design.Units.Count(unit => unit.State == BoardState.FitToRun);
+        using var cell = table.Cell(3).With(NumberAttribute.Order, fit);
+        html.Text(fit);
+        if (BoardStates.Beside(design.Units.Count(unit => unit.IsFitButOverdue)) is { } beside)
+        {
+            html.Text(" ");
+            html.Open(Tag.Small).Text(beside);
+        }
     }
 }

@@ -24,24 +24,26 @@ internal static class CollectionWords
             return "No board here is of this design.";
         }
 
+        var overdue = boards.Count(board => board.IsFitButOverdue);
+        var beside = BoardStates.Beside(overdue) is { } words ? $", {words}" : string.Empty;
         if (fit == boards.Count)
         {
-            return fit == 1 ? $"The only {noun} is fit to run." : string.Create(CultureInfo.InvariantCulture, $"All {fit} {noun} are fit to run.");
+            return fit == 1 ? $"The only {noun} is {BoardStates.Told(BoardState.FitToRun, boards[0].OverdueSince)}." : string.Create(CultureInfo.InvariantCulture, $"All {fit} {noun} are fit to run{beside}.");
         }
 
         var others = WorstFirst.Where(state => state != BoardState.FitToRun && counts.ContainsKey(state)).Select(state => Wants(state, counts[state]));
-        return string.Create(CultureInfo.InvariantCulture, $"{fit} of {boards.Count} {noun} {(fit == 1 ? "is" : "are")} fit to run; {string.Join(", ", others)}.");
+        return string.Create(CultureInfo.InvariantCulture, $"{fit} of {boards.Count} {noun} {(fit == 1 ? "is" : "are")} fit to run{beside}; {string.Join(", ", others)}.");
     }
 
     /// <summary>When a board is in a state.</summary>
     public static string When(BoardState state) => state switch
     {
         BoardState.MakeSafe => "a hazard that must go is still there, or a safety finding is open",
-        BoardState.FaultStands => "a failed reading or proof, a major finding, an empty place or a decision to replace is unanswered",
+        BoardState.FaultStands => "a failed reading or proof, a major finding, an empty place, a part that does not fit or bears too much, or a decision to replace is unanswered",
         BoardState.Waiting => "work waits for something and has not gone on",
         BoardState.NotLookedAt => "nobody has had it at the bench",
-        BoardState.ProofDue => "a required point has no proof, or one older than the last work, or one that does not decide",
-        _ => "none of these: proved after the last work, and nothing stands unanswered",
+        BoardState.ProofDue => "nothing is known to be wrong, but something is not shown: a required point is not proved after the last work, a fitted piece was not measured, a record contradicts itself",
+        _ => "none of these: everything that must be shown is shown by an entry of the record, which the page of the board names; whether the look is overdue is said beside it",
     };
 
     /// <summary>Why a board is not fit to run, the weightiest first and the rest counted.</summary>

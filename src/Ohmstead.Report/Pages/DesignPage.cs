@@ -95,7 +95,7 @@ public static class DesignPage
 
         using (table.Cell(1).With(NumberAttribute.Order, (int)unit.State))
         {
-            StateMark.Write(html, unit.State);
+            StateMark.Write(html, unit.State, unit.OverdueSince);
         }
 
         using (table.Cell(2))

@@ -37,15 +37,16 @@ public static class DrawerPage
 
     /// <summary>Where the lots are told.</summary>
     /// <param name="workshop">The lots.</param>
-    internal static Func<string, LocalLink?> Addresses(Workshop workshop)
+    /// <param name="levelsUp">How many folders below the root the linking page stands.</param>
+    internal static Func<string, LocalLink?> Addresses(Workshop workshop, int levelsUp = 0)
     {
         if (workshop.Lots.Count <= MostLots)
         {
-            return lot => workshop.Lots.ContainsKey(lot) ? LocalLink.ToFile(PathName, 0, ElementId.Of(IdPrefix.Lot, lot)) : null;
+            return lot => workshop.Lots.ContainsKey(lot) ? LocalLink.ToFile(PathName, levelsUp, ElementId.Of(IdPrefix.Lot, lot)) : null;
         }
 
         var places = InOrder(workshop).Index().ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index, StringComparer.Ordinal);
-        return lot => places.TryGetValue(lot, out var place) ? LocalLink.ToFile(TablePages.PathOf(LotsPath, place / LotsAPage), 0, ElementId.Of(IdPrefix.Lot, lot)) : null;
+        return lot => places.TryGetValue(lot, out var place) ? LocalLink.ToFile(TablePages.PathOf(LotsPath, place / LotsAPage), levelsUp, ElementId.Of(IdPrefix.Lot, lot)) : null;
     }
 
     private const string LotsPath = "lots";

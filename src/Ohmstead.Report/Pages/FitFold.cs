@@ -45,14 +45,19 @@ internal static class FitFold
             before = candidate.Verdict;
         }
 
+        foreach (var unknown in report.Unknown.Take(Most))
+        {
+            html.Open(Tag.Li).Text($"{Short(unknown)}, {PartWords.Describe(unknown.Values)}: {FitWords.Of(unknown.Verdict)}: {FitWords.Weightiest(unknown.Verdict)}");
+        }
+
         foreach (var refused in report.Refused.Take(Most))
         {
             html.Open(Tag.Li).Text($"{refused.Verdict.Lot} does not: {FitWords.Weightiest(refused.Verdict)}");
         }
 
-        if (report.Fitting.Count > Most || report.Together.Count > Most || report.Refused.Count > Most)
+        if (report.Fitting.Count > Most || report.Together.Count > Most || report.Unknown.Count > Most || report.Refused.Count > Most)
         {
-            html.Open(Tag.Li).Text("The best four are told, and four that do not fit; ohmstead fit tells all.");
+            html.Open(Tag.Li).Text("The best four are told, four that are not known and four that do not fit; ohmstead fit tells all.");
         }
 
         Need(html, report.Need);

@@ -76,9 +76,9 @@ internal static class PartsTable
             VerdictMark.Test(html, passed);
         }
 
-        if (place.Decision is { } decision)
+        if (DecisionWords.Told(place) is { } decided)
         {
-            html.Open(Tag.P).Text($"Decided: {decision.What.Text}, because {decision.Because.Value}");
+            html.Open(Tag.P).Text($"Decided: {decided}");
         }
     }
 

@@ -14,6 +14,9 @@ namespace Ohmstead.Report.Pages;
 /// <param name="Version">The version of the program.</param>
 public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Boards, DateOnly Today, string Version)
 {
+    // The order of the lots is worked out once for the pages of all boards.
+    private readonly Lazy<Func<string, LocalLink?>> lots = new(() => DrawerPage.Addresses(Workshop, 1));
+
     /// <summary>What is left in the drawer, or null before all boards were read.</summary>
     public Drawer? Drawer { get; init; }
 
@@ -37,6 +40,9 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
 
     /// <summary>The picture of the report that stands for a picture of the collection, seen from a page one folder below the root; null when it is not shown.</summary>
     internal LocalLink? PictureOf(string path) => PictureNames.IsSafe(path) && Pictures?.Of(path) is { } shown ? LocalLink.ToFile(shown.Large.Path, 1) : null;
+
+    /// <summary>Where a lot is told, seen from a page one folder below the root; null when nothing is known of it.</summary>
+    internal LocalLink? LotOf(string lot) => lots.Value(lot);
 
     /// <summary>The page that stands for a record of the collection; null when there is none.</summary>
     /// <param name="record">The path of the record.</param>

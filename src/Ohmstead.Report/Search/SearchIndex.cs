@@ -38,7 +38,8 @@ public static class SearchIndex
         {
             var designs = context.Workshop.Designs.Keys.Order(StringComparer.Ordinal).ToArray();
             json.WriteStartObject();
-            Texts(json, "states", BoardStates.All.Select(BoardStates.Words));
+            // Each state, then each with what is said beside it: a board names its own by place.
+            Texts(json, "states", BoardStates.All.Select(BoardStates.Words).Concat(BoardStates.All.Select(state => $"{BoardStates.Words(state)}; its look is overdue")));
             Texts(json, "designs", designs);
             Boards(json, context, boards, designs);
             Parts(json, context, boards, designs);
@@ -58,7 +59,7 @@ public static class SearchIndex
             json.WriteStartArray();
             Text(json, board.Id.Value);
             Text(json, board.Title);
-            json.WriteNumberValue((int)board.State);
+            json.WriteNumberValue((int)board.State + (board.IsLookOverdue ? BoardStates.All.Count : 0));
             json.WriteNumberValue(board.Design is null ? -1 : Math.Max(-1, Array.BinarySearch(designs, board.Design, StringComparer.Ordinal)));
             var maker = board.Maker ?? (board.Design is { } design && context.Workshop.Designs.TryGetValue(design, out var known) ? known.Maker?.Value : null);
             Text(json, PageFrame.Joined(maker, board.Serial, board.Revision));

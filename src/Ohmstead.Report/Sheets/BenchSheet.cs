@@ -65,7 +65,7 @@ public static class BenchSheet
 
     private static void Standing(HtmlWriter html, BoardAssessment board, DateOnly today)
     {
-        html.Open(Tag.H2).Text($"Where it stands: {BoardStates.Words(board.State)}");
+        html.Open(Tag.H2).Text($"Where it stands: {BoardStates.Told(board.State, board.OverdueSince)}");
         using var list = html.Open(Tag.Ul);
         foreach (var wet in Drying.Of(board, today))
         {

@@ -12,20 +12,30 @@ public static class StateMark
     private const string Left = "M4 4a2 2 0 1 1 0 4a2 2 0 1 1 0-4z";
     private const string Right = "M20 4a2 2 0 1 1 0 4a2 2 0 1 1 0-4z";
 
-    /// <summary>Writes the mark and the words.</summary>
-    public static void Write(HtmlWriter html, BoardState state)
+    /// <summary>Writes the mark and the words, and what is said beside the state.</summary>
+    /// <param name="html">Where to.</param>
+    /// <param name="state">The state.</param>
+    /// <param name="overdueSince">Since when the look is overdue; null when it is not, or when no one board is meant.</param>
+    public static void Write(HtmlWriter html, BoardState state, DateOnly? overdueSince = null)
     {
-        using var box = html.Open(Tag.Span).With(ClassName.State, ToneOf(state));
-        using (html.Open(Tag.Svg, ClassName.Mark).With(TextAttribute.ViewBox, "0 0 24 12").With(FixedAttribute.AriaHidden))
+        using (html.Open(Tag.Span).With(ClassName.State, ToneOf(state)))
         {
-            foreach (var (path, stroke) in Strokes(state))
+            using (html.Open(Tag.Svg, ClassName.Mark).With(TextAttribute.ViewBox, "0 0 24 12").With(FixedAttribute.AriaHidden))
             {
-                Draw(html, path, stroke switch { MarkStroke.Full => ClassName.Full, MarkStroke.Dotted => ClassName.Dotted, _ => null });
+                foreach (var (path, stroke) in Strokes(state))
+                {
+                    Draw(html, path, stroke switch { MarkStroke.Full => ClassName.Full, MarkStroke.Dotted => ClassName.Dotted, _ => null });
+                }
             }
+
+            html.Text(" ");
+            html.Text(BoardStates.Words(state));
         }
 
-        html.Text(" ");
-        html.Text(BoardStates.Words(state));
+        if (BoardStates.Beside(overdueSince) is { } beside)
+        {
+            html.Text($"; {beside}");
+        }
     }
 
     /// <summary>The shapes of the mark, on a field of 24 by 12.</summary>

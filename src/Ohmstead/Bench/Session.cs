@@ -57,7 +57,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         }
 
         Say(at >= stops.Count ? "that was the last of them" : "ended");
-        Say($"{board.Assessment.Board.Id.Value} is now: {BoardStates.Words(board.Assessment.State)}; {Left()}");
+        Say($"{board.Assessment.Board.Id.Value} is now: {BoardStates.Told(board.Assessment.State, board.Assessment.OverdueSince)}; {Left()}");
         return ExitCode.Clean;
     }
 

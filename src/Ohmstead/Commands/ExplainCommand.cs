@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Reflection;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Obligations;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
 
@@ -35,6 +36,11 @@ internal sealed class ExplainCommand(Terminal terminal)
             }
 
             terminal.Out.Write(Text(page));
+            if (CheckEffects.Told(name) is { } effect)
+            {
+                terminal.Out.WriteLine($"\nWhat it does to the state: {effect}.");
+            }
+
             return ExitCode.Clean;
         });
         return command;

@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using Ohmstead.Electronics.Markings;
 using Ohmstead.Output;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Commands;
 
@@ -21,6 +22,7 @@ internal sealed class MarkingCommand(Terminal terminal)
           ohmstead marking 4K7J
           ohmstead marking brown black red gold
           ohmstead marking T5 --years 1980-1990
+          ohmstead marking Y2 --kind "suppression capacitor"
           ohmstead marking "500 cm" --json
         """;
 
@@ -28,9 +30,11 @@ internal sealed class MarkingCommand(Terminal terminal)
     {
         var text = new Argument<string[]>("TEXT") { Description = "The print, or the names of the colours in order.", Arity = ArgumentArity.OneOrMore };
         var years = new Option<YearRange?>("--years") { Description = "The years in which the part can have been made, such as 1975-1985; 1930 to this year when not given.", HelpName = "FIRST-LAST", CustomParser = Years };
+        var kind = new Option<string?>("--kind") { Description = "The kind of part that it stands on, as records name it, such as tantalum: what is printed on others only is left out.", HelpName = "KIND" };
+        kind.AcceptOnlyFromAmong([.. PartKinds.All]);
         var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
         var shared = new SharedOptions();
-        var command = new Command("marking", About) { text, years, json, shared.AsOf };
+        var command = new Command("marking", About) { text, kind, years, json, shared.AsOf };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -40,7 +44,7 @@ internal sealed class MarkingCommand(Terminal terminal)
 
             var words = parsed.GetValue(text)!;
             var range = parsed.GetValue(years) ?? new YearRange(FirstCodes, options.Today.Year);
-            var prints = Prints(words, range);
+            var prints = Prints(words, range, parsed.GetValue(kind) is { } named && PartKinds.All.Means(named, out var on) ? PrintedOnKind.Of(on) : PrintedOn.Any);
             if (parsed.GetValue(json))
             {
                 MarkingTable.WriteJson(terminal.Out, prints);
@@ -56,15 +60,15 @@ internal sealed class MarkingCommand(Terminal terminal)
     }
 
     // A print of several words is read as a whole; only when no code knows it so, each of its groups is read by itself.
-    private static IReadOnlyList<ReadPrint> Prints(string[] words, YearRange years)
+    private static IReadOnlyList<ReadPrint> Prints(string[] words, YearRange years, PrintedOn on)
     {
         var whole = string.Join(' ', words);
         var groups = whole.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        var meanings = Read(whole, years);
-        return meanings.Count > 0 || groups.Length < 2 ? [new(whole, meanings)] : [.. groups.Select(group => new ReadPrint(group, Read(group, years)))];
+        var meanings = Read(whole, years, on);
+        return meanings.Count > 0 || groups.Length < 2 ? [new(whole, meanings)] : [.. groups.Select(group => new ReadPrint(group, Read(group, years, on)))];
     }
 
-    private static IReadOnlyList<PrintMeaning> Read(string print, YearRange years) => print.Length > LongestPrint ? [] : PrintReader.Read(print, years);
+    private static IReadOnlyList<PrintMeaning> Read(string print, YearRange years, PrintedOn on) => print.Length > LongestPrint ? [] : PrintReader.Read(print, years, on);
 
     private static YearRange? Years(ArgumentResult result)
     {

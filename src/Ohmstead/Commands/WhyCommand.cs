@@ -4,7 +4,6 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Assessment.Workshops;
 using Ohmstead.Collections;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Output;
@@ -22,8 +21,9 @@ internal sealed class WhyCommand(Terminal terminal)
         var place = new Argument<string?>("PLACE") { CompletionSources = { Completions.Places }, Description = "A part or test point, such as C12; the whole board when not given.", DefaultValueFactory = _ => null };
         var form = new Option<string>("--form") { Description = "How to write: text for people, json for programs.", DefaultValueFactory = _ => "text" };
         form.AcceptOnlyFromAmong("text", "json");
+        var all = new Option<bool>("--all") { Description = "Tell every entry that meets something, where a board has many of a kind." };
         var shared = new SharedOptions();
-        var command = new Command("why", "Tell why a part, a point, a board or a lot is judged as it is.") { board, place, shared.Folder, form, shared.AsOf };
+        var command = new Command("why", "Tell why a part, a point, a board or a lot is judged as it is, and why a board may be switched on.") { board, place, all, shared.Folder, form, shared.AsOf };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -52,43 +52,45 @@ internal sealed class WhyCommand(Terminal terminal)
                 return ExitCode.Clean;
             }
 
-            return Tell(found, parsed.GetValue(place), result.Workshop, options.Today);
+            return parsed.GetValue(place) is { } at ? Tell(found, at, options.Today) : Tell(found, parsed.GetValue(all));
         });
         return command;
     }
 
-    private int Tell(BoardAssessment board, string? at, Workshop workshop, DateOnly today)
+    private int Tell(BoardAssessment board, bool isAll)
     {
-        if (at is null)
+        Line($"{board.Board.Id.Value} {board.Board.Title.Value}: {BoardStates.Told(board.State, board.OverdueSince)}");
+        foreach (var reason in board.Reasons)
         {
-            Line($"{board.Board.Id.Value} {board.Board.Title.Value}: {BoardStates.Words(board.State)}");
-            foreach (var reason in board.Reasons)
-            {
-                Line($"  {(reason.At is null ? string.Empty : reason.At + ": ")}{reason.Text}");
-                Line($"    = {reason.NextStep}");
-            }
-
-            foreach (var place in board.Overruled)
-            {
-                Line($"  {place.Part.Ref.Value}: outside its limit, kept by decision: {place.Decision!.Because.Value}");
-            }
-
-            foreach (var open in board.MeasureAgain)
-            {
-                Line($"  to measure again, {open.At}: {open.Text}");
-                Line($"    = {MeasureAgain.NextStep}");
-            }
-
-            Lines(WhyNotes.Hazards(board));
-            return ExitCode.Clean;
+            Line($"  {(reason.At is null ? string.Empty : reason.At + ": ")}{reason.Text}");
+            Line($"    = {reason.NextStep}");
         }
 
+        foreach (var place in board.Overruled)
+        {
+            Line($"  {place.Part.Ref.Value}: outside its limit, kept by decision: {place.Decision!.Because.Value}");
+        }
+
+        foreach (var open in board.MeasureAgain)
+        {
+            Line($"  to measure again, {open.At}: {open.Text}");
+            Line($"    = {MeasureAgain.NextStep}");
+        }
+
+        Lines(WhyEvidence.Of(board, isAll), "  ");
+        Lines(WhyNotes.Hazards(board));
+        return ExitCode.Clean;
+    }
+
+    private int Tell(BoardAssessment board, string at, DateOnly today)
+    {
         var readings = board.Readings.Where(reading => reading.Reading.Part?.Value == at || reading.Reading.Point?.Value == at || reading.Reading.Lot?.Value == at).ToArray();
         var proofs = board.Proofs.Where(proof => proof.Proof.Point.Value == at).ToArray();
         string[] design = [.. WhyNotes.Design(board, at)];
         var life = board.Lives.FirstOrDefault(life => life.Reference == at);
         string[] fit = [.. FitOfPlace.Lines(board, at, today)];
-        if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null && fit.Length == 0)
+        string[] stands = [.. WhyEvidence.At(board, at)];
+        if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null && fit.Length == 0 && stands.Length == 0)
         {
             var near = Nearest.To(at, board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value)));
             terminal.Error.WriteLine(Nearest.Told($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'", near == at ? null : near));
@@ -126,10 +128,12 @@ internal sealed class WhyCommand(Terminal terminal)
             Line(line);
         }
 
-        if (board.Place(at) is { Decision: { } decision })
+        if (board.Place(at) is { } decidedOn && DecisionWords.Told(decidedOn) is { } decided)
         {
-            Line($"decided: {decision.What.Text}, because {decision.Because.Value}");
+            Line($"decided: {decided}");
         }
+
+        Lines(stands);
 
         if (life is not null)
         {

@@ -29,6 +29,7 @@ internal static class FitJson
             json.WriteEndArray();
             Candidates(json, "fits", report.Fitting);
             Candidates(json, "together", report.Together);
+            Candidates(json, "unknown", report.Unknown);
             Candidates(json, "refused", report.Refused);
             json.WriteStartArray("look_for");
             foreach (var need in report.Need)

@@ -28,6 +28,12 @@ internal static class FitText
             Candidates(target, report.Together);
         }
 
+        if (report.Unknown.Count > 0)
+        {
+            Line(target, "in the drawer, and not known whether they fit, since a rating is not written:");
+            Candidates(target, report.Unknown);
+        }
+
         if (report.Refused.Count > 0)
         {
             Line(target, "in the drawer, but not for this place:");

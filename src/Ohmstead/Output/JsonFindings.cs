@@ -27,6 +27,7 @@ internal sealed class JsonFindings : IFindingsWriter
             json.WriteString("board", board.Id.Value);
             json.WriteString("path", board.Path);
             json.WriteString("state", BoardStates.Words(board.State));
+            json.WriteBoolean("look_overdue", board.IsLookOverdue);
             json.WriteStartArray("reasons");
             foreach (var reason in board.Reasons)
             {

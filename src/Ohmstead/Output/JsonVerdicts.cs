@@ -4,6 +4,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Output;
@@ -19,6 +20,18 @@ internal static class JsonVerdicts
             json.WriteString("board", board.Board.Id.Value);
             json.WriteString("path", board.Board.Path);
             json.WriteString("state", BoardStates.Words(board.State));
+            json.WriteBoolean("look_overdue", board.IsLookOverdue);
+            json.WriteString("look_again", board.LookAgain is { } look ? IsoDate.Text(look) : null);
+            json.WriteStartArray("obligations");
+            foreach (var obligation in board.Obligations)
+            {
+                if (at is null || at == obligation.At)
+                {
+                    Entry(json, obligation);
+                }
+            }
+
+            json.WriteEndArray();
             json.WriteStartArray("verdicts");
             foreach (var reading in board.Readings)
             {
@@ -36,6 +49,33 @@ internal static class JsonVerdicts
 
             json.WriteEndArray();
         }));
+    }
+
+    private static void Entry(Utf8JsonWriter json, Obligation obligation)
+    {
+        var isOpen = obligation.Standing == ObligationStanding.Open;
+        json.WriteStartObject();
+        json.WriteString("kind", obligation.Kind);
+        json.WriteString("at", obligation.At);
+        json.WriteString("standing", ObligationStandings.Words(obligation.Standing));
+        json.WriteString("text", obligation.Text);
+        json.WriteString("state", isOpen ? BoardStates.Words(obligation.State) : null);
+        json.WriteString("next", isOpen ? obligation.NextStep : null);
+        if (obligation.MetBy is { } evidence)
+        {
+            json.WriteStartObject("evidence");
+            json.WriteString("words", evidence.Words);
+            json.WriteString("day", evidence.Day is { } day ? IsoDate.Text(day) : null);
+            json.WriteString("path", evidence.Path);
+            json.WriteNumber("line", evidence.Spot.Line);
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteNull("evidence");
+        }
+
+        json.WriteEndObject();
     }
 
     private static void Entry(Utf8JsonWriter json, string of, string date, string state, int line, ImmutableArray<Verdict> verdicts)

@@ -50,9 +50,13 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
         var errors = result.Findings.Count(finding => finding.Severity == Severity.Error);
         var warnings = result.Findings.Count(finding => finding.Severity == Severity.Warning);
         var states = BoardStates.All.Select(state => (State: state, Count: result.Boards.Count(board => board.State == state))).Where(pair => pair.Count > 0)
-            .Select(pair => string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {BoardStates.Words(pair.State)}"));
+            .Select(pair => string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {BoardStates.Words(pair.State)}{Beside(pair.State)}"));
         var boards = result.Boards.Count == 0 ? string.Empty : $": {string.Join(", ", states)}";
         return string.Create(CultureInfo.InvariantCulture, $"{result.FilesRead} files, {result.Boards.Count} boards{boards}; {errors} errors, {warnings} warnings");
+
+        // A fault is to be seen to anyhow; what counts as fit and was not looked at since is not kept silently.
+        string Beside(BoardState state) =>
+            state == BoardState.FitToRun && BoardStates.Beside(result.Boards.Count(board => board.IsFitButOverdue)) is { } overdue ? $" ({overdue})" : string.Empty;
     }
 
     private static void WriteOne(TextWriter target, Finding finding, string[] lines)

@@ -26,6 +26,11 @@ internal static class ValueText
         var dimension = kind.MarkedIn;
         var values = new List<(string Key, string Value)>();
         var said = WithoutKind(text, kind.Name);
+        if (dimension == Dimension.Current && FuseText.Read(Pieces(said)) is { } fuse)
+        {
+            return (fuse, null, null);
+        }
+
         foreach (var word in Words(said, dimension, unit))
         {
             var (read, fault) = One(word, kind, dimension, unit);
@@ -128,6 +133,11 @@ internal static class ValueText
         if (dimension != Dimension.Current && QuantityText.Parse(word, Dimension.Current).Is(out var amperes, out _))
         {
             return ("current", QuantityText.Format(amperes));
+        }
+
+        if (dimension == Dimension.Current && FuseText.Size(word) is { } size)
+        {
+            return ("size", size);
         }
 
         return dimension != Dimension.Capacitance ? (null, null)

@@ -19,13 +19,13 @@ internal static class Badges
     {
         foreach (var board in boards)
         {
-            Badge.Write(buffer, board.Id.Value, board.State, BoardStates.Words(board.State));
+            Badge.Write(buffer, board.Id.Value, board.State, BoardStates.Told(board.State, board.OverdueSince));
             target.Put(PathOf(board.Id.Value), buffer.Written);
         }
 
         var fit = boards.Count(board => board.State == BoardState.FitToRun);
         var worst = boards.Count == 0 ? BoardState.NotLookedAt : boards.Max(board => board.State);
-        Badge.Write(buffer, collection, worst, string.Create(CultureInfo.InvariantCulture, $"{fit} of {boards.Count} fit to run"));
+        Badge.Write(buffer, collection, worst, string.Create(CultureInfo.InvariantCulture, $"{fit} of {boards.Count} fit to run{(BoardStates.Beside(boards.Count(board => board.IsFitButOverdue)) is { } beside ? ", " + beside : string.Empty)}"));
         target.Put(CollectionName, buffer.Written);
     }
 }

@@ -22,7 +22,7 @@ internal sealed class DataFiles : IDisposable
     public const string BoardSchemaName = "report-board";
 
     private static readonly (DataTable Table, Action<BoardAssessment, IRowTaker> Write)[] TablesOfOneBoard =
-        [.. DataShapes.OfEachBoard.Zip([DataRows.Parts, DataRows.Readings, DataRows.Bench], (table, write) => (DataTable.Of(table.Name, DataShapes.OfOneBoard(table.Row), skipped: 1), new Action<BoardAssessment, IRowTaker>(write)))];
+        [.. DataShapes.OfEachBoard.Zip([DataRows.Parts, DataRows.Readings, DataRows.Bench, DataRows.Obligations], (table, write) => (DataTable.Of(table.Name, DataShapes.OfOneBoard(table.Row), skipped: 1), new Action<BoardAssessment, IRowTaker>(write)))];
 
     private readonly Lock gate = new();
     private readonly Dictionary<string, int> places;

@@ -19,7 +19,7 @@ internal static class DataRows
         return
         [
             board.Id.Value, board.Title, board.Design, maker, board.Serial, board.Revision, BoardStates.Words(board.State),
-            reason is null ? null : reason.At is null ? reason.Text : $"{reason.At}: {reason.Text}", reason?.NextStep, Day(board.LastSeen), Day(board.LookAgain),
+            reason is null ? null : reason.At is null ? reason.Text : $"{reason.At}: {reason.Text}", reason?.NextStep, Day(board.LastSeen), Day(board.LookAgain), board.IsLookOverdue ? "yes" : "no",
             Number(board.Readings.Inside), Number(board.Readings.Outside), Number(board.Readings.Undecided), Number(board.Readings.Others),
             BoardPage.PathOf(board.Id.Value), BoardPage.DataOf(board.Id.Value), Badges.PathOf(board.Id.Value), board.Path,
         ];
@@ -34,7 +34,7 @@ internal static class DataRows
                 board.Board.Id.Value, place.Part.Ref.Value, place.What,
                 place.IsEmpty ? "empty" : place.FittedBy is null ? "original" : "replacement", place.IsEmpty ? null : place.FittedBy?.Lot?.Value, Day(place.FittedOn?.Date.Value),
                 place.Standing.Length == 0 && place.PassedTest is null ? null : VerdictWords.Of(Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside : place is { PassedTest: true, Standing.Length: 0 } ? VerdictOutcome.Inside : together),
-                place.Decision?.What.Text, place.Decision?.Because.Value);
+                place.Decision?.What.Text, place.Decision?.Because.Value, DecisionWords.Doubt(place));
         }
     }
 
@@ -88,11 +88,23 @@ internal static class DataRows
         }
     }
 
+    /// <summary>What must be shown before a board may be switched on.</summary>
+    public static void Obligations(BoardAssessment board, IRowTaker rows)
+    {
+        foreach (var obligation in board.Obligations)
+        {
+            var (isOpen, by) = (obligation.Standing == ObligationStanding.Open, obligation.MetBy);
+            rows.Take(
+                board.Board.Id.Value, obligation.Kind, obligation.At, ObligationStandings.Words(obligation.Standing), obligation.Text,
+                isOpen ? BoardStates.Words(obligation.State) : null, isOpen ? obligation.NextStep : null, by?.Words, Day(by?.Day), by?.Path, by is null ? null : Number(by.Spot.Line));
+        }
+    }
+
     /// <summary>The designs.</summary>
     public static IEnumerable<string?[]> Designs(RunResult result) => DesignUnits.Of(result.Workshop.Designs.Values, result.Boards).Select(string?[] (units) =>
     [
         units.Design.Id.Value, units.Design.Title.Value, units.Design.Maker?.Value, units.Design.Revision?.Value,
-        Number(units.Units.Count), Number(units.Units.Count(unit => unit.State == BoardState.FitToRun)), DesignPage.PathOf(units.Design.Id.Value),
+        Number(units.Units.Count), Number(units.Units.Count(unit => unit.State == BoardState.FitToRun)), Number(units.Units.Count(unit => unit.IsFitButOverdue)), DesignPage.PathOf(units.Design.Id.Value),
     ]);
 
     /// <summary>The lots.</summary>

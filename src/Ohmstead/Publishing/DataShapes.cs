@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Shapes;
 
@@ -14,7 +15,7 @@ internal static class DataShapes
     private static readonly Key Page = Key.Text("page", "The page, from the folder of this file.", "boards/SP-0007.html").Needed();
 
     /// <summary>Every board with its state.</summary>
-    public static Shape Boards { get; } = new("board row", "One board with its state.", "{ board: SP-0007, title: Barograph servo amplifier, state: fit to run, page: boards/SP-0007.html, data: boards/SP-0007.json, badge: badges/SP-0007.svg, record: boards/SP-0007.md }",
+    public static Shape Boards { get; } = new("board row", "One board with its state.", "{ board: SP-0007, title: Barograph servo amplifier, state: fit to run, look_overdue: no, page: boards/SP-0007.html, data: boards/SP-0007.json, badge: badges/SP-0007.svg, record: boards/SP-0007.md }",
     [
         Board,
         Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
@@ -27,6 +28,7 @@ internal static class DataShapes
         Key.Text("next", "What to do next.", "replace C4"),
         Key.Date("last_seen", "The last day of any entry.", "2026-03-14"),
         Key.Date("look_again", "The day of the next look.", "2027-03-14"),
+        Word("look_overdue", ["yes", "no"], "Whether that day is past: what was proved is then not known to hold.").Needed(),
         Key.Count("inside", "Readings inside their limits.", "21").Needed(),
         Key.Count("outside", "Readings outside.", "2").Needed(),
         Key.Count("undecided", "Readings too close to call.", "1").Needed(),
@@ -49,6 +51,7 @@ internal static class DataShapes
         Word("outcome", Outcomes, "What the readings of what sits there say together; absent when there are none."),
         Key.Text("decided", "What a person decided about it.", "keep"),
         Key.Text("because", "Why.", "inside its limit at working temperature"),
+        Key.Text("decision_doubt", "Why the decision does not hold, where it does not.", "decided before the reading of 2026-10-03, which it does not answer"),
     ]);
 
     /// <summary>Every value of every reading and proof.</summary>
@@ -81,8 +84,24 @@ internal static class DataShapes
         Key.Count("line", "The line of the record.", "40").Needed(),
     ]);
 
+    /// <summary>Everything that must be shown before a board may be switched on.</summary>
+    public static Shape Obligations { get; } = new("obligation row", "Something that must be shown before a board may be switched on, and how it stands.", "{ board: SP-0007, kind: point-proved, at: +15V, standing: met, text: +15V proved after the last work }",
+    [
+        Board,
+        Word("kind", [.. ObligationCatalogue.All.Select(rule => rule.Kind)], "The kind of obligation.").Needed(),
+        Key.Text("at", "The part or point; absent when the whole board is meant.", "+15V"),
+        Word("standing", [.. ObligationStandings.All.Select(ObligationStandings.Words)], "How it stands. A board is fit to run when none is open.").Needed(),
+        Key.Text("text", "Why it is open, what it asks for where it is met, or why it does not apply.", "+15V proved after the last work").Needed(),
+        Word("state", [.. BoardStates.All.Select(BoardStates.Words)], "The state that it alone would give, while it is open."),
+        Key.Text("next", "What to do, while it is open.", "measure +15V and record it under proof"),
+        Key.Text("evidence", "What meets it.", "+15V proved: 15.02 V, 4 mV"),
+        Key.Date("day", "The day of that.", "2026-03-14"),
+        Key.Text("record", "The file in which that stands.", "boards/SP-0007.md"),
+        Key.Count("line", "Its line there.", "40"),
+    ]);
+
     /// <summary>Every design.</summary>
-    public static Shape Designs { get; } = new("design row", "One design with how its units stand.", "{ design: barograph-servo, title: Barograph servo amplifier, units: 3, fit_to_run: 2, page: designs/barograph-servo.html }",
+    public static Shape Designs { get; } = new("design row", "One design with how its units stand.", "{ design: barograph-servo, title: Barograph servo amplifier, units: 3, fit_to_run: 2, look_overdue: 0, page: designs/barograph-servo.html }",
     [
         Key.Id("design", "Its name.", "barograph-servo").Needed(),
         Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
@@ -90,6 +109,7 @@ internal static class DataShapes
         Key.Text("revision", "The revision described.", "C"),
         Key.Count("units", "How many boards are of it.", "3").Needed(),
         Key.Count("fit_to_run", "How many of them are fit to run.", "2").Needed(),
+        Key.Count("look_overdue", "Of how many of those the look is overdue.", "0").Needed(),
         Page,
     ]);
 
@@ -117,7 +137,7 @@ internal static class DataShapes
     ]);
 
     /// <summary>The tables with a row or more for each board.</summary>
-    public static IReadOnlyList<(string Name, Shape Row)> OfEachBoard { get; } = [("parts", Parts), ("readings", Readings), ("bench", Bench)];
+    public static IReadOnlyList<(string Name, Shape Row)> OfEachBoard { get; } = [("parts", Parts), ("readings", Readings), ("bench", Bench), ("obligations", Obligations)];
 
     /// <summary>The tables of the collection.</summary>
     public static IReadOnlyList<(string Name, Shape Row)> OfAll { get; } = [("boards", Boards), ("designs", Designs), ("lots", Lots), ("findings", Findings)];

@@ -105,7 +105,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
 
         if (board is not null && !IsBrief)
         {
-            terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} is now: {BoardStates.Words(board.State)}"));
+            terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} is now: {BoardStates.Told(board.State, board.OverdueSince)}"));
         }
     }
 

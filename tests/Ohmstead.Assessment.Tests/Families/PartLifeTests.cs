@@ -26,12 +26,29 @@ public sealed class PartLifeTests
     public void Two_looks_at_an_original_of_one_age_leave_a_year_between_them() =>
         Assert.Equal(LifeObservation.Between(39, 40), Original(new(2020, 3, 14), new(2020, 3, 14), new(2020, 8, 1)).Observation());
 
-    // 2026-03-14 to 2026-09-19 is 189 days, 0.5 years.
+    // 2026-03-14 to 2026-09-19 is 189 days: 189 / 365.25 of a year.
     [Fact]
-    public void A_part_fitted_on_a_known_day_is_told_to_a_tenth_of_a_year()
+    public void A_part_fitted_on_a_known_day_has_an_exact_age()
     {
         var fitted = new DateOnly(2026, 3, 14);
-        Assert.Equal(LifeObservation.GoodAt(0.5), new PartLife(fitted, false, fitted, new(2026, 9, 19), null).Observation());
+        Assert.Equal(LifeObservation.GoodAt(189 / 365.25), new PartLife(fitted, false, fitted, new(2026, 9, 19), null).Observation());
+    }
+
+    // Good on the tenth day, bad on the twelfth: it failed after 10 days and by 12, not "by 0.1 years".
+    [Fact]
+    public void Two_looks_two_days_apart_say_so()
+    {
+        var fitted = new DateOnly(2026, 3, 14);
+        Assert.Equal(LifeObservation.Between(10 / 365.25, 12 / 365.25), new PartLife(fitted, false, fitted, new(2026, 3, 24), new(2026, 3, 26)).Observation());
+        Assert.Equal("after 10 days and by 12 days", FamilyWords.Range(new FailureMass(10 / 365.25, 12 / 365.25, 1)));
+    }
+
+    // Bad on the day on which it was fitted: by the end of that day.
+    [Fact]
+    public void A_part_that_fails_at_once_failed_within_a_day()
+    {
+        var fitted = new DateOnly(2026, 3, 14);
+        Assert.Equal(LifeObservation.FoundBadAt(1 / 365.25), new PartLife(fitted, false, fitted, null, fitted).Observation());
     }
 
     [Fact]

@@ -53,6 +53,21 @@ public sealed class FitReportTests
         Assert.Equal("reading: failed its incoming reading of 2026-01-30", FitWords.Weightiest(Assert.Single(report.Refused).Verdict));
     }
 
+    // Nothing says what voltage L-2 bears.
+    [Fact]
+    public void A_lot_whose_rating_is_not_written_stands_apart()
+    {
+        const string lots = """
+            lots:
+              - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 25 V, received: 2026-01-28, quantity: 2 }
+              - { lot: L-2, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, received: 2026-01-28, quantity: 2 }
+            """;
+        var report = Report(Filter, lots);
+        Assert.Equal(["L-1"], report.Fitting.Select(candidate => candidate.Verdict.Lot));
+        Assert.Equal(["L-2"], report.Unknown.Select(candidate => candidate.Verdict.Lot));
+        Assert.Empty(report.Refused);
+    }
+
     // Two 47 µF 200 V in series: 23.5 µF, 400 V, of which 0.9 is counted: 360 V for a mark of 350 V; 23.5 µF for 10 µF is 2.35 x, and decoupling stands 3 x.
     [Fact]
     public void Two_in_series_serve_where_no_single_part_has_the_voltage()

@@ -20,6 +20,10 @@ public sealed class PlaceNeedTests
     [InlineData("kind: carbon film resistor, resistance: 5 kΩ, tolerance: ±10 %, power: 0.5 W", "value", "5 kΩ: nearest preferred value 5.1 kΩ (E24)")]
     [InlineData("kind: carbon film resistor, resistance: 4.7 kΩ, tolerance: ±5 %, power: 0.5 W", "power", "500 mW or more")]
     [InlineData("kind: fuse, current: 250 mA", "current", "250 mA, neither less nor more")]
+    [InlineData("kind: fuse, current: 250 mA, speed: T", "speed", "T, no other")]
+    [InlineData("kind: fuse, current: 250 mA, breaking: L", "breaking capacity", "L or higher")]
+    [InlineData("kind: lamp, rated_voltage: 6.3 V", "voltage", "6.3 V, neither less nor more")]
+    [InlineData("kind: regulator, rated_voltage: 5 V", "voltage", "5 V, neither less nor more")]
     public void A_need_is_told_so_that_one_can_be_bought(string part, string aspect, string expected)
     {
         var board = Worked.Board($"parts:\n  - {{ ref: X1, {part} }}");

@@ -5,12 +5,23 @@ namespace Ohmstead.Assessment.Tests.Notes;
 
 public sealed class FuseNotesTests
 {
-    // IEC 60127-2, from memory: a slow fuse opens within two minutes at 2.1 times its rating.
+    // IEC 60127-2, sheets 3 and 5: at 2.1 times its rating a slow fuse opens within two minutes, or within half an hour when it is of high breaking capacity.
     [Fact]
     public void A_fuse_is_told_within_what_time_it_must_open()
     {
         var place = Assert.Single(Worked.Board("parts:\n  - { ref: F1, kind: fuse, current: 500 mA }").Places);
-        Assert.Contains(FuseNotes.Of(place.Values), note => note.Says == "if it is rated by IEC and slow, it opens within 2 min at 1.05 A");
+        Assert.Contains(FuseNotes.Of(place.Values), note => note.Says == "if it is rated by IEC, slow, of low breaking capacity, it opens within 2 min at 1.05 A");
+        Assert.Contains(FuseNotes.Of(place.Values), note => note.Says == "if it is rated by IEC, slow, of high breaking capacity, it opens within 30 min at 1.05 A");
+        Assert.Contains(FuseNotes.Of(place.Values), note => note.Says == "if it is rated by UL, it opens within 2 min at 1 A");
+    }
+
+    [Fact]
+    public void A_fuse_whose_letters_are_written_is_told_its_own_times_alone()
+    {
+        var notes = FuseNotes.Of(Assert.Single(Worked.Board("parts:\n  - { ref: F1, kind: fuse, current: 500 mA, speed: T, breaking: H }").Places).Values);
+        Assert.Contains(notes, note => note.Says == "it opens within 30 min at 1.05 A");
+        Assert.Contains(notes, note => note.Says == "it interrupts 1.5 kA and no more");
+        Assert.DoesNotContain(notes, note => note.Says.Contains("2 min", StringComparison.Ordinal) || note.Says.Contains("UL", StringComparison.Ordinal));
     }
 
     [Fact]

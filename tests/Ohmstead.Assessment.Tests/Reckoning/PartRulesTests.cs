@@ -19,8 +19,12 @@ public sealed class PartRulesTests
     [InlineData("parallel", "resistance=100k read=50k", "what lies", 100_000, 1e-6)]
     // 0.2 x 254.5 - 2, winding temperature by resistance, from memory of IEC 60335-1.
     [InlineData("winding-rise", "cold=10.0ohm hot=12.0ohm start=20C room=22C", "rise", 48.9, 1e-9)]
-    // IEC 60127-2, from memory: 2.1 times the rating, two minutes slow and half an hour quick.
-    [InlineData("fuse", "rated=500mA speed=T", "at 1.05 A", 120, 0)]
+    // IEC 60127-2, sheets 3 and 5 by makers' data sheets, quick from memory: 2.1 times the rating. UL 248-14 by Littelfuse, Fuseology.
+    [InlineData("fuse", "rated=500mA speed=T breaking=L", "at 1.05 A", 120, 0)]
+    [InlineData("fuse", "rated=500mA speed=T breaking=H", "at 1.05 A", 1800, 0)]
+    [InlineData("fuse", "rated=500mA speed=T", "H: at 1.05 A", 1800, 0)]
+    [InlineData("fuse", "rated=1.6A speed=T system=UL", "at 3.2 A", 120, 0)]
+    [InlineData("fuse", "rated=6.3A speed=T breaking=L", "it interrupts", 63, 0)]
     [InlineData("fuse", "rated=500mA speed=F", "at 1.05 A", 1800, 0)]
     // The lowest rating that is made and not below the mark, common practice.
     [InlineData("rated-voltage", "rated-voltage=64V", "rating", 80, 0)]

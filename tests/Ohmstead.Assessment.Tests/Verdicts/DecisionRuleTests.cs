@@ -5,7 +5,7 @@ namespace Ohmstead.Assessment.Tests.Verdicts;
 
 /// <summary>
 /// 5 V ±5 % on a meter of 0.5 % and 2 digits of 10 mV: at 4.78 V a = 0.0439 V and U = 2 a / sqrt(3) = 0.0507 V. Guard bands of 1, 0.83, 1.5 and 3 U:
-/// ILAC-G8:09/2019 table 1 and ISO 14253-1:2017, from memory.
+/// ILAC-G8:09/2019 table 1 and ISO 14253-1:2017, as quoted by Harper Metrology, 24 October 2024.
 /// </summary>
 public sealed class DecisionRuleTests
 {

@@ -73,8 +73,48 @@ public sealed class SafetyCapacitorTests
     [InlineData(SafetyClass.X1, SafetyClass.X2, false)]
     [InlineData(SafetyClass.X2, SafetyClass.None, false)]
     [InlineData(SafetyClass.X2, SafetyClass.Y3, false)]
+    [InlineData(SafetyClass.X2, SafetyClass.Y4, false)]
+    [InlineData(SafetyClass.X3, SafetyClass.Y4, false)]
+    [InlineData(SafetyClass.Y3, SafetyClass.Y4, false)]
+    [InlineData(SafetyClass.Y4, SafetyClass.Y4, true)]
+    [InlineData(SafetyClass.Y4, SafetyClass.Y3, false)]
+    [InlineData(SafetyClass.X3, SafetyClass.Y3, true)]
     public void A_class_is_kept_or_raised_and_an_x_never_stands_for_a_y(SafetyClass original, SafetyClass offered, bool may) =>
         Assert.Equal(may, SafetyCapacitor.MayReplace(original, offered).Value);
+
+    // Y1 to 500 V, Y2 150 to 300 V, Y3 150 to 250 V, Y4 under 150 V: IEC 60384-14 as makers quote it. On the end and one last place beyond it.
+    [Theory]
+    [InlineData(SafetyClass.Y1, SafetyClass.Y1, "500", true)]
+    [InlineData(SafetyClass.Y1, SafetyClass.Y1, "500.1", false)]
+    [InlineData(SafetyClass.X2, SafetyClass.Y2, "300", true)]
+    [InlineData(SafetyClass.X2, SafetyClass.Y2, "300.1", false)]
+    [InlineData(SafetyClass.X3, SafetyClass.Y3, "250", true)]
+    [InlineData(SafetyClass.X3, SafetyClass.Y3, "250.1", false)]
+    [InlineData(SafetyClass.X2, SafetyClass.Y4, "149.9", true)]
+    [InlineData(SafetyClass.X2, SafetyClass.Y4, "150", false)]
+    [InlineData(SafetyClass.X1, SafetyClass.Y4, "120", false)]
+    [InlineData(SafetyClass.X2, SafetyClass.X1, "440", true)]
+    public void A_class_is_not_taken_above_the_voltages_that_it_is_for(SafetyClass original, SafetyClass offered, string volts, bool may) =>
+        Assert.Equal(may, SafetyCapacitor.MayReplace(original, offered, Exact.Of(volts)).Value);
+
+    // In a place of a class whose voltage nobody wrote, only what bears the highest that the class allows is safe: a Y2 place ends at 300 V, an X place nowhere.
+    [Theory]
+    [InlineData(SafetyClass.Y2, SafetyClass.Y1, "300", true)]
+    [InlineData(SafetyClass.Y2, SafetyClass.Y2, "300", true)]
+    [InlineData(SafetyClass.Y2, SafetyClass.Y2, "250", false)]
+    [InlineData(SafetyClass.Y3, SafetyClass.Y2, "250", true)]
+    [InlineData(SafetyClass.X2, SafetyClass.X2, "310", false)]
+    [InlineData(SafetyClass.X2, SafetyClass.Y2, "300", false)]
+    public void A_place_of_a_class_and_no_voltage_takes_only_what_bears_any(SafetyClass original, SafetyClass offered, string volts, bool may) =>
+        Assert.Equal(may, SafetyCapacitor.MayReplaceUnseen(original, offered, Exact.Of(volts)).Value);
+
+    [Fact]
+    public void A_place_of_a_class_waits_for_its_mains_voltage() =>
+        Assert.Equal("not for this place until its mains voltage is written", SafetyCapacitor.MayReplaceUnseen(SafetyClass.X2, SafetyClass.X2, 310m).Arithmetic.Text);
+
+    // Y2 ends at 300 V whatever is printed: 400 V on such a part is its rating across the line.
+    [Fact]
+    public void A_part_bears_no_more_than_its_class_is_for() => Assert.Equal(300m, SafetyCapacitor.Bears(SafetyClass.Y2, 400m));
 
     [Fact]
     public void A_class_without_an_impulse_test_has_no_impulse() =>

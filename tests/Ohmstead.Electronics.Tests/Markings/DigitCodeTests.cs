@@ -74,11 +74,17 @@ public class DigitCodeTests
     [InlineData("2G", "400 V")]
     [InlineData("2J", "630 V")]
     [InlineData("3A", "1 kV")]
+    [InlineData("0L", "5.5 V")] // 0L, 2Q, 2Z and 2P: a trade list
+    [InlineData("2Q", "110 V")]
+    [InlineData("2Z", "180 V")]
+    [InlineData("2P", "220 V")]
     public void A_digit_and_a_letter_are_a_rated_voltage(string code, string expected) =>
         Assert.Equal(expected, QuantityText.Format(VoltageCode.Parse(code).Value));
 
     [Theory]
     [InlineData("1Z")]
+    [InlineData("1L")]
+    [InlineData("0P")]
     [InlineData("4A")]
     [InlineData("1h")]
     [InlineData("")]

@@ -50,6 +50,64 @@ public sealed class PrintReaderTests
     [Fact]
     public void A_centimetre_of_capacitance_is_told_to_six_figures() => Assert.Equal("556.325 pF", Assert.Single(Read("500 cm")).Meaning);
 
+    // 4 nF 7 V is no part: the figure behind the unit belongs to the value.
+    [Theory]
+    [InlineData("4n7", "4.7 nF")]
+    [InlineData("2u2", "2.2 µF")]
+    [InlineData("2200u16", "2200 µF 16 V")]
+    [InlineData("100n63", "100 nF 63 V")]
+    [InlineData("226 16", "22 µF 16 V")]
+    [InlineData("220 16", "220 µF 16 V")]
+    public void A_meaning_of_which_a_part_is_senseless_is_left_out(string print, string meaning) => Assert.Equal(meaning, Assert.Single(Read(print)).Meaning);
+
+    // The code of voltage is a figure and a letter, and so is a rating in words.
+    [Theory]
+    [InlineData("3A", "1 kV", "3 A")]
+    [InlineData("2W", "450 V", "2 W")]
+    [InlineData("1H", "50 V", "1 H")]
+    [InlineData("1V", "35 V", "1 V")]
+    public void A_code_of_voltage_is_told_beside_the_rating_that_it_looks_like(string print, string code, string rating)
+    {
+        var meanings = Read(print).Select(meaning => meaning.Meaning).ToArray();
+        Assert.Contains(code, meanings);
+        Assert.Contains(rating, meanings);
+    }
+
+    // The class by IEC 60384-14; the chip code by EIA-198 (X 7.5, Y 8.2).
+    [Theory]
+    [InlineData("X2", "class X2", "750 pF")]
+    [InlineData("Y2", "class Y2, to 300 V a.c.", "820 pF")]
+    public void A_class_is_told_before_the_value_of_a_chip(string print, string safety, string chip) =>
+        Assert.Equal([safety, chip], Read(print).Where(meaning => meaning.As != "date code").Select(meaning => meaning.Meaning));
+
+    [Theory]
+    [InlineData("Y2", PrintedOn.Suppression, "class Y2, to 300 V a.c.")]
+    [InlineData("226", PrintedOn.Tantalum, "22 µF")]
+    [InlineData("G106", PrintedOn.Tantalum, "10 µF 4 V")]
+    [InlineData("01C", PrintedOn.Resistor, "10 kΩ ±1 %")]
+    [InlineData("BP", PrintedOn.Electrolytic, "bipolar: either way round")]
+    [InlineData("BP", PrintedOn.Ceramic, "BP, a stable one of class 1")]
+    [InlineData("3A", PrintedOn.Fuse, "3 A")]
+    public void The_part_that_it_stands_on_decides(string print, PrintedOn on, string meaning) =>
+        Assert.Equal(meaning, Assert.Single(PrintReader.Read(print, new YearRange(1990, 1990), on), read => read.As != "date code").Meaning);
+
+    [Theory]
+    [InlineData("BP")]
+    [InlineData("NP")]
+    public void Letters_of_polarity_are_known(string print) => Assert.Contains("bipolar: either way round", Read(print).Select(meaning => meaning.Meaning));
+
+    // Brown 100 V: colour code table of the Universidade de Brasilia; 273 GΩ is no resistor.
+    [Fact]
+    public void A_brown_foot_of_a_polyester_capacitor_is_100_volts() =>
+        Assert.Equal(["27 nF ±10 % 100 V"], Read("red violet orange white brown").Select(meaning => meaning.Meaning));
+
+    // IEC 60127-1, from memory: the letter of speed before the current, that of breaking capacity behind it.
+    [Theory]
+    [InlineData("T1.6A L 250V", "T 1.6 A L 250 V")]
+    [InlineData("F500mAH250V", "F 500 mA H 250 V")]
+    [InlineData("TT 2 A", "TT 2 A")]
+    public void The_cap_of_a_fuse_is_read(string print, string meaning) => Assert.Equal(meaning, Assert.Single(Read(print), read => read.As == "fuse").Meaning);
+
     [Theory]
     [InlineData("")]
     [InlineData("  ")]

@@ -115,6 +115,40 @@ public sealed class CapacitorSubstitutionTests
         Assert.Equal(expected, Judge(place, offer).Outcome);
     }
 
+    // Finding: a Y4 of 125 V was held to fit an X2 place whose voltage nobody wrote, because 2.5 kV of impulse cover 2.5 kV.
+    [Theory]
+    [InlineData(null, SafetyClass.Y4, "125", ReasonWeight.Against)]
+    [InlineData(null, SafetyClass.X2, "310", ReasonWeight.Against)]
+    [InlineData("250", SafetyClass.Y4, "250", ReasonWeight.Against)]
+    [InlineData("250", SafetyClass.X2, "310", ReasonWeight.Doubt)]
+    [InlineData("250", SafetyClass.Y2, "250", ReasonWeight.Doubt)]
+    [InlineData("250", SafetyClass.X2, "249", ReasonWeight.Against)]
+    [InlineData("440", SafetyClass.Y2, "440", ReasonWeight.Against)]
+    [InlineData("250", SafetyClass.X2, null, ReasonWeight.Against)]
+    public void An_x2_place_takes_a_class_that_is_for_its_voltage(string? asked, SafetyClass offered, string? rated, ReasonWeight expected)
+    {
+        CapacitorPlace place = new(CapacitorRole.Safety, CapacitorKind.Suppression, 0.0000001m, asked is null ? null : Exact.Of(asked)) { SafetyClass = SafetyClass.X2 };
+        Assert.Equal(expected, Judge(place, new("offer", CapacitorKind.Suppression, 0.0000001m, rated is null ? null : Exact.Of(rated)) { SafetyClass = offered }).Outcome);
+    }
+
+    // A suppression capacitor means mains, whatever role somebody wrote beside it.
+    [Theory]
+    [InlineData(CapacitorRole.Filter)]
+    [InlineData(CapacitorRole.Decoupling)]
+    [InlineData(CapacitorRole.Other)]
+    public void A_suppression_capacitor_stands_on_the_mains_whatever_its_role(CapacitorRole role)
+    {
+        CapacitorPlace place = new(role, CapacitorKind.Suppression, 0.0000001m, 250m);
+        Assert.Equal(ReasonWeight.Against, Judge(place, new("film", CapacitorKind.Polypropylene, 0.0000001m, 630m)).Outcome);
+        Assert.Equal(ReasonWeight.Against, Judge(place with { SafetyClass = SafetyClass.Y2 }, new("Y2", CapacitorKind.Suppression, 0.00000015m, 250m) { SafetyClass = SafetyClass.Y2 }).Outcome);
+    }
+
+    // 230 V of mains, an original marked 250 V: a rating for the mains needs no margin above itself.
+    [Fact]
+    public void A_rating_for_the_mains_holds_its_margin_already() =>
+        Assert.Equal(ReasonWeight.Doubt, Judge(new(CapacitorRole.Safety, CapacitorKind.Suppression, 0.0000001m, null) { SafetyClass = SafetyClass.X2, WorstVolts = 240m },
+            new("X2", CapacitorKind.Suppression, 0.0000001m, 250m) { SafetyClass = SafetyClass.X2 }).Outcome);
+
     [Fact]
     public void A_mains_place_of_unknown_class_takes_nothing() =>
         Assert.Equal(

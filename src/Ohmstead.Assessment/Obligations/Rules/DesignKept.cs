@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -65,6 +66,10 @@ public sealed class DesignKept : IObligationRule
         SafetyClass(loose, own.SafetyClass, known.SafetyClass);
         Word(loose, "role", own.Role, known.Role, isRating: false);
         Word(loose, "polarity", own.Polarity, known.Polarity, isRating: false);
+        Word(loose, "speed", own.Speed, known.Speed, isRating: true);
+        Word(loose, "size", own.Size, known.Size, isRating: false);
+        Word(loose, "material", own.Material, known.Material, isRating: false);
+        Breaking(loose, own.Breaking, known.Breaking);
         AtLeast(loose, "rated voltage", own.RatedVoltage, known.RatedVoltage, isRating: true);
         AtLeast(loose, "temperature", own.Temperature, known.Temperature, isRating: true);
         AtLeast(loose, "power", own.Power, known.Power, isRating: true);
@@ -122,6 +127,14 @@ public sealed class DesignKept : IObligationRule
         if (known is not null && own?.Value != known.Value && !SafetyCapacitor.MayReplace(CapacitorWords.Safety(known.Value), CapacitorWords.Safety(own?.Value)).Value)
         {
             loose.Add(($"safety class {own?.Text ?? "not written"} for {known.Text}", true));
+        }
+    }
+
+    private static void Breaking(List<(string, bool)> loose, Written<string>? own, Written<string>? known)
+    {
+        if (known is not null && !(FuseLetters.Breaking(own?.Value) >= FuseLetters.Breaking(known.Value)))
+        {
+            loose.Add(($"breaking capacity {own?.Text ?? "not written"} for {known.Text}", true));
         }
     }
 

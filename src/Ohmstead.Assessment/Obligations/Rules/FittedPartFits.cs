@@ -26,7 +26,7 @@ public sealed class FittedPartFits : IObligationRule
                     isAgainst ? BoardState.FaultStands : BoardState.ProofDue,
                     at,
                     $"{replacement.From}: {reason.Aspect}: {reason.Words}",
-                    FitDoubts.NextStep(board.Board.Board.Id.Value, replacement, reason));
+                    FitDoubts.NextStep(board.Board.Board.Id.Value, replacement, reason)) with { NeedsPart = isAgainst };
             }
             else
             {

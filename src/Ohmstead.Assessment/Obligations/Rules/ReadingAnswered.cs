@@ -1,6 +1,5 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
@@ -37,10 +36,7 @@ public sealed class ReadingAnswered : IObligationRule
     private static string Why(PlaceHistory place) => place.FirstOf(VerdictOutcome.Outside)?.Verdict.Why.Text ?? "its test failed";
 
     // A decision that did not know the reading is told: whoever made it should hear that it does not hold.
-    private static string Told(PlaceHistory place) => Why(place)
-        + (place.Decision is { } decision && decision.What.Value.LetsStay()
-            ? place.IsSafetyRelevant ? $"; '{decision.What.Text}' cannot keep a part that people rely on not to be hurt" : $"; '{decision.What.Text}' was decided before that was known"
-            : string.Empty);
+    private static string Told(PlaceHistory place) => Why(place) + (DecisionWords.Doubt(place) is { } doubt ? $"; '{place.Decision!.What.Text}': {doubt}" : string.Empty);
 
     private static string NextStep(PlaceHistory place) => place.IsSafetyRelevant
         ? "replace it; defer to local codes and licensed practice"

@@ -28,7 +28,7 @@ public sealed class SafetyPartWhole : IObligationRule
                     {
                         yield return Obligation.Open(
                             Kind, BoardState.FaultStands, place.Part.Ref.Value,
-                            $"{place.Values.Kind.Text}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}: people rely on it not to be hurt", "replace it by its like; defer to local codes and licensed practice");
+                            $"{place.Values.Kind.Text}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}: people rely on it not to be hurt", "replace it by its like; defer to local codes and licensed practice") with { NeedsPart = true };
                     }
                 }
             }

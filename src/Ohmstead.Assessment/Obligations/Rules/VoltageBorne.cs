@@ -29,7 +29,11 @@ public sealed class VoltageBorne : IObligationRule
             var at = place.Part.Ref.Value;
             yield return worst.Volts.Value > Math.Abs(rated.Value.Value)
                 ? Obligation.Open(
-                    Kind, BoardState.FaultStands, at, $"{worst.Words} at a part that is rated for {rated.Text}", $"fit a part rated for more than {QuantityText.Format(worst.Volts)}, or find out why the voltage is so high")
+                    Kind, BoardState.FaultStands, at, $"{worst.Words} at a part that is rated for {rated.Text}", $"fit a part rated for more than {QuantityText.Format(worst.Volts)}, or find out why the voltage is so high") with
+                    {
+                        // What belongs there would bear it; where it would not either, another part alone is no answer.
+                        NeedsPart = place.Part.Values.RatedVoltage is { } wanted && Math.Abs(wanted.Value.Value) >= worst.Volts.Value,
+                    }
                 : Obligation.Met(Kind, at, $"rated for {rated.Text}", worst.By is { } proof ? board.By(proof) : board.ByTheRecord(worst.Words, place.Part.Spot) with { Path = place.Part.FromDesign ?? board.Board.Board.Path });
         }
     }

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
@@ -25,7 +26,7 @@ public sealed class WaitOver : IObligationRule
                     $"waits since {wait.Since.Text} for {wait.For.Value}" + (wait.Blocks is { } blocks ? $", which blocks {blocks.Value}" : string.Empty),
                     wait.Order is { } order ? $"see order {order.Value}" : "order it, or end the wait with a date");
             }
-            else if (until.Value < wait.Since.Value || until.Value > board.Today)
+            else if (!IsOver(wait, board.Today))
             {
                 yield return Obligation.Open(
                     Kind, BoardState.Waiting, null, $"the wait since {wait.Since.Text} for {wait.For.Value} is said to have ended on {until.Text}, which cannot be", "mend the date, or take it out until the wait is over");
@@ -36,4 +37,7 @@ public sealed class WaitOver : IObligationRule
             }
         }
     }
+
+    /// <summary>Whether a wait has ended, on a day that can be.</summary>
+    internal static bool IsOver(Wait wait, DateOnly today) => wait.Until is { } until && until.Value >= wait.Since.Value && until.Value <= today;
 }

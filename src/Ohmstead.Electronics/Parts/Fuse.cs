@@ -1,0 +1,110 @@
+namespace Ohmstead.Electronics.Parts;
+
+/// <summary>How quickly a fuse opens: the letter of IEC 60127 before its current.</summary>
+public enum FuseSpeed
+{
+    /// <summary>Very quick.</summary>
+    FF,
+
+    /// <summary>Quick.</summary>
+    F,
+
+    /// <summary>Medium.</summary>
+    M,
+
+    /// <summary>Slow: it bears a surge.</summary>
+    T,
+
+    /// <summary>Very slow.</summary>
+    TT,
+}
+
+/// <summary>What current a fuse can interrupt: the letter of IEC 60127 behind its current, the lowest first.</summary>
+public enum FuseBreaking
+{
+    /// <summary>Low: glass, mostly.</summary>
+    L,
+
+    /// <summary>Enhanced.</summary>
+    E,
+
+    /// <summary>High: ceramic, filled with sand, mostly.</summary>
+    H,
+}
+
+/// <summary>By whose rules a fuse is rated. The same figure means another current in each.</summary>
+public enum FuseSystem
+{
+    /// <summary>IEC 60127: the fuse carries its rated current.</summary>
+    IEC,
+
+    /// <summary>UL 248-14: the fuse opens at 1.35 times its rated current.</summary>
+    UL,
+}
+
+/// <summary>A fuse, as a place asks for it or as it lies in the drawer. What is not known is null.</summary>
+public sealed record Fuse
+{
+    /// <summary>Rated current in ampere.</summary>
+    public decimal? RatedAmperes { get; init; }
+
+    /// <summary>Its speed.</summary>
+    public FuseSpeed? Speed { get; init; }
+
+    /// <summary>Its breaking capacity.</summary>
+    public FuseBreaking? Breaking { get; init; }
+
+    /// <summary>Rated voltage in volt.</summary>
+    public decimal? RatedVolts { get; init; }
+
+    /// <summary>Its size, in the words of the trade: 5 x 20 mm.</summary>
+    public string? Size { get; init; }
+}
+
+/// <summary>The letters of fuses.</summary>
+public static class FuseLetters
+{
+    /// <summary>The letters of speed, the quickest first.</summary>
+    public static IReadOnlyList<string> Speeds { get; } = ["FF", "F", "M", "T", "TT"];
+
+    /// <summary>The letters of breaking capacity, the lowest first.</summary>
+    public static IReadOnlyList<string> Breakings { get; } = ["L", "E", "H"];
+
+    /// <summary>The speed of a letter, or null.</summary>
+    public static FuseSpeed? Speed(string? letters) => letters switch
+    {
+        "FF" => FuseSpeed.FF,
+        "F" => FuseSpeed.F,
+        "M" => FuseSpeed.M,
+        "T" => FuseSpeed.T,
+        "TT" => FuseSpeed.TT,
+        _ => null,
+    };
+
+    /// <summary>The breaking capacity of a letter, or null.</summary>
+    public static FuseBreaking? Breaking(string? letter) => letter switch
+    {
+        "L" => FuseBreaking.L,
+        "E" => FuseBreaking.E,
+        "H" => FuseBreaking.H,
+        _ => null,
+    };
+
+    /// <summary>A speed in words.</summary>
+    public static string Words(FuseSpeed speed) => speed switch
+    {
+        FuseSpeed.FF => "very quick",
+        FuseSpeed.F => "quick",
+        FuseSpeed.M => "medium",
+        FuseSpeed.T => "slow",
+        _ => "very slow",
+    };
+
+    /// <summary>A breaking capacity in words.</summary>
+    public static string Words(FuseBreaking breaking) => breaking switch
+    {
+        FuseBreaking.L => "of low breaking capacity",
+        FuseBreaking.E => "of enhanced breaking capacity",
+        _ => "of high breaking capacity",
+    };
+}

@@ -1,0 +1,77 @@
+using Ohmstead.Electronics.Parts;
+
+namespace Ohmstead.Electronics.Substitution;
+
+/// <summary>
+/// May this fuse stand for that one: same current, same speed, same size, and not less of breaking capacity and voltage. One too large protects nothing, one
+/// too quick blows at switch-on, and one that cannot interrupt what flows bursts.
+/// </summary>
+public static class FuseSubstitution
+{
+    private const string Safety = "safety";
+    private const string Speed = "speed";
+    private const string Breaking = "breaking capacity";
+    private const string Voltage = "voltage";
+    private const string Size = "size";
+
+    private static readonly Source Later = Source.Published("IEC 60127-2, sheets 3 and 5, as quoted in makers' data sheets", "pre-arcing times");
+
+    /// <summary>All reasons for and against.</summary>
+    public static IReadOnlyList<Reason> Judge(Fuse place, Fuse offer) =>
+    [
+        Current(place, offer), SpeedOf(place.Speed, offer.Speed), .. Breaks(place, offer), Volts(place.RatedVolts, offer.RatedVolts), SizeOf(place.Size, offer.Size),
+    ];
+
+    private static Reason Current(Fuse place, Fuse offer) => (place.RatedAmperes, offer.RatedAmperes) switch
+    {
+        (null, _) => Reason.Against(Safety, "the current that the place asks for is not known: establish it first"),
+        ({ } was, null) => Reason.Against(Safety, () => $"its current is not written, {Figures.Text(was)} A are asked for"),
+        ({ } was, { } now) when was == now => Reason.For(Safety, () => $"{Figures.Text(now)} A: the same"),
+        ({ } was, { } now) => Reason.Against(Safety, () => $"{Figures.Text(now)} A for {Figures.Text(was)} A, expected the same"),
+    };
+
+    private static Reason SpeedOf(FuseSpeed? place, FuseSpeed? offer) => (place, offer) switch
+    {
+        (null, null) => Reason.Unwritten(Speed, "neither speed is written"),
+        (null, _) => Reason.Missing(Speed, "whether the place wants a slow or a quick one is not written"),
+        ({ } was, null) => Reason.Unwritten(Speed, () => $"its speed is not written, {was} is asked for"),
+        ({ } was, { } now) when was == now => Reason.For(Speed, () => $"{now}: the same speed"),
+        ({ } was, { } now) => Reason.Against(Speed, () => $"{now}, {FuseLetters.Words(now)}, for {was}, {FuseLetters.Words(was)}"),
+    };
+
+    private static IEnumerable<Reason> Breaks(Fuse place, Fuse offer)
+    {
+        yield return (place.Breaking, offer.Breaking) switch
+        {
+            (null, FuseBreaking.H) => Reason.For(Breaking, "H: none breaks more"),
+            (null, null) => Reason.Unwritten(Breaking, "what it can interrupt is not written"),
+            (null, _) => Reason.Missing(Breaking, "what the place asks a fuse to interrupt is not written"),
+            ({ } was, null) => Reason.Unwritten(Breaking, () => $"what it can interrupt is not written, {was} is asked for"),
+            ({ } was, { } now) when now < was => Reason.Against(Breaking, () => $"{now}, {FuseLetters.Words(now)}, where {was} stood: it may burst"),
+            ({ } was, { } now) => Reason.For(Breaking, () => now == was ? $"{now}: the same breaking capacity" : $"{now} for {was}: it interrupts more"),
+        };
+
+        // The two sheets of slow fuses part at small overloads.
+        if (place is { Speed: FuseSpeed.T, Breaking: FuseBreaking.L } && offer is { Speed: FuseSpeed.T, Breaking: FuseBreaking.H })
+        {
+            yield return Reason.Doubt(Speed, "a slow one of high breaking capacity may carry 2.1 x its rating for 30 min, where one of low opens within 2 min", Later);
+        }
+    }
+
+    private static Reason Volts(decimal? place, decimal? offer) => (place, offer) switch
+    {
+        (null, null) => Reason.Unwritten(Voltage, "neither rated voltage is known"),
+        (null, _) => Reason.Missing(Voltage, "the voltage that the place asks for is not written"),
+        ({ } was, null) => Reason.Unwritten(Voltage, () => $"its voltage rating is not written, {Figures.Text(was)} V are asked for"),
+        ({ } was, { } now) when now < was => Reason.Against(Voltage, () => $"{Figures.Text(now)} V is under {Figures.Text(was)} V"),
+        ({ } was, { } now) => Reason.For(Voltage, () => $"{Figures.Text(now)} V is not under {Figures.Text(was)} V"),
+    };
+
+    private static Reason SizeOf(string? place, string? offer) => (place, offer) switch
+    {
+        (null, _) => Reason.Missing(Size, "the size of the original is not written"),
+        ({ } was, null) => Reason.Missing(Size, () => $"its size is not written, {was} is asked for"),
+        ({ } was, { } now) when was == now => Reason.For(Size, () => $"{now}: the same size"),
+        ({ } was, { } now) => Reason.Against(Size, () => $"{now} where {was} goes in"),
+    };
+}

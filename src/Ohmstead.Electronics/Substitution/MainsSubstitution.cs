@@ -1,0 +1,43 @@
+using Ohmstead.Electronics.Capacitors;
+
+namespace Ohmstead.Electronics.Substitution;
+
+/// <summary>
+/// May a capacitor stand on the mains in the place of another: class, the voltages of the class, rated a.c. voltage. Nothing that is not known is let pass
+/// here: people rely on such a part not to be shocked or burned.
+/// </summary>
+public static class MainsSubstitution
+{
+    private const string Safety = "safety";
+    private const string Voltage = "voltage";
+
+    /// <summary>All reasons for and against.</summary>
+    /// <param name="place">The class that the place asks for.</param>
+    /// <param name="volts">The a.c. voltage that it asks for, in volt, or null when it is not known.</param>
+    /// <param name="offered">The class of the part.</param>
+    /// <param name="ratedVolts">The rated a.c. voltage of the part, in volt, or null when it is not known.</param>
+    public static IReadOnlyList<Reason> Judge(SafetyClass place, decimal? volts, SafetyClass offered, decimal? ratedVolts)
+    {
+        if (place == SafetyClass.None)
+        {
+            return [Reason.Against(Safety, "the place is on the mains and its class is not known: establish it first")];
+        }
+
+        Worked<bool> may = SafetyCapacitor.MayReplace(place, offered, volts);
+        Reason byClass = may.Value ? Reason.For(Safety, may.Arithmetic, may.Source) : Reason.Against(Safety, may.Arithmetic, may.Source);
+        Reason notice = Reason.Doubt(Safety, Hazards.SafetyNotice.Defer);
+        return volts is { } asked ? [byClass, notice, ByVoltage(asked, ratedVolts)]
+            : may.Value ? [byClass, notice, Unseen(SafetyCapacitor.MayReplaceUnseen(place, offered, ratedVolts))]
+            : [byClass, notice];
+    }
+
+    private static Reason Unseen(Worked<bool> may) => may.Value ? Reason.For(Voltage, may.Arithmetic, may.Source) : Reason.Against(Voltage, may.Arithmetic, may.Source);
+
+    // A rating for the mains holds its tolerance and its surges already; what its class is for is told with the class.
+    private static Reason ByVoltage(decimal asked, decimal? offered) => offered switch
+    {
+        null => Reason.Against(Voltage, () => $"its rated voltage is not written, and {Figures.Text(asked)} V of mains are asked for"),
+        { } rated when rated < asked => Reason.Against(Voltage, () => $"{Figures.Text(rated)} V is under the {Figures.Text(asked)} V of mains that the place asks for"),
+        { } rated => Reason.For(Voltage, () => $"{Figures.Text(rated)} V is not under the {Figures.Text(asked)} V of mains that the place asks for"),
+    };
+}

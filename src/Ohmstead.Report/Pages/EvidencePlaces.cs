@@ -1,0 +1,91 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics;
+using Ohmstead.Records.Text;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>The ways from an evidence to the entry that it is: a reading by its address, a lot in the drawer, any other entry by its visit.</summary>
+/// <param name="context">What every page knows.</param>
+/// <param name="board">The board of the page.</param>
+/// <param name="anchors">The addresses of its readings.</param>
+internal sealed class EvidencePlaces(ReportContext context, BoardAssessment board, ReadingAnchors anchors)
+{
+    private readonly Dictionary<Spot, AssessedReading> readings = board.Readings.Where(reading => reading.VisitOrder >= 0).ToDictionary(reading => reading.Reading.Spot);
+    private readonly IReadOnlyList<ElementId> visits = VisitAnchors.Of(board.Visits);
+
+    /// <summary>Writes the place of an obligation, leading to the reading that meets it where a reading does, else to the part.</summary>
+    public void Where(HtmlWriter html, Obligation met)
+    {
+        var (evidence, name) = (met.MetBy!, met.At ?? "board");
+        if (evidence.Kind == EvidenceKind.Reading && IsHere(evidence) && AnchorOf(evidence.Spot) is { } anchor)
+        {
+            html.Open(Tag.A).To(anchor).Text(name);
+            return;
+        }
+
+        BoardPage.Reference(html, board, name);
+        if (evidence.Kind == EvidenceKind.Reading && !IsHere(evidence) && board.Place(name)?.Sitting is { } lot)
+        {
+            html.Text(" (");
+            if (context.LotOf(lot.Id.Value) is { } drawer)
+            {
+                html.Open(Tag.A).To(drawer).Text($"lot {lot.Id.Value}");
+            }
+            else
+            {
+                html.Text($"lot {lot.Id.Value}");
+            }
+
+            html.Text(")");
+        }
+    }
+
+    /// <summary>Writes the day of an evidence, leading to its visit where it is an entry of one; nothing where it has no day.</summary>
+    public void Day(HtmlWriter html, Obligation met)
+    {
+        if (met.MetBy is not { Day: { } day } evidence)
+        {
+            return;
+        }
+
+        var words = IsoDate.Text(day);
+        if (IsHere(evidence) && VisitOf(evidence) is { } visit)
+        {
+            html.Open(Tag.A).To(visit).Text(words);
+        }
+        else
+        {
+            html.Text(words);
+        }
+    }
+
+    private bool IsHere(Evidence evidence) => evidence.Path == board.Board.Path;
+
+    private ElementId? AnchorOf(Spot spot)
+    {
+        if (!readings.TryGetValue(spot, out var reading))
+        {
+            return null;
+        }
+
+        return reading.Verdicts.Length > 0 ? anchors.Of(reading.Verdicts[0]) : anchors.Of(reading.Reading);
+    }
+
+    // Of two visits of one day it is the one behind whose beginning the entry stands.
+    private ElementId? VisitOf(Evidence evidence)
+    {
+        var found = -1;
+        for (var order = 0; order < board.Visits.Length; order++)
+        {
+            var visit = board.Visits[order];
+            if (visit.Date.Value == evidence.Day && (visit.Spot.Line, visit.Spot.Column).CompareTo((evidence.Spot.Line, evidence.Spot.Column)) <= 0
+                && (found < 0 || (visit.Spot.Line, visit.Spot.Column).CompareTo((board.Visits[found].Spot.Line, board.Visits[found].Spot.Column)) > 0))
+            {
+                found = order;
+            }
+        }
+
+        return found < 0 ? null : visits[found];
+    }
+}

@@ -1,0 +1,165 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Obligations;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>
+/// Why a board may be switched on, or what of that is missing: what stands open first, with the next step; behind a fold everything that is met, each with the
+/// entry that meets it, and what does not apply.
+/// </summary>
+internal static class EvidenceSection
+{
+    private static readonly Column[] Reasons = ["At", "Why", "What next"];
+    private static readonly Column[] Shown = ["Where", "Met by", new("Day", IsShort: true)];
+
+    /// <summary>Writes the section.</summary>
+    /// <param name="html">The page.</param>
+    /// <param name="context">What every page knows.</param>
+    /// <param name="board">The board.</param>
+    /// <param name="anchors">The addresses of the readings.</param>
+    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, ReadingAnchors anchors)
+    {
+        var isFit = board.State == BoardState.FitToRun;
+        using var entry = Entry.Open(html, "evidence", isFit ? "Why it may be switched on" : "What stands open, and what is met");
+        if (isFit)
+        {
+            html.Open(Tag.P).Text(
+                "Everything that must be shown is shown by a named entry of its record."
+                + (board.IsLookOverdue ? " What was proved then is not known to hold now: nobody has looked since." : string.Empty));
+        }
+
+        Open(html, board);
+        Kept(html, board);
+        Again(html, board);
+        Fold(html, context, board, anchors);
+    }
+
+    private static void Open(HtmlWriter html, BoardAssessment board)
+    {
+        if (board.Reasons.Length == 0)
+        {
+            return;
+        }
+
+        using var table = Ledger.Open(html, "Why, and what next", Reasons);
+        using var body = html.Open(Tag.TBody);
+        foreach (var reason in board.Reasons)
+        {
+            using var row = html.Open(Tag.Tr);
+            using (table.Head())
+            {
+                BoardPage.Reference(html, board, reason.At ?? "board");
+            }
+
+            table.Cell(1).Text(reason.Text);
+            table.Cell(2).Text(reason.NextStep);
+        }
+    }
+
+    private static void Kept(HtmlWriter html, BoardAssessment board)
+    {
+        foreach (var place in board.Overruled)
+        {
+            using var line = html.Open(Tag.P);
+            BoardPage.Reference(html, board, place.Part.Ref.Value);
+            html.Text($" is outside its limit and stays by decision ({place.Decision!.What.Text}): {place.Decision.Because.Value}.");
+        }
+    }
+
+    private static void Again(HtmlWriter html, BoardAssessment board)
+    {
+        if (board.MeasureAgain.Length == 0)
+        {
+            return;
+        }
+
+        html.Open(Tag.P).Text("To measure again, since the reading is too close to call:");
+        using var list = html.Open(Tag.Ul);
+        foreach (var open in board.MeasureAgain)
+        {
+            using var item = html.Open(Tag.Li);
+            BoardPage.Reference(html, board, open.At);
+            html.Text($": {open.Text}");
+        }
+    }
+
+    private static void Fold(HtmlWriter html, ReportContext context, BoardAssessment board, ReadingAnchors anchors)
+    {
+        var groups = ObligationGroup.Of(board.Obligations);
+        var (met, excused) = (groups.Sum(group => group.Met.Length), groups.Sum(group => group.Excused.Length));
+        if (met + excused == 0)
+        {
+            return;
+        }
+
+        using var fold = html.Open(Tag.Details, ClassName.Fold);
+        html.Open(Tag.Summary).Text(string.Create(
+            CultureInfo.InvariantCulture, $"{met} {(met == 1 ? "thing" : "things")} shown, each by its entry{(excused > 0 ? $"; {excused} that {(excused == 1 ? "does" : "do")} not apply" : string.Empty)}"));
+        if (met > 0)
+        {
+            var places = new EvidencePlaces(context, board, anchors);
+            using var table = Ledger.Open(html, "What is met, and by what", Shown);
+            foreach (var group in groups.Where(group => group.Met.Length > 0))
+            {
+                Met(html, table, places, group);
+            }
+        }
+
+        Excused(html, groups);
+    }
+
+    // What a kind asks is told once, and so is what meets several places on one day.
+    private static void Met(HtmlWriter html, Ledger table, EvidencePlaces places, ObligationGroup group)
+    {
+        using var body = html.Open(Tag.TBody);
+        using (html.Open(Tag.Tr))
+        {
+            html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, Shown.Length).Text(Sentence(group.Rule.Asks));
+        }
+
+        foreach (var same in group.Met.GroupBy(one => (Words: Words(one), one.MetBy!.Day, one.MetBy.Path)))
+        {
+            using var row = html.Open(Tag.Tr);
+            using (table.Head())
+            {
+                var commas = new Commas(html);
+                foreach (var obligation in same)
+                {
+                    commas.Next();
+                    places.Where(html, obligation);
+                }
+            }
+
+            table.Cell(1).Text(same.Key.Words);
+            using var day = table.Cell(2);
+            places.Day(html, same.First());
+        }
+    }
+
+    private static void Excused(HtmlWriter html, IReadOnlyList<ObligationGroup> groups)
+    {
+        if (groups.All(group => group.Excused.Length == 0))
+        {
+            return;
+        }
+
+        html.Open(Tag.P).Text("What does not apply, and why:");
+        using var list = html.Open(Tag.Ul);
+        foreach (var same in groups.SelectMany(group => group.Excused.GroupBy(one => one.Text.Text, StringComparer.Ordinal)))
+        {
+            html.Open(Tag.Li).Text($"{string.Join(", ", same.Select(one => one.At ?? "board"))}: {same.Key}");
+        }
+    }
+
+    // The values of a reading stand where its place leads to, and those of a proof name the point themselves.
+    private static string Words(Obligation met) => met.MetBy!.Kind switch
+    {
+        EvidenceKind.Reading => met.Text,
+        EvidenceKind.Proof => met.MetBy.Words,
+        EvidenceKind.Record or EvidenceKind.Work or EvidenceKind.Decision => $"{met.Text}: {met.MetBy.Words}",
+    };
+
+    private static string Sentence(string asks) => char.ToUpperInvariant(asks[0]) + asks[1..];
+}
