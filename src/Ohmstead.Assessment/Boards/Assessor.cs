@@ -82,13 +82,16 @@ public sealed class Assessor(Workshop workshop)
         var how = lastHow = ReadingConditions.Of(
             isNew, reading, reading.Temperature ?? visit.RoomTemperature, IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value : null, lastHow);
         var instrument = InstrumentOf(visit, reading.Instrument);
+
+        // What has not been fitted yet lies on the bench where nothing else is written.
+        var circuit = reading.Circuit?.Value ?? (isNew ? Circuit.Out : null);
         var read = ValuesOf(reading, values);
         var verdicts = ImmutableArray.CreateBuilder<Verdict>(read.Length);
         for (var at = 0; at < read.Length; at++)
         {
             var value = read[at];
             var limits = limitsKnown.For(values, place, value.Measured, how);
-            var verdict = Judge.Decide(value.Measured, value.Value, limits, reading.Circuit is { Value: Circuit.In }, UncertaintyOf(instrument, value), RuleFor(values));
+            var verdict = Judge.Decide(value.Measured, value.Value, limits, circuit, UncertaintyOf(instrument, value), RuleFor(values), DoubtOf(instrument, value, visit));
             verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
         }
 
@@ -109,6 +112,9 @@ public sealed class Assessor(Workshop workshop)
 
     private static ReadingUncertainty? UncertaintyOf(Instrument? instrument, ReadValue value) =>
         instrument is null ? null : ReadingUncertainty.Of(instrument, value.Measured, value.Value.Value);
+
+    private static MeterDoubt? DoubtOf(Instrument? instrument, ReadValue value, BenchVisit visit) =>
+        instrument is null ? null : MeterDoubt.Of(instrument, value.Measured, value.Value.Value, visit.Date.Value);
 
     private ImmutableArray<AssessedReading> ReadingsOf(
         ImmutableArray<BenchVisit> visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts, IReadOnlyDictionary<string, TestPoint> points)
@@ -137,7 +143,7 @@ public sealed class Assessor(Workshop workshop)
             PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Append(new ReadValue(Measured.Temperature, read)),
             _ => reading.Values,
         };
-        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Rule))
+        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Rule, value => DoubtOf(instrument, value, visit)))
         {
             Point = point,
             At = reading.State is { Value: ReadingState.AsLeft } ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot),
@@ -185,7 +191,7 @@ public sealed class Assessor(Workshop workshop)
         .. visits.SelectMany((visit, order) => visit.Proofs.Select(proof =>
         {
             var (point, instrument) = (points.GetValueOrDefault(proof.Point.Value), InstrumentOf(visit, proof.Instrument));
-            return new AssessedProof(visit, order, proof, point, PointJudge.Decide(proof.Values, point, value => UncertaintyOf(instrument, value), workshop.Rule));
+            return new AssessedProof(visit, order, proof, point, PointJudge.Decide(proof.Values, point, value => UncertaintyOf(instrument, value), workshop.Rule, value => DoubtOf(instrument, value, visit)));
         })),
     ];
 

@@ -8,57 +8,131 @@ namespace Ohmstead.Assessment.Limits;
 /// <summary>Limits of ESR and dissipation factor: the part's own, the design's, or the type's.</summary>
 /// <remarks>
 /// tan delta = 2 pi f C ESR (IEC 60384-1). A worn electrolytic counts as failed above twice the delivery limit: common practice, within the
-/// spread of published end-of-life criteria. A dissipation factor limit holds at its own frequency; ESR at a high frequency is the smaller, so such
-/// a reading can break the limit but not keep it.
+/// spread of published end-of-life criteria; no other part is given that. A limit holds at its own frequency, and a reading at another proves what
+/// <see cref="OtherFrequency"/> says: between the two it does not decide.
 /// </remarks>
 public static class EsrLimits
 {
-    private const decimal WornFactor = 2m;
-    private const decimal HighestComparableHertz = 1_000m;
-    private const string WornSource = "; factor 2 for a worn part: common practice";
+    private const decimal LeastShareOfCapacitance = 0.8m;
 
     private static readonly LazyText NoFrequency = "the test frequency is not recorded";
-    private static readonly LazyText NoFrequencyForLimit = "the test frequency is not recorded, so the reading cannot be held against a limit at 120 Hz";
-    private static readonly LazyText NearFrequency = "read at 100 Hz against a limit at 120 Hz, or the other way: near enough to compare";
+    private static readonly LazyText NoFrequencyForLimit = "the test frequency is not recorded, so the reading cannot be held against a limit at one";
+    private static readonly LazyText NoFrequencyOfLimit = "the limit names no frequency, so it may hold at 120 Hz or at 100 kHz: write esr_frequency to decide";
 
     /// <summary>The limit of ESR that applies, or null when none is known.</summary>
     public static Limit? Esr(IMarkedPart part, string? place, ReadingConditions how)
     {
         if (part.EsrLimit is { } own)
         {
-            return Own(own, part.EsrLow?.Value, place, how);
+            return BesideIt(Own(part, own, place, how), part, how);
         }
 
-        if (LossLimit.Of(part) is not { } loss || part.Capacitance is not { Value.Value: > 0m and var farads })
+        return OfTheLoss(part, how) is { } limit ? BesideIt(limit, part, how) : null;
+    }
+
+    // The limit that follows from the dissipation factor.
+    private static Limit? OfTheLoss(IMarkedPart part, ReadingConditions how)
+    {
+        if (LossLimit.Of(part) is not { } loss || part.Capacitance is not { Value.Value: > 0m and var farads }
+            || !LossFactor.EsrOhms(loss.For(how.IsNew), loss.Hertz, farads).Is(out var ohms, out _))
         {
             return null;
         }
 
-        var hertz = how.Frequency?.Value ?? loss.Hertz;
-        var (compareAt, isHigh) = hertz > HighestComparableHertz ? (loss.Hertz, true) : (hertz, false);
-        if (!LossFactor.EsrOhms(loss.Value, compareAt, farads).Is(out var ohms, out _))
-        {
-            return null;
-        }
-
-        var upper = new Quantity(ohms * (how.IsNew ? 1m : WornFactor), Dimension.Resistance);
-        return new Limit(
-            how.IsNew ? LimitKind.Delivery : LimitKind.EndOfLife,
+        var upper = new Quantity(ohms, Dimension.Resistance);
+        var limit = new Limit(
+            how.IsNew || loss.IsForNewAlone ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
             LazyText.Of(loss, static loss => loss.Origin),
-            new EsrArithmetic(loss, compareAt, farads, upper, how.IsNew),
-            how.IsNew ? LazyText.Of(loss, static loss => $"{loss.Source}; {LossFactor.Source.Text}") : LazyText.Of(loss, static loss => $"{loss.Source}; {LossFactor.Source.Text}{WornSource}"))
+            new EsrArithmetic(loss, farads, upper, how.IsNew),
+            LazyText.Of(loss, how.IsNew ? static loss => $"{loss.Source}; {LossFactor.Source.Text}" : static loss => $"{loss.SourceWorn}; {LossFactor.Source.Text}"));
+        return how.Frequency is not { } read ? Unwritten(limit, OtherFrequency.EsrAtUnknown(ohms, loss.Hertz, null), NoFrequencyForLimit)
+            : MeasuringConditions.Match(read.Value, loss.Hertz) == FrequencyMatch.Same ? limit
+            : loss.IsStraight ? At(limit, OtherFrequency.Esr(ohms, loss.Hertz, read.Value), read, loss.Hertz)
+            : OnlyAt(limit, read, loss.Hertz);
+    }
+
+    private static Limit Own(IMarkedPart part, Written<Quantity> own, string? place, ReadingConditions how)
+    {
+        var limit = new Limit(
+            place is null ? LimitKind.Delivery : LimitKind.Circuit, new Interval(part.EsrLow?.Value, own.Value), place ?? "the part's own limit", new(() => $"at most {own.Text}, as written"), "the record");
+        var (held, read) = (part.EsrFrequency?.Value, how.Frequency);
+        if (held is { } at && read is { } by)
         {
-            ProvesOnlyOutside = how.Frequency is not { } read ? NoFrequencyForLimit : isHigh ? new ReadHigh(read, loss.Hertz) : null,
-            ProvesOnlyInside = how.Frequency is null ? NoFrequency : null,
+            return at.Value == by.Value ? limit : WithLow(At(limit, OtherFrequency.Esr(own.Value.Value, at.Value, by.Value), by, at.Value), part, at.Value, by);
+        }
+
+        var proved = OtherFrequency.EsrAtUnknown(own.Value.Value, held?.Value, read?.Value);
+        if (read is null)
+        {
+            return Unwritten(limit, proved, NoFrequency);
+        }
+
+        if (!proved.Is(out var known, out _))
+        {
+            return limit;
+        }
+
+        // A part that breaks the usual limit of its type as well is bad by the one or by the other.
+        var bound = known.Value.OutsideAbove;
+        if (OfTheLoss(part, how)?.MayBeInside.Upper is { } most && most.Value < bound)
+        {
+            bound = Math.Max(most.Value, own.Value.Value);
+        }
+
+        return limit with
+        {
+            ProvesOnlyOutside = known.Value.InsideTo < own.Value.Value ? NoFrequencyOfLimit : null,
+            Explained = bound > own.Value.Value ? (own.Value with { Value = bound }, NoFrequencyOfLimit) : null,
         };
     }
 
-    private static Limit Own(Written<Quantity> own, Quantity? low, string? place, ReadingConditions how) => new(
-        place is null ? LimitKind.Delivery : LimitKind.Circuit, new Interval(low, own.Value), place ?? "the part's own limit", new(() => $"at most {own.Text}, as written"), "the record")
+    // The least ESR that a place needs, the other way round.
+    private static Limit WithLow(Limit limit, IMarkedPart part, decimal limitHertz, Quantity read) =>
+        part.EsrLow is { } low && OtherFrequency.Esr(low.Value.Value, limitHertz, read.Value).Is(out var proved, out _)
+            ? limit with
+            {
+                ProvedFrom = (low.Value with { Value = proved.Value.OutsideAbove }, Between(read, limitHertz, proved)),
+                ExplainedBelow = (low.Value with { Value = proved.Value.InsideTo }, Between(read, limitHertz, proved)),
+            }
+            : limit;
+
+    private static Limit At(Limit limit, Outcome<Worked<ProvedLimits>> known, Quantity read, decimal limitHertz) => !known.Is(out var proved, out _) ? limit : limit with
     {
-        Remarks = how.Frequency is null ? [NoFrequency] : [],
+        ProvedTo = (limit.Interval.Upper!.Value with { Value = proved.Value.InsideTo }, Between(read, limitHertz, proved)),
+        Explained = (limit.Interval.Upper!.Value with { Value = proved.Value.OutsideAbove }, Between(read, limitHertz, proved)),
     };
+
+    // Where nobody wrote a frequency, a reading proves what it would prove at each that meters have, and else nothing.
+    private static Limit Unwritten(Limit limit, Outcome<Worked<ProvedLimits>> known, LazyText why)
+    {
+        if (!known.Is(out var proved, out _) || limit.Interval.Upper is not { } upper)
+        {
+            return limit;
+        }
+
+        return limit with
+        {
+            ProvesOnlyOutside = proved.Value.InsideTo < upper.Value ? why : null,
+            NothingAbove = proved.Value.OutsideAbove > upper.Value ? why : null,
+            NothingAboveTo = upper with { Value = proved.Value.OutsideAbove },
+        };
+    }
+
+    private static Limit OnlyAt(Limit limit, Quantity read, decimal limitHertz) => MeasuringConditions.Match(read.Value, limitHertz) != FrequencyMatch.Different ? limit : limit with
+    {
+        ProvesOnlyOutside = new OtherThanItsLimit(read, limitHertz),
+        ProvesOnlyInside = new OtherThanItsLimit(read, limitHertz),
+    };
+
+    private static LazyText Between(Quantity read, decimal limitHertz, Worked<ProvedLimits> proved) =>
+        new(() => $"it was read at {QuantityText.Format(read)} and the limit holds at {QuantityText.Format(Hertz(limitHertz))}: a part on its limit reads {proved.Arithmetic} there, and how it divides is not known ({proved.Source.Text})");
+
+    private static Limit BesideIt(Limit limit, IMarkedPart part, ReadingConditions how) => limit with { ReadAt = how.Frequency, Beside = LeastCapacitance(part) };
+
+    /// <summary>The least capacitance that a part inside its limits has: one with less has failed by that.</summary>
+    internal static Quantity? LeastCapacitance(IMarkedPart part) => part.Capacitance is not { Value: { Value: > 0m } mark } ? null
+        : part.Tolerance is { } tolerance && tolerance.Value.Apply(mark).Lower is { Value: > 0m } least ? least : mark with { Value = mark.Value * LeastShareOfCapacitance };
 
     /// <summary>The limit of dissipation factor that applies, or null when none is known.</summary>
     public static Limit? Loss(IMarkedPart part, ReadingConditions how)
@@ -68,45 +142,41 @@ public static class EsrLimits
             return null;
         }
 
-        var factor = how.IsNew || !part.Kind.Value.IsElectrolytic ? 1m : WornFactor;
-        var upper = new Quantity(loss.Value * factor, Dimension.Ratio);
-        var match = how.Frequency is { } read ? MeasuringConditions.Match(read.Value, loss.Hertz) : FrequencyMatch.Different;
-        LazyText? cannot = match != FrequencyMatch.Different ? null
-            : how.Frequency is null ? NoFrequency
-            : new OtherFrequency(how.Frequency!.Value, loss.Hertz);
-        return new Limit(
-            factor == 1m ? LimitKind.Delivery : LimitKind.EndOfLife,
+        var upper = new Quantity(loss.For(how.IsNew), Dimension.Ratio);
+        var isNew = how.IsNew || loss.IsForNewAlone;
+        var limit = new Limit(
+            isNew ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
             LazyText.Of(loss, static loss => loss.Origin),
-            factor == 1m ? LazyText.Of(loss, static loss => loss.Arithmetic) : new WornLoss(loss, upper),
-            factor == 1m ? LazyText.Of(loss, static loss => loss.Source) : LazyText.Of(loss, static loss => loss.Source + WornSource))
+            isNew ? LazyText.Of(loss, static loss => loss.Arithmetic) : new WornLoss(loss, upper),
+            LazyText.Of(loss, isNew ? static loss => loss.Source : static loss => loss.SourceWorn))
         {
-            ProvesOnlyOutside = cannot,
-            ProvesOnlyInside = cannot,
-            Remarks = match == FrequencyMatch.Near ? [NearFrequency] : [],
+            ReadAt = how.Frequency,
+            Beside = LeastCapacitance(part),
         };
+        limit = loss.Borne is { } borne && borne.Value > upper.Value ? limit with { Explained = (upper with { Value = borne.Value }, borne.Why) } : limit;
+        return how.Frequency is not { } read ? limit with { ProvesOnlyOutside = NoFrequency, ProvesOnlyInside = NoFrequency }
+            : MeasuringConditions.Match(read.Value, loss.Hertz) == FrequencyMatch.Same ? limit
+            : loss.IsStraight ? At(limit, OtherFrequency.LossFactor(upper.Value, loss.Hertz, read.Value), read, loss.Hertz)
+            : OnlyAt(limit, read, loss.Hertz);
     }
 
-    private sealed class EsrArithmetic(LossLimit loss, decimal hertz, decimal farads, Quantity upper, bool isNew) : LazyText
-    {
-        protected override string Write() =>
-            $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, hertz, farads).Value.Arithmetic}" + (isNew ? string.Empty : $"; worn part: 2 x = {QuantityText.Format(upper, 4)}");
-    }
+    private static Quantity Hertz(decimal hertz) => new(hertz, Dimension.Frequency);
 
-    private sealed class ReadHigh(Quantity read, decimal limitHertz) : LazyText
+    private sealed class EsrArithmetic(LossLimit loss, decimal farads, Quantity upper, bool isNew) : LazyText
     {
-        protected override string Write() =>
-            $"ESR at {QuantityText.Format(read)} is smaller than at {QuantityText.Format(new Quantity(limitHertz, Dimension.Frequency))}, where the limit holds";
+        protected override string Write() => isNew || loss.IsForNewAlone
+            ? $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, loss.Hertz, farads).Value.Arithmetic}"
+            : $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, loss.Hertz, farads).Value.Arithmetic}; worn part: {loss.WornWords} = {QuantityText.Format(upper, 4)}";
     }
 
     private sealed class WornLoss(LossLimit loss, Quantity upper) : LazyText
     {
-        protected override string Write() => $"{loss.Arithmetic}; worn part: 2 x = {QuantityText.Format(upper, 4)}";
+        protected override string Write() => $"{loss.Arithmetic}; worn part: {loss.WornWords} = {QuantityText.Format(upper, 4)}";
     }
 
-    private sealed class OtherFrequency(Quantity read, decimal limitHertz) : LazyText
+    private sealed class OtherThanItsLimit(Quantity read, decimal limitHertz) : LazyText
     {
-        protected override string Write() =>
-            $"the limit holds at {QuantityText.Format(new Quantity(limitHertz, Dimension.Frequency))} and the reading was taken at {QuantityText.Format(read)}";
+        protected override string Write() => $"the limit holds at {QuantityText.Format(Hertz(limitHertz))} and the reading was taken at {QuantityText.Format(read)}";
     }
 }

@@ -11,12 +11,15 @@ public static class JunctionLimits
     private const decimal WornLeakage = 10m;
 
     private static readonly LazyText MaterialUnknown =
-        "taken for silicon, since the record names no material: germanium and Schottky junctions drop 0.15 to 0.4 V; write material: to decide";
+        "taken for silicon, since the record names no material: germanium drops 0.15 to 0.4 V and Schottky 0.1 to 0.45 V; write material: to decide";
+
+    private static readonly LazyText CurrentUnknown =
+        "the record does not say at what current it was read, and so near to the edge that decides: meters test with 0.5 to 2 mA; write current";
 
     private static readonly LazyText NoTestCurrent = "the record does not say at what current it was read: the voltage holds at the current of the data sheet";
 
-    /// <summary>The forward drop of a diode, a bridge or the base of a transistor, or null for other parts.</summary>
-    public static Limit? Drop(IMarkedPart part)
+    /// <summary>The forward drop of a diode, a bridge or the base of a transistor, or null for other parts. A bridge is also read across two junctions.</summary>
+    public static Limit? Drop(IMarkedPart part, ReadingConditions how)
     {
         if (part.Kind.Value.Junction is not (Junction.Rectifying or Junction.Base))
         {
@@ -25,14 +28,39 @@ public static class JunctionLimits
 
         var named = part.Kind.Value == PartKinds.GermaniumTransistor ? JunctionDrop.Germanium : part.Material is { } material ? JunctionDrop.Find(material.Value) : null;
         var junction = named ?? JunctionDrop.Silicon;
-        return new Limit(
-            LimitKind.EndOfLife,
-            new Interval(new Quantity(junction.LowVolts, Dimension.Voltage), new Quantity(junction.HighVolts, Dimension.Voltage)),
-            LazyText.Of(junction, static junction => $"the type's usual limit ({junction.Material} junction at about 1 mA)"),
-            LazyText.Of(junction, static junction => $"{QuantityText.Format(new Quantity(junction.LowVolts, Dimension.Voltage))} … {QuantityText.Format(new Quantity(junction.HighVolts, Dimension.Voltage))}"),
-            new(static () => JunctionDrop.Source.Text))
+        var low = junction.LowFor(part.Kind.Value.Junction == Junction.Rectifying ? part.Current?.Value.Value : null);
+        var one = Junctions(junction, low, 1, how) with { NothingBelow = named is null ? MaterialUnknown : null };
+        if (part.Kind.Value != PartKinds.BridgeRectifier)
         {
-            NothingBelow = named is null ? MaterialUnknown : null,
+            return one;
+        }
+
+        // Nearer to two junctions than to one.
+        var between = (junction.HighVolts + (2m * low)) / 2m;
+        return one with { Higher = (new Quantity(between, Dimension.Voltage), Junctions(junction, low, 2, how)) };
+    }
+
+    private static Limit Junctions(JunctionDrop junction, decimal low, int inSeries, ReadingConditions how)
+    {
+        var (least, most) = (new Quantity(low * inSeries, Dimension.Voltage), new Quantity(junction.HighVolts * inSeries, Dimension.Voltage));
+        var limit = new Limit(
+            LimitKind.EndOfLife,
+            new Interval(least, most),
+            new(() => $"the type's usual limit ({junction.Material}, {(inSeries == 1 ? "one junction" : "two junctions in series")}, at about 1 mA)"),
+            new(() => inSeries == 1 ? $"{QuantityText.Format(least)} … {QuantityText.Format(most)}" : $"twice {QuantityText.Format(new Quantity(low, Dimension.Voltage))} … {QuantityText.Format(new Quantity(junction.HighVolts, Dimension.Voltage))}"),
+            LazyText.Of(junction, static junction => junction.Source.Text));
+        if (how.TestCurrent is not null)
+        {
+            return limit;
+        }
+
+        var moves = JunctionDrop.VoltsOfUnknownCurrent * inSeries;
+        return limit with
+        {
+            ProvedFrom = (least with { Value = least.Value + moves }, CurrentUnknown),
+            ExplainedBelow = (least with { Value = least.Value - moves }, CurrentUnknown),
+            ProvedTo = (most with { Value = most.Value - moves }, CurrentUnknown),
+            Explained = (most with { Value = most.Value + moves }, CurrentUnknown),
         };
     }
 

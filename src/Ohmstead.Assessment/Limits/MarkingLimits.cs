@@ -1,4 +1,5 @@
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -8,6 +9,10 @@ namespace Ohmstead.Assessment.Limits;
 /// <remarks>A marked tolerance is a delivery limit (IEC 60384-1, IEC 60115-1, from memory). Check value, common practice: 2200 µF ±20 % allows 1760 to 2640 µF.</remarks>
 public static class MarkingLimits
 {
+    private const decimal WidestTolerance = 0.2m;
+
+    private static readonly LazyText NoToleranceOnTheMains = "its tolerance is not written, and a capacitor on the mains does not pass by the widest that is sold: write tolerance";
+    private static readonly LazyText OfPractice = "common practice";
     private static readonly LazyText Marking = "the marking";
     private static readonly LazyText MarkingSource = "IEC 60062 marking of values and tolerances";
     private static readonly LazyText CircuitSource = "the record of this board or design";
@@ -42,11 +47,42 @@ public static class MarkingLimits
             return null;
         }
 
-        var interval = Tolerance.Relative(-0.2m, 0.5m).Apply(mark);
+        var isWet = part.Kind.Value == PartKinds.WetTantalum && part.RatedVoltage is not null;
+        var drop = isWet ? WetTantalum.LargestDrop(part.RatedVoltage!.Value.Value) : 0.2m;
+        var interval = Tolerance.Relative(-drop, 0.5m).Apply(mark);
         return new Limit(
-            LimitKind.EndOfLife, interval, "the type's usual limit, since no tolerance is written", new(() => $"{QuantityText.Format(mark)} -20/+50 % allows {interval}"), "common practice")
+            LimitKind.EndOfLife,
+            interval,
+            "the type's usual limit, since no tolerance is written",
+            new(() => $"{QuantityText.Format(mark)} -{QuantityText.FormatPercent(drop)}/+50 % allows {interval}"),
+            isWet ? new(static () => WetTantalum.Source.Text + "; upwards common practice") : OfPractice)
         {
             Nominal = mark,
+        };
+    }
+
+    /// <summary>
+    /// The usual limit of a capacitor on the mains whose tolerance is not written: the widest that is sold, ±20 %, and what its life may take. It can only fail
+    /// a part: one that people rely on not to be hurt does not pass by a limit that nobody wrote.
+    /// </summary>
+    public static Limit? Suppressor(IMarkedPart part, Quantity? nominal)
+    {
+        if (nominal is not { } mark || SuppressorFigures.Of(part) is not { } figures)
+        {
+            return null;
+        }
+
+        var (low, high) = (WidestTolerance + figures.CapacitanceChange - (WidestTolerance * figures.CapacitanceChange), WidestTolerance + figures.CapacitanceChange + (WidestTolerance * figures.CapacitanceChange));
+        var interval = Tolerance.Relative(-low, high).Apply(mark);
+        return new Limit(
+            LimitKind.EndOfLife,
+            interval,
+            new(() => $"the usual limit of a capacitor on the mains ({figures.Dielectric}), since no tolerance is written"),
+            new(() => $"{QuantityText.Format(mark)} ±20 % and {QuantityText.FormatPercent(figures.CapacitanceChange)} of change allows {interval}"),
+            new(() => $"{figures.Source.Text}; ±20 % as the widest that is sold: common practice"))
+        {
+            Nominal = mark,
+            ProvesOnlyOutside = NoToleranceOnTheMains,
         };
     }
 

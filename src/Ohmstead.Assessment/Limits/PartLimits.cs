@@ -20,7 +20,7 @@ public static class PartLimits
             var nominal = MarkingLimits.Nominal(part);
             Add(limits, place is null || how.IsNew ? null : MarkingLimits.Circuit(part, nominal, place));
             Add(limits, MarkingLimits.Delivery(part, nominal));
-            Add(limits, limits.Count == 0 ? MarkingLimits.WornElectrolytic(part, nominal) : null);
+            Add(limits, limits.Count == 0 ? MarkingLimits.WornElectrolytic(part, nominal) ?? MarkingLimits.Suppressor(part, nominal) : null);
         }
 
         Add(limits, OfTheType(part, place, measured, how));
@@ -35,19 +35,22 @@ public static class PartLimits
         (_, Measured.Leakage) when part.Kind.Value == PartKinds.GermaniumTransistor => JunctionLimits.Leakage(part, how),
         (_, Measured.Leakage) => LeakageLimits.For(part, how),
         (PartFamily.Capacitor, Measured.Insulation) => InsulationLimits.For(part, how),
+        (PartFamily.Capacitor, Measured.Resistance) => part.Kind.Value.IsElectrolytic ? ShortLimits.Electrolytic(part, how) : InsulationLimits.For(part, how, measured),
+        (PartFamily.Fuse, Measured.Resistance) => FuseLimits.Resistance(part),
+        (PartFamily.Inductor, Measured.Insulation) => WindingLimits.Insulation(part, how),
         (PartFamily.Capacitor, Measured.VoltageLoss) => VoltageLoss(part),
         (PartFamily.Resistor, Measured.Resistance) => ResistorLimits.Usual(part, how),
-        (PartFamily.Inductor, Measured.Inductance) => WindingLimits.Inductance(part),
+        (PartFamily.Inductor, Measured.Inductance) => WindingLimits.Inductance(part, how),
         (PartFamily.Inductor or PartFamily.Coil, Measured.Resistance) => WindingLimits.Resistance(part),
         (PartFamily.Crystal, Measured.Frequency) => CrystalLimits.Usual(part),
-        (PartFamily.Other or PartFamily.Transistor, Measured.ForwardVoltage) => JunctionLimits.Drop(part),
+        (PartFamily.Other or PartFamily.Transistor, Measured.ForwardVoltage) => JunctionLimits.Drop(part, how),
         (PartFamily.Other, Measured.Voltage) => Voltage(part, how),
         _ => null,
     };
 
     private static Limit? Voltage(IMarkedPart part, ReadingConditions how) => part.Kind.Value == PartKinds.ZenerDiode ? JunctionLimits.Zener(part, how)
         : part.Kind.Value == PartKinds.Regulator ? RegulatorLimits.Output(part)
-        : part.Kind.Value == PartKinds.Cell ? CellLimits.Spent(part)
+        : part.Kind.Value == PartKinds.Cell ? CellLimits.Voltage(part)
         : null;
 
     // Loss of voltage after a charging pulse has no standard; workshops take these figures.

@@ -1,12 +1,15 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Notes;
 
-/// <summary>What readings of the same thing, repeated on one day, say together: their mean and how far it can be trusted by their scatter alone.</summary>
+/// <summary>What readings of the same thing, repeated in the same way on one day, say together: their mean and how far it can be trusted by their scatter alone.</summary>
+/// <remarks>In the same way: in the same state and circuit, by the same instrument and method, at the same frequency, voltage, minute and temperature.</remarks>
 public static class RepeatNotes
 {
     private const int Fewest = 3;
@@ -18,8 +21,9 @@ public static class RepeatNotes
         AssessedReading[] alike =
         [
             .. board.Readings.Where(other => ReferenceEquals(other.Visit, reading.Visit) && other.Reading.Part?.Value == reading.Reading.Part?.Value && other.Reading.Part is not null
-                && other.Reading.Lot?.Value == reading.Reading.Lot?.Value && other.Reading.Circuit?.Value == reading.Reading.Circuit?.Value && other.Reading.State?.Value == reading.Reading.State?.Value
-                && other.Reading.Frequency?.Value == reading.Reading.Frequency?.Value && other.Verdicts.Any(known => known.Measured == verdict.Measured)),
+                && other.Reading.Lot?.Value == reading.Reading.Lot?.Value && StateOf(other) == StateOf(reading)
+                && DriftConditions.Of(other, verdict.Measured) == DriftConditions.Of(reading, verdict.Measured) && DriftConditions.TemperatureOf(other) == DriftConditions.TemperatureOf(reading)
+                && other.Verdicts.Any(known => known.Measured == verdict.Measured)),
         ];
         if (alike.Length < Fewest || !ReferenceEquals(alike[^1], reading))
         {
@@ -34,6 +38,8 @@ public static class RepeatNotes
                 Source)]
             : [];
     }
+
+    private static ReadingState StateOf(AssessedReading reading) => reading.Reading.State?.Value ?? ReadingState.AsFound;
 
     private static string Say(double value, Verdict verdict) => QuantityText.Format(new Quantity((decimal)value, verdict.Reading.Value.Dimension), 4);
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Electronics;
-using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
@@ -11,48 +10,35 @@ namespace Ohmstead.Assessment.Verdicts;
 /// <summary>Holds a reading against its limits.</summary>
 public static class Judge
 {
-    private static readonly LazyText InsulationInCircuit = "in circuit other paths lie beside it and lower the reading; so it proves nothing, measure it out of circuit";
+    private static readonly LazyText EsrOfNought = "an ESR of nought is what a shorted part shows too, and no sound one: check it with d.c.";
 
     /// <summary>The verdict on one value.</summary>
     /// <param name="measured">What was measured.</param>
     /// <param name="reading">The value.</param>
     /// <param name="limits">The limits that apply, the one that governs first.</param>
-    /// <param name="inCircuit">True when the part was in the circuit.</param>
+    /// <param name="circuit">Whether the part was in the circuit; null where the record does not say.</param>
     /// <param name="uncertainty">The uncertainty of the reading, when known.</param>
     /// <param name="rule">How a reading near its limit is judged.</param>
+    /// <param name="meter">Why the instrument does not vouch for the reading, or null.</param>
     public static Verdict Decide(
-        Measured measured, Written<Quantity> reading, ImmutableArray<Limit> limits, bool inCircuit, ReadingUncertainty? uncertainty, DecisionRule rule)
+        Measured measured, Written<Quantity> reading, ImmutableArray<Limit> limits, Circuit? circuit, ReadingUncertainty? uncertainty, DecisionRule rule, MeterDoubt? meter = null)
     {
         if (limits.Length == 0)
         {
             return new Verdict(VerdictOutcome.NoLimit, measured, reading, new NoLimit(measured, reading)) { Uncertainty = uncertainty?.Expanded };
         }
 
-        var limit = limits[0];
         var value = reading.Value;
-        var inside = limit.Interval.Contains(value);
-        var (outcome, reason) = (inside ? VerdictOutcome.Inside : VerdictOutcome.Outside, (LazyText?)null);
-        double? probability = null;
-        if (uncertainty is not null
-            && ConformityDecision.Of(
-                value.Value, uncertainty.Expanded.Value, limit.Interval.Lower?.Value, limit.Interval.Upper?.Value, rule)
-            .Is(out var decision, out _))
-        {
-            probability = decision.Probability;
-            if (Doubt(decision, rule, uncertainty.Expanded) is { } doubt)
-            {
-                (outcome, reason) = (VerdictOutcome.Undecided, doubt);
-            }
-        }
-
-        if (outcome == VerdictOutcome.Outside && limit.Explained is { } explained && value.Value <= explained.UpTo.Value)
-        {
-            (outcome, reason) = (VerdictOutcome.Undecided, explained.Why);
-        }
-
-        if (CannotProve(measured, limit, value, inside, inCircuit) is { } cannot)
+        var limit = limits[0].Higher is { } higher && value.Value >= higher.From.Value ? higher.Limit : limits[0];
+        var (outcome, reason, decided) = Look(limit, value, uncertainty, rule);
+        (outcome, reason) = Doubted(measured, limit, value, outcome, reason, uncertainty, rule, meter);
+        if (CannotProve(limit, value) is { } cannot)
         {
             (outcome, reason) = (VerdictOutcome.ProvesNothing, cannot);
+        }
+        else if (InCircuitReading.Takes(measured, limit, value, circuit) is { } taken)
+        {
+            (outcome, reason) = taken;
         }
 
         return new Verdict(outcome, measured, reading, new Sentence(measured, reading, limit, outcome, reason))
@@ -64,11 +50,42 @@ public static class Judge
             Deviation = limit.Nominal is { Value: not 0m } nominal ? (value.Value - nominal.Value) / nominal.Value : null,
             Margin = MarginTo(limit.Interval, value.Value),
             Uncertainty = uncertainty?.Expanded,
-            Probability = probability,
-            Rule = probability is null ? null : rule,
-            Remarks = uncertainty is null ? limit.Remarks : Remarks(uncertainty, RatioWarning(limit.Interval, uncertainty.Expanded), limit.Remarks),
+            Probability = decided?.Probability,
+            Rule = decided is null ? null : rule,
+            Remarks = Remarks(limit, uncertainty, rule.GuardShare > 0m ? null : meter),
         };
     }
+
+    // What the value says by itself and with its uncertainty: inside and outside are held against what proves each, which is the limit where nothing is taken from it.
+    private static (VerdictOutcome Outcome, LazyText? Reason, ConformityDecision? Decided) Look(Limit limit, Quantity value, ReadingUncertainty? uncertainty, DecisionRule rule)
+    {
+        var (proves, may) = (limit.ProvedInside, limit.MayBeInside);
+        var isInside = proves.Contains(value);
+        if (!isInside && may.Contains(value))
+        {
+            return (VerdictOutcome.Undecided, limit.WhyBetween(value.Value), null);
+        }
+
+        var outcome = isInside ? VerdictOutcome.Inside : VerdictOutcome.Outside;
+        var held = isInside ? proves : may;
+        if (uncertainty is null || !ConformityDecision.Of(value.Value, uncertainty.Expanded.Value, held.Lower?.Value, held.Upper?.Value, rule).Is(out var decision, out _))
+        {
+            return (outcome, null, null);
+        }
+
+        return Doubt(decision, rule, uncertainty.Expanded) is { } doubt ? (VerdictOutcome.Undecided, doubt, decision) : (outcome, null, decision);
+    }
+
+    // What takes the certainty from a verdict without making it worthless.
+    private static (VerdictOutcome Outcome, LazyText? Reason) Doubted(
+        Measured measured, Limit limit, Quantity value, VerdictOutcome outcome, LazyText? reason, ReadingUncertainty? uncertainty, DecisionRule rule, MeterDoubt? meter) => outcome switch
+    {
+        VerdictOutcome.Outside when limit.DoubtsOutside is { } doubt => (VerdictOutcome.Undecided, doubt),
+        VerdictOutcome.Outside when meter is not null && rule.GuardShare > 0m && !meter.LetsStand(value.Value, limit.MayBeInside, uncertainty) => (VerdictOutcome.Undecided, meter.Why),
+        VerdictOutcome.Inside when meter is not null && rule.GuardShare > 0m => (VerdictOutcome.Undecided, meter.Why),
+        VerdictOutcome.Inside when measured == Measured.Esr && value.Value <= 0m => (VerdictOutcome.Undecided, EsrOfNought),
+        _ => (outcome, reason),
+    };
 
     private static ImmutableArray<(Limit Limit, bool Inside)> Others(ImmutableArray<Limit> limits, Quantity value)
     {
@@ -79,6 +96,16 @@ public static class Judge
         }
 
         return others.MoveToImmutable();
+    }
+
+    private static ImmutableArray<LazyText> Remarks(Limit limit, ReadingUncertainty? uncertainty, MeterDoubt? meter)
+    {
+        if (uncertainty is null)
+        {
+            return meter is null ? limit.Remarks : [meter.Why, .. limit.Remarks];
+        }
+
+        return Remarks(uncertainty, RatioWarning(limit.Interval, uncertainty.Expanded), meter is null ? limit.Remarks : [meter.Why, .. limit.Remarks]);
     }
 
     private static ImmutableArray<LazyText> Remarks(ReadingUncertainty uncertainty, LazyText? poor, ImmutableArray<LazyText> ofLimit) => (poor, ofLimit.Length) switch
@@ -114,8 +141,9 @@ public static class Judge
     private static LazyText PoorRatio(decimal half, decimal expanded) => new(() =>
         TestUncertaintyRatio.Of(half, expanded).Is(out var ratio, out _) ? $"warning: {ratio.Warning} ({ratio.Arithmetic}; {TestUncertaintyRatio.Source.Text})" : "the test uncertainty ratio cannot be computed");
 
-    private static LazyText? CannotProve(Measured measured, Limit limit, Quantity value, bool inside, bool inCircuit)
+    private static LazyText? CannotProve(Limit limit, Quantity value)
     {
+        var inside = limit.Interval.Contains(value);
         if (inside && limit.ProvesOnlyOutside is { } early)
         {
             return early;
@@ -126,57 +154,12 @@ public static class Judge
             return late;
         }
 
-        if (limit.NothingBelow is { } low && value.Value < limit.Interval.Lower?.Value)
+        if (limit.NothingBelow is { } low && value.Value < limit.Interval.Lower?.Value && !(value.Value < limit.NothingBelowTo?.Value))
         {
             return low;
         }
 
-        if (limit.NothingAbove is { } high && value.Value > limit.Interval.Upper?.Value)
-        {
-            return high;
-        }
-
-        return inCircuit ? InCircuit(measured, limit, value) : null;
-    }
-
-    // For a passive network probed below 0.3 V a parallel path can only lower R and ESR and only raise C: one side of the limit is proved, the other
-    // is not. Common practice, from circuit theory.
-    private static LazyText? InCircuit(Measured measured, Limit limit, Quantity value)
-    {
-        if (measured == Measured.Insulation)
-        {
-            // Whatever lies beside it can only lower it: above its limit it is good, wherever it was read.
-            return value.Value < limit.Interval.Lower?.Value ? InsulationInCircuit : null;
-        }
-
-        InCircuitQuantity? quantity = measured switch
-        {
-            Measured.Resistance => InCircuitQuantity.Resistance,
-            Measured.Capacitance => InCircuitQuantity.Capacitance,
-            Measured.Esr or Measured.LossFactor => InCircuitQuantity.Esr,
-            Measured.Inductance => InCircuitQuantity.Inductance,
-            Measured.ForwardVoltage => InCircuitQuantity.DiodeDrop,
-            Measured.Leakage => InCircuitQuantity.Leakage,
-            _ => null,
-        };
-        if (quantity is not { } known)
-        {
-            return null;
-        }
-
-        var rule = InCircuitRule.For(known);
-        if (rule.Bias == InCircuitBias.Unreadable)
-        {
-            return rule.Proves;
-        }
-
-        var (finding, why) = rule.Look(value.Value, limit.Interval.Lower?.Value, limit.Interval.Upper?.Value);
-        return finding switch
-        {
-            InCircuitFinding.ProvedBad or InCircuitFinding.Proved => null,
-            InCircuitFinding.Suspect => LazyText.Of(why, static why => $"in circuit it reads {why}; that makes the part suspect but proves nothing, measure it out of circuit"),
-            _ => LazyText.Of(why, static why => $"in circuit it reads {why}; so it proves nothing"),
-        };
+        return limit.NothingAbove is { } high && value.Value > limit.Interval.Upper?.Value && !(value.Value > limit.NothingAboveTo?.Value) ? high : null;
     }
 
     // The nearest limit, as a fraction of that limit; a limit of nought has no per cent.

@@ -43,6 +43,28 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
     // A drop across a junction is read on the range for voltage.
     private static Measured RangeFor(Measured measured) => measured == Measured.ForwardVoltage ? Measured.Voltage : measured;
 
+    /// <summary>The end of the widest range for a quantity; null where a range has no end, or the instrument says nothing of the quantity.</summary>
+    internal static Quantity? EndOfRange(Instrument instrument, Measured measured)
+    {
+        Quantity? end = null;
+        foreach (var range in instrument.Accuracies)
+        {
+            if (range.Measures.Value != RangeFor(measured))
+            {
+                continue;
+            }
+
+            if (range.UpTo is not { } upTo)
+            {
+                return null;
+            }
+
+            end = end is { } known && known.Value >= upTo.Value.Value ? end : upTo.Value;
+        }
+
+        return end;
+    }
+
     // Of several ranges that hold for a value the one that reaches least far.
     private static Accuracy? Fitting(ImmutableArray<Accuracy> ranges, Measured measured, decimal value)
     {

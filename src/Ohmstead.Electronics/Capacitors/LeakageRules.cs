@@ -65,10 +65,15 @@ public static class LeakageRules
         "solid tantalum", new LeakageForm.Floored(0.01m, 0.5m), 5m, 0m, 125m,
         Source.FromMemory("solid tantalum data sheets; the minutes as read in MIL-PRF-49137E, 4.8.4", "10 nA for each µF and V, and the floor"));
 
+    /// <summary>0.2 CV after 2 minutes, for polymer; polymer tantalum has 0.1 CV.</summary>
+    public static LeakageRule Polymer { get; } = new(
+        "polymer", new LeakageForm.Floored(0.2m, 3m), 2m, 0m, Any,
+        Source.FromMemory("polymer electrolytic data sheets", "leakage current, 0.2 CV of aluminium and 0.1 CV of tantalum"));
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<LeakageRule> All { get; } =
     [
         GeneralLowVoltage, GeneralHighVoltage, GeneralFiveMinutes, LongLife, Radial85LowVoltage, Radial85HighVoltage,
-        OlderHighVoltage, LargeLongLifeCan, ComputerGradeCan, Bipolar, SolidTantalum,
+        OlderHighVoltage, LargeLongLifeCan, ComputerGradeCan, Bipolar, SolidTantalum, Polymer,
     ];
 }

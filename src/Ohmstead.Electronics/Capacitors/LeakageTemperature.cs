@@ -1,6 +1,6 @@
 namespace Ohmstead.Electronics.Capacitors;
 
-/// <summary>How much more a wet aluminium electrolytic leaks when it is warm: two to three times at 60 degrees, five to ten at 85, against 20.</summary>
+/// <summary>How the leakage of a wet aluminium electrolytic goes with its warmth: against 20 degrees half at nought, two to three times at 60, five to ten at 85.</summary>
 /// <remarks>
 /// Between the points the factor is taken to rise by the same share for every kelvin. The spread is that of makers: a reading that its warmth may explain is
 /// not proved bad, one beyond the greatest factor is not explained by it.
@@ -14,6 +14,20 @@ public static class LeakageTemperature
 
     // Temperature, least and greatest factor.
     private static readonly IReadOnlyList<(double Celsius, double Least, double Greatest)> Points = [(20, 1, 1), (60, 2, 3), (85, 5, 10)];
+
+    /// <summary>Where the half at nought degrees comes from.</summary>
+    public static Source ColdSource { get; } = Source.FromMemory("TDK, aluminium electrolytic capacitors, general technical information", "leakage 0.5 at 0 degrees");
+
+    /// <summary>The lowest temperature, in degrees Celsius, of which a share is known.</summary>
+    public const decimal LowestCelsius = 0m;
+
+    /// <summary>The share of the leakage at 20 degrees that is left when it is colder, 0.5^((20 - T) / 20); refused outside 0 to 20 degrees.</summary>
+    public static Outcome<Worked<decimal>> ShareCold(decimal celsius) =>
+        Domain.Of(Domain.Within("temperature", celsius, LowestCelsius, ReferenceCelsius)).Compute(() =>
+        {
+            decimal share = decimal.Round((decimal)Math.Pow(0.5, (20 - (double)celsius) / 20), 4);
+            return new Worked<decimal>(share, new(() => $"0.5^((20 - {Figures.Text(celsius)}) / 20) = {Figures.Text(share, 4)}"), ColdSource);
+        });
 
     /// <summary>Where the factors come from.</summary>
     public static Source Source { get; } = Source.FromMemory("application notes of aluminium electrolytics", "leakage current against temperature");

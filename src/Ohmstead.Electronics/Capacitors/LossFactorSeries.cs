@@ -31,8 +31,13 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
         ],
         Source.Published("Keltron radial electrolytics, IS 4317 / IEC 384-4 data sheet", "tan delta"));
 
+    /// <summary>Cans above 450 V, which the other series do not reach.</summary>
+    public static LossFactorSeries Above450Volts { get; } = new(
+        "above 450 V, 120 Hz", 120m, [new(500m, 0.25m), new(630m, 0.25m)],
+        Source.FromMemory("aluminium electrolytic data sheets", "tan delta 0.20 to 0.25 at 500 V, the wider"));
+
     /// <summary>The series known here. Makers differ by up to two at 400 to 450 V: a part's own data sheet comes first.</summary>
-    public static IReadOnlyList<LossFactorSeries> All { get; } = [General105, General85At100Hertz];
+    public static IReadOnlyList<LossFactorSeries> All { get; } = [General105, General85At100Hertz, Above450Volts];
 
     /// <summary>The limit for a part of this series.</summary>
     /// <returns>The limit in its three readings, or a refusal that names the neighbouring columns when the voltage has none of its

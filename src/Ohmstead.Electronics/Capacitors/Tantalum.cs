@@ -8,6 +8,7 @@ public static class Tantalum
 {
     private static readonly Source Sheets = Source.FromMemory("tantalum data sheets to IEC 60384-15 and -24", null);
     private static readonly Source Typical = Source.Published("Vishay, typical performance characteristics, MIL-PRF-55365", "category voltage; reverse peaks of 10, 5 and 1 %; the volts at most from memory");
+    private static readonly Source Warm = Source.Published("solid tantalum data sheet, tancap.com.cn", "leakage at most 10 times at 85 and 12 times at 125 degrees");
     private static readonly Source Derating = Source.Published("KEMET derating guidelines for tantalum capacitors", "50 % to 85 degrees");
 
     /// <summary>The largest dissipation factor at 120 Hz: 0.04 to 1 µF, 0.06 to 68 µF, 0.10 above (some sheets say 0.08).</summary>
@@ -21,6 +22,18 @@ public static class Tantalum
                 _ => (0.10m, "above 68 µF, some sheets 0.08"),
             };
             return new Worked<decimal>(limit, new(() => $"{Figures.Text(limit)} at 120 Hz {range}"), Sheets);
+        });
+
+    /// <summary>The most that warmth alone makes of the leakage at 20 degrees: ten times at 85, twelve at 125, rising alike for every kelvin between.</summary>
+    public static Outcome<Worked<decimal>> WarmLeakageFactor(decimal celsius) =>
+        Domain.Of(Domain.Within("temperature", celsius, 20m, 125m)).Compute(() =>
+        {
+            (double from, double low, double high, double span) = celsius <= 85m ? (20.0, 1.0, 10.0, 65.0) : (85.0, 10.0, 12.0, 40.0);
+            decimal factor = decimal.Round((decimal)(low * Math.Pow(high / low, ((double)celsius - from) / span)), 4);
+            return new Worked<decimal>(
+                factor,
+                new(() => $"{Figures.Text(low)} x {Figures.Text(high / low, 4)}^(({Figures.Text(celsius)} - {Figures.Text(from)}) / {Figures.Text(span)}) = {Figures.Text(factor, 4)}"),
+                Warm);
         });
 
     /// <summary>The rated voltage to ask for on a rail: twice its voltage, that is 50 % derating.</summary>

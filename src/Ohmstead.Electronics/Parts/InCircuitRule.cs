@@ -1,8 +1,8 @@
 namespace Ohmstead.Electronics.Parts;
 
 /// <summary>
-/// What a reading taken in circuit can prove. Other paths lie in parallel: they lower resistance and ESR and raise capacitance, so each
-/// quantity proves something on one side only.
+/// What a reading taken in circuit can prove. Other paths lie in parallel: they lower resistance and raise capacitance; they may lower or raise ESR, loss and
+/// inductance, so that these prove something only where <see cref="BesideACapacitor"/> says how far they can go.
 /// </summary>
 /// <remarks>
 /// Holds for a passive network probed below 0.3 V (ESR below 0.1 V) with no charge left. It fails with charged capacitors or leaking
@@ -21,9 +21,11 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
     [
         new(InCircuitQuantity.Resistance, InCircuitBias.ReadsLow, "too high proves it bad; inside or too low proves nothing"),
         new(InCircuitQuantity.Capacitance, InCircuitBias.ReadsHigh, "too low makes it suspect; inside or too high proves nothing"),
-        new(InCircuitQuantity.Esr, InCircuitBias.ReadsLow,
-            "too high proves it bad; low proves nothing, and a shorted part reads best of all"),
-        new(InCircuitQuantity.Inductance, InCircuitBias.ReadsLow, "open proves it bad; a value proves nothing"),
+        new(InCircuitQuantity.Esr, InCircuitBias.EitherWay,
+            "too high proves it bad only beyond what a resistance beside it can make of it; low proves nothing, and a shorted part reads best of all"),
+        new(InCircuitQuantity.LossFactor, InCircuitBias.EitherWay, "a resistance beside it raises the loss, a capacitor lowers it: it proves nothing"),
+        new(InCircuitQuantity.VoltageLoss, InCircuitBias.ReadsHigh, "inside proves it good, for paths beside it only take more; too high proves nothing"),
+        new(InCircuitQuantity.Inductance, InCircuitBias.EitherWay, "a capacitance beside it raises it, an inductance or a resistance lowers it: only open proves it bad"),
         new(InCircuitQuantity.DiodeDrop, InCircuitBias.ReadsLow, "open both ways proves it open; a low drop proves nothing"),
         new(InCircuitQuantity.RailVoltage, InCircuitBias.True, "both sides are true"),
         new(InCircuitQuantity.Ripple, InCircuitBias.True, "both sides are true"),
@@ -57,7 +59,11 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
                 (InCircuitFinding.NoEvidence, "above its upper limit: a parallel part does the same, lift one leg"),
             InCircuitBias.True when low || high => (InCircuitFinding.ProvedBad, low ? "below its lower limit" : "above its upper limit"),
             InCircuitBias.True => (InCircuitFinding.Proved, "inside its limits"),
+            InCircuitBias.EitherWay when high || low => (InCircuitFinding.NoEvidence, (low ? "below its lower limit" : "above its upper limit") + ": what lies beside it may do the same, lift one leg"),
+            InCircuitBias.EitherWay => (InCircuitFinding.Consistent, "inside its limits: what lies beside it may hide a bad one"),
             InCircuitBias.Unreadable => (InCircuitFinding.NoEvidence, "the whole circuit: leakage cannot be read in circuit"),
+            InCircuitBias.ReadsLow when upperLimit is null => (InCircuitFinding.Proved, "above its lower limit, and a parallel path would only lower it"),
+            InCircuitBias.ReadsHigh when lowerLimit is null && !high => (InCircuitFinding.Proved, "below its upper limit, and a parallel path would only raise it"),
             InCircuitBias.ReadsLow => (InCircuitFinding.Consistent, "not above its upper limit: it may still be above it out of circuit"),
             _ => (InCircuitFinding.Consistent, "not below its lower limit: it may still be below it out of circuit"),
         };
@@ -75,6 +81,12 @@ public enum InCircuitQuantity
 
     /// <summary>Equivalent series resistance.</summary>
     Esr,
+
+    /// <summary>Dissipation factor.</summary>
+    LossFactor,
+
+    /// <summary>Loss of voltage after a charging pulse.</summary>
+    VoltageLoss,
 
     /// <summary>Inductance.</summary>
     Inductance,
@@ -100,6 +112,9 @@ public enum InCircuitBias
 
     /// <summary>Never below the true value, where the rest is capacitive.</summary>
     ReadsHigh,
+
+    /// <summary>Either way, by what lies beside it.</summary>
+    EitherWay,
 
     /// <summary>Not at all.</summary>
     True,

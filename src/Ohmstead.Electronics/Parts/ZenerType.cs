@@ -10,7 +10,7 @@ public sealed record ZenerType(ZenerSeries Series, char? Suffix, decimal? Nomina
     private const int ShortestVoltage = 3;
 
     /// <summary>Reads a type number; null when it is of no series known here.</summary>
-    /// <remarks>1N746 to 1N759, 1N4728 to 1N4764 and 1N5221 to 1N5281, with a suffix or none; and any number that ends like -C9V1.</remarks>
+    /// <remarks>1N746 to 1N759, 1N4370 to 1N4372, 1N4728 to 1N4764 and 1N5221 to 1N5281, with a suffix or none; and any number that ends like -C9V1.</remarks>
     public static ZenerType? Of(string type)
     {
         string text = type.Trim().ToUpperInvariant();
@@ -33,7 +33,7 @@ public sealed record ZenerType(ZenerSeries Series, char? Suffix, decimal? Nomina
 
         ZenerSeries? series = int.Parse(digits, System.Globalization.CultureInfo.InvariantCulture) switch
         {
-            >= 746 and <= 759 => ZenerSeries.Jedec746,
+            >= 746 and <= 759 or >= 4370 and <= 4372 => ZenerSeries.Jedec746,
             >= 4728 and <= 4764 => ZenerSeries.Jedec4728,
             >= 5221 and <= 5281 => ZenerSeries.Jedec5221,
             _ => null,

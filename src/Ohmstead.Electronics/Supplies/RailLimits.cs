@@ -12,6 +12,7 @@ public static class RailLimits
     private static readonly Source SixteenK = Source.FromMemory("16 K dynamic memory data sheets", "recommended operating conditions");
     private static readonly Source Eia232 = Source.Published("EIA-232 levels, as told in the Simrad CS90 installation manual", "driver output into 3 to 7 kΩ");
     private static readonly Source TechnicalReference = Source.FromMemory("IBM Technical Reference, PC, XT and AT", "power supply");
+    private static readonly Source Heaters = Source.Published("M. J. Darby, The Radio Constructor, April 1962 (r-type.org add130)", "heater voltage");
     private static readonly Source Atx = Source.Published("Intel ATX12V Power Supply Design Guide 2.0 and 1.1; ATX 0.9", "d.c. voltage regulation");
 
     /// <summary>Logic families and devices.</summary>
@@ -66,7 +67,9 @@ public static class RailLimits
     public static IReadOnlyList<RailLimit> HeatersAndMains { get; } =
     [
         RailLimit.PlusMinus("valve heater 6.3 V, good", 6.3m, 5m, null, Source.FromMemory("valve data books", "heater voltage")),
-        RailLimit.PlusMinus("valve heater 6.3 V, absolute", 6.3m, 10m, null, Source.FromMemory("valve data books", "heater voltage")),
+        RailLimit.PlusMinus("valve heater 6.3 V, British practice", 6.3m, 7m, null, Heaters),
+        RailLimit.PlusMinus("valve heater 6.3 V, absolute", 6.3m, 10m,
+            "the mean belongs at the rated voltage: beyond 7 % (5.859 to 6.741 V) it is borne, not good, and beyond 10 % the valve's ratings are cut", Heaters),
         RailLimit.PlusMinus("mains 230 V", 230m, 10m, "95 % of a week's ten-minute means; the rest +10/-15 %. What was made before 1995 may be marked 220 or 240 V",
             Source.Published("EN 50160, as quoted with BS 7671 appendix 2", "supply voltage variations")),
         RailLimit.PlusMinus("mains 120 V", 120m, 5m, null, Source.FromMemory("ANSI C84.1", "range A")),

@@ -15,14 +15,14 @@ public static class UsualRail
         ("TTL", "TTL 74"), ("TTL 54", "TTL 54"), ("DTL", "DTL 930"), ("RTL", "RTL"), ("CMOS 4000A", "CMOS 4000A"), ("CMOS 4000B", "CMOS 4000B"),
         ("CMOS 74C", "CMOS 74C"), ("CMOS 74HC", "CMOS 74HC"), ("CMOS 74HCT", "CMOS 74HCT"), ("CMOS 74AC", "CMOS 74AC"),
         ("CMOS 74ACT", "CMOS 74ACT"), ("ECL", "ECL 10K"), ("NMOS", "NMOS 8080A"), ("dynamic memory", "DRAM 4116"), ("EPROM", "EPROM 2708"),
-        ("line driver", "EIA-232 driver"), ("op-amp", "op-amp"), ("heater", "valve heater 6.3 V, good"), ("mains", "mains"),
+        ("line driver", "EIA-232 driver"), ("op-amp", "op-amp"), ("heater", "valve heater 6.3 V, absolute"), ("mains", "mains"),
     ];
 
     // Where nothing says what a rail feeds: the usual range of that voltage, the narrow one where there are several.
     private static readonly string[] ByVoltage =
     [
         "TTL 74, 74LS, 74S", "NMOS 8080A, -5 V", "NMOS 8080A, +12 V", "ATX, -12 V", "op-amp, +15 V", "op-amp, -15 V", "RTL", "ECL 10K",
-        "ATX, +3.3 V", "valve heater 6.3 V, good", "mains 230 V", "mains 120 V",
+        "ATX, +3.3 V", "valve heater 6.3 V, absolute", "mains 230 V", "mains 120 V",
     ];
 
     /// <summary>What a rail may be said to be or to feed.</summary>

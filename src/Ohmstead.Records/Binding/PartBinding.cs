@@ -52,6 +52,7 @@ public static class PartBinding
             Breaking = fields.Word("breaking"),
             LossFactorLimit = fields.Quantity("loss_factor_limit"),
             EsrLimit = fields.Quantity("esr_limit"),
+            EsrFrequency = fields.Quantity("esr_frequency"),
             LeakageLimit = fields.Quantity("leakage_limit"),
             Life = fields.Quantity("life"),
             RippleCurrent = fields.Quantity("ripple_current"),

@@ -38,6 +38,9 @@ public interface IMarkedPart
     /// <summary>The part's own or the design's ESR limit.</summary>
     Written<Quantity>? EsrLimit { get; }
 
+    /// <summary>The frequency at which the limits of ESR hold.</summary>
+    Written<Quantity>? EsrFrequency { get; }
+
     /// <summary>The least ESR that the circuit needs.</summary>
     Written<Quantity>? EsrLow { get; }
 
@@ -58,4 +61,10 @@ public interface IMarkedPart
 
     /// <summary>The type number of a kind whose type tells its voltage. Null for other kinds, whose types only name them.</summary>
     Written<string>? TellingType { get; }
+
+    /// <summary>What puts a capacitor on the mains beside its kind: its safety class, else its role there. Null for other parts.</summary>
+    Written<string>? Suppressor { get; }
+
+    /// <summary>The form of such a capacitor: a disc is of ceramic. Null for other parts, whose form decides nothing.</summary>
+    Written<string>? FormOfSuppressor { get; }
 }

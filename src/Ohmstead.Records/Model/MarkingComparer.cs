@@ -30,7 +30,10 @@ public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
             && Alike.Same(x.High, y.High)
             && Alike.Same(x.Material, y.Material)
             && Alike.Same(x.Cells, y.Cells)
-            && Alike.Same(x.TellingType, y.TellingType));
+            && Alike.Same(x.TellingType, y.TellingType)
+            && Alike.Same(x.EsrFrequency, y.EsrFrequency)
+            && Alike.Same(x.Suppressor, y.Suppressor)
+            && Alike.Same(x.FormOfSuppressor, y.FormOfSuppressor));
 
     /// <inheritdoc/>
     public int GetHashCode(IMarkedPart obj)

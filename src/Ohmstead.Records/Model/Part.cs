@@ -52,6 +52,9 @@ public sealed record PartValues(Written<PartKind> Kind) : IMarkedPart, IFitPart
     /// <summary>The part's own or the design's ESR limit.</summary>
     public Written<Quantity>? EsrLimit { get; init; }
 
+    /// <summary>The frequency at which the limits of ESR hold.</summary>
+    public Written<Quantity>? EsrFrequency { get; init; }
+
     /// <summary>The least ESR that the circuit needs.</summary>
     public Written<Quantity>? EsrLow { get; init; }
 
@@ -114,6 +117,12 @@ public sealed record PartValues(Written<PartKind> Kind) : IMarkedPart, IFitPart
 
     /// <inheritdoc/>
     Written<Quantity>? IMarkedPart.VoltageOfPaper => Kind.Value.IsPaper ? WorkingVoltage ?? RatedVoltage : null;
+
+    /// <inheritdoc/>
+    Written<string>? IMarkedPart.Suppressor => PartKind.IsSuppressor(this) ? SafetyClass ?? Role : null;
+
+    /// <inheritdoc/>
+    Written<string>? IMarkedPart.FormOfSuppressor => PartKind.IsSuppressor(this) ? Form : null;
 
     /// <inheritdoc/>
     Written<string>? IMarkedPart.TellingType => Kind.Value.TypeTellsVoltage ? Type : null;

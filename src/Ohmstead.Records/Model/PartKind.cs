@@ -127,6 +127,11 @@ public sealed class PartKind
     private static bool IsBleeder(PartValues values) => values.Kind.Value.Family == PartFamily.Resistor
         && (values.Role is { Value: "bleeder" } || (values.Note is { } note && note.Value.Contains("bleed", StringComparison.OrdinalIgnoreCase)));
 
+    /// <summary>Whether a part is a capacitor that stands on the mains: by its kind, its safety class or what it does there.</summary>
+    public static bool IsSuppressor(PartValues values) =>
+        values.Kind.Value == PartKinds.SuppressionCapacitor
+        || ((values.SafetyClass is not null || values.Role is { Value: "mains suppression" }) && values.Kind.Value.Family == PartFamily.Capacitor);
+
     /// <summary>Whether a part of these values has a right way round. One whose kind has is not made without by a word.</summary>
     public static bool IsPolarised(PartValues values) => values.Kind.Value.HasRightWayRound || values.Polarity is { Value: "polarised" };
 

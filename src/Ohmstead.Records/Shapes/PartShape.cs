@@ -56,6 +56,10 @@ public static class PartShape
     /// <summary>The part's own or the design's ESR limit.</summary>
     public static Key EsrLimit { get; } = Key.Quantity("esr_limit", Dimension.Resistance, "The highest ESR: from the data sheet of the part, or what this place of the design stands.", "0.9 Ω");
 
+    /// <summary>The frequency of the ESR limits.</summary>
+    public static Key EsrFrequency { get; } = Key.Quantity(
+        "esr_frequency", Dimension.Frequency, "The frequency at which esr_limit and esr_low hold; without it they decide only what they decide at 120 Hz and at 100 kHz alike.", "100 kHz");
+
     /// <summary>The least ESR the circuit needs.</summary>
     public static Key EsrLow { get; } = Key.Quantity("esr_low", Dimension.Resistance, "The least ESR that this place needs, as some regulators do.", "50 mΩ");
 
@@ -120,7 +124,7 @@ public static class PartShape
     public static IReadOnlyList<Key> Values { get; } =
     [
         Role, Capacitance, Resistance, Inductance, Tolerance, RatedVoltage, WorkingVoltage, Temperature, Power, Current, Speed, Breaking, Frequency,
-        LossFactorLimit, EsrLimit, EsrLow,
+        LossFactorLimit, EsrLimit, EsrLow, EsrFrequency,
         LeakageLimit, Low, High, Life, RippleCurrent, Material, Cells, Polarity, SafetyClass, Form, Size, LeadPitch, Diameter, Height, Maker, Series, Type,
         DateCode, Note,
     ];

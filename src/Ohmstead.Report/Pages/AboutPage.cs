@@ -77,7 +77,7 @@ public static class AboutPage
     private static void Reading(HtmlWriter html)
     {
         using var entry = Entry.Open(html, "taken", "How it was taken");
-        html.Open(Tag.P).Text("A reading taken in a way that cannot prove what it seems to prove says so. In circuit a parallel path can lower resistance and ESR and raise capacitance, never the other way (common practice, from circuit theory), so one side of a limit may be proved and the other not. ESR at another frequency than its limit, leakage in circuit, a value read in the cold: each is told with its reason.");
+        html.Open(Tag.P).Text("A reading taken in a way that cannot prove what it seems to prove says so. In circuit a path beside a part lowers resistance and raises capacitance, never the other way, and raises ESR only so far (circuit theory), so one side of a limit may be proved and the other not. ESR at another frequency than its limit, a value read in the cold or in the warm, a voltage, a minute or a circuit that nobody wrote down, a meter beyond its range: each is told with its reason.");
         html.Open(Tag.P).Text("What sits in a place is judged by readings of that very part. A replacement starts a new history, to which the incoming reading of its lot belongs. A person may overrule a verdict with a reason; both are shown, and the reading stays as it was written.");
     }
 

@@ -30,6 +30,7 @@ internal sealed record KnownPart(Part Part, string Path)
             "loss_factor_limit" => In(values.LossFactorLimit),
             "esr_limit" => In(values.EsrLimit),
             "esr_low" => In(values.EsrLow),
+            "esr_frequency" => In(values.EsrFrequency),
             "leakage_limit" => In(values.LeakageLimit),
             "low" => In(values.Low),
             "high" => In(values.High),

@@ -42,6 +42,19 @@ public sealed class LimitMemoTests
         "kind: germanium transistor, leakage_limit: 5 µA",
         "kind: cell, material: lithium, rated_voltage: 3 V",
         "kind: cell, material: lithium, cells: 2",
+        Reservoir + ", esr_limit: 0.2 Ω, esr_frequency: 100 kHz",
+        "kind: suppression capacitor, safety_class: X2, capacitance: 100 nF, rated_voltage: 250 V",
+        "kind: suppression capacitor, safety_class: Y2, capacitance: 2.2 nF, rated_voltage: 250 V",
+        "kind: suppression capacitor, safety_class: Y2, capacitance: 2.2 nF, rated_voltage: 250 V, form: disc",
+        "kind: polyester film, capacitance: 100 nF, rated_voltage: 400 V",
+        "kind: polyester film, capacitance: 100 nF, rated_voltage: 400 V, role: mains suppression",
+        "kind: ceramic class 2, material: Z5U, capacitance: 22 nF",
+        "kind: wet tantalum, capacitance: 100 µF, rated_voltage: 10 V",
+        "kind: polymer electrolytic, capacitance: 100 µF, rated_voltage: 10 V",
+        "kind: bridge rectifier, material: silicon",
+        "kind: diode, material: silicon, current: 3 A",
+        "kind: fuse, current: 1 A",
+        "kind: transformer, resistance: 48 Ω",
     ];
 
     private static readonly ReadingConditions[] Ways =
@@ -144,6 +157,7 @@ public sealed class LimitMemoTests
         ITuple tuple => string.Join(", ", Enumerable.Range(0, tuple.Length).Select(at => Shown(tuple[at]))),
         IEnumerable list => string.Join(", ", list.Cast<object>().Select(Shown)),
         LimitKind kind => kind.ToString(),
+        Limit limit => Told([limit]),
         _ => throw new InvalidOperationException($"{value.GetType()} is new among what a limit says: say here how it is shown."),
     };
 

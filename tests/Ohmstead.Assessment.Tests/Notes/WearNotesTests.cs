@@ -59,6 +59,18 @@ public sealed class WearNotesTests
         Assert.StartsWith("4.720 kΩ is the mean of 3 readings, with a standard uncertainty of 11.55 Ω", note.Says, StringComparison.Ordinal);
     }
 
+    // A mean of readings that were taken differently is the mean of nothing.
+    [Theory]
+    [InlineData("temperature: 21 °C, ", "temperature: 60 °C, ")]
+    [InlineData("frequency: 120 Hz, ", "frequency: 1 kHz, ")]
+    [InlineData("state: as found, ", "state: as left, ")]
+    [InlineData("instrument: bridge-2, ", "instrument: bridge-3, ")]
+    public void Readings_of_another_temperature_frequency_state_or_meter_are_not_averaged(string twice, string once)
+    {
+        var board = Worked.Board($"parts:\n  - {{ ref: C1, kind: polyester film, capacitance: 1 µF, tolerance: 10 % }}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: C1, circuit: out, {once}capacitance: 1.02 µF }}\n      - {{ part: C1, circuit: out, {twice}capacitance: 1.00 µF }}\n      - {{ part: C1, circuit: out, {twice}capacitance: 1.01 µF }}");
+        Assert.Empty(RepeatNotes.Of(board, board.Readings[2], board.Readings[2].Verdicts[0]));
+    }
+
     // 250 V x 1 MΩ / (49 MΩ + 1 MΩ) = 5 V, by hand.
     [Fact]
     public void Poor_insulation_of_a_coupling_capacitor_tells_what_it_does_to_a_grid() =>

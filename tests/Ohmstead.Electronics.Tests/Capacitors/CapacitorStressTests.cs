@@ -111,17 +111,6 @@ public sealed class CapacitorStressTests
     public void Reverse_voltage_on_a_tantalum_shrinks_with_heat(string celsius, string volts) =>
         Assert.Equal(Exact.Of(volts), Tantalum.ReverseVolts(16m, Exact.Of(celsius)).Value.Value);
 
-    // Insulation product of polyester 10 000 s above 0.33 µF, from memory: 1 µF must hold 10 Gohm, 10 nF the flat 15 Gohm.
-    [Fact]
-    public void A_large_film_is_judged_by_its_time_constant_and_a_small_one_in_ohm()
-    {
-        Assert.Equal(10_000_000_000m, DielectricFigures.Polyester.LeastInsulationOhms(0.000001m).Value.Value);
-        Assert.Equal(15_000_000_000m, DielectricFigures.Polyester.LeastInsulationOhms(0.00000001m).Value.Value);
-    }
-
-    [Fact]
-    public void Each_dielectric_names_its_source() => Assert.All(DielectricFigures.All, d => Assert.NotEmpty(d.Source.Text));
-
     [Theory]
     [InlineData("15", true)]
     [InlineData("25", true)]

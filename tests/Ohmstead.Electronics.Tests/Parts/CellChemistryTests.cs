@@ -28,4 +28,13 @@ public sealed class CellChemistryTests
         Assert.Null(CellChemistry.Find("plutonium"));
         Assert.Equal("0 cells, expected one or more", nickel.SpentPack(0).Refusal);
     }
+
+    // SV26, SV27. A full nickel cell rests at 1.45 V, lithium at 3.3 V: 5.0 V across three nickel cells and 4.2 V across a lithium one are out.
+    [Theory]
+    [InlineData("nickel-cadmium", 3, "4.35", true)]
+    [InlineData("nickel-cadmium", 3, "5.0", false)]
+    [InlineData("lithium", 1, "3.3", true)]
+    [InlineData("lithium", 1, "4.2", false)]
+    public void A_resting_pack_is_not_above_what_its_cells_have_when_they_are_full(string chemistry, int cells, string volts, bool holds) =>
+        Assert.Equal(holds, Exact.Of(volts) <= CellChemistry.Find(chemistry)!.FullPack(cells).Value.Value);
 }

@@ -44,6 +44,12 @@ public sealed class SupplyTests
     [InlineData("mains 230 V", "253", true)]
     [InlineData("mains 230 V", "206", false)]
     [InlineData("valve heater 6.3 V, absolute", "6.87", true)]
+    [InlineData("valve heater 6.3 V, good", "5.985", true)]
+    [InlineData("valve heater 6.3 V, good", "6.616", false)]
+    [InlineData("valve heater 6.3 V, British practice", "6.741", true)]
+    [InlineData("valve heater 6.3 V, British practice", "6.9", false)]
+    [InlineData("valve heater 6.3 V, absolute", "6.930", true)]
+    [InlineData("valve heater 6.3 V, absolute", "7.0", false)]
     public void A_rail_exactly_on_its_limit_is_inside(string family, string volts, bool holds) =>
         Assert.Equal(holds, RailLimits.All.Single(r => r.Family == family).Holds(Exact.Of(volts)));
 

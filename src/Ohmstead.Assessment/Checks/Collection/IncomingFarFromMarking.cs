@@ -3,11 +3,11 @@ using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Collection;
 
-/// <summary>An incoming reading is a factor of a thousand or so off the marking of its lot: probably a slip of the unit.</summary>
+/// <summary>An incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought.</summary>
 public sealed class IncomingFarFromMarking : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("incoming-far-from-marking", Severity.Warning, "an incoming reading is a factor of a thousand or so off the marking of its lot: probably a slip of the unit");
+    public CheckDescription Description { get; } = new("incoming-far-from-marking", Severity.Warning, "an incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)

@@ -18,7 +18,9 @@ internal static class InsulationRule
         given => DielectricFigures.All.First(known => known.Dielectric == given.Text(Dielectric)) is var figures
             ? Answers.Any(
                 Answers.Line("least insulation resistance", figures.LeastInsulationOhms(given[Capacitance]), Dimension.Resistance).Remarking(figures.Note),
-                Outcome<ReckonedLine>.Of(Answers.Figure($"largest dissipation factor at {Answers.Text(figures.LossFactorHertz, Dimension.Frequency)}", figures.LossFactorLimit, ShownAs.Plain, string.Empty, figures.Source)))
+                figures.LossFor(given[Capacitance]) is { } loss
+                    ? Outcome<ReckonedLine>.Of(Answers.Figure($"largest dissipation factor at {Answers.Text(loss.Hertz, Dimension.Frequency)}", loss.Factor, ShownAs.Plain, loss.Arithmetic, figures.Source))
+                    : Outcome<ReckonedLine>.Refused("no dissipation factor is known for so small a value"))
             : default)
     {
         Formula = "R = (insulation product in s) / C, but not more than the figure in ohm for small values",

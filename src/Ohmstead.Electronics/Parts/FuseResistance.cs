@@ -1,0 +1,34 @@
+namespace Ohmstead.Electronics.Parts;
+
+/// <summary>The cold resistance of a whole fuse: at most its largest voltage drop divided by its rated current. What is far above it is blown or broken.</summary>
+/// <remarks>Between the two lie leads and contacts of an ordinary meter: such a reading does not decide.</remarks>
+public static class FuseResistance
+{
+    private const decimal TimesForBroken = 5m;
+    private const decimal OhmsOfLeads = 1m;
+
+    // Rated current up to which a largest drop holds, in volt.
+    private static readonly IReadOnlyList<(decimal Amperes, decimal Volts)> Drops =
+        [(1.25m, 0.250m), (1.6m, 0.200m), (2m, 0.190m), (2.5m, 0.180m), (3.15m, 0.140m), (decimal.MaxValue, 0.100m)];
+
+    private static readonly Source Slow = Source.Published("Schurter SMD-SPT data sheet", "voltage drop at rated current");
+
+    // The thin wire of a small rating drops volts; the largest of them stands for all, and a blown one still shows a million times that.
+    private static readonly Source Small = Source.FromMemory("IEC 60127-2", "largest voltage drop of the smallest ratings, 10 V");
+
+    /// <summary>The resistance up to which a fuse is whole, in ohm.</summary>
+    public static Outcome<Worked<decimal>> Whole(decimal ratedAmperes) =>
+        Domain.Of(Domain.Positive("rated current", ratedAmperes)).Compute(() =>
+        {
+            decimal volts = ratedAmperes < 1m ? 10m : Drops.First(row => ratedAmperes <= row.Amperes).Volts;
+            decimal ohms = volts / ratedAmperes;
+            return new Worked<decimal>(
+                ohms, new(() => $"{Figures.Text(volts)} V / {Figures.Text(ratedAmperes)} A = {Figures.Ohms(ohms)}"), ratedAmperes < 1m ? Small : Slow);
+        });
+
+    /// <summary>The resistance above which it is blown or broken, in ohm: five times that and the ohm of leads and contacts (common practice).</summary>
+    public static Outcome<Worked<decimal>> Blown(decimal ratedAmperes) => Whole(ratedAmperes).Then(whole => new Worked<decimal>(
+        (TimesForBroken * whole.Value) + OhmsOfLeads,
+        new(() => $"5 x {Figures.Ohms(whole.Value)} + 1 Ω of leads and contacts = {Figures.Ohms((TimesForBroken * whole.Value) + OhmsOfLeads)}"),
+        Source.CommonPractice));
+}
