@@ -83,6 +83,11 @@ public sealed record Obligation(string Kind, string? At, ObligationStanding Stan
     /// <summary>What meets it; null while nothing does.</summary>
     public Evidence? MetBy { get; private init; }
 
+    /// <summary>What it asks for and what meets it, in one line; why it is open or does not apply otherwise. A proof names its point itself.</summary>
+    public string Shown => MetBy is not { } by ? Text
+        : by.Kind == EvidenceKind.Proof && At is { } at && by.Words.Text.StartsWith(at, StringComparison.Ordinal) ? by.Words
+        : $"{Text}: {by.Words}";
+
     /// <summary>An obligation that nothing meets yet.</summary>
     public static Obligation Open(string kind, BoardState state, string? at, LazyText text, string nextStep) => new(kind, at, ObligationStanding.Open, text) { State = state, NextStep = nextStep };
 

@@ -153,13 +153,8 @@ internal static class EvidenceSection
         }
     }
 
-    // The values of a reading stand where its place leads to, and those of a proof name the point themselves.
-    private static string Words(Obligation met) => met.MetBy!.Kind switch
-    {
-        EvidenceKind.Reading => met.Text,
-        EvidenceKind.Proof => met.MetBy.Words,
-        EvidenceKind.Record or EvidenceKind.Work or EvidenceKind.Decision => $"{met.Text}: {met.MetBy.Words}",
-    };
+    // The values of a reading stand where its place leads to.
+    private static string Words(Obligation met) => met.MetBy!.Kind == EvidenceKind.Reading ? met.Text : met.Shown;
 
     private static string Sentence(string asks) => char.ToUpperInvariant(asks[0]) + asks[1..];
 }

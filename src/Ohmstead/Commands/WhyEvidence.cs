@@ -26,7 +26,7 @@ internal static class WhyEvidence
         foreach (var group in groups.Where(group => group.Met.Length > 0))
         {
             yield return $"  {group.Rule.Asks}";
-            foreach (var line in group.Met.Length > MostOfAKind && !isAll ? [InShort(group.Met)] : group.Met.Select(Met))
+            foreach (var line in group.Met.Length > MostOfAKind && !isAll ? [InShort(group.Met)] : Met(group.Met))
             {
                 yield return "    " + line;
             }
@@ -51,7 +51,7 @@ internal static class WhyEvidence
             yield return obligation.Standing switch
             {
                 ObligationStanding.Open => $"open: {obligation.Text}",
-                ObligationStanding.Met => $"met: {Met(obligation)}",
+                ObligationStanding.Met => $"met: {obligation.Shown}{Where([obligation])}",
                 ObligationStanding.DoesNotApply => $"does not apply: {obligation.Text}",
             };
             if (obligation.Standing == ObligationStanding.Open)
@@ -67,10 +67,15 @@ internal static class WhyEvidence
         return string.Create(CultureInfo.InvariantCulture, $"{met.Length} met: {Places(met)}{(last is { } day ? $", the last on {IsoDate.Text(day)}" : string.Empty)}; --all tells each");
     }
 
-    private static string Met(Obligation met)
+    // What meets several places in the same words on the same day is told once.
+    private static IEnumerable<string> Met(ImmutableArray<Obligation> met) =>
+        met.GroupBy(one => (one.Shown, one.MetBy!.Day, one.MetBy.Path)).Select(same => $"{Places(same)}: {same.Key.Shown}{Where(same)}");
+
+    private static string Where(IEnumerable<Obligation> met)
     {
-        var by = met.MetBy!;
-        return $"{met.At ?? "board"}: {met.Text}; by {by.Words}{(by.Day is { } day ? $", {IsoDate.Text(day)}" : string.Empty)}, {by.Path}:{by.Spot.Line.ToString(CultureInfo.InvariantCulture)}";
+        Evidence[] all = [.. met.Select(one => one.MetBy!)];
+        var lines = string.Join(", ", all.Select(by => by.Spot.Line).Distinct().Select(line => line.ToString(CultureInfo.InvariantCulture)));
+        return $"{(all[0].Day is { } day ? $", {IsoDate.Text(day)}" : string.Empty)}, {all[0].Path}:{lines}";
     }
 
     private static string Places(IEnumerable<Obligation> obligations) => string.Join(", ", obligations.Select(one => one.At ?? "board"));

@@ -96,7 +96,7 @@ internal static class DataRows
             var (isOpen, by) = (obligation.Standing == ObligationStanding.Open, obligation.MetBy);
             rows.Take(
                 board.Board.Id.Value, obligation.Kind, obligation.At, ObligationStandings.Words(obligation.Standing), obligation.Text,
-                isOpen ? BoardStates.Words(obligation.State) : null, isOpen ? obligation.NextStep : null, by?.Words, Day(by?.Day), by?.Path, by is null ? null : Number(by.Spot.Line));
+                isOpen ? BoardStates.Words(obligation.State) : null, isOpen ? obligation.NextStep : null, by?.Words.Text, Day(by?.Day), by?.Path, by is null ? null : Number(by.Spot.Line));
         }
     }
 

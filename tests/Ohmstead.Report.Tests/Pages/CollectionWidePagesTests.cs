@@ -43,6 +43,11 @@ public sealed class CollectionWidePagesTests(DemoPages demo) : IClassFixture<Dem
             row.QuerySelector("strong")?.TextContent == "over" && row.TextContent.Contains("Forming again is due", StringComparison.Ordinal) && row.TextContent.Contains("never permission to touch", StringComparison.Ordinal));
 
     [Fact]
+    public void A_check_says_on_its_page_what_it_does_to_the_state() => Assert.Equal(
+        "What it does to the state: it holds the board back from fit to run: what sits there was known to be bad when it was fitted.",
+        demo.Pages["checks/fitted-part-fails.html"].QuerySelector("p.lead")!.NextElementSibling!.TextContent);
+
+    [Fact]
     public void The_drawer_holds_the_buying_list() => Assert.NotNull(demo.Pages["drawer.html"].QuerySelector("#section-buy"));
 
     // bridge-2: calibrated 2024-11-04 for 12 months and again 2026-06-22; used on SP-0011 on 2026-05-16, in between.

@@ -35,8 +35,7 @@ public sealed class DemoPages : IDisposable
             Read("instruments.yaml", FileForm.Yaml, FileBinding.Instruments),
             Read("stock.yaml", FileForm.Yaml, FileBinding.Stock),
             [.. In("designs").Select(path => Read(path, FileForm.Markdown, FileBinding.Design))]);
-        var assessor = new Assessor(workshop);
-        BoardAssessment[] boards = [.. In("boards").Select(path => assessor.Assess(Read(path, FileForm.Markdown, FileBinding.Board)))];
+        BoardAssessment[] boards = [.. In("boards").Select(path => Judged.Board(Read(path, FileForm.Markdown, FileBinding.Board), workshop))];
         BoardSummary[] summaries = [.. boards.Select(board => BoardSummary.Of(board))];
         var checks = Checks();
         var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0") { Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)), Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal), Commit = "0123abc", Pictures = new InventedPictures() };

@@ -80,7 +80,7 @@ public sealed class WantedFoldsTests
         var board = FileBinding.Board("boards/SP-0001.md", Nodes("boards/SP-0001.md", record, FileForm.Markdown));
         Assert.Empty(stock.Findings.Concat(board.Findings));
         var workshop = new Workshop(CollectionFile.Nameless, null, stock.File, []);
-        var assessed = new Assessor(workshop).Assess(board.File!);
+        var assessed = Judged.Board(board.File!, workshop);
         return ([.. assessed.Places.Select(place => FitPlace.Of(assessed, place))], Drawer.Of(workshop, [BoardSummary.Of(assessed)], new DateOnly(2026, 11, 25)));
     }
 }

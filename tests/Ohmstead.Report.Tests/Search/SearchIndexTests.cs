@@ -22,6 +22,14 @@ public sealed class SearchIndexTests
         Assert.Equal("fit to run", index.RootElement.GetProperty("states")[0].GetString());
     }
 
+    [Fact]
+    public void A_board_whose_look_is_overdue_is_found_with_that_beside_its_state()
+    {
+        using var index = Index([Board("SP-1", "Servo", Own), Board("SP-2", "Servo", Own) with { IsLookOverdue = true }], []);
+        var states = index.RootElement.GetProperty("states").EnumerateArray().Select(state => state.GetString()).ToArray();
+        Assert.Equal(["fit to run", "fit to run; its look is overdue"], index.RootElement.GetProperty("boards").EnumerateArray().Select(board => states[board[2].GetInt32()]));
+    }
+
     // Boards 0, 1 and 2 have C2, board 3 has not, board 4 has it again: after no gap three, after a gap of one another one.
     [Fact]
     public void A_part_on_many_boards_is_kept_as_gaps_and_lengths()

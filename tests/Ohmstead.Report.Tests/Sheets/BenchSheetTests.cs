@@ -3,13 +3,10 @@ using System.Text;
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
-using Ohmstead.Records.Binding;
-using Ohmstead.Records.Nodes;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Sheets;
-using Ohmstead.Yaml;
+using Ohmstead.Report.Tests.Pages;
 
 namespace Ohmstead.Report.Tests.Sheets;
 
@@ -83,6 +80,17 @@ public sealed partial class BenchSheetTests
         Assert.Contains("for a fuse", text, StringComparison.Ordinal);
     }
 
+    // Looked at on 2026-03-14 and to be looked at every six months: by 2026-09-14.
+    [Fact]
+    public void A_look_that_is_overdue_stands_beside_the_state() => Assert.Equal(
+        "Where it stands: fit to run; its look is overdue since 2026-09-14",
+        Sheet(EvidenceSectionTests.Sound, workshop: Judged.LookEvery("6 months")).QuerySelectorAll("h2").Select(heading => heading.TextContent).First(text => text.StartsWith("Where", StringComparison.Ordinal)));
+
+    [Fact]
+    public void A_decision_that_did_not_know_a_later_reading_is_told_with_that_reading() => Assert.Contains(
+        "'watch': decided before the reading of 2026-10-03, which it does not answer. Next: replace it",
+        Sheet(EvidenceSectionTests.ReadAgain("47 µF")).Body!.TextContent, StringComparison.Ordinal);
+
     [Fact]
     public void It_stands_alone_and_follows_no_style_but_its_own()
     {
@@ -118,12 +126,10 @@ public sealed partial class BenchSheetTests
         Assert.Contains("size: letter", Sheet(Supply, paper: Paper.Letter).QuerySelector("style")!.TextContent, StringComparison.Ordinal);
     }
 
-    private static IDocument Sheet(string record, DateOnly? today = null, Paper? paper = null)
+    private static IDocument Sheet(string record, DateOnly? today = null, Paper? paper = null, Workshop? workshop = null)
     {
-        var read = FileBinding.Board("boards/X-1.md", new YamlNodeReader().Read("boards/X-1.md", Encoding.UTF8.GetBytes(record), FileForm.Markdown, ReadingLimits.Usual));
-        Assert.Empty(read.Findings);
         using var buffer = new PageBuffer();
-        BenchSheet.Write(buffer, new Assessor(Workshop.Empty).Assess(read.File!), paper ?? Paper.A4, today ?? Today, Workshop.Empty.Collection);
+        BenchSheet.Write(buffer, Judged.Board(record, workshop, today ?? Today), paper ?? Paper.A4, today ?? Today, Workshop.Empty.Collection);
         return new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(Encoding.UTF8.GetString(buffer.Written));
     }
 

@@ -33,7 +33,7 @@ public sealed class WaitOver : IObligationRule
             }
             else
             {
-                yield return Obligation.Met(Kind, null, $"waited for {wait.For.Value}", new Evidence($"over on {until.Text}", until.Value, until.Spot, board.Board.Board.Path));
+                yield return Obligation.Met(Kind, null, $"waited for {wait.For.Value}", new Evidence("that is over", until.Value, until.Spot, board.Board.Board.Path));
             }
         }
     }
