@@ -32,7 +32,7 @@ internal static class Troubles
     // What is no part of the list is spent by these all the same.
     private static readonly string[] SpentAnywhere = ["craz", "bulg", "swollen", "vented", "burst", "perish", "exploded"];
     private static readonly string[] Spent =
-        ["crack", "split", "hole", "domed", "melted", "chip", "broken", "dried out", "craz", "bulg", "swollen", "vented", "burst", "leak", "burnt", "burned", "charred", "shorted", "blown", "exploded", "gone white", "air inside"];
+        ["cracked", "cracks", "crack ", "split", "hole", "domed", "melted", "chip", "broken", "dried out", "craz", "bulg", "swollen", "vented", "burst", "leak", "burnt", "burned", "charred", "shorted", "blown", "exploded", "gone white", "air inside"];
 
     // What leaks by the meter is no leak that wets a hand: readings judge it.
     private static readonly string[] Measured = ["leakage"];

@@ -30,7 +30,7 @@ internal static class FitDoubts
         : reason.Weight == ReasonWeight.Against ? $"take another part: ohmstead fit {board} {replacement.Place.Part.Ref.Value}, or write a decision to keep it, with the reason"
         : "look at it, and write a note on that work saying how it was made to fit, or take another part";
 
-    // A rating that the place asks for and the part does not tell is a doubt, and so is whatever nobody wrote of what people rely on not to be hurt; another datum
+    // A rating that the place asks for and the part does not tell is a doubt, and so is whatever is not written of what people rely on not to be hurt; another datum
     // that is not written is none, nor is the standing notice about safety.
     private static bool Stands(Replacement replacement, Reason reason) => reason.Weight switch
     {
@@ -43,13 +43,22 @@ internal static class FitDoubts
 
     private static bool IsAskedFor(Replacement replacement, Reason reason) => reason.Aspect switch
     {
-        _ when PartKind.IsSafetyRelevant(replacement.Place.Part.Values) => !FitAspects.IsMechanical(reason.Aspect),
+        _ when PartKind.IsSafetyRelevant(replacement.Place.Part.Values) => !FitAspects.IsMechanical(reason.Aspect) && !IsSilentFuse(replacement.Place.Part.Values, reason.Aspect),
         FitAspects.Voltage => replacement.Place.Part.Values.RatedVoltage is not null && replacement.Values.RatedVoltage is null,
         FitAspects.Power => replacement.Place.Part.Values.Power is not null && replacement.Values.Power is null,
         FitAspects.Current => replacement.Place.Part.Values.Current is not null && replacement.Values.Current is null,
         FitAspects.WorkingVoltage => replacement.Place.Part.Values.WorkingVoltage is not null && replacement.Values.RatedVoltage is null,
         FitAspects.Value when replacement.Place.Part.Values.Kind.Value.Voltage == VoltageMeaning.Given => reason.IsUnwritten && replacement.Place.Part.Values.RatedVoltage is not null,
         FitAspects.Value => ChosenBy.Value(replacement.Place.Part.Values) is not null && ChosenBy.Value(replacement.Values) is null,
+        _ => false,
+    };
+
+    // What neither the list nor the lot says of a fuse is told where it is offered; the list has to ask before an answer can be missing.
+    private static bool IsSilentFuse(PartValues place, string aspect) => place.Kind.Value == PartKinds.Fuse && aspect switch
+    {
+        FuseSubstitution.Speed => place.Speed is null,
+        FuseSubstitution.Breaking => place.Breaking is null,
+        FitAspects.Voltage => place.RatedVoltage is null,
         _ => false,
     };
 
