@@ -56,8 +56,8 @@ internal static class FitDoubts
     // What neither the list nor the lot says of a fuse is told where it is offered; the list has to ask before an answer can be missing.
     private static bool IsSilentFuse(PartValues place, string aspect) => place.Kind.Value == PartKinds.Fuse && aspect switch
     {
-        FuseSubstitution.Speed => place.Speed is null,
-        FuseSubstitution.Breaking => place.Breaking is null,
+        FitAspects.Speed => place.Speed is null,
+        FitAspects.Breaking => place.Breaking is null,
         FitAspects.Voltage => place.RatedVoltage is null,
         _ => false,
     };
