@@ -32,8 +32,12 @@ internal static class Troubles
     private static readonly string[] Spent =
         ["craz", "bulg", "swollen", "vented", "burst", "leak", "burnt", "burned", "charred", "shorted", "blown", "exploded", "gone white", "air inside"];
 
+    // A body that is broken is; a broken joint or track is mended.
+    private static readonly string[] Broken = ["crack", "split", "shatter"];
+
     // What leaks by the meter is no leak that wets a hand: readings judge it.
-    private static readonly string[] Measured = ["leakage"];
+    private const string Measured = "leakage";
+    private const string Wet = "electrolyte";
     private static readonly string[] Copper =
         ["pad", "joint", "track", "trace", "copper", "solder", "unsolder", "desolder", "wire", "lead off", "leg off", "connection"];
     private static readonly string[] Foreign =
@@ -45,18 +49,39 @@ internal static class Troubles
     internal static Trouble Of(Observation finding, Part? part)
     {
         var words = finding.What.Value;
-        if (Speaks(words, Live) && Speaks(words, Metal))
+        if (Speaks(words, Metal) && (Speaks(words, Live) || (finding.Severity.Value == ObservedSeverity.Safety && TellsVolts(words))))
         {
             return Trouble.LiveMetal;
         }
 
-        // Crust on a cell is the cell's own: wiping it off leaves the cell that made it.
-        if (part is not null && ((Speaks(words, Spent) && !Speaks(words, Measured)) || (part.Values.Kind.Value == PartKinds.Cell && Speaks(words, Foreign))))
+        if (part is not null && IsSpent(words, part.Values.Kind.Value))
         {
             return Trouble.SpentPart;
         }
 
         return Speaks(words, Copper) ? Trouble.Joint : Speaks(words, Foreign) ? Trouble.Dirt : Trouble.Other;
+    }
+
+    // Crust on a cell is the cell's own, as electrolyte is at an electrolytic: wiping it off leaves the part that made it.
+    private static bool IsSpent(string words, PartKind kind) =>
+        Speaks(words.Replace(Measured, string.Empty, StringComparison.OrdinalIgnoreCase), Spent)
+        || (Speaks(words, Broken) && !Speaks(words, Copper))
+        || (kind == PartKinds.Cell && Speaks(words, Foreign))
+        || (kind.IsElectrolytic && words.Contains(Wet, StringComparison.OrdinalIgnoreCase));
+
+    // A figure in volts: '230 V', '110V AC'.
+    private static bool TellsVolts(string words)
+    {
+        for (var at = 1; at < words.Length; at++)
+        {
+            var figure = words[at - 1] == ' ' && at > 1 ? at - 2 : at - 1;
+            if (words[at] == 'V' && char.IsAsciiDigit(words[figure]) && (at + 1 == words.Length || !char.IsLetterOrDigit(words[at + 1])))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // A word counts where it begins: 'live' is not said by 'olive'.
