@@ -52,9 +52,9 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
         }
     }
 
-    /// <summary>Whether it was certainly still wet at a visit: 24 h of drying reach into the next day, and only then is power certainly early or late enough.</summary>
+    /// <summary>Whether it was certainly still wet at a visit: a day at the bench has twelve hours, and 24 h of drying reach into the next day.</summary>
     internal bool IsWetAt(BenchVisit visit) => ReferenceEquals(visit, Visit) || visit.Date.Value == Since
-        ? Days >= 1m || (visit.Powered is not null && Days > 0.5m)
+        ? Days > 0.5m
         : visit.Date.Value < Since.AddDays((int)Math.Min(Days, LongestDays));
 
     /// <summary>The first visit at which power was applied while it was wet, or null.</summary>

@@ -124,9 +124,11 @@ internal sealed class Timeline
         });
     }
 
-    // A part that is named as a place is that part.
+    // A part that is named as a place is that part; what is in no list of parts can be taken out and put back as well.
     private static string? PlaceOf(WorkEntry work, IReadOnlyDictionary<string, Part> parts) =>
-        work.Part is { } part && parts.ContainsKey(part.Value) ? part.Value : work.At is { } at && parts.ContainsKey(at.Value) ? at.Value : null;
+        work.Part is { } part && parts.ContainsKey(part.Value) ? part.Value
+        : work.At is { } at && parts.ContainsKey(at.Value) ? at.Value
+        : (work.Part ?? work.At)?.Value;
 
     // What was taken out last goes in again: as if it had never been taken out. A part that was fitted meanwhile came out for it.
     private PlaceChange? PutBack(List<PlaceChange> list)

@@ -32,10 +32,15 @@ internal static class Troubles
     // What is no part of the list is spent by these all the same.
     private static readonly string[] SpentAnywhere = ["craz", "bulg", "swollen", "vented", "burst", "perish", "exploded"];
     private static readonly string[] Spent =
-        ["cracked", "cracks", "crack ", "split", "hole", "domed", "melted", "chip", "broken", "dried out", "craz", "bulg", "swollen", "vented", "burst", "leak", "burnt", "burned", "charred", "shorted", "blown", "exploded", "gone white", "air inside"];
+        ["craz", "bulg", "swollen", "vented", "burst", "leak", "burnt", "burned", "charred", "shorted", "blown", "exploded", "gone white", "air inside"];
+
+    // A body that is broken is, a broken joint or track is mended; what crackles is only heard.
+    private static readonly string[] Broken = ["cracked", "cracks", "crack ", "split", "shatter", "hole", "domed", "melted", "chip", "broken", "dried out"];
+    private const string Heard = "crackl";
 
     // What leaks by the meter is no leak that wets a hand: readings judge it.
-    private static readonly string[] Measured = ["leakage"];
+    private const string Measured = "leakage";
+    private const string Wet = "electrolyte";
     private static readonly string[] Copper =
         ["pad", "joint", "track", "trace", "copper", "solder", "unsolder", "desolder", "wire", "lead off", "leg off", "connection"];
     private static readonly string[] Foreign =
@@ -47,18 +52,12 @@ internal static class Troubles
     internal static Trouble Of(Observation finding, Part? part)
     {
         var words = finding.What.Value;
-        if ((Speaks(words, Live) || TellsVolts(words)) && Speaks(words, Metal))
+        if (Speaks(words, Metal) && (Speaks(words, Live) || (finding.Severity.Value == ObservedSeverity.Safety && TellsVolts(words))))
         {
             return Trouble.LiveMetal;
         }
 
-        if (Speaks(words, SpentAnywhere))
-        {
-            return Trouble.SpentPart;
-        }
-
-        // Crust on a cell is the cell's own: wiping it off leaves the cell that made it.
-        if (part is not null && ((Speaks(words, Spent) && !Speaks(words, Measured) && !Speaks(words, Copper)) || (part.Values.Kind.Value == PartKinds.Cell && Speaks(words, Foreign))))
+        if (Speaks(words, SpentAnywhere) || (part is not null && IsSpent(words, part.Values.Kind.Value)))
         {
             return Trouble.SpentPart;
         }
@@ -66,12 +65,20 @@ internal static class Troubles
         return Speaks(words, Copper) ? Trouble.Joint : Speaks(words, Foreign) ? Trouble.Dirt : Trouble.Other;
     }
 
-    // '110 V on the chassis'.
+    // Crust on a cell is the cell's own, as electrolyte is at an electrolytic: wiping it off leaves the part that made it.
+    private static bool IsSpent(string words, PartKind kind) =>
+        Speaks(words.Replace(Measured, string.Empty, StringComparison.OrdinalIgnoreCase), Spent)
+        || (Speaks(words.Replace(Heard, string.Empty, StringComparison.OrdinalIgnoreCase), Broken) && !Speaks(words, Copper))
+        || (kind == PartKinds.Cell && Speaks(words, Foreign))
+        || (kind.IsElectrolytic && words.Contains(Wet, StringComparison.OrdinalIgnoreCase));
+
+    // A figure in volts: '230 V', '110V AC'.
     private static bool TellsVolts(string words)
     {
         for (var at = 1; at < words.Length; at++)
         {
-            if (words[at] is 'V' or 'v' && (at + 1 == words.Length || !char.IsLetterOrDigit(words[at + 1])) && char.IsAsciiDigit(words.AsSpan(0, at).TrimEnd(' ') is [.., var last] ? last : ' '))
+            var figure = words[at - 1] == ' ' && at > 1 ? at - 2 : at - 1;
+            if (words[at] == 'V' && char.IsAsciiDigit(words[figure]) && (at + 1 == words.Length || !char.IsLetterOrDigit(words[at + 1])))
             {
                 return true;
             }

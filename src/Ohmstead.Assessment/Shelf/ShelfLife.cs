@@ -33,6 +33,9 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
             lot.ShelfLife?.Text ?? string.Create(CultureInfo.InvariantCulture, $"{UsualYears} years, which is usual"));
     }
 
+    /// <summary>The shelf life of a part that came from no lot: that of a lot of one piece, of which no more is known than its marks.</summary>
+    public static ShelfLife? Of(PartValues part, DateOnly day) => Of(new Lot(new("the new part", part.Kind.Text, part.Kind.Spot), part, part.Kind.Spot), day);
+
     /// <summary>Whether the shelf life is over on a day.</summary>
     public bool IsOverOn(DateOnly day) => day > Due;
 

@@ -18,30 +18,29 @@ internal sealed class SmallCollection
 {
     internal static readonly DateOnly Today = new(2026, 11, 25);
 
-    private readonly List<Finding> findings = [];
-    private readonly List<BoardFile> boards;
-    private readonly ImmutableArray<Finding> all;
     private readonly YamlNodeReader reader = new();
     private readonly ListedPictures pictures;
+    private readonly List<Finding> ofShared = [];
+    private readonly List<Finding> ofBoards = [];
+    private readonly List<BoardFile> files;
+    private readonly ImmutableArray<Finding> all;
 
     internal SmallCollection(IReadOnlyList<CaseBlock> blocks)
     {
         pictures = new ListedPictures([.. blocks.Where(block => block is { Form: "text", Path: "pictures" }).SelectMany(block => block.Lines)]);
         Workshop = new Workshop(
-            Read(blocks, "collection.yaml", FileBinding.Collection).SingleOrDefault() ?? CollectionFile.Nameless,
-            Read(blocks, "instruments.yaml", FileBinding.Instruments).SingleOrDefault(),
-            Read(blocks, "stock.yaml", FileBinding.Stock).SingleOrDefault(),
-            Read(blocks, "designs/", FileBinding.Design));
-        boards = Read(blocks, "boards/", FileBinding.Board);
-        var known = findings.ToArray();
-        findings.AddRange(CheckCatalogue.Shared.SelectMany(check => check.Look(new CollectionUnderCheck(Workshop, [], FrozenDictionary<string, int>.Empty, Today))));
-        var judged = Judged(findings);
-        ImmutableArray<Finding> together = [.. CheckCatalogue.Together.SelectMany(check => check.Look(Together(judged)))];
+            Read(blocks, "collection.yaml", FileBinding.Collection, ofShared).SingleOrDefault() ?? CollectionFile.Nameless,
+            Read(blocks, "instruments.yaml", FileBinding.Instruments, ofShared).SingleOrDefault(),
+            Read(blocks, "stock.yaml", FileBinding.Stock, ofShared).SingleOrDefault(),
+            Read(blocks, "designs/", FileBinding.Design, ofShared));
+        files = Read(blocks, "boards/", FileBinding.Board, ofBoards);
+        ImmutableArray<Finding> shared = [.. ofShared, .. Look(CheckCatalogue.Shared, new(Workshop, [], FrozenDictionary<string, int>.Empty, Today))];
+        var judged = Judged(shared);
+        ImmutableArray<Finding> together = [.. Look(CheckCatalogue.Together, AllBoards(judged))];
         // What is found about all boards together is said of each when they are judged again with it.
-        judged = together.Any(CheckEffects.HoldsBack) ? Judged(findings.Concat(together)) : judged;
+        judged = together.Any(CheckEffects.HoldsBack) ? Judged([.. shared, .. together]) : judged;
         Boards = [.. judged.Select(board => board.Assessment)];
-        all = [.. findings.Where(finding => known.All(read => !ReferenceEquals(read, finding)) || !IsOfABoard(finding)), .. judged.SelectMany(board => board.Findings), .. together];
-        ReadingFindings = known;
+        all = [.. shared, .. judged.SelectMany(board => board.Findings), .. ofBoards.Where(IsOfNoRecord), .. together];
     }
 
     internal Workshop Workshop { get; }
@@ -49,7 +48,7 @@ internal sealed class SmallCollection
     internal IReadOnlyList<BoardAssessment> Boards { get; }
 
     /// <summary>What reading the files alone has to say.</summary>
-    internal IReadOnlyList<Finding> ReadingFindings { get; }
+    internal IReadOnlyList<Finding> ReadingFindings => [.. ofShared, .. ofBoards];
 
     /// <summary>What reading the files and all checks have to say, in order of place.</summary>
     internal IReadOnlyList<Finding> Findings() =>
@@ -57,26 +56,29 @@ internal sealed class SmallCollection
         .. all.OrderBy(finding => finding.Place.Path, StringComparer.Ordinal).ThenBy(finding => finding.Place.Line).ThenBy(finding => finding.Check, StringComparer.Ordinal),
     ];
 
-    private static bool IsOfABoard(Finding finding) => finding.Place.Path.StartsWith("boards/", StringComparison.Ordinal);
+    private static IEnumerable<Finding> Look(IEnumerable<ICollectionCheck> checks, CollectionUnderCheck collection) => checks.SelectMany(check => check.Look(collection));
 
-    // A board is judged with what reading its own file found.
-    private List<JudgedBoard> Judged(IEnumerable<Finding> shared)
+    // A file of which nothing could be read is no board that tells it.
+    private bool IsOfNoRecord(Finding finding) => files.All(file => file.Path != finding.Place.Path);
+
+    // A board is judged with what reading its own file found, and with what is known of the files that it shares.
+    private List<JudgedBoard> Judged(ImmutableArray<Finding> shared)
     {
-        var judge = new BoardJudge(Workshop, SharedFaults.Of(Workshop, shared.Where(finding => !IsOfABoard(finding) || CheckCatalogue.Together.Any(check => check.Description.Name == finding.Check))), Today, pictures);
-        return [.. boards.Select(board => judge.Judge(board, [.. findings.Where(finding => finding.Place.Path == board.Path)]))];
+        var judge = new BoardJudge(Workshop, SharedFaults.Of(Workshop, shared), Today, pictures);
+        return [.. files.Select(board => judge.Judge(board, [.. ofBoards.Where(finding => finding.Place.Path == board.Path)]))];
     }
 
-    private CollectionUnderCheck Together(List<JudgedBoard> judged) => new(
+    private CollectionUnderCheck AllBoards(List<JudgedBoard> judged) => new(
         Workshop,
         [.. judged.Select(board => new BoardNumber(board.Assessment.Board.Path, board.Assessment.Board.Id))],
         judged.SelectMany(board => board.Assessment.Visits).SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null)
             .CountBy(work => work.Lot!.Value, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal),
         Today);
 
-    private List<T> Read<T>(IReadOnlyList<CaseBlock> blocks, string path, Func<string, NodeReading, FileReading<T>> bind)
+    private List<T> Read<T>(IReadOnlyList<CaseBlock> blocks, string path, Func<string, NodeReading, FileReading<T>> bind, List<Finding> findings)
         where T : class
     {
-        var files = new List<T>();
+        var read = new List<T>();
         foreach (var block in blocks.Where(block => block.Path.StartsWith(path, StringComparison.Ordinal)).OrderBy(block => block.Path, StringComparer.Ordinal))
         {
             var form = block.Form == "yaml" ? FileForm.Yaml : FileForm.Markdown;
@@ -84,10 +86,10 @@ internal sealed class SmallCollection
             findings.AddRange(reading.Findings);
             if (reading.File is { } file)
             {
-                files.Add(file);
+                read.Add(file);
             }
         }
 
-        return files;
+        return read;
     }
 }

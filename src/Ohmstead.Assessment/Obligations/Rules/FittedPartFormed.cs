@@ -19,15 +19,17 @@ public sealed class FittedPartFormed : IObligationRule
     {
         foreach (var piece in board.Board.Fitted)
         {
-            if (piece.Place.Sitting is not { } lot || !lot.Values.Kind.Value.IsElectrolytic || ShelfLife.Of(lot, piece.Visit.Date.Value) is not { } shelf)
+            var lot = piece.Place.Sitting;
+            if (piece.Values is not { } values || !values.Kind.Value.IsElectrolytic
+                || (lot is null ? ShelfLife.Of(values, piece.Visit.Date.Value) : ShelfLife.Of(lot, piece.Visit.Date.Value)) is not { } shelf)
             {
                 continue;
             }
 
-            var at = piece.Place.Part.Ref.Value;
+            var (at, what) = (piece.Place.Part.Ref.Value, lot is null ? "the new part" : $"lot {lot.Id.Value}");
             if (!shelf.IsOverOn(piece.Visit.Date.Value))
             {
-                yield return Obligation.Met(Kind, at, $"lot {lot.Id.Value} was within its shelf life of {shelf.LifeWords}", board.By(piece.Work, piece.Visit));
+                yield return Obligation.Met(Kind, at, $"{what} was within its shelf life of {shelf.LifeWords}", board.By(piece.Work, piece.Visit));
             }
             else if (ReformedSince(board, piece) is { } formed)
             {
@@ -39,8 +41,8 @@ public sealed class FittedPartFormed : IObligationRule
                     Kind,
                     BoardState.ProofDue,
                     at,
-                    $"lot {lot.Id.Value} had lain since {IsoDate.Text(shelf.Since)} ({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}, when it was fitted",
-                    $"form it again as ohmstead why {lot.Id.Value} shows, let it rest, measure its leakage, and record both");
+                    $"{what} had lain since {IsoDate.Text(shelf.Since)} ({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}, when it was fitted",
+                    $"form it again {(lot is null ? "slowly" : $"as ohmstead why {lot.Id.Value} shows")}, let it rest, measure its leakage, and record both");
             }
         }
     }
