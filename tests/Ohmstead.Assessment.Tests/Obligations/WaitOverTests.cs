@@ -16,7 +16,7 @@ public sealed class WaitOverTests
 
     [Fact]
     public void A_wait_that_ended_is_over() => Board("{ since: 2026-03-16, for: a pen motor belt, until: 2026-03-19 }")
-        .Met(null, "waited for a pen motor belt", "over on 2026-03-19", "2026-03-19", "{ since: 2026-03-16, for: a pen motor belt, until: 2026-03-19 }");
+        .Met(null, "waited for a pen motor belt", "that is over", "2026-03-19", "{ since: 2026-03-16, for: a pen motor belt, until: 2026-03-19 }");
 
     [Theory]
     [InlineData("2026-03-16", false)]

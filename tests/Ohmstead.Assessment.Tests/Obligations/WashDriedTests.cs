@@ -26,8 +26,9 @@ public sealed class WashDriedTests
     [InlineData("{ at: board, did: washed, with: deionised water, dry: 13 h }", "2026-03-15", false)]
     [InlineData("{ at: board, did: washed, with: deionised water, dry: 48 h }", "2026-03-15", true)]
     [InlineData("{ at: board, did: washed, with: deionised water, dry: 48 h }", "2026-03-16", false)]
-    [InlineData("{ at: J3, did: cleaned, with: isopropyl alcohol }", "2026-03-16", true)]
-    [InlineData("{ at: J3, did: cleaned, with: isopropyl alcohol }", "2026-03-17", false)]
+    [InlineData("{ at: J3, did: cleaned, with: distilled water }", "2026-03-16", true)]
+    [InlineData("{ at: J3, did: cleaned, with: distilled water }", "2026-03-17", false)]
+    [InlineData("{ at: J3, did: cleaned, with: isopropyl alcohol }", "2026-03-15", false)]
     public void The_last_wet_day_is_too_early_and_the_next_is_not(string wash, string proved, bool isOpen) =>
         Assert.Equal(isOpen, Board("2026-03-14", wash, proved).IsOpen(wash.Contains("J3", StringComparison.Ordinal) ? "J3" : "board"));
 
