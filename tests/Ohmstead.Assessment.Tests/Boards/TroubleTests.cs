@@ -37,6 +37,7 @@ public sealed class TroubleTests
     [InlineData("J3", "verdigris on the contacts", nameof(Trouble.Dirt))]
     [InlineData("board", "thick dust", nameof(Trouble.Dirt))]
     [InlineData("RV1", "the wiper is rough", nameof(Trouble.Other))]
+    [InlineData("RV1", "crackles over its first third", nameof(Trouble.Other))]
     [InlineData("board", "hums", nameof(Trouble.Other))]
     [InlineData("board", "THE CHASSIS IS LIVE", nameof(Trouble.LiveMetal))]
     public void A_finding_speaks_of(string at, string what, string trouble) => Assert.Equal(Enum.Parse<Trouble>(trouble), Of(at, what, "major"));
