@@ -55,7 +55,7 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
     /// <summary>Whether it was certainly still wet at a visit: a day at the bench has twelve hours, and 24 h of drying reach into the next day.</summary>
     internal bool IsWetAt(BenchVisit visit) => ReferenceEquals(visit, Visit) || visit.Date.Value == Since
         ? Days > 0.5m
-        : visit.Date.Value < Since.AddDays((int)Math.Min(Days, LongestDays));
+        : visit.Date.Value < Until;
 
     /// <summary>The first visit at which power was applied while it was wet, or null.</summary>
     internal BenchVisit? PoweredWet(BoardAssessment board)
