@@ -27,5 +27,5 @@ internal static class MeasuredLots
         new("the new part", values, Esr(place.Readings.Where(reading => reading.IsNew && reading.Reading.Lot is null).Select(reading => reading.Reading)));
 
     private static List<decimal> Esr(IEnumerable<Reading> readings) =>
-        [.. readings.SelectMany(reading => reading.Values).Where(value => value.Measured == Measured.Esr).Select(value => value.Value.Value.Value)];
+        [.. readings.SelectMany(reading => reading.Values).Where(value => value.Measured == Measured.Esr).Select(value => value.Exact?.Value).OfType<decimal>()];
 }

@@ -117,7 +117,7 @@ public static class AboutPage
         const decimal micro = 1_000_000m;
         Quantity Of(decimal value) => new(value / micro, Dimension.Capacitance);
         var reading = Of(microfarads);
-        var verdict = new Verdict(outcome, Measured.Capacitance, new Written<Quantity>(reading, QuantityText.Format(reading), new Spot(1, 1)), "an example") { Uncertainty = uncertainty is { } u ? Of(u) : null };
+        var verdict = new Verdict(outcome, Measured.Capacitance, new Written<Indication>(Indication.Of(reading), QuantityText.Format(reading), new Spot(1, 1)), "an example") { Uncertainty = uncertainty is { } u ? Of(u) : null };
         return low is null && high is null ? verdict
             : verdict with
             {
