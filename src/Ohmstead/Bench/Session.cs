@@ -20,6 +20,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
     private const string Help =
         """
           391 1.4            what was read: numbers alone take the units shown, or say them: 391uF 1.4ohm 12% pass
+          > 20, open         beyond the range of the meter; also < 0.1, short, over range
           C14                go to a place        C14 391 1.4   go there, and enter
           (nothing)          pass on              back          one place back
           always 120Hz       add this to every reading that follows; always alone adds nothing any more
