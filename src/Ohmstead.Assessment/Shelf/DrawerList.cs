@@ -70,9 +70,9 @@ public static class DrawerList
             yield return "measure one before any is fitted";
         }
 
-        if (doubts.Doubted is { } pieces)
+        if (doubts.Doubted is not null)
         {
-            yield return $"doubt all of it: {pieces.ShareInWords}";
+            yield return "doubt all of it, so many were bad: measure each piece, or send it back";
         }
 
         if (doubts.Over is not null)

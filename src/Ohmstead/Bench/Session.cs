@@ -138,6 +138,12 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
             }
         }
 
+        // A fuse or a switch has nothing to measure against, and can be open: it is entered by name, and the walk stays where it is.
+        if (known < 0 && words.Length > 1 && board.Assessment.Place(words[0]) is { IsEmpty: false })
+        {
+            return EnterAside(words[0], words[1..]);
+        }
+
         var stop = stops[at];
         var said = new SaidReading(stop.Name, stop.IsPoint ? words : [.. words, .. always]) { Circuit = stop.IsPoint ? null : circuit, Instrument = instrument };
         var (entry, fault) = PreparedEntry.Of(board.Assessment, said, stop.Units);
@@ -153,6 +159,24 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
             // What was judged before it was written is how the board stands now.
             Take(bench.After!);
             at = Next(at + 1);
+        }
+
+        return true;
+    }
+
+    private bool EnterAside(string place, string[] words)
+    {
+        var (entry, fault) = PreparedEntry.Of(board.Assessment, new SaidReading(place, [.. words, .. always]) { Circuit = circuit, Instrument = instrument });
+        if (entry is null)
+        {
+            Say($"  {fault}");
+            return true;
+        }
+
+        var bench = new BenchEntry(terminal, run) { IsBrief = true };
+        if (undo.Around(at, () => Add(bench, entry)) == ExitCode.Clean)
+        {
+            Take(bench.After!);
         }
 
         return true;

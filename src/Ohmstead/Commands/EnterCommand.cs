@@ -9,7 +9,7 @@ internal sealed class EnterCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
     private readonly Argument<string> place = new("PLACE") { CompletionSources = { Completions.Places }, Description = "The part that was measured, or the test point that was proved." };
-    private readonly Argument<string[]> values = new("VALUE") { Description = "What was read, with its unit: 391uF 1.4ohm 120Hz, pass, open, over 20Mohm, or key=value.", Arity = ArgumentArity.OneOrMore };
+    private readonly Argument<string[]> values = new("VALUE") { CompletionSources = { Completions.Readings }, Description = "What was read, with its unit: 391uF 1.4ohm 120Hz, pass, open, over 20Mohm, or key=value.", Arity = ArgumentArity.OneOrMore };
     private readonly Option<bool> inCircuit = new("--in-circuit") { Description = "The part was in the circuit." };
     private readonly Option<bool> lifted = new("--lifted") { Description = "The part was out of the circuit, or one leg was." };
     private readonly Option<string?> state = new("--state") { Description = "When in the part's life: as found, as left, new. As found when not said." };

@@ -63,7 +63,7 @@ internal static class DataShapes
         Word("circuit", Vocabulary.Circuits, "Whether the part was in the circuit."),
         Key.Id("instrument", "The instrument.", "bridge-2"),
         Key.Text("measured", "What was measured; test for a test of function.", "capacitance").Needed(),
-        Key.Text("value", "The value as written; pass or fail for a test.", "391 µF").Needed(),
+        Key.Text("value", "The value as written: a figure, a bound such as > 20 MΩ, or open, short, over range; pass or fail for a test.", "391 µF").Needed(),
         Key.Text("limit", "The values inside the limit that governs.", "376 µF … 564 µF"),
         Key.Text("limit_kind", "Which kind of limit that is.", "circuit limit"),
         Word("outcome", Outcomes, "What the value says.").Needed(),

@@ -73,7 +73,8 @@ public sealed class LotPiecesTests
         var collection = Collection("count: 2, because: leads torn off", [Reading(Good)]);
         var line = Assert.Single(DrawerList.Of(collection.Workshop, [], SmallCollection.Today));
         Assert.Equal((10, 0, 2, 8), (line.Came, line.Fitted, line.Scrapped, line.Left));
-        Assert.Contains("doubt all of it: 2 of 3 looked at were bad", line.ToDo);
+        Assert.Contains("doubt all of it, so many were bad: measure each piece, or send it back", line.ToDo);
+        Assert.Equal("2 of 3 looked at were bad", line.BadInWords);
         var lot = Assert.Single(Drawer.Of(collection.Workshop, [], SmallCollection.Today).Lots);
         Assert.Equal(8, lot.Left);
         Assert.Equal(ReasonWeight.Doubt, Assert.Single(lot.Doubts).Weight);

@@ -68,6 +68,17 @@ public sealed class OneSidedEntryTests
         Assert.Contains("      - " + line + "\n", copy.Read(Board), StringComparison.Ordinal);
     }
 
+    // A fuse has nothing to measure against, so the walk does not stop at it.
+    [Fact]
+    public void At_the_bench_a_part_that_is_not_stopped_at_is_entered_by_name_and_the_walk_stays()
+    {
+        using var copy = CollectionCopy.Make();
+        var run = Run.Typing("F1 open\nquit\n", "bench", "SP-0016", "--by", "RK", "--as-of", "2026-11-25", "--in", copy.Root);
+        Assert.Equal((0, string.Empty), (run.Exit, run.Error));
+        Assert.Contains("      - { part: F1, resistance: open }\n", copy.Read("boards/SP-0016.md"), StringComparison.Ordinal);
+        Assert.Contains("resistance open: outside, the fuse is blown: its wire is open\n", run.Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_incoming_reading_may_be_one_sided()
     {

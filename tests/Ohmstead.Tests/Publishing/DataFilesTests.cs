@@ -180,7 +180,7 @@ public sealed class DataFilesTests
             library.WriteStringValue(cell);
         }
 
-        Assert.Equal($"\n{{\"lot\":\"L-1\",\"what\":{Encoding.UTF8.GetString(expected.WrittenSpan)},\"fitted\":0}}", Json(["L-1", cell, null, "0", null, null]));
+        Assert.Equal($"\n{{\"lot\":\"L-1\",\"what\":{Encoding.UTF8.GetString(expected.WrittenSpan)},\"fitted\":0,\"scrapped\":1}}", Json(["L-1", cell, null, "0", null, null, "1"]));
     }
 
     [Fact]
