@@ -59,9 +59,9 @@ internal readonly record struct OpenOrShort(WordMeaning Meaning, decimal? Figure
         (Measured.Resistance, _) => new(WordMeaning.High, EveryMeterOhms, "nothing passes that the meter can see: write the end of its range, as in \"> 20 MΩ\""),
         (Measured.Insulation, _) => new(WordMeaning.High, null, "it lies above what the meter can see: write the end of its range, as in \"> 20 GΩ\""),
         (Measured.Capacitance, PartFamily.Capacitor) => new(WordMeaning.Low, NoCapacitanceFarads, "what is left is less than leads and clips have: write the figure that the meter shows"),
-        (Measured.Esr, PartFamily.Capacitor) when PartKind.IsElectrolytic(part!.Kind.Value) => new(WordMeaning.Failed, null, "nothing passes at the test frequency: the part is open"),
+        (Measured.Esr, PartFamily.Capacitor) when part!.Kind.Value.IsElectrolytic => new(WordMeaning.Failed, null, "nothing passes at the test frequency: the part is open"),
         (Measured.Esr, _) => new(WordMeaning.High, null, "the reactance of a small part alone is beyond such a meter: write the end of its range, as in \"> 20 Ω\", or its capacitance"),
-        (Measured.ForwardVoltage, _) when part?.Kind.Value is "diode" or "zener diode" or "bridge rectifier" or "transistor" or "germanium transistor" => part.RatedVoltage is { Value.Value: > StickVolts }
+        (Measured.ForwardVoltage, _) when part is { Kind.Value.Junction: not Junction.None } => part.RatedVoltage is { Value.Value: > StickVolts }
             ? new(WordMeaning.High, null, "a stick of many junctions drops more than the meter offers: write the voltage that it offers, as in \"> 3 V\"")
             : new(WordMeaning.Failed, null, "no current passes forward: the junction is open"),
         (Measured.ForwardVoltage, _) => new(WordMeaning.High, null, "it drops more than the meter offers: write the voltage that it offers, as in \"> 3 V\""),
@@ -75,12 +75,12 @@ internal readonly record struct OpenOrShort(WordMeaning Meaning, decimal? Figure
         (Measured.Capacitance or Measured.Resistance or Measured.LossFactor or Measured.Leakage or Measured.Insulation or Measured.VoltageLoss, PartFamily.Capacitor) =>
             new(WordMeaning.Failed, null, "direct current passes as through a wire: the part is shorted"),
         (Measured.Insulation, _) => new(WordMeaning.Failed, null, "what must be kept apart is connected as by a wire"),
-        (Measured.Resistance or Measured.ForwardVoltage, _) when part?.Kind.Value is "diode" or "zener diode" or "bridge rectifier" or "selenium rectifier" or "transistor" or "germanium transistor" =>
+        (Measured.Resistance or Measured.ForwardVoltage, _) when part is { Kind.Value: var kind } && (kind.Junction != Junction.None || kind == PartKinds.SeleniumRectifier) =>
             new(WordMeaning.Failed, null, "it passes as a wire does: the junction is shorted"),
         (Measured.Resistance, _) => new(WordMeaning.Low, ContinuityOhms, "a continuity test sounds up to some 100 Ω: write the figure that the meter shows"),
         (Measured.Inductance, _) => new(WordMeaning.Low, NoInductanceHenries, "what is left is less than leads have: write the figure that the meter shows"),
         _ => new(WordMeaning.Silent, null, "this is read as a figure: write what the meter shows"),
     };
 
-    private static PartFamily FamilyOf(IMarkedPart? part) => part is null ? PartFamily.Other : PartKind.Family(part.Kind.Value);
+    private static PartFamily FamilyOf(IMarkedPart? part) => part is null ? PartFamily.Other : part.Kind.Value.Family;
 }

@@ -50,21 +50,18 @@ internal static class SaidIndication
         : text;
 
     /// <summary>The key that a word of the meter belongs to by what the part is; or why it must be said.</summary>
-    public static (string? Key, string? Fault) KeyOf(string word, string? kind)
+    public static (string? Key, string? Fault) KeyOf(string word, PartKind? kind)
     {
-        var key = kind is null ? null : (PartKind.Family(kind), word) switch
+        var key = kind is null ? null : (kind.Family, word) switch
         {
             (PartFamily.Capacitor, IndicationText.Open) => "capacitance",
             // A short is found with direct current.
             (PartFamily.Capacitor, IndicationText.Short) => "resistance",
             (PartFamily.Resistor or PartFamily.Fuse or PartFamily.Coil or PartFamily.Inductor, _) => "resistance",
             (PartFamily.Transistor, not IndicationText.OverRange) => "forward_voltage",
-            (PartFamily.Other, not IndicationText.OverRange) => kind switch
-            {
-                "diode" or "zener diode" or "bridge rectifier" => "forward_voltage",
-                "switch" or "lamp" or "connector" or "valve" or "other" => "resistance",
-                _ => null,
-            },
+            (PartFamily.Other, not IndicationText.OverRange) when kind.Junction != Junction.None => "forward_voltage",
+            (PartFamily.Other, not IndicationText.OverRange)
+                when kind == PartKinds.Switch || kind == PartKinds.Lamp || kind == PartKinds.Connector || kind == PartKinds.Valve || kind == PartKinds.Other => "resistance",
             _ => null,
         };
         return key is null ? (null, $"'{word}' can be of more than one quantity; say which, as in resistance={(word.Contains(' ', StringComparison.Ordinal) ? $"\"{word}\"" : word)}") : (key, null);
