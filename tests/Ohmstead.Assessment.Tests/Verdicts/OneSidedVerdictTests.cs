@@ -92,16 +92,16 @@ public sealed class OneSidedVerdictTests
     [InlineData("kind: inductor, inductance: 10 mH", "circuit: in, inductance: open")]
     [InlineData("kind: diode", "forward_voltage: open")]
     [InlineData("kind: diode", "circuit: in, forward_voltage: open")]
-    [InlineData("kind: transistor", "forward_voltage: short")]
-    [InlineData("kind: zener diode", "resistance: short")]
+    [InlineData("kind: transistor", "circuit: out, forward_voltage: short")]
+    [InlineData("kind: zener diode", "circuit: out, resistance: short")]
     [InlineData(Electrolytic, "esr: open")]
     [InlineData(Electrolytic, "capacitance: open")]
-    [InlineData(Electrolytic, "capacitance: short")]
-    [InlineData(Electrolytic, "resistance: short")]
-    [InlineData(Electrolytic, "leakage: short")]
-    [InlineData("kind: tantalum", "capacitance: short")]
-    [InlineData(Film, "insulation: short")]
-    [InlineData("kind: resistor network, resistance: 10 kΩ, tolerance: 5 %", "resistance: short")]
+    [InlineData(Electrolytic, "circuit: out, capacitance: short")]
+    [InlineData(Electrolytic, "circuit: out, resistance: short")]
+    [InlineData(Electrolytic, "circuit: out, leakage: short")]
+    [InlineData("kind: tantalum", "circuit: out, capacitance: short")]
+    [InlineData(Film, "circuit: out, insulation: short")]
+    [InlineData("kind: resistor network, resistance: 10 kΩ, tolerance: 5 %", "circuit: out, resistance: short")]
     public void What_no_good_part_could_have_shown_is_outside_whatever_its_mark(string part, string read)
     {
         var verdict = Worked.Verdict(part, read);
@@ -121,6 +121,20 @@ public sealed class OneSidedVerdictTests
         Assert.Equal(VerdictOutcome.ProvesNothing, verdict.Outcome);
         Assert.Contains("lift one leg", verdict.Why.Text, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_short_of_which_nobody_wrote_whether_it_was_in_the_circuit_does_not_decide()
+    {
+        var verdict = Worked.Verdict(Electrolytic, "capacitance: short");
+        Assert.Equal(VerdictOutcome.Undecided, verdict.Outcome);
+        Assert.Contains("write circuit: out", verdict.Why.Text, StringComparison.Ordinal);
+        Assert.Equal(VerdictOutcome.Outside, Worked.Verdict(Electrolytic, "state: new, capacitance: short").Outcome);
+    }
+
+    // Its range ends at 20 GΩ: whatever it shows beyond is no measurement.
+    [Fact]
+    public void A_bound_of_a_meter_beyond_its_range_does_not_decide() =>
+        Assert.Equal(VerdictOutcome.Undecided, Worked.Verdict(Film, "circuit: out, instrument: ohms-1, at_voltage: 100 V, after: 1 min, insulation: \"> 50 GΩ\"").Outcome);
 
     [Theory]
     [InlineData("kind: carbon film resistor, resistance: 10 MΩ, tolerance: 5 %", "resistance: open")]
