@@ -50,6 +50,11 @@ internal sealed class YamlTrouble
             return named;
         }
 
+        if (BareSign() is { } sign)
+        {
+            return sign;
+        }
+
         var context = YamlContext.At(slice.Text, slice.Start, from);
         return Quoted(context)
             ?? LateQuote(context)
@@ -59,6 +64,34 @@ internal sealed class YamlTrouble
     }
 
     private Finding Unknown() => slice.Error(TextChecks.YamlSyntax, from, 0, "this cannot be read as YAML", "put the value in quotes, or compare the line with those above");
+
+    /// <summary>A reading that begins with the sign by which YAML begins a block of text: <c>esr: &gt; 20 MΩ</c>.</summary>
+    private Finding? BareSign()
+    {
+        var line = slice.Source.LineAt(Math.Min(from, slice.End));
+        var start = slice.Source.LineStart(line);
+        var text = slice.Text.AsSpan(start..slice.Source.LineEnd(line));
+        for (var at = text.IndexOf(": >", StringComparison.Ordinal); at >= 0 && start + at <= from;)
+        {
+            var value = text[(at + 2)..];
+            var figure = value[1..].TrimStart('=').TrimStart(' ');
+            if (!figure.IsEmpty && (char.IsAsciiDigit(figure[0]) || figure[0] is '.' or '-') && !IsIndentation(value[1..]))
+            {
+                var end = value.IndexOfAny(",}]#") is >= 0 and var length ? length : value.Length;
+                var shown = value[..end].TrimEnd();
+                return slice.Error(
+                    TextChecks.YamlSyntax, start + at + 2, shown.Length, $"a value cannot begin with > unless it is in quotes: {Quotation.Of(shown)}", $"write it in quotes: \"{shown}\"");
+            }
+
+            var next = text[(at + 1)..].IndexOf(": >", StringComparison.Ordinal);
+            at = next < 0 ? -1 : at + 1 + next;
+        }
+
+        return null;
+    }
+
+    // >2 and >-2 alone on their line are a block of text with its indentation.
+    private static bool IsIndentation(ReadOnlySpan<char> header) => header.TrimEnd().Length <= 2 && header.IndexOf(' ') < 0;
 
     private Finding? Tab()
     {

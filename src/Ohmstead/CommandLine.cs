@@ -72,6 +72,7 @@ internal static class CommandLine
             ("drawer", () => new ListCommand(terminal, "drawer", "List the lots in the drawer: how many are left, how long they may lie, what is to be done first.", StockListings.Drawer).Build()),
             ("lot", () => new LotCommand(terminal).Build()),
             ("incoming", () => new IncomingCommand(terminal).Build()),
+            ("scrap", () => new ScrapCommand(terminal).Build()),
             ("orders", () => new ListCommand(terminal, "orders", "List the orders: where each stands, for how long, and what it holds up.", StockListings.Orders).Build()),
             ("order", () => new OrderCommand(terminal).Build()),
             ("buy", () => new ListCommand(terminal, "buy", "List what to buy for the whole collection: equal needs in one line, less the drawer, less what is on order.", StockListings.ToBuy).Build()),

@@ -45,6 +45,8 @@ public sealed class CommandTests(PublishedProgram published)
         { "drawer . --form json", 0 },
         { "lot L-031 'aluminium electrolytic' 470uF 20% 35V 105C date_code=2610 --quantity 10 --price '0.42 EUR'", 0 },
         { "incoming L-018 47.4uF 112mohm 120Hz --by TS --instrument bridge-1", 0 },
+        { "scrap L-013 1 'reads 70 % of its mark' --piece 2 --by TS", 0 },
+        { "enter SP-0008 F1 open --in-circuit --by RK", 0 },
         { "orders . --form csv", 0 },
         { "order PO-14 placed '220 µF 100 V, ten' --from 'Two Weirs Electronics'", 0 },
         { "buy . --form csv", 0 },

@@ -72,7 +72,7 @@ public static class YearAhead
         var assessor = new Assessor(workshop);
         foreach (var lot in workshop.Lots.Values)
         {
-            var isUsedUp = lot.Quantity is { } came && fitted.GetValueOrDefault(lot.Id.Value) >= came.Value;
+            var isUsedUp = lot.Quantity is { } came && fitted.GetValueOrDefault(lot.Id.Value) + workshop.ScrappedOf(lot.Id.Value) >= came.Value;
             if (isUsedUp || !Drawer.HasCome(workshop, lot) || ShelfLife.Of(lot, today) is not { } shelf || LotDoubts.Of(workshop, assessor, lot, today).FailedOn is not null)
             {
                 continue;

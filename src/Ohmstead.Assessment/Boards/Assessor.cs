@@ -80,7 +80,7 @@ public sealed class Assessor(Workshop workshop)
     internal ImmutableArray<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
     {
         var how = lastHow = ReadingConditions.Of(
-            isNew, reading, reading.Temperature ?? visit.RoomTemperature, IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Value : null, lastHow);
+            isNew, reading, reading.Temperature ?? visit.RoomTemperature, IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Exact : null, lastHow);
         var instrument = InstrumentOf(visit, reading.Instrument);
 
         // What has not been fitted yet lies on the bench where nothing else is written.
@@ -91,7 +91,7 @@ public sealed class Assessor(Workshop workshop)
         {
             var value = read[at];
             var limits = limitsKnown.For(values, place, value.Measured, how);
-            var verdict = Judge.Decide(value.Measured, value.Value, limits, circuit, UncertaintyOf(instrument, value), RuleFor(values), DoubtOf(instrument, value, visit));
+            var verdict = Judge.Decide(value, limits, circuit, MeterOf(instrument, value, visit), RuleFor(values), values);
             verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
         }
 
@@ -104,17 +104,13 @@ public sealed class Assessor(Workshop workshop)
     // The frequency of a crystal is what was measured; of any other part it is how it was measured.
     private static ImmutableArray<ReadValue> ValuesOf(Reading reading, PartValues values) =>
         reading.Frequency is { } frequency && values.Kind.Value.Family == PartFamily.Crystal
-            ? [.. reading.Values, new ReadValue(Measured.Frequency, frequency)]
+            ? [.. reading.Values, ReadValue.Of(Measured.Frequency, frequency)]
             : reading.Values.Length > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)] : reading.Values;
 
     // The current through a junction is how its voltage was measured.
     private static bool IsJunction(PartValues values) => values.Kind.Value.Junction is Junction.Rectifying or Junction.Breakdown;
 
-    private static ReadingUncertainty? UncertaintyOf(Instrument? instrument, ReadValue value) =>
-        instrument is null ? null : ReadingUncertainty.Of(instrument, value.Measured, value.Value.Value);
-
-    private static MeterDoubt? DoubtOf(Instrument? instrument, ReadValue value, BenchVisit visit) =>
-        instrument is null ? null : MeterDoubt.Of(instrument, value.Measured, value.Value.Value, visit.Date.Value);
+    private static MeterReach MeterOf(Instrument? instrument, ReadValue value, BenchVisit visit) => MeterReach.Of(instrument, value.Measured, value.Value.Value, visit.Date.Value);
 
     private ImmutableArray<AssessedReading> ReadingsOf(
         ImmutableArray<BenchVisit> visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts, IReadOnlyDictionary<string, TestPoint> points)
@@ -139,11 +135,11 @@ public sealed class Assessor(Workshop workshop)
         var instrument = InstrumentOf(visit, reading.Instrument);
         var values = point?.Measures switch
         {
-            PointMeasure.Frequency when reading.Frequency is { } read => reading.Values.Append(new ReadValue(Measured.Frequency, read)),
-            PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Append(new ReadValue(Measured.Temperature, read)),
+            PointMeasure.Frequency when reading.Frequency is { } read => reading.Values.Append(ReadValue.Of(Measured.Frequency, read)),
+            PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Append(ReadValue.Of(Measured.Temperature, read)),
             _ => reading.Values,
         };
-        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => UncertaintyOf(instrument, value), workshop.Rule, value => DoubtOf(instrument, value, visit)))
+        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => MeterOf(instrument, value, visit), workshop.Rule))
         {
             Point = point,
             At = reading.State is { Value: ReadingState.AsLeft } ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot),
@@ -191,7 +187,7 @@ public sealed class Assessor(Workshop workshop)
         .. visits.SelectMany((visit, order) => visit.Proofs.Select(proof =>
         {
             var (point, instrument) = (points.GetValueOrDefault(proof.Point.Value), InstrumentOf(visit, proof.Instrument));
-            return new AssessedProof(visit, order, proof, point, PointJudge.Decide(proof.Values, point, value => UncertaintyOf(instrument, value), workshop.Rule, value => DoubtOf(instrument, value, visit)));
+            return new AssessedProof(visit, order, proof, point, PointJudge.Decide(proof.Values, point, value => MeterOf(instrument, value, visit), workshop.Rule));
         })),
     ];
 

@@ -78,6 +78,10 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     public static Dictionary<string, int> FittedByLot(IEnumerable<BoardSummary> boards) =>
         boards.SelectMany(board => board.Fittings).CountBy(fitted => fitted.Lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
 
+    /// <summary>How many parts of each lot were read for the place that they went to, and did not fail; a lot of which none was is not there.</summary>
+    public static Dictionary<string, int> ReadGoodByLot(IEnumerable<BoardSummary> boards) =>
+        boards.SelectMany(board => board.Fittings).Where(fitted => fitted.Fitting.WasReadGood).CountBy(fitted => fitted.Lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+
     /// <summary>What is kept of an assessment.</summary>
     /// <param name="board">The board, assessed.</param>
     /// <param name="forStatistics">False where nobody will ask for families and lives, which are the larger part of what is kept.</param>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
@@ -90,6 +91,11 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         }
     }
 
+    // A piece that went to the bin says nothing of the one that was fitted.
+    private IEnumerable<AssessedReading> LotReadings(string lot) => workshop.Scrapped.Contains(lot)
+        ? LotPieces.Of(workshop, assessor, lot).StillThere
+        : workshop.IncomingReadings[lot].Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
+
     // Readings of what sits there now: of the piece before it went in (here, or its lot's in the drawer), and of the place while it sat there.
     private IEnumerable<AssessedReading> Counting(string reference, ImmutableArray<AssessedReading> own, PlaceChange? change, PlaceChange? piece, string? lotName) =>
         piece is null ? own.Where(reading => !reading.IsNew && Sat(reading, reference, piece))
@@ -104,7 +110,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
             return fresh;
         }
 
-        var ofLot = workshop.IncomingReadings[lotName].Where(pair => pair.Visit.Date.Value <= piece.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
+        var ofLot = LotReadings(lotName).Where(reading => reading.Visit.Date.Value <= piece.Visit.Date.Value);
         return ofLot.Concat(readings.Where(reading => reading.Place is null && reading.Reading.Lot?.Value == lotName && reading.At.Visit <= piece.At.Visit));
     }
 

@@ -28,6 +28,30 @@ public sealed record PlaceHistory(
     /// <summary>The standing verdicts, each with the reading that gave it.</summary>
     internal ImmutableArray<StandingVerdict> StoodBy { get; init; } = [];
 
+    /// <summary>
+    /// What was read of the very part that sits there: of a new part for this place before it was fitted, and of the place since. What was read of another piece of
+    /// its lot, or of the part before it, is not among it.
+    /// </summary>
+    public IEnumerable<AssessedReading> OfThisPart => Counting.Where(static reading => reading.Place is not null);
+
+    /// <summary>The verdict that stands on one quantity of the very part that sits there, or null when it was not read.</summary>
+    public Verdict? LastOfThisPart(Measured measured)
+    {
+        Verdict? last = null;
+        foreach (var reading in OfThisPart)
+        {
+            foreach (var verdict in reading.Verdicts)
+            {
+                if (verdict.Measured == measured && (last is null || Outcomes.Outweighs(verdict.Outcome, last.Outcome)))
+                {
+                    last = verdict;
+                }
+            }
+        }
+
+        return last;
+    }
+
     /// <summary>True when the place is empty: what was there was removed and nothing fitted since.</summary>
     public bool IsEmpty { get; init; }
 

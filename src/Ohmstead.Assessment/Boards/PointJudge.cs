@@ -12,17 +12,16 @@ public static class PointJudge
     /// <summary>One verdict for each value.</summary>
     /// <param name="values">The values read.</param>
     /// <param name="point">The point, or null when neither the board nor its design has it: then no limit is known.</param>
-    /// <param name="uncertainty">The uncertainty of a value, or null when the instrument says nothing about it.</param>
+    /// <param name="meter">What is known of the meter beside a value.</param>
     /// <param name="rule">How a value near its limit is judged.</param>
-    /// <param name="meter">Why the instrument does not vouch for a value, or null where it does.</param>
-    public static ImmutableArray<Verdict> Decide(IEnumerable<ReadValue> values, TestPoint? point, Func<ReadValue, ReadingUncertainty?> uncertainty, DecisionRule rule, Func<ReadValue, MeterDoubt?> meter)
+    public static ImmutableArray<Verdict> Decide(IEnumerable<ReadValue> values, TestPoint? point, Func<ReadValue, MeterReach> meter, DecisionRule rule)
     {
         var verdicts = ImmutableArray.CreateBuilder<Verdict>(2);
         foreach (var value in values)
         {
             if (!IsHowRippleWasRead(value, point))
             {
-                verdicts.Add(Judge.Decide(value.Measured, value.Value, point is null ? [] : PointLimits.For(point, value.Measured), Circuit.Out, uncertainty(value), rule, meter(value)));
+                verdicts.Add(Judge.Decide(value, point is null ? [] : PointLimits.For(point, value.Measured), Circuit.Out, meter(value), rule, null));
             }
         }
 

@@ -63,6 +63,7 @@ public static class CheckCatalogue
         new SharedDateCodeImpossible(),
         new SharedPolarityContradictsKind(),
         new StockDateInFuture(),
+        new StockLotUnknown(),
     ];
 
     /// <summary>Checks of what all boards say together.</summary>

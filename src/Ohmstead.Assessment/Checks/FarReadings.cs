@@ -48,7 +48,7 @@ internal static class FarReadings
 
     private static string? OfPart(Verdict verdict)
     {
-        if (verdict.Reading.Value.Value is not (> 0m and var read) || verdict.Limit is not { } limit)
+        if (verdict.Exact?.Value is not (> 0m and var read) || verdict.Limit is not { } limit)
         {
             return null;
         }
@@ -88,7 +88,12 @@ internal static class FarReadings
             return null;
         }
 
-        var (read, rail) = (Math.Abs(verdict.Reading.Value.Value), Math.Abs(nominal.Value));
+        if (verdict.Exact is not { } shown)
+        {
+            return null;
+        }
+
+        var (read, rail) = (Math.Abs(shown.Value), Math.Abs(nominal.Value));
         return verdict.Measured switch
         {
             Measured.Voltage when read >= Tenfold * rail => Message(verdict, read, nominal with { Value = rail }, "the"),

@@ -25,16 +25,28 @@ public static class BoardDrifts
     /// <summary>Like readings of what sits in each place now, where they were taken on two days or more: the same quantity, read in the same way. In order of the parts list and of the quantities.</summary>
     public static IEnumerable<ReadingSeries> SeriesOf(BoardAssessment board) =>
         board.Places.Where(place => place is { IsEmpty: false, Readings.Length: > 1 } && SpansDays(place))
-            .SelectMany(place => Alike(board, place).Select(alike => new ReadingSeries(place.Part.Ref.Value, alike.Key.Measured, [.. alike.Select(pair => new ReadOnDay(pair.Reading.Visit.Date.Value, pair.Verdict))])))
+            .SelectMany(place => Alike(board, place).Select(alike => new ReadingSeries(place.Part.Ref.Value, alike.Key.Measured, [.. alike.Select(pair => new ReadOnDay(pair.Reading.Visit.Date.Value, pair.Verdict))])
+            {
+                WithoutFigure = WithoutFigure(board, place, alike.Key),
+            }))
             .Where(series => series.Readings[0].Day < series.Readings[^1].Day);
 
-    private static IEnumerable<Drift> Of(BoardAssessment board, PlaceHistory place) => Alike(board, place).Select(alike => Of(place, [.. alike])).OfType<Drift>();
+    private static IEnumerable<Drift> Of(BoardAssessment board, PlaceHistory place) =>
+        Alike(board, place).Select(alike => Of(place, [.. alike], WithoutFigure(board, place, alike.Key))).OfType<Drift>();
+
+    // A bound is no point of a line: it is left out, and that is said.
+    private static int WithoutFigure(BoardAssessment board, PlaceHistory place, DriftConditions alike)
+    {
+        var since = place.FittedOn is { } fitted ? OrderOf(board, fitted) : -1;
+        return place.Readings.Count(reading => IsOfWhatSitsThere(reading, since) && IsComparable(reading) && DriftConditions.Of(reading, alike.Measured) == alike
+            && reading.Verdicts.Any(verdict => verdict.Measured == alike.Measured && verdict.Exact is null));
+    }
 
     private static IEnumerable<IGrouping<DriftConditions, (AssessedReading Reading, Verdict Verdict)>> Alike(BoardAssessment board, PlaceHistory place)
     {
         var since = place.FittedOn is { } fitted ? OrderOf(board, fitted) : -1;
         return place.Readings.Where(reading => IsOfWhatSitsThere(reading, since) && IsComparable(reading))
-            .SelectMany(reading => reading.Verdicts.Select(verdict => (Reading: reading, Verdict: verdict)))
+            .SelectMany(reading => reading.Verdicts.Where(verdict => verdict.Exact is not null).Select(verdict => (Reading: reading, Verdict: verdict)))
             .GroupBy(pair => DriftConditions.Of(pair.Reading, pair.Verdict.Measured))
             .OrderBy(alike => alike.Key.Measured);
     }
@@ -77,7 +89,7 @@ public static class BoardDrifts
         return -1;
     }
 
-    private static Drift? Of(PlaceHistory place, (AssessedReading Reading, Verdict Verdict)[] all)
+    private static Drift? Of(PlaceHistory place, (AssessedReading Reading, Verdict Verdict)[] all, int withoutFigure)
     {
         var (lastReading, lastVerdict) = all[^1];
         var warmth = DriftConditions.TemperatureOf(lastReading);
@@ -88,7 +100,7 @@ public static class BoardDrifts
         }
 
         var first = alike[0].Reading.Visit.Date.Value;
-        TrendPoint[] points = [.. alike.Select(pair => new TrendPoint(Drift.YearsBetween(first, pair.Reading.Visit.Date.Value), (double)pair.Verdict.Reading.Value.Value))];
+        TrendPoint[] points = [.. alike.Select(pair => new TrendPoint(Drift.YearsBetween(first, pair.Reading.Visit.Date.Value), (double)pair.Verdict.Exact!.Value.Value))];
         if (!LinearTrend.Of(points).Is(out var trend, out _))
         {
             return null;
@@ -101,10 +113,15 @@ public static class BoardDrifts
         {
             Limit = limit,
             IsOutside = lastVerdict.Outcome == VerdictOutcome.Outside,
-            Remarks = [.. Remarks(all, alike)],
+            Remarks = [.. Remarks(all, alike), .. withoutFigure == 0 ? [] : new[] { LeftOut(withoutFigure) }],
         };
         return drift with { MeetsLimit = Meets(drift, points) };
     }
+
+    /// <summary>What is said of readings that gave no figure.</summary>
+    public static string LeftOut(int readings) => readings == 1
+        ? "one more reading gave no figure and is left out"
+        : string.Create(CultureInfo.InvariantCulture, $"{readings} more readings gave no figure and are left out");
 
     private static IEnumerable<string> Remarks((AssessedReading Reading, Verdict Verdict)[] all, (AssessedReading Reading, Verdict Verdict)[] alike)
     {

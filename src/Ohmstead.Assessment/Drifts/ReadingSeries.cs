@@ -7,7 +7,11 @@ namespace Ohmstead.Assessment.Drifts;
 /// <param name="Reference">The place of the part.</param>
 /// <param name="Measured">What was read.</param>
 /// <param name="Readings">The readings, oldest first.</param>
-public sealed record ReadingSeries(string Reference, Measured Measured, IReadOnlyList<ReadOnDay> Readings);
+public sealed record ReadingSeries(string Reference, Measured Measured, IReadOnlyList<ReadOnDay> Readings)
+{
+    /// <summary>How many more were taken in the same way and gave a bound or a word: no place on a drawing and none in a line belongs to them.</summary>
+    public int WithoutFigure { get; init; }
+}
 
 /// <summary>A reading and its day.</summary>
 /// <param name="Day">The day.</param>

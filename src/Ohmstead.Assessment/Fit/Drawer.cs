@@ -12,7 +12,7 @@ namespace Ohmstead.Assessment.Fit;
 /// <param name="Doubts">What speaks against taking one: it failed its incoming reading, or it lay too long.</param>
 public sealed record DrawerLot(Lot Lot, int Left, IReadOnlyList<Reason> Doubts);
 
-/// <summary>What lies in the drawer: the lots that have come, less what was fitted on all boards.</summary>
+/// <summary>What lies in the drawer: the lots that have come, less what was fitted on all boards and what went to the bin.</summary>
 public sealed class Drawer
 {
     private readonly Workshop workshop;
@@ -37,14 +37,15 @@ public sealed class Drawer
     public static Drawer Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
         var fitted = BoardSummary.FittedByLot(boards);
+        var read = BoardSummary.ReadGoodByLot(boards);
         var assessor = new Assessor(workshop);
         return new(workshop,
         [
             .. workshop.Lots.Values.Where(lot => HasCome(workshop, lot))
-                .Select(lot => (Lot: lot, Left: (lot.Quantity?.Value ?? 0) - fitted.GetValueOrDefault(lot.Id.Value)))
+                .Select(lot => (Lot: lot, Left: (lot.Quantity?.Value ?? 0) - fitted.GetValueOrDefault(lot.Id.Value) - workshop.ScrappedOf(lot.Id.Value)))
                 .Where(stock => stock.Left > 0)
                 .OrderBy(stock => stock.Lot.Id.Value, StringComparer.Ordinal)
-                .Select(stock => new DrawerLot(stock.Lot, stock.Left, [.. Reasons(LotDoubts.Of(workshop, assessor, stock.Lot, today))])),
+                .Select(stock => new DrawerLot(stock.Lot, stock.Left, [.. Reasons(LotDoubts.Of(workshop, assessor, stock.Lot, today, read.GetValueOrDefault(stock.Lot.Id.Value)))])),
         ]);
     }
 
@@ -59,7 +60,12 @@ public sealed class Drawer
     {
         if (doubts.FailedOn is { } visit)
         {
-            yield return Reason.Against(FitAspects.Reading, () => $"failed its incoming reading of {visit.Date.Text}");
+            yield return Reason.Against(FitAspects.Reading, () => $"a piece failed its incoming reading of {visit.Date.Text} and was not scrapped");
+        }
+
+        if (doubts.Doubted is { } pieces)
+        {
+            yield return Reason.Doubt(FitAspects.Reading, () => pieces.DoubtInWords);
         }
 
         if (doubts.Over is { } shelf)

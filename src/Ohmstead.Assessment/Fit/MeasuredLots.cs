@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 
@@ -8,7 +9,7 @@ namespace Ohmstead.Assessment.Fit;
 internal static class MeasuredLots
 {
     /// <summary>A lot in the drawer.</summary>
-    internal static LotOffer Offer(Workshop workshop, Lot lot) => new(lot.Id.Value, lot.Values, Esr(workshop.IncomingReadings[lot.Id.Value].Select(pair => pair.Reading)));
+    internal static LotOffer Offer(Workshop workshop, Lot lot) => new(lot.Id.Value, lot.Values, Esr(LotPieces.ReadingsStillThere(workshop, lot.Id.Value).Select(pair => pair.Reading)));
 
     /// <summary>A lot that went into a place: readings of that very part count, else those of the lot. None do where the place asks for no ESR.</summary>
     internal static LotOffer Offer(Workshop workshop, Lot lot, PlaceHistory place)
@@ -27,5 +28,5 @@ internal static class MeasuredLots
         new("the new part", values, Esr(place.Readings.Where(reading => reading.IsNew && reading.Reading.Lot is null).Select(reading => reading.Reading)));
 
     private static List<decimal> Esr(IEnumerable<Reading> readings) =>
-        [.. readings.SelectMany(reading => reading.Values).Where(value => value.Measured == Measured.Esr).Select(value => value.Value.Value.Value)];
+        [.. readings.SelectMany(reading => reading.Values).Where(value => value.Measured == Measured.Esr).Select(value => value.Exact?.Value).OfType<decimal>()];
 }

@@ -22,12 +22,12 @@ internal sealed record RippleShare(double Share, LazyText Working)
         foreach (var reading in place.Readings.Reverse())
         {
             if (reading.IsNew || !ReferenceEquals(reading.Lot, place.Sitting) || reading.Reading.Frequency is not { } frequency
-                || reading.Reading.Values.FirstOrDefault(value => value.Measured == Measured.Ripple) is not { } ripple)
+                || reading.Reading.Values.FirstOrDefault(value => value.Measured == Measured.Ripple) is not { Exact: { } peakToPeak } ripple)
             {
                 continue;
             }
 
-            if (RippleHeating.FromVoltage((double)ripple.Value.Value.Value, (double)frequency.Value.Value, (double)capacitance.Value.Value).Is(out var current, out _))
+            if (RippleHeating.FromVoltage((double)peakToPeak.Value, (double)frequency.Value.Value, (double)capacitance.Value.Value).Is(out var current, out _))
             {
                 var share = current.Value / (double)rated.Value.Value;
                 return new(share, new(() => string.Create(

@@ -30,14 +30,14 @@ public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity
     /// <param name="temperature">The temperature at which it was taken.</param>
     /// <param name="testCurrent">The current through a junction.</param>
     /// <param name="before">How the reading before it was taken, which is given again where it is the same.</param>
-    internal static ReadingConditions Of(bool isNew, Reading reading, Written<Quantity>? temperature, Written<Quantity>? testCurrent, ReadingConditions? before) =>
-        before is not null && before.Is(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value, Away(temperature?.Value), reading.Bias?.Value, testCurrent?.Value)
+    internal static ReadingConditions Of(bool isNew, Reading reading, Written<Quantity>? temperature, Quantity? testCurrent, ReadingConditions? before) =>
+        before is not null && before.Is(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value, Away(temperature?.Value), reading.Bias?.Value, testCurrent)
             ? before
             : new(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value)
             {
                 AwayFrom20 = temperature?.Value,
                 Bias = reading.Bias?.Value,
-                TestCurrent = testCurrent?.Value,
+                TestCurrent = testCurrent,
             };
 
     /// <summary>Whether another reading was taken in the very same way.</summary>

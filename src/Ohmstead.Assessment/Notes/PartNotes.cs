@@ -22,7 +22,7 @@ public static class PartNotes
     /// <summary>How far a frequency is off, with what it makes a clock lose or gain a day; null for other verdicts.</summary>
     public static WorkedNote? Frequency(Verdict verdict)
     {
-        if (verdict is not { Measured: Measured.Frequency, Limit.Nominal: { Value: > 0m } nominal } || !PartsPerMillion.Of(verdict.Reading.Value.Value, nominal.Value).Is(out var off, out _))
+        if (verdict is not { Measured: Measured.Frequency, Limit.Nominal: { Value: > 0m } nominal, Exact: { } read } || !PartsPerMillion.Of(read.Value, nominal.Value).Is(out var off, out _))
         {
             return null;
         }
@@ -33,8 +33,8 @@ public static class PartNotes
 
     // What lies beside a resistor that reads low in circuit, if it is as marked.
     private static WorkedNote? Beside(AssessedReading reading, Verdict verdict) =>
-        verdict is { Measured: Measured.Resistance, Limit: { Nominal: { } marked, Interval.Lower: { } lower } } && reading.Reading.Circuit is { Value: Circuit.In } && verdict.Reading.Value.Value < lower.Value
-        && ParallelPath.RestOhms(marked.Value, verdict.Reading.Value.Value).Is(out var rest, out _)
+        verdict is { Measured: Measured.Resistance, Limit: { Nominal: { } marked, Interval.Lower: { } lower }, Exact: { } read } && reading.Reading.Circuit is { Value: Circuit.In } && read.Value < lower.Value
+        && ParallelPath.RestOhms(marked.Value, read.Value).Is(out var rest, out _)
             ? WorkedNote.Of($"with the part as marked, {QuantityText.Format(new Quantity(rest.Value, Dimension.Resistance), 3)} in parallel reads the same", rest)
             : null;
 

@@ -143,5 +143,5 @@ public static class PointNotes
 
     private static string VerdictShare(decimal share) => QuantityText.FormatPercent(decimal.Round(share, 3));
 
-    internal static Quantity? ValueOf(ImmutableArray<ReadValue> values, Measured measured) => values.FirstOrDefault(value => value.Measured == measured)?.Value.Value;
+    internal static Quantity? ValueOf(ImmutableArray<ReadValue> values, Measured measured) => values.FirstOrDefault(value => value.Measured == measured)?.Exact;
 }

@@ -26,8 +26,8 @@ public static class WearNotes
         {
             Measured.Capacitance when part.Kind.Value.IsElectrolytic => [.. Used(verdict), .. Surge(part)],
             Measured.Esr when part.Kind.Value.IsElectrolytic => [.. New(part, reading)],
-            Measured.Leakage when part.Role?.Value is "coupling" => [.. Grid(reading.Reading.AtVoltage, verdict.Reading.Value.Value is > 0m and var amperes ? reading.Reading.AtVoltage?.Value.Value / amperes : null)],
-            Measured.Insulation when part.Role?.Value is "coupling" => [.. Grid(part.WorkingVoltage ?? reading.Reading.AtVoltage, verdict.Reading.Value.Value)],
+            Measured.Leakage when part.Role?.Value is "coupling" => [.. Grid(reading.Reading.AtVoltage, verdict.Exact?.Value is { } amperes and > 0m ? reading.Reading.AtVoltage?.Value.Value / amperes : null)],
+            Measured.Insulation when part.Role?.Value is "coupling" => [.. Grid(part.WorkingVoltage ?? reading.Reading.AtVoltage, verdict.Exact?.Value)],
             _ => [],
         };
     }

@@ -77,6 +77,7 @@ public static class CheckEffects
         ("shared-material-contradicts-kind", CheckEffect.HoldsBack, "what the part is is not known"),
         ("shared-polarity-contradicts-kind", CheckEffect.HoldsBack, "whether there is a wrong way round is not known"),
         ("stock-date-in-future", CheckEffect.HoldsBack, "what has not happened proves nothing"),
+        ("stock-lot-unknown", CheckEffect.Told, "no board has a part of a lot that is not there; one that names such a lot is held back by that"),
         ("verdict-disagrees", CheckEffect.HoldsBack, "the record says two things about one reading"),
         ("work-after-proof", CheckEffect.SaidElsewhere, "the obligation to prove each point after the last work"),
         .. TextChecks.All.Concat(RecordChecks.All).Select(check => (check, CheckEffect.HoldsBackAsError, "what stands there could not be read")),

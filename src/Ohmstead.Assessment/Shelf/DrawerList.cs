@@ -16,8 +16,14 @@ public sealed record DrawerLine(Lot Lot, int Fitted, bool IsHere, ShelfLife? She
     /// <summary>How many came, or null when the record does not say.</summary>
     public int? Came => Lot.Quantity?.Value;
 
+    /// <summary>How many went to the bin.</summary>
+    public int Scrapped { get; init; }
+
+    /// <summary>The share of bad pieces in words, or null when none was bad.</summary>
+    public string? BadInWords { get; init; }
+
     /// <summary>How many are left: computed, never typed; null when the record does not say how many came.</summary>
-    public int? Left => Came - Fitted;
+    public int? Left => Came - Fitted - Scrapped;
 }
 
 /// <summary>The drawer as a list: every lot, the used up ones too.</summary>
@@ -30,32 +36,43 @@ public static class DrawerList
     public static IReadOnlyList<DrawerLine> Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
         var fitted = BoardSummary.FittedByLot(boards);
+        var read = BoardSummary.ReadGoodByLot(boards);
         var assessor = new Assessor(workshop);
-        return [.. workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal).Select(lot => Line(workshop, assessor, lot, fitted.GetValueOrDefault(lot.Id.Value), today))];
+        return [.. workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal)
+            .Select(lot => Line(workshop, LotPieces.Of(workshop, assessor, lot.Id.Value, read.GetValueOrDefault(lot.Id.Value)), lot, fitted.GetValueOrDefault(lot.Id.Value), today))];
     }
 
-    private static DrawerLine Line(Workshop workshop, Assessor assessor, Lot lot, int fitted, DateOnly today)
+    private static DrawerLine Line(Workshop workshop, LotPieces pieces, Lot lot, int fitted, DateOnly today)
     {
         var shelf = ShelfLife.Of(lot, today);
         var isHere = Drawer.HasCome(workshop, lot);
-        var left = lot.Quantity?.Value - fitted;
-        return new(lot, fitted, isHere, shelf, left is 0 || !isHere ? [] : [.. ToDo(LotDoubts.Of(workshop, assessor, lot, today), lot, left)]);
+        var left = lot.Quantity?.Value - fitted - pieces.Scrapped;
+        return new(lot, fitted, isHere, shelf, left is 0 || !isHere ? [] : [.. ToDo(LotDoubts.Of(pieces, shelf, today), lot, left)])
+        {
+            Scrapped = pieces.Scrapped,
+            BadInWords = pieces.ShareInWords,
+        };
     }
 
     private static IEnumerable<string> ToDo(LotDoubts doubts, Lot lot, int? left)
     {
         if (left < 0)
         {
-            yield return "more were fitted than came: count again";
+            yield return "more were fitted and scrapped than came: count again";
         }
 
         if (doubts.FailedOn is { } visit)
         {
-            yield return $"failed its incoming reading of {visit.Date.Text}: fit none";
+            yield return $"failed its incoming reading of {visit.Date.Text}: scrap the piece, or fit none";
         }
         else if (doubts.IsUnread)
         {
             yield return "measure one before any is fitted";
+        }
+
+        if (doubts.Doubted is not null)
+        {
+            yield return "doubt all of it, so many were bad: measure each piece, or send it back";
         }
 
         if (doubts.Over is not null)

@@ -1,35 +1,26 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Shelf;
 
 /// <summary>What speaks against fitting a part of a lot as it lies.</summary>
-/// <param name="FailedOn">The visit of its first incoming reading that is outside, or null.</param>
-/// <param name="IsUnread">True when none of it was measured.</param>
+/// <param name="FailedOn">The visit of the first incoming reading of a piece that failed and still lies with the others, or null.</param>
+/// <param name="IsUnread">True when none of what lies there was measured.</param>
 /// <param name="Over">Its shelf life when that is over, or null.</param>
-public readonly record struct LotDoubts(BenchVisit? FailedOn, bool IsUnread, ShelfLife? Over)
+/// <param name="Doubted">The pieces of the lot where so many were bad that it is doubted as a whole, or null.</param>
+public readonly record struct LotDoubts(BenchVisit? FailedOn, bool IsUnread, ShelfLife? Over, LotPieces? Doubted)
 {
     /// <summary>The doubts of a lot in the drawer.</summary>
-    internal static LotDoubts Of(Workshop workshop, Assessor assessor, Lot lot, DateOnly today) =>
-        Of(workshop.IncomingReadings[lot.Id.Value].Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading)), ShelfLife.Of(lot, today), today);
+    /// <param name="workshop">The drawer.</param>
+    /// <param name="assessor">Judges what was read.</param>
+    /// <param name="lot">The lot.</param>
+    /// <param name="today">The day to judge shelf life by.</param>
+    /// <param name="goodOnBoards">How many of it were read for the place that they went to, and did not fail.</param>
+    internal static LotDoubts Of(Workshop workshop, Assessor assessor, Lot lot, DateOnly today, int goodOnBoards = 0) =>
+        Of(LotPieces.Of(workshop, assessor, lot.Id.Value, goodOnBoards), ShelfLife.Of(lot, today), today);
 
-    /// <summary>The doubts that follow from readings and age.</summary>
-    internal static LotDoubts Of(IEnumerable<AssessedReading> incoming, ShelfLife? shelf, DateOnly today)
-    {
-        var isUnread = true;
-        BenchVisit? failed = null;
-        foreach (var reading in incoming)
-        {
-            isUnread = false;
-            if (reading.Overall == VerdictOutcome.Outside)
-            {
-                failed = reading.Visit;
-                break;
-            }
-        }
-
-        return new(failed, isUnread, shelf is not null && shelf.IsOverOn(today) ? shelf : null);
-    }
+    /// <summary>The doubts that follow from pieces and age.</summary>
+    internal static LotDoubts Of(LotPieces pieces, ShelfLife? shelf, DateOnly today) =>
+        new(pieces.FailedOn, !pieces.StillThere.Any(), shelf is not null && shelf.IsOverOn(today) ? shelf : null, pieces.IsDoubted ? pieces : null);
 }

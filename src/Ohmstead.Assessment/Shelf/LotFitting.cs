@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Shelf;
 
@@ -9,6 +10,9 @@ namespace Ohmstead.Assessment.Shelf;
 /// <param name="IsThere">True when it still sits there.</param>
 public readonly record struct LotFitting(string Board, string Reference, DateOnly Date, bool IsThere)
 {
+    /// <summary>True when this very piece was read for the place before it was fitted, and did not fail.</summary>
+    public bool WasReadGood { get; init; }
+
     /// <summary>All fittings of a lot on one board, in order of time.</summary>
     public static IEnumerable<LotFitting> Of(BoardAssessment board, string lot) => All(board).Where(fitted => fitted.Lot == lot).Select(fitted => fitted.Fitting);
 
@@ -22,9 +26,24 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
                 if (work is { PutsAPartIn: true, Lot: { } lot })
                 {
                     var reference = work.Part?.Value ?? work.At?.Value ?? string.Empty;
-                    yield return (lot.Value, new(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work)));
+                    yield return (lot.Value, new(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work)) { WasReadGood = WasRead(board, lot.Value, reference) });
                 }
             }
         }
+    }
+
+    private static bool WasRead(BoardAssessment board, string lot, string reference)
+    {
+        var wasRead = false;
+        for (var at = 0; at < board.Readings.Length; at++)
+        {
+            var reading = board.Readings[at];
+            if (reading.IsNew && reading.Reading.Lot?.Value == lot && reading.Reading.Part?.Value == reference)
+            {
+                wasRead = reading.Overall != VerdictOutcome.Outside;
+            }
+        }
+
+        return wasRead;
     }
 }

@@ -14,13 +14,19 @@ namespace Ohmstead.Assessment.Shelf;
 public sealed record LotStory(Lot Lot, LotDates Dates, ShelfLife? Shelf, IReadOnlyList<AssessedReading> Incoming, IReadOnlyList<LotFitting> Fittings)
 {
     /// <summary>How many are left, or null when the record does not say how many came.</summary>
-    public int? Left => Lot.Quantity is { } came ? came.Value - Fittings.Count : null;
+    public int? Left => Lot.Quantity is { } came ? came.Value - Fittings.Count - Pieces.Scrapped : null;
 
     /// <summary>
     /// What makers say of parts of each age that these can have, the youngest first; counted from when they were made, or came when no code says more.
     /// Only for wet aluminium electrolytics.
     /// </summary>
     public IReadOnlyList<(DateOnly From, ShelfAge Age)> Ages { get; private init; } = [];
+
+    /// <summary>Which of its pieces were read, which failed, and which went to the bin.</summary>
+    public required LotPieces Pieces { get; init; }
+
+    /// <summary>What went to the bin and why, in the order written.</summary>
+    public IReadOnlyList<(BenchVisit Visit, Scrapped Scrapped)> Scraps { get; private init; } = [];
 
     /// <summary>What speaks against fitting a part of it as it lies.</summary>
     public LotDoubts Doubts { get; private init; }
@@ -36,14 +42,13 @@ public sealed record LotStory(Lot Lot, LotDates Dates, ShelfLife? Shelf, IReadOn
         var dates = LotDates.Of(lot, today);
         var shelf = ShelfLife.Of(lot, today);
         AssessedReading[] incoming = [.. workshop.IncomingReadings[lot.Id.Value].OrderBy(pair => pair.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading))];
-        return new(
-            lot,
-            dates,
-            shelf,
-            incoming,
-            [.. fittings.OrderBy(fitting => fitting.Date).ThenBy(fitting => fitting.Board, StringComparer.Ordinal).ThenBy(fitting => fitting.Reference, StringComparer.Ordinal)])
+        LotFitting[] taken = [.. fittings.OrderBy(fitting => fitting.Date).ThenBy(fitting => fitting.Board, StringComparer.Ordinal).ThenBy(fitting => fitting.Reference, StringComparer.Ordinal)];
+        var pieces = LotPieces.Of(workshop, assessor, lot.Id.Value, taken.Count(fitting => fitting.WasReadGood));
+        return new(lot, dates, shelf, incoming, taken)
         {
-            Doubts = LotDoubts.Of(incoming, shelf, today),
+            Pieces = pieces,
+            Scraps = [.. workshop.Scrapped[lot.Id.Value]],
+            Doubts = LotDoubts.Of(pieces, shelf, today),
             Ages = lot.Values.Kind.Value.DriesOut ? AgesOf(lot, dates, today) : [],
         };
     }

@@ -21,14 +21,32 @@ public static class Judge
     /// <param name="rule">How a reading near its limit is judged.</param>
     /// <param name="meter">Why the instrument does not vouch for the reading, or null.</param>
     public static Verdict Decide(
-        Measured measured, Written<Quantity> reading, ImmutableArray<Limit> limits, Circuit? circuit, ReadingUncertainty? uncertainty, DecisionRule rule, MeterDoubt? meter = null)
+        Measured measured, Written<Quantity> reading, ImmutableArray<Limit> limits, Circuit? circuit, ReadingUncertainty? uncertainty, DecisionRule rule, MeterDoubt? meter = null) =>
+        Decide(ReadValue.Of(measured, reading), limits, circuit, new(uncertainty, null, meter), rule, null);
+
+    /// <summary>The verdict on what a meter showed: a figure, a bound or a word.</summary>
+    /// <param name="read">What was measured, and what the meter showed.</param>
+    /// <param name="limits">The limits that apply, the one that governs first.</param>
+    /// <param name="circuit">Whether the part was in the circuit; null where the record does not say.</param>
+    /// <param name="meter">What is known of the meter.</param>
+    /// <param name="rule">How a reading near its limit is judged.</param>
+    /// <param name="part">The part, or null at a test point.</param>
+    public static Verdict Decide(ReadValue read, ImmutableArray<Limit> limits, Circuit? circuit, MeterReach meter, DecisionRule rule, IMarkedPart? part) =>
+        read.Exact is { } value
+            ? Decide(read.Measured, read.Value, value, limits, circuit, meter.Uncertainty, rule, meter.Doubt)
+            : OneSided.Decide(read.Measured, read.Value, limits, circuit, meter, rule, part);
+
+    /// <summary>The verdict where nothing is known to hold a reading against.</summary>
+    internal static Verdict WithoutLimit(Measured measured, Written<Indication> reading) => new(VerdictOutcome.NoLimit, measured, reading, new NoLimit(measured, reading));
+
+    private static Verdict Decide(
+        Measured measured, Written<Indication> reading, Quantity value, ImmutableArray<Limit> limits, Circuit? circuit, ReadingUncertainty? uncertainty, DecisionRule rule, MeterDoubt? meter)
     {
         if (limits.Length == 0)
         {
-            return new Verdict(VerdictOutcome.NoLimit, measured, reading, new NoLimit(measured, reading)) { Uncertainty = uncertainty?.Expanded };
+            return WithoutLimit(measured, reading) with { Uncertainty = uncertainty?.Expanded };
         }
 
-        var value = reading.Value;
         var limit = limits[0].Higher is { } higher && value.Value >= higher.From.Value ? higher.Limit : limits[0];
         var (outcome, reason, decided) = Look(limit, value, uncertainty, rule);
         (outcome, reason) = Doubted(measured, limit, value, outcome, reason, uncertainty, rule, meter);
@@ -141,7 +159,7 @@ public static class Judge
     private static LazyText PoorRatio(decimal half, decimal expanded) => new(() =>
         TestUncertaintyRatio.Of(half, expanded).Is(out var ratio, out _) ? $"warning: {ratio.Warning} ({ratio.Arithmetic}; {TestUncertaintyRatio.Source.Text})" : "the test uncertainty ratio cannot be computed");
 
-    private static LazyText? CannotProve(Limit limit, Quantity value)
+    internal static LazyText? CannotProve(Limit limit, Quantity value)
     {
         var inside = limit.Interval.Contains(value);
         if (inside && limit.ProvesOnlyOutside is { } early)
@@ -179,14 +197,14 @@ public static class Judge
         return least;
     }
 
-    private sealed class Sentence(Measured measured, Written<Quantity> reading, Limit limit, VerdictOutcome outcome, LazyText? reason) : LazyText
+    private sealed class Sentence(Measured measured, Written<Indication> reading, Limit limit, VerdictOutcome outcome, LazyText? reason) : LazyText
     {
         protected override string Write() =>
             $"{VerdictWords.Of(measured)} {reading.Text} against {limit.InWords} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): {VerdictWords.Of(outcome)}"
             + (reason is null ? string.Empty : $", {reason}");
     }
 
-    private sealed class NoLimit(Measured measured, Written<Quantity> reading) : LazyText
+    private sealed class NoLimit(Measured measured, Written<Indication> reading) : LazyText
     {
         protected override string Write() => $"{VerdictWords.Of(measured)} {reading.Text}: no limit is known for it";
     }

@@ -29,10 +29,13 @@ public enum VerdictOutcome
 /// <summary>The verdict on one value of one reading, with everything needed to check it by hand.</summary>
 /// <param name="Outcome">What the reading says.</param>
 /// <param name="Measured">What was measured.</param>
-/// <param name="Reading">The value.</param>
+/// <param name="Reading">What the meter showed: the value, or a bound or a word that nothing may be computed from.</param>
 /// <param name="Why">One sentence that says why, complete alone.</param>
-public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<Quantity> Reading, LazyText Why)
+public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<Indication> Reading, LazyText Why)
 {
+    /// <summary>The value that was read, or null where the meter showed none.</summary>
+    public Quantity? Exact => Reading.Value.Exact;
+
     /// <summary>What goes beyond reading, limit and outcome: why it is undecided, or proves nothing; null where those three say all.</summary>
     public LazyText? Reason { get; init; }
 

@@ -23,6 +23,9 @@ public sealed class Workshop
         IncomingReadings = (stock?.Bench ?? [])
             .SelectMany(visit => visit.Readings.Where(reading => reading.Lot is not null).Select(reading => (Visit: visit, Reading: reading)))
             .ToLookup(pair => pair.Reading.Lot!.Value, StringComparer.Ordinal);
+        Scrapped = (stock?.Bench ?? [])
+            .SelectMany(visit => visit.Scrapped.Select(scrapped => (Visit: visit, Scrapped: scrapped)))
+            .ToLookup(pair => pair.Scrapped.Lot.Value, StringComparer.Ordinal);
     }
 
     /// <summary>A workshop with nothing in it: a board alone in a folder.</summary>
@@ -63,6 +66,12 @@ public sealed class Workshop
 
     /// <summary>Incoming inspection: readings of lots in the drawer, by lot.</summary>
     public ILookup<string, (BenchVisit Visit, Reading Reading)> IncomingReadings { get; }
+
+    /// <summary>Pieces that went to the bin before they were fitted, by lot.</summary>
+    public ILookup<string, (BenchVisit Visit, Scrapped Scrapped)> Scrapped { get; }
+
+    /// <summary>How many pieces of a lot went to the bin.</summary>
+    public int ScrappedOf(string lot) => Scrapped[lot].Sum(pair => pair.Scrapped.Count.Value);
 
     private static FrozenDictionary<string, T> ByName<T>(IReadOnlyList<T> items, Func<T, string> name) =>
         items.DistinctBy(name, StringComparer.Ordinal).ToFrozenDictionary(name, StringComparer.Ordinal);

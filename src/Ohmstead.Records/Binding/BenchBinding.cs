@@ -13,16 +13,23 @@ public static class BenchBinding
         ("capacitance", Measured.Capacitance), ("esr", Measured.Esr), ("loss_factor", Measured.LossFactor), ("leakage", Measured.Leakage),
         ("insulation", Measured.Insulation), ("voltage_loss", Measured.VoltageLoss), ("resistance", Measured.Resistance), ("inductance", Measured.Inductance), ("voltage", Measured.Voltage),
         ("ripple", Measured.Ripple), ("current", Measured.Current), ("forward_voltage", Measured.ForwardVoltage),
+        ("gain", Measured.Gain),
     ];
 
     private static readonly (string Key, Measured Measured)[] ProofKeys =
     [
-        ("voltage", Measured.Voltage), ("ripple", Measured.Ripple), ("current", Measured.Current), ("frequency", Measured.Frequency),
-        ("temperature", Measured.Temperature),
+        ("voltage", Measured.Voltage), ("ripple", Measured.Ripple), ("current", Measured.Current),
     ];
+
+    // These say elsewhere how something was read, so they are figures; in a proof they are what was read.
+    private static readonly (string Key, Measured Measured)[] ProofFigures = [("frequency", Measured.Frequency), ("temperature", Measured.Temperature)];
 
     /// <summary>All visits of a file; a visit without a date is reported and left out.</summary>
     public static ImmutableArray<BenchVisit> Visits(Fields file) => Each(file, "bench", Visit);
+
+    /// <summary>All visits with parts of the drawer.</summary>
+    public static ImmutableArray<BenchVisit> StockVisits(Fields file) =>
+        Each(file, "bench", fields => Visit(fields) is { } visit ? visit with { Scrapped = Each(fields, "scrapped", Scrapped) } : null);
 
     internal static ImmutableArray<T> Each<T>(Fields fields, string key, Func<Fields, T?> read)
         where T : class
@@ -97,21 +104,17 @@ public static class BenchBinding
         var values = ImmutableArray.CreateBuilder<ReadValue>(2);
         foreach (var (key, measured) in ReadingKeys)
         {
-            if (fields.Quantity(key) is { } value)
+            if (fields.Indication(key) is { } value)
             {
                 values.Add(new(measured, value));
             }
-        }
-
-        if (fields.Number("gain") is { } gain)
-        {
-            values.Add(new(Measured.Gain, new(new Quantity(gain.Value, Dimension.Number), gain.Text, gain.Spot)));
         }
 
         return new Reading(values.DrainToImmutable(), fields.Spot)
         {
             Part = fields.Id("part"),
             Lot = fields.Id("lot"),
+            Piece = fields.Text("piece"),
             Point = fields.Id("point"),
             State = fields.Word("state", Vocabulary.ReadingStates),
             Circuit = fields.Word("circuit", Vocabulary.Circuits),
@@ -150,6 +153,12 @@ public static class BenchBinding
         return (fields.Word("decision", Vocabulary.Decisions), fields.Text("because")) is ({ } what, { } because) ? new(part, at, what, because, fields.Spot) : null;
     }
 
+    private static Scrapped? Scrapped(Fields fields)
+    {
+        var (lot, piece) = (fields.Id("lot"), fields.Text("piece"));
+        return (lot, fields.Count("count"), fields.Text("because")) is ({ } of, { } count, { } because) ? new(of, count, because, fields.Spot) { Piece = piece } : null;
+    }
+
     private static Proof? Proof(Fields fields)
     {
         if (fields.Id("point") is not { } point)
@@ -160,15 +169,23 @@ public static class BenchBinding
         var values = ImmutableArray.CreateBuilder<ReadValue>(2);
         foreach (var (key, measured) in ProofKeys)
         {
-            if (fields.Quantity(key) is { } value)
+            if (fields.Indication(key) is { } value)
             {
                 values.Add(new(measured, value));
             }
         }
 
+        foreach (var (key, measured) in ProofFigures)
+        {
+            if (fields.Quantity(key) is { } value)
+            {
+                values.Add(ReadValue.Of(measured, value));
+            }
+        }
+
         if (fields.Number("hours") is { } hours)
         {
-            values.Add(new(Measured.Hours, new(new Quantity(hours.Value, Dimension.Number), hours.Text, hours.Spot)));
+            values.Add(new(Measured.Hours, new(Indication.Of(new Quantity(hours.Value, Dimension.Number)), hours.Text, hours.Spot)));
         }
 
         return new Proof(point, values.DrainToImmutable(), fields.Spot)

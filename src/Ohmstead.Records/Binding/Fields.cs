@@ -118,6 +118,27 @@ public sealed class Fields
     /// <summary>A quantity of a dimension that something else decides.</summary>
     public Written<Quantity>? Quantity(string key, Dimension dimension) => Scalar(Place(key)) is { } scalar ? QuantityOf(scalar, dimension) : null;
 
+    /// <summary>What a meter showed: a quantity of the key's own dimension, one side of one, or a word.</summary>
+    public Written<Indication>? Indication(string key)
+    {
+        var place = Place(key);
+        if (Scalar(place) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (IndicationText.Parse(scalar.Text, shape.KeyAt(place).Dimension).Is(out var read, out var fault))
+        {
+            return new(read, scalar.Text, SpotOf(scalar));
+        }
+
+        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : FaultOf(shape.KeyAt(place).Dimension), scalar, fault);
+        return null;
+    }
+
+    // A key that takes a number alone is told as a number.
+    private static string FaultOf(Dimension dimension) => dimension == Dimension.Number ? RecordChecks.NumberUnreadable : RecordChecks.QuantityUnreadable;
+
     private Written<Quantity>? QuantityOf(ScalarNode scalar, Dimension dimension)
     {
         if (QuantityText.Parse(scalar.Text, dimension).Is(out var quantity, out var fault))

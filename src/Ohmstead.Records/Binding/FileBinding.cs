@@ -44,7 +44,7 @@ public static class FileBinding
     {
         var (lots, unreadLots) = BenchBinding.Named(fields, "lots", "lot", Lot);
         var (orders, unreadOrders) = BenchBinding.Named(fields, "orders", "order", Order);
-        return new StockFile(path, lots, orders, BenchBinding.Visits(fields)) { UnreadLots = unreadLots, UnreadOrders = unreadOrders, Note = fields.Text("note") };
+        return new StockFile(path, lots, orders, BenchBinding.StockVisits(fields)) { UnreadLots = unreadLots, UnreadOrders = unreadOrders, Note = fields.Text("note") };
     });
 
     /// <summary>Reads a design.</summary>

@@ -35,6 +35,9 @@ public sealed record BenchVisit(Written<DateOnly> Date, Spot Spot)
     /// <summary>What proved the board.</summary>
     public ImmutableArray<Proof> Proofs { get; init; } = [];
 
+    /// <summary>Pieces of lots that went to the bin: of a visit in the stock file.</summary>
+    public ImmutableArray<Scrapped> Scrapped { get; init; } = [];
+
     /// <summary>Pictures.</summary>
     public ImmutableArray<Photograph> Photos { get; init; } = [];
 
@@ -59,6 +62,9 @@ public sealed record Reading(ImmutableArray<ReadValue> Values, Spot Spot)
 
     /// <summary>The lot read.</summary>
     public Written<string>? Lot { get; init; }
+
+    /// <summary>Which piece of the lot, or which of several new parts, was read.</summary>
+    public Written<string>? Piece { get; init; }
 
     /// <summary>The test point read.</summary>
     public Written<string>? Point { get; init; }
@@ -105,8 +111,15 @@ public sealed record Reading(ImmutableArray<ReadValue> Values, Spot Spot)
 
 /// <summary>One value of a reading.</summary>
 /// <param name="Measured">What was measured.</param>
-/// <param name="Value">The value.</param>
-public sealed record ReadValue(Measured Measured, Written<Quantity> Value);
+/// <param name="Value">What the meter showed.</param>
+public sealed record ReadValue(Measured Measured, Written<Indication> Value)
+{
+    /// <summary>The value itself; null where the meter gave a bound or a word, which nothing may be computed from.</summary>
+    public Quantity? Exact => Value.Value.Exact;
+
+    /// <summary>A value that stands elsewhere in the record as a figure.</summary>
+    public static ReadValue Of(Measured measured, Written<Quantity> figure) => new(measured, new(Indication.Of(figure.Value), figure.Text, figure.Spot));
+}
 
 /// <summary>What a value of a reading is. The names in records are the same in small letters.</summary>
 public enum Measured
@@ -221,6 +234,17 @@ public sealed record Decision(Written<string>? Part, Written<string>? At, Writte
 {
     /// <summary>What it is about; null when the record forgot to say it.</summary>
     public Written<string>? Place => Part ?? At;
+}
+
+/// <summary>Pieces of a lot that went to the bin before they were fitted.</summary>
+/// <param name="Lot">The lot.</param>
+/// <param name="Count">How many pieces.</param>
+/// <param name="Because">Why.</param>
+/// <param name="Spot">Where it is written.</param>
+public sealed record Scrapped(Written<string> Lot, Written<int> Count, Written<string> Because, Spot Spot)
+{
+    /// <summary>Which piece, when it was one that a reading names.</summary>
+    public Written<string>? Piece { get; init; }
 }
 
 /// <summary>A measurement or test that proves the board.</summary>

@@ -41,13 +41,18 @@ internal static class SchemaPatterns
     private const string DayOfMonth = "(?:0[1-9]|[12][0-9]|3[01])";
 
     /// <summary>A quantity of a dimension.</summary>
-    internal static string Quantity(Dimension dimension)
+    internal static string Quantity(Dimension dimension) => $"^{Figure(dimension)}$";
+
+    /// <summary>What a meter showed: a quantity of a dimension, one side of one, or a word.</summary>
+    internal static string Indication(Dimension dimension) => $@"^(?:{IndicationText.Open}|{IndicationText.Short}|{IndicationText.OverRange}|(?:(?:[<>]=?|[\u2264\u2265]){Space})?{Figure(dimension)})$";
+
+    private static string Figure(Dimension dimension)
     {
         var (units, code) = Spelling(dimension);
         var unit = dimension is Dimension.Number or Dimension.Ratio ? $"(?:{Space}(?:{units}))?" : $"{Space}(?:{units})";
         return code.Length == 0
-            ? $"^-?{Number}{unit}$"
-            : $"^-?(?:{Number}{unit}|[0-9]*[{code}][0-9]+(?:{Space}(?:{units}))?)$";
+            ? $"-?{Number}{unit}"
+            : $"-?(?:{Number}{unit}|[0-9]*[{code}][0-9]+(?:{Space}(?:{units}))?)";
     }
 
     /// <summary>How the units of a dimension are spelled, and the letters that may stand for the decimal point.</summary>

@@ -125,6 +125,12 @@ public static class SchemaWriter
             case ValueKind.Quantity:
                 WriteTyped(json, SchemaPatterns.Quantity(key.Dimension), "string");
                 break;
+            case ValueKind.Indication when SchemaExample.MayBeBare(key.Dimension):
+                WriteTyped(json, SchemaPatterns.Indication(key.Dimension), "string", "number");
+                break;
+            case ValueKind.Indication:
+                WriteTyped(json, SchemaPatterns.Indication(key.Dimension), "string");
+                break;
             case ValueKind.AnyQuantity:
                 WriteTyped(json, SchemaPatterns.AnyQuantity, "string", "number");
                 break;

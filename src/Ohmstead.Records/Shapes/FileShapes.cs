@@ -195,7 +195,7 @@ public static class FileShapes
         [
             Key.List("lots", LotShape, "Lots in the drawer."),
             Key.List("orders", Order, "Orders."),
-            Key.List("bench", BenchShape.Shape, "Incoming inspection: readings of lots."),
+            Key.List("bench", BenchShape.InStock, "Incoming inspection: readings of lots, and pieces that were scrapped."),
             Format, Note,
         ]);
 

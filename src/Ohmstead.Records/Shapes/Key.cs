@@ -59,6 +59,10 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     public static Key Quantity(string name, Dimension dimension, string description, string example) =>
         new(name, ValueKind.Quantity, description, example) { Dimension = dimension };
 
+    /// <summary>What an instrument showed: a quantity, one side of one, or open, short, over range.</summary>
+    public static Key Indication(string name, Dimension dimension, string description, string example) =>
+        new(name, ValueKind.Indication, description, example) { Dimension = dimension };
+
     /// <summary>A quantity whose dimension another key decides, such as the nominal value of a test point.</summary>
     public static Key AnyQuantity(string name, string description, string example) => new(name, ValueKind.AnyQuantity, description, example);
 

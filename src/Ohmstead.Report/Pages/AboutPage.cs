@@ -57,6 +57,7 @@ public static class AboutPage
         Term(html, "Circuit limit", "what this place in this circuit needs; where one is written it governs the main value of the part");
         list.Close();
         html.Open(Tag.P).Text("A value exactly on a limit is inside. Limits are worked out in decimals: 2200 µF ±20 % ends at exactly 1760 µF. A reading for which no limit is known has no verdict, and that is no pass.");
+        html.Open(Tag.P).Text("Where the meter showed no figure, the reading is a bound such as > 20 MΩ, or open, short, over range. It is inside or outside only where every value that it allows is; it stands on no scale, in no mean and on no line over the years.");
     }
 
     private static void Rules(HtmlWriter html, DecisionRule chosen)
@@ -78,7 +79,7 @@ public static class AboutPage
     {
         using var entry = Entry.Open(html, "taken", "How it was taken");
         html.Open(Tag.P).Text("A reading taken in a way that cannot prove what it seems to prove says so. In circuit a path beside a part lowers resistance and raises capacitance, never the other way, and raises ESR only so far (circuit theory), so one side of a limit may be proved and the other not. ESR at another frequency than its limit, a value read in the cold or in the warm, a voltage, a minute or a circuit that nobody wrote down, a meter beyond its range: each is told with its reason.");
-        html.Open(Tag.P).Text("What sits in a place is judged by readings of that very part. A replacement starts a new history, to which the incoming reading of its lot belongs. A person may overrule a verdict with a reason; both are shown, and the reading stays as it was written.");
+        html.Open(Tag.P).Text("What sits in a place is judged by readings of that very part. A replacement starts a new history, to which the incoming reading of its lot belongs, unless that piece was scrapped. A person may overrule a verdict with a reason; both are shown, and the reading stays as it was written.");
     }
 
     private static void Draw(HtmlWriter html)
@@ -117,7 +118,7 @@ public static class AboutPage
         const decimal micro = 1_000_000m;
         Quantity Of(decimal value) => new(value / micro, Dimension.Capacitance);
         var reading = Of(microfarads);
-        var verdict = new Verdict(outcome, Measured.Capacitance, new Written<Quantity>(reading, QuantityText.Format(reading), new Spot(1, 1)), "an example") { Uncertainty = uncertainty is { } u ? Of(u) : null };
+        var verdict = new Verdict(outcome, Measured.Capacitance, new Written<Indication>(Indication.Of(reading), QuantityText.Format(reading), new Spot(1, 1)), "an example") { Uncertainty = uncertainty is { } u ? Of(u) : null };
         return low is null && high is null ? verdict
             : verdict with
             {

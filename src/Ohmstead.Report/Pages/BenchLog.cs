@@ -95,6 +95,11 @@ internal static class BenchLog
             {
                 html.Text($" lot {lot.Value}");
             }
+
+            if (reading.Piece is { } piece)
+            {
+                html.Text($" piece {piece.Value}");
+            }
         }
 
         How(html, table, reading);

@@ -114,6 +114,7 @@ public static class DrawerPage
         {
             Part(html, orders, lot.Lot);
             html.Open(Tag.P).Text(Left(lot));
+            Bad(html, lot);
             LotAge.Write(html, lot, context.Today, working);
             Taken(html, lot);
         }
@@ -145,8 +146,24 @@ public static class DrawerPage
     }
 
     private static string Left(LotStory lot) => lot.Lot.Quantity is not { } came
-        ? string.Create(CultureInfo.InvariantCulture, $"how many came is not written, {lot.Fittings.Count} fitted")
-        : string.Create(CultureInfo.InvariantCulture, $"{lot.Left} left of {came.Value}");
+        ? string.Create(CultureInfo.InvariantCulture, $"how many came is not written, {lot.Fittings.Count} fitted{Binned(lot)}")
+        : string.Create(CultureInfo.InvariantCulture, $"{lot.Left} left of {came.Value}{Binned(lot)}");
+
+    private static string Binned(LotStory lot) => lot.Pieces.Scrapped == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {lot.Pieces.Scrapped} scrapped");
+
+    // The share of bad pieces, and why each went to the bin.
+    private static void Bad(HtmlWriter html, LotStory lot)
+    {
+        if (lot.Pieces.ShareInWords is { } share)
+        {
+            html.Open(Tag.P).Text(lot.Pieces.IsDoubted ? "Doubt all of it: " + lot.Pieces.DoubtInWords : share);
+        }
+
+        foreach (var (visit, scrap) in lot.Scraps)
+        {
+            html.Open(Tag.P, ClassName.Fine).Text($"{visit.Date.Text}: {scrap.Count.Text} scrapped{(scrap.Piece is { } piece ? ", piece " + piece.Value : string.Empty)}, {scrap.Because.Value}");
+        }
+    }
 
     private static void Incoming(HtmlWriter html, LotStory lot, SharedWorking working)
     {
@@ -157,7 +174,7 @@ public static class DrawerPage
 
         foreach (var reading in lot.Incoming)
         {
-            html.Open(Tag.P, ClassName.Fine).Text(PageFrame.Joined(reading.Visit.Date.Text, reading.Reading.Frequency?.Text, (reading.Reading.Instrument ?? reading.Visit.Instrument) is { } instrument ? "with " + instrument.Value : null));
+            html.Open(Tag.P, ClassName.Fine).Text(PageFrame.Joined(reading.Visit.Date.Text, reading.Reading.Piece is { } piece ? "piece " + piece.Value : null, reading.Reading.Frequency?.Text, (reading.Reading.Instrument ?? reading.Visit.Instrument) is { } instrument ? "with " + instrument.Value : null));
             foreach (var verdict in reading.Verdicts)
             {
                 VerdictCell.Write(html, working, verdict);

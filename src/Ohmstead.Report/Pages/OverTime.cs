@@ -67,6 +67,11 @@ internal static class OverTime
         }
 
         ReadingsOverTime.Write(html, series, drift);
+        if (series.WithoutFigure > 0)
+        {
+            html.Open(Tag.P, ClassName.Fine).Text(BoardDrifts.LeftOut(series.WithoutFigure) + ".");
+        }
+
         using var table = Ledger.Open(html, $"{series.Reference} {VerdictWords.Of(series.Measured)} over time", Columns, isCompact: true);
         using var body = html.Open(Tag.TBody);
         foreach (var reading in series.Readings)

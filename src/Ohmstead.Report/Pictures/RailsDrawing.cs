@@ -62,12 +62,12 @@ internal static class RailsDrawing
 
     private static void Strip(HtmlWriter html, Verdict? verdict, decimal x, decimal y)
     {
-        if (verdict?.Limit is not { } limit)
+        if (verdict is not { Limit: { } limit, Exact: { } read })
         {
             return;
         }
 
-        var drawing = StripScale.Of(limit.Interval, verdict.Reading.Value.Value, null, null, verdict.Outcome);
+        var drawing = StripScale.Of(limit.Interval, read.Value, null, null, verdict.Outcome);
         if (ReadingStrip.BandOf(drawing.Band) is { } band)
         {
             html.Open(Tag.Use).Using(band).With(NumberAttribute.X, x).With(NumberAttribute.Y, y).Close();
@@ -80,7 +80,7 @@ internal static class RailsDrawing
     {
         foreach (var verdict in proof.Verdicts)
         {
-            if (verdict.Measured == measured && verdict.Limit is not null)
+            if (verdict.Measured == measured && verdict.Limit is not null && verdict.Exact is not null)
             {
                 return verdict;
             }

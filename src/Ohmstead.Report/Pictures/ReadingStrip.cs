@@ -14,10 +14,15 @@ internal static class ReadingStrip
     /// <param name="before">The verdict on the part that sat there before, drawn as a cross on the same scale; or null.</param>
     public static void Write(HtmlWriter html, Verdict verdict, Verdict? before = null)
     {
-        var drawing = StripScale.Of(verdict.Limit?.Interval ?? default, verdict.Reading.Value.Value, verdict.Uncertainty?.Value, verdict.Limit?.Nominal?.Value, verdict.Outcome, before?.Reading.Value.Value);
+        // A bound or a word has no place on a scale: its shape stands alone, without limits, and the words beside it tell the rest.
+        var drawing = StripScale.Of(verdict.Exact is null ? default : verdict.Limit?.Interval ?? default, verdict.Exact?.Value ?? 0m, verdict.Uncertainty?.Value, verdict.Limit?.Nominal?.Value, verdict.Outcome, before?.Exact?.Value);
         using var strip = html.Open(Tag.Svg).With(FixedAttribute.RoleImage);
         html.Open(Tag.Title).Text(verdict.Uncertainty is { } uncertainty ? $"{verdict.Reading.Text} ± {QuantityText.Format(uncertainty, 3)}" : verdict.Reading.Text);
-        if (Scale(drawing) is { } words)
+        if (verdict.Exact is null)
+        {
+            html.Open(Tag.Desc).Text("no figure, so no place on a scale");
+        }
+        else if (Scale(drawing) is { } words)
         {
             html.Open(Tag.Desc).Text(words);
         }

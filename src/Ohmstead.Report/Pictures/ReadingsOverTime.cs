@@ -44,8 +44,13 @@ internal static class ReadingsOverTime
 
         foreach (var reading in series.Readings)
         {
-            var (x, y) = (time.At(reading.Day), up.At(reading.Verdict.Reading.Value.Value));
-            if (reading.Verdict.Uncertainty is { } u && Reach(up, reading.Verdict.Reading.Value.Value, u.Value) is { Length: > 0 } reach)
+            if (reading.Verdict.Exact is not { } read)
+            {
+                continue;
+            }
+
+            var (x, y) = (time.At(reading.Day), up.At(read.Value));
+            if (reading.Verdict.Uncertainty is { } u && Reach(up, read.Value, u.Value) is { Length: > 0 } reach)
             {
                 Plot.Strokes(html, string.Create(CultureInfo.InvariantCulture, $"M{x} {reach}"));
             }
@@ -69,7 +74,10 @@ internal static class ReadingsOverTime
         var values = new List<decimal>(series.Readings.Count + 2);
         foreach (var reading in series.Readings)
         {
-            values.Add(reading.Verdict.Reading.Value.Value);
+            if (reading.Verdict.Exact is { } read)
+            {
+                values.Add(read.Value);
+            }
         }
 
         if (limits.Lower is { } lower)

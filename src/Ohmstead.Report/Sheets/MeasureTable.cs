@@ -55,7 +55,7 @@ internal static class MeasureTable
         using (html.Open(Tag.Td))
         {
             html.Open(Tag.Span, SheetClass.Whole).Text(expected.Limit is { } limit ? VerdictWords.Range(limit.Interval) : "no limit known");
-            if (place.Standing.FirstOrDefault(verdict => verdict.Measured == expected.Measured) is { } last)
+            if (place.LastOfThisPart(expected.Measured) is { } last)
             {
                 html.Open(Tag.Br).Close();
                 html.Open(Tag.Span, SheetClass.Fine).Text($"last: {last.Reading.Text}, {VerdictWords.Of(last.Outcome)}");

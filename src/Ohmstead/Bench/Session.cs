@@ -20,6 +20,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
     private const string Help =
         """
           391 1.4            what was read: numbers alone take the units shown, or say them: 391uF 1.4ohm 12% pass
+          > 20, open         beyond the range of the meter; also < 0.1, short, over range
           C14                go to a place        C14 391 1.4   go there, and enter
           (nothing)          pass on              back          one place back
           always 120Hz       add this to every reading that follows; always alone adds nothing any more
@@ -137,6 +138,12 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
             }
         }
 
+        // A fuse or a switch has nothing to measure against, and can be open: it is entered by name, and the walk stays where it is.
+        if (known < 0 && words.Length > 1 && board.Assessment.Place(words[0]) is { IsEmpty: false })
+        {
+            return EnterAside(words[0], words[1..]);
+        }
+
         var stop = stops[at];
         var said = new SaidReading(stop.Name, stop.IsPoint ? words : [.. words, .. always]) { Circuit = stop.IsPoint ? null : circuit, Instrument = instrument };
         var (entry, fault) = PreparedEntry.Of(board.Assessment, said, stop.Units);
@@ -152,6 +159,24 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
             // What was judged before it was written is how the board stands now.
             Take(bench.After!);
             at = Next(at + 1);
+        }
+
+        return true;
+    }
+
+    private bool EnterAside(string place, string[] words)
+    {
+        var (entry, fault) = PreparedEntry.Of(board.Assessment, new SaidReading(place, [.. words, .. always]) { Circuit = circuit, Instrument = instrument });
+        if (entry is null)
+        {
+            Say($"  {fault}");
+            return true;
+        }
+
+        var bench = new BenchEntry(terminal, run) { IsBrief = true };
+        if (undo.Around(at, () => Add(bench, entry)) == ExitCode.Clean)
+        {
+            Take(bench.After!);
         }
 
         return true;

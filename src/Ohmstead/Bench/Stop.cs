@@ -34,7 +34,8 @@ internal sealed record Stop(string Name, bool IsPoint, IReadOnlyList<Expected> E
         var place = IsPoint ? null : board.Place(Name)!;
         var what = place is null ? string.Empty : "  " + PartWords.AsPrinted(place.Values);
         var limits = string.Join("; ", Expected.Select(expected => expected.Limit is { } limit ? $"{VerdictWords.Of(expected.Measured)} {VerdictWords.Range(limit.Interval)}" : VerdictWords.Of(expected.Measured)));
-        var last = place?.Readings.LastOrDefault();
+        // What another piece of its lot read, or the part that sat there before, is no reading of this part.
+        var last = place?.OfThisPart.LastOrDefault();
         var before = last is null ? string.Empty : $"\n  last: {string.Join(", ", last.Verdicts.Select(verdict => verdict.Reading.Text))} on {last.Visit.Date.Text}";
         return $"{Name}{what}\n  {limits}{before}";
     }

@@ -1,6 +1,8 @@
 using System.CommandLine.Completions;
 using Ohmstead.Collections;
+using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
@@ -27,6 +29,10 @@ internal static class Completions
             ? found.Places.Select(place => new CompletionItem(place.Part.Ref.Value)).Concat(found.Points.Select(point => new CompletionItem(point.Name.Value)))
             : [];
     }
+
+    /// <summary>What a meter shows where it shows no figure, and what a test gives.</summary>
+    public static IEnumerable<CompletionItem> Readings(CompletionContext context) =>
+        new[] { IndicationText.Open, IndicationText.Short, IndicationText.OverRange, "over", "under" }.Concat(Vocabulary.Results).Select(word => new CompletionItem(word));
 
     private static string? Folder(CompletionContext context) => Said(context, "--in") is { } folder && Directory.Exists(folder) ? folder : null;
 

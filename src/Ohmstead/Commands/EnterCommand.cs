@@ -9,7 +9,7 @@ internal sealed class EnterCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
     private readonly Argument<string> place = new("PLACE") { CompletionSources = { Completions.Places }, Description = "The part that was measured, or the test point that was proved." };
-    private readonly Argument<string[]> values = new("VALUE") { Description = "What was read, with its unit: 391uF 1.4ohm 120Hz, pass, or key=value.", Arity = ArgumentArity.OneOrMore };
+    private readonly Argument<string[]> values = new("VALUE") { CompletionSources = { Completions.Readings }, Description = "What was read, with its unit: 391uF 1.4ohm 120Hz, pass, open, over 20Mohm, or key=value.", Arity = ArgumentArity.OneOrMore };
     private readonly Option<bool> inCircuit = new("--in-circuit") { Description = "The part was in the circuit." };
     private readonly Option<bool> lifted = new("--lifted") { Description = "The part was out of the circuit, or one leg was." };
     private readonly Option<string?> state = new("--state") { Description = "When in the part's life: as found, as left, new. As found when not said." };
@@ -28,6 +28,8 @@ internal sealed class EnterCommand(Terminal terminal)
               ohmstead enter SP-0007 C12 472uF --lot L-031 --state new
               ohmstead enter SP-0007 +15V 15.06V ripple=4mV
               ohmstead enter SP-0007 soak hours=8 pass
+              ohmstead enter SP-0007 R4 over 20Mohm --lifted         (a shell takes > for itself: '>20Mohm')
+              ohmstead enter SP-0007 F1 open --in-circuit            (also short, over range)
             """,
             place, values, inCircuit, lifted, state, lot);
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>

@@ -14,7 +14,7 @@ internal sealed class IncomingCommand(Terminal terminal)
 {
     private readonly StockOptions options = new();
     private readonly Argument<string> lot = new("LOT") { Description = "The lot, such as L-031." };
-    private readonly Argument<string[]> values = new("VALUE") { Description = "What was read, with its unit: 474uF 112mohm 120Hz, or key=value.", Arity = ArgumentArity.OneOrMore };
+    private readonly Argument<string[]> values = new("VALUE") { CompletionSources = { Completions.Readings }, Description = "What was read, with its unit: 474uF 112mohm 120Hz, or key=value.", Arity = ArgumentArity.OneOrMore };
     private readonly Option<string?> by = new("--by") { Description = "Initials of who works. Otherwise OHMSTEAD_BY." };
     private readonly Option<string?> instrument = new("--instrument") { Description = "The instrument used. Otherwise the one of the day's incoming inspection." };
 
@@ -28,6 +28,7 @@ internal sealed class IncomingCommand(Terminal terminal)
             Examples:
               ohmstead incoming L-031 474uF 112mohm 120Hz --by TS --instrument bridge-1
               ohmstead incoming L-031 14.2uA after=2min at_voltage=35V --instrument leak-1
+              ohmstead incoming L-008 "insulation=>20Gohm" at_voltage=100V piece=2
             """,
             lot, values, by, instrument);
         command.SetAction(parsed => options.Run(parsed, terminal, (stock, run) =>

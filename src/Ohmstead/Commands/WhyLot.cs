@@ -35,6 +35,7 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
         line($"{lot.Id.Value}: {PartWords.Describe(lot.Values)} {path}:{lot.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
         line($"  came {lot.Received?.Text ?? "on a day not written"}{(lot.Order is { } order ? " under order " + order.Value : string.Empty)}, {Count(story)}");
         Readings(story, path);
+        Scrapped(story, path);
         Age(story, today);
         Plan(story, today);
         foreach (var fitting in story.Fittings)
@@ -49,14 +50,29 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
     }
 
     private static string Count(LotStory story) => story.Lot.Quantity is not { } came
-        ? string.Create(CultureInfo.InvariantCulture, $"how many is not written, {story.Fittings.Count} fitted")
-        : string.Create(CultureInfo.InvariantCulture, $"{came.Value} of them, {story.Fittings.Count} fitted, {story.Left} left");
+        ? string.Create(CultureInfo.InvariantCulture, $"how many is not written, {story.Fittings.Count} fitted{Binned(story)}")
+        : string.Create(CultureInfo.InvariantCulture, $"{came.Value} of them, {story.Fittings.Count} fitted{Binned(story)}, {story.Left} left");
+
+    private static string Binned(LotStory story) => story.Pieces.Scrapped == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {story.Pieces.Scrapped} scrapped");
+
+    private void Scrapped(LotStory story, string path)
+    {
+        foreach (var (visit, scrap) in story.Scraps)
+        {
+            line($"{visit.Date.Text} (scrapped) {scrap.Count.Text}{(scrap.Piece is { } piece ? ", piece " + piece.Value : string.Empty)}: {scrap.Because.Value} {path}:{scrap.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
+        }
+
+        if (story.Pieces.ShareInWords is { } share)
+        {
+            line(story.Pieces.IsDoubted ? "doubt all of it: " + story.Pieces.DoubtInWords : share);
+        }
+    }
 
     private void Readings(LotStory story, string path)
     {
         foreach (var reading in story.Incoming)
         {
-            var how = reading.Reading.Frequency is { } frequency ? $"incoming, {frequency.Text}" : "incoming";
+            var how = (reading.Reading.Frequency is { } frequency ? $"incoming, {frequency.Text}" : "incoming") + (reading.Reading.Piece is { } piece ? ", piece " + piece.Value : string.Empty);
             line($"{reading.Visit.Date.Text} ({how}) {path}:{reading.Reading.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
             verdicts(reading.Verdicts);
         }

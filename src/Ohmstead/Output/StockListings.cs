@@ -13,11 +13,11 @@ internal static class StockListings
     /// <summary>Every lot with what is left of it.</summary>
     public static Listing Drawer(RunResult result, DateOnly today) => new(
         "lots",
-        [new("lot", "lot"), new("what", "what"), new("came", "came", true), new("fitted", "fitted", true), new("left", "left", true), new("date_code", "code"), new("received", "received"), new("shelf_until", "shelf until"), new("price", "price"), new("to_do", "to do")],
+        [new("lot", "lot"), new("what", "what"), new("came", "came", true), new("fitted", "fitted", true), new("scrapped", "scrapped", true), new("left", "left", true), new("date_code", "code"), new("received", "received"), new("shelf_until", "shelf until"), new("price", "price"), new("bad", "bad"), new("to_do", "to do")],
         [.. DrawerList.Of(result.Workshop, result.Boards, today).Select(IReadOnlyList<string?> (line) =>
         [
-            line.Lot.Id.Value, PartWords.Describe(line.Lot.Values), Number(line.Came), Number(line.Fitted), Number(line.Left), line.Lot.Values.DateCode?.Text, line.Lot.Received?.Text,
-            line.Shelf is { } shelf ? IsoDate.Text(shelf.Due) : null, line.Lot.Price?.Value, line.IsHere ? Joined(line.ToDo) : "not here yet",
+            line.Lot.Id.Value, PartWords.Describe(line.Lot.Values), Number(line.Came), Number(line.Fitted), Number(line.Scrapped), Number(line.Left), line.Lot.Values.DateCode?.Text, line.Lot.Received?.Text,
+            line.Shelf is { } shelf ? IsoDate.Text(shelf.Due) : null, line.Lot.Price?.Value, line.BadInWords, line.IsHere ? Joined(line.ToDo) : "not here yet",
         ])]);
 
     /// <summary>Every order with its state and what it holds up.</summary>

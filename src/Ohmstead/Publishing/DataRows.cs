@@ -112,7 +112,7 @@ internal static class DataRows
     {
         var fitted = BoardSummary.FittedByLot(result.Boards);
         return result.Workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal).Select(string?[] (lot) =>
-            [lot.Id.Value, PartWords.Describe(lot.Values), lot.Quantity is { } came ? Number(came.Value) : null, Number(fitted.GetValueOrDefault(lot.Id.Value)), lot.Received?.Value.ToString(), lot.Order?.Value]);
+            [lot.Id.Value, PartWords.Describe(lot.Values), lot.Quantity is { } came ? Number(came.Value) : null, Number(fitted.GetValueOrDefault(lot.Id.Value)), lot.Received?.Value.ToString(), lot.Order?.Value, Number(result.Workshop.ScrappedOf(lot.Id.Value))]);
     }
 
     /// <summary>The findings.</summary>

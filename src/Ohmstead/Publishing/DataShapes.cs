@@ -63,7 +63,7 @@ internal static class DataShapes
         Word("circuit", Vocabulary.Circuits, "Whether the part was in the circuit."),
         Key.Id("instrument", "The instrument.", "bridge-2"),
         Key.Text("measured", "What was measured; test for a test of function.", "capacitance").Needed(),
-        Key.Text("value", "The value as written; pass or fail for a test.", "391 µF").Needed(),
+        Key.Text("value", "The value as written: a figure, a bound such as > 20 MΩ, or open, short, over range; pass or fail for a test.", "391 µF").Needed(),
         Key.Text("limit", "The values inside the limit that governs.", "376 µF … 564 µF"),
         Key.Text("limit_kind", "Which kind of limit that is.", "circuit limit"),
         Word("outcome", Outcomes, "What the value says.").Needed(),
@@ -114,7 +114,7 @@ internal static class DataShapes
     ]);
 
     /// <summary>Every lot.</summary>
-    public static Shape Lots { get; } = new("lot row", "One lot of spare parts.", "{ lot: L-031, what: tantalum 10 µF, fitted: 2 }",
+    public static Shape Lots { get; } = new("lot row", "One lot of spare parts.", "{ lot: L-031, what: tantalum 10 µF, fitted: 2, scrapped: 1 }",
     [
         Key.Id("lot", "Its name.", "L-031").Needed(),
         Key.Text("what", "What the parts are.", "tantalum 10 µF ±10 % 35 V").Needed(),
@@ -122,6 +122,7 @@ internal static class DataShapes
         Key.Count("fitted", "How many were fitted on boards.", "2").Needed(),
         Key.RoughDate("received", "When it came.", "2026-03"),
         Key.Id("order", "The order.", "O-004"),
+        Key.Count("scrapped", "How many went to the bin.", "1").Needed(),
     ]);
 
     /// <summary>Every finding.</summary>

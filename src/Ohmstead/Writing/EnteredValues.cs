@@ -31,7 +31,7 @@ internal static class EnteredValues
     public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault) Read(IReadOnlyList<string> words, PartKind? kind, PointMeasure? measures, Shape shape)
     {
         var values = new List<(string Key, string Value)>();
-        foreach (var word in words)
+        foreach (var word in SaidIndication.Joined(words))
         {
             var (key, value, fault) = One(word, kind, measures, shape);
             if (fault is not null)
@@ -52,12 +52,19 @@ internal static class EnteredValues
 
     private static (string? Key, string? Value, string? Fault) One(string word, PartKind? kind, PointMeasure? measures, Shape shape)
     {
-        if (word.IndexOf('=', StringComparison.Ordinal) is > 0 and var sign)
+        if (SaidIndication.Split(word) is { KeyEnd: > 0 } parts)
         {
-            var (key, text) = (word[..sign], word[(sign + 1)..]);
-            return shape.PlaceOf(key) < 0
+            var (key, text) = (word[..parts.KeyEnd], word[parts.ValueStart..]);
+            return text.Length == 0 ? (null, null, $"'{word}' says no value; a shell takes > and < for itself: write it in quotes, as in \"{key}=>20Mohm\", or say {key}=over 20Mohm")
+                : shape.PlaceOf(key) < 0
                 ? (null, null, $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", shape.Keys.Select(known => known.Name))}")
                 : (key, Spaced(text, shape.Keys[shape.PlaceOf(key)].Dimension, shape.Keys[shape.PlaceOf(key)].Kind), null);
+        }
+
+        if (IndicationText.WordOf(word) is not null)
+        {
+            var (key, fault) = SaidIndication.KeyOf(word, kind);
+            return (key, word, fault);
         }
 
         if (Vocabulary.Results.Contains(word, StringComparer.Ordinal))
@@ -67,20 +74,32 @@ internal static class EnteredValues
 
         if (word.EndsWith('%'))
         {
-            return ("loss_factor", word, null);
+            return ("loss_factor", Spaced(word, Dimension.Ratio, ValueKind.Indication), null);
         }
+
+        var sign = IndicationText.SignOf(word);
+        var figure = word[(sign?.Length ?? 0)..].TrimStart();
+        var isAbove = sign is { Kind: IndicationKind.Above or IndicationKind.AtLeast };
 
         foreach (var (dimension, keyOf) in ByUnit)
         {
-            if (word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ',')) && QuantityText.Parse(word, dimension).Is(out _, out _))
+            if (IsSaid(figure, dimension))
             {
+                if (isAbove && dimension == Dimension.Resistance && kind is { Family: PartFamily.Capacitor })
+                {
+                    return (null, null, $"'{word}' can be an ESR or an insulation; say which, as in \"insulation={word}\"");
+                }
+
                 var key = kind is null ? PointKey(dimension, measures) : keyOf(kind);
-                return shape.PlaceOf(key) < 0 ? (null, null, $"a {shape.Name} has no {key}; '{word}' was understood as that") : (key, Spaced(word, dimension, ValueKind.Quantity), null);
+                return shape.PlaceOf(key) < 0 ? (null, null, $"a {shape.Name} has no {key}; '{word}' was understood as that") : (key, Spaced(word, dimension, ValueKind.Indication), null);
             }
         }
 
-        return (null, null, $"'{word}' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, or key=value such as gain=140");
+        return (null, null, $"'{word}' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as gain=140");
     }
+
+    private static bool IsSaid(string word, Dimension dimension) =>
+        word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ',')) && QuantityText.Parse(word, dimension).Is(out _, out _);
 
     private static string PointKey(Dimension dimension, PointMeasure? measures) => dimension switch
     {
@@ -93,6 +112,14 @@ internal static class EnteredValues
     // As records have it: a space before the unit, and the letters people type for µ and Ω in print.
     internal static string Spaced(string text, Dimension dimension, ValueKind kind)
     {
+        if (kind is ValueKind.Indication)
+        {
+            var signed = SaidIndication.Signed(text);
+            return IndicationText.SignOf(signed) is var (side, length)
+                ? IndicationText.Sign(side) + Spaced(signed[length..].TrimStart(), dimension, ValueKind.Quantity)
+                : Spaced(signed, dimension, ValueKind.Quantity);
+        }
+
         if (kind is not ValueKind.Quantity || !QuantityText.Parse(text, dimension).Is(out _, out _))
         {
             return text;

@@ -38,7 +38,11 @@ internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit)> units
     public IReadOnlyList<string> Say(IReadOnlyList<string> words)
     {
         var next = 0;
-        return [.. words.Select(word => IsBare(word) && next < units.Count ? $"{units[next].Key}={word}{Space(units[next].Unit)}{units[next++].Unit}" : word)];
+        return [.. SaidIndication.Joined(words).Select(word =>
+            next == units.Count ? word
+            : IndicationText.WordOf(word) is not null ? $"{units[next++].Key}={word}"
+            : IsBare(word[(IndicationText.SignOf(word)?.Length ?? 0)..].TrimStart()) ? $"{units[next].Key}={word}{Space(units[next].Unit)}{units[next++].Unit}"
+            : word)];
     }
 
     private static string Space(string unit) => unit.Length > 0 ? " " : string.Empty;

@@ -43,6 +43,32 @@ public sealed class PlaceHistoryTests
         Assert.Equal("L-031", place.Sitting?.Id.Value);
     }
 
+    // The lot's reading stands for what is known of the part, but the part itself was not on the meter.
+    [Fact]
+    public void What_another_piece_of_the_lot_read_is_no_reading_of_this_part()
+    {
+        var place = C12(Parts + Replaced, Lot + Incoming);
+        Assert.NotEmpty(place.Standing);
+        Assert.Empty(place.OfThisPart);
+        Assert.Null(place.LastOfThisPart(Measured.Capacitance));
+    }
+
+    [Fact]
+    public void What_was_read_for_this_place_and_in_it_is_of_this_part_and_what_the_old_part_read_is_not()
+    {
+        const string own = "      - { part: C12, lot: L-031, state: new, capacitance: 471 µF }\n";
+        var place = C12(Parts.TrimEnd() + "\n" + own + Replaced + "  - date: 2026-03-21\n    readings:\n      - { part: C12, circuit: out, capacitance: 469 µF }\n", Lot + Incoming);
+        Assert.Equal(["471 µF", "469 µF"], place.OfThisPart.Select(reading => reading.Reading.Values[0].Value.Text));
+        Assert.Equal("469 µF", place.LastOfThisPart(Measured.Capacitance)!.Reading.Text);
+    }
+
+    [Fact]
+    public void A_second_part_of_the_lot_in_the_same_place_has_not_the_reading_of_the_first()
+    {
+        const string own = "      - { part: C12, lot: L-031, state: new, capacitance: 471 µF }\n";
+        Assert.Empty(C12(Parts.TrimEnd() + "\n" + own + Replaced + "  - date: 2026-03-21\n" + Replaced, Lot).OfThisPart);
+    }
+
     [Fact]
     public void A_reading_of_an_empty_place_is_judged_against_nothing()
     {

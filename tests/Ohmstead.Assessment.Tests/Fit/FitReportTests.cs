@@ -50,7 +50,7 @@ public sealed class FitReportTests
         var report = Report(Filter, lots);
         var old = Assert.Single(report.Fitting);
         Assert.Equal(("L-2", "shelf", ReasonWeight.Doubt), (old.Verdict.Lot, old.Verdict.Reasons[0].Aspect, old.Verdict.Reasons[0].Weight));
-        Assert.Equal("reading: failed its incoming reading of 2026-01-30", FitWords.Weightiest(Assert.Single(report.Refused).Verdict));
+        Assert.Equal("reading: a piece failed its incoming reading of 2026-01-30 and was not scrapped", FitWords.Weightiest(Assert.Single(report.Refused).Verdict));
     }
 
     // Nothing says what voltage L-2 bears.

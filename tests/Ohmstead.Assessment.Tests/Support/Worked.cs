@@ -20,6 +20,13 @@ internal static class Worked
             what: digital voltmeter
             accuracy:
               - { measures: voltage, error: 0.5 %, digits: 2, step: 10 mV }
+          - id: ohms-1
+            what: insulation meter with the ends of its ranges
+            accuracy:
+              - { measures: insulation, error: 5 %, up_to: 20 GΩ }
+              - { measures: resistance, error: 1 %, up_to: 2 MΩ }
+              - { measures: resistance, error: 2 %, up_to: 20 MΩ }
+              - { measures: leakage, error: 3 %, up_to: 200 µA }
         """;
 
     /// <summary>The verdict on the one value of a reading of one part.</summary>

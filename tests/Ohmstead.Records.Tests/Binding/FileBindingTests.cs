@@ -27,7 +27,7 @@ public sealed class FileBindingTests
         Assert.Empty(reading.Findings);
         var board = Assert.IsType<Model.BoardFile>(reading.File);
         Assert.Equal("SP-0007", board.Id.Value);
-        Assert.Equal(0.000391m, board.Bench[0].Readings[0].Values[0].Value.Value.Value);
+        Assert.Equal(0.000391m, board.Bench[0].Readings[0].Values[0].Exact!.Value.Value);
         Assert.Equal(11, board.BodyLine);
     }
 

@@ -46,6 +46,22 @@ public sealed class YamlSyntaxTests
     [InlineData("a: { date:2026-02-02 # or a\n  # day later\n  , by: RK }", "2:10+1", "no space stands behind the colon of \"date:2026-02-02\"")]
     public void A_fault_between_brackets_is_found_where_it_was_made(string yaml, string place, string message) => Expect(yaml, "yaml-syntax", place, message);
 
+    // YAML takes > for the beginning of a block of text, and nothing between braces may begin with it.
+    [Theory]
+    [InlineData("r:\n  - { part: C3, esr: > 20 MΩ }", "3:22+7", "> 20 MΩ")]
+    [InlineData("r:\n  - { part: C3, esr: >20 MΩ, circuit: out }", "3:22+6", ">20 MΩ")]
+    [InlineData("r:\n  - { part: C3, esr: >= 20 MΩ }", "3:22+8", ">= 20 MΩ")]
+    [InlineData("r:\n  - part: C3\n    esr: > 20 MΩ\n    circuit: out", "4:10+7", "> 20 MΩ")]
+    [InlineData("r:\n  - part: C3\n    esr: >20 MΩ\n    circuit: out", "4:10+6", ">20 MΩ")]
+    [InlineData("r:\n  - part: C3\n    esr: >20Mohm\n    circuit: out", "4:10+7", ">20Mohm")]
+    [InlineData("r:\n  - part: C3\n    esr: >= 20 MΩ", "4:10+8", ">= 20 MΩ")]
+    public void A_reading_that_begins_with_more_than_is_told_to_be_put_in_quotes(string yaml, string place, string value)
+    {
+        var finding = Assert.Single(ReadText.FrontMatter(yaml).Findings);
+        Assert.Equal($"{place} a value cannot begin with > unless it is in quotes: \"{value}\"", $"{ReadText.At(finding.Place)} {finding.Message}");
+        Assert.Equal($"write it in quotes: \"{value}\"", finding.NextStep);
+    }
+
     [Fact]
     public void A_bracket_that_stays_open_is_shown_with_the_line_where_that_was_noticed()
     {

@@ -44,6 +44,52 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
         Assert.Contains("The part before (cross): capacitance 31.8 µF outside, ESR 9.4 Ω outside", row.TextContent, StringComparison.Ordinal);
     }
 
+    // More than 20 MΩ has no place on a scale: the shape stands alone, the limits in words beside it.
+    [Fact]
+    public void A_bound_is_never_drawn_as_if_it_were_the_value()
+    {
+        var page = OneBoard.Page("""
+            ---
+            board: X-1
+            title: Bench supply
+            format: 1
+            parts:
+              - { ref: R1, kind: carbon film resistor, resistance: 1 kΩ, tolerance: ±5 % }
+            points:
+              - { point: +5V, nominal: 5 V, tolerance: ±5 %, ripple_limit: 50 mV }
+              - { point: +12V, nominal: 12 V, tolerance: ±5 %, ripple_limit: 50 mV }
+            bench:
+              - date: 2026-10-02
+                readings:
+                  - { part: R1, circuit: out, resistance: 1.01 kΩ }
+              - date: 2026-10-03
+                readings:
+                  - { part: R1, circuit: out, resistance: "> 20 MΩ" }
+              - date: 2026-10-04
+                readings:
+                  - { part: R1, circuit: out, resistance: 1.02 kΩ }
+              - date: 2026-10-05
+                readings:
+                  - { part: R1, circuit: out, resistance: "> 20 MΩ" }
+                proof:
+                  - { point: +5V, voltage: 5.01 V, ripple: < 2 mV }
+                  - { point: +12V, voltage: 12.02 V, ripple: 4 mV }
+            ---
+
+            """);
+        var strips = page.QuerySelectorAll("svg[role=img]").Where(strip => strip.QuerySelector("title")!.TextContent is "> 20 MΩ" or "< 2 mV").ToArray();
+        Assert.NotEmpty(strips);
+        Assert.All(strips, strip =>
+        {
+            Assert.Equal("no figure, so no place on a scale", strip.QuerySelector("desc")!.TextContent);
+            Assert.Equal(1, strip.QuerySelectorAll("use").Length);
+            Assert.Empty(strip.QuerySelectorAll("path"));
+        });
+        var time = page.QuerySelector("#section-time")!.Closest("section")!;
+        Assert.Contains("2 more readings gave no figure and are left out.", time.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("20 MΩ", time.TextContent, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_rails_of_a_board_are_drawn_above_the_table_of_their_proof()
     {

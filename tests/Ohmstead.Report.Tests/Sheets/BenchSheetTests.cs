@@ -64,6 +64,23 @@ public sealed partial class BenchSheetTests
     }
 
     [Fact]
+    public void The_last_reading_is_that_of_the_part_that_sits_there()
+    {
+        const string replaced = """
+              - date: 2026-10-02
+                readings:
+                  - { part: C1, circuit: out, capacitance: 1204 µF }
+                  - { part: R1, circuit: out, resistance: open }
+                work:
+                  - { part: C1, did: replaced, lot: L-1, polarity: schematic }
+              - date: 2026-11-24
+            """;
+        var sheet = Sheet(Supply.Replace("  - date: 2026-11-24", replaced, StringComparison.Ordinal)).Body!.TextContent;
+        Assert.DoesNotContain("1204 µF", sheet, StringComparison.Ordinal);
+        Assert.Contains("last: open, outside", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_polarised_part_has_a_box_for_each_way_of_evidence_and_none_for_the_print()
     {
         var ways = Sheet(Supply).QuerySelectorAll("table[aria-label^='Which way round'] .tick").Select(tick => tick.TextContent);

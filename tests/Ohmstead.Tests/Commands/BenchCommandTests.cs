@@ -108,6 +108,19 @@ public sealed class BenchCommandTests
         Assert.Contains("- { point: +80V, voltage: 81.2 V, ripple: 800 mV }", copy.Read(Board), StringComparison.Ordinal);
     }
 
+    // C3 was replaced: 31.8 µF is what the old part read, 47.9 µF what another piece of the lot did.
+    [Fact]
+    public void The_last_reading_is_that_of_the_part_that_sits_there()
+    {
+        using var copy = CollectionCopy.Make();
+        Assert.Contains("\n  last: 48.1 µF, 860 mΩ on 2026-02-28\n", Bench(copy, "C3\nquit\n").Out, StringComparison.Ordinal);
+        var own = copy.Read(Board).Split('\n').Single(line => line.Contains("part: C3, lot: L-018, state: new", StringComparison.Ordinal));
+        copy.Write(Board, copy.Read(Board).Replace(own + "\n", string.Empty, StringComparison.Ordinal));
+        var told = Bench(copy, "C3\nquit\n").Out;
+        Assert.DoesNotContain("31.8 µF", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("last: 47.9 µF", told, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("47,6\n", "'47,6' is no value with a unit")]
     [InlineData("1 2 3\n", "'3' is no value with a unit")]

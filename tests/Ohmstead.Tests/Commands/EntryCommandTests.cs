@@ -143,7 +143,7 @@ public sealed class EntryCommandTests
     [Theory]
     [InlineData("SP-0007 has no part and no point 'C33', 'C3' is the nearest\n", "SP-0007", "C33", "4uF")]
     [InlineData("there is no board 'SP-0077', 'SP-0007' is the nearest\n", "SP-0077", "C3", "4uF")]
-    [InlineData("'4,7uF' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, or key=value such as gain=140\n", "SP-0007", "C3", "4,7uF")]
+    [InlineData("'4,7uF' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as gain=140\n", "SP-0007", "C3", "4,7uF")]
     [InlineData("'5uF' gives capacitance a second time; say which is meant, as in capacitance=5uF\n", "SP-0007", "C3", "4uF", "5uF")]
     public void What_is_not_understood_ends_with_2_and_says_what_would_be(string message, params string[] words)
     {

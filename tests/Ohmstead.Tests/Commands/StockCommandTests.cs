@@ -53,7 +53,7 @@ public sealed class StockCommandTests
             StringComparison.Ordinal);
         var reading = Enter(copy, "incoming", "L-031", "474uF", "112mohm", "120Hz", "--by", "TS", "--instrument", "bridge-1");
         Assert.Contains("  capacitance 474 µF against 376 µF … 564 µF (delivery limit, the marking): inside\n", reading.Out, StringComparison.Ordinal);
-        Assert.Contains("L-031,aluminium electrolytic 470 µF 20 % 35 V 105 °C,10,0,10,2610,2026-11-25,2029-03-08,0.42 EUR,\r\n", Enter(copy, "drawer", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
+        Assert.Contains("L-031,aluminium electrolytic 470 µF 20 % 35 V 105 °C,10,0,0,10,2610,2026-11-25,2029-03-08,0.42 EUR,,\r\n", Enter(copy, "drawer", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
         Assert.Equal(0, Run.Of("check", copy.Root, "--as-of", "2026-11-25").Exit);
     }
 
@@ -108,6 +108,46 @@ public sealed class StockCommandTests
         using var drawer = System.Text.Json.JsonDocument.Parse(Enter(copy, "drawer", copy.Root, "--form", "json").Out);
         var first = drawer.RootElement.GetProperty("lots")[0];
         Assert.Equal(("L-001", 6, 2, 4), (first.GetProperty("lot").GetString(), first.GetProperty("came").GetInt32(), first.GetProperty("fitted").GetInt32(), first.GetProperty("left").GetInt32()));
+    }
+
+    [Fact]
+    public void A_bad_piece_goes_to_the_bin_and_the_lot_lives_on()
+    {
+        using var copy = CollectionCopy.Make();
+        Assert.Equal(0, Enter(copy, "lot", "L-031", "aluminium electrolytic", "470uF", "20%", "35V", "--quantity", "10").Exit);
+        Assert.Contains(": outside\n", Enter(copy, "incoming", "L-031", "329uF", "120Hz", "piece=1", "--by", "TS").Out, StringComparison.Ordinal);
+        Assert.Contains(": inside\n", Enter(copy, "incoming", "L-031", "474uF", "120Hz", "piece=2", "--by", "TS").Out, StringComparison.Ordinal);
+        Assert.Contains("failed its incoming reading of 2026-11-25: scrap the piece, or fit none", Enter(copy, "drawer", copy.Root).Out, StringComparison.Ordinal);
+        var scrap = Enter(copy, "scrap", "L-031", "1", "reads 70 % of its mark", "--piece", "1", "--by", "TS");
+        Assert.Equal((0, string.Empty), (scrap.Exit, scrap.Error));
+        Assert.Equal("stock.yaml: added { lot: L-031, piece: 1, count: 1, because: reads 70 % of its mark }\n  1 of 2 looked at was bad\n", scrap.Out);
+        Assert.Contains("    scrapped:\n      - { lot: L-031, piece: 1, count: 1, because: reads 70 % of its mark }\n", copy.Read(Stock), StringComparison.Ordinal);
+        Assert.Contains("L-031,aluminium electrolytic 470 µF 20 % 35 V,10,0,1,9,,2026-11-25,2029-11-25,,1 of 2 looked at was bad,\r\n", Enter(copy, "drawer", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
+        var why = Run.Of("why", "L-031", "--in", copy.Root, "--as-of", "2026-11-25").Out;
+        Assert.Contains("10 of them, 0 fitted, 1 scrapped, 9 left", why, StringComparison.Ordinal);
+        Assert.Contains("2026-11-25 (scrapped) 1, piece 1: reads 70 % of its mark", why, StringComparison.Ordinal);
+        Assert.Equal(0, Run.Of("check", copy.Root, "--thorough", "--as-of", "2026-11-25").Exit);
+    }
+
+    [Theory]
+    [InlineData("there is no lot 'L-913', 'L-013' is the nearest\n", 2, "L-913", "1", "reads low")]
+    [InlineData("say how many pieces went to the bin, 1 or more\n", 2, "L-013", "0", "reads low")]
+    [InlineData("--piece names one piece: say 1, once for each\n", 2, "L-013", "2", "reads low", "--piece", "2")]
+    public void What_cannot_be_scrapped_so_is_refused(string message, int exit, params string[] words)
+    {
+        using var copy = CollectionCopy.Make();
+        var before = copy.Read(Stock);
+        var run = Enter(copy, ["scrap", .. words]);
+        Assert.Equal((exit, message, before), (run.Exit, run.Error, copy.Read(Stock)));
+    }
+
+    [Fact]
+    public void More_than_came_cannot_be_scrapped()
+    {
+        using var copy = CollectionCopy.Make();
+        var run = Enter(copy, "scrap", "L-013", "6", "a bad bag");
+        Assert.Equal(1, run.Exit);
+        Assert.Contains("of lot L-013 5 came, and 6 went: 0 fitted, 6 scrapped", run.Error, StringComparison.Ordinal);
     }
 
     private static Run Enter(CollectionCopy copy, params string[] words) => words[0] is "buy" or "orders" or "drawer"

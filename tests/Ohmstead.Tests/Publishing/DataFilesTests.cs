@@ -142,7 +142,7 @@ public sealed class DataFilesTests
     public void Text_comes_back_as_it_was(string text)
     {
         Assert.Equal([text], Csv(Lines(text))[0]);
-        var json = Json(["L-1", text, null, "0", null, null]);
+        var json = Json(["L-1", text, null, "0", null, null, "1"]);
         Assert.DoesNotContain('<', json);
         using var read = JsonDocument.Parse(json);
         Assert.Equal(text, read.RootElement.GetProperty("what").GetString());
@@ -152,7 +152,7 @@ public sealed class DataFilesTests
     public void Control_characters_reach_no_file()
     {
         const string hostile = "a\u0000\u001b[31m\u202eb\r\nc\u2028d";
-        Assert.All(Lines(hostile).TrimEnd() + Json(["L-1", hostile, null, "0", null, null]).Trim(), c => Assert.False(char.IsControl(c) || c is '\u202e' or '\u2028', $"U+{(int)c:X4}"));
+        Assert.All(Lines(hostile).TrimEnd() + Json(["L-1", hostile, null, "0", null, null, "1"]).Trim(), c => Assert.False(char.IsControl(c) || c is '\u202e' or '\u2028', $"U+{(int)c:X4}"));
     }
 
     [Theory]
@@ -180,7 +180,7 @@ public sealed class DataFilesTests
             library.WriteStringValue(cell);
         }
 
-        Assert.Equal($"\n{{\"lot\":\"L-1\",\"what\":{Encoding.UTF8.GetString(expected.WrittenSpan)},\"fitted\":0}}", Json(["L-1", cell, null, "0", null, null]));
+        Assert.Equal($"\n{{\"lot\":\"L-1\",\"what\":{Encoding.UTF8.GetString(expected.WrittenSpan)},\"fitted\":0,\"scrapped\":1}}", Json(["L-1", cell, null, "0", null, null, "1"]));
     }
 
     [Fact]

@@ -44,7 +44,7 @@ public sealed class WholeStoryTests
         Assert.Contains("fit to run", story.Do("2026-03-18", "why", "SP-0021").Out, StringComparison.Ordinal);
         var check = Run.Of("check", story.Root, "--as-of", "2026-03-18");
         Assert.Equal(0, check.Exit);
-        Assert.Contains("L-001,aluminium electrolytic 2200 µF 20 % 35 V 105 °C,2,1,1,", Run.Of("drawer", story.Root, "--form", "csv", "--as-of", "2026-03-18").Out, StringComparison.Ordinal);
+        Assert.Contains("L-001,aluminium electrolytic 2200 µF 20 % 35 V 105 °C,2,1,0,1,", Run.Of("drawer", story.Root, "--form", "csv", "--as-of", "2026-03-18").Out, StringComparison.Ordinal);
         Assert.Equal(string.Empty, story.Git("status", "--porcelain"));
     }
 

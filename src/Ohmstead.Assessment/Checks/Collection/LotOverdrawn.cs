@@ -2,21 +2,23 @@ using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Collection;
 
-/// <summary>More parts of a lot were fitted than ever came.</summary>
+/// <summary>More parts of a lot were fitted and scrapped than ever came.</summary>
 public sealed class LotOverdrawn : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("lot-overdrawn", Severity.Error, "more parts of a lot were fitted than ever came");
+    public CheckDescription Description { get; } = new("lot-overdrawn", Severity.Error, "more parts of a lot were fitted and scrapped than ever came");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
     {
         foreach (var lot in collection.Workshop.StockFile?.Lots ?? [])
         {
-            if (lot.Quantity is { } came && collection.Fitted.TryGetValue(lot.Id.Value, out var fitted) && fitted > came.Value)
+            var (fitted, scrapped) = (collection.Fitted.GetValueOrDefault(lot.Id.Value), collection.Workshop.ScrappedOf(lot.Id.Value));
+            if (lot.Quantity is { } came && fitted + scrapped > came.Value)
             {
+                var went = scrapped == 0 ? $"and {fitted} were fitted" : $"and {fitted + scrapped} went: {fitted} fitted, {scrapped} scrapped";
                 yield return new Finding(
-                    Description.Name, Description.Severity, came.Spot.In(collection.Workshop.StockFile!.Path), $"of lot {lot.Id.Value} {came.Value} came, and {fitted} were fitted", "mend the quantity, or the lots named on the boards");
+                    Description.Name, Description.Severity, came.Spot.In(collection.Workshop.StockFile!.Path), $"of lot {lot.Id.Value} {came.Value} came, {went}", scrapped == 0 ? "mend the quantity, or the lots named on the boards" : "mend the quantity, the lots named on the boards, or what was scrapped");
             }
         }
     }

@@ -21,7 +21,7 @@ public sealed class VoltageBorne : IObligationRule
     {
         foreach (var place in board.Board.Places)
         {
-            if (place.IsEmpty || !BearsVoltage(place.Values) || place.Values.RatedVoltage is not { } rated || Worst(board.Board, place) is not { } worst)
+            if (place.IsEmpty || !BearsVoltage(place.Values) || place.Values.RatedVoltage is not { } rated || Worst(board.Board, place, Magnitude(rated.Value).Value) is not { } worst)
             {
                 continue;
             }
@@ -41,21 +41,21 @@ public sealed class VoltageBorne : IObligationRule
     // For a part that gives its voltage (a regulator, a cell, a lamp) the mark is no rating.
     private static bool BearsVoltage(PartValues values) => values.Kind.Value.Family is PartFamily.Capacitor or PartFamily.Resistor;
 
-    private static (Quantity Volts, string Words, AssessedProof? By)? Worst(BoardAssessment board, PlaceHistory place)
+    private static (Quantity Volts, string Words, AssessedProof? By)? Worst(BoardAssessment board, PlaceHistory place, decimal rated)
     {
         // A line of the board's own that leaves the working voltage out takes none away.
         (Quantity Volts, string Words, AssessedProof? By)? worst = (place.Part.Values.WorkingVoltage ?? OfTheDesign(board, place)) is { } working ? (Magnitude(working.Value), $"a working voltage of {working.Text}", null) : null;
         foreach (var point in board.Points)
         {
-            if (point.Reservoir?.Value != place.Part.Ref.Value || board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value && VoltageOf(proof) is not null) is not { } proof)
+            if (point.Reservoir?.Value != place.Part.Ref.Value || board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value && VoltageOf(proof, rated) is not null) is not { } proof || VoltageOf(proof, rated) is not { } read)
             {
                 continue;
             }
 
-            var volts = Magnitude(VoltageOf(proof)!.Value);
+            var volts = Magnitude(read.Volts);
             if (worst is not { } known || volts.Value > known.Volts.Value)
             {
-                worst = (volts, $"{VoltageOf(proof)!.Text} proved at {point.Name.Value}", proof);
+                worst = (volts, $"{read.Text} proved at {point.Name.Value}", proof);
             }
         }
 
@@ -65,13 +65,16 @@ public sealed class VoltageBorne : IObligationRule
     private static Written<Quantity>? OfTheDesign(BoardAssessment board, PlaceHistory place) =>
         place.Part.FromDesign is null ? board.Design?.Parts.FirstOrDefault(part => part.Ref.Value == place.Part.Ref.Value)?.Values.WorkingVoltage : null;
 
-    private static Written<Quantity>? VoltageOf(AssessedProof proof)
+    // A bound speaks where what it leaves open is more than the part bears; below that it says neither.
+    private static (Quantity Volts, string Text)? VoltageOf(AssessedProof proof, decimal rated)
     {
         foreach (var value in proof.Proof.Values)
         {
             if (value.Measured == Measured.Voltage)
             {
-                return value.Value;
+                return value.Exact is { } volts ? (volts, value.Value.Text)
+                    : value.Value.Value is { Bound: { } bound } shown && (shown.Kind is IndicationKind.Above or IndicationKind.AtLeast ? bound.Value : -bound.Value) > rated ? (bound, value.Value.Text)
+                    : null;
             }
         }
 

@@ -1,0 +1,33 @@
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Collection;
+
+/// <summary>A reading or scrapped pieces in the stock file name a lot that is not in the drawer.</summary>
+public sealed class StockLotUnknown : ICollectionCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new("stock-lot-unknown", Severity.Warning, "an incoming reading or scrapped pieces name a lot that is not in the drawer");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(CollectionUnderCheck collection)
+    {
+        if (collection.Workshop.StockFile is not { } stock)
+        {
+            yield break;
+        }
+
+        var named = stock.Bench.SelectMany(visit => visit.Readings.Select(reading => reading.Lot).Concat(visit.Scrapped.Select(scrap => scrap.Lot)));
+        foreach (var lot in named)
+        {
+            if (lot is null || collection.Workshop.Lots.ContainsKey(lot.Value) || stock.UnreadLots.MayHold(lot.Value))
+            {
+                continue;
+            }
+
+            var near = Nearest.To(lot.Value, collection.Workshop.Lots.Keys);
+            yield return new Finding(
+                Description.Name, Description.Severity, lot.Spot.In(stock.Path), Nearest.Told($"there is no lot '{lot.Value}' in the drawer", near),
+                near is null ? $"add lot {lot.Value} under lots" : $"write lot: {near}, or add lot {lot.Value} under lots");
+        }
+    }
+}
