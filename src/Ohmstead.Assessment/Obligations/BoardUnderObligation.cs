@@ -61,7 +61,7 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
     internal Evidence By(WorkEntry work, BenchVisit visit, LazyText words) => By(work, visit) with { Words = words };
 
     /// <summary>Where the piece came from that work put in.</summary>
-    internal static string From(WorkEntry work) => work.Lot is { } lot ? $"from lot {lot.Value}" : "as the work says";
+    internal static string From(WorkEntry work) => work.Lot is { } lot ? $"from lot {lot.Value}" : "a part from no lot";
 
     /// <summary>A decision as evidence.</summary>
     internal Evidence By(Decision decision, DateOnly day) =>
