@@ -14,11 +14,11 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
     private readonly Dictionary<Spot, AssessedReading> readings = board.Readings.Where(reading => reading.VisitOrder >= 0).ToDictionary(reading => reading.Reading.Spot);
     private readonly IReadOnlyList<ElementId> visits = VisitAnchors.Of(board.Visits);
 
-    /// <summary>Writes the place of an obligation, leading to the reading that meets it where a reading does, else to the part.</summary>
+    /// <summary>Writes the place of an obligation, leading to the reading that meets it, where that is told in full, else to the part.</summary>
     public void Where(HtmlWriter html, Obligation met)
     {
         var (evidence, name) = (met.MetBy!, met.At ?? "board");
-        if (evidence.Kind == EvidenceKind.Reading && IsHere(evidence) && AnchorOf(evidence.Spot) is { } anchor)
+        if (evidence.Kind == EvidenceKind.Reading && IsHere(evidence) && AnchorOf(evidence.Spot, board.Place(name)) is { } anchor)
         {
             html.Open(Tag.A).To(anchor).Text(name);
             return;
@@ -62,15 +62,11 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
 
     private bool IsHere(Evidence evidence) => evidence.Path == board.Board.Path;
 
-    private ElementId? AnchorOf(Spot spot)
-    {
-        if (!readings.TryGetValue(spot, out var reading))
-        {
-            return null;
-        }
-
-        return reading.Verdicts.Length > 0 ? anchors.Of(reading.Verdicts[0]) : anchors.Of(reading.Reading);
-    }
+    // A reading whose verdict stands is told in full in the row of its part, which is where its line at the bench leads too.
+    private ElementId? AnchorOf(Spot spot, PlaceHistory? place) =>
+        !readings.TryGetValue(spot, out var reading) || (place is not null && reading.Verdicts.Length > 0 && reading.Verdicts.All(verdict => place.Standing.Contains(verdict))) ? null
+        : reading.Verdicts.Length > 0 ? anchors.Of(reading.Verdicts[0])
+        : anchors.Of(reading.Reading);
 
     // Of two visits of one day it is the one behind whose beginning the entry stands.
     private ElementId? VisitOf(Evidence evidence)

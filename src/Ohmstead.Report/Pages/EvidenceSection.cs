@@ -12,7 +12,7 @@ namespace Ohmstead.Report.Pages;
 internal static class EvidenceSection
 {
     private static readonly Column[] Reasons = ["At", "Why", "What next"];
-    private static readonly Column[] Shown = ["Where", "Met by", new("Day", IsShort: true)];
+    private static readonly Column[] Shown = ["Where", new("Met by", IsPlain: true), new("Day", IsShort: true, IsPlain: true)];
 
     /// <summary>Writes the section.</summary>
     /// <param name="html">The page.</param>
@@ -119,20 +119,26 @@ internal static class EvidenceSection
             html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, Shown.Length).Text(Sentence(group.Rule.Asks));
         }
 
-        foreach (var same in group.Met.GroupBy(one => (Words: Words(one), one.MetBy!.Day, one.MetBy.Path)))
+        foreach (var same in group.Met.GroupBy(one => (one.Text.Text, one.MetBy!.Day, one.MetBy.Path)))
         {
             using var row = html.Open(Tag.Tr);
             using (table.Head())
             {
+                var byName = same.ToLookup(one => one.At ?? "board", StringComparer.Ordinal);
                 var commas = new Commas(html);
-                foreach (var obligation in same)
+                foreach (var (first, last) in PlaceRuns.Of([.. byName.Select(place => place.Key)]))
                 {
                     commas.Next();
-                    places.Where(html, obligation);
+                    places.Where(html, byName[first].First());
+                    if (last != first)
+                    {
+                        html.Text(" to ");
+                        places.Where(html, byName[last].First());
+                    }
                 }
             }
 
-            table.Cell(1).Text(same.Key.Words);
+            table.Cell(1).Text(Words([.. same]));
             using var day = table.Cell(2);
             places.Day(html, same.First());
         }
@@ -153,8 +159,11 @@ internal static class EvidenceSection
         }
     }
 
-    // The values of a reading stand where its place leads to.
-    private static string Words(Obligation met) => met.MetBy!.Kind == EvidenceKind.Reading ? met.Text : met.Shown;
+    // The values of a reading stand where its place leads to. What differs from place to place is told with the name of each.
+    private static string Words(Obligation[] same) =>
+        same[0].MetBy!.Kind == EvidenceKind.Reading ? same[0].Text
+        : same.Select(one => one.MetBy!.Words.Text).Distinct(StringComparer.Ordinal).Count() == 1 ? same[0].Shown
+        : $"{same[0].Text}: {string.Join("; ", same.Select(one => $"{one.At ?? "board"} {one.MetBy!.Words}"))}";
 
     private static string Sentence(string asks) => char.ToUpperInvariant(asks[0]) + asks[1..];
 }

@@ -78,5 +78,5 @@ internal static class WhyEvidence
         return $"{(all[0].Day is { } day ? $", {IsoDate.Text(day)}" : string.Empty)}, {all[0].Path}:{lines}";
     }
 
-    private static string Places(IEnumerable<Obligation> obligations) => string.Join(", ", obligations.Select(one => one.At ?? "board"));
+    private static string Places(IEnumerable<Obligation> obligations) => PlaceRuns.Words([.. obligations.Select(one => one.At ?? "board")]);
 }

@@ -15,11 +15,11 @@ public sealed class FittedWayRoundTests
     [InlineData("photograph before removal")]
     [InlineData("other unit")]
     public void It_is_established_by_anything_but_the_print(string evidence) => Board($"{{ part: C12, did: replaced, lot: L-031, polarity: {evidence} }}").Met(
-        "C12", "way round established", $"replaced from lot L-031, way round by {evidence}", "2026-03-14", $"{{ part: C12, did: replaced, lot: L-031, polarity: {evidence} }}");
+        "C12", "way round established", $"by {evidence}", "2026-03-14", $"{{ part: C12, did: replaced, lot: L-031, polarity: {evidence} }}");
 
     [Fact]
     public void The_print_beside_something_better_is_well() => Board("{ part: C12, did: replaced, lot: L-031, polarity: [print, schematic] }").Met(
-        "C12", "way round established", "replaced from lot L-031, way round by print and schematic", "2026-03-14", "{ part: C12, did: replaced, lot: L-031, polarity: [print, schematic] }");
+        "C12", "way round established", "by print and schematic", "2026-03-14", "{ part: C12, did: replaced, lot: L-031, polarity: [print, schematic] }");
 
     [Fact]
     public void The_print_alone_can_be_wrong() => Board("{ part: C12, did: replaced, lot: L-031, polarity: print }")

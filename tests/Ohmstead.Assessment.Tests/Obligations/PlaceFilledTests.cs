@@ -10,11 +10,11 @@ public sealed class PlaceFilledTests
 
     [Fact]
     public void A_part_that_went_in_fills_it() => Board("{ part: C12, did: removed }\n      - { part: C12, did: fitted, lot: L-031, polarity: schematic }")
-        .Met("C12", "a part sits there", "fitted from lot L-031, way round by schematic", "2026-03-14", "{ part: C12, did: fitted, lot: L-031, polarity: schematic }");
+        .Met("C12", "a part sits there", "fitted", "2026-03-14", "{ part: C12, did: fitted, lot: L-031, polarity: schematic }");
 
     [Fact]
     public void The_piece_that_was_taken_out_fills_it_when_it_is_put_back() => Board("{ part: C12, did: removed }\n      - { part: C12, did: put back, polarity: photograph before removal }")
-        .Met("C12", "a part sits there", "put back, way round by photograph before removal", "2026-03-14", "{ part: C12, did: put back, polarity: photograph before removal }");
+        .Met("C12", "a part sits there", "put back", "2026-03-14", "{ part: C12, did: put back, polarity: photograph before removal }");
 
     [Fact]
     public void A_new_part_that_was_taken_out_again_leaves_it_empty() => Assert.True(Board("{ part: C12, did: replaced, lot: L-031, polarity: schematic }\n      - { part: C12, did: removed }").IsOpen("C12"));

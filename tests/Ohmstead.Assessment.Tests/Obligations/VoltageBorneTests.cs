@@ -8,7 +8,7 @@ public sealed class VoltageBorneTests
 {
     [Fact]
     public void A_part_rated_for_its_working_voltage_bears_it() => Original("working_voltage: 18 V")
-        .Met("C1", "rated for 25 V", "a working voltage of 18 V", null, "{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, working_voltage: 18 V }");
+        .Met("C1", "rated for what works on it", "18 V on 25 V", null, "{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, working_voltage: 18 V }");
 
     [Fact]
     public void A_part_above_its_rating_is_a_fault() => Original("working_voltage: 31 V").Open(
@@ -28,7 +28,7 @@ public sealed class VoltageBorneTests
 
     [Fact]
     public void The_proof_across_the_reservoir_is_named() => Proved("24.6 V")
-        .Met("C1", "rated for 25 V", "raw proved: 24.6 V", "2026-03-14", "{ point: raw, voltage: 24.6 V }")
+        .Met("C1", "rated for what works on it", "24.6 V proved at raw, rated for 25 V", "2026-03-14", "{ point: raw, voltage: 24.6 V }")
         .AsksNothing("C2");
 
     [Fact]
@@ -45,7 +45,7 @@ public sealed class VoltageBorneTests
     public void What_the_design_says_stands_in_the_design() => new ObligedBoard(
         "voltage-borne", "design: tide-logger\nbench:\n  - date: 2026-03-14",
         design: "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, working_voltage: 18 V }").Met(
-            "C1", "rated for 25 V", "a working voltage of 18 V", null, "{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, working_voltage: 18 V }", "designs/tide-logger.md");
+            "C1", "rated for what works on it", "18 V on 25 V", null, "{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, working_voltage: 18 V }", "designs/tide-logger.md");
 
     [Theory]
     [InlineData("{ ref: C1, kind: regulator, rated_voltage: 5 V, working_voltage: 12 V }")]

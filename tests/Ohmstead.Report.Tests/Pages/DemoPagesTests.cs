@@ -8,7 +8,7 @@ namespace Ohmstead.Report.Tests.Pages;
 
 public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
 {
-    private static readonly string[] Plain = ["Part", "Readings", "How", "Verdicts", "Result", "Reading", "Verdict", "On the calendar", "How it was reached", "What lies there", "Incoming readings", "What"];
+    private static readonly string[] Plain = ["Part", "Readings", "How", "Verdicts", "Result", "Reading", "Verdict", "On the calendar", "How it was reached", "What lies there", "Incoming readings", "What", "Met by", "Day"];
 
     [Fact]
     public void Every_class_is_used_by_a_page_or_by_a_story()

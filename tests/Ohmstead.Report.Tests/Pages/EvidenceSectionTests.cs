@@ -41,7 +41,7 @@ public sealed class EvidenceSectionTests
     /// <summary>The same board: C1 was read a little low, was to be watched by decision, and was read again.</summary>
     internal static string ReadAgain(string capacitance) => Sound
         .Replace("capacitance: 451 µF }", "capacitance: 371 µF }", StringComparison.Ordinal)
-        .Replace("    work:\n", "    decided:\n      - { part: C1, what: watch, because: it was 380 µF when new }\n    work:\n", StringComparison.Ordinal)
+        .Replace("    work:\n", "    decided:\n      - { part: C1, decision: watch, because: it was 380 µF when new }\n    work:\n", StringComparison.Ordinal)
         .Replace("---\n\n", string.Empty, StringComparison.Ordinal).TrimEnd('-', '\n')
         + $"\n  - date: 2026-10-03\n    by: RK\n    readings:\n      - {{ part: C1, circuit: out, frequency: 120 Hz, capacitance: {capacitance} }}\n---\n";
 
@@ -69,7 +69,9 @@ public sealed class EvidenceSectionTests
         var rows = kind.QuerySelectorAll("tr").Skip(1).ToArray();
         Assert.Equal(["C1, C2", "R1"], rows.Select(row => row.QuerySelector("th")!.TextContent));
         Assert.Equal(["2026-03-14", "2026-03-15"], rows.Select(row => row.QuerySelector("td.short")!.TextContent));
-        Assert.Equal("C1", Entry(page, rows[0].QuerySelector("th a")!).Closest("tr")!.QuerySelector("th")!.TextContent.Trim());
+        // A verdict that stands is told in full in the row of its part.
+        Assert.Contains("451 µF", Entry(page, rows[0].QuerySelector("th a")!).TextContent, StringComparison.Ordinal);
+        Assert.Equal("visit-2026-03-14", Entry(page, rows[0].QuerySelector("td.short a")!).Id);
     }
 
     [Fact]
@@ -84,7 +86,7 @@ public sealed class EvidenceSectionTests
 
     [Fact]
     public void What_does_not_apply_stands_with_the_reason() =>
-        Assert.Contains(Section(OneBoard.Page(Sound)).QuerySelectorAll("details li"), line => line.TextContent == "R1: carbon film resistor: either way round is right");
+        Assert.Contains(Section(OneBoard.Page(Sound)).QuerySelectorAll("details li"), line => line.TextContent.Trim() == "R1: carbon film resistor: either way round is right");
 
     [Fact]
     public void A_board_that_may_not_run_tells_first_what_stands_open_with_the_next_step_and_what_is_met_behind_a_fold()

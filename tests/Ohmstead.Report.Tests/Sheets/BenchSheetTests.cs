@@ -97,10 +97,10 @@ public sealed partial class BenchSheetTests
         Assert.Contains("for a fuse", text, StringComparison.Ordinal);
     }
 
-    // Looked at on 2026-03-14 and to be looked at every six months: by 2026-09-14.
+    // Looked at on 2026-03-15 and to be looked at every six months: by 2026-09-15.
     [Fact]
     public void A_look_that_is_overdue_stands_beside_the_state() => Assert.Equal(
-        "Where it stands: fit to run; its look is overdue since 2026-09-14",
+        "Where it stands: fit to run; its look is overdue since 2026-09-15",
         Sheet(EvidenceSectionTests.Sound, workshop: Judged.LookEvery("6 months")).QuerySelectorAll("h2").Select(heading => heading.TextContent).First(text => text.StartsWith("Where", StringComparison.Ordinal)));
 
     [Fact]

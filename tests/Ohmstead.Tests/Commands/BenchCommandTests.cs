@@ -8,6 +8,14 @@ public sealed class BenchCommandTests
     private const string Board = "boards/SP-0007.md";
 
     [Fact]
+    public void A_session_that_enters_nothing_ends_with_the_look_that_is_overdue()
+    {
+        using var copy = CollectionCopy.Make();
+        var told = Run.Typing("quit\n", "bench", "SP-0007", "--in", copy.Root, "--by", "RK", "--as-of", "2029-01-01").Out;
+        Assert.Contains("SP-0007 is now: fit to run; its look is overdue since 2027-11-09; ", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Numbers_alone_take_the_units_of_the_marking_and_are_judged_at_once()
     {
         using var copy = CollectionCopy.Make();

@@ -7,6 +7,14 @@ public sealed class CheckCommandTests
 {
     private const string Today = "2026-11-25";
 
+    // All boards of the demo were seen before 2027 and are to be looked at every 18 months.
+    [Fact]
+    public void The_summary_counts_those_fit_to_run_whose_look_is_overdue()
+    {
+        Assert.Matches("boards: [0-9]+ fit to run \\([0-9]+ of them with the look overdue\\), ", Run.Of("check", CollectionCopy.Untouched, "--as-of", "2029-01-01").Out);
+        Assert.DoesNotContain("overdue", Run.Of("check", CollectionCopy.Untouched, "--as-of", "2026-11-25").Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_demo_collection_has_warnings_and_ends_clean() => Assert.Equal(0, Check(CollectionCopy.Untouched).Exit);
 

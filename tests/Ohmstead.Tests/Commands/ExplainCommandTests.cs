@@ -20,6 +20,14 @@ public sealed class ExplainCommandTests
         Assert.Contains("\n## What to do\n", run.Out, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("fitted-part-fails", "it holds the board back from fit to run: what sits there was known to be bad when it was fitted")]
+    [InlineData("photograph-missing", "as an error it holds the board back from fit to run, as a warning it is told: the record names evidence that is not there")]
+    [InlineData("drift-nears-limit", "none, it is told: an estimate of what will be, beside the readings that say what is")]
+    [InlineData("work-after-proof", "the finding is told, and the state follows from the evidence: the obligation to prove each point after the last work")]
+    public void A_check_says_what_it_does_to_the_state(string check, string effect) =>
+        Assert.EndsWith($"\n\nWhat it does to the state: {effect}.\n", Run.Of("explain", check).Out, StringComparison.Ordinal);
+
     [Fact]
     public void Without_a_name_each_check_stands_on_a_line_with_its_summary()
     {

@@ -65,6 +65,96 @@ public sealed class WhyCommandTests
         Assert.Equal("376 µF … 564 µF", verdict.GetProperty("limit").GetProperty("range").GetString());
     }
 
+    [Fact]
+    public void A_board_is_told_with_what_meets_each_obligation_and_where_that_stands()
+    {
+        var run = Why("SP-0007");
+        Assert.StartsWith("SP-0007 Teleprinter line unit, signals room: fit to run\n  why it may be switched on, entry by entry:\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("\n    the right way round of what was fitted was established, and not by the print alone\n      C3, C4: way round established: by schematic and continuity to ground plane, 2026-02-28, boards/SP-0007.md:37, 38\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("\n      loop: loop proved: pass, 2026-05-09, boards/SP-0007.md:64\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("\n  what does not apply:\n    T1: mains: it stays and is cautioned against\n", run.Out, StringComparison.Ordinal);
+        // Each line that is named says what it is named for.
+        Assert.Contains("point: loop", File.ReadAllLines(Path.Combine(CollectionCopy.Untouched, "boards/SP-0007.md"))[63], StringComparison.Ordinal);
+        Assert.EndsWith("never permission to touch: defer to local codes, the equipment's service manual and licensed practice.\n", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_a_kind_of_which_many_are_met_the_places_are_named_and_all_are_told_on_request()
+    {
+        Assert.Contains("\n      8 met: C1, C2, C3, C4, R3, R4, K1, L1, the last on 2026-05-02; --all tells each\n", Why("SP-0007").Out.Replace("C1 to C4", "C1, C2, C3, C4", StringComparison.Ordinal), StringComparison.Ordinal);
+        var all = Why("SP-0007", "--all").Out;
+        Assert.DoesNotContain("--all tells each", all, StringComparison.Ordinal);
+        Assert.Contains("\n      K1: nothing that was read of it is outside: ", all, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_stands_open_is_told_first_and_never_left_out()
+    {
+        var run = Why("SP-0008");
+        Assert.InRange(run.Out.IndexOf("crazed suppressor not made safe", StringComparison.Ordinal), 1, run.Out.IndexOf("what is met already:", StringComparison.Ordinal));
+        Assert.Contains("met: ", Why("SP-0008", "F1").Out, StringComparison.Ordinal);
+        Assert.Contains("open: ", Why("SP-0008", "C1").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Obligations_are_told_as_data_with_their_evidence()
+    {
+        using var json = System.Text.Json.JsonDocument.Parse(Why("SP-0008", "--form", "json").Out);
+        Assert.False(json.RootElement.GetProperty("look_overdue").GetBoolean());
+        var obligations = json.RootElement.GetProperty("obligations").EnumerateArray().ToArray();
+        Assert.All(obligations, one => Assert.Equal(["kind", "at", "standing", "text", "state", "next", "evidence"], one.EnumerateObject().Select(member => member.Name)));
+        var open = obligations.First(one => one.GetProperty("standing").GetString() == "open");
+        Assert.Equal(("hazard-gone", "C1", "make safe first"), (open.GetProperty("kind").GetString(), open.GetProperty("at").GetString(), open.GetProperty("state").GetString()));
+        var met = obligations.First(one => one.GetProperty("kind").GetString() == "finding-answered" && one.GetProperty("standing").GetString() == "met").GetProperty("evidence");
+        Assert.Equal(("2026-11-07", "boards/SP-0008.md", 24), (met.GetProperty("day").GetString(), met.GetProperty("path").GetString(), met.GetProperty("line").GetInt32()));
+        using var part = System.Text.Json.JsonDocument.Parse(Why("SP-0008", "F1", "--form", "json").Out);
+        Assert.All(part.RootElement.GetProperty("obligations").EnumerateArray(), one => Assert.Equal("F1", one.GetProperty("at").GetString()));
+    }
+
+    // Last seen on 2026-05-09 and to be looked at every 18 months: by 2027-11-09.
+    [Theory]
+    [InlineData("2027-11-09", "fit to run\n")]
+    [InlineData("2027-11-10", "fit to run; its look is overdue since 2027-11-09\n")]
+    public void A_look_that_is_overdue_stands_beside_the_state(string today, string expected) =>
+        Assert.StartsWith("SP-0007 Teleprinter line unit, signals room: " + expected, Run.Of("why", "SP-0007", "--in", CollectionCopy.Untouched, "--as-of", today).Out, StringComparison.Ordinal);
+
+    // 470 µF -20 % ends at 376 µF: 371 µF was known when it was decided to watch the part, 47 µF was not.
+    [Theory]
+    [InlineData("47 µF", true)]
+    [InlineData("371 µF", true)]
+    [InlineData("380 µF", false)]
+    public void A_decision_that_did_not_know_a_later_reading_is_told_so_and_its_part_is_bought(string capacitance, bool isUnanswered)
+    {
+        using var copy = CollectionCopy.Empty();
+        copy.Write(
+            "boards/X-1.md",
+            $$"""
+            ---
+            board: X-1
+            title: Bench supply
+            parts:
+              - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V }
+            bench:
+              - date: 2026-03-14
+                readings:
+                  - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 371 µF }
+                decided:
+                  - { part: C1, decision: watch, because: a little low }
+              - date: 2026-10-03
+                readings:
+                  - { part: C1, circuit: out, frequency: 120 Hz, capacitance: {{capacitance}} }
+                proof:
+                  - { point: lamp, result: pass }
+            ---
+
+            """);
+        Run Of(params string[] words) => Run.Of([.. words, "--as-of", "2026-11-25"]);
+        const string doubt = "decided before the reading of 2026-10-03, which it does not answer";
+        Assert.Contains("\ndecided: watch, because a little low" + (isUnanswered ? $"; {doubt}\n" : "\n"), Of("why", "X-1", "C1", "--in", copy.Root).Out, StringComparison.Ordinal);
+        Assert.Equal(isUnanswered, Of("why", "X-1", "--in", copy.Root).Out.Contains($"; 'watch': {doubt}\n", StringComparison.Ordinal));
+        Assert.Equal(isUnanswered, Of("buy", copy.Root, "--form", "csv").Out.Contains("X-1 C1", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("SP-0O14", "C2", "there is no board or lot 'SP-0O14', 'SP-0014' is the nearest\n")]
     [InlineData("SP-0014", "C22", "SP-0014 has no reading of 'C22', 'C2' is the nearest\n")]

@@ -14,7 +14,7 @@ public sealed class JsonFindingsTests
         using var document = JsonDocument.Parse(Check(CollectionCopy.Untouched).Out);
         var root = document.RootElement;
         Assert.Equal(Top, Names(root));
-        Assert.All(root.GetProperty("boards").EnumerateArray(), board => Assert.Equal(["board", "path", "state", "reasons"], Names(board)));
+        Assert.All(root.GetProperty("boards").EnumerateArray(), board => Assert.Equal(["board", "path", "state", "look_overdue", "reasons"], Names(board)));
         Assert.All(
             root.GetProperty("boards").EnumerateArray().SelectMany(board => board.GetProperty("reasons").EnumerateArray()),
             reason => Assert.Equal(["state", "at", "text", "next"], Names(reason)));

@@ -31,6 +31,17 @@ public sealed class BadgesTests
         Assert.EndsWith($"of {CollectionCopy.Boards} fit to run", XDocument.Load(copy.At("pages/badge.svg")).Root!.Element(Svg + "title")!.Value, StringComparison.Ordinal);
     }
 
+    // All boards of the demo were seen before 2027 and are to be looked at every 18 months.
+    [Fact]
+    public void A_badge_says_beside_the_state_that_the_look_is_overdue()
+    {
+        using var copy = CollectionCopy.Make();
+        Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2029-01-01");
+        Assert.Equal("SP-0007: fit to run; its look is overdue since 2027-11-09", XDocument.Load(copy.At("pages/badges/SP-0007.svg")).Root!.Element(Svg + "title")!.Value);
+        Assert.Matches("of [0-9]+ fit to run, [0-9]+ of them with the look overdue$", XDocument.Load(copy.At("pages/badge.svg")).Root!.Element(Svg + "title")!.Value);
+        Assert.Matches("\"SP-0007\".*\"look_overdue\":\"yes\"", copy.Read("pages/data.json"));
+    }
+
     [Theory]
     [InlineData("</text><script>alert(1)</script>")]
     [InlineData("\" onload=\"alert(1)")]

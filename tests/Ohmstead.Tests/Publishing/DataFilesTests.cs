@@ -22,7 +22,7 @@ public sealed class DataFilesTests
         return Encoding.UTF8.GetString(lines.Written);
     }
 
-    private static readonly string[] Tables = ["boards", "parts", "readings", "bench", "designs", "lots", "findings"];
+    private static readonly string[] Tables = ["boards", "parts", "readings", "bench", "obligations", "designs", "lots", "findings"];
 
     [Theory]
     [InlineData(DataFiles.SchemaName)]
@@ -100,6 +100,16 @@ public sealed class DataFilesTests
         // Each value stands, as written, on the line that its row names.
         Assert.All(readings.Where(row => row.GetProperty("measured").GetString() != "test"), row => Assert.Contains(row.GetProperty("value").GetString()!, written[row.GetProperty("line").GetInt32() - 1], StringComparison.Ordinal));
         Assert.Contains(readings, row => row.GetProperty("outcome").GetString() == "inside" && row.TryGetProperty("limit", out _));
+    }
+
+    [Fact]
+    public void An_obligation_stands_in_the_table_with_the_entry_that_meets_it()
+    {
+        using var copy = Report();
+        using var data = JsonDocument.Parse(copy.Read("pages/boards/SP-0007.json"));
+        var proved = data.RootElement.GetProperty("obligations").EnumerateArray().Single(row => row.GetProperty("kind").GetString() == "point-proved" && row.GetProperty("at").GetString() == "loop");
+        Assert.Equal("met", proved.GetProperty("standing").GetString());
+        Assert.Contains("point: loop", copy.Read(proved.GetProperty("record").GetString()!).Split('\n')[proved.GetProperty("line").GetInt32() - 1], StringComparison.Ordinal);
     }
 
     // What one board tells is a small file of its own: an entry at the bench changes that, and not one that grows with the collection.

@@ -30,7 +30,7 @@ public sealed class FittedPartFits : IObligationRule
             }
             else
             {
-                yield return Obligation.Met(Kind, at, "it fits its place", board.By(replacement.Work, replacement.Visit));
+                yield return Obligation.Met(Kind, at, "it fits its place", board.By(replacement.Work, replacement.Visit, replacement.Work.Did.Text));
             }
         }
     }

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
@@ -47,7 +48,7 @@ public sealed class FittedPartKnown : IObligationRule
             }
             else if (fitting.Values is { } values)
             {
-                yield return Obligation.Met(Kind, at, PartWords.Describe(values), board.By(fitting.Work, fitting.Visit));
+                yield return Obligation.Met(Kind, at, "it is written what it is", board.By(fitting.Work, fitting.Visit, new LazyText(() => $"{PartWords.Describe(values)}{(fitting.Work.Lot is { } of ? $" from lot {of.Value}" : string.Empty)}")));
             }
         }
     }

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
@@ -29,7 +30,7 @@ public sealed class FittedWayRound : IObligationRule
             }
             else if (change.Work.EstablishesPolarity)
             {
-                yield return Obligation.Met(Kind, at, "way round established", board.By(change.Work, change.Visit));
+                yield return Obligation.Met(Kind, at, "way round established", board.By(change.Work, change.Visit, LazyText.Of(change.Work, static work => $"by {string.Join(" and ", work.Polarity.Select(evidence => evidence.Text))}")));
             }
             else
             {

@@ -22,7 +22,7 @@ public sealed class PlaceFilled : IObligationRule
             }
             else if (place.Change is { } change)
             {
-                yield return Obligation.Met(Kind, place.Part.Ref.Value, "a part sits there", board.By(change.Work, change.Visit));
+                yield return Obligation.Met(Kind, place.Part.Ref.Value, "a part sits there", board.By(change.Work, change.Visit, change.Work.Did.Text));
             }
         }
     }

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -34,9 +35,13 @@ public sealed class VoltageBorne : IObligationRule
                         // What belongs there would bear it; where it would not either, another part alone is no answer.
                         NeedsPart = place.Part.Values.RatedVoltage is { } wanted && Math.Abs(wanted.Value.Value) >= worst.Volts.Value,
                     }
-                : Obligation.Met(Kind, at, $"rated for {rated.Text}", worst.By is { } proof ? board.By(proof) : board.ByTheRecord(worst.Words, place.Part.Spot) with { Path = place.Part.FromDesign ?? board.Board.Board.Path });
+                : Obligation.Met(Kind, at, "rated for what works on it", Borne(board, place, rated, worst));
         }
     }
+
+    private static Evidence Borne(BoardUnderObligation board, PlaceHistory place, Written<Quantity> rated, (Quantity Volts, string Words, AssessedProof? By) worst) => worst.By is { } proof
+        ? board.By(proof) with { Words = new LazyText(() => $"{worst.Words}, rated for {rated.Text}") }
+        : board.ByTheRecord(new LazyText(() => $"{QuantityText.Format(worst.Volts)} on {rated.Text}"), place.Part.Spot) with { Path = place.Part.FromDesign ?? board.Board.Board.Path };
 
     // For a part that gives its voltage (a regulator, a cell, a lamp) the mark is no rating.
     private static bool BearsVoltage(PartValues values) => values.Kind.Value.Family is PartFamily.Capacitor or PartFamily.Resistor;
