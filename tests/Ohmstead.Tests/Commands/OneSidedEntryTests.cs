@@ -76,7 +76,7 @@ public sealed class OneSidedEntryTests
         var run = Run.Typing("F1 open\nquit\n", "bench", "SP-0016", "--by", "RK", "--as-of", "2026-11-25", "--in", copy.Root);
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         Assert.Contains("      - { part: F1, resistance: open }\n", copy.Read("boards/SP-0016.md"), StringComparison.Ordinal);
-        Assert.Contains("resistance open: outside, the fuse is blown: its wire is open\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains(": outside, the fuse is blown: its wire is open\n", run.Out, StringComparison.Ordinal);
     }
 
     [Fact]
