@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Limits;
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Uncertainty;
@@ -20,6 +21,8 @@ public sealed class Assessor(Workshop workshop)
 
     // The same marks come on all boards.
     private readonly LimitMemo limitsKnown = new();
+
+    private readonly Dictionary<string, string?> doubts = new(StringComparer.Ordinal);
 
     // A lot is measured once when it comes, and its parts go to many boards.
     private readonly Dictionary<Reading, AssessedReading> incoming = new(ReferenceEqualityComparer.Instance);
@@ -45,7 +48,7 @@ public sealed class Assessor(Workshop workshop)
             LastWork = timeline.LastWork.Visit < 0 ? null : visits[timeline.LastWork.Visit].Date.Value,
             LastWorkAt = timeline.LastWork,
             PointsRead = pointsRead,
-            Fitted = FittedPiece.On(places, timeline),
+            Fitted = FittedPiece.On(places, timeline, DoubtOf),
             Overruled = [.. places.Where(place => place.HasFailed && place.IsKeptByDecision)],
             LookAgain = LookAgainAfter(visits),
             MeasureAgain = MeasureAgain.Of(places, pointsRead),
@@ -58,6 +61,17 @@ public sealed class Assessor(Workshop workshop)
             Replacements = Replacement.Of(assessment, workshop),
             Drifts = [.. BoardDrifts.Of(assessment)],
         };
+    }
+
+    // Lots are few, and their parts go to many boards.
+    private string? DoubtOf(string lot)
+    {
+        if (!doubts.TryGetValue(lot, out var doubt))
+        {
+            doubts[lot] = doubt = LotPieces.Of(workshop, this, lot) is { IsDoubted: true } pieces ? pieces.DoubtInWords : null;
+        }
+
+        return doubt;
     }
 
     /// <summary>The verdicts on a reading of a lot that lies in the drawer.</summary>

@@ -172,7 +172,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
 
     private sealed record Entry(Moment At, BenchVisit Visit, Spot Spot, ImmutableArray<Verdict> Verdicts, TestResult? Result, Written<string>? Note, bool IsNew, string? Piece)
     {
-        internal static Entry Of(AssessedReading reading) => new(reading.At, reading.Visit, reading.Reading.Spot, reading.Verdicts, reading.Reading.Result?.Value, reading.Reading.Note, reading.IsNew, null);
+        internal static Entry Of(AssessedReading reading) => new(reading.At, reading.Visit, reading.Reading.Spot, reading.Verdicts, reading.Reading.Result?.Value, reading.Reading.Note, reading.IsNew, reading.Reading.Piece?.Value);
 
         internal static Entry Of(AssessedProof proof) => new(proof.At, proof.Visit, proof.Proof.Spot, proof.Verdicts, proof.Proof.Result?.Value, proof.Proof.Note, false, null);
 

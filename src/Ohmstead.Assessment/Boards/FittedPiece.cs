@@ -19,6 +19,12 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     /// <summary>The reading that measured this very piece and passed it, before it was fitted or since; null when there is none.</summary>
     public AssessedReading? MeasuredBy { get; private init; }
 
+    /// <summary>The place for which a piece of the same name of the same lot was read already, so that it cannot be this one; null when there is none.</summary>
+    public string? PieceIsAt { get; private init; }
+
+    /// <summary>Why its lot is doubted as a whole, in words; null when it is not.</summary>
+    public string? LotDoubt { get; private init; }
+
     /// <summary>True when a bench measures parts of its kind one by one; others are proved by the board that works with them.</summary>
     public bool IsMeasured { get; private init; }
 
@@ -26,7 +32,10 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     /// The pieces that sit on a board, in order of the parts list. A reading of a lot is of one piece: it serves one fitting of that lot, the earliest that has no
     /// reading of its own.
     /// </summary>
-    internal static ImmutableArray<FittedPiece> On(ImmutableArray<PlaceHistory> places, Timeline timeline)
+    /// <param name="places">The places of the board.</param>
+    /// <param name="timeline">What sat where and when.</param>
+    /// <param name="doubtOfLot">Why a lot is doubted as a whole, or null.</param>
+    internal static ImmutableArray<FittedPiece> On(ImmutableArray<PlaceHistory> places, Timeline timeline, Func<string, string?> doubtOfLot)
     {
         var pieces = ImmutableArray.CreateBuilder<FittedPiece>();
         foreach (var place in places)
@@ -38,12 +47,20 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
         }
 
         HashSet<AssessedReading>? used = null;
+        Dictionary<(string Lot, string Piece), string>? named = null;
         foreach (var piece in pieces.ToArray().OrderBy(piece => piece.At))
         {
             var at = pieces.IndexOf(piece);
             var kind = (piece.Values ?? piece.Place.Part.Values).Kind.Value;
             var by = Own(piece, kind) ?? OfLot(piece, kind, timeline, used ??= new(ReferenceEqualityComparer.Instance));
-            pieces[at] = piece with { IsMeasured = kind.ProvedBy.Length > 0, MeasuredBy = by };
+            var isAt = by is { Reading: { Piece: { } name, Lot: { } of } } && !(named ??= []).TryAdd((of.Value, name.Value), piece.Place.Part.Ref.Value) ? named[(of.Value, name.Value)] : null;
+            pieces[at] = piece with
+            {
+                IsMeasured = kind.ProvedBy.Length > 0,
+                MeasuredBy = isAt is null ? by : null,
+                PieceIsAt = isAt,
+                LotDoubt = piece.Work.Lot is { } lot ? doubtOfLot(lot.Value) : null,
+            };
         }
 
         return pieces.DrainToImmutable();

@@ -25,6 +25,7 @@ public static class ObligationCatalogue
         new SafetyPartPassed(),
         new FittedPartMeasured(),
         new FittedPartFormed(),
+        new LotTrusted(),
         new ReadingsAgree(),
         new WashDried(),
         new PointProved(),

@@ -22,6 +22,11 @@ public sealed class FittedPartMeasured : IObligationRule
             {
                 yield return Obligation.Met(Kind, at, "this piece was measured", board.By(reading));
             }
+            else if (piece.PieceIsAt is { } other)
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.ProofDue, at, $"the piece that was read for it was read for {other} too, and can sit in one place only", "measure this piece, and give each its own name under piece");
+            }
             else if (piece.Place.IsSafetyRelevant && piece.Place.Counting.Length > 0)
             {
                 // Where people rely on the part, what was read of it and does not pass is told by that.
