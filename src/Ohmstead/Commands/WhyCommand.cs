@@ -23,7 +23,7 @@ internal sealed class WhyCommand(Terminal terminal)
         form.AcceptOnlyFromAmong("text", "json");
         var all = new Option<bool>("--all") { Description = "Tell every entry that meets something, where a board has many of a kind." };
         var shared = new SharedOptions();
-        var command = new Command("why", "Tell why a part, a point, a board or a lot is judged as it is, and why a board may be switched on.") { board, place, all, shared.Folder, form, shared.AsOf };
+        var command = new Command("why", "Tell why a board may be switched on, or a part, a point or a lot is judged as it is.") { board, place, all, shared.Folder, form, shared.AsOf };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)

@@ -145,6 +145,26 @@ public sealed class EvidenceSectionTests
         Assert.Equal("C1", Assert.Single(Judged.Board(ReadAgain("47 µF")).Needs).Reference);
     }
 
+    // A fuse is never mended: nothing but another one answers it, so one is needed.
+    [Fact]
+    public void A_part_whose_obligation_nothing_but_another_part_meets_is_needed()
+    {
+        var bridged = Sound.Replace("{ ref: R1, kind: carbon film resistor, resistance: 1 kΩ, tolerance: ±5 % }", "{ ref: R1, kind: fuse, current: 250 mA, rated_voltage: 250 V }", StringComparison.Ordinal)
+            .Replace("{ part: R1, did: replaced, new_part: { kind: carbon film resistor, resistance: 1 kΩ, tolerance: ±5 % } }", "{ part: R1, did: DONE, with: a strand of wire }", StringComparison.Ordinal)
+            .Replace("resistance: 1.01 kΩ", "resistance: 0.5 Ω", StringComparison.Ordinal);
+        Assert.Equal("R1", Assert.Single(Judged.Board(bridged.Replace("DONE", "repaired", StringComparison.Ordinal)).Needs).Reference);
+        Assert.Empty(Judged.Board(bridged.Replace("DONE", "cleaned", StringComparison.Ordinal)).Needs);
+    }
+
+    // The state follows from a wait whose end cannot be, and so does the list of what waits. The day of the run is 2026-11-25.
+    [Theory]
+    [InlineData("2026-11-24", 0)]
+    [InlineData("2026-11-25", 0)]
+    [InlineData("2026-11-26", 1)]
+    [InlineData("2026-10-31", 1)]
+    public void A_wait_that_is_said_to_end_on_a_day_that_cannot_be_is_still_waited_for(string until, int waits) => Assert.Equal(
+        waits, Judged.Board(Sound.Replace("bench:\n", $"waiting:\n  - {{ since: 2026-11-01, for: a fuse, until: {until} }}\nbench:\n", StringComparison.Ordinal)).OpenWaits.Length);
+
     [Fact]
     public void Words_of_a_record_stay_words()
     {
