@@ -60,9 +60,6 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
     /// <summary>Work as evidence of one thing that its entry says.</summary>
     internal Evidence By(WorkEntry work, BenchVisit visit, LazyText words) => By(work, visit) with { Words = words };
 
-    /// <summary>Where the piece came from that work put in.</summary>
-    internal static string From(WorkEntry work) => work.Lot is { } lot ? $"from lot {lot.Value}" : "a part from no lot";
-
     /// <summary>A decision as evidence.</summary>
     internal Evidence By(Decision decision, DateOnly day) =>
         new(LazyText.Of(decision, static one => $"decided: {one.What.Text}, because {one.Because.Value}"), day, decision.Spot, Board.Board.Path) { Kind = EvidenceKind.Decision };

@@ -5,7 +5,7 @@ namespace Ohmstead.Assessment.Obligations;
 /// <summary>Names of places, with runs of them told by their ends: C5, C6, C7 and C8 are C5 to C8. No name is in a run that was not given.</summary>
 public static class PlaceRuns
 {
-    private const int Shortest = 4;
+    private const int Shortest = 3;
 
     /// <summary>The runs, in the order given; a name that is in none is one of its own.</summary>
     public static IReadOnlyList<(string First, string Last)> Of(IReadOnlyList<string> names)

@@ -12,9 +12,10 @@ namespace Ohmstead.Report.Pages;
 internal sealed class EvidencePlaces(ReportContext context, BoardAssessment board, ReadingAnchors anchors)
 {
     private readonly Dictionary<Spot, AssessedReading> readings = board.Readings.Where(reading => reading.VisitOrder >= 0).ToDictionary(reading => reading.Reading.Spot);
+    private readonly HashSet<ElementId> led = [];
     private readonly IReadOnlyList<ElementId> visits = VisitAnchors.Of(board.Visits);
 
-    /// <summary>Writes the place of an obligation, leading to the reading that meets it, where that is told in full, else to the part.</summary>
+    /// <summary>Writes the place of an obligation, leading to the reading that meets it, where that is told in full, else to the part the first time that it is named.</summary>
     public void Where(HtmlWriter html, Obligation met)
     {
         var (evidence, name) = (met.MetBy!, met.At ?? "board");
@@ -24,7 +25,15 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
             return;
         }
 
-        BoardPage.Reference(html, board, name);
+        if (led.Add(ElementId.Of(IdPrefix.Part, name)))
+        {
+            BoardPage.Reference(html, board, name);
+        }
+        else
+        {
+            html.Text(name);
+        }
+
         if (evidence.Kind == EvidenceKind.Reading && !IsHere(evidence) && board.Place(name)?.Sitting is { } lot)
         {
             html.Text(" (");
@@ -41,7 +50,7 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
         }
     }
 
-    /// <summary>Writes the day of an evidence, leading to its visit where it is an entry of one; nothing where it has no day.</summary>
+    /// <summary>Writes the day of an evidence, leading to its visit the first time that it is named; nothing where it has no day.</summary>
     public void Day(HtmlWriter html, Obligation met)
     {
         if (met.MetBy is not { Day: { } day } evidence)
@@ -50,7 +59,7 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
         }
 
         var words = IsoDate.Text(day);
-        if (IsHere(evidence) && VisitOf(evidence) is { } visit)
+        if (IsHere(evidence) && VisitOf(evidence) is { } visit && led.Add(visit))
         {
             html.Open(Tag.A).To(visit).Text(words);
         }

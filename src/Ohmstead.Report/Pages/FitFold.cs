@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Report.Html;
 using Reason = Ohmstead.Electronics.Substitution.Reason;
@@ -14,12 +15,15 @@ internal static class FitFold
     private const int Most = 4;
 
     /// <summary>Writes whether the part that was fitted fits, and why.</summary>
-    public static void Replacement(HtmlWriter html, FitVerdict verdict)
+    /// <param name="html">Where to.</param>
+    /// <param name="verdict">How it fits.</param>
+    /// <param name="sources">The sources of the page, each told once.</param>
+    public static void Replacement(HtmlWriter html, FitVerdict verdict, SourceList sources)
     {
         using var fold = html.Open(Tag.Details, ClassName.Fold);
         html.Open(Tag.Summary).Text(verdict.Outcome == ReasonWeight.For ? "It fits" : char.ToUpperInvariant(FitWords.Of(verdict)[0]) + FitWords.Of(verdict)[1..]);
         using var list = html.Open(Tag.Ul);
-        Reasons(html, verdict, null);
+        Reasons(html, verdict, null, sources);
     }
 
     /// <summary>Writes what would fit a place that needs a part: out of the drawer, and what to look for.</summary>
@@ -83,7 +87,7 @@ internal static class FitFold
     }
 
     // Lots that fit for the same reasons tell them once.
-    private static void Reasons(HtmlWriter html, FitVerdict verdict, FitVerdict? before)
+    private static void Reasons(HtmlWriter html, FitVerdict verdict, FitVerdict? before, SourceList? sources = null)
     {
         var good = 0;
         foreach (var reason in verdict.Reasons)
@@ -94,7 +98,9 @@ internal static class FitFold
             }
             else
             {
-                html.Open(Tag.Li).Text($"{FitWords.Of(reason.Weight)}, {reason.Aspect}: {reason.Words}{FitWords.Cited(reason.Source)}");
+                using var against = html.Open(Tag.Li);
+                html.Text($"{FitWords.Of(reason.Weight)}, {reason.Aspect}: {reason.Words}");
+                Cite(html, reason, sources);
             }
         }
 
@@ -115,8 +121,21 @@ internal static class FitFold
         var between = string.Empty;
         foreach (var reason in Good(verdict))
         {
-            html.Text($"{between}{reason.Aspect}: {reason.Words}{FitWords.Cited(reason.Source)}");
+            html.Text($"{between}{reason.Aspect}: {reason.Words}");
+            Cite(html, reason, sources);
             between = "; ";
+        }
+    }
+
+    private static void Cite(HtmlWriter html, Reason reason, SourceList? sources)
+    {
+        if (sources is not null && reason.Source != Source.CommonPractice)
+        {
+            sources.Cite(html, reason.Source.Text);
+        }
+        else
+        {
+            html.Text(FitWords.Cited(reason.Source));
         }
     }
 

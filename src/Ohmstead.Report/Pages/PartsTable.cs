@@ -41,7 +41,7 @@ internal static class PartsTable
             using (table.Cell(1))
             {
                 What(html, place);
-                Fit(html, context, board, place, fits.GetValueOrDefault(here.Name), needs.Contains(here.Name), open);
+                Fit(html, context, working, board, place, fits.GetValueOrDefault(here.Name), needs.Contains(here.Name), open);
             }
 
             using var readings = table.Cell(2);
@@ -108,11 +108,11 @@ internal static class PartsTable
         }
     }
 
-    private static void Fit(HtmlWriter html, ReportContext context, BoardAssessment board, PlaceHistory place, Replacement? replacement, bool isWanted, ICollection<OpenPlace>? open)
+    private static void Fit(HtmlWriter html, ReportContext context, SharedWorking working, BoardAssessment board, PlaceHistory place, Replacement? replacement, bool isWanted, ICollection<OpenPlace>? open)
     {
         if (replacement is not null)
         {
-            FitFold.Replacement(html, replacement.Fit);
+            FitFold.Replacement(html, replacement.Fit, working.Sources);
         }
 
         if (isWanted && context.Drawer is { } drawer)

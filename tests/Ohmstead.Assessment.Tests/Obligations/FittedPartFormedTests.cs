@@ -10,7 +10,7 @@ public sealed class FittedPartFormedTests
 
     [Fact]
     public void A_fresh_lot_owes_no_forming() => Board("received: 2026-01-28").Met(
-        "C1", "when it was fitted, within its shelf life of 3 years, which is usual", "from lot L-1", "2026-03-14", Fitted);
+        "C1", "when it was fitted, within its shelf life of 3 years, which is usual", "replaced", "2026-03-14", Fitted);
 
     [Theory]
     [InlineData("received: 2023-03-14", false)]
@@ -50,7 +50,7 @@ public sealed class FittedPartFormedTests
         NoLot("date_code: \"7812\"").Open(
             "C1", BoardState.ProofDue, "the new part had lain since 1978-03-26 (made 1978-W12, date code 7812), longer than its shelf life of 3 years, which is usual, when it was fitted",
             "form it again slowly, let it rest, measure its leakage, and record both");
-        NoLot("date_code: \"2512\"").Met("C1", "when it was fitted, within its shelf life of 3 years, which is usual", "a part from no lot", "2026-03-14", New.Replace("CODE", "date_code: \"2512\"", StringComparison.Ordinal));
+        NoLot("date_code: \"2512\"").Met("C1", "when it was fitted, within its shelf life of 3 years, which is usual", "replaced", "2026-03-14", New.Replace("CODE", "date_code: \"2512\"", StringComparison.Ordinal));
         NoLot("temperature: 105 °C").AsksNothing("C1");
     }
 

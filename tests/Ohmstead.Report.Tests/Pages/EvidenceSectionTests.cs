@@ -78,10 +78,13 @@ public sealed class EvidenceSectionTests
     public void Work_and_proofs_lead_to_their_visit_and_say_what_was_done()
     {
         var page = OneBoard.Page(Sound);
+        // The way to a visit is told where its day is named first.
+        var ways = Section(page).QuerySelectorAll("details td.short a");
+        Assert.Equal(["2026-03-14", "2026-03-15"], ways.Select(way => way.TextContent));
+        Assert.All(ways, way => Assert.StartsWith(way.TextContent, Entry(page, way).QuerySelector("h3")!.TextContent, StringComparison.Ordinal));
         var proof = Row(page, "+12V proved: 12.03 V");
-        Assert.Equal("+12V", proof.QuerySelector("th")!.TextContent);
-        Assert.StartsWith("2026-03-15", Entry(page, proof.QuerySelector("td.short a")!).QuerySelector("h3")!.TextContent, StringComparison.Ordinal);
-        Assert.StartsWith("2026-03-14", Entry(page, Row(page, "a part sits there: replaced").QuerySelector("td.short a")!).QuerySelector("h3")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(("+12V", "2026-03-15"), (proof.QuerySelector("th")!.TextContent, proof.QuerySelector("td.short")!.TextContent));
+        Assert.Equal("2026-03-14", Row(page, "a part sits there: replaced").QuerySelector("td.short")!.TextContent);
     }
 
     [Fact]

@@ -81,7 +81,7 @@ public sealed class WhyCommandTests
     [Fact]
     public void Of_a_kind_of_which_many_are_met_the_places_are_named_and_all_are_told_on_request()
     {
-        Assert.Contains("\n      8 met: C1, C2, C3, C4, R3, R4, K1, L1, the last on 2026-05-02; --all tells each\n", Why("SP-0007").Out.Replace("C1 to C4", "C1, C2, C3, C4", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("\n      8 met: C1 to C4, R3, R4, K1, L1, the last on 2026-05-02; --all tells each\n", Why("SP-0007").Out, StringComparison.Ordinal);
         var all = Why("SP-0007", "--all").Out;
         Assert.DoesNotContain("--all tells each", all, StringComparison.Ordinal);
         Assert.Contains("\n      K1: nothing that was read of it is outside: ", all, StringComparison.Ordinal);

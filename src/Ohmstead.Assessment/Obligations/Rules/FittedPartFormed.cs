@@ -29,7 +29,7 @@ public sealed class FittedPartFormed : IObligationRule
             var (at, what) = (piece.Place.Part.Ref.Value, lot is null ? "the new part" : $"lot {lot.Id.Value}");
             if (!shelf.IsOverOn(piece.Visit.Date.Value))
             {
-                yield return Obligation.Met(Kind, at, $"when it was fitted, within its shelf life of {shelf.LifeWords}", board.By(piece.Work, piece.Visit, BoardUnderObligation.From(piece.Work)));
+                yield return Obligation.Met(Kind, at, $"when it was fitted, within its shelf life of {shelf.LifeWords}", board.By(piece.Work, piece.Visit, piece.Work.Did.Text));
             }
             else if (ReformedSince(board, piece) is { } formed)
             {

@@ -48,7 +48,7 @@ public sealed class FittedPartKnown : IObligationRule
             }
             else if (fitting.Values is { } values)
             {
-                yield return Obligation.Met(Kind, at, "it is written what it is", board.By(fitting.Work, fitting.Visit, new LazyText(() => $"{PartWords.Describe(values)}{(fitting.Work.Lot is { } of ? $" from lot {of.Value}" : string.Empty)}")));
+                yield return Obligation.Met(Kind, at, "it is written what it is", board.By(fitting.Work, fitting.Visit, fitting.Work.Lot is { } from ? $"lot {from.Value}" : LazyText.Of(values, PartWords.Describe)));
             }
         }
     }

@@ -10,7 +10,7 @@ public sealed class ReadingAnswered : IObligationRule
     public string Kind => "reading-answered";
 
     /// <inheritdoc/>
-    public string Asks => "no reading of what sits there is outside its limit, or somebody who knew the reading decided with a reason that the part stays";
+    public string Asks => "no reading of what sits there is outside its limit, or a decision that knew it keeps the part with a reason";
 
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)
