@@ -102,7 +102,7 @@ public sealed partial class StartDesignCommandTests
     // All that is told of a part, without the places, which move.
     private static string Why(CollectionCopy copy, string part) => PlaceInFile().Replace(Run.Of("why", "SP-0019", part, "--in", copy.Root, "--as-of", "2026-11-25").Out, string.Empty);
 
-    [GeneratedRegex(@"boards/SP-0019\.md:\d+", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(boards/SP-0019|designs/pulse-shaper)\.md:\d+", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex PlaceInFile();
 
     // Checks and messages; the lines move with the text.
