@@ -19,6 +19,9 @@ public sealed class Assessor(Workshop workshop)
     // Most readings of a visit are taken in one and the same way.
     private ReadingConditions? lastHow;
 
+    // And with one instrument, whose calibration is looked up once for all of them.
+    private (Instrument? Instrument, DateOnly Day, DateOnly? Since) lastLapse;
+
     // The same marks come on all boards.
     private readonly LimitMemo limitsKnown = new();
 
@@ -33,7 +36,7 @@ public sealed class Assessor(Workshop workshop)
         var design = board.Design is { } name ? workshop.Designs.GetValueOrDefault(name.Value) : null;
         var parts = PartsList.Merge(board.Parts, design?.Parts ?? []);
         var points = PartsList.Merge(board.Points, design?.Points ?? []);
-        ImmutableArray<BenchVisit> visits = [.. board.Bench.OrderBy(visit => visit.Date.Value)];
+        var visits = InOrder(board.Bench);
         var timeline = new Timeline(visits, parts);
         var readings = ReadingsOf(visits, timeline, parts, points);
         var proofs = ProofsOf(visits, points);
@@ -61,6 +64,20 @@ public sealed class Assessor(Workshop workshop)
             Replacements = Replacement.Of(assessment, workshop),
             Drifts = [.. BoardDrifts.Of(assessment)],
         };
+    }
+
+    // Most records are written day after day, and then nothing moves.
+    private static ImmutableArray<BenchVisit> InOrder(ImmutableArray<BenchVisit> bench)
+    {
+        for (var at = 1; at < bench.Length; at++)
+        {
+            if (bench[at].Date.Value < bench[at - 1].Date.Value)
+            {
+                return [.. bench.OrderBy(visit => visit.Date.Value)];
+            }
+        }
+
+        return bench;
     }
 
     // Lots are few, and their parts go to many boards.
@@ -124,7 +141,18 @@ public sealed class Assessor(Workshop workshop)
     // The current through a junction is how its voltage was measured.
     private static bool IsJunction(PartValues values) => values.Kind.Value.Junction is Junction.Rectifying or Junction.Breakdown;
 
-    private static MeterReach MeterOf(Instrument? instrument, ReadValue value, BenchVisit visit) => MeterReach.Of(instrument, value.Measured, value.Value.Value, visit.Date.Value);
+    private MeterReach MeterOf(Instrument? instrument, ReadValue value, BenchVisit visit) =>
+        instrument is null ? default : MeterReach.Of(instrument, value.Measured, value.Value.Value, LapsedOn(instrument, visit.Date.Value));
+
+    private DateOnly? LapsedOn(Instrument instrument, DateOnly day)
+    {
+        if (!ReferenceEquals(lastLapse.Instrument, instrument) || lastLapse.Day != day)
+        {
+            lastLapse = (instrument, day, MeterDoubt.LongLapsed(instrument, day));
+        }
+
+        return lastLapse.Since;
+    }
 
     private ImmutableArray<AssessedReading> ReadingsOf(
         ImmutableArray<BenchVisit> visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts, IReadOnlyDictionary<string, TestPoint> points)

@@ -34,10 +34,16 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
     {
         foreach (var place in board.Places)
         {
-            if (place.Counting.Length > 1 && In(board, place.Part.Ref.Value, [.. place.Counting.Where(reading => reading.VisitOrder >= 0).Select(Entry.Of)]) is { } pair)
+            if (place.Counting.Length > 1 && place.Counting.Any(Fails) && In(board, place.Part.Ref.Value, [.. place.Counting.Where(reading => reading.VisitOrder >= 0).Select(Entry.Of)]) is { } pair)
             {
                 yield return pair;
             }
+        }
+
+        // Most boards have nothing that fails, and then nothing contradicts it.
+        if (!board.Readings.Any(Fails) && !board.Proofs.Any(static proof => proof.Outcome == VerdictOutcome.Outside))
+        {
+            yield break;
         }
 
         foreach (var point in board.Points)
@@ -51,6 +57,8 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
             }
         }
     }
+
+    private static bool Fails(AssessedReading reading) => reading.Overall == VerdictOutcome.Outside;
 
     private static ContradictingReadings? In(BoardAssessment board, string at, ImmutableArray<Entry> entries)
     {

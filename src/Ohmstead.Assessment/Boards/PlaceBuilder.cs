@@ -24,7 +24,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         var lotName = piece?.Work.Lot?.Value;
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
         ImmutableArray<AssessedReading> own = byPlace.TryGetValue(reference, out var ofPlace) ? [.. ofPlace] : [];
-        ImmutableArray<AssessedReading> counting = change is { IsEmpty: true } || (own.Length == 0 && lotName is null) ? [] : [.. Counting(reference, own, change, piece, lotName)];
+        ImmutableArray<AssessedReading> counting = change is { IsEmpty: true } || (own.Length == 0 && lotName is null) ? [] : Counting(reference, own, piece, lotName);
 
         // What failed once is no pass by being read again, where somebody's life hangs on it: it goes.
         var isFinal = PartKind.IsSafetyRelevant(part.Values) || (lot is not null && PartKind.IsSafetyRelevant(lot.Values));
@@ -97,9 +97,24 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         : workshop.IncomingReadings[lot].Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
 
     // Readings of what sits there now: of the piece before it went in (here, or its lot's in the drawer), and of the place while it sat there.
-    private IEnumerable<AssessedReading> Counting(string reference, ImmutableArray<AssessedReading> own, PlaceChange? change, PlaceChange? piece, string? lotName) =>
-        piece is null ? own.Where(reading => !reading.IsNew && Sat(reading, reference, piece))
-        : BeforeItWentIn(own, piece, lotName, timeline.ChangedBefore(reference, piece)).Concat(own.Where(reading => !reading.IsNew && Sat(reading, reference, piece)));
+    private ImmutableArray<AssessedReading> Counting(string reference, ImmutableArray<AssessedReading> own, PlaceChange? piece, string? lotName)
+    {
+        var counting = ImmutableArray.CreateBuilder<AssessedReading>(own.Length);
+        if (piece is not null)
+        {
+            counting.AddRange(BeforeItWentIn(own, piece, lotName, timeline.ChangedBefore(reference, piece)));
+        }
+
+        foreach (var reading in own)
+        {
+            if (!reading.IsNew && Sat(reading, reference, piece))
+            {
+                counting.Add(reading);
+            }
+        }
+
+        return counting.DrainToImmutable();
+    }
 
     private IEnumerable<AssessedReading> BeforeItWentIn(ImmutableArray<AssessedReading> own, PlaceChange piece, string? lotName, Moment after)
     {

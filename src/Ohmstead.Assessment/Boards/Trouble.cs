@@ -27,32 +27,33 @@ internal enum Trouble
 /// </summary>
 internal static class Troubles
 {
-    private static readonly string[] Metal = ["chassis", "case", "metalwork", "cabinet", "frame", "panel", "earth", "touch"];
-    private static readonly string[] Live = ["live", "shock", "tingl", "volts on", "voltage on"];
+    // All in capitals, as the words are that they are looked for in.
+    private static readonly string[] Metal = ["CHASSIS", "CASE", "METALWORK", "CABINET", "FRAME", "PANEL", "EARTH", "TOUCH"];
+    private static readonly string[] Live = ["LIVE", "SHOCK", "TINGL", "VOLTS ON", "VOLTAGE ON"];
     // What is no part of the list is spent by these all the same.
-    private static readonly string[] SpentAnywhere = ["craz", "bulg", "swollen", "vented", "burst", "perish", "exploded"];
+    private static readonly string[] SpentAnywhere = ["CRAZ", "BULG", "SWOLLEN", "VENTED", "BURST", "PERISH", "EXPLODED"];
     private static readonly string[] Spent =
-        ["craz", "bulg", "swollen", "vented", "burst", "leak", "burnt", "burned", "charred", "shorted", "blown", "exploded", "gone white", "air inside"];
+        ["CRAZ", "BULG", "SWOLLEN", "VENTED", "BURST", "LEAK", "BURNT", "BURNED", "CHARRED", "SHORTED", "BLOWN", "EXPLODED", "GONE WHITE", "AIR INSIDE"];
 
     // A body that is broken is, a broken joint or track is mended; what crackles is only heard.
-    private static readonly string[] Broken = ["cracked", "cracks", "crack ", "split", "shatter", "hole", "domed", "melted", "chip", "broken", "dried out"];
-    private const string Heard = "crackl";
+    private static readonly string[] Broken = ["CRACKED", "CRACKS", "CRACK ", "SPLIT", "SHATTER", "HOLE", "DOMED", "MELTED", "CHIP", "BROKEN", "DRIED OUT"];
+    private const string Heard = "CRACKL";
 
     // What leaks by the meter is no leak that wets a hand: readings judge it.
-    private const string Measured = "leakage";
-    private const string Wet = "electrolyte";
+    private const string Measured = "LEAKAGE";
+    private const string Wet = "ELECTROLYTE";
     private static readonly string[] Copper =
-        ["pad", "joint", "track", "trace", "copper", "solder", "unsolder", "desolder", "wire", "lead off", "leg off", "connection"];
+        ["PAD", "JOINT", "TRACK", "TRACE", "COPPER", "SOLDER", "UNSOLDER", "DESOLDER", "WIRE", "LEAD OFF", "LEG OFF", "CONNECTION"];
     private static readonly string[] Foreign =
-        ["crust", "dirt", "dust", "flux", "corro", "oxid", "green", "tarnish", "residue", "salt", "grease", "mould", "mold", "verdigris", "soot", "electrolyte", "spill"];
+        ["CRUST", "DIRT", "DUST", "FLUX", "CORRO", "OXID", "GREEN", "TARNISH", "RESIDUE", "SALT", "GREASE", "MOULD", "MOLD", "VERDIGRIS", "SOOT", "ELECTROLYTE", "SPILL"];
 
     /// <summary>The sort of trouble.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="part">The part that it was seen at, or null when its place is none.</param>
     internal static Trouble Of(Observation finding, Part? part)
     {
-        var words = finding.What.Value;
-        if (Speaks(words, Metal) && (Speaks(words, Live) || (finding.Severity.Value == ObservedSeverity.Safety && TellsVolts(words))))
+        var words = finding.What.Value.ToUpperInvariant();
+        if (Speaks(words, Metal) && (Speaks(words, Live) || (finding.Severity.Value == ObservedSeverity.Safety && TellsVolts(finding.What.Value))))
         {
             return Trouble.LiveMetal;
         }
@@ -67,10 +68,10 @@ internal static class Troubles
 
     // Crust on a cell is the cell's own, as electrolyte is at an electrolytic: wiping it off leaves the part that made it.
     private static bool IsSpent(string words, PartKind kind) =>
-        Speaks(words.Replace(Measured, string.Empty, StringComparison.OrdinalIgnoreCase), Spent)
-        || (Speaks(words.Replace(Heard, string.Empty, StringComparison.OrdinalIgnoreCase), Broken) && !Speaks(words, Copper))
+        Speaks(words.Replace(Measured, string.Empty, StringComparison.Ordinal), Spent)
+        || (Speaks(words.Replace(Heard, string.Empty, StringComparison.Ordinal), Broken) && !Speaks(words, Copper))
         || (kind == PartKinds.Cell && Speaks(words, Foreign))
-        || (kind.IsElectrolytic && words.Contains(Wet, StringComparison.OrdinalIgnoreCase));
+        || (kind.IsElectrolytic && words.Contains(Wet, StringComparison.Ordinal));
 
     // A figure in volts: '230 V', '110V AC'.
     private static bool TellsVolts(string words)
@@ -92,7 +93,7 @@ internal static class Troubles
     {
         foreach (var word in of)
         {
-            for (var at = words.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0; at = words.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
+            for (var at = words.IndexOf(word, StringComparison.Ordinal); at >= 0; at = words.IndexOf(word, at + 1, StringComparison.Ordinal))
             {
                 if (at == 0 || !char.IsLetter(words[at - 1]))
                 {

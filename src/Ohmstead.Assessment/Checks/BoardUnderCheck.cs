@@ -18,8 +18,31 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     /// <summary>The board as written.</summary>
     public BoardFile Board => Assessment.Board;
 
-    /// <summary>True when no visit stands after a later one and none lies in the future. Else a date is wrong, and what follows from the order of time is not worth telling before it is mended.</summary>
-    public bool IsInOrder => Board.Bench.All(visit => visit.Date.Value <= Today) && Board.Bench.Zip(Board.Bench.Skip(1)).All(pair => pair.First.Date.Value <= pair.Second.Date.Value);
+    /// <summary>
+    /// True when no visit stands after a later one and none lies in the future. Else a date is wrong, and what follows from the order of time is not worth
+    /// telling before it is mended.
+    /// </summary>
+    public bool IsInOrder
+    {
+        get
+        {
+            var before = DateOnly.MinValue;
+            foreach (var visit in Board.Bench)
+            {
+                if (visit.Date.Value < before || visit.Date.Value > Today)
+                {
+                    return false;
+                }
+
+                before = visit.Date.Value;
+            }
+
+            return true;
+        }
+    }
+
+    /// <summary>All pairs of readings that contradict each other; the check tells them, and the obligations ask for an answer.</summary>
+    internal ImmutableArray<ContradictingReadings> Contradicting { get; } = [.. ContradictingReadings.Of(Assessment)];
 
     /// <summary>True when every file that limits and uncertainties come from was read in full: its design, the stock, the instruments, the decision rule.</summary>
     public bool HasAllThatItIsJudgedBy => Workshop.FilesWithErrors.Count == 0

@@ -6,18 +6,22 @@ namespace Ohmstead.Assessment.Checks;
 /// <summary>Names that entries refer to others by.</summary>
 internal static class NamesIn
 {
-    /// <summary>The names in entries, in their order; those that name nothing are passed over.</summary>
+    /// <summary>Adds the names in entries, in their order; those that name nothing are passed over.</summary>
+    /// <param name="names">The names so far.</param>
     /// <param name="entries">The entries.</param>
     /// <param name="name">The name in an entry, or null.</param>
-    internal static IEnumerable<Written<string>> Of<T>(ImmutableArray<T> entries, Func<T, Written<string>?> name)
+    /// <returns>The names.</returns>
+    internal static List<Written<string>> And<T>(this List<Written<string>> names, ImmutableArray<T> entries, Func<T, Written<string>?> name)
         where T : class
     {
         foreach (var entry in entries)
         {
             if (name(entry) is { } named)
             {
-                yield return named;
+                names.Add(named);
             }
         }
+
+        return names;
     }
 }

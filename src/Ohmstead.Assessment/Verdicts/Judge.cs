@@ -63,10 +63,7 @@ public static class Judge
         {
             Reason = reason,
             Limit = limit,
-            LimitInWords = limit.InWords,
             Others = limits.Length == 1 ? [] : Others(limits, value),
-            Deviation = limit.Nominal is { Value: not 0m } nominal ? (value.Value - nominal.Value) / nominal.Value : null,
-            Margin = MarginTo(limit.Interval, value.Value),
             Uncertainty = uncertainty?.Expanded,
             Probability = decided?.Probability,
             Rule = decided is null ? null : rule,
@@ -178,23 +175,6 @@ public static class Judge
         }
 
         return limit.NothingAbove is { } high && value.Value > limit.Interval.Upper?.Value && !(value.Value > limit.NothingAboveTo?.Value) ? high : null;
-    }
-
-    // The nearest limit, as a fraction of that limit; a limit of nought has no per cent.
-    private static decimal? MarginTo(Interval interval, decimal value)
-    {
-        decimal? least = null;
-        if (interval.Lower is { Value: not 0m and var lower })
-        {
-            least = (value - lower) / Math.Abs(lower);
-        }
-
-        if (interval.Upper is { Value: not 0m and var upper } && (upper - value) / Math.Abs(upper) is var room && (least is null || room < least))
-        {
-            least = room;
-        }
-
-        return least;
     }
 
     private sealed class Sentence(Measured measured, Written<Indication> reading, Limit limit, VerdictOutcome outcome, LazyText? reason) : LazyText

@@ -23,15 +23,15 @@ public sealed record MeterDoubt(LazyText Why)
     /// <param name="instrument">The instrument.</param>
     /// <param name="measured">What was measured.</param>
     /// <param name="value">What it showed.</param>
-    /// <param name="day">The day of the reading.</param>
-    public static MeterDoubt? Of(Instrument instrument, Measured measured, Quantity value, DateOnly day)
+    /// <param name="lapsed">The end of its calibration, as <see cref="LongLapsed"/> tells it for the day of the reading.</param>
+    public static MeterDoubt? Of(Instrument instrument, Measured measured, Quantity value, DateOnly? lapsed)
     {
         if (ReadingUncertainty.EndOfRange(instrument, measured) is { } reach && Math.Abs(value.Value) > reach.Value)
         {
             return new(new LazyText(() => $"{instrument.Id.Value} is good for {VerdictWords.Of(measured)} up to {QuantityText.Format(reach)}, and this lies beyond")) { Reach = reach };
         }
 
-        return LongLapsed(instrument, day) is { } until
+        return lapsed is { } until
             ? new(new LazyText(() => $"the calibration of {instrument.Id.Value} ran out on {IsoDate.Text(until)}, longer ago than it held: what it is good for now is not known"))
             : null;
     }
@@ -50,8 +50,13 @@ public sealed record MeterDoubt(LazyText Why)
         return uncertainty is { } known && (value - (TimesUncertainty * known.Expanded.Value) > mayBe.Upper?.Value || value + (TimesUncertainty * known.Expanded.Value) < mayBe.Lower?.Value);
     }
 
-    // Past its end by more than it held: a round that was missed by some months is warned of, and no more.
-    private static DateOnly? LongLapsed(Instrument instrument, DateOnly day)
+    /// <summary>
+    /// The end of a calibration that lies further back than it held; null while it is not, or where none is on record. A round that was missed by some
+    /// months is warned of, and no more.
+    /// </summary>
+    /// <param name="instrument">The instrument.</param>
+    /// <param name="day">The day of the reading.</param>
+    public static DateOnly? LongLapsed(Instrument instrument, DateOnly day)
     {
         Calibration? inForce = null;
         foreach (var calibration in instrument.Calibrations)

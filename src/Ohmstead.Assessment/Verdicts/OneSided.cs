@@ -93,7 +93,6 @@ internal static class OneSided
         {
             Reason = reason,
             Limit = limit,
-            LimitInWords = limit?.InWords,
         };
     }
 
@@ -187,7 +186,11 @@ internal static class OneSided
 public readonly record struct MeterReach(ReadingUncertainty? Uncertainty, Quantity? Reach, MeterDoubt? Doubt)
 {
     /// <summary>What an instrument says about an indication.</summary>
-    public static MeterReach Of(Instrument? instrument, Measured measured, Indication shown, DateOnly day)
+    /// <param name="instrument">The instrument, or null when it is not known.</param>
+    /// <param name="measured">What was measured.</param>
+    /// <param name="shown">What it showed.</param>
+    /// <param name="lapsed">The end of its calibration, where that is long gone; else null.</param>
+    public static MeterReach Of(Instrument? instrument, Measured measured, Indication shown, DateOnly? lapsed)
     {
         if (instrument is null)
         {
@@ -196,11 +199,11 @@ public readonly record struct MeterReach(ReadingUncertainty? Uncertainty, Quanti
 
         if ((shown.Exact ?? shown.Bound) is { } figure)
         {
-            return new(ReadingUncertainty.Of(instrument, measured, figure), null, MeterDoubt.Of(instrument, measured, figure, day));
+            return new(ReadingUncertainty.Of(instrument, measured, figure), null, MeterDoubt.Of(instrument, measured, figure, lapsed));
         }
 
         return ReadingUncertainty.EndOfRange(instrument, measured) is { } end
-            ? new(ReadingUncertainty.Of(instrument, measured, end), end, MeterDoubt.Of(instrument, measured, end, day))
+            ? new(ReadingUncertainty.Of(instrument, measured, end), end, MeterDoubt.Of(instrument, measured, end, lapsed))
             : default;
     }
 }

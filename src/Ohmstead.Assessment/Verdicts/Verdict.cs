@@ -43,16 +43,16 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
     public Limit? Limit { get; init; }
 
     /// <summary>The values inside the limit that governs, in words: 376 µF … 564 µF; or null when none is known.</summary>
-    public LazyText? LimitInWords { get; init; }
+    public LazyText? LimitInWords => Limit?.InWords;
 
     /// <summary>Other limits that were looked at, each with what the reading says by it.</summary>
     public ImmutableArray<(Limit Limit, bool Inside)> Others { get; init; } = [];
 
     /// <summary>How far the reading is from the nominal value, as a fraction: -0.07 is 7 % low.</summary>
-    public decimal? Deviation { get; init; }
+    public decimal? Deviation => Exact is { } value && Limit?.Nominal is { Value: not 0m } nominal ? (value.Value - nominal.Value) / nominal.Value : null;
 
     /// <summary>How far the nearest limit is, as a fraction of that limit; negative when the reading is outside.</summary>
-    public decimal? Margin { get; init; }
+    public decimal? Margin => Exact is { } value && Limit is { } limit ? MarginTo(limit.Interval, value.Value) : null;
 
     /// <summary>The expanded uncertainty of the reading (k = 2), when the instrument is known.</summary>
     public Quantity? Uncertainty { get; init; }
@@ -65,4 +65,21 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
 
     /// <summary>Whatever a reader must know beside it: the working of the uncertainty, conditions, warnings.</summary>
     public ImmutableArray<LazyText> Remarks { get; init; } = [];
+
+    // The nearest limit, as a fraction of that limit; a limit of nought has no per cent.
+    private static decimal? MarginTo(Interval interval, decimal value)
+    {
+        decimal? least = null;
+        if (interval.Lower is { Value: not 0m and var lower })
+        {
+            least = (value - lower) / Math.Abs(lower);
+        }
+
+        if (interval.Upper is { Value: not 0m and var upper } && (upper - value) / Math.Abs(upper) is var room && (least is null || room < least))
+        {
+            least = room;
+        }
+
+        return least;
+    }
 }

@@ -14,20 +14,22 @@ public sealed class InstrumentUnknown : IBoardCheck
     {
         foreach (var visit in board.Assessment.Visits)
         {
-            foreach (var instrument in Named(visit).Where(instrument => !IsKnown(board, instrument.Value)))
+            foreach (var instrument in Named(visit))
             {
+                if (IsKnown(board, instrument.Value))
+                {
+                    continue;
+                }
+
                 yield return new UnknownName("instrument", $"add {instrument.Value} to instruments.yaml")
                     .In(board, Description, instrument, $"there is no instrument '{instrument.Value}'", board.Workshop.Instruments.Keys.Order(StringComparer.Ordinal));
             }
         }
     }
 
-    private static IEnumerable<Written<string>> Named(BenchVisit visit) =>
-    [
-        .. visit.Instrument is { } ofAll ? [ofAll] : Array.Empty<Written<string>>(),
-        .. NamesIn.Of(visit.Readings, static reading => reading.Instrument),
-        .. NamesIn.Of(visit.Proofs, static proof => proof.Instrument),
-    ];
+    private static List<Written<string>> Named(BenchVisit visit) => (visit.Instrument is { } ofAll ? new List<Written<string>>(1) { ofAll } : [])
+        .And(visit.Readings, static reading => reading.Instrument)
+        .And(visit.Proofs, static proof => proof.Instrument);
 
     private static bool IsKnown(BoardUnderCheck board, string name) =>
         board.Workshop.Instruments.ContainsKey(name) || (board.Workshop.InstrumentsFile?.Unread.MayHold(name) ?? false);

@@ -14,16 +14,20 @@ public sealed class LotUnknown : IBoardCheck
     {
         foreach (var visit in board.Assessment.Visits)
         {
-            foreach (var lot in Named(visit).Where(lot => !IsKnown(board, lot.Value)))
+            foreach (var lot in Named(visit))
             {
+                if (IsKnown(board, lot.Value))
+                {
+                    continue;
+                }
+
                 yield return new UnknownName("lot", $"add lot {lot.Value} to stock.yaml")
                     .In(board, Description, lot, $"there is no lot '{lot.Value}' in the drawer", board.Workshop.Lots.Keys.Order(StringComparer.Ordinal));
             }
         }
     }
 
-    private static IEnumerable<Written<string>> Named(BenchVisit visit) =>
-        [.. NamesIn.Of(visit.Readings, static reading => reading.Lot), .. NamesIn.Of(visit.Work, static work => work.Lot)];
+    private static List<Written<string>> Named(BenchVisit visit) => new List<Written<string>>().And(visit.Readings, static reading => reading.Lot).And(visit.Work, static work => work.Lot);
 
     private static bool IsKnown(BoardUnderCheck board, string name) =>
         board.Workshop.Lots.ContainsKey(name) || (board.Workshop.StockFile?.UnreadLots.MayHold(name) ?? false);

@@ -19,18 +19,21 @@ public sealed class PartUnknown : IBoardCheck
 
         foreach (var visit in board.Assessment.Visits)
         {
-            foreach (var part in Named(visit).Where(part => board.Assessment.Place(part.Value) is null && !board.MayBeUnreadPart(part.Value)))
+            foreach (var part in Named(visit))
             {
+                if (board.Assessment.Place(part.Value) is not null || board.MayBeUnreadPart(part.Value))
+                {
+                    continue;
+                }
+
                 yield return new UnknownName("part", $"add {part.Value} to parts") { Otherwise = $"add {part.Value} to parts, or name a part that is there" }
                     .In(board, Description, part, $"this board has no part '{part.Value}'", board.Assessment.Places.Select(place => place.Part.Ref.Value));
             }
         }
     }
 
-    private static IEnumerable<Written<string>> Named(BenchVisit visit) =>
-    [
-        .. NamesIn.Of(visit.Readings, static reading => reading.Part),
-        .. NamesIn.Of(visit.Work, static work => work.Part),
-        .. NamesIn.Of(visit.Decided, static decision => decision.Part),
-    ];
+    private static List<Written<string>> Named(BenchVisit visit) => new List<Written<string>>(visit.Readings.Length)
+        .And(visit.Readings, static reading => reading.Part)
+        .And(visit.Work, static work => work.Part)
+        .And(visit.Decided, static decision => decision.Part);
 }

@@ -11,7 +11,7 @@ public sealed class PointLinkUnknown : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        if (board.Board.Points.Length == 0)
+        if (!board.Board.Points.Any(static point => point.Reservoir is not null || point.Input is not null))
         {
             yield break;
         }

@@ -12,7 +12,7 @@ public sealed class ReadingsContradict : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var pair in ContradictingReadings.Of(board.Assessment))
+        foreach (var pair in board.Contradicting)
         {
             if (pair.Answer is null)
             {

@@ -14,7 +14,7 @@ public sealed class ReadingsAgree : IObligationRule
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)
     {
-        foreach (var pair in ContradictingReadings.Of(board.Board))
+        foreach (var pair in board.Under.Contradicting)
         {
             if (pair.Answer is { } answer)
             {

@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
@@ -27,13 +28,14 @@ public sealed class RecordSound : IObligationRule
             }
         }
 
-        foreach (var (of, finding) in Shared(board))
+        var instruments = InstrumentsThatCount(board);
+        foreach (var (of, finding) in Shared(board, instruments))
         {
             isSound = false;
             yield return Open(finding, of);
         }
 
-        foreach (var unread in Unread(board))
+        foreach (var unread in Unread(board, instruments))
         {
             isSound = false;
             yield return unread;
@@ -48,7 +50,7 @@ public sealed class RecordSound : IObligationRule
     private Obligation Open(Finding finding, string? of) => Obligation.Open(
         Kind, BoardState.ProofDue, of, LazyText.Of(finding, static one => $"{one.Message} [{one.Check}, {one.Place.Path} line {one.Place.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}]"), finding.NextStep ?? "mend the record");
 
-    private static IEnumerable<(string Of, Finding Finding)> Shared(BoardUnderObligation board)
+    private static IEnumerable<(string Of, Finding Finding)> Shared(BoardUnderObligation board, List<string> instruments)
     {
         foreach (var finding in board.Shared.OfBoard(board.Board.Board.Path))
         {
@@ -71,7 +73,7 @@ public sealed class RecordSound : IObligationRule
             }
         }
 
-        foreach (var instrument in InstrumentsThatCount(board))
+        foreach (var instrument in instruments)
         {
             foreach (var finding in board.Shared.OfInstrument(instrument))
             {
@@ -81,7 +83,7 @@ public sealed class RecordSound : IObligationRule
     }
 
     // What stands in a file that could not be read is not unknown, and yet nothing is known of it.
-    private IEnumerable<Obligation> Unread(BoardUnderObligation board)
+    private IEnumerable<Obligation> Unread(BoardUnderObligation board, List<string> instruments)
     {
         if (board.Board is { Board.Design: { } design, Design: null })
         {
@@ -96,7 +98,7 @@ public sealed class RecordSound : IObligationRule
             }
         }
 
-        foreach (var instrument in InstrumentsThatCount(board))
+        foreach (var instrument in instruments)
         {
             if (!board.Workshop.Instruments.ContainsKey(instrument))
             {
@@ -118,10 +120,36 @@ public sealed class RecordSound : IObligationRule
         }
     }
 
-    private static IEnumerable<string> InstrumentsThatCount(BoardUnderObligation board) =>
-        board.Board.Places.SelectMany(place => place.Counting).Where(reading => reading.VisitOrder >= 0).Select(reading => (reading.Reading.Instrument ?? reading.Visit.Instrument)?.Value)
-            .Concat(board.Board.Proofs.Select(proof => (proof.Proof.Instrument ?? proof.Visit.Instrument)?.Value))
-            .OfType<string>().Distinct(StringComparer.Ordinal);
+    // A handful at most, and mostly one.
+    private static List<string> InstrumentsThatCount(BoardUnderObligation board)
+    {
+        var all = new List<string>(2);
+        foreach (var place in board.Board.Places)
+        {
+            foreach (var reading in place.Counting)
+            {
+                if (reading.VisitOrder >= 0)
+                {
+                    Add(all, reading.Reading.Instrument ?? reading.Visit.Instrument);
+                }
+            }
+        }
+
+        foreach (var proof in board.Board.Proofs)
+        {
+            Add(all, proof.Proof.Instrument ?? proof.Visit.Instrument);
+        }
+
+        return all;
+    }
+
+    private static void Add(List<string> all, Written<string>? instrument)
+    {
+        if (instrument is { Value: var name } && !all.Contains(name))
+        {
+            all.Add(name);
+        }
+    }
 
     private static bool Counts(BoardUnderObligation board, Finding finding) =>
         CheckEffects.Of(finding.Check) != CheckEffect.HoldsBackWhileItCounts
