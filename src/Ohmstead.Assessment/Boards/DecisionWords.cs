@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
@@ -9,6 +10,10 @@ public static class DecisionWords
     /// <summary>The decision about what sits in a place, its reason, and why it does not hold where it does not; null when none was made.</summary>
     public static string? Told(PlaceHistory place) => place.Decision is not { } decision ? null
         : $"{decision.What.Text}, because {decision.Because.Value}{(Doubt(place) is { } doubt ? $"; {doubt}" : string.Empty)}";
+
+    /// <summary>Why a verdict is what it is, and why the decision about the part does not answer it, where one was made that does not.</summary>
+    internal static LazyText Beside(PlaceHistory place, Verdict verdict) =>
+        Doubt(place) is { } doubt ? $"{verdict.Why}; '{place.Decision!.What.Text}': {doubt}" : verdict.Why;
 
     /// <summary>Why a decision that lets a part stay does not hold: it cannot keep such a part, or it was made before a reading that speaks against it; null when it holds.</summary>
     public static string? Doubt(PlaceHistory place)

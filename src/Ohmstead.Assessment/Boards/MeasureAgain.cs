@@ -16,12 +16,8 @@ public sealed record MeasureAgain(string At, LazyText Text)
     internal static ImmutableArray<MeasureAgain> Of(ImmutableArray<PlaceHistory> places, ImmutableArray<PointStanding> points) =>
     [
         .. places.Where(place => place is { IsUndecided: true, HasFailed: false, IsSafetyRelevant: false, IsKeptByDecision: false, IsToBeReplaced: false })
-            .SelectMany(place => place.Standing.Where(verdict => verdict.Outcome == VerdictOutcome.Undecided).Select(verdict => new MeasureAgain(place.Part.Ref.Value, Words(place, verdict)))),
+            .SelectMany(place => place.Standing.Where(verdict => verdict.Outcome == VerdictOutcome.Undecided).Select(verdict => new MeasureAgain(place.Part.Ref.Value, DecisionWords.Beside(place, verdict)))),
         .. points.Where(point => point.Fault is null)
             .SelectMany(point => point.Read.Where(verdict => verdict.Outcome == VerdictOutcome.Undecided).Select(verdict => new MeasureAgain(point.Name, verdict.Why))),
     ];
-
-    // A decision that did not know the reading is told: whoever made it should hear that it does not answer it.
-    private static LazyText Words(PlaceHistory place, Verdict verdict) =>
-        DecisionWords.Doubt(place) is { } doubt ? $"{verdict.Why}; '{place.Decision!.What.Text}': {doubt}" : verdict.Why;
 }

@@ -43,6 +43,49 @@ public sealed class MeterDoubtTests
     public void Long_after_its_calibration_a_meter_decides_only_what_no_drift_explains(string day, string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Read(Filter, $"capacitance: {reading}", day).Outcome);
 
+    // What one meter may be trusted with on one day says nothing of another day, nor of another meter.
+    [Fact]
+    public void Each_day_and_each_meter_of_one_board_is_asked_for_itself()
+    {
+        const string Board = """
+            ---
+            board: SP-0001
+            title: Tide-gauge logger
+            parts:
+              - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }
+            bench:
+              - date: 2016-09-01
+                readings:
+                  - { part: C1, circuit: out, frequency: 120 Hz, instrument: bridge-2, capacitance: 470 µF }
+              - date: 2017-03-04
+                readings:
+                  - { part: C1, circuit: out, frequency: 120 Hz, instrument: bridge-2, capacitance: 470 µF }
+                  - { part: C1, circuit: out, frequency: 120 Hz, instrument: bridge-3, capacitance: 470 µF }
+            ---
+
+            """;
+        const string Newer = """
+
+              - id: bridge-3
+                what: component bridge
+                calibrations:
+                  - { date: 2017-03-02, valid: 12 months }
+                accuracy:
+                  - { measures: capacitance, error: 0.5 %, digits: 5, step: 0.1 µF, up_to: 1000 µF }
+
+            """;
+        var collection = new SmallCollection(
+        [
+            new("markdown", "boards/SP-0001.md", 0, Board),
+            new("yaml", "instruments.yaml", 0, Meters + Newer),
+            new("yaml", "collection.yaml", 0, "collection: Saltmarsh Point weather collection\ndecision: guarded\n"),
+        ]);
+        Assert.Empty(collection.ReadingFindings.Select(finding => finding.Message));
+        Assert.Equal(
+            [VerdictOutcome.Inside, VerdictOutcome.Undecided, VerdictOutcome.Inside],
+            Assert.Single(collection.Boards).Readings.Select(reading => Assert.Single(reading.Verdicts).Outcome));
+    }
+
     // Under the simple rule the value alone decides; that the meter does not vouch is told beside it.
     [Fact]
     public void Under_the_simple_rule_it_is_told_and_decides_nothing()

@@ -31,7 +31,7 @@ public sealed class SafetyPartPassed : IObligationRule
 
             if (place.FirstOf(VerdictOutcome.Undecided) is { } undecided)
             {
-                yield return Obligation.Open(Kind, BoardState.ProofDue, at, Told(place, undecided.Verdict), NextStep);
+                yield return Obligation.Open(Kind, BoardState.ProofDue, at, DecisionWords.Beside(place, undecided.Verdict), NextStep);
             }
             else if (place.FirstOf(VerdictOutcome.Inside) is { } inside)
             {
@@ -52,7 +52,4 @@ public sealed class SafetyPartPassed : IObligationRule
             }
         }
     }
-
-    private static LazyText Told(PlaceHistory place, Verdict verdict) =>
-        DecisionWords.Doubt(place) is { } doubt ? $"{verdict.Why}; '{place.Decision!.What.Text}': {doubt}" : verdict.Why;
 }
