@@ -3,8 +3,11 @@ namespace Ohmstead;
 /// <summary>Which program can be published on this machine: one that is linked ahead of time needs a C linker.</summary>
 internal static class PublishedKind
 {
-    /// <summary>True when a C linker is there, and the program is linked ahead of time; false when it is code and runtime in one image.</summary>
-    public static bool IsLinked { get; } = IsOnPath("clang") || IsOnPath("gcc");
+    /// <summary>True when a C linker is there, and the program is linked ahead of time; else it is code and runtime in one image.</summary>
+    public static bool IsLinked => Compiler is not null;
+
+    /// <summary>The C compiler that links, or null when there is none.</summary>
+    public static string? Compiler { get; } = IsOnPath("clang") ? "clang" : IsOnPath("gcc") ? "gcc" : null;
 
     /// <summary>What asks for it where the product is published.</summary>
     public static string Argument => IsLinked ? "-p:Linked=true" : "-p:Linked=false";
@@ -12,6 +15,9 @@ internal static class PublishedKind
     /// <summary>Which program it is, in words.</summary>
     public static string Words => IsLinked ? "linked ahead of time" : "code and runtime in one image, for no C linker is on the path";
 
-    private static bool IsOnPath(string program) =>
-        (Environment.GetEnvironmentVariable("PATH") ?? string.Empty).Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, program)));
+    private static bool IsOnPath(string program)
+    {
+        var folders = (Environment.GetEnvironmentVariable("PATH") ?? string.Empty).Split(Path.PathSeparator);
+        return folders.Any(folder => File.Exists(Path.Combine(folder, program)));
+    }
 }
