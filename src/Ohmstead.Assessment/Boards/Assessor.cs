@@ -25,6 +25,8 @@ public sealed class Assessor(Workshop workshop)
     // The same marks come on all boards.
     private readonly LimitMemo limitsKnown = new();
 
+    private readonly FittedValues fitted = new();
+
     private readonly Dictionary<string, string?> doubts = new(StringComparer.Ordinal);
 
     // A lot is measured once when it comes, and its parts go to many boards.
@@ -52,15 +54,12 @@ public sealed class Assessor(Workshop workshop)
             LastWorkAt = timeline.LastWork,
             PointsRead = pointsRead,
             Fitted = FittedPiece.On(places, timeline, DoubtOf),
-            Overruled = [.. places.Where(place => place.HasFailed && place.IsKeptByDecision)],
             LookAgain = LookAgainAfter(visits),
-            MeasureAgain = MeasureAgain.Of(places, pointsRead),
             Lives = PartLife.Of(places, BoardDuty.Of(board, workshop.Collection), board.Made ?? design?.Made),
         };
         // What follows from the rest is worked out here, once for checks, pages and what is kept of the board.
         return assessment with
         {
-            Needs = PartNeed.Of(assessment),
             Replacements = Replacement.Of(assessment, workshop),
             Drifts = [.. BoardDrifts.Of(assessment)],
         };
@@ -204,23 +203,12 @@ public sealed class Assessor(Workshop workshop)
         var piece = part is null ? null : isNew ? timeline.NextFitting(part.Ref.Value, Moment.Of(order, visit.Spot)) : timeline.PieceAt(part.Ref.Value, order, afterWork);
         var lotName = reading.Lot?.Value ?? (isNew ? null : piece?.Work.Lot?.Value);
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
-        var values = lotName is not null ? lot is null ? part?.Values : Fitted(lot.Values, part?.Values)
-            : piece?.Work.NewPart is { } newPart ? Fitted(newPart, part?.Values)
+        var values = lotName is not null ? lot is null ? part?.Values : fitted.Of(lot.Values, part?.Values)
+            : piece?.Work.NewPart is { } newPart ? fitted.Of(newPart, part?.Values)
             : part?.Values;
         var verdicts = values is null ? [] : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || (lotName is not null && part is null));
         return new(visit, order, reading, part, lot, verdicts) { IsNew = isNew, At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot) };
     }
-
-    // A lot says what the part is; the place says what the circuit needs of it.
-    private static PartValues Fitted(PartValues lot, PartValues? place) => place is null ? lot : lot with
-    {
-        Low = place.Low,
-        High = place.High,
-        EsrLow = place.EsrLow,
-        EsrLimit = place.EsrLimit ?? lot.EsrLimit,
-        WorkingVoltage = place.WorkingVoltage,
-        Role = place.Role,
-    };
 
     internal static string PlaceOrigin(Part part) => part.FromDesign is null ? "this board's record" : "the design";
 

@@ -73,10 +73,10 @@ public sealed record BoardAssessment(
     public DateOnly? LookAgain { get; init; }
 
     /// <summary>Parts outside their limits that a person keeps, each with the reason; both are shown.</summary>
-    public ImmutableArray<PlaceHistory> Overruled { get; init; } = [];
+    public ImmutableArray<PlaceHistory> Overruled => [.. Places.Where(place => place.HasFailed && place.IsKeptByDecision)];
 
     /// <summary>Parts and points whose last word is a reading too close to call, without being a reason against running.</summary>
-    public ImmutableArray<MeasureAgain> MeasureAgain { get; init; } = [];
+    public ImmutableArray<MeasureAgain> MeasureAgain => Boards.MeasureAgain.Of(Places, PointsRead);
 
     /// <summary>Estimates of the life of every wet electrolytic that sits on the board, in order of the parts list.</summary>
     public ImmutableArray<PartLife> Lives { get; init; } = [];

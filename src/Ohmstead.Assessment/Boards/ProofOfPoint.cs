@@ -99,8 +99,23 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
     /// <summary>What was recorded at a point.</summary>
     internal static ProofOfPoint Of(BoardAssessment board, TestPoint point)
     {
-        ImmutableArray<AssessedProof> all = [.. board.Proofs.Where(proof => proof.Proof.Point.Value == point.Name.Value)];
-        return new(point, all.Length == 0 ? null : all[^1], [.. all.Where(proof => proof.At > board.LastWorkAt)]);
+        AssessedProof? last = null;
+        var since = ImmutableArray.CreateBuilder<AssessedProof>();
+        foreach (var proof in board.Proofs)
+        {
+            if (proof.Proof.Point.Value != point.Name.Value)
+            {
+                continue;
+            }
+
+            last = proof;
+            if (proof.At > board.LastWorkAt)
+            {
+                since.Add(proof);
+            }
+        }
+
+        return new(point, last, since.DrainToImmutable());
     }
 
     private AssessedProof? LastWith(VerdictOutcome outcome)

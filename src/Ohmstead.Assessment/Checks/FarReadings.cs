@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
@@ -30,21 +29,36 @@ internal static class FarReadings
     private const decimal TimesBetter = 1_000m;
 
     /// <summary>The verdicts that are so far off, each with the message.</summary>
-    internal static IEnumerable<(Verdict Verdict, string Message)> Of(IEnumerable<AssessedReading> readings) => readings.SelectMany(assessed => Of(assessed.Verdicts, assessed.Point));
-
-    /// <summary>The same of proofs.</summary>
-    internal static IEnumerable<(Verdict Verdict, string Message)> Of(IEnumerable<AssessedProof> proofs) => proofs.SelectMany(assessed => Of(assessed.Verdicts, assessed.Point));
-
-    private static IEnumerable<(Verdict Verdict, string Message)> Of(ImmutableArray<Verdict> verdicts, TestPoint? point)
+    internal static IEnumerable<(Verdict Verdict, string Message)> Of(IEnumerable<AssessedReading> readings)
     {
-        for (var at = 0; at < verdicts.Length; at++)
+        foreach (var assessed in readings)
         {
-            if ((point is null ? OfPart(verdicts[at]) : AtPoint(verdicts[at], point)) is { } message)
+            for (var at = 0; at < assessed.Verdicts.Length; at++)
             {
-                yield return (verdicts[at], message);
+                if (Of(assessed.Verdicts[at], assessed.Point) is { } message)
+                {
+                    yield return (assessed.Verdicts[at], message);
+                }
             }
         }
     }
+
+    /// <summary>The same of proofs.</summary>
+    internal static IEnumerable<(Verdict Verdict, string Message)> Of(IEnumerable<AssessedProof> proofs)
+    {
+        foreach (var assessed in proofs)
+        {
+            for (var at = 0; at < assessed.Verdicts.Length; at++)
+            {
+                if (Of(assessed.Verdicts[at], assessed.Point) is { } message)
+                {
+                    yield return (assessed.Verdicts[at], message);
+                }
+            }
+        }
+    }
+
+    private static string? Of(Verdict verdict, TestPoint? point) => point is null ? OfPart(verdict) : AtPoint(verdict, point);
 
     private static string? OfPart(Verdict verdict)
     {

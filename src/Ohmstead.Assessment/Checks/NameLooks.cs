@@ -8,11 +8,17 @@ internal static class NameLooks
 {
     /// <summary>Each name that looks like an earlier one of the list without being it, with that one.</summary>
     /// <param name="names">The list.</param>
-    /// <param name="count">About how many there are.</param>
-    internal static IEnumerable<(Written<string> Name, Written<string> Other)> Alike(IEnumerable<Written<string>> names, int count)
+    internal static IEnumerable<(Written<string> Name, Written<string> Other)> Alike(IEnumerable<Written<string>> names)
     {
-        var first = new Dictionary<string, Written<string>>(count, StringComparer.Ordinal);
-        foreach (var name in names)
+        // Most lists have no letter that could be taken for another.
+        Written<string>[] all = [.. names];
+        if (!Array.Exists(all, static name => Appearance.Of(name.Value) != name.Value))
+        {
+            yield break;
+        }
+
+        var first = new Dictionary<string, Written<string>>(all.Length, StringComparer.Ordinal);
+        foreach (var name in all)
         {
             var look = Appearance.Of(name.Value);
             if (!first.TryAdd(look, name) && first[look].Value != name.Value)

@@ -15,7 +15,10 @@ namespace Ohmstead.Assessment.Life;
 public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<RemainingLife> Estimate)
 {
     /// <summary>What the estimate was made from, one line each.</summary>
-    public ImmutableArray<LazyText> Given { get; init; } = [];
+    public ImmutableArray<LazyText> Given => From is null ? [] : GivenFor(Place, From, Start!);
+
+    // How the board runs, where an estimate was made from it.
+    private DutyWords? From { get; init; }
 
     /// <summary>The reference designator.</summary>
     public string Reference => Place.Part.Ref.Value;
@@ -61,29 +64,40 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
     {
         var duty = known.Duty;
         var (life, rated) = (place.Values.Life!, place.Values.Temperature!);
-        var ripple = RippleShare.Of(place);
-        var (working, volts) = (place.Part.Values.WorkingVoltage, place.Values.RatedVoltage);
-        double? share = working is { Value.Value: > 0 } && volts is { Value.Value: > 0 } ? (double)(working.Value.Value / volts.Value.Value) : null;
         const decimal secondsPerHour = 3600m;
-        var models = LifeModels.Of((double)(life.Value.Value / secondsPerHour), (double)rated.Value.Value, duty.Phases, ripple?.Share, share);
+        var hours = (double)(life.Value.Value / secondsPerHour);
+        var models = LifeModels.Of(hours, (double)rated.Value.Value, duty.Phases, RippleShare.Of(place)?.Share, VoltageShare(place));
         if (!models.Is(out var estimates, out var reason))
         {
             return new(place, start, Outcome<RemainingLife>.Refused(reason));
         }
 
+        var remaining = RemainingLife.Between(estimates.Shortest, estimates.Longest, duty.HoursPerYear, start.First, start.Last);
+        return new(place, start, remaining) { From = known };
+    }
+
+    // The share of its rated voltage that a part works at, where both are known.
+    private static double? VoltageShare(PlaceHistory place) =>
+        place.Part.Values.WorkingVoltage is { Value.Value: > 0 } working && place.Values.RatedVoltage is { Value.Value: > 0 } volts
+            ? (double)(working.Value.Value / volts.Value.Value)
+            : null;
+
+    private static ImmutableArray<LazyText> GivenFor(PlaceHistory place, DutyWords known, LifeStart start)
+    {
+        var (life, rated) = (place.Values.Life!, place.Values.Temperature!);
         var given = new List<LazyText>(4)
         {
             new(() => $"rated {life.Text} at {rated.Text} ({(place.Sitting is { } lot ? "lot " + lot.Id.Value : "as listed for the place")}), {start.Words}"),
             known.Taken,
         };
-        if (ripple is not null)
+        if (RippleShare.Of(place) is { } ripple)
         {
             given.Add(ripple.Working);
         }
 
-        if (share is not null)
+        if (VoltageShare(place) is not null)
         {
-            given.Add(new(() => $"works at {working!.Text} of {volts!.Text}"));
+            given.Add(new(() => $"works at {place.Part.Values.WorkingVoltage!.Text} of {place.Values.RatedVoltage!.Text}"));
         }
 
         if (known.Doubling is { } doubling)
@@ -96,7 +110,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
             given.Add(lain);
         }
 
-        return new(place, start, RemainingLife.Between(estimates.Shortest, estimates.Longest, duty.HoursPerYear, start.First, start.Last)) { Given = [.. given] };
+        return [.. given];
     }
 
     // Nobody states how much of its life a part loses on the shelf: it is told, not counted.

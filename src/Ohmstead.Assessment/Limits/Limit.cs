@@ -94,6 +94,16 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
     /// <summary>The readings that a part inside its limit may give: beyond them it is proved outside.</summary>
     public Interval MayBeInside => Explained is null && ExplainedBelow is null ? Interval : new(ExplainedBelow?.DownTo ?? Interval.Lower, Explained?.UpTo ?? Interval.Upper);
 
+    /// <summary>
+    /// What a reading is held against, and whether it proves the part inside: what proves each side where something was taken from what it says.
+    /// </summary>
+    /// <param name="value">The reading.</param>
+    internal (Interval Interval, bool IsInside) HeldAgainst(Quantity value)
+    {
+        var proves = ProvedInside;
+        return proves.Contains(value) ? (proves, true) : (MayBeInside, false);
+    }
+
     /// <summary>Why a reading between what is proved inside and what may be inside does not decide.</summary>
     /// <param name="value">The reading.</param>
     public LazyText? WhyBetween(decimal value) =>

@@ -74,7 +74,7 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
             IsLookOverdue = board.Board.LookAgain is { } look && look < board.Today,
             OpenWaits = Waits(board),
         };
-        return stood.Obligations.Any(one => one.NeedsPart) ? stood with { Needs = PartNeed.Of(stood) } : stood;
+        return stood with { Needs = PartNeed.Of(stood) };
     }
 
     // A wait whose end cannot be holds the board back like one without an end, and is listed with them.

@@ -65,7 +65,6 @@ public static class Judge
             Limit = limit,
             Others = limits.Length == 1 ? [] : Others(limits, value),
             Uncertainty = uncertainty?.Expanded,
-            Probability = decided?.Probability,
             Rule = decided is null ? null : rule,
             Remarks = Remarks(limit, uncertainty, rule.GuardShare > 0m ? null : meter),
         };
@@ -74,15 +73,13 @@ public static class Judge
     // What the value says by itself and with its uncertainty: inside and outside are held against what proves each, which is the limit where nothing is taken from it.
     private static (VerdictOutcome Outcome, LazyText? Reason, ConformityDecision? Decided) Look(Limit limit, Quantity value, ReadingUncertainty? uncertainty, DecisionRule rule)
     {
-        var (proves, may) = (limit.ProvedInside, limit.MayBeInside);
-        var isInside = proves.Contains(value);
-        if (!isInside && may.Contains(value))
+        var (held, isInside) = limit.HeldAgainst(value);
+        if (!isInside && held.Contains(value))
         {
             return (VerdictOutcome.Undecided, limit.WhyBetween(value.Value), null);
         }
 
         var outcome = isInside ? VerdictOutcome.Inside : VerdictOutcome.Outside;
-        var held = isInside ? proves : may;
         if (uncertainty is null || !ConformityDecision.Of(value.Value, uncertainty.Expanded.Value, held.Lower?.Value, held.Upper?.Value, rule).Is(out var decision, out _))
         {
             return (outcome, null, null);

@@ -6,26 +6,32 @@ namespace Ohmstead.Assessment.Verdicts;
 /// <summary>Weighs what several values say, of a reading and of a proof alike.</summary>
 public static class Outcomes
 {
-    // The order of the enumeration is not the order of weight: what does not decide outweighs what is inside, and outside outweighs all.
-    private static readonly VerdictOutcome[] ByWeight =
-        [VerdictOutcome.Outside, VerdictOutcome.Undecided, VerdictOutcome.Inside, VerdictOutcome.ProvesNothing, VerdictOutcome.NoLimit];
-
     /// <summary>What all values and a functional test say together: outside if any is, else undecided if any is, else the best that was proved.</summary>
     /// <param name="verdicts">The verdicts on the values.</param>
     /// <param name="test">The result of a functional test, pass or fail, or null when there was none.</param>
     public static VerdictOutcome Together(ImmutableArray<Verdict> verdicts, Written<TestResult>? test)
     {
-        var tested = test is null ? VerdictOutcome.NoLimit : Of(test.Value);
-        foreach (var outcome in ByWeight)
+        var together = test is null ? VerdictOutcome.NoLimit : Of(test.Value);
+        for (var at = 0; at < verdicts.Length; at++)
         {
-            if (tested == outcome || IsAmong(verdicts, outcome))
+            if (Weight(verdicts[at].Outcome) > Weight(together))
             {
-                return outcome;
+                together = verdicts[at].Outcome;
             }
         }
 
-        return VerdictOutcome.NoLimit;
+        return together;
     }
+
+    // The order of the enumeration is not the order of weight: what does not decide outweighs what is inside, and outside outweighs all.
+    private static int Weight(VerdictOutcome outcome) => outcome switch
+    {
+        VerdictOutcome.NoLimit => 0,
+        VerdictOutcome.ProvesNothing => 1,
+        VerdictOutcome.Inside => 2,
+        VerdictOutcome.Undecided => 3,
+        VerdictOutcome.Outside => 4,
+    };
 
     /// <summary>What a functional test says.</summary>
     public static VerdictOutcome Of(TestResult test) => test switch { TestResult.Pass => VerdictOutcome.Inside, TestResult.Fail => VerdictOutcome.Outside };

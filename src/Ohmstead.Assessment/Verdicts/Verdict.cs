@@ -57,14 +57,21 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
     /// <summary>The expanded uncertainty of the reading (k = 2), when the instrument is known.</summary>
     public Quantity? Uncertainty { get; init; }
 
-    /// <summary>The probability that the true value is inside, when the uncertainty is known.</summary>
-    public double? Probability { get; init; }
+    /// <summary>The probability that the true value is inside, when the uncertainty decided.</summary>
+    public double? Probability => Rule is not null && Exact is { } value && Limit is { } limit && Uncertainty is { } uncertainty
+        ? ProbabilityOf(value, uncertainty, limit.HeldAgainst(value).Interval)
+        : null;
 
     /// <summary>The rule that decided how the uncertainty counts, when the uncertainty is known.</summary>
     public DecisionRule? Rule { get; init; }
 
     /// <summary>Whatever a reader must know beside it: the working of the uncertainty, conditions, warnings.</summary>
     public ImmutableArray<LazyText> Remarks { get; init; } = [];
+
+    private static double? ProbabilityOf(Quantity value, Quantity uncertainty, Interval held) =>
+        ConformanceProbability.OfExpanded(value.Value, uncertainty.Value, held.Lower?.Value, held.Upper?.Value).Is(out var probability, out _)
+            ? probability
+            : null;
 
     // The nearest limit, as a fraction of that limit; a limit of nought has no per cent.
     private static decimal? MarginTo(Interval interval, decimal value)

@@ -80,13 +80,12 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
         .Compute(() =>
         {
             (double early, double late) = (YearsOf(shortest, hoursPerYear), YearsOf(longest, hoursPerYear));
-            IEnumerable<string> capped = early < CapYears && late < CapYears ? [] : [CapRemark];
             return new RemainingLife(
                 After(firstDay, early), After(lastDay, late),
                 new(() => $"{Line(shortest, hoursPerYear, firstDay, early)}; {Line(longest, hoursPerYear, lastDay, late)}"), shortest.Source)
             {
                 OtherSource = longest.Source == shortest.Source ? null : longest.Source,
-                Remarks = [.. shortest.Remarks.Concat(longest.Remarks).Concat(capped).Distinct(StringComparer.Ordinal)],
+                Remarks = RemarksOn(shortest, longest, isCapped: early >= CapYears || late >= CapYears),
             };
         });
 
@@ -110,6 +109,18 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
         IEnumerable<string> capped = life.IsCapped || hours / hoursPerYear > CapYears
             ? [CapRemark] : [];
         return Outcome<Span>.Of(new Span(years, working, [.. life.Remarks, .. capped]));
+    }
+
+    // Most estimates have none.
+    private static IReadOnlyList<string> RemarksOn(LifeEstimate shortest, LifeEstimate longest, bool isCapped)
+    {
+        if (shortest.Remarks.Count == 0 && longest.Remarks.Count == 0)
+        {
+            return isCapped ? [CapRemark] : [];
+        }
+
+        IEnumerable<string> capped = isCapped ? [CapRemark] : [];
+        return [.. shortest.Remarks.Concat(longest.Remarks).Concat(capped).Distinct(StringComparer.Ordinal)];
     }
 
     private static DateOnly After(DateOnly asOf, double years)

@@ -6,6 +6,9 @@ namespace Ohmstead.Electronics.Quantities;
 /// passed.</summary>
 internal struct DigitRun
 {
+    // So many digits fit into 64 bits, whatever they are.
+    private const int NarrowDigits = 19;
+
     private UInt128 digits;
 
     /// <summary>How many digits stand after the decimal point.</summary>
@@ -32,7 +35,9 @@ internal struct DigitRun
             if (fraction) Fraction++;
             if (Significant == 0 && text[index] == '0') continue;
             Significant++;
-            if (!IsTooExact) digits = (digits * 10) + (uint)(text[index] - '0');
+            // Nearly all that is written has few digits, and whole numbers of 64 bits are multiplied many times faster than wider ones.
+            if (Significant <= NarrowDigits) digits = ((ulong)digits * 10) + (uint)(text[index] - '0');
+            else if (!IsTooExact) digits = (digits * 10) + (uint)(text[index] - '0');
         }
     }
 

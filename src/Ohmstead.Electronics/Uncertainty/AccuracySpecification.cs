@@ -11,6 +11,9 @@ public readonly record struct AccuracySpecification(decimal PercentOfReading, de
     // To 28 figures: acceptance limits that come of it are decimals.
     private const decimal SquareRootOfThree = 1.732050807568877293527446342m;
 
+    // The same: every reading of a collection is multiplied by it, which is faster than dividing by the root.
+    private const decimal TwoOverRootOfThree = 1.154700538379251529018297561m;
+
     private static readonly Source Specification = Source.Practice("the maker's specification taken as limits of error");
 
     /// <summary>The half width of the range the true value is in, |reading| p/100 + digits x resolution + fixed, in the reading's
@@ -52,7 +55,7 @@ public readonly record struct AccuracySpecification(decimal PercentOfReading, de
 
     private decimal HalfWidthAt(decimal reading) => (Math.Abs(reading) * PercentOfReading / 100m) + (Digits * Resolution) + Fixed;
 
-    private static decimal Expanded(decimal halfWidth) => 2m * halfWidth / SquareRootOfThree;
+    private static decimal Expanded(decimal halfWidth) => halfWidth * TwoOverRootOfThree;
 
     private string Working(decimal reading, decimal halfWidth)
     {

@@ -26,6 +26,14 @@ public static class ConformanceProbability
                 Upper(reading, standardUncertainty, upperLimit) - Lower(reading, standardUncertainty, lowerLimit), 0, 1));
     }
 
+    /// <summary>The same from the expanded uncertainty U = 2 u, as decisions are given it.</summary>
+    /// <param name="reading">The reading y.</param>
+    /// <param name="expandedUncertainty">Its expanded uncertainty U at k = 2, 0 or more.</param>
+    /// <param name="lowerLimit">The lower limit TL, or null.</param>
+    /// <param name="upperLimit">The upper limit TU, or null.</param>
+    public static Outcome<double> OfExpanded(decimal reading, decimal expandedUncertainty, decimal? lowerLimit, decimal? upperLimit) =>
+        Of((double)reading, (double)expandedUncertainty / 2, (double?)lowerLimit, (double?)upperLimit);
+
     private static double Sure(double reading, double? lowerLimit, double? upperLimit) => reading < lowerLimit || reading > upperLimit ? 0
         : 1;
 

@@ -3,9 +3,8 @@ namespace Ohmstead.Electronics.Uncertainty;
 /// <summary>What a <see cref="ConformityStatement"/> says, without its working: every reading of a collection asks for it.</summary>
 /// <param name="Conformity">Which of the four it is.</param>
 /// <param name="Accepted">Whether the rule accepts it.</param>
-/// <param name="Probability">How likely the true value is inside, 0 to 1.</param>
 /// <param name="GuardBand">The guard band w, in the reading's unit.</param>
-public readonly record struct ConformityDecision(Conformity Conformity, bool Accepted, double Probability, decimal GuardBand)
+public readonly record struct ConformityDecision(Conformity Conformity, bool Accepted, decimal GuardBand)
 {
     /// <inheritdoc cref="ConformityStatement.Of"/>
     public static Outcome<ConformityDecision> Of(
@@ -15,21 +14,18 @@ public readonly record struct ConformityDecision(Conformity Conformity, bool Acc
             Domain.That(lowerLimit is not null || upperLimit is not null, "no limit is given, expected a lower or an upper one"),
             Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit"))
         .Flatten((reading, expandedUncertainty, lowerLimit, upperLimit, rule), static given =>
-            ConformanceProbability.Of((double)given.reading, (double)given.expandedUncertainty / 2, (double?)given.lowerLimit, (double?)given.upperLimit)
-                .Is(out double probability, out string? reason)
-                    ? Outcome<ConformityDecision>.Of(Decide(given.reading, given.expandedUncertainty, given.lowerLimit, given.upperLimit, given.rule, probability))
-                    : Outcome<ConformityDecision>.Refused(reason));
+            Outcome<ConformityDecision>.Of(Decide(given.reading, given.expandedUncertainty, given.lowerLimit, given.upperLimit, given.rule)));
 
     private static ConformityDecision Decide(
-        decimal reading, decimal expanded, decimal? lower, decimal? upper, DecisionRule rule, double probability)
+        decimal reading, decimal expanded, decimal? lower, decimal? upper, DecisionRule rule)
     {
         decimal guard = rule.GuardShare * expanded;
         decimal band = rule.GuardShare > 0 ? guard : expanded;
-        bool inside = IsInside(reading, lower, upper, 0m);
+        bool inside = !(reading < lower) && !(reading > upper);
         Conformity conformity = inside
             ? (IsInside(reading, lower, upper, band) ? Conformity.Inside : Conformity.ProbablyInside)
             : (IsInside(reading, lower, upper, -band) ? Conformity.ProbablyOutside : Conformity.Outside);
-        return new ConformityDecision(conformity, guard == 0 ? inside : IsInside(reading, lower, upper, guard), probability, guard);
+        return new ConformityDecision(conformity, guard == 0 ? inside : IsInside(reading, lower, upper, guard), guard);
     }
 
     private static bool IsInside(decimal reading, decimal? lower, decimal? upper, decimal margin) =>

@@ -43,7 +43,6 @@ public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
         var main = obj.Capacitance ?? obj.Resistance ?? obj.Inductance ?? obj.Frequency;
         var hash = Alike.Hash(Alike.Hash(0, obj.Kind), main);
         hash = Alike.Hash(Alike.Hash(hash, obj.RatedVoltage), obj.Tolerance);
-        hash = Alike.Hash(Alike.Hash(hash, obj.EsrLimit), obj.Low);
-        return Alike.Hash(Alike.Hash(hash, obj.High), obj.TellingType);
+        return main is not null ? hash : Alike.Hash(Alike.Hash(Alike.Hash(hash, obj.Low), obj.High), obj.TellingType);
     }
 }

@@ -11,6 +11,9 @@ internal sealed class PlainCursor
 {
     private int lineStart;
 
+    // Where this line ends: every key and value on it asks.
+    private int lineEnd;
+
     /// <summary>The text of the whole file.</summary>
     internal string Text { get; private set; } = string.Empty;
 
@@ -39,20 +42,14 @@ internal sealed class PlainCursor
     internal char AfterNext => At + 1 < End ? Text[At + 1] : '\n';
 
     /// <summary>The rest of the line, without its line feed.</summary>
-    internal ReadOnlySpan<char> RestOfLine
-    {
-        get
-        {
-            var rest = Text.AsSpan(At, End - At);
-            return rest.IndexOf('\n') is >= 0 and var length ? rest[..length] : rest;
-        }
-    }
+    internal ReadOnlySpan<char> RestOfLine => Text.AsSpan(At, lineEnd - At);
 
     /// <summary>Stands at the first content of a stretch of a file that begins a line.</summary>
     internal void Open(SourceText source, int start, int end)
     {
-        (Text, End, At, lineStart) = (source.Text, end, start, start);
+        (Text, End, At) = (source.Text, end, start);
         Line = source.LineAt(start);
+        BeginLine();
         IsInDoubt = false;
         ToContent();
     }
@@ -123,8 +120,15 @@ internal sealed class PlainCursor
 
     private void PassLine()
     {
-        At = Math.Min(At + RestOfLine.Length + 1, End);
-        lineStart = At;
+        At = Math.Min(lineEnd + 1, End);
         Line++;
+        BeginLine();
+    }
+
+    private void BeginLine()
+    {
+        lineStart = At;
+        var length = Text.AsSpan(At, End - At).IndexOf('\n');
+        lineEnd = length < 0 ? End : At + length;
     }
 }

@@ -23,7 +23,7 @@ public sealed class ConformityStatementTests
     public void A_decision_says_what_its_statement_says()
     {
         ConformityDecision decision = ConformityDecision.Of(4.78m, 0.0507m, 4.75m, null, DecisionRule.Guarded).Value;
-        Assert.Equal(0.8817, decision.Probability, 1e-4);
+        Assert.Equal(0.8817, ConformanceProbability.OfExpanded(4.78m, 0.0507m, 4.75m, null).Value, 1e-4);
         Assert.Equal((Conformity.ProbablyInside, false, 0.0507m), (decision.Conformity, decision.Accepted, decision.GuardBand));
         Assert.Equal("the lower limit is above the upper limit", ConformityDecision.Of(5m, 0.1m, 6m, 4m, DecisionRule.Simple).Refusal);
     }

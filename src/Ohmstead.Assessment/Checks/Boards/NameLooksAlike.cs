@@ -13,8 +13,8 @@ public sealed class NameLooksAlike : IBoardCheck
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
         var (file, design) = (board.Board, board.Assessment.Design);
-        var alike = NameLooks.Alike((design?.Parts ?? []).Concat(file.Parts).Select(part => part.Ref), file.Parts.Length)
-            .Concat(NameLooks.Alike((design?.Points ?? []).Concat(file.Points).Select(point => point.Name), file.Points.Length));
+        var alike = NameLooks.Alike((design?.Parts ?? []).Concat(file.Parts).Select(part => part.Ref))
+            .Concat(NameLooks.Alike((design?.Points ?? []).Concat(file.Points).Select(point => point.Name)));
 
         HashSet<object?>? own = null;
         foreach (var (name, other) in alike)

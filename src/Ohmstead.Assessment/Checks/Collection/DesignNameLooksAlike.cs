@@ -13,7 +13,8 @@ public sealed class DesignNameLooksAlike : ICollectionCheck
     {
         foreach (var design in collection.Workshop.DesignFiles)
         {
-            foreach (var (name, other) in NameLooks.Alike(design.Parts.Select(part => part.Ref), design.Parts.Length).Concat(NameLooks.Alike(design.Points.Select(point => point.Name), design.Points.Length)))
+            var alike = NameLooks.Alike(design.Parts.Select(part => part.Ref)).Concat(NameLooks.Alike(design.Points.Select(point => point.Name)));
+            foreach (var (name, other) in alike)
             {
                 var (message, next) = NameLooks.Say(name.Value, other.Value);
                 yield return new Finding(Description.Name, Description.Severity, name.Spot.In(design.Path), message, next)

@@ -31,39 +31,49 @@ public sealed class PointProved : IObligationRule
         }
 
         ProofOfPoint[] points = [.. board.Board.Points.Where(point => point.IsRequired).Select(point => ProofOfPoint.Of(board.Board, point))];
-        foreach (var due in Never(points).Concat(Older(board.Board, points)))
+        if (Never(points) is { } never)
         {
-            yield return due;
+            yield return never;
         }
 
-        foreach (var point in points.Where(point => point.Since.Length > 0))
+        if (Older(board.Board, points) is { } older)
         {
-            yield return Proved(board, point);
+            yield return older;
+        }
+
+        foreach (var point in points)
+        {
+            if (point.Since.Length > 0)
+            {
+                yield return Proved(board, point);
+            }
         }
     }
 
     // Points that are due for one reason are told in one line.
-    private IEnumerable<Obligation> Never(ProofOfPoint[] points)
+    private Obligation? Never(ProofOfPoint[] points)
     {
         string[] never = [.. points.Where(point => point.Last is null).Select(point => point.Name)];
-        if (never.Length > 0)
-        {
-            yield return Obligation.Open(
-                Kind, BoardState.ProofDue, Only(never), $"{(never.Length == 1 ? "point " : "points ")}{string.Join(", ", never)} {(never.Length == 1 ? "was" : "were")} never proved",
-                $"measure {never[0]} and record it under proof");
-        }
+        return never.Length == 0 ? null : Obligation.Open(
+            Kind, BoardState.ProofDue, Only(never),
+            $"{(never.Length == 1 ? "point " : "points ")}{string.Join(", ", never)} {(never.Length == 1 ? "was" : "were")} never proved",
+            $"measure {never[0]} and record it under proof");
     }
 
-    private IEnumerable<Obligation> Older(BoardAssessment board, ProofOfPoint[] points)
+    private Obligation? Older(BoardAssessment board, ProofOfPoint[] points)
     {
         ProofOfPoint[] older = [.. points.Where(point => point.Last is not null && point.Since.Length == 0)];
-        if (older.Length > 0)
+        if (older.Length == 0)
         {
-            string[] names = [.. older.Select(point => point.Name)];
-            var day = older.Max(point => point.Last!.Visit.Date.Value);
-            yield return Obligation.Open(
-                Kind, BoardState.ProofDue, Only(names), $"the proof of {string.Join(", ", names)} of {IsoDate.Text(day)} is older than the last work of {Iso(board.LastWork)}", $"prove {names[0]} again");
+            return null;
         }
+
+        string[] names = [.. older.Select(point => point.Name)];
+        var day = older.Max(point => point.Last!.Visit.Date.Value);
+        return Obligation.Open(
+            Kind, BoardState.ProofDue, Only(names),
+            $"the proof of {string.Join(", ", names)} of {IsoDate.Text(day)} is older than the last work of {Iso(board.LastWork)}",
+            $"prove {names[0]} again");
     }
 
     private Obligation Proved(BoardUnderObligation board, ProofOfPoint point)
@@ -88,6 +98,12 @@ public sealed class PointProved : IObligationRule
     // A failed test is a fault, whether the design asks for the test or not; work alone does not answer it, since nobody looked whether it helped.
     private IEnumerable<Obligation> FailedBesides(BoardAssessment board)
     {
+        // Most boards have nothing that fails.
+        if (!board.Proofs.Any(static proof => proof.Outcome == VerdictOutcome.Outside))
+        {
+            yield break;
+        }
+
         foreach (var name in board.Proofs.Select(proof => proof.Proof.Point.Value).Distinct(StringComparer.Ordinal))
         {
             var point = board.Points.FirstOrDefault(known => known.Name.Value == name);
