@@ -12,6 +12,12 @@ public enum CallKind
     /// <summary>Reads a file.</summary>
     Read,
 
+    /// <summary>Takes the next name out of a folder.</summary>
+    List,
+
+    /// <summary>Asks what stands at a name (statx alone, not the older calls).</summary>
+    Look,
+
     /// <summary>Writes a file, cuts it or makes room for it.</summary>
     Write,
 

@@ -11,6 +11,8 @@ public sealed class FaultLibraryTests
         { CallKind.Open, "cat here" },
         { CallKind.Open, "ls ." },
         { CallKind.Read, "cat here" },
+        { CallKind.List, "ls ." },
+        { CallKind.Look, "stat here" },
         { CallKind.Write, "echo more | dd of=here conv=notrunc status=none" },
         { CallKind.Write, "truncate -s 1 here" },
         { CallKind.Sync, "sync here" },
@@ -53,6 +55,16 @@ public sealed class FaultLibraryTests
         Assert.Equal((0, string.Empty), (whole.Run.Exit, whole.Run.Error));
         Assert.True(whole.Count(kind) > 0);
         Assert.False(whole.IsFaultReached);
+    }
+
+    [Fact]
+    public async Task Calls_that_a_program_looks_up_in_the_library_by_itself_are_seen_too()
+    {
+        Assert.SkipWhen(FaultLibrary.Path is null, FaultLibrary.Missing);
+        using var copy = CollectionCopy.Make();
+        var run = await new WatchedProgram(Child.Program, copy.Root).ShellAsync("exec $ohmstead wait SP-0007 'a pen' --in .");
+        Assert.Equal(0, run.Run.Exit);
+        Assert.Contains(run.Calls, call => call is { Kind: CallKind.Lock } && call.Path == copy.At("boards"));
     }
 
     [Fact]

@@ -43,6 +43,9 @@ internal sealed record WatchedRun(Run Run, IReadOnlyList<SystemCall> Calls)
 
     /// <summary>What was done to the disk, in order, from the folder on; what only looked is left out.</summary>
     public IEnumerable<string> Trace(string folder) => Calls
-        .Where(call => call.Error == 0 && call.Kind is not (CallKind.Open or CallKind.Read or CallKind.Lock or CallKind.Close))
+        .Where(call => call.Error == 0 && !IsLook(call.Kind))
         .Select(call => call.In(folder));
+
+    private static bool IsLook(CallKind kind) =>
+        kind is CallKind.Open or CallKind.Read or CallKind.List or CallKind.Look or CallKind.Lock or CallKind.Close;
 }

@@ -29,6 +29,7 @@
 #include <sys/stat.h>
 #include <sys/syscall.h>
 #include <sys/uio.h>
+#include <sys/xattr.h>
 #include <unistd.h>
 
 enum { NOTHING = 0, HALF = -1, KILL = -2, KILLED = -3 };
@@ -158,9 +159,24 @@ static int turn(const char *kind, const char *function, const char *path)
     return fault;
 }
 
+typedef void *find(void *, const char *);
+
+/* The system's own, whose name we take: by its version, which is that of the C library's first release on this machine or of the one
+ * that took the loader in. */
+static find *find_real(void)
+{
+    static find *real;
+    static const char *const versions[] = { "GLIBC_2.34", "GLIBC_2.2.5", "GLIBC_2.17", "GLIBC_2.27" };
+    for (size_t i = 0; !real && i < sizeof versions / sizeof *versions; i++) {
+        real = (find *)dlvsym(RTLD_NEXT, "dlsym", versions[i]);
+    }
+
+    return real;
+}
+
 #define REAL(name) \
     static typeof(&name) real; \
-    if (!real) { real = (typeof(real))dlsym(RTLD_NEXT, #name); }
+    if (!real) { real = (typeof(real))find_real()(RTLD_NEXT, #name); }
 
 /* Makes the call, or fails it; the name of the result is "result". */
 #define PASS(kind, name, is_ours, path, second, failure, call) \
@@ -222,6 +238,19 @@ OPEN(open64)
 OPENAT(openat)
 OPENAT(openat64)
 
+/* The end of a list and a failure look alike but for errno. */
+#define LIST(name, entry) \
+    struct entry *name(DIR *list) \
+    { REAL(name) char path[PATH_MAX]; int before = errno; \
+      if (!of_handle(dirfd(list), path)) { errno = before; return real(list); } \
+      int what = turn("list", #name, path); \
+      if (what > 0) { note(1, "list", #name, path, "", what); errno = what; return NULL; } \
+      if (what == KILLED) { kill(getpid(), SIGKILL); } \
+      note(what != NOTHING, "list", #name, path, "", 0); \
+      errno = before; return real(list); }
+LIST(readdir, dirent)
+LIST(readdir64, dirent64)
+
 DIR *opendir(const char *file)
 {
     REAL(opendir) char path[PATH_MAX];
@@ -259,6 +288,7 @@ ALLOCATE(posix_fallocate64, off64_t)
 
 OF_HANDLE("sync", int, fsync, (int handle), (handle))
 OF_HANDLE("sync", int, fdatasync, (int handle), (handle))
+OF_HANDLE("sync", int, syncfs, (int handle), (handle))
 OF_HANDLE("lock", int, flock, (int handle, int operation), (handle, operation))
 OF_HANDLE("mode", int, fchmod, (int handle, mode_t mode), (handle, mode))
 OF_HANDLE("mode", int, fchown, (int handle, uid_t owner, gid_t group), (handle, owner, group))
@@ -269,6 +299,12 @@ OF_PATH("mode", fchmodat, (int folder, const char *file, mode_t mode, int flags)
     folder, file, (folder, file, mode, flags))
 OF_PATH("mode", fchownat, (int folder, const char *file, uid_t owner, gid_t group, int flags),
     folder, file, (folder, file, owner, group, flags))
+
+OF_HANDLE("mode", int, fsetxattr, (int handle, const char *name, const void *value, size_t length, int flags),
+    (handle, name, value, length, flags))
+
+OF_PATH("look", statx, (int folder, const char *file, int flags, unsigned int mask, struct statx *facts),
+    folder, file, (folder, file, flags, mask, facts))
 
 OF_PATH("unlink", unlink, (const char *file), AT_FDCWD, file, (file))
 OF_PATH("unlink", unlinkat, (int folder, const char *file, int flags),
@@ -305,4 +341,21 @@ int close(int handle)
 
     errno = what > 0 ? what : error;
     return what > 0 ? -1 : result;
+}
+
+/* A program that looks a function up in the C library itself, as .NET does for its calls of other libraries, gets ours too. */
+void *dlsym(void *handle, const char *name)
+{
+#define OURS(known) if (!strcmp(name, #known)) { return (void *)known; }
+    if (handle != RTLD_NEXT) {
+        OURS(chmod) OURS(chown) OURS(close) OURS(fchmod) OURS(fchmodat) OURS(fchown) OURS(fchownat)
+        OURS(fdatasync) OURS(flock) OURS(fsetxattr) OURS(fsync) OURS(ftruncate) OURS(ftruncate64) OURS(lchown)
+        OURS(link) OURS(linkat) OURS(mkdir) OURS(mkdirat) OURS(open) OURS(open64) OURS(openat) OURS(openat64)
+        OURS(opendir) OURS(posix_fallocate) OURS(posix_fallocate64) OURS(pread) OURS(pread64) OURS(preadv)
+        OURS(preadv64) OURS(pwrite) OURS(pwrite64) OURS(pwritev) OURS(pwritev64) OURS(read) OURS(readdir)
+        OURS(readdir64) OURS(rename) OURS(renameat) OURS(renameat2) OURS(rmdir) OURS(statx) OURS(symlink)
+        OURS(symlinkat) OURS(syncfs) OURS(unlink) OURS(unlinkat) OURS(write)
+    }
+
+    return find_real()(handle, name);
 }
