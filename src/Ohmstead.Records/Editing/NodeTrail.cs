@@ -6,11 +6,15 @@ namespace Ohmstead.Records.Editing;
 /// <summary>Everything a front matter says as a trail of paths and texts, so that two readings can be held side by side.</summary>
 internal static class NodeTrail
 {
-    /// <summary>One entry for each value, empty list and empty mapping, in order.</summary>
+    /// <summary>One entry for each value, empty list and empty mapping, in order; none where nothing is said at all.</summary>
     internal static IReadOnlyList<(string Path, string Text)> Of(MappingNode root)
     {
         var trail = new List<(string, string)>();
-        Add(trail, string.Empty, root);
+        if (root.Entries.Length > 0)
+        {
+            Add(trail, string.Empty, root);
+        }
+
         return trail;
     }
 

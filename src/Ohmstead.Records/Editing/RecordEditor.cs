@@ -156,13 +156,16 @@ public sealed class RecordEditor
             SequenceNode { IsFlow: false, Items: [.., var last] } => Below(lines.LastOf(last.Spot.Line, lines.DashBefore(last.Spot), listMayHang: false), lines.DashBefore(last.Spot), items),
             SequenceNode { IsFlow: true, Items.Length: 0 } or ScalarNode { IsNothing: true } => InsteadOf(mapping, key, value, items),
             SequenceNode => (TextEdit?)null,
+            null when mapping is { IsFlow: true, Entries: [] } => InsteadOfBraces(mapping, key, items),
             null => NewKey(mapping, shape, key, items),
             _ => null,
         };
         var byHand = string.Join(' ', items[0]) + (items.Count > 1 ? $" and {Text(items.Count - 1)} more" : string.Empty);
         return edit is { } change
             ? Checked(TextEdit.Apply(source.Text, change), [.. items.Select((_, i) => $"{path}/{key}#{Text(count + i)}")], byHand)
-            : EditOutcome.Refused($"the list '{key}' on line {Text(value!.Spot.Line)} stands in brackets", $"write it as lines that begin with a dash, or add by hand: {byHand}");
+            : EditOutcome.Refused(
+                value is null ? $"the record stands in braces on line {Text(mapping.Spot.Line)}" : $"the list '{key}' on line {Text(value.Spot.Line)} stands in brackets",
+                $"write it as lines that begin with a dash, or add by hand: {byHand}");
     }
 
     private TextEdit Below(int line, int dash, IReadOnlyList<IReadOnlyList<string>> items)
@@ -186,6 +189,12 @@ public sealed class RecordEditor
     // The line behind which a key that is not there yet belongs, and how far in it stands.
     private (int Line, int Stands) PlaceFor(MappingNode mapping, Shape shape, string key)
     {
+        if (mapping.Entries.Length == 0)
+        {
+            // Nothing is said yet: behind the remarks. Behind the last line end there is one more line, with nothing on it.
+            return (source.Line(lines.AfterLast - 1).IsEmpty ? Math.Max(lines.AfterLast - 2, 1) : lines.AfterLast - 1, 0);
+        }
+
         var place = shape.PlaceOf(key);
         var before = mapping.Entries.LastOrDefault(entry => shape.PlaceOf(entry.Key) is var known && known >= 0 && known < place) ?? mapping.Entries[0];
         var stands = before.KeySpot.Column - 1;
@@ -206,8 +215,21 @@ public sealed class RecordEditor
         var blanks = entry.KeySpot.Column - 1 + 2;
         var end = lines.LineEndAt(entry.KeySpot.Line);
         var until = value is SequenceNode ? source.Text.IndexOf(']', source.OffsetOf(value.Spot)) + 1 : Math.Max(source.EndOf(value.Spot), colon + 1);
-        return new TextEdit(colon + 1, until - colon - 1, string.Concat(items.SelectMany(item => item.Select((part, i) => end + new string(' ', blanks) + (i == 0 ? "- " : "  ") + part))));
+        return new TextEdit(colon + 1, until - colon - 1, Laid(items, end, blanks));
     }
+
+    // A file of {} says nothing, as an empty one does.
+    private TextEdit? InsteadOfBraces(MappingNode mapping, string key, IReadOnlyList<IReadOnlyList<string>> items)
+    {
+        var from = source.OffsetOf(mapping.Spot);
+        var inside = source.Text.AsSpan(from + 1);
+        var length = inside.IndexOf('}');
+        return length < 0 || !inside[..length].IsWhiteSpace() ? null : new TextEdit(from, length + 2, $"{key}:" + Laid(items, lines.LineEndAt(mapping.Spot.Line), 2));
+    }
+
+    // Items of a list, each part on a line of its own, which begins with a line end.
+    private static string Laid(IReadOnlyList<IReadOnlyList<string>> items, string end, int blanks) =>
+        string.Concat(items.SelectMany(item => item.Select((part, i) => end + new string(' ', blanks) + (i == 0 ? "- " : "  ") + part)));
 
     private EditOutcome Checked(string text, IReadOnlyList<string> added, string byHand)
     {

@@ -89,6 +89,42 @@ public sealed class StockCommandTests
         Assert.Equal("# The drawer, the orders, and incoming inspection.\nlots: []\norders:\n  - { order: PO-1, placed: 2026-11-25, for: a belt }\n", copy.Read(Stock));
     }
 
+    [Theory]
+    [InlineData("", "orders:\n  - ENTRY\n")]
+    [InlineData("\n\n", "\n\norders:\n  - ENTRY\n")]
+    [InlineData("# the drawer", "# the drawer\norders:\n  - ENTRY")]
+    [InlineData("# the drawer\r\n", "# the drawer\r\norders:\r\n  - ENTRY\r\n")]
+    [InlineData("\uFEFF", "\uFEFForders:\n  - ENTRY\n")]
+    [InlineData("---\n", "---\norders:\n  - ENTRY\n")]
+    [InlineData("{}\n", "orders:\n  - ENTRY\n")]
+    [InlineData("# a\n{ } # b\n", "# a\norders:\n  - ENTRY # b\n")]
+    [InlineData("lots:\n", "lots:\norders:\n  - ENTRY\n")]
+    public void A_stock_file_that_says_nothing_yet_takes_its_first_entry(string before, string after)
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write(Stock, before);
+        var run = Enter(copy, "order", "PO-1", "placed", "a belt");
+        Assert.Equal((0, string.Empty), (run.Exit, run.Error));
+        var text = System.Text.Encoding.UTF8.GetString(File.ReadAllBytes(copy.At(Stock)));
+        Assert.Equal(after.Replace("ENTRY", "{ order: PO-1, placed: 2026-11-25, for: a belt }", StringComparison.Ordinal), text);
+        // Longer than a line of a tidy record.
+        Assert.Equal(0, Enter(copy, "order", "PO-2", "placed", "a belt, " + new string('x', 140)).Exit);
+    }
+
+    [Theory]
+    [InlineData("null\n", "the record is laid out in a way that this entry cannot be put into without touching more than itself")]
+    [InlineData("{ lots: [] }\n", "the record is laid out in a way that this entry cannot be put into without touching more than itself")]
+    [InlineData("{ # mine\n}\n", "the record stands in braces on line 1")]
+    public void A_stock_file_that_an_entry_does_not_go_into_stays_as_it_is_and_is_told(string before, string why)
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write(Stock, before);
+        var run = Enter(copy, "order", "PO-1", "placed", "a belt");
+        Assert.Equal((1, before), (run.Exit, copy.Read(Stock)));
+        Assert.StartsWith($"stock.yaml: {why}\n  = ", run.Error, StringComparison.Ordinal);
+        Assert.Contains("by hand: { order: PO-1, placed: 2026-11-25, for: a belt }\n", run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void No_cell_of_a_list_is_a_formula_to_a_spreadsheet()
     {
