@@ -2,7 +2,9 @@ using System.Text;
 
 namespace Ohmstead.Commands;
 
-/// <summary>Where a command prints: results on one stream, everything about the run on the other. Files are UTF-8 whatever the machine's own encoding.</summary>
+/// <summary>
+/// Where a command prints: results on one stream, everything about the run on the other. UTF-8 whatever the machine's own encoding.
+/// </summary>
 internal sealed class Terminal(TextWriter output, TextWriter error, bool showsProgress, TextReader? input = null) : IDisposable
 {
     /// <summary>How many characters a line of help has where nobody watches, and at most.</summary>
@@ -28,13 +30,15 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
     public static Terminal OfProcess()
     {
         var utf8 = new UTF8Encoding(false);
+        var streams = StandardStreams.Keep();
+        var output = streams.HasOut ? Console.OpenStandardOutput() : new ClosedOutput();
         return new(
-            new StreamWriter(Console.OpenStandardOutput(), utf8, 32 << 10) { AutoFlush = false, NewLine = "\n" },
-            new StreamWriter(Console.OpenStandardError(), utf8, 1 << 10) { AutoFlush = true, NewLine = "\n" },
-            !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("CI") is null or "",
-            new StreamReader(Console.OpenStandardInput(), utf8, detectEncodingFromByteOrderMarks: false, 1 << 10))
+            new StreamWriter(output, utf8, 32 << 10) { AutoFlush = false, NewLine = "\n" },
+            streams.HasError ? new StreamWriter(Console.OpenStandardError(), utf8, 1 << 10) { AutoFlush = true, NewLine = "\n" } : TextWriter.Null,
+            streams.HasError && !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("CI") is null or "",
+            streams.HasIn ? new StreamReader(Console.OpenStandardInput(), utf8, detectEncodingFromByteOrderMarks: false, 1 << 10) : null)
         {
-            Width = Console.IsOutputRedirected ? Usual : Math.Clamp(Console.WindowWidth, 40, Usual),
+            Width = !streams.HasOut || Console.IsOutputRedirected ? Usual : Math.Clamp(Console.WindowWidth, 40, Usual),
         };
     }
 

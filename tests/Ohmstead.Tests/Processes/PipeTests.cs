@@ -29,6 +29,37 @@ public sealed class PipeTests
     public async Task With_both_streams_full_only_the_exit_code_is_left() =>
         Assert.Equal(3, (await Child.ShellAsync("$ohmstead check . > /dev/full 2> /dev/full", CollectionCopy.Untouched)).Exit);
 
+    [Theory]
+    [InlineData("check .", "<&-", 0, "boards")]
+    [InlineData("check .", "2>&-", 0, "boards")]
+    [InlineData("check .", ">&-", 3, null)]
+    [InlineData("bench SP-0007 --by RK --in .", "<&-", 0, "SP-0007")]
+    [InlineData("bench SP-0007 --by RK --in .", "<&- >&-", 3, null)]
+    [InlineData("report . --to pages", "<&- 2>&-", 0, "files written")]
+    [InlineData("report . --to pages", "<&- >&- 2>&-", 3, null)]
+    public async Task A_stream_that_is_closed_is_not_there_and_no_record_takes_its_place(string line, string closed, int exit, string? says)
+    {
+        using var copy = CollectionCopy.Make();
+        var run = await Child.ShellAsync($"exec $ohmstead {line} < /dev/null {closed}", copy.Root);
+        var canTell = exit != 0 && !closed.Contains("2>", StringComparison.Ordinal);
+        Assert.Equal((exit, canTell ? "could not read or write: the output is closed\n" : string.Empty), (run.Exit, run.Error));
+        Assert.Equal(says is not null, run.Out.Contains(says ?? "\n", StringComparison.Ordinal));
+        Assert.All(Directory.GetFiles(CollectionCopy.Untouched, "*", SearchOption.AllDirectories), file => IsAsItWas(file, copy));
+    }
+
+    [Fact]
+    public async Task An_entry_with_all_streams_closed_leaves_the_record_whole()
+    {
+        using var copy = CollectionCopy.Make();
+        const string board = "boards/SP-0007.md";
+        var before = copy.Read(board);
+        const string enter = "enter SP-0007 C3 46.1uF --lifted --by RK --instrument bridge-1 --in .";
+        Assert.Equal(3, (await Child.ShellAsync($"exec $ohmstead {enter} <&- >&- 2>&-", copy.Root)).Exit);
+        // Whether it stands is another matter: it says nothing else than before, or that one entry more.
+        Assert.Equal(0, Run.Of("check", copy.Root, "--as-of", "2026-11-25").Exit);
+        Assert.True(copy.Read(board) == before || copy.Read(board).Contains("{ part: C3, circuit: out, capacitance: 46.1 µF }", StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task The_language_of_the_machine_and_its_time_zone_change_nothing()
     {
@@ -50,4 +81,7 @@ public sealed class PipeTests
         Assert.Equal(2, run.Exit);
         Assert.StartsWith("SOURCE_DATE_EPOCH is ", run.Error, StringComparison.Ordinal);
     }
+
+    private static void IsAsItWas(string file, CollectionCopy copy) =>
+        Assert.Equal(File.ReadAllBytes(file), File.ReadAllBytes(copy.At(Path.GetRelativePath(CollectionCopy.Untouched, file))));
 }
