@@ -45,7 +45,7 @@ internal static class Guarded
         {
             error.WriteLine(line);
         }
-        catch (IOException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             // Nobody is left to tell; the exit code still says it.
         }

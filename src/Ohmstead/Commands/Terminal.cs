@@ -59,7 +59,7 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
         {
             writer.Dispose();
         }
-        catch (IOException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
         }
     }

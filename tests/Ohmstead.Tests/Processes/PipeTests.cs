@@ -47,6 +47,17 @@ public sealed class PipeTests
         Assert.All(Directory.GetFiles(CollectionCopy.Untouched, "*", SearchOption.AllDirectories), file => IsAsItWas(file, copy));
     }
 
+    [Theory]
+    [InlineData("check .", "1< /dev/null")]
+    [InlineData("why SP-0077 --in .", "2< /dev/null")]
+    [InlineData("check .", "1< /dev/null 2< /dev/null")]
+    public async Task A_stream_that_takes_nothing_is_a_failure_and_no_crash(string line, string streams)
+    {
+        var run = await Child.ShellAsync($"exec $ohmstead {line} {streams}", CollectionCopy.Untouched);
+        Assert.Equal(3, run.Exit);
+        Assert.DoesNotContain("   at ", run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task An_entry_with_all_streams_closed_leaves_the_record_whole()
     {
