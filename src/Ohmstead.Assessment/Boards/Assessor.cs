@@ -27,7 +27,10 @@ public sealed class Assessor(Workshop workshop)
 
     private readonly FittedValues fitted = new();
 
+    // Lots are few, and their parts go to many boards.
+    private readonly Dictionary<string, LotPieces> pieces = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string?> doubts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, IReadOnlyList<PassedPiece>> passed = new(StringComparer.Ordinal);
 
     // A lot is measured once when it comes, and its parts go to many boards.
     private readonly Dictionary<Reading, AssessedReading> incoming = new(ReferenceEqualityComparer.Instance);
@@ -48,12 +51,14 @@ public sealed class Assessor(Workshop workshop)
         var hazards = BoardHazards.Of(board, design, visits, timeline, places);
         var found = AnsweredFinding.Of(visits, timeline, parts);
         ImmutableArray<Wait> waits = [.. board.Waiting.Where(wait => wait.Until is null)];
+        var (claims, sitting) = new BoardClaims(board, timeline, readings, workshop).Of(FittedPiece.On(places));
         var assessment = new BoardAssessment(board, design, visits, places, readings, [.. points.Values], proofs, found, hazards, waits)
         {
             LastWork = timeline.LastWork.Visit < 0 ? null : visits[timeline.LastWork.Visit].Date.Value,
             LastWorkAt = timeline.LastWork,
             PointsRead = pointsRead,
-            Fitted = FittedPiece.On(places, timeline, DoubtOf),
+            Claims = claims,
+            Fitted = Doubted(Shared(sitting, PieceShares.Of(claims, PassedPieces))),
             LookAgain = LookAgainAfter(visits),
             Lives = PartLife.Of(places, BoardDuty.Of(board, workshop.Collection), board.Made ?? design?.Made),
         };
@@ -79,15 +84,60 @@ public sealed class Assessor(Workshop workshop)
         return bench;
     }
 
-    // Lots are few, and their parts go to many boards.
+    /// <summary>The pieces that sit on a board, each with what it gets of its lot.</summary>
+    internal static ImmutableArray<FittedPiece> Shared(ImmutableArray<FittedPiece> all, PieceShares shares) => shares.IsEmpty ? all
+        : [.. all.Select(piece => piece.Claim is { } claim ? piece with { Share = shares.Of(claim) } : piece)];
+
+    /// <summary>
+    /// The pieces of a lot that were read in the drawer after it came, passed and are not in the bin, in order of the day on which they
+    /// passed.
+    /// </summary>
+    internal IReadOnlyList<PassedPiece> PassedPieces(string lot)
+    {
+        if (!passed.TryGetValue(lot, out var known))
+        {
+            passed[lot] = known = workshop.Lots.TryGetValue(lot, out var of) ? [.. Passed(of).OrderBy(one => one.By.Visit.Date.Value)] : [];
+        }
+
+        return known;
+    }
+
+    private IEnumerable<PassedPiece> Passed(Lot lot)
+    {
+        var (came, kind) = (lot.Received?.Value.Earliest ?? DateOnly.MinValue, lot.Values.Kind.Value);
+        bool IsPass(AssessedReading reading) => reading.Visit.Date.Value >= came && FittedPiece.Passes(reading, kind);
+        foreach (var piece in PiecesOf(lot.Id.Value).Pieces)
+        {
+            if (!piece.IsScrapped && piece.Readings.FirstOrDefault(IsPass) is { } by)
+            {
+                yield return new(by.Reading.Piece?.Value, by);
+            }
+        }
+    }
+
+    private ImmutableArray<FittedPiece> Doubted(ImmutableArray<FittedPiece> all) =>
+        all.Any(piece => piece.Work.Lot is { } lot && DoubtOf(lot.Value) is not null)
+            ? [.. all.Select(piece => piece with { LotDoubt = piece.Work.Lot is { } lot ? DoubtOf(lot.Value) : null })]
+            : all;
+
     private string? DoubtOf(string lot)
     {
         if (!doubts.TryGetValue(lot, out var doubt))
         {
-            doubts[lot] = doubt = LotPieces.Of(workshop, this, lot) is { IsDoubted: true } pieces ? pieces.DoubtInWords : null;
+            doubts[lot] = doubt = PiecesOf(lot) is { IsDoubted: true } doubted ? doubted.DoubtInWords : null;
         }
 
         return doubt;
+    }
+
+    private LotPieces PiecesOf(string lot)
+    {
+        if (!pieces.TryGetValue(lot, out var known))
+        {
+            pieces[lot] = known = LotPieces.Of(workshop, this, lot);
+        }
+
+        return known;
     }
 
     /// <summary>The verdicts on a reading of a lot that lies in the drawer.</summary>

@@ -60,6 +60,9 @@ public sealed record BoardAssessment(
     /// <summary>The new pieces that sit on it, in order of the parts list, each with the reading that measured it.</summary>
     public ImmutableArray<FittedPiece> Fitted { get; init; } = [];
 
+    /// <summary>What its fittings ask of the lots that they came from, in order of time.</summary>
+    public ImmutableArray<PieceClaim> Claims { get; init; } = [];
+
     /// <summary>When work was done last; before the first visit when nothing was.</summary>
     internal Moment LastWorkAt { get; init; } = Moment.AsItCame;
 

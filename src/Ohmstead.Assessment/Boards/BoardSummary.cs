@@ -47,6 +47,9 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
     /// <summary>Where parts of known lots were fitted on this board, each with the name of its lot.</summary>
     public IReadOnlyList<(string Lot, LotFitting Fitting)> Fittings { get; init; } = [];
 
+    /// <summary>What its fittings ask of the lots that they came from, in order of time.</summary>
+    public ImmutableArray<PieceClaim> Claims { get; init; } = [];
+
     /// <summary>Which instruments were used on which day, in order of time.</summary>
     public IReadOnlyList<InstrumentDay> InstrumentDays { get; init; } = [];
 
@@ -95,6 +98,7 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
         LookAgain = board.LookAgain,
         IsLookOverdue = board.IsLookOverdue,
         Fittings = [.. LotFitting.All(board)],
+        Claims = board.Claims,
         InstrumentDays = forStatistics ? InstrumentDay.Of(board.Visits) : [],
         Hazards = forStatistics ? [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)] : [],
         Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],

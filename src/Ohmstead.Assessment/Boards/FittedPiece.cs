@@ -17,82 +17,62 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     public PartValues? Values => Place.Sitting?.Values ?? Work.NewPart;
 
     /// <summary>The reading that measured this very piece and passed it, before it was fitted or since; null when there is none.</summary>
-    public AssessedReading? MeasuredBy { get; private init; }
-
-    /// <summary>The place for which a piece of the same name of the same lot was read already, so that it cannot be this one; null when there is none.</summary>
-    public string? PieceIsAt { get; private init; }
-
-    /// <summary>Why its lot is doubted as a whole, in words; null when it is not.</summary>
-    public string? LotDoubt { get; private init; }
-
-    /// <summary>True when a bench measures parts of its kind one by one; others are proved by the board that works with them.</summary>
-    public bool IsMeasured { get; private init; }
+    public AssessedReading? MeasuredBy => ReadAt is not null ? null : Own ?? (IsAmongBad ? null : Loose ?? Share?.By);
 
     /// <summary>
-    /// The pieces that sit on a board, in order of the parts list. A reading of a lot is of one piece: it serves one fitting of that lot, the earliest that has no
-    /// reading of its own.
+    /// The fitting for which a piece of the same name of the same lot was read already, so that it cannot be this one; null when there is
+    /// none.
     /// </summary>
-    /// <param name="places">The places of the board.</param>
-    /// <param name="timeline">What sat where and when.</param>
-    /// <param name="doubtOfLot">Why a lot is doubted as a whole, or null.</param>
-    internal static ImmutableArray<FittedPiece> On(ImmutableArray<PlaceHistory> places, Timeline timeline, Func<string, string?> doubtOfLot)
+    public PieceClaim? ReadAt => Claim?.Piece is null ? null : Share?.Instead;
+
+    /// <summary>What it asks of its lot; null where it was read itself, or nothing was read in the drawer.</summary>
+    public PieceClaim? Claim { get; init; }
+
+    /// <summary>What it gets of that, as far as is known; null where it asks nothing.</summary>
+    public PieceShare? Share { get; init; }
+
+    /// <summary>Why its lot is doubted as a whole, in words; null when it is not.</summary>
+    public string? LotDoubt { get; init; }
+
+    /// <summary>True when a bench measures parts of its kind one by one; others are proved by the board that works with them.</summary>
+    public bool IsMeasured => Kind.ProvedBy.Length > 0;
+
+    /// <summary>Read in this place and passed, as a new part before it went in or as what sits there since; null when it was not.</summary>
+    internal AssessedReading? Own { get; init; }
+
+    /// <summary>
+    /// A piece of the lot that was read at the bench of this board, for no place, and went in here; null when there is none.
+    /// </summary>
+    internal AssessedReading? Loose { get; init; }
+
+    /// <summary>Its name among the pieces of its lot, where what was read of it itself gives it one.</summary>
+    internal Written<string>? Named => (Own ?? Loose)?.Reading.Piece;
+
+    /// <summary>What it is, else what belongs there.</summary>
+    internal PartKind Kind => (Values ?? Place.Part.Values).Kind.Value;
+
+    // Where a piece of the lot was bad and nothing says which went in, what was read of another says nothing of this one.
+    private bool IsAmongBad => Place.Counting.Any(static reading => reading.Place is null && reading.Overall == VerdictOutcome.Outside);
+
+    /// <summary>The pieces that sit on a board, in order of the parts list.</summary>
+    internal static ImmutableArray<FittedPiece> On(ImmutableArray<PlaceHistory> places)
     {
         var pieces = ImmutableArray.CreateBuilder<FittedPiece>();
         foreach (var place in places)
         {
             if (place is { FittedBy: { } work, IsEmpty: false, Change.PutIn: { } putIn })
             {
-                pieces.Add(new(place, work, putIn.Visit) { At = putIn.At });
+                var piece = new FittedPiece(place, work, putIn.Visit) { At = putIn.At };
+                pieces.Add(
+                    piece with { Own = place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, piece.Kind)) });
             }
-        }
-
-        HashSet<AssessedReading>? used = null;
-        Dictionary<(string Lot, string Piece), string>? named = null;
-        foreach (var piece in pieces.ToArray().OrderBy(piece => piece.At))
-        {
-            var at = pieces.IndexOf(piece);
-            var kind = (piece.Values ?? piece.Place.Part.Values).Kind.Value;
-            var by = Own(piece, kind) ?? OfLot(piece, kind, timeline, used ??= new(ReferenceEqualityComparer.Instance));
-            var isAt = by is { Reading: { Piece: { } name, Lot: { } of } } && !(named ??= []).TryAdd((of.Value, name.Value), piece.Place.Part.Ref.Value) ? named[(of.Value, name.Value)] : null;
-            pieces[at] = piece with
-            {
-                IsMeasured = kind.ProvedBy.Length > 0,
-                MeasuredBy = isAt is null ? by : null,
-                PieceIsAt = isAt,
-                LotDoubt = piece.Work.Lot is { } lot ? doubtOfLot(lot.Value) : null,
-            };
         }
 
         return pieces.DrainToImmutable();
     }
 
-    // Read in this place, as a new part before it went in or as what sits there since.
-    private static AssessedReading? Own(FittedPiece piece, PartKind kind) => piece.Place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind));
-
-    // Where a piece of the lot was bad and nothing says which went in, what was read of another says nothing of this one; nor does what was read before it came.
-    private static AssessedReading? OfLot(FittedPiece piece, PartKind kind, Timeline timeline, HashSet<AssessedReading> used)
-    {
-        if (piece.Work.Lot is null || piece.Place.Counting.Any(reading => reading.Place is null && reading.Overall == VerdictOutcome.Outside))
-        {
-            return null;
-        }
-
-        // A piece of the lot that has gone again had one of the readings, where it had none of its own.
-        var gone = timeline.FittedBefore(piece.Place.Part.Ref.Value, piece.Work.Lot!.Value, piece.At)
-            .Count(earlier => !piece.Place.Readings.Any(reading => reading.IsNew && reading.Reading.Lot?.Value == piece.Work.Lot.Value && reading.At < earlier.At));
-        var came = piece.Place.Sitting?.Received?.Value.Earliest ?? DateOnly.MinValue;
-        foreach (var reading in piece.Place.Counting)
-        {
-            if (reading.Place is null && reading.Visit.Date.Value >= came && Passes(reading, kind) && gone-- <= 0 && used.Add(reading))
-            {
-                return reading;
-            }
-        }
-
-        return null;
-    }
-
-    private static bool Passes(AssessedReading reading, PartKind kind)
+    /// <summary>Whether a reading says that a part of a kind is what its mark says.</summary>
+    internal static bool Passes(AssessedReading reading, PartKind kind)
     {
         return kind.ProvedBy.Length == 0 ? reading.Overall == VerdictOutcome.Inside
             : HasInside(reading, kind.ProvedBy) || (kind.IsTestedByUse && reading.Reading.Result is { Value: TestResult.Pass });

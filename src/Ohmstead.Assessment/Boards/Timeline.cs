@@ -19,6 +19,14 @@ internal sealed record PlaceChange(Moment At, BenchVisit Visit, WorkEntry Work, 
     internal bool IsOfNothing { get; init; }
 }
 
+/// <summary>A piece of a lot that was put into a place.</summary>
+/// <param name="Lot">The lot.</param>
+/// <param name="Reference">The place.</param>
+/// <param name="Change">The change that put it in.</param>
+/// <param name="After">When a part was put in there before it; before the first visit when none was.</param>
+/// <param name="LeftOn">The visit at which it left the place again; null while it sits there.</param>
+internal sealed record LotFitted(string Lot, string Reference, PlaceChange Change, Moment After, BenchVisit? LeftOn);
+
 /// <summary>What sat in each place of a board at each visit. Readings of a visit come before its work unless they were taken as left.</summary>
 internal sealed class Timeline
 {
@@ -64,9 +72,20 @@ internal sealed class Timeline
     internal PlaceChange? NextFitting(string reference, Moment from) =>
         changes.TryGetValue(reference, out var list) ? list.FirstOrDefault(change => change.Work.PutsAPartIn && change.At >= from) : null;
 
-    /// <summary>The fittings of a lot in a place before a moment, oldest first.</summary>
-    internal IEnumerable<PlaceChange> FittedBefore(string reference, string lot, Moment moment) =>
-        changes.TryGetValue(reference, out var list) ? list.Where(change => change.Work.PutsAPartIn && change.Work.Lot?.Value == lot && change.At < moment) : [];
+    /// <summary>All fittings of pieces of lots.</summary>
+    internal IEnumerable<LotFitted> FromLots()
+    {
+        foreach (var (reference, list) in changes)
+        {
+            foreach (var change in list)
+            {
+                if (change.Work is { PutsAPartIn: true, Lot: { } lot })
+                {
+                    yield return new(lot.Value, reference, change, ChangedBefore(reference, change), LeftOn(list, change));
+                }
+            }
+        }
+    }
 
     /// <summary>When the last change of a place before another was; before the first visit when there was none.</summary>
     internal Moment ChangedBefore(string reference, PlaceChange than) =>
@@ -89,6 +108,13 @@ internal sealed class Timeline
 
     /// <summary>The latest decision about a place, or null.</summary>
     internal (Moment At, Decision Decision)? DecisionOn(string place) => decisions.TryGetValue(place, out var found) ? found : null;
+
+    // It may have been taken out and put back meanwhile.
+    private static BenchVisit? LeftOn(List<PlaceChange> list, PlaceChange fitting)
+    {
+        var last = list.FindLastIndex(change => ReferenceEquals(change.PutIn, fitting));
+        return last + 1 < list.Count ? list[last + 1].Visit : null;
+    }
 
     private void Decide(Written<string>? place, int order, Decision decision)
     {

@@ -29,6 +29,7 @@ public static class CheckCatalogue
         new PartUnknown(),
         new PhotographMissing(),
         new PhotographUnreadable(),
+        new PieceInTwoPlaces(),
         new PointLinkUnknown(),
         new PointUnknown(),
         new PolarityContradictsKind(),

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 
@@ -11,6 +12,13 @@ namespace Ohmstead.Assessment.Checks;
 public sealed record CollectionUnderCheck(
     Workshop Workshop, IReadOnlyList<BoardNumber> Boards, IReadOnlyDictionary<string, int> Fitted, DateOnly Today)
 {
+    /// <summary>What the checks see of boards of which that was kept.</summary>
+    /// <param name="workshop">Designs, instruments, stock.</param>
+    /// <param name="boards">The boards, in order of path.</param>
+    /// <param name="today">The day of this run.</param>
+    public static CollectionUnderCheck Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today) =>
+        new(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.FittedByLot(boards), today);
+
     /// <summary>What boards share: the parts of all designs and the lots in the drawer, with the file and the name that each is told by.</summary>
     public IEnumerable<(string Path, string Name, PartValues Values)> SharedParts =>
     [

@@ -26,12 +26,16 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
 {
     private readonly Assessor assessor = new(workshop);
 
+    /// <summary>Which fitting has which piece of a lot, once all boards were compared; before that each board takes what it asks.</summary>
+    public PieceShares Pieces { get; init; } = PieceShares.None;
+
     /// <summary>Judges one board.</summary>
     /// <param name="board">The record.</param>
     /// <param name="read">What reading it found.</param>
     public JudgedBoard Judge(BoardFile board, ImmutableArray<Finding> read)
     {
-        var assessment = assessor.Assess(board);
+        var alone = assessor.Assess(board);
+        var assessment = Pieces.IsEmpty ? alone : alone with { Fitted = Assessor.Shared(alone.Fitted, Pieces) };
         var under = new BoardUnderCheck(assessment, workshop, today, pictures);
         var findings = Checked(under, read);
         return new(Stand(new(under, findings, shared)), findings);

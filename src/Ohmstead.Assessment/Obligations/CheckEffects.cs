@@ -56,6 +56,7 @@ public static class CheckEffects
         ("part-unknown", CheckEffect.HoldsBack, "what was read, done or decided about is not known"),
         ("photograph-missing", CheckEffect.HoldsBackAsError, "the record names evidence that is not there"),
         ("photograph-unreadable", CheckEffect.Told, "a picture that cannot be shown; nothing is judged by it"),
+        ("piece-in-two-places", CheckEffect.SaidElsewhere, "the obligation to have measured the very piece"),
         ("point-link-unknown", CheckEffect.HoldsBack, "what a point belongs to is not known"),
         ("point-unknown", CheckEffect.HoldsBack, "what was proved is not known"),
         ("polarity-contradicts-kind", CheckEffect.HoldsBack, "whether there is a wrong way round is not known"),

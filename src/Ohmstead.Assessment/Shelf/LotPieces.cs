@@ -107,7 +107,7 @@ public sealed class LotPieces
         : workshop.IncomingReadings[lot];
 
     // Readings that name a piece are of that piece. Of those that name none, the readings of one visit are of one piece until a quantity comes again.
-    private static List<List<AssessedReading>> Grouped(IEnumerable<AssessedReading> readings)
+    internal static List<List<AssessedReading>> Grouped(IEnumerable<AssessedReading> readings)
     {
         var pieces = new List<List<AssessedReading>>();
         List<AssessedReading>? unnamed = null;

@@ -58,6 +58,8 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         }
 
         Say(at >= stops.Count ? "that was the last of them" : "ended");
+        // Somebody else may have fitted a piece of the same lot meanwhile.
+        Renew();
         Say($"{board.Assessment.Board.Id.Value} is now: {BoardStates.Told(board.Assessment.State, board.Assessment.OverdueSince)}; {Left()}");
         return ExitCode.Clean;
     }

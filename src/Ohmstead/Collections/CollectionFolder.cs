@@ -17,6 +17,9 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     /// <summary>Design files.</summary>
     public IReadOnlyList<string> Designs { get; } = designs;
 
+    /// <summary>The other boards of the collection, where only some are looked at; else null.</summary>
+    public Neighbours? Beside { get; private init; }
+
     /// <summary>A file at the root, or null when there is none.</summary>
     public string? Named(string name) => File.Exists(Path.Combine(Root, name)) ? name : null;
 
@@ -33,10 +36,12 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     }
 
     /// <summary>A collection of which only some boards are looked at.</summary>
-    public CollectionFolder Only(IReadOnlyList<string> boards) => new(Root, boards, Designs);
+    public CollectionFolder Only(IReadOnlyList<string> boards) =>
+        new(Root, boards, Designs) { Beside = boards.Count == 0 ? null : new([.. Boards.Except(boards, StringComparer.Ordinal)]) };
 
     /// <summary>A collection with one design more, which need not be on disk yet.</summary>
-    public CollectionFolder WithDesign(string path) => new(Root, Boards, [.. Designs.Append(path).Order(StringComparer.Ordinal)]);
+    public CollectionFolder WithDesign(string path) =>
+        new(Root, Boards, [.. Designs.Append(path).Order(StringComparer.Ordinal)]) { Beside = Beside };
 
     /// <summary>The root of the collection that a file belongs to: the nearest folder above with a collection file, else the file's own.</summary>
     public static string RootOf(string file)

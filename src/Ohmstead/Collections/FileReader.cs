@@ -31,31 +31,50 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
             return nodes.Read(path, Encoding.UTF8.GetBytes(other), form, limits);
         }
 
+        var (bytes, refused) = Open(path);
+        return refused ?? nodes.Read(path, bytes, form, limits);
+    }
+
+    /// <summary>
+    /// Whether something holds for the bytes of a file. For one that cannot be read it does not: nothing of it is known to anybody.
+    /// </summary>
+    public bool Holds(string path, Func<ReadOnlySpan<byte>, bool> question) => Open(path) is (var bytes, null) && question(bytes.Span);
+
+    private (ReadOnlyMemory<byte> Bytes, NodeReading? Refused) Open(string path)
+    {
         try
         {
             var info = new FileInfo(folder.Full(path));
             // Asked first: a link to a folder, or to nothing, is no file.
             if ((int)info.Attributes != -1 && (info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None)
             {
-                return Of(new(Link, Severity.Error, new Place(path, 1, 1), "this is a symbolic link, which is not followed", "put the file or the folder itself there"));
+                return (default,
+                    Of(new(Link, Severity.Error, new Place(path, 1, 1), "this is a symbolic link, which is not followed",
+                    "put the file or the folder itself there")));
             }
 
             if (!info.Exists)
             {
-                return Refused(path, "there is no such file, or its name is not UTF-8", "name the file in UTF-8, and keep it in place during the run");
+                return (default,
+                    Refused(path, "there is no such file, or its name is not UTF-8",
+                    "name the file in UTF-8, and keep it in place during the run"));
             }
 
-            if (info.Length > limits.FileBytes)
+            if (info.Length > options.Limits.FileBytes)
             {
-                return Refused(path, $"it has {info.Length} bytes, at most {limits.FileBytes} are read", "split the record, or take out what does not belong in it");
+                return (default,
+                    Refused(path, $"it has {info.Length} bytes, at most {options.Limits.FileBytes} are read",
+                    "split the record, or take out what does not belong in it"));
             }
 
             // A pipe or a device has no length and is never opened: it could keep the run waiting for ever.
-            return nodes.Read(path, info.Length == 0 ? default : Bytes(info.FullName), form, limits);
+            return (info.Length == 0 ? default : Bytes(info.FullName), null);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            return Refused(path, problem is UnauthorizedAccessException ? "permission is denied" : "the system could not read it", "look at the file's permissions and its disk");
+            return (default,
+                Refused(path, problem is UnauthorizedAccessException ? "permission is denied"
+                : "the system could not read it", "look at the file's permissions and its disk"));
         }
     }
 

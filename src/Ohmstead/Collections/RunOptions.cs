@@ -1,6 +1,5 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
-using Ohmstead.Records.Findings;
+using Ohmstead.Assessment.Obligations;
 using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Collections;
@@ -15,8 +14,14 @@ internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, 
     /// <summary>Whether families and lives are kept of each board; a check alone does not ask for them.</summary>
     public bool ForStatistics { get; init; } = true;
 
-    /// <summary>What an earlier pass found about all boards together: each board is judged with what is said of it.</summary>
-    public ImmutableArray<Finding> Together { get; init; } = [];
+    /// <summary>What an earlier run learned of all boards together: each board is judged with it. Null when nothing is known yet.</summary>
+    public BoardsTogether? Together { get; init; }
+
+    /// <summary>
+    /// Whether boards that are looked at alone are compared with the others of their collection; what only wants their names does not ask
+    /// for it.
+    /// </summary>
+    public bool IsCompared { get; init; } = true;
 
     /// <summary>Files that are taken to hold another text than they do on disk, or to be there at all, to see what would follow from a change; by path.</summary>
     public IReadOnlyDictionary<string, string> Instead { get; init; } = FrozenDictionary<string, string>.Empty;

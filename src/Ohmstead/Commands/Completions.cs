@@ -23,7 +23,8 @@ internal static class Completions
         }
 
         // The day decides no name.
-        var run = new RunOptions(DateOnly.MinValue, IsThorough: false, Workers: 1, ReadingLimits.Usual) { ForStatistics = false };
+        var run = new RunOptions(DateOnly.MinValue, IsThorough: false, Workers: 1, ReadingLimits.Usual)
+            { ForStatistics = false, IsCompared = false };
         var files = CollectionFolder.Open(folder);
         return BoardFinder.IsLikely(files, board) && BoardFinder.Look(files, board, run).Found is { } found
             ? found.Places.Select(place => new CompletionItem(place.Part.Ref.Value)).Concat(found.Points.Select(point => new CompletionItem(point.Name.Value)))

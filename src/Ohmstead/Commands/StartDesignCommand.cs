@@ -134,7 +134,7 @@ internal sealed class StartDesignCommand(Terminal terminal)
     private static (BoardAssessment? Board, RunResult Result) Judge(CollectionFolder files, RunOptions run)
     {
         BoardAssessment? board = null;
-        var result = new CollectionRun(files, run).Run(null, _ => (assessment, _) => board = assessment);
+        var result = new CollectionRun(files, run).Run(seen: assessment => board = assessment);
         return (board, result);
     }
 }

@@ -38,7 +38,7 @@ internal sealed class WhyCommand(Terminal terminal)
                 return ExitCode.Clean;
             }
 
-            var (found, result) = BoardFinder.Look(files, wanted, options);
+            var (found, result, _) = BoardFinder.Look(files, wanted, options);
             if (found is null)
             {
                 var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value).Concat(result.Workshop.Lots.Keys));

@@ -22,9 +22,9 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
             return false;
         }
 
-        // One worker: what the boards say is gathered in one list.
-        var fittings = new List<LotFitting>();
-        var result = new CollectionRun(files, options with { Workers = 1 }).Run(null, _ => (board, _) => fittings.AddRange(LotFitting.Of(board, name)));
+        var result = new CollectionRun(files, options with { ForStatistics = false }).Run();
+        LotFitting[] fittings =
+            [.. result.Boards.SelectMany(board => board.Fittings).Where(fitted => fitted.Lot == name).Select(fitted => fitted.Fitting)];
         Tell(LotStory.Of(result.Workshop, result.Workshop.Lots[name], fittings, options.Today), result.Workshop.StockFile!.Path, options.Today);
         return true;
     }

@@ -36,13 +36,13 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
     public BuiltReport Write()
     {
         var built = Write(options);
-        if (built.Result.Late.Length == 0)
+        if (built.Result.Late is not { } late)
         {
             return built;
         }
 
         target.Restart();
-        return Write(options with { Together = built.Result.Late });
+        return Write(options with { Together = late });
     }
 
     private BuiltReport Write(RunOptions run)
@@ -63,7 +63,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
             result = new CollectionRun(files, run).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Checks = checks, Pictures = pictures, Beside = Beside.Files }));
         }
 
-        if (result.Late.Length > 0)
+        if (result.Late is not null)
         {
             return new(result, 0);
         }

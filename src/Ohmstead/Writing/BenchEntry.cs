@@ -63,7 +63,10 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             }
 
             BoardAssessment? after = null;
-            var result = new CollectionRun(board.Files, run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = changed } }).Run(null, _ => (assessment, _) => after = assessment);
+            var result =
+                new CollectionRun(
+                board.Files, run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = changed } })
+                .Run(seen: assessment => after = assessment);
             var at = FirstDifference(text, changed);
             var against = result.Findings.Where(finding => finding.Place.Path == path && (finding.Severity == Severity.Error || Slips.Contains(finding.Check)) && !WasThere(board, finding)).ToArray();
             foreach (var finding in against)

@@ -18,10 +18,10 @@ internal static class BoardFinder
     public static FoundBoard? Find(string folder, string number, RunOptions options, TextWriter error)
     {
         var files = CollectionFolder.Open(folder);
-        var (found, result) = Look(files, number, options);
+        var (found, result, alone) = Look(files, number, options);
         if (found is not null)
         {
-            return new(files.Only([found.Board.Path]), found, result.Findings) { Collection = result.Workshop.Collection, Beside = files };
+            return new(alone, found, result.Findings) { Collection = result.Workshop.Collection, Beside = files };
         }
 
         var near = Nearest.To(number, result.Boards.Select(summary => summary.Id.Value));
@@ -32,8 +32,12 @@ internal static class BoardFinder
     /// <summary>Whether a file is named after the board.</summary>
     public static bool IsLikely(CollectionFolder files, string number) => Likely(files, number).Length > 0;
 
-    /// <summary>The board, or null; and the run that was looked through: the files named after it, or all where those do not hold it.</summary>
-    public static (BoardAssessment? Found, RunResult Result) Look(CollectionFolder files, string number, RunOptions options)
+    /// <summary>
+    /// The board, or null; the run that was looked through, of the files named after it or of all where those do not hold it; and the
+    /// collection with that board alone.
+    /// </summary>
+    public static (BoardAssessment? Found, RunResult Result, CollectionFolder Files) Look(
+        CollectionFolder files, string number, RunOptions options)
     {
         var likely = Likely(files, number);
         if (likely.Length > 0 && In(files.Only(likely), number, options) is { Found: not null } named)
@@ -46,11 +50,14 @@ internal static class BoardFinder
 
     private static string[] Likely(CollectionFolder files, string number) => [.. files.Boards.Where(path => Path.GetFileNameWithoutExtension(path) == number)];
 
-    private static (BoardAssessment? Found, RunResult Result) In(CollectionFolder files, string number, RunOptions options)
+    // What was learned of its neighbours is kept for the entries that follow.
+    private static (BoardAssessment? Found, RunResult Result, CollectionFolder Files) In(
+        CollectionFolder files, string number, RunOptions options)
     {
         BoardAssessment? found = null;
-        var result = new CollectionRun(files, options).Run(null, _ => (assessment, _) => found = assessment.Board.Id.Value == number ? assessment : found);
-        return (found, result);
+        var result = new CollectionRun(files, options)
+            .Run(seen: assessment => found = assessment.Board.Id.Value == number ? assessment : found);
+        return (found, result, files.Boards.Count > 1 && found is not null ? files.Only([found.Board.Path]) : files);
     }
 }
 

@@ -7,6 +7,10 @@ namespace Ohmstead.Assessment.Tests.Obligations;
 public sealed class FittedPartMeasuredTests
 {
     private const string OfLot = "bench:\n  - date: 2026-02-21\n    readings:\n      - { lot: L-031, state: new, circuit: out, frequency: 120 Hz, capacitance: 478 µF }\n";
+    private const string HasC1 =
+        "the piece from lot L-031 that was fitted on 2026-03-14 was not measured itself: "
+        + "what was read in the drawer counts for C1, which was fitted before it";
+
     private const string NextStep = "measure it and add the reading: { part: C1, lot: L-031, state: new, … }";
 
     [Fact]
@@ -26,8 +30,8 @@ public sealed class FittedPartMeasuredTests
     {
         var board = Board(Fit("C1") + "      - " + Fit("C2") + "      - " + Fit("C3"), stock: OfLot);
         board.Met("C1", "this piece was measured", "L-031 new, …", "2026-02-21", "{ lot: L-031, state: new, circuit: out, frequency: 120 Hz, capacitance: 478 µF }", "stock.yaml");
-        board.Open("C2", BoardState.ProofDue, "the piece from lot L-031 that was fitted on 2026-03-14 was not measured itself", NextStep.Replace("C1", "C2", StringComparison.Ordinal));
-        board.Open("C3", BoardState.ProofDue, "the piece from lot L-031 that was fitted on 2026-03-14 was not measured itself", NextStep.Replace("C1", "C3", StringComparison.Ordinal));
+        board.Open("C2", BoardState.ProofDue, HasC1, "measure it and add the reading: { part: C2, state: as left, circuit: out, … }");
+        board.Open("C3", BoardState.ProofDue, HasC1, "measure it and add the reading: { part: C3, state: as left, circuit: out, … }");
     }
 
     [Fact]

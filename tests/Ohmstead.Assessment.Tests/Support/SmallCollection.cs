@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Text;
 using Ohmstead.Assessment.Boards;
@@ -34,14 +33,22 @@ internal sealed class SmallCollection
             Read(blocks, "stock.yaml", FileBinding.Stock, ofShared).SingleOrDefault(),
             Read(blocks, "designs/", FileBinding.Design, ofShared));
         files = Read(blocks, "boards/", FileBinding.Board, ofBoards);
-        ImmutableArray<Finding> shared = [.. ofShared, .. Look(CheckCatalogue.Shared, new(Workshop, [], FrozenDictionary<string, int>.Empty, Today))];
-        var judged = Judged(shared);
-        ImmutableArray<Finding> together = [.. Look(CheckCatalogue.Together, AllBoards(judged))];
-        // What is found about all boards together is said of each when they are judged again with it.
-        judged = together.Any(CheckEffects.HoldsBack) ? Judged([.. shared, .. together]) : judged;
+        ImmutableArray<Finding> shared =
+            [.. ofShared, .. CheckCatalogue.Shared.SelectMany(check => check.Look(CollectionUnderCheck.Of(Workshop, [], Today)))];
+        var judged = Judged(new(Workshop, SharedFaults.Of(Workshop, shared), Today, pictures));
+        // What all boards together show is said of each when it is judged again with it.
+        Alone = [.. judged.Select(board => board.Assessment)];
+        Together = BoardsTogether.Of(Workshop, [.. Alone.Select(board => BoardSummary.Of(board))], Today);
+        judged = Judged(
+            new(Workshop, SharedFaults.Of(Workshop, shared.Concat(Together.Findings)), Today, pictures) { Pieces = Together.Pieces });
         Boards = [.. judged.Select(board => board.Assessment)];
-        all = [.. shared, .. judged.SelectMany(board => board.Findings), .. ofBoards.Where(IsOfNoRecord), .. together];
+        all = [.. shared, .. judged.SelectMany(board => board.Findings), .. ofBoards.Where(IsOfNoRecord), .. Together.Findings];
     }
+
+    internal BoardsTogether Together { get; }
+
+    /// <summary>The boards as each is judged by itself.</summary>
+    internal IReadOnlyList<BoardAssessment> Alone { get; }
 
     internal Workshop Workshop { get; }
 
@@ -56,24 +63,12 @@ internal sealed class SmallCollection
         .. all.OrderBy(finding => finding.Place.Path, StringComparer.Ordinal).ThenBy(finding => finding.Place.Line).ThenBy(finding => finding.Check, StringComparer.Ordinal),
     ];
 
-    private static IEnumerable<Finding> Look(IEnumerable<ICollectionCheck> checks, CollectionUnderCheck collection) => checks.SelectMany(check => check.Look(collection));
-
     // A file of which nothing could be read is no board that tells it.
     private bool IsOfNoRecord(Finding finding) => files.All(file => file.Path != finding.Place.Path);
 
     // A board is judged with what reading its own file found, and with what is known of the files that it shares.
-    private List<JudgedBoard> Judged(ImmutableArray<Finding> shared)
-    {
-        var judge = new BoardJudge(Workshop, SharedFaults.Of(Workshop, shared), Today, pictures);
-        return [.. files.Select(board => judge.Judge(board, [.. ofBoards.Where(finding => finding.Place.Path == board.Path)]))];
-    }
-
-    private CollectionUnderCheck AllBoards(List<JudgedBoard> judged) => new(
-        Workshop,
-        [.. judged.Select(board => new BoardNumber(board.Assessment.Board.Path, board.Assessment.Board.Id))],
-        judged.SelectMany(board => board.Assessment.Visits).SelectMany(visit => visit.Work).Where(work => work.PutsAPartIn && work.Lot is not null)
-            .CountBy(work => work.Lot!.Value, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal),
-        Today);
+    private List<JudgedBoard> Judged(BoardJudge judge) =>
+        [.. files.Select(board => judge.Judge(board, [.. ofBoards.Where(finding => finding.Place.Path == board.Path)]))];
 
     private List<T> Read<T>(IReadOnlyList<CaseBlock> blocks, string path, Func<string, NodeReading, FileReading<T>> bind, List<Finding> findings)
         where T : class

@@ -26,7 +26,13 @@ public sealed class NewPartUnmeasured : IBoardCheck
 
             var reference = piece.Place.Part.Ref.Value;
             var (from, lot) = piece.Work.Lot is { } name ? ($"from lot {name.Value}, of which no reading of this piece was taken", $"lot: {name.Value}, ") : ("with a new part of which no reading was taken", string.Empty);
-            yield return board.Finding(Description, piece.Work.Spot, $"{reference} was fitted {from}", $"add a reading: {{ part: {reference}, {lot}state: new, ... }}");
+            yield return piece.Share?.Told(board.Board.Path) is { } elsewhere
+                ? board.Finding(
+                    Description, piece.Work.Spot, $"{reference} was fitted {from}: {elsewhere}",
+                    $"measure it and add a reading: {{ part: {reference}, state: as left, circuit: out, ... }}")
+                : board.Finding(
+                    Description, piece.Work.Spot, $"{reference} was fitted {from}",
+                    $"add a reading: {{ part: {reference}, {lot}state: new, ... }}");
         }
     }
 }

@@ -17,24 +17,27 @@ public sealed class FittedPartMeasured : IObligationRule
     {
         foreach (var piece in board.Board.Fitted)
         {
-            var at = piece.Place.Part.Ref.Value;
+            var (at, path) = (piece.Place.Part.Ref.Value, board.Board.Board.Path);
             if (piece.MeasuredBy is { } reading)
             {
                 yield return Obligation.Met(Kind, at, "this piece was measured", board.By(reading));
             }
-            else if (piece.PieceIsAt is { } other)
+            else if (piece.ReadAt is { } other)
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, at, $"the piece that was read for it was read for {other} too, and can sit in one place only", "measure this piece, and give each its own name under piece");
+                    Kind, BoardState.ProofDue, at,
+                    $"the piece that was read for it was read for {other.ToldOn(path)} too, and can sit in one place only",
+                    "measure this piece, and give each its own name under piece");
             }
-            else if (piece.Place.IsSafetyRelevant && piece.Place.Counting.Length > 0)
+            else if (piece.Place.IsSafetyRelevant
+                && piece.Place.Counting.Any(reading => reading.Place is not null || reading.Overall != VerdictOutcome.Inside))
             {
                 // Where people rely on the part, what was read of it and does not pass is told by that.
                 continue;
             }
             else if (piece.IsMeasured)
             {
-                yield return Obligation.Open(Kind, BoardState.ProofDue, at, Missing(piece), NextStep(piece));
+                yield return Obligation.Open(Kind, BoardState.ProofDue, at, Missing(piece, path), NextStep(piece));
             }
             else if (board.Board.Proofs.LastOrDefault(proof => proof.At > piece.At && proof.Outcome == VerdictOutcome.Inside) is { } proof)
             {
@@ -48,14 +51,17 @@ public sealed class FittedPartMeasured : IObligationRule
     }
 
     // A reading that does not pass is told as such: it was taken, and it is not enough.
-    private static string Missing(FittedPiece piece)
+    private static string Missing(FittedPiece piece, string path)
     {
         var from = piece.Work.Lot is { } lot ? $"the piece from lot {lot.Value}" : "the new part";
+        var elsewhere = piece.Share?.Told(path) is { } told ? $": {told}" : string.Empty;
         return piece.Place.Counting.LastOrDefault(reading => reading.Place is not null && reading.Verdicts.Length > 0) is { } read
             ? $"{from} was read, but not as a part of its kind is passed: {read.Verdicts[0].Why}"
-            : $"{from} that was fitted on {BoardUnderObligation.Day(piece.Visit)} was not measured itself";
+            : $"{from} that was fitted on {BoardUnderObligation.Day(piece.Visit)} was not measured itself{elsewhere}";
     }
 
-    private static string NextStep(FittedPiece piece) =>
-        $"measure it and add the reading: {{ part: {piece.Place.Part.Ref.Value}, {(piece.Work.Lot is { } lot ? $"lot: {lot.Value}, state: new, " : "state: as left, circuit: out, ")}… }}";
+    // It sits there by now, and the drawer says no more of it.
+    private static string NextStep(FittedPiece piece) => piece.Work.Lot is { } lot && piece.Share?.Instead is null
+        ? $"measure it and add the reading: {{ part: {piece.Place.Part.Ref.Value}, lot: {lot.Value}, state: new, … }}"
+        : $"measure it and add the reading: {{ part: {piece.Place.Part.Ref.Value}, state: as left, circuit: out, … }}";
 }

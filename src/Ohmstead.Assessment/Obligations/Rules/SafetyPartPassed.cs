@@ -35,7 +35,16 @@ public sealed class SafetyPartPassed : IObligationRule
             }
             else if (place.FirstOf(VerdictOutcome.Inside) is { } inside)
             {
-                yield return Obligation.Met(Kind, at, $"{place.Values.Kind.Text} passed", board.By(inside.By, inside.Verdict));
+                // What was read of another piece of the lot passes this one no more than its neighbour; that it was not measured is told by
+                // that.
+                if (inside.By.Place is not null)
+                {
+                    yield return Obligation.Met(Kind, at, $"{place.Values.Kind.Text} passed", board.By(inside.By, inside.Verdict));
+                }
+                else if (board.Board.Fitted.FirstOrDefault(piece => ReferenceEquals(piece.Place, place))?.MeasuredBy is { } measured)
+                {
+                    yield return Obligation.Met(Kind, at, $"{place.Values.Kind.Text} passed", board.By(measured));
+                }
             }
             else if (place.Tested is { } tested)
             {

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using Ohmstead.Assessment.Shelf;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>
+/// What the fittings of one board ask of the lots that they came from, those that were taken out again included: each had a piece.
+/// </summary>
+/// <param name="board">The board.</param>
+/// <param name="timeline">What sat where and when.</param>
+/// <param name="readings">All its readings, oldest first.</param>
+/// <param name="workshop">The drawer.</param>
+internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableArray<AssessedReading> readings, Workshop workshop)
+{
+    /// <summary>All claims in order of time, and those that sit there told what they ask.</summary>
+    internal (ImmutableArray<PieceClaim> Claims, ImmutableArray<FittedPiece> Fitted) Of(ImmutableArray<FittedPiece> fitted)
+    {
+        // Most lots are read piece by piece at the place they go to: then nothing is asked of the drawer.
+        LotFitted[] fittings = [.. timeline.FromLots().Where(fitting => MayAsk(fitting.Lot)).OrderBy(fitting => fitting.Change.At)];
+        if (fittings.Length == 0)
+        {
+            return ([], fitted);
+        }
+
+        var (claims, told) = (ImmutableArray.CreateBuilder<PieceClaim>(), fitted.ToBuilder());
+        foreach (var ofLot in fittings.GroupBy(fitting => fitting.Lot, StringComparer.Ordinal))
+        {
+            var lot = workshop.Lots[ofLot.Key];
+            var kind = lot.Values.Kind.Value;
+            LotFitted[] all = [.. ofLot];
+            string?[] names = [.. all.Select(fitting => NameOf(fitting, told))];
+            var loose = LoosePieces(lot, names);
+            for (var at = 0; at < all.Length; at++)
+            {
+                var sits = IndexOf(told, all[at]);
+                if (names[at] is null && WasReadItself(all[at], kind))
+                {
+                    continue;
+                }
+
+                var by = names[at] is null ? Take(loose, all[at], kind) : null;
+                var name = names[at] ?? by?.Reading.Piece?.Value;
+                var claim = by is not null && name is null ? null : ClaimOf(all[at], name);
+                if (claim is not null)
+                {
+                    claims.Add(claim);
+                }
+
+                if (sits >= 0)
+                {
+                    told[sits] = told[sits] with { Loose = by, Claim = claim };
+                }
+            }
+        }
+
+        return (claims.DrainToImmutable(), told.DrainToImmutable());
+    }
+
+    private static int IndexOf(ImmutableArray<FittedPiece>.Builder fitted, LotFitted fitting)
+    {
+        for (var at = 0; at < fitted.Count; at++)
+        {
+            if (ReferenceEquals(fitted[at].Work, fitting.Change.Work))
+            {
+                return at;
+            }
+        }
+
+        return -1;
+    }
+
+    private PieceClaim ClaimOf(LotFitted fitting, string? name) =>
+        new(fitting.Lot, name, board.Id.Value, board.Path, fitting.Reference, fitting.Change.Visit.Date.Value, fitting.LeftOn?.Date.Value,
+            fitting.Change.Work.Spot);
+
+    private bool MayAsk(string lot) => workshop.Lots.ContainsKey(lot)
+        && (workshop.IncomingReadings.Contains(lot)
+            || readings.Any(reading => reading.Reading.Lot?.Value == lot && (reading.Reading.Piece is not null || IsLoose(reading))));
+
+    // What was read of it in its place tells its name as well as what was read before it went in.
+    private string? NameOf(LotFitted fitting, ImmutableArray<FittedPiece>.Builder fitted)
+    {
+        var own = IndexOf(fitted, fitting) is >= 0 and var at ? fitted[at].Own : null;
+        var named = own is not null && (own.Reading.Lot is null || own.Reading.Lot.Value == fitting.Lot) ? own.Reading.Piece : null;
+        return (named ?? Before(fitting).LastOrDefault(reading => reading.Reading.Piece is not null)?.Reading.Piece)?.Value;
+    }
+
+    // Read as a new part for this place, or in it at the visit that fitted it: whoever did so asked nothing of the drawer. What was read
+    // later came too late for that: the piece that was read in the drawer was taken for this place.
+    private bool WasReadItself(LotFitted fitting, PartKind kind) => Before(fitting).Any() || readings.Any(reading =>
+        !reading.IsNew && reading.EmptiedOn is null && reading.VisitOrder == fitting.Change.At.Visit
+        && reading.Place?.Ref.Value == fitting.Reference && FittedPiece.Passes(reading, kind)
+        && ReferenceEquals(PieceAt(reading), fitting.Change));
+
+    private PlaceChange? PieceAt(AssessedReading reading) =>
+        timeline.PieceAt(reading.Place!.Ref.Value, reading.VisitOrder, reading.Reading.State is { Value: ReadingState.AsLeft });
+
+    private IEnumerable<AssessedReading> Before(LotFitted fitting) => readings.Where(reading =>
+        reading.IsNew && reading.Reading.Lot?.Value == fitting.Lot && reading.Reading.Part?.Value == fitting.Reference
+        && reading.At > fitting.After && reading.At.Visit <= fitting.Change.At.Visit);
+
+    // A piece that a reading for a place names went to that place.
+    private List<List<AssessedReading>> LoosePieces(Lot lot, string?[] names)
+    {
+        var came = lot.Received?.Value.Earliest ?? DateOnly.MinValue;
+        var ofLot = readings.Where(reading => reading.Reading.Lot?.Value == lot.Id.Value && IsLoose(reading)
+            && reading.Visit.Date.Value >= came);
+        return [.. LotPieces.Grouped(ofLot).Where(piece => piece[0].Reading.Piece is not { } name || !names.Contains(name.Value))];
+    }
+
+    private static AssessedReading? Take(List<List<AssessedReading>> loose, LotFitted fitting, PartKind kind)
+    {
+        for (var at = 0; at < loose.Count; at++)
+        {
+            if (loose[at].Find(reading => reading.At.Visit <= fitting.Change.At.Visit && FittedPiece.Passes(reading, kind)) is { } by)
+            {
+                loose.RemoveAt(at);
+                return by;
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsLoose(AssessedReading reading) => reading is { Place: null, Reading: { Part: null, Lot: not null } };
+}

@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using System.Runtime.ExceptionServices;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Obligations;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Binding;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
+using Ohmstead.Yaml;
+
+namespace Ohmstead.Collections;
+
+/// <summary>What a pass gave of one board.</summary>
+/// <param name="Summary">What is kept of it; null when it could not be read.</param>
+/// <param name="Findings">What was found in its file.</param>
+internal readonly record struct BoardResult(BoardSummary? Summary, ImmutableArray<Finding> Findings);
+
+/// <summary>Reads and judges boards of a collection, several side by side where there are many; the result does not depend on it.</summary>
+/// <param name="folder">The collection.</param>
+/// <param name="options">How the run is made.</param>
+/// <param name="workshop">What boards refer to.</param>
+/// <param name="found">What was found in the files that they share.</param>
+/// <param name="together">What all boards together show; null before that is known.</param>
+internal sealed class BoardPass(
+    CollectionFolder folder, RunOptions options, Workshop workshop, IEnumerable<Finding> found, BoardsTogether? together)
+{
+    // A worker of its own pays only when there is enough to share.
+    private const int LeastForAWorker = 32;
+
+    private readonly SharedFaults shared = SharedFaults.Of(workshop, together is null ? found : found.Concat(together.Findings));
+    private readonly FolderPictures pictures = new(folder.Root);
+
+    /// <summary>Judges.</summary>
+    /// <param name="paths">The files of the boards.</param>
+    /// <param name="first">Reads for the thread that this is called on.</param>
+    /// <param name="progress">Told the number of boards done, from any worker.</param>
+    /// <param name="pageFor">Makes what else is wanted of each board and the findings in its record, for each worker anew; or null.</param>
+    /// <returns>What each gave, in order of the files.</returns>
+    public BoardResult[] Judge(
+        IReadOnlyList<string> paths, INodeReader first, Action<int>? progress = null, Func<Workshop, Action<BoardAssessment,
+            ImmutableArray<Finding>>>? pageFor = null)
+    {
+        var results = new BoardResult[paths.Count];
+        var (next, done) = (-1, 0);
+        void Work(INodeReader nodes)
+        {
+            var reader = new FileReader(folder, nodes, options);
+            var schemas = new SchemaOpinion(options.IsThorough);
+            var judge = new BoardJudge(workshop, shared, options.Today, pictures) { Pieces = together?.Pieces ?? PieceShares.None };
+            var page = pageFor?.Invoke(workshop);
+            for (var i = Interlocked.Increment(ref next); i < paths.Count; i = Interlocked.Increment(ref next))
+            {
+                results[i] = One(paths[i], reader, schemas, judge, page);
+                progress?.Invoke(Interlocked.Increment(ref done));
+            }
+        }
+
+        var helpers = Math.Min(options.Workers - 1, paths.Count / LeastForAWorker);
+        Exception? failure = null;
+        var threads = Enumerable.Range(1, Math.Max(helpers, 0)).Select(worker => new Thread(() =>
+        {
+            try
+            {
+                Work(NodeReaders.ForWorker(worker));
+            }
+#pragma warning disable CA1031 // Carried to the thread that started the run, which lets it go on.
+            catch (Exception problem)
+#pragma warning restore CA1031
+            {
+                Interlocked.CompareExchange(ref failure, problem, null);
+            }
+        }, 4 << 20) { IsBackground = true }).ToArray();
+        foreach (var thread in threads)
+        {
+            thread.Start();
+        }
+
+        Work(first);
+        foreach (var thread in threads)
+        {
+            thread.Join();
+        }
+
+        if (failure is not null)
+        {
+            ExceptionDispatchInfo.Throw(failure);
+        }
+
+        return results;
+    }
+
+    private BoardResult One(
+        string path, FileReader reader, SchemaOpinion schemas, BoardJudge judge, Action<BoardAssessment, ImmutableArray<Finding>>? page)
+    {
+        var text = reader.Read(path, FileForm.Markdown);
+        var read = FileBinding.Board(path, text);
+        var findings = schemas.Add(path, text, FileShapes.Board, read.Findings);
+        if (read.File is null)
+        {
+            return new(null, findings);
+        }
+
+        var judged = judge.Judge(read.File, findings);
+        page?.Invoke(judged.Assessment, judged.Findings);
+        return new(BoardSummary.Of(judged.Assessment, options.ForStatistics), judged.Findings);
+    }
+}
