@@ -106,7 +106,7 @@ public static class AboutPage
         using (table.Head())
         {
             using var tone = html.Open(Tag.Span).With(ClassName.Outcome, VerdictMark.ToneOf(example.Outcome));
-            ReadingStrip.Write(html, example);
+            ReadingStrip.Write(html, example, isAlone: true);
         }
 
         table.Cell(1).Text(VerdictWords.Of(example.Outcome));

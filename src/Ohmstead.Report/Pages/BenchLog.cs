@@ -12,6 +12,7 @@ namespace Ohmstead.Report.Pages;
 internal static class BenchLog
 {
     private static readonly Column[] Columns = ["Of", new("How", IsPlain: true), new("Verdicts", IsPlain: true)];
+    private static readonly Column[] Bare = ["Of", new("Verdicts", IsPlain: true)];
 
     /// <summary>Writes the log.</summary>
     public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors)
@@ -21,7 +22,14 @@ internal static class BenchLog
             return;
         }
 
-        using var entry = Entry.Open(html, "bench", "At the bench", board.Visits.Length == 1 ? "one visit" : $"{board.Visits.Length} visits, the first one first");
+        var visits = board.Visits.Length == 1 ? "one visit" : $"{board.Visits.Length} visits, the first one first";
+        using var entry = Entry.Open(html, "bench", "At the bench", visits);
+        if (board.Readings.Any(reading => reading.VisitOrder >= 0 && reading.Verdicts.Any(verdict => Stands(board, reading, verdict))))
+        {
+            html.Open(Tag.P, ClassName.Fine)
+                .Text("What holds of a part now is told here in one line, and in full in the row of the part, to which its name leads.");
+        }
+
         var places = VisitAnchors.Of(board.Visits);
         for (var order = 0; order < board.Visits.Length; order++)
         {
@@ -29,11 +37,13 @@ internal static class BenchLog
         }
     }
 
-    private static void Visit(HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, ElementId place, int order)
+    private static void Visit(
+        HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, ElementId place, int order)
     {
         var visit = board.Visits[order];
         using var section = html.Open(Tag.Section, ClassName.Visit).With(place);
-        html.Open(Tag.H3).Text(PageFrame.Joined(visit.Date.Text, visit.By?.Value, visit.Instrument is { } instrument ? "with " + instrument.Value : null, visit.RoomTemperature?.Text));
+        var instrument = visit.Instrument is { } named ? "with " + named.Value : null;
+        html.Open(Tag.H3).Text(PageFrame.Joined(visit.Date.Text, visit.By?.Value, instrument, visit.RoomTemperature?.Text));
         if (visit.Note is { } note)
         {
             html.Open(Tag.P).Text(note.Value);
@@ -44,29 +54,8 @@ internal static class BenchLog
             html.Open(Tag.P).Text($"Powered: {powered.Value}");
         }
 
-        if (visit.Found.Length > 0)
-        {
-            using var found = html.Open(Tag.Ul);
-            foreach (var finding in visit.Found)
-            {
-                using var item = html.Open(Tag.Li);
-                html.Text("Found at ");
-                BoardPage.Reference(html, board, finding.At.Value);
-                html.Text($": {finding.What.Value} ({finding.Severity.Text}" + (finding.Severity.Value is ObservedSeverity.Major or ObservedSeverity.Safety && board.Findings.Any(known => known.IsOpen && ReferenceEquals(known.Finding, finding)) ? ", still open)" : ")"));
-            }
-        }
-
-        var readings = board.Readings.Where(reading => reading.VisitOrder == order).ToArray();
-        if (readings.Length > 0)
-        {
-            using var table = Ledger.Open(html, "Readings of " + visit.Date.Text, Columns);
-            using var body = html.Open(Tag.TBody);
-            foreach (var reading in readings)
-            {
-                Reading(html, table, board, working, anchors, reading);
-            }
-        }
-
+        Found(html, board, visit);
+        Readings(html, board, working, anchors, visit, [.. board.Readings.Where(reading => reading.VisitOrder == order)]);
         Lines(html, board, visit);
         if (visit.Proofs.Length > 0)
         {
@@ -74,58 +63,102 @@ internal static class BenchLog
         }
     }
 
-    private static void Reading(HtmlWriter html, Ledger table, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, AssessedReading assessed)
+    private static void Found(HtmlWriter html, BoardAssessment board, BenchVisit visit)
     {
-        var reading = assessed.Reading;
-        var bare = anchors.Of(reading);
-        using var row = bare is null ? html.Open(Tag.Tr) : html.Open(Tag.Tr).With(bare);
-        using (table.Head())
+        if (visit.Found.Length == 0)
         {
-            if (reading.Part is { } part)
-            {
-                BoardPage.Reference(html, board, part.Value);
-            }
-
-            if (reading.Point is { } point)
-            {
-                html.Text($" {point.Value}");
-            }
-
-            if (reading.Lot is { } lot)
-            {
-                html.Text($" lot {lot.Value}");
-            }
-
-            if (reading.Piece is { } piece)
-            {
-                html.Text($" piece {piece.Value}");
-            }
+            return;
         }
 
-        How(html, table, reading);
-        using var cell = table.Cell(2);
-        // A verdict that still stands has its working in the row of its part: once is enough on a page.
-        var standing = assessed.Place is { } place && board.Place(place.Ref.Value) is { } history ? history.Standing : [];
+        using var found = html.Open(Tag.Ul);
+        foreach (var finding in visit.Found)
+        {
+            using var item = html.Open(Tag.Li);
+            html.Text("Found at ");
+            BoardPage.Reference(html, board, finding.At.Value);
+            html.Text($": {finding.What.Value} ({finding.Severity.Text}{(IsOpen(board, finding) ? ", still open" : string.Empty)})");
+        }
+    }
+
+    private static bool IsOpen(BoardAssessment board, Observation finding) =>
+        finding.Severity.Value is ObservedSeverity.Major or ObservedSeverity.Safety
+        && board.Findings.Any(known => known.IsOpen && ReferenceEquals(known.Finding, finding));
+
+    private static void Readings(
+        HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, BenchVisit visit,
+        ImmutableArray<AssessedReading> readings)
+    {
+        if (readings.Length == 0)
+        {
+            return;
+        }
+
+        var how = HowTaken.Of(readings);
+        var reasons = SharedReasons.Of(board, readings);
+        how.WriteCommon(html);
+        reasons.Write(html);
+        using var table = Ledger.Open(html, "Readings of " + visit.Date.Text, how.IsAllTold ? Bare : Columns);
+        using var body = html.Open(Tag.TBody);
+        foreach (var reading in readings)
+        {
+            var bare = anchors.Of(reading.Reading);
+            using var row = bare is null ? html.Open(Tag.Tr) : html.Open(Tag.Tr).With(bare);
+            Of(html, table, board, reading.Reading);
+            if (!how.IsAllTold)
+            {
+                using var taken = table.Cell(1);
+                how.WriteOwn(html, reading.Reading);
+            }
+
+            using var cell = table.Cell(how.IsAllTold ? 1 : 2);
+            Verdicts(html, board, working, anchors, reading, reasons);
+            Beside(html, board, working, reading);
+        }
+    }
+
+    // What was read.
+    private static void Of(HtmlWriter html, Ledger table, BoardAssessment board, Reading reading)
+    {
+        using var head = table.Head();
+        if (reading.Part is { } part)
+        {
+            BoardPage.Reference(html, board, part.Value);
+        }
+
+        if (reading.Point is { } point)
+        {
+            html.Text($" {point.Value}");
+        }
+
+        if (reading.Lot is { } lot)
+        {
+            html.Text($" lot {lot.Value}");
+        }
+
+        if (reading.Piece is { } piece)
+        {
+            html.Text($" piece {piece.Value}");
+        }
+    }
+
+    private static void Verdicts(
+        HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, AssessedReading assessed,
+        SharedReasons reasons)
+    {
+        var reading = assessed.Reading;
+        var of = (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? string.Empty;
         foreach (var verdict in assessed.Verdicts)
         {
-            if (Stands(standing, verdict))
+            var anchor = anchors.Of(verdict);
+            // A verdict that still stands has its working in the row of its part, to which the head of this row leads.
+            if (Stands(board, assessed, verdict))
             {
-                VerdictCell.Line(html, verdict, assessed.Place!.Ref.Value, anchors.Of(verdict));
+                VerdictCell.Line(html, verdict, anchor);
             }
             else
             {
-                var anchor = anchors.Of(verdict);
-                VerdictCell.Write(html, working, verdict, anchor is null ? null : new((reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? string.Empty, anchor, assessed.Visit.Date.Text), anchor);
-            }
-        }
-
-        NoteLines.Write(html, working, PointNotes.Of(board, assessed));
-        foreach (var verdict in assessed.Verdicts)
-        {
-            // What a frequency is off by stands in its own verdict.
-            if (verdict.Measured != Measured.Frequency)
-            {
-                NoteLines.Write(html, working, PartNotes.Of(board, assessed, verdict));
+                var here = anchor is null ? (ToldAt?)null : new(of, anchor, assessed.Visit.Date.Text);
+                VerdictCell.Write(html, working, verdict, here, anchor, isReasonTold: reasons.Tell(verdict));
             }
         }
 
@@ -136,67 +169,55 @@ internal static class BenchLog
                 html.Open(Tag.P).Text($"{VerdictWords.Of(value.Measured)} {value.Value.Text}");
             }
         }
+    }
+
+    // What is told beside the verdicts of a reading.
+    private static void Beside(HtmlWriter html, BoardAssessment board, SharedWorking working, AssessedReading assessed)
+    {
+        NoteLines.Write(html, working, PointNotes.Of(board, assessed));
+        foreach (var verdict in assessed.Verdicts)
+        {
+            // What a frequency is off by stands in its own verdict.
+            if (verdict.Measured != Measured.Frequency)
+            {
+                NoteLines.Write(html, working, PartNotes.Of(board, assessed, verdict));
+            }
+        }
 
         if (assessed.EmptiedOn is { } emptied)
         {
             html.Open(Tag.P).Text($"judged against nothing: the place was empty since {emptied.Date.Text}");
         }
 
-        if (reading.Result is { } result)
+        if (assessed.Reading.Result is { } result)
         {
             using var line = html.Open(Tag.P);
             VerdictMark.Test(html, result.Value == TestResult.Pass);
         }
 
-        if (reading.Note is { } note)
+        if (assessed.Reading.Note is { } note)
         {
             html.Open(Tag.P).Text(note.Value);
         }
     }
 
-    private static bool Stands(ImmutableArray<Verdict> standing, Verdict verdict)
+    /// <summary>Whether a verdict still stands, so that it is told in full in the row of its part.</summary>
+    internal static bool Stands(BoardAssessment board, AssessedReading assessed, Verdict verdict)
     {
-        for (var i = 0; i < standing.Length; i++)
+        if (assessed.Place is not { } place || board.Place(place.Ref.Value) is not { } history)
         {
-            if (ReferenceEquals(standing[i], verdict))
+            return false;
+        }
+
+        foreach (var standing in history.Standing)
+        {
+            if (ReferenceEquals(standing, verdict))
             {
                 return true;
             }
         }
 
         return false;
-    }
-
-    // How it was taken. The ordinary way goes without saying.
-    private static void How(HtmlWriter html, Ledger table, Reading reading)
-    {
-        using var cell = table.Cell(1);
-        var commas = new Commas(html);
-        commas.Next(reading.StateWord);
-        commas.Next(reading.Circuit is { Value: var circuit } ? Words(circuit) : null);
-        commas.Next(reading.Frequency?.Text);
-        commas.Next(reading.Temperature?.Text);
-        if (reading.Instrument is { } instrument)
-        {
-            commas.Next().Text($"with {instrument.Value}");
-        }
-
-        if (reading.AtVoltage is { } at)
-        {
-            commas.Next().Text($"at {at.Text}");
-        }
-
-        if (reading.Bias is { } bias)
-        {
-            commas.Next().Text($"under {bias.Text} of bias");
-        }
-
-        if (reading.After is { } after)
-        {
-            commas.Next().Text($"after {after.Text}");
-        }
-
-        commas.Next(reading.Method?.Value);
     }
 
     private static void Lines(HtmlWriter html, BoardAssessment board, BenchVisit visit)
@@ -231,7 +252,9 @@ internal static class BenchLog
 
             html.Text(string.Join("; ", new[]
             {
-                work.Did.Text + (work.With is { } with ? " with " + with.Value : string.Empty) + (work.Lot is { } lot ? " from lot " + lot.Value : string.Empty),
+                work.Did.Text
+                    + (work.With is { } with ? " with " + with.Value : null)
+                    + (work.Lot is { } lot ? " from lot " + lot.Value : null),
                 work.Polarity.Length > 0 ? "way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Text)) : null,
                 work.Dry is { } dry ? "to dry for " + dry.Text : null,
                 work.Kept is { } kept ? "original: " + kept.Value : null,
@@ -240,6 +263,4 @@ internal static class BenchLog
             }.OfType<string>()));
         }
     }
-
-    private static string Words(Circuit circuit) => circuit switch { Circuit.In => "in circuit", Circuit.Out => "out of circuit" };
 }

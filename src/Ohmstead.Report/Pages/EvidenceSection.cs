@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Report.Html;
@@ -6,11 +5,12 @@ using Ohmstead.Report.Html;
 namespace Ohmstead.Report.Pages;
 
 /// <summary>
-/// Why a board may be switched on, or what of that is missing: what stands open first, with the next step; behind a fold everything that is met, each with the
-/// entry that meets it, and what does not apply.
+/// Why a board may be switched on, or what of that is missing: what stands open first, with the next step; behind a fold everything that is
+/// met, each with the entry that meets it, and what does not apply.
 /// </summary>
 internal static class EvidenceSection
 {
+    private const string Board = "board";
     private static readonly Column[] Reasons = ["At", "Why", "What next"];
     private static readonly Column[] Shown = ["Where", new("Met by", IsPlain: true), new("Day", IsShort: true, IsPlain: true)];
 
@@ -50,7 +50,7 @@ internal static class EvidenceSection
             using var row = html.Open(Tag.Tr);
             using (table.Head())
             {
-                BoardPage.Reference(html, board, reason.At ?? "board");
+                BoardPage.Reference(html, board, reason.At ?? Board);
             }
 
             table.Cell(1).Text(reason.Text);
@@ -95,8 +95,15 @@ internal static class EvidenceSection
         }
 
         using var fold = html.Open(Tag.Details, ClassName.Fold);
-        html.Open(Tag.Summary).Text(string.Create(
-            CultureInfo.InvariantCulture, $"{met} {(met == 1 ? "thing" : "things")} shown, each by its entry{(excused > 0 ? $"; {excused} that {(excused == 1 ? "does" : "do")} not apply" : string.Empty)}"));
+        using (html.Open(Tag.Summary))
+        {
+            html.Text($"{met} {(met == 1 ? "thing" : "things")} shown, each by its entry");
+            if (excused > 0)
+            {
+                html.Text($"; {excused} that {(excused == 1 ? "does" : "do")} not apply");
+            }
+        }
+
         if (met > 0)
         {
             var places = new EvidencePlaces(context, board, anchors);
@@ -116,7 +123,8 @@ internal static class EvidenceSection
         using var body = html.Open(Tag.TBody);
         using (html.Open(Tag.Tr))
         {
-            html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, Shown.Length).Text(Sentence(group.Rule.Asks));
+            var asks = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, Shown.Length);
+            asks.Text(Sentence(group.Rule.Asks));
         }
 
         foreach (var same in group.Met.GroupBy(one => (one.Text.Text, one.MetBy!.Day, one.MetBy.Path)))
@@ -124,7 +132,7 @@ internal static class EvidenceSection
             using var row = html.Open(Tag.Tr);
             using (table.Head())
             {
-                var byName = same.ToLookup(one => one.At ?? "board", StringComparer.Ordinal);
+                var byName = same.ToLookup(one => one.At ?? Board, StringComparer.Ordinal);
                 var commas = new Commas(html);
                 foreach (var (first, last) in PlaceRuns.Of([.. byName.Select(place => place.Key)]))
                 {
@@ -155,15 +163,24 @@ internal static class EvidenceSection
         using var list = html.Open(Tag.Ul);
         foreach (var same in groups.SelectMany(group => group.Excused.GroupBy(one => one.Text.Text, StringComparer.Ordinal)))
         {
-            html.Open(Tag.Li).Text($"{string.Join(", ", same.Select(one => one.At ?? "board"))}: {same.Key}");
+            html.Open(Tag.Li).Text($"{PlaceRuns.Words([.. same.Select(one => one.At ?? Board)])}: {same.Key}");
         }
     }
 
-    // The values of a reading stand where its place leads to. What differs from place to place is told with the name of each.
-    private static string Words(Obligation[] same) =>
-        same[0].MetBy!.Kind == EvidenceKind.Reading ? same[0].Text
-        : same.Select(one => one.MetBy!.Words.Text).Distinct(StringComparer.Ordinal).Count() == 1 ? same[0].Shown
-        : $"{same[0].Text}: {string.Join("; ", same.Select(one => $"{one.At ?? "board"} {one.MetBy!.Words}"))}";
+    // The values of a reading stand where its place leads to. What differs from place to place is told with the names that share it.
+    private static string Words(Obligation[] same)
+    {
+        if (same[0].MetBy!.Kind == EvidenceKind.Reading)
+        {
+            return same[0].Text;
+        }
+
+        var byWords = same.ToLookup(one => one.MetBy!.Words.Text, one => one.At ?? Board, StringComparer.Ordinal);
+        return byWords.Count == 1 ? same[0].Shown : $"{same[0].Text}: {string.Join("; ", byWords.Select(Shared))}";
+    }
+
+    private static string Shared(IGrouping<string, string> places) =>
+        $"{PlaceRuns.Words([.. places.Distinct(StringComparer.Ordinal)])} {places.Key}";
 
     private static string Sentence(string asks) => char.ToUpperInvariant(asks[0]) + asks[1..];
 }

@@ -21,16 +21,18 @@ internal static class FitFold
     public static void Replacement(HtmlWriter html, FitVerdict verdict, SourceList sources)
     {
         using var fold = html.Open(Tag.Details, ClassName.Fold);
-        html.Open(Tag.Summary).Text(verdict.Outcome == ReasonWeight.For ? "It fits" : char.ToUpperInvariant(FitWords.Of(verdict)[0]) + FitWords.Of(verdict)[1..]);
+        var words = FitWords.Of(verdict);
+        html.Open(Tag.Summary).Text(verdict.Outcome == ReasonWeight.For ? "It fits" : char.ToUpperInvariant(words[0]) + words[1..]);
         using var list = html.Open(Tag.Ul);
-        Reasons(html, verdict, null, sources);
+        Reasons(html, verdict, sources);
     }
 
     /// <summary>Writes what would fit a place that needs a part: out of the drawer, and what to look for.</summary>
     public static void Wanted(HtmlWriter html, FitReport report)
     {
         using var fold = html.Open(Tag.Details, ClassName.Fold);
-        html.Open(Tag.Summary).Text(report.Fitting.Count > 0 ? $"Fits from the drawer: {string.Join(", ", report.Fitting.Take(Most).Select(Short))}{Rest(report.Fitting.Count)}"
+        var best = string.Join(", ", report.Fitting.Take(Most).Select(Short));
+        html.Open(Tag.Summary).Text(report.Fitting.Count > 0 ? $"Fits from the drawer: {best}{Rest(report.Fitting.Count)}"
             : report.Together.Count > 0 ? $"Fits from the drawer: {string.Join(" or ", report.Together.Select(pair => pair.Verdict.Lot))}"
             : "Nothing in the drawer fits: what to look for");
         using var list = html.Open(Tag.Ul);
@@ -39,24 +41,18 @@ internal static class FitFold
             html.Open(Tag.Li).Text(assumption);
         }
 
-        FitVerdict? before = null;
-        foreach (var candidate in report.Fitting.Take(Most).Concat(report.Together.Take(Most)))
+        // How many are left of a lot that fits stands in the line above.
+        Candidates(html, report.Fitting.Take(Most), Name);
+        Candidates(html, report.Together.Take(Most), Short);
+        foreach (var unknown in report.Unknown.Take(Most).GroupBy(Unknown))
         {
-            using var item = html.Open(Tag.Li);
-            html.Text($"{Short(candidate)}, {PartWords.Describe(candidate.Values)}: {FitWords.Of(candidate.Verdict)}");
-            using var reasons = html.Open(Tag.Ul);
-            Reasons(html, candidate.Verdict, before);
-            before = candidate.Verdict;
+            html.Open(Tag.Li).Text($"{string.Join(", ", unknown.Select(Short))}, {unknown.Key}");
         }
 
-        foreach (var unknown in report.Unknown.Take(Most))
+        foreach (var refused in report.Refused.Take(Most).GroupBy(candidate => FitWords.Weightiest(candidate.Verdict)))
         {
-            html.Open(Tag.Li).Text($"{Short(unknown)}, {PartWords.Describe(unknown.Values)}: {FitWords.Of(unknown.Verdict)}: {FitWords.Weightiest(unknown.Verdict)}");
-        }
-
-        foreach (var refused in report.Refused.Take(Most))
-        {
-            html.Open(Tag.Li).Text($"{refused.Verdict.Lot} does not: {FitWords.Weightiest(refused.Verdict)}");
+            var does = refused.Count() == 1 ? "does" : "do";
+            html.Open(Tag.Li).Text($"{string.Join(", ", refused.Select(Name))} {does} not: {refused.Key}");
         }
 
         if (report.Fitting.Count > Most || report.Together.Count > Most || report.Unknown.Count > Most || report.Refused.Count > Most)
@@ -86,17 +82,24 @@ internal static class FitFold
         html.Open(Tag.Li).Text($"{char.ToUpperInvariant(FitWords.Unsourced[0])}{FitWords.Unsourced[1..]}.");
     }
 
-    // Lots that fit for the same reasons tell them once.
-    private static void Reasons(HtmlWriter html, FitVerdict verdict, FitVerdict? before, SourceList? sources = null)
+    // Lots that fit for the same reasons tell them once. The best stay first.
+    private static void Candidates(HtmlWriter html, IEnumerable<FitCandidate> candidates, Func<FitCandidate, string> name)
     {
-        var good = 0;
+        foreach (var alike in candidates.GroupBy(one => (What: PartWords.Describe(one.Values), Why: Reasons(one.Verdict))))
+        {
+            var verdict = alike.First().Verdict;
+            using var item = html.Open(Tag.Li);
+            html.Text($"{string.Join(", ", alike.Select(name))}, {alike.Key.What}: {FitWords.Of(verdict)}");
+            using var reasons = html.Open(Tag.Ul);
+            Reasons(html, verdict);
+        }
+    }
+
+    private static void Reasons(HtmlWriter html, FitVerdict verdict, SourceList? sources = null)
+    {
         foreach (var reason in verdict.Reasons)
         {
-            if (reason.Weight == ReasonWeight.For)
-            {
-                good++;
-            }
-            else
+            if (reason.Weight != ReasonWeight.For)
             {
                 using var against = html.Open(Tag.Li);
                 html.Text($"{FitWords.Of(reason.Weight)}, {reason.Aspect}: {reason.Words}");
@@ -104,7 +107,7 @@ internal static class FitFold
             }
         }
 
-        if (good == 0)
+        if (!Good(verdict).Any())
         {
             return;
         }
@@ -112,12 +115,6 @@ internal static class FitFold
         // What fits is one line: nobody looks for it, but it must be there to be checked.
         using var line = html.Open(Tag.Li);
         html.Text("for, ");
-        if (before is not null && Good(before).SequenceEqual(Good(verdict), SameWords.Instance))
-        {
-            html.Text("the same as the one before");
-            return;
-        }
-
         var between = string.Empty;
         foreach (var reason in Good(verdict))
         {
@@ -141,17 +138,16 @@ internal static class FitFold
 
     private static IEnumerable<Reason> Good(FitVerdict verdict) => verdict.Reasons.Where(reason => reason.Weight == ReasonWeight.For);
 
-    private static string Rest(int count) => count > Most ? string.Create(CultureInfo.InvariantCulture, $" and {count - Most} more") : string.Empty;
+    private static string Reasons(FitVerdict verdict) => string.Join('\n', verdict.Reasons.Select(FitWords.Of));
 
-    private static string Short(FitCandidate candidate) => string.Create(CultureInfo.InvariantCulture, $"{candidate.Verdict.Lot} ({candidate.Left} left)");
+    private static string Unknown(FitCandidate candidate) =>
+        $"{PartWords.Describe(candidate.Values)}: {FitWords.Of(candidate.Verdict)}: {FitWords.Weightiest(candidate.Verdict)}";
 
-    private sealed class SameWords : IEqualityComparer<Reason>
-    {
-        internal static SameWords Instance { get; } = new();
+    private static string Rest(int count) =>
+        count > Most ? string.Create(CultureInfo.InvariantCulture, $" and {count - Most} more") : string.Empty;
 
-        public bool Equals(Reason? x, Reason? y) =>
-            ReferenceEquals(x, y) || (x is not null && y is not null && x.Aspect == y.Aspect && x.Words.Text == y.Words.Text && x.Source == y.Source);
+    private static string Name(FitCandidate candidate) => candidate.Verdict.Lot;
 
-        public int GetHashCode(Reason obj) => obj.Aspect.GetHashCode(StringComparison.Ordinal);
-    }
+    private static string Short(FitCandidate candidate) =>
+        string.Create(CultureInfo.InvariantCulture, $"{candidate.Verdict.Lot} ({candidate.Left} left)");
 }

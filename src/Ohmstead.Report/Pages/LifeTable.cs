@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Electronics.Life;
@@ -11,7 +10,13 @@ namespace Ohmstead.Report.Pages;
 /// <summary>When the lives of the wet electrolytics of a board may be used up, each with its working behind a fold.</summary>
 internal static class LifeTable
 {
-    private static readonly Column[] Columns = [new("Place", IsShort: true), new("Since", IsShort: true), new("Earliest", IsShort: true), new("Latest", IsShort: true), new("On the calendar", IsPlain: true), new("How it was reached", IsPlain: true)];
+    // What stands between the steps of an estimate.
+    private const string Between = "; ";
+    private static readonly Column[] Columns =
+    [
+        new("Place", IsShort: true), new("Since", IsShort: true), new("Earliest", IsShort: true), new("Latest", IsShort: true),
+        new("On the calendar", IsPlain: true), new("How it was reached", IsPlain: true),
+    ];
 
     /// <summary>Writes the section, where at least one life can be estimated.</summary>
     public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working)
@@ -25,13 +30,19 @@ internal static class LifeTable
         using var entry = Entry.Open(html, "life", "Life ahead", "estimates, not promises");
         html.Open(Tag.P).Text($"{RemainingLife.Meaning}.");
         var common = Common(board.Lives);
+        var step = common.Count > 0 ? FirstStep(board.Lives) : null;
         if (common.Count > 0)
         {
-            html.Open(Tag.P, ClassName.Fine).Text($"For all of them: {string.Join("; ", common)}.");
+            html.Open(Tag.P, ClassName.Fine).Text($"For all of them: {string.Join("; ", step is null ? common : [.. common, step])}.");
         }
 
         var scale = Scale(board.Lives, context.Today);
-        html.Open(Tag.P, ClassName.Fine).Text($"The calendar runs from {PageFrame.Iso(scale.First)} to {PageFrame.Iso(scale.Last)}: a line while in use, a box where the life may be used up, a pointer at today.");
+        using (html.Open(Tag.P, ClassName.Fine))
+        {
+            html.Text($"The calendar runs from {PageFrame.Iso(scale.First)} to {PageFrame.Iso(scale.Last)}");
+            html.Text(": a line while in use, a box where the life may be used up, a pointer at today.");
+        }
+
         using (var table = Ledger.Open(html, "Life ahead", Columns))
         {
             using var body = html.Open(Tag.TBody);
@@ -57,15 +68,16 @@ internal static class LifeTable
                 }
 
                 using var cell = table.Cell(5);
-                Working(html, working, life.Given.Select(line => line.Text).Where(line => !common.Contains(line)), common, estimate);
+                Working(html, working, life.Given.Select(line => line.Text).Where(line => !common.Contains(line)), common, step, estimate);
             }
         }
 
         if (known < board.Lives.Length)
         {
-            html.Open(Tag.P, ClassName.Fine).Text(string.Create(
-                CultureInfo.InvariantCulture,
-                $"{board.Lives.Length - known} of {board.Lives.Length} wet electrolytics here have no estimate, for want of a rated life or a date: {string.Join(", ", board.Lives.Where(life => !life.Estimate.Is(out _, out _)).Select(life => life.Reference))}. What is measured of them is all that is known."));
+            var without = string.Join(", ", board.Lives.Where(life => !life.Estimate.Is(out _, out _)).Select(life => life.Reference));
+            using var line = html.Open(Tag.P, ClassName.Fine);
+            html.Text($"{board.Lives.Length - known} of {board.Lives.Length} wet electrolytics here have no estimate, ");
+            html.Text($"for want of a rated life or a date: {without}. What is measured of them is all that is known.");
         }
     }
 
@@ -110,9 +122,34 @@ internal static class LifeTable
         return count > 1 ? common! : [];
     }
 
-    private static bool Tells(PartLife life, RemainingLife estimate, string line) => life.Given.Any(given => given.Text == line) || estimate.Remarks.Contains(line, StringComparer.Ordinal);
+    // Where all of them begin with the same step, what it is; each still tells what follows, and names the source of both.
+    private static string? FirstStep(ImmutableArray<PartLife> lives)
+    {
+        string? first = null;
+        foreach (var life in lives)
+        {
+            if (!life.Estimate.Is(out var estimate, out _))
+            {
+                continue;
+            }
 
-    private static void Working(HtmlWriter html, SharedWorking working, IEnumerable<string> given, List<string> common, RemainingLife estimate)
+            var end = estimate.Arithmetic.Text.IndexOf(Between, StringComparison.Ordinal);
+            if (end < 0 || (first is not null && !estimate.Arithmetic.Text.AsSpan(..end).SequenceEqual(first)))
+            {
+                return null;
+            }
+
+            first ??= estimate.Arithmetic.Text[..end];
+        }
+
+        return first;
+    }
+
+    private static bool Tells(PartLife life, RemainingLife estimate, string line) =>
+        life.Given.Any(given => given.Text == line) || estimate.Remarks.Contains(line, StringComparer.Ordinal);
+
+    private static void Working(
+        HtmlWriter html, SharedWorking working, IEnumerable<string> given, List<string> common, string? step, RemainingLife estimate)
     {
         using var fold = html.Open(Tag.Details);
         html.Open(Tag.Summary).Text("arithmetic and source");
@@ -124,7 +161,7 @@ internal static class LifeTable
 
         using (html.Open(Tag.Li))
         {
-            html.Text(estimate.Arithmetic);
+            html.Text(step is null ? estimate.Arithmetic : estimate.Arithmetic.Text.AsSpan((step.Length + Between.Length)..));
             working.Sources.Cite(html, estimate.Source.Text + (estimate.OtherSource is { } other ? "; " + other.Text : string.Empty));
         }
 

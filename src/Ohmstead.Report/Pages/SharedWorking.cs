@@ -6,14 +6,18 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>What the verdicts of a page have in common and is told once: the rule that decides, the sources, and how each limit was reached.</summary>
+/// <summary>What the verdicts of a page have in common, told once: the rule that decides, sources, long reasons, workings.</summary>
 /// <param name="rule">The decision rule of the collection.</param>
 internal sealed class SharedWorking(DecisionRule rule)
 {
     private const string Probability = "JCGM 106:2012, clause 7 (from memory)";
 
+    // A line that is shorter is read sooner than the way to it is followed.
+    private const int Long = 80;
+
     // By the arithmetic, in which nearly all of them differ.
     private readonly Dictionary<string, Told> told = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ToldAt> lines = new(StringComparer.Ordinal);
 
     /// <summary>The sources of the page.</summary>
     public SourceList Sources { get; } = new();
@@ -47,12 +51,21 @@ internal sealed class SharedWorking(DecisionRule rule)
         }
     }
 
-    /// <summary>Writes how far a reading is from its limit, how probable it is inside where that is in doubt, and by which rule that was decided where it is not the rule for all.</summary>
+    /// <summary>
+    /// Writes how far a reading is from its limit, how probable it is inside where that is in doubt, and by which rule that was decided
+    /// where it is not the rule for all.
+    /// </summary>
     public void Decision(HtmlWriter html, Verdict verdict)
     {
-        var nominal = verdict.Deviation is null ? null : verdict.Limit?.Nominal;
+        var nominal = verdict.Deviation is null || verdict.Limit?.Nominal is not { } known ? null : QuantityText.Format(known);
+        // Most workings begin with it.
+        if (nominal is not null && verdict.Limit!.Arithmetic.Text.StartsWith(nominal, StringComparison.Ordinal))
+        {
+            nominal = null;
+        }
+
         var ownRule = verdict.Rule is { } decided && decided != rule ? decided : null;
-        var probability = verdict is { Rule: not null, Probability: { } known } && IsInDoubt(known) ? known : (double?)null;
+        var probability = verdict is { Rule: not null, Probability: { } share } && IsInDoubt(share) ? share : (double?)null;
         if (nominal is null && verdict.Margin is null && probability is null && ownRule is null)
         {
             return;
@@ -62,7 +75,7 @@ internal sealed class SharedWorking(DecisionRule rule)
         var commas = new Commas(html);
         if (nominal is { } wanted)
         {
-            commas.Next().Text($"nominal {QuantityText.Format(wanted)}");
+            commas.Next().Text($"nominal {wanted}");
         }
 
         if (verdict.Margin is { } margin)
@@ -86,8 +99,40 @@ internal sealed class SharedWorking(DecisionRule rule)
     private static bool IsInDoubt(double probability) => probability is >= 0.00005 and < 0.99995;
 
     /// <summary>Writes a remark. The working of an uncertainty leaves out its source, which <see cref="Rule"/> tells for all.</summary>
-    public static void Remark(HtmlWriter html, string remark) => html.Open(Tag.Li).Text(
-        remark.EndsWith(ReadingUncertainty.RuleCited, StringComparison.Ordinal) ? remark.AsSpan(..^ReadingUncertainty.RuleCited.Length) : remark);
+    public void Remark(HtmlWriter html, string remark, ToldAt? here)
+    {
+        if (remark.EndsWith(ReadingUncertainty.RuleCited, StringComparison.Ordinal))
+        {
+            html.Open(Tag.Li).Text(remark.AsSpan(..^ReadingUncertainty.RuleCited.Length));
+        }
+        else
+        {
+            Once(html, remark, here);
+        }
+    }
+
+    /// <summary>Writes a line; where a long one stands on the page already, the way there.</summary>
+    public void Once(HtmlWriter html, string words, ToldAt? here)
+    {
+        using var line = html.Open(Tag.Li);
+        if (words.Length < Long)
+        {
+            html.Text(words);
+        }
+        else if (lines.TryGetValue(words, out var known))
+        {
+            html.Text("as told at ");
+            known.Link(html);
+        }
+        else
+        {
+            html.Text(words);
+            if (here is { } place)
+            {
+                lines.Add(words, place);
+            }
+        }
+    }
 
     private static void Room(HtmlWriter html, decimal margin)
     {
@@ -111,7 +156,8 @@ internal sealed class SharedWorking(DecisionRule rule)
     public void Rule(HtmlWriter html, int levelsUp)
     {
         using var line = html.Open(Tag.P, ClassName.Fine);
-        html.Text($"Where the instrument is known, its expanded uncertainty U (k = 2) is drawn as a line through the reading and decides by {rule.Name}: {rule.Meaning}");
+        html.Text("Where the instrument is known, its expanded uncertainty U (k = 2) is drawn as a line through the reading and ");
+        html.Text($"decides by {rule.Name}: {rule.Meaning}");
         Sources.Cite(html, rule.Source.Text);
         html.Text("; how U is reached");
         Sources.Cite(html, ReadingUncertainty.Rule);

@@ -1,12 +1,13 @@
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pictures;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>A verdict in full: strip, outcome, reading, limit, distance; and behind a fold the reason, the arithmetic and the source.</summary>
+/// <summary>A verdict in full: strip, outcome, reading, limit, distance; behind a fold the reason, the arithmetic and the source.</summary>
 internal static class VerdictCell
 {
     /// <summary>Writes one verdict.</summary>
@@ -16,7 +17,10 @@ internal static class VerdictCell
     /// <param name="here">Where it stands, for those who are led to its working; or null.</param>
     /// <param name="anchor">The lasting address of the reading, or null where its address is elsewhere.</param>
     /// <param name="before">The verdict on the part that sat there before, or null.</param>
-    public static void Write(HtmlWriter html, SharedWorking working, Verdict verdict, ToldAt? here = null, ElementId? anchor = null, Verdict? before = null)
+    /// <param name="isReasonTold">True where the reason stands above its table.</param>
+    public static void Write(
+        HtmlWriter html, SharedWorking working, Verdict verdict, ToldAt? here = null, ElementId? anchor = null, Verdict? before = null,
+        bool isReasonTold = false)
     {
         using var fold = Anchored(html.Open(Tag.Details).With(ClassName.Verdict, VerdictMark.ToneOf(verdict.Outcome)), anchor);
         using (html.Open(Tag.Summary))
@@ -25,7 +29,15 @@ internal static class VerdictCell
         }
 
         using var list = html.Open(Tag.Ul);
-        Reason(html, verdict);
+        if (isReasonTold)
+        {
+            html.Open(Tag.Li).Text("the reason stands above the table");
+        }
+        else if (Reason(verdict) is { } beyond)
+        {
+            working.Once(html, beyond.Text, here);
+        }
+
         if (verdict.Limit is { } limit)
         {
             working.Limit(html, limit, here);
@@ -39,28 +51,26 @@ internal static class VerdictCell
 
         foreach (var remark in verdict.Remarks)
         {
-            SharedWorking.Remark(html, remark);
+            working.Remark(html, remark, here);
         }
     }
 
-    /// <summary>Writes a verdict that still stands and so is drawn and told in the row of its part, with the way there.</summary>
+    /// <summary>Writes a verdict that still stands and so is drawn and told in the row of its part.</summary>
     /// <param name="html">Where it goes.</param>
     /// <param name="verdict">The verdict.</param>
-    /// <param name="part">The part in whose row it stands in full.</param>
     /// <param name="anchor">The lasting address of the reading.</param>
-    public static void Line(HtmlWriter html, Verdict verdict, string part, ElementId? anchor)
+    public static void Line(HtmlWriter html, Verdict verdict, ElementId? anchor)
     {
         using var line = Anchored(html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome)), anchor);
-        html.Text(VerdictWords.Of(verdict.Outcome));
-        html.Text(" ");
-        html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, part)).Text($"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
+        html.Text($"{VerdictWords.Of(verdict.Outcome)} {VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
     }
 
     /// <summary>Writes the values inside a limit, with one unit where both ends have the same: 37.6 … 56.4 µF.</summary>
     internal static void InShort(HtmlWriter html, ReadOnlySpan<char> limits)
     {
         const string between = " … ";
-        if (limits.IndexOf(between, StringComparison.Ordinal) is > 0 and var end && limits.IndexOf(' ') is var unit && unit < end && limits.EndsWith(limits[unit..end], StringComparison.Ordinal))
+        if (limits.IndexOf(between, StringComparison.Ordinal) is > 0 and var end && limits.IndexOf(' ') is var unit && unit < end
+            && limits.EndsWith(limits[unit..end], StringComparison.Ordinal))
         {
             html.Text(limits[..unit]);
             limits = limits[end..];
@@ -98,11 +108,6 @@ internal static class VerdictCell
     }
 
     // Reading, limit and outcome stand in the line above already: only what goes beyond them is told.
-    private static void Reason(HtmlWriter html, Verdict verdict)
-    {
-        if ((verdict.Limit is null ? verdict.Why : verdict.Reason) is { } beyond)
-        {
-            html.Open(Tag.Li).Text(beyond.Text);
-        }
-    }
+    private static LazyText? Reason(Verdict verdict) =>
+        verdict.Limit is null && verdict.Outcome != VerdictOutcome.NoLimit ? verdict.Why : verdict.Reason;
 }

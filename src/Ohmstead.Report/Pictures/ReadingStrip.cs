@@ -5,28 +5,26 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pictures;
 
-/// <summary>A reading as a small drawing: its limits, its nominal value, its uncertainty, and itself by a shape that says what it says. The words and numbers stand beside it.</summary>
+/// <summary>
+/// A reading as a small drawing: its limits, its nominal value, its uncertainty, and itself by a shape that says what it says. The words
+/// and numbers stand beside it.
+/// </summary>
 internal static class ReadingStrip
 {
     /// <summary>Writes the strip of the reading that a verdict is about.</summary>
     /// <param name="html">Where to.</param>
     /// <param name="verdict">The verdict.</param>
     /// <param name="before">The verdict on the part that sat there before, drawn as a cross on the same scale; or null.</param>
-    public static void Write(HtmlWriter html, Verdict verdict, Verdict? before = null)
+    /// <param name="isAlone">True where the reading does not stand in words beside it.</param>
+    public static void Write(HtmlWriter html, Verdict verdict, Verdict? before = null, bool isAlone = false)
     {
         // A bound or a word has no place on a scale: its shape stands alone, without limits, and the words beside it tell the rest.
-        var drawing = StripScale.Of(verdict.Exact is null ? default : verdict.Limit?.Interval ?? default, verdict.Exact?.Value ?? 0m, verdict.Uncertainty?.Value, verdict.Limit?.Nominal?.Value, verdict.Outcome, before?.Exact?.Value);
-        using var strip = html.Open(Tag.Svg).With(FixedAttribute.RoleImage);
-        html.Open(Tag.Title).Text(verdict.Uncertainty is { } uncertainty ? $"{verdict.Reading.Text} ± {QuantityText.Format(uncertainty, 3)}" : verdict.Reading.Text);
-        if (verdict.Exact is null)
-        {
-            html.Open(Tag.Desc).Text("no figure, so no place on a scale");
-        }
-        else if (Scale(drawing) is { } words)
-        {
-            html.Open(Tag.Desc).Text(words);
-        }
-
+        var limits = verdict.Exact is null ? default : verdict.Limit?.Interval ?? default;
+        var nominal = verdict.Limit?.Nominal?.Value;
+        var drawing = StripScale.Of(
+            limits, verdict.Exact?.Value ?? 0m, verdict.Uncertainty?.Value, nominal, verdict.Outcome, before?.Exact?.Value);
+        using var strip = html.Open(Tag.Svg);
+        Title(html, strip, verdict, isAlone);
         if (BandOf(drawing.Band) is { } band)
         {
             html.Open(Tag.Use).Using(band).Close();
@@ -61,14 +59,25 @@ internal static class ReadingStrip
         _ => SharedShape.Alone,
     };
 
-    // What is drawn to a plain scale from one limit to the other needs no words.
-    private static string? Scale(StripDrawing drawing) => (drawing.IsDecades, drawing.IsBeyond || drawing.IsBeforeBeyond) switch
+    // For those who hear the page: what no words beside it say, and where they say all, nothing.
+    private static void Title(HtmlWriter html, Element strip, Verdict verdict, bool isAlone)
     {
-        (true, true) => "each stroke a factor of ten; beyond the end",
-        (true, false) => "each stroke a factor of ten",
-        (false, true) => "beyond the end",
-        _ => null,
-    };
+        var reading = isAlone ? verdict.Reading.Text : null;
+        var uncertainty = verdict.Uncertainty is { } band ? $"± {QuantityText.Format(band, 3)}" : null;
+        if (verdict.Exact is not null && reading is null && uncertainty is null)
+        {
+            strip.With(FixedAttribute.AriaHidden);
+            return;
+        }
+
+        strip.With(FixedAttribute.RoleImage);
+        using var title = html.Open(Tag.Title);
+        html.Text(
+            verdict.Exact is null ? "no figure, so no place on a scale"
+            : reading is null ? uncertainty
+            : uncertainty is null ? reading
+            : $"{reading} {uncertainty}");
+    }
 
     /// <summary>The shape of the limits there are.</summary>
     public static SharedShape? BandOf(StripBand band) => band switch

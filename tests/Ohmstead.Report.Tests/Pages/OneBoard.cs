@@ -1,6 +1,7 @@
 using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
@@ -11,15 +12,23 @@ namespace Ohmstead.Report.Tests.Pages;
 internal static class OneBoard
 {
     /// <summary>The bytes of the page.</summary>
-    public static byte[] Bytes(string record, Workshop workshop, DateOnly? today = null)
+    public static byte[] Bytes(string record, Workshop workshop, DateOnly? today = null, Drawer? drawer = null)
     {
         using var buffer = new PageBuffer();
-        BoardPage.Write(
-            buffer, new ReportContext(workshop, new HashSet<string>(StringComparer.Ordinal), today ?? Judged.Today, "0.0.0") { Pictures = new InventedPictures() }, Judged.Board(record, workshop, today));
+        var context = new ReportContext(workshop, new HashSet<string>(StringComparer.Ordinal), today ?? Judged.Today, "0.0.0")
+        {
+            Pictures = new InventedPictures(),
+            Drawer = drawer,
+        };
+        BoardPage.Write(buffer, context, Judged.Board(record, workshop, today));
         return buffer.Written.ToArray();
     }
 
     /// <summary>The page, read back with an HTML parser that is not ours.</summary>
     public static IDocument Page(string record, Workshop? workshop = null, DateOnly? today = null) =>
-        new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(Encoding.UTF8.GetString(Bytes(record, workshop ?? Workshop.Empty, today)));
+        Parsed(Bytes(record, workshop ?? Workshop.Empty, today));
+
+    /// <summary>The bytes of a page, read back in the same way.</summary>
+    public static IDocument Parsed(byte[] page) =>
+        new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(Encoding.UTF8.GetString(page));
 }
