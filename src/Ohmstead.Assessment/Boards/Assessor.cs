@@ -26,6 +26,7 @@ public sealed class Assessor(Workshop workshop)
     private readonly LimitMemo limitsKnown = new();
 
     private readonly FittedValues fitted = new();
+    private readonly LotDatesMemo lotDates = new();
 
     // Lots are few, and their parts go to many boards.
     private readonly Dictionary<string, LotPieces> pieces = new(StringComparer.Ordinal);
@@ -51,7 +52,7 @@ public sealed class Assessor(Workshop workshop)
         var hazards = BoardHazards.Of(board, design, visits, timeline, places);
         var found = AnsweredFinding.Of(visits, timeline, parts);
         ImmutableArray<Wait> waits = [.. board.Waiting.Where(wait => wait.Until is null)];
-        var (claims, sitting) = new BoardClaims(board, timeline, readings, workshop).Of(FittedPiece.On(places));
+        var (claims, sitting) = new BoardClaims(board, timeline, readings, workshop).Of(FittedPiece.On(places, lotDates.Of));
         var assessment = new BoardAssessment(board, design, visits, places, readings, [.. points.Values], proofs, found, hazards, waits)
         {
             LastWork = timeline.LastWork.Visit < 0 ? null : visits[timeline.LastWork.Visit].Date.Value,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
 
@@ -31,6 +32,12 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     /// <summary>What it gets of that, as far as is known; null where it asks nothing.</summary>
     public PieceShare? Share { get; init; }
 
+    /// <summary>
+    /// How long an electrolytic may lie and from when, as seen on the day on which it was put in; null for other parts, and where nothing says
+    /// how old it was.
+    /// </summary>
+    public ShelfLife? ShelfLife { get; init; }
+
     /// <summary>Why its lot is doubted as a whole, in words; null when it is not.</summary>
     public string? LotDoubt { get; init; }
 
@@ -55,21 +62,32 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     private bool IsAmongBad => Place.Counting.Any(static reading => reading.Place is null && reading.Overall == VerdictOutcome.Outside);
 
     /// <summary>The pieces that sit on a board, in order of the parts list.</summary>
-    internal static ImmutableArray<FittedPiece> On(ImmutableArray<PlaceHistory> places)
+    /// <param name="places">The places of the board.</param>
+    /// <param name="datesOf">What the date code of a lot can mean, as seen on a day.</param>
+    internal static ImmutableArray<FittedPiece> On(ImmutableArray<PlaceHistory> places, Func<Lot, DateOnly, LotDates> datesOf)
     {
         var pieces = ImmutableArray.CreateBuilder<FittedPiece>();
         foreach (var place in places)
         {
             if (place is { FittedBy: { } work, IsEmpty: false, Change.PutIn: { } putIn })
             {
-                var piece = new FittedPiece(place, work, putIn.Visit) { At = putIn.At };
-                pieces.Add(
-                    piece with { Own = place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, piece.Kind)) });
+                var kind = ((place.Sitting?.Values ?? work.NewPart) ?? place.Part.Values).Kind.Value;
+                pieces.Add(new FittedPiece(place, work, putIn.Visit)
+                {
+                    At = putIn.At,
+                    Own = place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind)),
+                    ShelfLife = ShelfLifeOf(place.Sitting, work.NewPart, putIn.Visit.Date.Value, datesOf),
+                });
             }
         }
 
         return pieces.DrainToImmutable();
     }
+
+    private static ShelfLife? ShelfLifeOf(Lot? lot, PartValues? part, DateOnly day, Func<Lot, DateOnly, LotDates> datesOf) =>
+        (lot?.Values ?? part) is not { Kind.Value.IsElectrolytic: true } values ? null
+        : lot is null ? Shelf.ShelfLife.Of(values, day)
+        : Shelf.ShelfLife.Of(lot, day, datesOf);
 
     /// <summary>Whether a reading says that a part of a kind is what its mark says.</summary>
     internal static bool Passes(AssessedReading reading, PartKind kind)

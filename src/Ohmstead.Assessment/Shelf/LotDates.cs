@@ -28,11 +28,14 @@ public sealed record LotDates(IReadOnlyList<MarkingReading<ManufactureDate>> Mad
             return new([], null);
         }
 
-        var came = lot.Received is { } received && received.Value.Latest < day ? received.Value.Latest : day;
+        var came = Came(lot, day);
         return DateCode.Parse(code.Value.Trim(), new YearRange(FirstYear, came.Year)).Is(out var marking, out var fault)
             ? new([.. marking.Readings.Where(reading => reading.Value.First <= came).OrderBy(reading => reading.Value.First)], null)
             : new([], fault.Message);
     }
+
+    // No part was made after it came.
+    internal static DateOnly Came(Lot lot, DateOnly day) => lot.Received is { } received && received.Value.Latest < day ? received.Value.Latest : day;
 
     /// <summary>The dates in words, or null when there is none: "2025-W41", "1978-06, 1998-06 or 2018-06, the code alone does not say which".</summary>
     public string? Words

@@ -19,9 +19,12 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
     /// The shelf life of a lot as seen on a day; null when nothing says how old the parts are, or when parts of their kind do not age on the shelf and the
     /// record says nothing else. Where a date code can mean several dates the latest is taken: nothing is called too old that need not be.
     /// </summary>
-    public static ShelfLife? Of(Lot lot, DateOnly day)
+    public static ShelfLife? Of(Lot lot, DateOnly day) => Of(lot, day, LotDates.Of);
+
+    /// <summary>The same where what the codes of lots mean is known already.</summary>
+    internal static ShelfLife? Of(Lot lot, DateOnly day, Func<Lot, DateOnly, LotDates> datesOf)
     {
-        if ((lot.ShelfLife is null && !lot.Values.Kind.Value.DriesOut) || Start(lot, day) is not (var since, var words))
+        if ((lot.ShelfLife is null && !lot.Values.Kind.Value.DriesOut) || Start(lot, day, datesOf) is not (var since, var words))
         {
             return null;
         }
@@ -39,14 +42,14 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
     /// <summary>Whether the shelf life is over on a day.</summary>
     public bool IsOverOn(DateOnly day) => day > Due;
 
-    private static (DateOnly Since, LazyText Words)? Start(Lot lot, DateOnly day)
+    private static (DateOnly Since, LazyText Words)? Start(Lot lot, DateOnly day, Func<Lot, DateOnly, LotDates> datesOf)
     {
         if (lot.Formed is { } formed && formed.Value <= day)
         {
             return (formed.Value, LazyText.Of(formed, static formed => "formed on " + formed.Text));
         }
 
-        var dates = LotDates.Of(lot, day);
+        var dates = datesOf(lot, day);
         if (dates.Youngest is { } made)
         {
             var came = lot.Received is { } at && at.Value.Latest < made ? at.Value.Latest : made;

@@ -1,4 +1,3 @@
-using Ohmstead.Assessment.Shelf;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
 
@@ -17,7 +16,8 @@ public sealed class LotTooOld : IBoardCheck
         {
             var (visit, work, place) = (replacement.Visit, replacement.Work, replacement.Place);
             if (replacement.Lot is { } lot && lot.Values.Kind.Value.IsElectrolytic && visit.Date.Value <= board.Today
-                && ShelfLife.Of(lot, visit.Date.Value) is { } shelf && shelf.IsOverOn(visit.Date.Value))
+                && board.Assessment.Fitted.FirstOrDefault(piece => ReferenceEquals(piece.Work, work)) is { ShelfLife: { } shelf }
+                && shelf.IsOverOn(visit.Date.Value))
             {
                 yield return board.Finding(
                     Description,

@@ -1,5 +1,4 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Shelf;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
@@ -20,8 +19,7 @@ public sealed class FittedPartFormed : IObligationRule
         foreach (var piece in board.Board.Fitted)
         {
             var lot = piece.Place.Sitting;
-            if (piece.Values is not { } values || !values.Kind.Value.IsElectrolytic
-                || (lot is null ? ShelfLife.Of(values, piece.Visit.Date.Value) : ShelfLife.Of(lot, piece.Visit.Date.Value)) is not { } shelf)
+            if (piece.ShelfLife is not { } shelf)
             {
                 continue;
             }
