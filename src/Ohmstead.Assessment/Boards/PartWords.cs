@@ -17,7 +17,7 @@ public static class PartWords
         Fuse(words, part);
         if (part.Kind.Value == PartKinds.Cell && part.Material is { } chemistry)
         {
-            words.Add(chemistry.Value);
+            words.Add(chemistry.Text);
         }
 
         if (part.Tolerance is { } tolerance)
@@ -28,14 +28,14 @@ public static class PartWords
         Add(words, part.RatedVoltage);
         if (part.Size is { } size)
         {
-            words.Add(size.Value);
+            words.Add(size.Text);
         }
 
         Add(words, part.Power);
         Add(words, part.Temperature);
         if (part.SafetyClass is { } safety)
         {
-            words.Add("class " + safety.Value);
+            words.Add("class " + safety.Text);
         }
 
         if (part.Type is { } type)
@@ -49,7 +49,8 @@ public static class PartWords
     /// <summary>What the part is as its print says it: kind, value, tolerance, voltage.</summary>
     public static string AsPrinted(PartValues part) => string.Join(
         ", ",
-        new[] { part.Kind.Text, part.Capacitance?.Text, part.Resistance?.Text, part.Inductance?.Text, part.Tolerance?.Text, part.RatedVoltage?.Text }.Where(text => text is not null));
+        new[] { part.Kind.Text, part.Capacitance?.Text, part.Resistance?.Text, part.Inductance?.Text, part.Tolerance?.Text,
+            part.RatedVoltage?.Text }.Where(text => text is not null));
 
     // As it is printed on the cap: T 1.6 A L.
     private static void Fuse(List<string> words, IFitPart part)
@@ -61,13 +62,13 @@ public static class PartWords
 
         if (part.Speed is { } speed)
         {
-            words.Add(speed.Value);
+            words.Add(speed.Text);
         }
 
         Add(words, part.Current);
         if (part.Breaking is { } breaking)
         {
-            words.Add(breaking.Value);
+            words.Add(breaking.Text);
         }
     }
 

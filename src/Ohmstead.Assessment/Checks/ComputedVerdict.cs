@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Checks;
@@ -12,12 +13,18 @@ namespace Ohmstead.Assessment.Checks;
 /// <param name="Written">The verdict written beside it, or null.</param>
 /// <param name="Outcome">The verdict as computed.</param>
 /// <param name="Verdicts">The verdicts on its values.</param>
-public sealed record ComputedVerdict(Spot Entry, string Of, Written<string>? Written, VerdictOutcome Outcome, ImmutableArray<Verdict> Verdicts)
+public sealed record ComputedVerdict(
+    Spot Entry, string Of, Written<WrittenVerdict>? Written, VerdictOutcome Outcome, ImmutableArray<Verdict> Verdicts)
 {
     /// <summary>The word that belongs beside it in the record, or null where none does.</summary>
-    public string? Word => VerdictWords.InRecord(Outcome);
+    public string? Word => VerdictWords.InRecord(Outcome) is { } verdict ? Vocabulary.Verdicts.Of(verdict) : null;
 
-    /// <summary>All verdicts of a board that can be computed from what was read; none where what it is judged by could not be read in full.</summary>
+    /// <summary>Whether what is written is what is computed; nothing is written where nothing can be.</summary>
+    public bool IsAsWritten => VerdictWords.InRecord(Outcome) == Written?.Value;
+
+    /// <summary>
+    /// All verdicts of a board that can be computed from what was read; none where what it is judged by could not be read in full.
+    /// </summary>
     public static IEnumerable<ComputedVerdict> All(BoardUnderCheck board)
     {
         // A limit or an accuracy that could not be read was told in its own file; what is computed without it is no reproach to a verdict.
@@ -28,9 +35,12 @@ public sealed record ComputedVerdict(Spot Entry, string Of, Written<string>? Wri
 
         // A part, lot or point that is not known is told by its own check; nothing can be computed for it.
         return board.Assessment.Readings.Where(reading => reading.EmptiedOn is null && !IsToldAsUnknown(board, reading))
-            .Select(reading => new ComputedVerdict(reading.Reading.Spot, NameOf(reading.Reading), reading.Reading.Verdict, reading.Overall, reading.Verdicts))
+            .Select(reading =>
+                new ComputedVerdict(
+                    reading.Reading.Spot, NameOf(reading.Reading), reading.Reading.Verdict, reading.Overall, reading.Verdicts))
             .Concat(board.Assessment.Proofs.Where(proof => proof.Point is not null || board.Assessment.Points.Length == 0)
-                .Select(proof => new ComputedVerdict(proof.Proof.Spot, proof.Proof.Point.Value, proof.Proof.Verdict, proof.Outcome, proof.Verdicts)));
+                .Select(proof =>
+                    new ComputedVerdict(proof.Proof.Spot, proof.Proof.Point.Value, proof.Proof.Verdict, proof.Outcome, proof.Verdicts)));
     }
 
     private static string NameOf(Reading reading) => (reading.Part ?? reading.Lot ?? reading.Point)?.Value ?? "a reading";
@@ -38,5 +48,6 @@ public sealed record ComputedVerdict(Spot Entry, string Of, Written<string>? Wri
     // That nothing can be judged has a cause of its own when the lot or the part is not known, or could not be read.
     private static bool IsToldAsUnknown(BoardUnderCheck board, AssessedReading reading) =>
         (reading.Reading.Lot is { } lot && !board.Workshop.Lots.ContainsKey(lot.Value))
-        || (reading is { Reading.Part: { } part, Place: null, Lot: null } && (board.Assessment.Places.Length > 0 || board.MayBeUnreadPart(part.Value)));
+        || (reading is { Reading.Part: { } part, Place: null, Lot: null }
+            && (board.Assessment.Places.Length > 0 || board.MayBeUnreadPart(part.Value)));
 }

@@ -6,7 +6,7 @@ namespace Ohmstead.Assessment.Checks;
 internal static class MaterialRules
 {
     /// <summary>What contradicts its kind and what to do, with the text that does; null when nothing does.</summary>
-    internal static (Written<string> Material, string Message, string NextStep)? Contradiction(string name, PartValues values)
+    internal static (Written<PartMaterial> Material, string Message, string NextStep)? Contradiction(string name, PartValues values)
     {
         if (values.Material is not { } material)
         {
@@ -14,9 +14,10 @@ internal static class MaterialRules
         }
 
         var fitting = values.Kind.Value.Materials;
-        return fitting.Contains(material.Value, StringComparer.Ordinal) ? null : (
+        return fitting.Contains(material.Value) ? null : (
             material,
-            $"{name} is of kind '{values.Kind.Text}', which is not made of {material.Value}",
-            fitting.Length == 0 ? "leave material out, or mend the kind" : $"write material: {string.Join(", or ", fitting)}");
+            $"{name} is of kind '{values.Kind.Text}', which is not made of {material.Text}",
+            fitting.Length == 0 ? "leave material out, or mend the kind"
+                : $"write material: {string.Join(", or ", fitting.Select(known => known.Name))}");
     }
 }

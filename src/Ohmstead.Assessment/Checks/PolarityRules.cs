@@ -6,12 +6,13 @@ namespace Ohmstead.Assessment.Checks;
 internal static class PolarityRules
 {
     /// <summary>What contradicts its kind and what to do, with the text that does; null when nothing does.</summary>
-    internal static (Written<string> Polarity, string Message, string NextStep)? Contradiction(string name, PartValues values)
+    internal static (Written<PartPolarity> Polarity, string Message, string NextStep)? Contradiction(string name, PartValues values)
     {
         var kind = values.Kind.Value;
-        return values.Polarity is not { Value: "bipolar" or "none" } polarity || !kind.HasRightWayRound ? null : (
+        return values.Polarity is not { } polarity || !polarity.Value.IsEitherWayRound() || !kind.HasRightWayRound ? null : (
             polarity,
-            $"{name} is of kind '{kind.Name}', which has a right way round, but its polarity is written as '{polarity.Value}'",
-            kind.IsElectrolytic ? "leave polarity out, or write kind: bipolar electrolytic if it is one" : "leave polarity out, or mend the kind");
+            $"{name} is of kind '{kind.Name}', which has a right way round, but its polarity is written as '{polarity.Text}'",
+            kind.IsElectrolytic ? "leave polarity out, or write kind: bipolar electrolytic if it is one"
+                : "leave polarity out, or mend the kind");
     }
 }

@@ -6,13 +6,15 @@ using Reason = Ohmstead.Electronics.Substitution.Reason;
 namespace Ohmstead.Assessment.Fit;
 
 /// <summary>
-/// Whether a cell or a pack may stand for another: the chemistry and the number of cells must agree. A charger for one chemistry bursts another, and what is
-/// charged though it cannot be bursts too.
+/// Whether a cell or a pack may stand for another: the chemistry and the number of cells must agree. A charger for one chemistry bursts
+/// another, and what is charged though it cannot be bursts too.
 /// </summary>
 internal static class CellRules
 {
-    // Silver 1.55 V flat against alkaline 1.5 V sloping, mercury 1.35 V; the charge of nickel-cadmium comes to 1.45 V a cell, and a primary cell bears none.
-    private static readonly Source NotOne = new("cells that are not one electrically; no charge into a primary cell", null, SourceBasis.CommonPractice);
+    // Silver 1.55 V flat against alkaline 1.5 V sloping, mercury 1.35 V; the charge of nickel-cadmium comes to 1.45 V a cell, and a primary
+    // cell bears none.
+    private static readonly Source NotOne =
+        new("cells that are not one electrically; no charge into a primary cell", null, SourceBasis.CommonPractice);
 
     internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer)
     {
@@ -28,32 +30,41 @@ internal static class CellRules
         }
     }
 
-    private static Reason Chemistry(string? was, string? now) => (was, now) switch
+    private static Reason Chemistry(PartMaterial? was, PartMaterial? now)
     {
-        (null, _) => Reason.Missing(FitAspects.Kind, "the chemistry of the original is not written"),
-        ({ }, null) => Reason.Unwritten(FitAspects.Kind, () => $"its chemistry is not written, {was} is asked for"),
-        var (one, other) when one == other => Reason.For(FitAspects.Kind, () => $"{now}: the same chemistry"),
-        ("nickel-cadmium", "nickel-metal hydride") => Reason.Doubt(FitAspects.Kind, $"{now} for {was}: the same voltage; it bears a trickle charge worse, look what the charger gives"),
-        ("alkaline", "zinc-carbon") or ("zinc-carbon", "alkaline") => Reason.Doubt(FitAspects.Kind, $"{now} for {was}: the same voltage, another life"),
-        _ when IsPrimary(was) && IsPrimary(now) => Reason.Against(FitAspects.Kind, $"{now} for {was}: not one electrically, its voltage runs another way", NotOne),
-        _ => Reason.Against(FitAspects.Safety, $"{now} for {was}: another chemistry, with another voltage and another charge or none", NotOne),
-    };
+        if (was is null || now is null)
+        {
+            return was is null ? Reason.Missing(FitAspects.Kind, "the chemistry of the original is not written")
+                : Reason.Unwritten(FitAspects.Kind, () => $"its chemistry is not written, {was} is asked for");
+        }
 
-    // Neither is charged, and neither bursts in the place of the other; lithium has twice the voltage.
-    private static bool IsPrimary(string? chemistry) => chemistry is "alkaline" or "zinc-carbon" or "silver oxide" or "mercury" or "zinc-air";
+        return was == now ? Reason.For(FitAspects.Kind, () => $"{now}: the same chemistry")
+            : was == PartMaterial.NickelCadmium && now == PartMaterial.NickelMetalHydride
+                ? Reason.Doubt(
+                    FitAspects.Kind, $"{now} for {was}: the same voltage; it bears a trickle charge worse, look what the charger gives")
+            : IsZinc(was) && IsZinc(now) ? Reason.Doubt(FitAspects.Kind, $"{now} for {was}: the same voltage, another life")
+            : was.Cell is { IsDryCell: true } && now.Cell is { IsDryCell: true }
+                ? Reason.Against(FitAspects.Kind, $"{now} for {was}: not one electrically, its voltage runs another way", NotOne)
+            : Reason.Against(
+                FitAspects.Safety, $"{now} for {was}: another chemistry, with another voltage and another charge or none", NotOne);
+    }
+
+    private static bool IsZinc(PartMaterial chemistry) => chemistry == PartMaterial.Alkaline || chemistry == PartMaterial.ZincCarbon;
 
     private static Reason? Count(IFitPart place, IFitPart offer) => (place.Cells, offer.Cells) switch
     {
         ({ } was, { } now) when was.Value == now.Value => Reason.For(FitAspects.Value, () => $"{Cells(now.Value)}: as many"),
         ({ } was, { } now) => Reason.Against(FitAspects.Value, () => $"{Cells(now.Value)} for {Cells(was.Value)}, expected as many"),
-        ({ } was, null) when offer.RatedVoltage is null => Reason.Unwritten(FitAspects.Value, () => $"how many cells it has is not written, {Cells(was.Value)} are asked for"),
+        ({ } was, null) when offer.RatedVoltage is null =>
+            Reason.Unwritten(FitAspects.Value, () => $"how many cells it has is not written, {Cells(was.Value)} are asked for"),
         (null, { }) when place.RatedVoltage is null => Reason.Missing(FitAspects.Value, "how many cells the place asks for is not written"),
         _ => null,
     };
 
     // So many cells of a chemistry have its voltage.
     private static bool IsAgreed(IFitPart place, IFitPart offer) =>
-        place.Cells is { } was && offer.Cells?.Value == was.Value && place.Material is { } chemistry && offer.Material?.Value == chemistry.Value;
+        place.Cells is { } was && offer.Cells?.Value == was.Value && place.Material is { } chemistry
+            && offer.Material?.Value == chemistry.Value;
 
     private static string Cells(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? "cell" : "cells")}");
 }

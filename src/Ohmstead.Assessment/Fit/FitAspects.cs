@@ -1,6 +1,8 @@
 namespace Ohmstead.Assessment.Fit;
 
-/// <summary>What the reasons for and against a replacement are about; the words are those of the rules for capacitors where these have them.</summary>
+/// <summary>
+/// What the reasons for and against a replacement are about; the words are those of the rules for capacitors where these have them.
+/// </summary>
 internal static class FitAspects
 {
     internal const string Kind = "kind";
@@ -8,6 +10,8 @@ internal static class FitAspects
     internal const string Tolerance = "tolerance";
     internal const string Voltage = "voltage";
     internal const string WorkingVoltage = "working voltage";
+    internal const string Esr = "ESR";
+    internal const string Ripple = "ripple";
     internal const string Power = "power";
     internal const string Current = "current";
     internal const string Temperature = "temperature";
@@ -27,14 +31,17 @@ internal static class FitAspects
 
     internal static bool IsMechanical(string aspect) => aspect is Form or Pitch or Size;
 
-    /// <summary>How much an aspect weighs among reasons of the same weight, the heaviest first: what can hurt, then what the circuit sees, then what the hands can mend.</summary>
+    /// <summary>
+    /// How much an aspect weighs among reasons of the same weight, the heaviest first: what can hurt, then what the circuit sees, then what
+    /// the hands can mend.
+    /// </summary>
     internal static int Rank(string aspect) => aspect switch
     {
         Safety => 0,
         Polarity => 1,
         WorkingVoltage or Voltage or Breaking or Speed => 2,
         Value or Power or Current or Type => 3,
-        "ESR" or "ripple" => 4,
+        Esr or Ripple => 4,
         Kind => 5,
         Temperature or Tolerance => 6,
         Reading or Shelf => 7,

@@ -5,7 +5,9 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Fit;
 
-/// <summary>A place on a board as something that a part must fit. Two are equal when they ask for the same, on whatever board and line.</summary>
+/// <summary>
+/// A place on a board as something that a part must fit. Two are equal when they ask for the same, on whatever board and line.
+/// </summary>
 /// <param name="Values">What belongs there.</param>
 /// <param name="IsAfterValve">True when a reservoir there stands after a valve rectifier, as far as the list of parts tells.</param>
 public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
@@ -19,22 +21,26 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
     public IReadOnlyList<string> Assumptions =>
     [
         .. Capacitor is null || Values.Tolerance is not null ? [] : new[] { "no tolerance is written: ±20 % is taken for the original" },
-        .. IsAfterValve && Values.Role is { Value: "reservoir" } ? new[] { "the list has valves and no other rectifier: judged as after a valve rectifier" } : [],
-        .. Capacitor is { Role: CapacitorRole.Other, IsOnMains: false } && Values.Role is null ? new[] { "no role is written: the value is held to the tolerance of the original" } : [],
+        .. IsAfterValve && Values.Role is { Value: PartRole.Reservoir }
+            ? new[] { "the list has valves and no other rectifier: judged as after a valve rectifier" } : [],
+        .. Capacitor is { Role: CapacitorRole.Other, IsOnMains: false } && Values.Role is null
+            ? new[] { "no role is written: the value is held to the tolerance of the original" } : [],
     ];
 
     /// <summary>The place of a board.</summary>
-    public static FitPlace Of(BoardAssessment board, PlaceHistory place) => new(place.Part.Values, IsReservoirAfterValve(board, place.Part.Values));
+    public static FitPlace Of(BoardAssessment board, PlaceHistory place) =>
+        new(place.Part.Values, IsReservoirAfterValve(board, place.Part.Values));
 
     /// <inheritdoc/>
-    public bool Equals(FitPlace? other) => other is not null && IsAfterValve == other.IsAfterValve && FitComparer.Instance.Equals(Values, other.Values);
+    public bool Equals(FitPlace? other) =>
+        other is not null && IsAfterValve == other.IsAfterValve && FitComparer.Instance.Equals(Values, other.Values);
 
     /// <inheritdoc/>
     public override int GetHashCode() => FitComparer.Instance.GetHashCode(Values);
 
     private static bool IsReservoirAfterValve(BoardAssessment board, PartValues values)
     {
-        if (values.Role is not { Value: "reservoir" } || values.Kind.Value.Family != PartFamily.Capacitor)
+        if (values.Role is not { Value: PartRole.Reservoir } || values.Kind.Value.Family != PartFamily.Capacitor)
         {
             return false;
         }
@@ -74,7 +80,7 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
             LargestEsrOhms = values.EsrLimit?.Value.Value,
             LeastEsrOhms = values.EsrLow?.Value.Value,
             IsBipolar = CapacitorWords.IsBipolar(values),
-            SafetyClass = CapacitorWords.Safety(values.SafetyClass?.Value),
+            SafetyClass = CapacitorWords.Safety(values.SafetyClass),
             Form = CapacitorWords.Form(values.Form?.Value),
             OriginalDiameter = CapacitorWords.Millimetres(values.Diameter),
             OriginalHeight = CapacitorWords.Millimetres(values.Height),
@@ -95,5 +101,6 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
         return (Math.Clamp(-lower, 0m, 1m), Math.Clamp(upper, 0m, 10m));
     }
 
-    private static decimal? Farads(Written<Quantity>? limit) => limit is { Value.Dimension: Dimension.Capacitance } ? limit.Value.Value : null;
+    private static decimal? Farads(Written<Quantity>? limit) =>
+        limit is { Value.Dimension: Dimension.Capacitance } ? limit.Value.Value : null;
 }

@@ -8,17 +8,14 @@ namespace Ohmstead.Assessment.Fit;
 /// <summary>Whether a fuse may stand for another, as records say both.</summary>
 internal static class FuseRules
 {
-    // Two sizes that are both some other one are not one size.
-    private const string OtherSize = "other";
-
     internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer) => FuseSubstitution.Judge(Of(place), Of(offer));
 
     private static Fuse Of(IFitPart part) => new()
     {
         RatedAmperes = part.Current?.Value.Value,
-        Speed = FuseLetters.Speed(part.Speed?.Value),
-        Breaking = FuseLetters.Breaking(part.Breaking?.Value),
+        Speed = part.Speed?.Value,
+        Breaking = part.Breaking?.Value,
         RatedVolts = part.RatedVoltage?.Value.Value,
-        Size = part.Size is { Value: not OtherSize } size ? size.Value : null,
+        Size = part.Size?.Value,
     };
 }

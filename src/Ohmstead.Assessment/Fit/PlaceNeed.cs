@@ -9,7 +9,8 @@ namespace Ohmstead.Assessment.Fit;
 public static class PlaceNeed
 {
     /// <summary>The lines, in the order in which a person looks through a list of parts.</summary>
-    public static IReadOnlyList<NeedLine> Of(FitPlace place) => place.Capacitor is { } capacitor ? [.. CapacitorNeed.Lines(capacitor)] : [.. Plain(place.Values)];
+    public static IReadOnlyList<NeedLine> Of(FitPlace place) =>
+        place.Capacitor is { } capacitor ? [.. CapacitorNeed.Lines(capacitor)] : [.. Plain(place.Values)];
 
     private static IEnumerable<NeedLine> Plain(IFitPart values)
     {
@@ -26,24 +27,30 @@ public static class PlaceNeed
             yield return Line(FitAspects.Tolerance, $"{asked.Value} or closer");
         }
 
-        foreach (var (aspect, rating) in new[] { (FitAspects.Power, values.Power), (FitAspects.Current, values.Current), (FitAspects.Voltage, values.RatedVoltage), (FitAspects.Temperature, values.Temperature) })
+        foreach (
+            var (aspect, rating) in new[] { (FitAspects.Power, values.Power), (FitAspects.Current, values.Current),
+                (FitAspects.Voltage, values.RatedVoltage), (FitAspects.Temperature, values.Temperature) })
         {
             if (rating is not null)
             {
-                yield return Line(aspect, IsExact(values.Kind.Value, aspect) ? $"{QuantityText.Format(rating.Value)}, neither less nor more" : $"{QuantityText.Format(rating.Value)} or more");
+                yield return Line(aspect, IsExact(values.Kind.Value, aspect) ? $"{QuantityText.Format(rating.Value)}, neither less nor more"
+                    : $"{QuantityText.Format(rating.Value)} or more");
             }
         }
 
         if (values.Kind.Value == PartKinds.Fuse)
         {
-            yield return Line(FitAspects.Speed, values.Speed is { } speed ? $"{speed.Value}, no other" : "not known: slow or quick is not written, look at the cap of the original or at the drawing");
-            yield return Line(FitAspects.Breaking, values.Breaking is { } breaking ? $"{breaking.Value} or higher" : "not known: on the mains take H where it is not written");
-            yield return Line(FitAspects.Size, values.Size?.Value ?? "what the holder takes");
+            yield return Line(FitAspects.Speed, values.Speed is { } speed ? $"{speed.Text}, no other"
+                : "not known: slow or quick is not written, look at the cap of the original or at the drawing");
+            yield return Line(FitAspects.Breaking,
+                values.Breaking is { } breaking ? $"{breaking.Text} or higher" : "not known: on the mains take H where it is not written");
+            yield return Line(FitAspects.Size, values.Size?.Text ?? "what the holder takes");
         }
 
         if (values.Material is { } material && values.Kind.Value == PartKinds.Cell)
         {
-            yield return Line(FitAspects.Kind, $"{material.Value}, no other chemistry" + (values.Cells is { } cells ? $"; {cells.Text} in series" : string.Empty));
+            yield return Line(FitAspects.Kind,
+                $"{material.Text}, no other chemistry" + (values.Cells is { } cells ? $"; {cells.Text} in series" : string.Empty));
         }
 
         if (values.Type is { } type)
@@ -52,7 +59,8 @@ public static class PlaceNeed
         }
     }
 
-    private static bool IsExact(PartKind kind, string aspect) => aspect == FitAspects.Voltage ? kind.Voltage == VoltageMeaning.Given : kind == PartKinds.Fuse && aspect == FitAspects.Current;
+    private static bool IsExact(PartKind kind, string aspect) =>
+        aspect == FitAspects.Voltage ? kind.Voltage == VoltageMeaning.Given : kind == PartKinds.Fuse && aspect == FitAspects.Current;
 
     private static NeedLine Line(string aspect, string words) => new(aspect, words, Source.CommonPractice);
 }

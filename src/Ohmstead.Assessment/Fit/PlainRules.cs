@@ -7,8 +7,8 @@ using Reason = Ohmstead.Electronics.Substitution.Reason;
 namespace Ohmstead.Assessment.Fit;
 
 /// <summary>
-/// Whether a part may stand for another where no rules for its kind exist: by value, by ratings that are not lower, by type. Common practice. Parts that
-/// capacitors' own rules cannot judge, for want of a capacitance, are held to their ratings here.
+/// Whether a part may stand for another where no rules for its kind exist: by value, by ratings that are not lower, by type. Common
+/// practice. Parts that capacitors' own rules cannot judge, for want of a capacitance, are held to their ratings here.
 /// </summary>
 internal static class PlainRules
 {
@@ -29,14 +29,18 @@ internal static class PlainRules
             PartFamily.Fuse => [KindAlike(place, offer), .. FuseRules.Reasons(place, offer)],
             _ => TypeRules.Reasons(place, offer),
         };
-        return [.. own, .. AtLeast(FitAspects.Temperature, place.Temperature, offer.Temperature, IsSafety(place)), .. Mounting(place, offer)];
+        return [.. own, .. AtLeast(FitAspects.Temperature, place.Temperature, offer.Temperature, IsSafety(place)),
+            .. Mounting(place, offer)];
     }
 
-    /// <summary>Whether people rely on what stands in a place not to be shocked or burned: there what is not written speaks against a part.</summary>
+    /// <summary>
+    /// Whether people rely on what stands in a place not to be shocked or burned: there what is not written speaks against a part.
+    /// </summary>
     internal static bool IsSafety(IFitPart place) => IsOnMains(place) || place.Kind.Value.Family == PartFamily.Fuse;
 
     /// <summary>Whether a place is on the mains, whatever its role says.</summary>
-    internal static bool IsOnMains(IFitPart place) => place.SafetyClass is not null || place.Kind.Value == PartKinds.SuppressionCapacitor || place.Role is { Value: "mains suppression" };
+    internal static bool IsOnMains(IFitPart place) => place.SafetyClass is not null || place.Kind.Value == PartKinds.SuppressionCapacitor
+        || place.Role is { Value: PartRole.MainsSuppression };
 
     internal static IEnumerable<Reason> WithinTolerance(IFitPart place, IFitPart offer, Func<IFitPart, Written<Quantity>?> value)
     {
@@ -48,7 +52,8 @@ internal static class PlainRules
 
         if (value(offer) is not { } now)
         {
-            yield return IsSafety(place) ? Reason.Against(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for") : Reason.Unwritten(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for");
+            yield return IsSafety(place) ? Reason.Against(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for")
+                : Reason.Unwritten(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for");
             yield break;
         }
 
@@ -59,8 +64,12 @@ internal static class PlainRules
         }
 
         yield return now.Value == was.Value ? Reason.For(FitAspects.Value, () => $"{Text(now)}: the same value")
-            : place.Tolerance is { } tolerance && tolerance.Value.Apply(was.Value).Contains(now.Value) ? Reason.For(FitAspects.Value, () => $"{Text(now)} for {Text(was)}: inside its tolerance of {tolerance.Value}")
-            : Reason.Against(FitAspects.Value, () => $"{Text(now)} for {Text(was)}" + (place.Tolerance is { } wide ? $", expected inside {wide.Value}" : ", expected the same value"));
+            : place.Tolerance is { } tolerance && tolerance.Value.Apply(was.Value).Contains(now.Value)
+                ? Reason.For(FitAspects.Value, () => $"{Text(now)} for {Text(was)}: inside its tolerance of {tolerance.Value}")
+            : Reason.Against(
+                FitAspects.Value,
+                () => $"{Text(now)} for {Text(was)}"
+                    + (place.Tolerance is { } wide ? $", expected inside {wide.Value}" : ", expected the same value"));
     }
 
     /// <summary>A rating that must not be lower than what the place asks for; nothing is said where it asks for none.</summary>
@@ -74,7 +83,8 @@ internal static class PlainRules
     /// <param name="isAsked">True where a part without it is not known whatever the place says of itself.</param>
     /// <param name="isSameType">True where the type says that what is not written is the same.</param>
     /// <param name="isSafety">True where what is not written speaks against the part.</param>
-    internal static IEnumerable<Reason> Rated(string aspect, Written<Quantity>? was, Written<Quantity>? now, bool isAsked, bool isSameType, bool isSafety)
+    internal static IEnumerable<Reason> Rated(
+        string aspect, Written<Quantity>? was, Written<Quantity>? now, bool isAsked, bool isSameType, bool isSafety)
     {
         if (was is null)
         {
@@ -116,7 +126,8 @@ internal static class PlainRules
     {
         IEnumerable<Reason> voltage = IsOnMains(place)
             ? MainsSubstitution.Judge(
-                CapacitorWords.Safety(place.SafetyClass?.Value), (place.RatedVoltage ?? place.WorkingVoltage)?.Value.Value, CapacitorWords.Safety(offer.SafetyClass?.Value), offer.RatedVoltage?.Value.Value)
+                CapacitorWords.Safety(place.SafetyClass), (place.RatedVoltage ?? place.WorkingVoltage)?.Value.Value,
+                CapacitorWords.Safety(offer.SafetyClass), offer.RatedVoltage?.Value.Value)
             : Rated(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, isAsked: true, isSameType: false, isSafety: false);
         return [KindAlike(place, offer), .. WithinTolerance(place, offer, values => values.Capacitance), .. voltage];
     }
@@ -142,11 +153,12 @@ internal static class PlainRules
 
     private static IEnumerable<Reason> Mounting(IFitPart place, IFitPart offer)
     {
-        if (place.Form is { Value: not "other" } was && offer.Form is { Value: not "other" } now)
+        if (place.Form is { Value: not PartForm.Other } was && offer.Form is { Value: not PartForm.Other } now)
         {
             yield return was.Value == now.Value ? Reason.For(FitAspects.Form, "the same form")
-                : was.Value == "chip" || now.Value == "chip" ? Reason.Against(FitAspects.Form, "leads and surface mounting do not go together")
-                : Reason.Doubt(FitAspects.Form, () => $"{now.Value} in a place for {was.Value}: it needs a mounting of its own");
+                : was.Value == PartForm.Chip || now.Value == PartForm.Chip
+                    ? Reason.Against(FitAspects.Form, "leads and surface mounting do not go together")
+                : Reason.Doubt(FitAspects.Form, () => $"{now.Text} in a place for {was.Text}: it needs a mounting of its own");
         }
     }
 

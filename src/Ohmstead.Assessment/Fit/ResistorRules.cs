@@ -12,7 +12,8 @@ internal static class ResistorRules
         Kind(place, offer),
         .. PlainRules.WithinTolerance(place, offer, values => values.Resistance),
         .. Tolerance(place, offer),
-        .. PlainRules.Rated(FitAspects.Power, place.Power, offer.Power, isAsked: place.Kind.Value.IsFixedResistor, isSameType: false, PlainRules.IsSafety(place)),
+        .. PlainRules.Rated(FitAspects.Power, place.Power, offer.Power, isAsked: place.Kind.Value.IsFixedResistor, isSameType: false,
+            PlainRules.IsSafety(place)),
         .. PlainRules.AtLeast(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, PlainRules.IsSafety(place)),
         .. Working(place, offer),
     ];
@@ -21,10 +22,14 @@ internal static class ResistorRules
     {
         var (was, now, role) = (place.Kind.Value, offer.Kind.Value, place.Role?.Value);
         return was == now ? Reason.For(FitAspects.Kind, () => $"{now}: the same kind")
-            : was.IsFixedResistor != now.IsFixedResistor || !was.IsFixedResistor ? Reason.Against(FitAspects.Kind, () => $"{now} for {was}: another sort of part")
-            : now == PartKinds.WireWoundResistor && role is "coupling" or "tuning" or "snubber" or "feedback" ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: its winding is an inductance")
-            : now == PartKinds.CarbonCompositionResistor ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: it drifts more and is noisier")
-            : was == PartKinds.CarbonCompositionResistor && role == "snubber" ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: film bears pulses worse, look up its pulse rating")
+            : was.IsFixedResistor != now.IsFixedResistor || !was.IsFixedResistor
+                ? Reason.Against(FitAspects.Kind, () => $"{now} for {was}: another sort of part")
+            : now == PartKinds.WireWoundResistor && role is { } minds && minds.MindsInductance()
+                ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: its winding is an inductance")
+            : now == PartKinds.CarbonCompositionResistor
+                ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: it drifts more and is noisier")
+            : was == PartKinds.CarbonCompositionResistor && role is PartRole.Snubber
+                ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: film bears pulses worse, look up its pulse rating")
             : Reason.For(FitAspects.Kind, () => $"{now} for {was}: as good or better");
     }
 
@@ -35,8 +40,10 @@ internal static class ResistorRules
             yield break;
         }
 
-        yield return offer.Tolerance is not { Value.IsRelative: true } now ? Reason.Unwritten(FitAspects.Tolerance, () => $"its tolerance is not written, {was.Value} is asked for")
-            : now.Value.Lower < was.Value.Lower || now.Value.Upper > was.Value.Upper ? Reason.Doubt(FitAspects.Tolerance, () => $"{now.Value} is wider than {was.Value}: measure and choose one")
+        yield return offer.Tolerance is not { Value.IsRelative: true } now
+            ? Reason.Unwritten(FitAspects.Tolerance, () => $"its tolerance is not written, {was.Value} is asked for")
+            : now.Value.Lower < was.Value.Lower || now.Value.Upper > was.Value.Upper
+                ? Reason.Doubt(FitAspects.Tolerance, () => $"{now.Value} is wider than {was.Value}: measure and choose one")
             : Reason.For(FitAspects.Tolerance, () => $"{now.Value} is not wider than {was.Value}");
     }
 
@@ -50,12 +57,15 @@ internal static class ResistorRules
         if (offer.RatedVoltage is not { } rated)
         {
             var words = new Electronics.LazyText(() => $"its voltage rating is not written, {Text(occurs)} occur in its place");
-            yield return PlainRules.IsSafety(place) ? Reason.Against(FitAspects.WorkingVoltage, words) : Reason.Unwritten(FitAspects.WorkingVoltage, words);
+            yield return PlainRules.IsSafety(place) ? Reason.Against(FitAspects.WorkingVoltage, words)
+                : Reason.Unwritten(FitAspects.WorkingVoltage, words);
             yield break;
         }
 
-        yield return rated.Value.Value >= occurs.Value.Value ? Reason.For(FitAspects.WorkingVoltage, () => $"{Text(rated)} for {Text(occurs)} in its place")
-            : Reason.Against(FitAspects.WorkingVoltage, () => $"{Text(rated)} is under the {Text(occurs)} in its place: two in series share it");
+        yield return rated.Value.Value >= occurs.Value.Value
+            ? Reason.For(FitAspects.WorkingVoltage, () => $"{Text(rated)} for {Text(occurs)} in its place")
+            : Reason.Against(
+                FitAspects.WorkingVoltage, () => $"{Text(rated)} is under the {Text(occurs)} in its place: two in series share it");
     }
 
     private static string Text(Written<Quantity> quantity) => QuantityText.Format(quantity.Value);

@@ -4,7 +4,9 @@ using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
-/// <summary>Parts that are known by their type before all else: semiconductors, valves, relays, lamps, cells, connectors. Common practice.</summary>
+/// <summary>
+/// Parts that are known by their type before all else: semiconductors, valves, relays, lamps, cells, connectors. Common practice.
+/// </summary>
 internal static class TypeRules
 {
     internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer)
@@ -24,7 +26,7 @@ internal static class TypeRules
         yield return Type(place.Type?.Value, offer.Type?.Value);
         if (place.Kind.Value == PartKinds.Diode && place.Material is { } was && offer.Material is { } now && was.Value != now.Value)
         {
-            yield return Reason.Doubt(FitAspects.Kind, () => $"{now.Value} for {was.Value}: it drops another voltage");
+            yield return Reason.Doubt(FitAspects.Kind, () => $"{now.Text} for {was.Text}: it drops another voltage");
         }
 
         foreach (var reason in Ratings(place, offer, isSameType))
@@ -34,12 +36,15 @@ internal static class TypeRules
     }
 
     /// <summary>Whether two parts are of one kind and one type, which says that their ratings are the same.</summary>
-    internal static bool IsSame(IFitPart place, IFitPart offer) => place.Kind.Value == offer.Kind.Value && place.Type is { } type && offer.Type?.Value == type.Value;
+    internal static bool IsSame(IFitPart place, IFitPart offer) =>
+        place.Kind.Value == offer.Kind.Value && place.Type is { } type && offer.Type?.Value == type.Value;
 
     private static Reason Kind(PartKind was, PartKind now) => (was, now) switch
     {
-        _ when was == PartKinds.SeleniumRectifier && now.Junction == Junction.Rectifying && now != was => Reason.Doubt(FitAspects.Kind, "silicon for selenium drops less: the voltage behind it rises, a series resistor takes it up"),
-        _ when was == PartKinds.GermaniumTransistor && now == PartKinds.Transistor => Reason.Doubt(FitAspects.Kind, "silicon for germanium wants another bias"),
+        _ when was == PartKinds.SeleniumRectifier && now.Junction == Junction.Rectifying && now != was =>
+            Reason.Doubt(FitAspects.Kind, "silicon for selenium drops less: the voltage behind it rises, a series resistor takes it up"),
+        _ when was == PartKinds.GermaniumTransistor && now == PartKinds.Transistor =>
+            Reason.Doubt(FitAspects.Kind, "silicon for germanium wants another bias"),
         _ when was != now => Reason.Against(FitAspects.Kind, $"{now} for {was}: another sort of part"),
         _ => Reason.For(FitAspects.Kind, $"{was}: the same kind"),
     };
@@ -64,22 +69,26 @@ internal static class TypeRules
         // What a lamp draws, and what a coil does, belongs to its circuit; it is not borne.
         if (place.Kind.Value == PartKinds.Lamp && place.Current is { } draws && offer.Current is { } drawn && drawn.Value != draws.Value)
         {
-            yield return Reason.Doubt(FitAspects.Current, () => $"it draws {QuantityText.Format(drawn.Value)}, the original {QuantityText.Format(draws.Value)}: look what feeds it");
+            yield return Reason.Doubt(FitAspects.Current,
+                () => $"it draws {QuantityText.Format(drawn.Value)}, the original {QuantityText.Format(draws.Value)}: look what feeds it");
         }
 
         if (place.Kind.Value.Family == PartFamily.Coil && place.Resistance is { } coil && offer.Resistance is { } winding
             && !(place.Tolerance is { } wide ? wide.Value.Apply(coil.Value).Contains(winding.Value) : winding.Value == coil.Value))
         {
-            yield return Reason.Doubt(FitAspects.Value, () => $"a winding of {QuantityText.Format(winding.Value)} for {QuantityText.Format(coil.Value)}: look what drives it");
+            yield return Reason.Doubt(FitAspects.Value,
+                () => $"a winding of {QuantityText.Format(winding.Value)} for {QuantityText.Format(coil.Value)}: look what drives it");
         }
 
         var bears = place.Kind.Value.Junction == Junction.Rectifying;
-        foreach (var reason in place.Kind.Value == PartKinds.Lamp ? [] : PlainRules.Rated(FitAspects.Current, place.Current, offer.Current, bears && !isSameType, isSameType, isSafety))
+        foreach (var reason in place.Kind.Value == PartKinds.Lamp ? []
+            : PlainRules.Rated(FitAspects.Current, place.Current, offer.Current, bears && !isSameType, isSameType, isSafety))
         {
             yield return reason;
         }
 
-        foreach (var reason in given ? [] : PlainRules.Rated(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, bears && !isSameType, isSameType, isSafety))
+        foreach (var reason in given ? []
+            : PlainRules.Rated(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, bears && !isSameType, isSameType, isSafety))
         {
             yield return reason;
         }

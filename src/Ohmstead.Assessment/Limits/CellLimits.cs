@@ -1,5 +1,4 @@
 using Ohmstead.Electronics;
-using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -9,20 +8,23 @@ namespace Ohmstead.Assessment.Limits;
 public static class CellLimits
 {
     private static readonly LazyText WithoutLoad = "a voltage without load says little of the charge left: read it under its load";
-    private static readonly LazyText CellsUnknown = "the record does not say how many cells: held against one cell only, write cells: to decide";
+    private static readonly LazyText CellsUnknown =
+        "the record does not say how many cells: held against one cell only, write cells: to decide";
 
-    private static readonly LazyText CellsUnknownAbove = "the record does not say how many cells, and two in series have twice as much: write cells: to decide";
+    private static readonly LazyText CellsUnknownAbove =
+        "the record does not say how many cells, and two in series have twice as much: write cells: to decide";
 
     /// <summary>The limit, or null when the chemistry is not written or has no figure.</summary>
     public static Limit? Voltage(IMarkedPart part)
     {
-        if (part.Material is not { } material || CellChemistry.Find(material.Value) is not { } chemistry)
+        if (part.Material is not { Value.Cell: { } chemistry })
         {
             return null;
         }
 
         var counted = part.Cells?.Value ?? (part.RatedVoltage is { } rated ? chemistry.CellsIn(rated.Value.Value) : null);
-        return !chemistry.SpentPack(counted ?? 1).Is(out var spent, out _) || !chemistry.FullPack(counted ?? 1).Is(out var full, out _) ? null : new Limit(
+        return !chemistry.SpentPack(counted ?? 1).Is(out var spent, out _) || !chemistry.FullPack(counted ?? 1).Is(out var full, out _)
+            ? null : new Limit(
             LimitKind.EndOfLife,
             new Interval(new Quantity(spent.Value, Dimension.Voltage), new Quantity(full.Value, Dimension.Voltage)),
             new(() => $"the type's usual limit ({chemistry.Name}, from its end point to full at rest)"),

@@ -5,7 +5,10 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Notes;
 
-/// <summary>Within what time a fuse must open at an overload, and what it can interrupt, by system, speed and breaking capacity; where the record does not say which it is, all are told.</summary>
+/// <summary>
+/// Within what time a fuse must open at an overload, and what it can interrupt, by system, speed and breaking capacity; where the record
+/// does not say which it is, all are told.
+/// </summary>
 public static class FuseNotes
 {
     /// <summary>The notes on a fuse of a marked current; none for other parts.</summary>
@@ -16,10 +19,11 @@ public static class FuseNotes
             return [];
         }
 
-        var (speed, breaking) = (FuseLetters.Speed(part.Speed?.Value), FuseLetters.Breaking(part.Breaking?.Value));
+        var (speed, breaking) = (part.Speed?.Value, part.Breaking?.Value);
         return
         [
-            .. FuseFigures.For(rated.Value.Value, null, speed, breaking).Select(row => Note(row, rated, isKnown: speed is not null && breaking is not null)),
+            .. FuseFigures.For(rated.Value.Value, null, speed, breaking)
+                .Select(row => Note(row, rated, isKnown: speed is not null && breaking is not null)),
             .. Breaks(breaking, rated),
             new(FuseFigures.Meaning, "so many seconds pass above it before it opens", Source.CommonPractice.Text),
         ];
@@ -36,12 +40,14 @@ public static class FuseNotes
 
     private static IEnumerable<WorkedNote> Breaks(FuseBreaking? breaking, Written<Quantity> rated) =>
         breaking is not null && FuseFigures.BreaksAmperes(FuseSystem.IEC, breaking, rated.Value.Value).Is(out var breaks, out _)
-            ? [new($"it interrupts {QuantityText.Format(new Quantity(breaks.Value, Dimension.Current))} and no more", breaks.Arithmetic.Text, breaks.Source.Text)]
+            ? [new($"it interrupts {QuantityText.Format(new Quantity(breaks.Value, Dimension.Current))} and no more",
+                breaks.Arithmetic.Text, breaks.Source.Text)]
             : [];
 
     private static string Words(FuseFigures row)
     {
-        string?[] words = [row.System.ToString(), row.Speed is { } speed ? FuseLetters.Words(speed) : null, row.Breaking is { } breaking ? FuseLetters.Words(breaking) : null];
+        string?[] words = [row.System.ToString(), row.Speed is { } speed ? FuseLetters.Words(speed) : null,
+            row.Breaking is { } breaking ? FuseLetters.Words(breaking) : null];
         return string.Join(", ", words.OfType<string>());
     }
 }

@@ -11,14 +11,19 @@ public static class LotReforming
     private const decimal MicroAmperesPerAmpere = 1_000_000m;
 
     /// <summary>Whether parts like these are formed again: wet aluminium electrolytics with a right way round.</summary>
-    public static bool IsFor(Lot lot) => lot.Values.Kind.Value == PartKinds.AluminiumElectrolytic && lot.Values.Polarity?.Value is not ("bipolar" or "none");
+    public static bool IsFor(Lot lot) =>
+        lot.Values.Kind.Value == PartKinds.AluminiumElectrolytic
+            && !(lot.Values.Polarity is { } polarity && polarity.Value.IsEitherWayRound());
 
-    /// <summary>The plan for one part of a lot: the gentlest procedure, since nobody knows how long it really lay; or why there is none.</summary>
+    /// <summary>
+    /// The plan for one part of a lot: the gentlest procedure, since nobody knows how long it really lay; or why there is none.
+    /// </summary>
     public static Outcome<ReformingPlan> Plan(Lot lot)
     {
         if (!IsFor(lot))
         {
-            return Outcome<ReformingPlan>.Refused($"there is no plan for a part of kind '{lot.Values.Kind.Text}', only for aluminium electrolytics with a right way round");
+            return Outcome<ReformingPlan>.Refused(
+                $"there is no plan for a part of kind '{lot.Values.Kind.Text}', only for aluminium electrolytics with a right way round");
         }
 
         if (lot.Values.RatedVoltage is not { } rated)

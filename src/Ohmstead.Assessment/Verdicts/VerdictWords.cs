@@ -22,11 +22,11 @@ public static class VerdictWords
     };
 
     /// <summary>The outcome as it may be written in a record, or null where none is.</summary>
-    public static string? InRecord(VerdictOutcome outcome) => outcome switch
+    public static WrittenVerdict? InRecord(VerdictOutcome outcome) => outcome switch
     {
-        VerdictOutcome.Inside => "in",
-        VerdictOutcome.Outside => "out",
-        VerdictOutcome.Undecided => "undecided",
+        VerdictOutcome.Inside => WrittenVerdict.In,
+        VerdictOutcome.Outside => WrittenVerdict.Out,
+        VerdictOutcome.Undecided => WrittenVerdict.Undecided,
         _ => null,
     };
 
@@ -70,7 +70,8 @@ public static class VerdictWords
     };
 
     /// <summary>A fraction as a signed percentage with one decimal: -7.0 %.</summary>
-    public static string Percent(decimal fraction) => Tenths(fraction) is var rounded && rounded > 0m ? InPercent("+", rounded) : InPercent(string.Empty, rounded);
+    public static string Percent(decimal fraction) =>
+        Tenths(fraction) is var rounded && rounded > 0m ? InPercent("+", rounded) : InPercent(string.Empty, rounded);
 
     /// <summary>A fraction as a percentage without a sign: one decimal, or three significant digits where that would be nought.</summary>
     public static string Share(decimal fraction) => Math.Abs(fraction) is > 0m and < 0.0005m and var small
@@ -79,7 +80,8 @@ public static class VerdictWords
 
     /// <summary>The two ends of an interval in short; ends that lie close together are told with more digits.</summary>
     public static (string Lower, string Upper) Ends(Quantity lower, Quantity upper) =>
-        Math.Abs(upper.Value - lower.Value) < Math.Abs(lower.Value) / 100m ? (QuantityText.Format(lower, CloseDigits), QuantityText.Format(upper, CloseDigits)) : (Short(lower), Short(upper));
+        Math.Abs(upper.Value - lower.Value) < Math.Abs(lower.Value) / 100m
+            ? (QuantityText.Format(lower, CloseDigits), QuantityText.Format(upper, CloseDigits)) : (Short(lower), Short(upper));
 
     /// <summary>A limit's interval in short.</summary>
     public static string Range(Interval interval) => (interval.Lower, interval.Upper) switch

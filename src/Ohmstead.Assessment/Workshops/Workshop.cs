@@ -1,18 +1,19 @@
 using System.Collections.Frozen;
-using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Workshops;
 
-/// <summary>Everything of a collection that boards refer to, found by name: designs, instruments, lots, orders. Loaded once, before any board.</summary>
+/// <summary>
+/// Everything of a collection that boards refer to, found by name: designs, instruments, lots, orders. Loaded once, before any board.
+/// </summary>
 public sealed class Workshop
 {
     /// <summary>Gathers the files of a collection. Where a name occurs twice the first one counts; a check reports the second.</summary>
     public Workshop(CollectionFile collection, InstrumentsFile? instruments, StockFile? stock, IReadOnlyList<DesignFile> designs)
     {
         Collection = collection;
-        Rule = DecisionRules.Of(collection.Decision?.Value);
+        Rule = collection.Decision?.Value ?? DecisionRule.Guarded;
         InstrumentsFile = instruments;
         StockFile = stock;
         DesignFiles = designs;
@@ -21,7 +22,8 @@ public sealed class Workshop
         Orders = ByName(stock?.Orders ?? [], order => order.Id.Value);
         Designs = ByName(designs, design => design.Id.Value);
         IncomingReadings = (stock?.Bench ?? [])
-            .SelectMany(visit => visit.Readings.Where(reading => reading.Lot is not null).Select(reading => (Visit: visit, Reading: reading)))
+            .SelectMany(visit =>
+                visit.Readings.Where(reading => reading.Lot is not null).Select(reading => (Visit: visit, Reading: reading)))
             .ToLookup(pair => pair.Reading.Lot!.Value, StringComparer.Ordinal);
         Scrapped = (stock?.Bench ?? [])
             .SelectMany(visit => visit.Scrapped.Select(scrapped => (Visit: visit, Scrapped: scrapped)))

@@ -9,11 +9,20 @@ public static class CeramicAgeing
     private static readonly Source Rate = Source.Published("EIA-198-1-F, as quoted in makers' ageing notes (Johanson, NIC, Holy Stone)",
         "1.1.2");
 
+    /// <summary>Class 1, which does not age.</summary>
+    public static AgeingRate C0G { get; } = new("C0G", 0m, 0m, 0m);
+
+    /// <summary>X7R.</summary>
+    public static AgeingRate X7R { get; } = new("X7R", 0.025m, 0.01m, 0.04m);
+
+    /// <summary>Z5U.</summary>
+    public static AgeingRate Z5U { get; } = new("Z5U", 0.07m, 0.04m, 0.07m);
+
+    /// <summary>Y5V.</summary>
+    public static AgeingRate Y5V { get; } = new("Y5V", 0.07m, 0.06m, 0.10m);
+
     /// <summary>The rates makers give, per decade of hours.</summary>
-    public static IReadOnlyList<AgeingRate> Rates { get; } =
-    [
-        new("C0G", 0m, 0m, 0m), new("X7R", 0.025m, 0.01m, 0.04m), new("Z5U", 0.07m, 0.04m, 0.07m), new("Y5V", 0.07m, 0.06m, 0.10m),
-    ];
+    public static IReadOnlyList<AgeingRate> Rates { get; } = [C0G, X7R, Z5U, Y5V];
 
     /// <summary>The share of the one-hour capacitance left, 1 - k log10(t / 1 h).</summary>
     /// <param name="ratePerDecade">The loss per decade as a fraction (0.025 for X7R).</param>

@@ -9,21 +9,26 @@ public static class SafetyCapacitor
     private const decimal MostFarads = 0.0001m;
 
     private static readonly Source Impulse = Source.Published(
-        "Johanson Dielectrics, Safety Certified Application Notes; Vishay VY1 and VY2 data sheets", "peak impulse voltage of X1, X2, Y1 and Y2");
+        "Johanson Dielectrics, Safety Certified Application Notes; Vishay VY1 and VY2 data sheets",
+            "peak impulse voltage of X1, X2, Y1 and Y2");
     private static readonly Source ImpulseRemembered = Source.FromMemory("IEC 60384-14", "peak impulse voltage of Y4, and above 1 µF");
     private static readonly Source Order = Source.FromMemory("IEC 60384-14", "classes");
     private static readonly Source Ranges = Source.Published("IEC 60384-14, classes and their voltages, as makers quote them",
         "Y1 to 500 V, Y2 150 to 300 V, Y3 150 to 250 V, Y4 under 150 V");
     private const decimal Y4EndsUnder = 150m;
 
-    /// <summary>The peak impulse voltage of a class in kilovolt; X1 and X2 above 1 µF divided by sqrt(C / 1 µF). Refused for a Y above 1 µF: the
-    /// figures end there, and none is made.</summary>
+    /// <summary>The peak impulse voltage of a class in kilovolt; X1 and X2 above 1 µF divided by sqrt(C / 1 µF). Refused for a Y above 1
+    /// µF: the figures end there, and none is made.</summary>
     public static Outcome<Worked<double>> ImpulseKilovolts(SafetyClass safetyClass, decimal farads) =>
         Domain.Of(
             Domain.Positive("capacitance", farads),
-            Domain.That(farads <= MostFarads, $"capacitance is {Figures.Farads(farads)}, no suppression capacitor is above {Figures.Farads(MostFarads)}"),
+            Domain.That(farads <= MostFarads,
+                $"capacitance is {Figures.Farads(farads)}, no suppression capacitor is above {Figures.Farads(MostFarads)}"),
             Domain.That(BaseKilovolts(safetyClass) > 0, $"class {safetyClass} has no impulse test"),
-            Domain.That(!IsY(safetyClass) || farads <= OneMicrofarad, $"capacitance is {Figures.Farads(farads)}, the figure of class {safetyClass} holds to 1 µF and no such part is made above it"))
+            Domain.That(
+                !safetyClass.IsY() || farads <= OneMicrofarad,
+                $"capacitance is {Figures.Farads(farads)}, the figure of class {safetyClass} holds to 1 µF and no "
+                    + $"such part is made above it"))
         .Compute(() =>
         {
             double volts = BaseKilovolts(safetyClass);
@@ -36,7 +41,8 @@ public static class SafetyCapacitor
         });
 
     /// <summary>
-    /// The highest a.c. voltage that a class is for, in volt r.m.s.; null where the class alone does not say. A Y4 ends under its figure, the others at theirs.
+    /// The highest a.c. voltage that a class is for, in volt r.m.s.; null where the class alone does not say. A Y4 ends under its figure,
+    /// the others at theirs.
     /// </summary>
     public static decimal? HighestVolts(SafetyClass safetyClass) => safetyClass switch
     {
@@ -49,8 +55,8 @@ public static class SafetyCapacitor
 
     /// <summary>
     /// Whether a class may stand where another stood, with the reason. A Y may replace an X of equal or lower impulse, never the
-    /// reverse; a class is not taken above the voltages that it is for, and a Y4 is for places under 150 V alone; no part without a class may
-    /// replace one with a class. The a.c. rating and the approvals must be kept as well.
+    /// reverse; a class is not taken above the voltages that it is for, and a Y4 is for places under 150 V alone; no part without a class
+    /// may replace one with a class. The a.c. rating and the approvals must be kept as well.
     /// </summary>
     /// <param name="original">The class that the place asks for.</param>
     /// <param name="offered">The class of the part.</param>
@@ -62,11 +68,12 @@ public static class SafetyCapacitor
         {
             (SafetyClass.None, _) => new(true, "the place asks for no safety class", Order),
             (_, SafetyClass.None) => new(false, $"a part without a class never replaces {original}, however high its d.c. rating", Order),
-            _ when IsY(original) && !IsY(offered) => new(false, $"{names}: an X never replaces a Y", Order),
+            _ when original.IsY() && !offered.IsY() => new(false, $"{names}: an X never replaces a Y", Order),
             _ when volts is { } place && EndsBelow(offered, place) =>
                 new(false, $"{names}: {offered} is for {Range(offered)}, the place has {Figures.Text(place)} V", Ranges),
             _ when original == offered => new(true, $"{names}: the same class", Order),
-            (_, SafetyClass.Y4) when volts is null => new(false, $"{names}: Y4 is for {Range(SafetyClass.Y4)}, and the voltage of the place is not written", Ranges),
+            (_, SafetyClass.Y4) when volts is null =>
+                new(false, $"{names}: Y4 is for {Range(SafetyClass.Y4)}, and the voltage of the place is not written", Ranges),
             _ when BaseKilovolts(offered) >= BaseKilovolts(original) =>
                 new(true, $"{names}: {Words(offered)} covers {Words(original)}", Order),
             _ => new(false, $"{names}: {Words(offered)} is under {Words(original)}", Order),
@@ -74,7 +81,8 @@ public static class SafetyCapacitor
     }
 
     /// <summary>
-    /// Whether a part may stand in a place of a class whose voltage is not written: only where it bears the highest voltage that there can be in such a place.
+    /// Whether a part may stand in a place of a class whose voltage is not written: only where it bears the highest voltage that there can
+    /// be in such a place.
     /// </summary>
     /// <param name="original">The class that the place asks for.</param>
     /// <param name="offered">The class of the part.</param>
@@ -99,7 +107,9 @@ public static class SafetyCapacitor
             Domain.Positive("frequency", hertz)).Compute(() =>
         {
             decimal milliamperes = LossFactor.TwoPi * hertz * farads * volts * 1000m;
-            string working = $"2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x {Figures.Text(volts)} V = {Figures.Text(milliamperes, 4)} mA";
+            string working =
+                $"2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x {Figures.Text(volts)} V = "
+                    + $"{Figures.Text(milliamperes, 4)} mA";
             return new Worked<decimal>(milliamperes, working, Source.Practice("current through a capacitance"))
             {
                 Remarks = ["information only: limits depend on the equipment's class; defer to local codes and licensed practice"],
@@ -109,9 +119,8 @@ public static class SafetyCapacitor
     private static bool EndsBelow(SafetyClass c, decimal volts) =>
         HighestVolts(c) is { } highest && (volts > highest || (c == SafetyClass.Y4 && volts == highest));
 
-    private static string Range(SafetyClass c) => c == SafetyClass.Y4 ? "places under 150 V" : $"places of up to {Figures.Text(HighestVolts(c) ?? 0m)} V";
-
-    private static bool IsY(SafetyClass c) => c is SafetyClass.Y1 or SafetyClass.Y2 or SafetyClass.Y3 or SafetyClass.Y4;
+    private static string Range(SafetyClass c) =>
+        c == SafetyClass.Y4 ? "places under 150 V" : $"places of up to {Figures.Text(HighestVolts(c) ?? 0m)} V";
 
     // X3 and Y3 have no impulse test: 0 ranks them lowest of their letter.
     private static double BaseKilovolts(SafetyClass c) => c switch

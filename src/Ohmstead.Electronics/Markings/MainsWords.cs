@@ -2,18 +2,24 @@ using Ohmstead.Electronics.Capacitors;
 
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>Words that stand on capacitors beside their value: the safety class of one for the mains, and that one may be used either way round.</summary>
+/// <summary>
+/// Words that stand on capacitors beside their value: the safety class of one for the mains, and that one may be used either way round.
+/// </summary>
 internal static class MainsWords
 {
     private static readonly Source Classes = Source.Published("IEC 60384-14, classes and their voltages, as makers quote them");
     private static readonly Source Military = Source.Published("MIL-PRF-123D", "3.12");
 
+    private static readonly string[] EitherWayRound = ["BP", "NP", "0+0"];
+    private static readonly string[] InAnyCase = ["bip", "bipolar"];
+
     internal static IEnumerable<PrintMeaning> Of(string print)
     {
-        if (Class(print) is { } known)
+        if (SafetyClasses.Words.Means(print, out var known))
         {
             yield return new(
-                "safety class of a suppression capacitor", Words(known), null, print[0] == 'X' ? "X: across the mains" : "Y: from the mains to what can be touched", Classes)
+                "safety class of a suppression capacitor", Words(known), null,
+                    print[0] == 'X' ? "X: across the mains" : "Y: from the mains to what can be touched", Classes)
             {
                 On = PrintedOn.Suppression | PrintedOn.Film | PrintedOn.Ceramic,
             };
@@ -21,28 +27,19 @@ internal static class MainsWords
 
         if (IsEitherWayRound(print))
         {
-            yield return new("polarity of an electrolytic", "bipolar: either way round", null, "BP, NP, 0+0: not polar", Source.CommonPractice) { On = PrintedOn.Electrolytic | PrintedOn.Tantalum };
+            yield return new("polarity of an electrolytic", "bipolar: either way round", null, "BP, NP, 0+0: not polar",
+                Source.CommonPractice) { On = PrintedOn.Electrolytic | PrintedOn.Tantalum };
         }
 
         if (print is "BP" or "BX" or "BR" or "BG")
         {
-            yield return new("characteristic of a military ceramic capacitor", print is "BP" or "BG" ? $"{print}, a stable one of class 1" : $"{print}, of class 2", null, $"letters {print}", Military) { On = PrintedOn.Ceramic };
+            yield return new("characteristic of a military ceramic capacitor", print is "BP" or "BG" ? $"{print}, a stable one of class 1"
+                : $"{print}, of class 2", null, $"letters {print}", Military) { On = PrintedOn.Ceramic };
         }
     }
 
-    private static SafetyClass? Class(string print) => print switch
-    {
-        "X1" => SafetyClass.X1,
-        "X2" => SafetyClass.X2,
-        "X3" => SafetyClass.X3,
-        "Y1" => SafetyClass.Y1,
-        "Y2" => SafetyClass.Y2,
-        "Y3" => SafetyClass.Y3,
-        "Y4" => SafetyClass.Y4,
-        _ => null,
-    };
-
-    private static bool IsEitherWayRound(string print) => print is "BP" or "NP" or "0+0" || print.Equals("bip", StringComparison.OrdinalIgnoreCase) || print.Equals("bipolar", StringComparison.OrdinalIgnoreCase);
+    private static bool IsEitherWayRound(string print) =>
+        EitherWayRound.Contains(print, StringComparer.Ordinal) || InAnyCase.Contains(print, StringComparer.OrdinalIgnoreCase);
 
     private static string Words(SafetyClass known) => SafetyCapacitor.HighestVolts(known) is { } highest
         ? known == SafetyClass.Y4 ? $"class Y4, under {Figures.Text(highest)} V a.c." : $"class {known}, to {Figures.Text(highest)} V a.c."

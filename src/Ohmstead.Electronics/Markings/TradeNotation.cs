@@ -12,8 +12,8 @@ namespace Ohmstead.Electronics.Markings;
 /// </code>
 /// MF and mF are microfarad here, as parts were printed before about 1980. A bare value below 1 is in µF (disc, paper, film), a bare value
 /// from 1 up in pF (disc, mica), and three bare digits may be a digit code. A can, and a value with a voltage but no unit, is in µF. A
-/// surge voltage (SV) is another figure than the rated one and is refused. Three digits before a voltage that are no value of a can are a digit
-/// code (226 16), and the voltage may be a code too (476 1C). Source: common practice.
+/// surge voltage (SV) is another figure than the rated one and is refused. Three digits before a voltage that are no value of a can are a
+/// digit code (226 16), and the voltage may be a code too (476 1C). Source: common practice.
 /// </remarks>
 public static class TradeNotation
 {
@@ -33,7 +33,9 @@ public static class TradeNotation
         };
     }
 
-    /// <summary>The digit code with the rated voltage behind it, as on tantalums: 226 16. No capacitor is made of 226 µF; 220 16 is 220 µF.</summary>
+    /// <summary>
+    /// The digit code with the rated voltage behind it, as on tantalums: 226 16. No capacitor is made of 226 µF; 220 16 is 220 µF.
+    /// </summary>
     private static Parsed<Marking<CapacitorPrint>>? Coded(PrintScan print)
     {
         var number = print.Numbers[0];
@@ -41,13 +43,14 @@ public static class TradeNotation
             && !ESeries.E24.Contains(new Quantity(number, Dimension.Number))
             && DigitCode.Parse(Figures.Text(number)).Is(out var code, out _)
             ? Marking<CapacitorPrint>.Read(new MarkingReading<CapacitorPrint>(
-                new CapacitorPrint([code.Readings[0].Value.Nominal], print.Volts, null, print.IsBipolar), $"{code.Readings[0].Rule}, then the rated voltage", code.Readings[0].Source))
+                new CapacitorPrint([code.Readings[0].Value.Nominal], print.Volts, null, print.IsBipolar),
+                    $"{code.Readings[0].Rule}, then the rated voltage", code.Readings[0].Source))
             : null;
     }
 
     private static Parsed<Marking<CapacitorPrint>> WithUnit(ReadOnlySpan<char> text, PrintScan print)
     {
-        if (print.Unit is "M" or "m")
+        if (print.Unit is ['M' or 'm'])
         {
             var value = Make(print, print.Numbers, 1e-6m, print.Volts);
             return Parsed<Marking<CapacitorPrint>>.Of(new Marking<CapacitorPrint>(

@@ -57,54 +57,6 @@ public sealed record Fuse
     /// <summary>Rated voltage in volt.</summary>
     public decimal? RatedVolts { get; init; }
 
-    /// <summary>Its size, in the words of the trade: 5 x 20 mm.</summary>
-    public string? Size { get; init; }
-}
-
-/// <summary>The letters of fuses.</summary>
-public static class FuseLetters
-{
-    /// <summary>The letters of speed, the quickest first.</summary>
-    public static IReadOnlyList<string> Speeds { get; } = ["FF", "F", "M", "T", "TT"];
-
-    /// <summary>The letters of breaking capacity, the lowest first.</summary>
-    public static IReadOnlyList<string> Breakings { get; } = ["L", "E", "H"];
-
-    /// <summary>The speed of a letter, or null.</summary>
-    public static FuseSpeed? Speed(string? letters) => letters switch
-    {
-        "FF" => FuseSpeed.FF,
-        "F" => FuseSpeed.F,
-        "M" => FuseSpeed.M,
-        "T" => FuseSpeed.T,
-        "TT" => FuseSpeed.TT,
-        _ => null,
-    };
-
-    /// <summary>The breaking capacity of a letter, or null.</summary>
-    public static FuseBreaking? Breaking(string? letter) => letter switch
-    {
-        "L" => FuseBreaking.L,
-        "E" => FuseBreaking.E,
-        "H" => FuseBreaking.H,
-        _ => null,
-    };
-
-    /// <summary>A speed in words.</summary>
-    public static string Words(FuseSpeed speed) => speed switch
-    {
-        FuseSpeed.FF => "very quick",
-        FuseSpeed.F => "quick",
-        FuseSpeed.M => "medium",
-        FuseSpeed.T => "slow",
-        _ => "very slow",
-    };
-
-    /// <summary>A breaking capacity in words.</summary>
-    public static string Words(FuseBreaking breaking) => breaking switch
-    {
-        FuseBreaking.L => "of low breaking capacity",
-        FuseBreaking.E => "of enhanced breaking capacity",
-        _ => "of high breaking capacity",
-    };
+    /// <summary>Its size.</summary>
+    public FuseSize? Size { get; init; }
 }

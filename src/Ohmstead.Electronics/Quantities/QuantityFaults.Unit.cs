@@ -99,11 +99,11 @@ internal static partial class QuantityFaults
                 Offer(expected, $"{full} mΩ", $"{full} MΩ"));
         }
 
-        if (expected is Dimension.Capacitance && unit is "M")
+        if (expected is Dimension.Capacitance && unit is ['M'])
             return Fault(ParseFaultKind.Ambiguous, unitStart, 1,
                 $"'M' in '{Excerpt.Of(text)}' is microfarad on old print and a tolerance of 20 % elsewhere",
                 Offer(expected, $"{number} µF"));
-        if (expected is Dimension.Temperature && unit is "F" or "°F" or "degF" or "K")
+        if (expected is Dimension.Temperature && unit is ['F' or 'K'] or "°F" or "degF")
             return Fault(ParseFaultKind.UnitUnknown, unitStart, unit.Length, $"unit '{unit}' is not taken for a temperature, expected °C");
         if (UnitLookup.OtherDimension(expected, unit) is { } other) return Wrong(text, unitStart, unit.Length, other, expected);
         if (digitsAfter && UnitLookup.OtherCode(expected, unit[0]) is { } code) return Wrong(text, 0, text.Length, code, expected);

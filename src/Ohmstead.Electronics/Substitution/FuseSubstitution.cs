@@ -3,8 +3,8 @@ using Ohmstead.Electronics.Parts;
 namespace Ohmstead.Electronics.Substitution;
 
 /// <summary>
-/// May this fuse stand for that one: same current, same speed, same size, and not less of breaking capacity and voltage. One too large protects nothing, one
-/// too quick blows at switch-on, and one that cannot interrupt what flows bursts.
+/// May this fuse stand for that one: same current, same speed, same size, and not less of breaking capacity and voltage. One too large
+/// protects nothing, one too quick blows at switch-on, and one that cannot interrupt what flows bursts.
 /// </summary>
 public static class FuseSubstitution
 {
@@ -14,12 +14,14 @@ public static class FuseSubstitution
     private const string Voltage = "voltage";
     private const string Size = "size";
 
-    private static readonly Source Later = Source.Published("IEC 60127-2, sheets 3 and 5, as quoted in makers' data sheets", "pre-arcing times");
+    private static readonly Source Later =
+        Source.Published("IEC 60127-2, sheets 3 and 5, as quoted in makers' data sheets", "pre-arcing times");
 
     /// <summary>All reasons for and against.</summary>
     public static IReadOnlyList<Reason> Judge(Fuse place, Fuse offer) =>
     [
-        Current(place, offer), SpeedOf(place.Speed, offer.Speed), .. Breaks(place, offer), Volts(place.RatedVolts, offer.RatedVolts), SizeOf(place.Size, offer.Size),
+        Current(place, offer), SpeedOf(place.Speed, offer.Speed), .. Breaks(place, offer), Volts(place.RatedVolts, offer.RatedVolts),
+        SizeOf(place.Size, offer.Size),
     ];
 
     private static Reason Current(Fuse place, Fuse offer) => (place.RatedAmperes, offer.RatedAmperes) switch
@@ -47,14 +49,17 @@ public static class FuseSubstitution
             (null, null) => Reason.Unwritten(Breaking, "what it can interrupt is not written"),
             (null, _) => Reason.Missing(Breaking, "what the place asks a fuse to interrupt is not written"),
             ({ } was, null) => Reason.Unwritten(Breaking, () => $"what it can interrupt is not written, {was} is asked for"),
-            ({ } was, { } now) when now < was => Reason.Against(Breaking, () => $"{now}, {FuseLetters.Words(now)}, where {was} stood: it may burst"),
-            ({ } was, { } now) => Reason.For(Breaking, () => now == was ? $"{now}: the same breaking capacity" : $"{now} for {was}: it interrupts more"),
+            ({ } was, { } now) when now < was =>
+                Reason.Against(Breaking, () => $"{now}, {FuseLetters.Words(now)}, where {was} stood: it may burst"),
+            ({ } was, { } now) =>
+                Reason.For(Breaking, () => now == was ? $"{now}: the same breaking capacity" : $"{now} for {was}: it interrupts more"),
         };
 
         // The two sheets of slow fuses part at small overloads.
         if (place is { Speed: FuseSpeed.T, Breaking: FuseBreaking.L } && offer is { Speed: FuseSpeed.T, Breaking: FuseBreaking.H })
         {
-            yield return Reason.Doubt(Speed, "a slow one of high breaking capacity may carry 2.1 x its rating for 30 min, where one of low opens within 2 min", Later);
+            yield return Reason.Doubt(Speed,
+                "a slow one of high breaking capacity may carry 2.1 x its rating for 30 min, where one of low opens within 2 min", Later);
         }
     }
 
@@ -67,11 +72,16 @@ public static class FuseSubstitution
         ({ } was, { } now) => Reason.For(Voltage, () => $"{Figures.Text(now)} V is not under {Figures.Text(was)} V"),
     };
 
-    private static Reason SizeOf(string? place, string? offer) => (place, offer) switch
+    // Two sizes that are both some other one are not one size.
+    private static Reason SizeOf(FuseSize? place, FuseSize? offer) => (Known(place), Known(offer)) switch
     {
         (null, _) => Reason.Missing(Size, "the size of the original is not written"),
-        ({ } was, null) => Reason.Missing(Size, () => $"its size is not written, {was} is asked for"),
-        ({ } was, { } now) when was == now => Reason.For(Size, () => $"{now}: the same size"),
-        ({ } was, { } now) => Reason.Against(Size, () => $"{now} where {was} goes in"),
+        ({ } was, null) => Reason.Missing(Size, () => $"its size is not written, {Word(was)} is asked for"),
+        ({ } was, { } now) when was == now => Reason.For(Size, () => $"{Word(now)}: the same size"),
+        ({ } was, { } now) => Reason.Against(Size, () => $"{Word(now)} where {Word(was)} goes in"),
     };
+
+    private static FuseSize? Known(FuseSize? size) => size is FuseSize.Other ? null : size;
+
+    private static string Word(FuseSize size) => FuseLetters.Sizes.Of(size);
 }

@@ -1,3 +1,4 @@
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Substitution;
@@ -47,7 +48,7 @@ internal static class ValueRules
             CapacitorRole.ValveReservoir => (0.9m, 1.0m, "after a valve rectifier; more only if it may feed it"),
             CapacitorRole.Decoupling => (Least(place, 1.0m), 3.0m, "for decoupling; a regulator must stay stable"),
             CapacitorRole.Coupling => (Least(place, 0.8m), 2.0m, "for coupling"),
-            CapacitorRole.Safety when IsY(place.SafetyClass) => (1m - place.ToleranceBelow, 1.0m, "class Y: never raised"),
+            CapacitorRole.Safety when place.SafetyClass.IsY() => (1m - place.ToleranceBelow, 1.0m, "class Y: never raised"),
             _ => (1m - place.ToleranceBelow, 1m + place.ToleranceAbove, "the tolerance of the original"),
         };
         (decimal low, decimal high) = (place.LeastFarads ?? (least * place.Farads), place.MostFarads ?? (most * place.Farads));
@@ -69,8 +70,10 @@ internal static class ValueRules
         place.LeastFarads is null && place.MostFarads is null ? null : Circuit(place.LeastFarads, place.MostFarads, offer.Farads);
 
     private static Reason Circuit(decimal? least, decimal? most, decimal farads) =>
-        farads < least ? Reason.Against(Aspect, () => $"{Figures.Farads(farads)} where the circuit needs {Figures.Farads(least.Value)} or more")
-        : farads > most ? Reason.Against(Aspect, () => $"{Figures.Farads(farads)} where the circuit stands {Figures.Farads(most.Value)} at most")
+        farads < least
+            ? Reason.Against(Aspect, () => $"{Figures.Farads(farads)} where the circuit needs {Figures.Farads(least.Value)} or more")
+        : farads > most
+            ? Reason.Against(Aspect, () => $"{Figures.Farads(farads)} where the circuit stands {Figures.Farads(most.Value)} at most")
         : Reason.For(Aspect, () => $"{Figures.Farads(farads)} is inside what the circuit stands");
 
     // A value inside the tolerance the original was delivered with is as good as the original's own.
@@ -96,24 +99,27 @@ internal static class ValueRules
     {
         Source source = Supplies.ValveRectifier.Source;
         return pair.Place.LargestInputFarads is { } most && pair.Offer.Farads > most
-            ? Reason.Against(Aspect, pair, static p => $"{Figures.Farads(p.Offer.Farads)} is over the {Figures.Farads(p.Place.LargestInputFarads!.Value)} that the valve rectifier may feed", source)
+            ? Reason.Against(
+                Aspect, pair,
+                static p =>
+                    $"{Figures.Farads(p.Offer.Farads)} is over the {Figures.Farads(p.Place.LargestInputFarads!.Value)} that the "
+                        + $"valve rectifier may feed", source)
             : share < 0.9m ? Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 0.9 or more")
             : share <= 1.0m || pair.Place.LargestInputFarads is not null
                 ? Reason.For(Aspect, pair, static p => $"{Words(p)}: not over what the valve rectifier may feed", source)
             : share <= 1.25m ? Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: look up what the valve rectifier may feed", source)
-            : Reason.Against(Aspect, pair, static p => $"{Words(p)} on a valve rectifier whose largest input capacitor is not known", source);
+            : Reason.Against(
+                Aspect, pair, static p => $"{Words(p)} on a valve rectifier whose largest input capacitor is not known", source);
     }
 
     private static Reason Safety(decimal share, Pairing pair) =>
-        IsY(pair.Place.SafetyClass) && share > 1m
+        pair.Place.SafetyClass.IsY() && share > 1m
             ? Reason.Against(Aspect, pair, static p => $"{Words(p)}: a class Y value is never raised, the touch current goes with it",
                 Source.FromMemory("IEC 60384-14", null))
             : InTolerance(share, pair);
 
-    private static string Words(Pairing p) => $"{Figures.Farads(p.Offer.Farads)} for {Figures.Farads(p.Place.Farads)} is {Figures.Text(p.Share, 3)} x";
-
-    private static bool IsY(Capacitors.SafetyClass safety) =>
-        safety is Capacitors.SafetyClass.Y1 or Capacitors.SafetyClass.Y2 or Capacitors.SafetyClass.Y3 or Capacitors.SafetyClass.Y4;
+    private static string Words(Pairing p) =>
+        $"{Figures.Farads(p.Offer.Farads)} for {Figures.Farads(p.Place.Farads)} is {Figures.Text(p.Share, 3)} x";
 
     private sealed class AskedWords(Pairing pair, string between, string asked) : LazyText
     {

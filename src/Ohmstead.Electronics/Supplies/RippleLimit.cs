@@ -13,16 +13,35 @@ public sealed record RippleLimit(string Rail, decimal? UsualVolts, decimal? Hard
     /// <summary>How to measure: a ripple figure without its bandwidth means little.</summary>
     public const string Conditions = "20 MHz bandwidth; for switching supplies 100 nF and 10 µF at the probe";
 
+    /// <summary>Logic at 5 V.</summary>
+    public static RippleLimit Logic { get; } = new("logic 5 V", 0.050m, 0.100m, null, Source.CommonPractice);
+
+    /// <summary>A regulated rail of amplifiers.</summary>
+    public static RippleLimit RegulatedAnalogue { get; } = new("regulated analogue", 0.010m, null, null, Source.CommonPractice);
+
+    /// <summary>A reservoir before any regulator.</summary>
+    public static RippleLimit UnregulatedReservoir { get; } = new("unregulated reservoir", null, null, 0.10m, Source.CommonPractice);
+
+    /// <summary>A valve supply after its filter.</summary>
+    public static RippleLimit FilteredHighTension { get; } =
+        new("valve high tension, after the filter", null, null, 0.01m, Source.CommonPractice);
+
+    /// <summary>A desktop computer, 5 V and 3.3 V.</summary>
+    public static RippleLimit AtxFive { get; } = new("ATX 5 V and 3.3 V", 0.050m, null, null, Atx);
+
+    /// <summary>A desktop computer, 12 V.</summary>
+    public static RippleLimit AtxTwelve { get; } = new("ATX 12 V", 0.120m, null, null, Atx);
+
     /// <summary>The limits known here.</summary>
     public static IReadOnlyList<RippleLimit> All { get; } =
     [
-        new("logic 5 V", 0.050m, 0.100m, null, Source.CommonPractice),
-        new("regulated analogue", 0.010m, null, null, Source.CommonPractice),
-        new("unregulated reservoir", null, null, 0.10m, Source.CommonPractice),
+        Logic,
+        RegulatedAnalogue,
+        UnregulatedReservoir,
         new("valve high tension, first capacitor", null, null, 0.10m, Source.CommonPractice),
-        new("valve high tension, after the filter", null, null, 0.01m, Source.CommonPractice),
-        new("ATX 5 V and 3.3 V", 0.050m, null, null, Atx),
-        new("ATX 12 V", 0.120m, null, null, Atx),
+        FilteredHighTension,
+        AtxFive,
+        AtxTwelve,
         new("ATX -12 V", 0.120m, null, null, Atx),
         new("ATX -5 V", 0.100m, null, null, Atx),
         new("ATX 5 V standby", 0.050m, null, null, Atx),

@@ -11,7 +11,8 @@ public static class BenchBinding
     private static readonly (string Key, Measured Measured)[] ReadingKeys =
     [
         ("capacitance", Measured.Capacitance), ("esr", Measured.Esr), ("loss_factor", Measured.LossFactor), ("leakage", Measured.Leakage),
-        ("insulation", Measured.Insulation), ("voltage_loss", Measured.VoltageLoss), ("resistance", Measured.Resistance), ("inductance", Measured.Inductance), ("voltage", Measured.Voltage),
+        ("insulation", Measured.Insulation), ("voltage_loss", Measured.VoltageLoss), ("resistance", Measured.Resistance),
+        ("inductance", Measured.Inductance), ("voltage", Measured.Voltage),
         ("ripple", Measured.Ripple), ("current", Measured.Current), ("forward_voltage", Measured.ForwardVoltage),
         ("gain", Measured.Gain),
     ];
@@ -22,7 +23,8 @@ public static class BenchBinding
     ];
 
     // These say elsewhere how something was read, so they are figures; in a proof they are what was read.
-    private static readonly (string Key, Measured Measured)[] ProofFigures = [("frequency", Measured.Frequency), ("temperature", Measured.Temperature)];
+    private static readonly (string Key, Measured Measured)[] ProofFigures =
+        [("frequency", Measured.Frequency), ("temperature", Measured.Temperature)];
 
     /// <summary>All visits of a file; a visit without a date is reported and left out.</summary>
     public static ImmutableArray<BenchVisit> Visits(Fields file) => Each(file, "bench", Visit);
@@ -97,7 +99,8 @@ public static class BenchBinding
     }
 
     private static Observation? Found(Fields fields) =>
-        (fields.Text("at"), fields.Text("what"), fields.Word("severity", Vocabulary.Severities)) is ({ } at, { } what, { } severity) ? new(at, what, severity, fields.Spot) : null;
+        (fields.Text("at"), fields.Text("what"), fields.Word("severity", Vocabulary.Severities)) is ({ } at, { } what, { } severity)
+            ? new(at, what, severity, fields.Spot) : null;
 
     private static Reading Reading(Fields fields)
     {
@@ -126,12 +129,13 @@ public static class BenchBinding
             Bias = fields.Quantity("bias"),
             Result = fields.Word("result", Vocabulary.Results),
             Method = fields.Text("method"),
-            Verdict = fields.Word("verdict"),
+            Verdict = fields.Word("verdict", Vocabulary.Verdicts),
             Note = fields.Text("note"),
         };
     }
 
-    private static WorkEntry? Work(Fields fields) => fields.Word("did", Vocabulary.Works) is not { } did ? null : new WorkEntry(did, fields.Spot)
+    private static WorkEntry? Work(Fields fields) =>
+        fields.Word("did", Vocabulary.Works) is not { } did ? null : new WorkEntry(did, fields.Spot)
     {
         Part = fields.Id("part"),
         At = fields.Text("at"),
@@ -141,7 +145,7 @@ public static class BenchBinding
         With = fields.Text("with"),
         Dry = fields.Quantity("dry"),
         Kept = fields.Text("kept"),
-        IsIrreversible = fields.Word("irreversible") is { Value: "yes" },
+        IsIrreversible = fields.Word("irreversible", Vocabulary.YesNo) is { Value: true },
         Clears = fields.Text("clears"),
         Hazard = fields.Word("hazard", Vocabulary.Hazards),
         Note = fields.Text("note"),
@@ -150,13 +154,15 @@ public static class BenchBinding
     private static Decision? Decided(Fields fields)
     {
         var (part, at) = (fields.Id("part"), fields.Text("at"));
-        return (fields.Word("decision", Vocabulary.Decisions), fields.Text("because")) is ({ } what, { } because) ? new(part, at, what, because, fields.Spot) : null;
+        return (fields.Word("decision", Vocabulary.Decisions), fields.Text("because")) is ({ } what, { } because)
+            ? new(part, at, what, because, fields.Spot) : null;
     }
 
     private static Scrapped? Scrapped(Fields fields)
     {
         var (lot, piece) = (fields.Id("lot"), fields.Text("piece"));
-        return (lot, fields.Count("count"), fields.Text("because")) is ({ } of, { } count, { } because) ? new(of, count, because, fields.Spot) { Piece = piece } : null;
+        return (lot, fields.Count("count"), fields.Text("because")) is ({ } of, { } count, { } because)
+            ? new(of, count, because, fields.Spot) { Piece = piece } : null;
     }
 
     private static Proof? Proof(Fields fields)
@@ -192,7 +198,7 @@ public static class BenchBinding
         {
             Result = fields.Word("result", Vocabulary.Results),
             Instrument = fields.Id("instrument"),
-            Verdict = fields.Word("verdict"),
+            Verdict = fields.Word("verdict", Vocabulary.Verdicts),
             Note = fields.Text("note"),
         };
     }

@@ -10,7 +10,9 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Binding;
 
-/// <summary>The values of one mapping, found by key and read as what they are. A value that cannot be read is reported once and is absent.</summary>
+/// <summary>
+/// The values of one mapping, found by key and read as what they are. A value that cannot be read is reported once and is absent.
+/// </summary>
 public sealed class Fields
 {
     private readonly Binder binder;
@@ -37,14 +39,17 @@ public sealed class Fields
     /// <summary>Where the mapping starts.</summary>
     public Spot Spot => mapping.Spot;
 
-    /// <summary>Whether something stands behind a key, readable or not: a value that is there and cannot be read is no cause for a second message.</summary>
+    /// <summary>
+    /// Whether something stands behind a key, readable or not: a value that is there and cannot be read is no cause for a second message.
+    /// </summary>
     public bool Holds(string key) => Value(Place(key)) is not null;
 
     /// <summary>The text of a single value, readable or not, without a word about it; null when there is none.</summary>
     internal string? Raw(string key) => (Value(Place(key)) as ScalarNode)?.Text;
 
     /// <summary>How many items are written in a list, readable or not; something that is no list counts as one.</summary>
-    internal int CountOf(string key) => Value(Place(key)) switch { null or ScalarNode { IsNothing: true } => 0, SequenceNode list => list.Items.Length, _ => 1 };
+    internal int CountOf(string key) =>
+        Value(Place(key)) switch { null or ScalarNode { IsNothing: true } => 0, SequenceNode list => list.Items.Length, _ => 1 };
 
     /// <summary>Any text.</summary>
     public Written<string>? Text(string key) => Scalar(Place(key)) is { } scalar ? new(scalar.Text, scalar.Text, SpotOf(scalar)) : null;
@@ -59,15 +64,13 @@ public sealed class Fields
 
         if (NameRules.Fault(scalar.Text) is { } why)
         {
-            binder.Report(RecordChecks.NameUnusable, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' cannot be a {key}: {why}", "use letters, digits and - + . _ only");
+            binder.Report(RecordChecks.NameUnusable, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' cannot be a {key}: {why}",
+                "use letters, digits and - + . _ only");
             return null;
         }
 
         return new(scalar.Text, scalar.Text, SpotOf(scalar));
     }
-
-    /// <summary>A word from the key's closed list.</summary>
-    public Written<string>? Word(string key) => Word(Place(key));
 
     /// <summary>A word from the key's closed list, as what it means.</summary>
     /// <param name="key">The key.</param>
@@ -116,7 +119,8 @@ public sealed class Fields
     }
 
     /// <summary>A quantity of a dimension that something else decides.</summary>
-    public Written<Quantity>? Quantity(string key, Dimension dimension) => Scalar(Place(key)) is { } scalar ? QuantityOf(scalar, dimension) : null;
+    public Written<Quantity>? Quantity(string key, Dimension dimension) =>
+        Scalar(Place(key)) is { } scalar ? QuantityOf(scalar, dimension) : null;
 
     /// <summary>What a meter showed: a quantity of the key's own dimension, one side of one, or a word.</summary>
     public Written<Indication>? Indication(string key)
@@ -137,7 +141,8 @@ public sealed class Fields
     }
 
     // A key that takes a number alone is told as a number.
-    private static string FaultOf(Dimension dimension) => dimension == Dimension.Number ? RecordChecks.NumberUnreadable : RecordChecks.QuantityUnreadable;
+    private static string FaultOf(Dimension dimension) =>
+        dimension == Dimension.Number ? RecordChecks.NumberUnreadable : RecordChecks.QuantityUnreadable;
 
     private Written<Quantity>? QuantityOf(ScalarNode scalar, Dimension dimension)
     {
@@ -226,12 +231,14 @@ public sealed class Fields
             return null;
         }
 
-        if (scalar.Text.Length <= 9 && scalar.Text.All(char.IsAsciiDigit) && scalar.Text is not "" && !(scalar.Text.Length > 1 && scalar.Text[0] == '0'))
+        if (scalar.Text.Length <= 9 && scalar.Text.All(char.IsAsciiDigit) && scalar.Text is not ""
+            && !(scalar.Text.Length > 1 && scalar.Text[0] == '0'))
         {
             return new(int.Parse(scalar.Text, CultureInfo.InvariantCulture), scalar.Text, SpotOf(scalar));
         }
 
-        binder.Report(RecordChecks.NumberUnreadable, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' is no whole number, '{key}' needs one", $"write {key}: {shape.KeyAt(Place(key)).Example}");
+        binder.Report(RecordChecks.NumberUnreadable, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' is no whole number, '{key}' needs one",
+            $"write {key}: {shape.KeyAt(Place(key)).Example}");
         return null;
     }
 
@@ -246,7 +253,8 @@ public sealed class Fields
             case MappingNode mapping:
                 return binder.Bind(mapping, shape.KeyAt(place).Inner!);
             case { } other:
-                ReportShape(key, other, $"{{ … }} with {string.Join(", ", shape.KeyAt(place).Inner!.Keys.Take(3).Select(inner => inner.Name))}");
+                ReportShape(
+                    key, other, $"{{ … }} with {string.Join(", ", shape.KeyAt(place).Inner!.Keys.Take(3).Select(inner => inner.Name))}");
                 return null;
         }
     }
@@ -318,19 +326,6 @@ public sealed class Fields
         }
     }
 
-    private Written<string>? Word(int place) => Scalar(place) is { } scalar ? WordOf(scalar, shape.KeyAt(place)) : null;
-
-    private Written<string>? WordOf(ScalarNode scalar, Key key)
-    {
-        if (key.Knows(scalar.Text))
-        {
-            return new(scalar.Text, scalar.Text, SpotOf(scalar));
-        }
-
-        ReportWord(scalar, key);
-        return null;
-    }
-
     private Written<T>? WordOf<T>(ScalarNode scalar, Key key, WordList<T> words)
         where T : notnull
     {
@@ -346,7 +341,8 @@ public sealed class Fields
     // The schema, messages and completion have the words from the key: read by another list, they would disagree with what is read.
     private Key ClosedBy<T>(int place, WordList<T> words)
         where T : notnull =>
-        shape.KeyAt(place) is var key && ReferenceEquals(key.Words, words) ? key : throw new InvalidOperationException($"The words of '{key.Name}' are of another list.");
+        shape.KeyAt(place) is var key && ReferenceEquals(key.Words, words) ? key
+            : throw new InvalidOperationException($"The words of '{key.Name}' are of another list.");
 
     private void ReportWord(ScalarNode scalar, Key key)
     {
@@ -365,7 +361,8 @@ public sealed class Fields
         var end = Math.Min(start + fault.Length, scalar.Text.Length);
         var (before, length) = (CodePoints(scalar.Text.AsSpan(0, start)), CodePoints(scalar.Text.AsSpan(start, end - start)));
         var isExact = scalar.Style == ScalarWriting.Plain && before + length <= scalar.Spot.Length;
-        binder.Report(check, isExact ? scalar.Spot with { Column = scalar.Spot.Column + before, Length = length } : scalar.Spot, fault.Message, fault.NextStep);
+        binder.Report(check, isExact ? scalar.Spot with { Column = scalar.Spot.Column + before, Length = length } : scalar.Spot,
+            fault.Message, fault.NextStep);
     }
 
     private static int CodePoints(ReadOnlySpan<char> text)

@@ -25,15 +25,16 @@ public static class FileBinding
         {
             Keeper = fields.Text("keeper"),
             Place = fields.Text("place"),
-            IsInvented = fields.Word("invented") is { Value: "yes" },
-            Decision = fields.Word("decision"),
+            IsInvented = fields.Word("invented", Vocabulary.YesNo) is { Value: true },
+            Decision = fields.Word("decision", Vocabulary.DecisionRules),
             LookEvery = fields.Quantity("look_every"),
             Duty = Duty(fields.Mapping("duty")),
             Note = fields.Text("note"),
         });
 
     /// <summary>Reads instruments.yaml.</summary>
-    public static FileReading<InstrumentsFile> Instruments(string path, NodeReading text) => Read(path, text, FileShapes.Instruments, fields =>
+    public static FileReading<InstrumentsFile> Instruments(string path, NodeReading text) =>
+        Read(path, text, FileShapes.Instruments, fields =>
     {
         var (instruments, unread) = BenchBinding.Named(fields, "instruments", "id", Instrument);
         return new InstrumentsFile(path, instruments) { Unread = unread, Note = fields.Text("note") };
@@ -44,7 +45,8 @@ public static class FileBinding
     {
         var (lots, unreadLots) = BenchBinding.Named(fields, "lots", "lot", Lot);
         var (orders, unreadOrders) = BenchBinding.Named(fields, "orders", "order", Order);
-        return new StockFile(path, lots, orders, BenchBinding.StockVisits(fields)) { UnreadLots = unreadLots, UnreadOrders = unreadOrders, Note = fields.Text("note") };
+        return new StockFile(path, lots, orders, BenchBinding.StockVisits(fields)) { UnreadLots = unreadLots, UnreadOrders = unreadOrders,
+            Note = fields.Text("note") };
     });
 
     /// <summary>Reads a design.</summary>
@@ -75,14 +77,16 @@ public static class FileBinding
     public static FileReading<BoardFile> Board(string path, NodeReading text) => Read(path, text, FileShapes.Board, fields =>
     {
         // Everything is read even when the number is missing, so that one run names every fault.
-        var board = new BoardFile(path, fields.Id("board") ?? new(string.Empty, string.Empty, fields.Spot), fields.Text("title") ?? new(string.Empty, string.Empty, fields.Spot))
+        var board = new BoardFile(path, fields.Id("board") ?? new(string.Empty, string.Empty, fields.Spot),
+            fields.Text("title") ?? new(string.Empty, string.Empty, fields.Spot))
         {
             Design = fields.Id("design"),
             Serial = fields.Text("serial"),
             Revision = fields.Text("revision"),
             Maker = fields.Text("maker"),
             Made = fields.RoughDate("made"),
-            Arrived = fields.Mapping("arrived") is { } arrived ? new(arrived.RoughDate("date"), arrived.Text("from"), arrived.Text("complaint"), arrived.Text("note")) : null,
+            Arrived = fields.Mapping("arrived") is { } arrived
+                ? new(arrived.RoughDate("date"), arrived.Text("from"), arrived.Text("complaint"), arrived.Text("note")) : null,
             Duty = Duty(fields.Mapping("duty")),
         };
         var (parts, unreadParts) = BenchBinding.Named(fields, "parts", PartShape.Ref.Name, part => PartBinding.Part(part, null));
@@ -113,33 +117,41 @@ public static class FileBinding
 
         var binder = new Binder(path);
         if (root.Entries.FirstOrDefault(entry => entry.Key == "format")?.Value is ScalarNode { Text: var written } scalar
-            && int.TryParse(written, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var format) && format > KnownFormat)
+            && int.TryParse(written, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture,
+                out var format) && format > KnownFormat)
         {
             binder.Report(
-                RecordChecks.FormatNewer, scalar.Spot, $"this record has format {written}, this program knows format {KnownFormat}", "use a newer version of the program");
+                RecordChecks.FormatNewer, scalar.Spot, $"this record has format {written}, this program knows format {KnownFormat}",
+                    "use a newer version of the program");
             return new(null, [.. text.Findings, .. binder.Findings]);
         }
 
         var fields = binder.Bind(root, shape);
         if (fields.Count("format") is { Value: < KnownFormat } unknown)
         {
-            binder.Report(RecordChecks.FormatUnknown, unknown.Spot, $"there is no format {unknown.Text}, this program knows format {KnownFormat}", $"write format: {KnownFormat}, or leave the key out");
+            binder.Report(
+                RecordChecks.FormatUnknown, unknown.Spot, $"there is no format {unknown.Text}, this program knows format {KnownFormat}",
+                $"write format: {KnownFormat}, or leave the key out");
         }
 
         var file = read(fields);
-        return new(file, text.Findings.Length == 0 ? binder.Findings : [.. text.Findings, .. binder.Findings.Where(finding => !IsSaid(finding, text.Findings))]);
+        return new(file, text.Findings.Length == 0 ? binder.Findings
+            : [.. text.Findings, .. binder.Findings.Where(finding => !IsSaid(finding, text.Findings))]);
     }
 
     // A comma that cuts a number in two is seen by the text and by the number: one cause, one message.
     private static bool IsSaid(Finding finding, ImmutableArray<Finding> said) =>
-        said.Any(other => other.Check == finding.Check && other.Place.Line == finding.Place.Line && other.Place.Column == finding.Place.Column);
+        said.Any(other =>
+            other.Check == finding.Check && other.Place.Line == finding.Place.Line && other.Place.Column == finding.Place.Column);
 
     private static Duty? Duty(Fields? fields) => fields is null ? null : new(fields.Count("hours_per_year"), fields.Quantity("temperature"))
     {
-        AtTimes = BenchBinding.Each(fields, "at_times", item => (item.Count("hours_per_year"), item.Quantity("temperature")) is ({ } hours, { } warm) ? new DutyPart(hours, warm) : null),
+        AtTimes = BenchBinding.Each(fields, "at_times", item =>
+            (item.Count("hours_per_year"), item.Quantity("temperature")) is ({ } hours, { } warm) ? new DutyPart(hours, warm) : null),
     };
 
-    private static Hazard? Hazard(Fields fields) => fields.Word("hazard", Vocabulary.Hazards) is not { } kind ? null : new Hazard(kind, fields.Spot)
+    private static Hazard? Hazard(Fields fields) =>
+        fields.Word("hazard", Vocabulary.Hazards) is not { } kind ? null : new Hazard(kind, fields.Spot)
     {
         At = fields.Text("at"),
         Voltage = fields.Quantity("voltage"),
@@ -177,22 +189,24 @@ public static class FileBinding
             Low = isKnown ? fields.Quantity("low", dimension) : null,
             High = isKnown ? fields.Quantity("high", dimension) : null,
             RippleLimit = fields.Quantity("ripple_limit"),
-            Rail = fields.Word("rail"),
+            Rail = fields.Word("rail", Vocabulary.Rails),
             RatedCurrent = fields.Quantity("rated_current"),
             Reservoir = fields.Id("reservoir"),
             Winding = fields.Quantity("winding"),
             Input = fields.Id("input"),
             SourceResistance = fields.Quantity("source_resistance"),
             Hours = fields.Number("hours"),
-            IsRequired = fields.Word("required") is not { Value: "no" },
+            IsRequired = fields.Word("required", Vocabulary.YesNo) is not { Value: false },
             Source = fields.Text("source"),
             Note = fields.Text("note"),
         };
     }
 
-    private static KnownFault? KnownFault(Fields fields) => fields.Text("what") is { } what ? new(fields.Text("at"), what, fields.Text("advice")) : null;
+    private static KnownFault? KnownFault(Fields fields) =>
+        fields.Text("what") is { } what ? new(fields.Text("at"), what, fields.Text("advice")) : null;
 
-    private static Wait? Wait(Fields fields) => (fields.Date("since"), fields.Text("for")) is not ({ } since, { } what) ? null : new Wait(since, what, fields.Spot)
+    private static Wait? Wait(Fields fields) =>
+        (fields.Date("since"), fields.Text("for")) is not ({ } since, { } what) ? null : new Wait(since, what, fields.Spot)
     {
         Order = fields.Id("order"),
         Blocks = fields.Text("blocks"),
@@ -202,7 +216,8 @@ public static class FileBinding
     private static Instrument? Instrument(Fields fields)
     {
         var (id, what) = (fields.Id("id"), fields.Text("what"));
-        var calibrations = BenchBinding.Each(fields, "calibrations", item => item.Date("date") is { } date ? new Calibration(date, item.Quantity("valid"), item.Text("certificate")) : null);
+        var calibrations = BenchBinding.Each(fields, "calibrations",
+            item => item.Date("date") is { } date ? new Calibration(date, item.Quantity("valid"), item.Text("certificate")) : null);
         var accuracies = BenchBinding.Each(fields, "accuracy", Accuracy);
         return id is null || what is null ? null : new Instrument(id, what, fields.Spot)
         {
@@ -234,13 +249,15 @@ public static class FileBinding
             Measured.Gain or Measured.Hours => Dimension.Number,
         };
         return new Accuracy(
-            measures, fields.Quantity("error"), fields.Count("digits"), fields.Quantity("step", dimension), fields.Quantity("fixed", dimension), fields.Quantity("up_to", dimension), fields.Spot)
+            measures, fields.Quantity("error"), fields.Count("digits"), fields.Quantity("step", dimension),
+                fields.Quantity("fixed", dimension), fields.Quantity("up_to", dimension), fields.Spot)
         {
             Certificate = fields.Quantity("certificate"),
         };
     }
 
-    private static Lot? Lot(Fields fields) => (fields.Id("lot"), PartBinding.Values(fields, isLot: true)) is not ({ } id, { } values) ? null : new Lot(id, values, fields.Spot)
+    private static Lot? Lot(Fields fields) =>
+        (fields.Id("lot"), PartBinding.Values(fields, isLot: true)) is not ({ } id, { } values) ? null : new Lot(id, values, fields.Spot)
     {
         Received = fields.RoughDate("received"),
         Quantity = fields.Count("quantity"),
@@ -251,7 +268,8 @@ public static class FileBinding
     };
 
     private static Order? Order(Fields fields) =>
-        (fields.Id("order"), fields.Date("placed"), fields.Text("for")) is not ({ } id, { } placed, { } what) ? null : new Order(id, placed, what, fields.Spot)
+        (fields.Id("order"), fields.Date("placed"), fields.Text("for")) is not ({ } id, { } placed, { } what) ? null
+            : new Order(id, placed, what, fields.Spot)
         {
             From = fields.Text("from"),
             PartReceived = fields.Date("part_received"),

@@ -9,7 +9,8 @@ public static class PartBinding
 {
     /// <summary>A part in its place, or null when its reference or kind could not be read.</summary>
     public static Part? Part(Fields fields, string? fromDesign) =>
-        fields.Id(PartShape.Ref.Name) is { } reference && Values(fields, isLot: false) is { } values ? new Part(reference, values, fields.Spot, fromDesign) : null;
+        fields.Id(PartShape.Ref.Name) is { } reference && Values(fields, isLot: false) is { } values
+            ? new Part(reference, values, fields.Spot, fromDesign) : null;
 
     /// <summary>What a part is, or null when its kind could not be read.</summary>
     public static PartValues? Values(Fields fields, bool isLot)
@@ -48,20 +49,20 @@ public static class PartBinding
             Temperature = fields.Quantity("temperature"),
             Power = fields.Quantity("power"),
             Current = fields.Quantity("current"),
-            Speed = fields.Word("speed"),
-            Breaking = fields.Word("breaking"),
+            Speed = fields.Word("speed", Vocabulary.FuseSpeeds),
+            Breaking = fields.Word("breaking", Vocabulary.FuseBreakings),
             LossFactorLimit = fields.Quantity("loss_factor_limit"),
             EsrLimit = fields.Quantity("esr_limit"),
             EsrFrequency = fields.Quantity("esr_frequency"),
             LeakageLimit = fields.Quantity("leakage_limit"),
             Life = fields.Quantity("life"),
             RippleCurrent = fields.Quantity("ripple_current"),
-            Material = fields.Word("material"),
+            Material = fields.Word("material", Vocabulary.Materials),
             Cells = fields.Count("cells"),
-            Polarity = fields.Word("polarity"),
-            SafetyClass = fields.Word("safety_class"),
-            Form = fields.Word("form"),
-            Size = fields.Word("size"),
+            Polarity = fields.Word("polarity", Vocabulary.Polarities),
+            SafetyClass = fields.Word("safety_class", Vocabulary.SafetyClasses),
+            Form = fields.Word("form", Vocabulary.Forms),
+            Size = fields.Word("size", Vocabulary.FuseSizes),
             LeadPitch = fields.Quantity("lead_pitch"),
             Diameter = fields.Quantity("diameter"),
             Height = fields.Quantity("height"),
@@ -70,7 +71,7 @@ public static class PartBinding
             Type = fields.Text("type"),
             DateCode = fields.Text("date_code"),
             Note = fields.Text("note"),
-            Role = isLot ? null : fields.Word("role"),
+            Role = isLot ? null : fields.Word("role", Vocabulary.Roles),
             WorkingVoltage = isLot ? null : fields.Quantity("working_voltage"),
             EsrLow = isLot ? null : fields.Quantity("esr_low"),
             Low = isLot ? null : fields.Quantity("low", dimension),

@@ -1,10 +1,13 @@
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Records.Editing;
 
 /// <summary>
-/// Whether an entry may join a visit without saying that it happened earlier than it did. A visit tells what happened in the order found, readings, work,
-/// decided, proof; an entry that comes after something of a later list, about the same place, begins a second visit of the day.
+/// Whether an entry may join a visit without saying that it happened earlier than it did. A visit tells what happened in the order found,
+/// readings, work, decided, proof; an entry that comes after something of a later list, about the same place, begins a second visit of the
+/// day.
 /// </summary>
 internal static class DayOrder
 {
@@ -19,15 +22,20 @@ internal static class DayOrder
         {
             // What is seen after the work there was not mended by it.
             "found" => !Any(visit, "work", other => IsAbout(other, places)) && !Any(visit, "decided", other => IsAbout(other, places)),
-            "readings" => TextOf(entry, "state") == "as left"
+            "readings" => IsAsLeft(entry)
                 ? !Any(visit, "decided", other => IsAbout(other, places)) && !Any(visit, "proof", other => IsAbout(other, places))
-                : !Any(visit, "work", other => IsAbout(other, places)) && !Any(visit, "decided", other => IsAbout(other, places)) && !Any(visit, "proof", other => IsAbout(other, places)),
+                : !Any(visit, "work", other => IsAbout(other, places)) && !Any(visit, "decided", other => IsAbout(other, places))
+                    && !Any(visit, "proof", other => IsAbout(other, places)),
             // A proof is of the board as it was before; so is what was read as left, and a decision about the part that went.
             "work" => !Any(visit, "proof", _ => true) && !Any(visit, "decided", other => IsAbout(other, places))
-                && !Any(visit, "readings", other => TextOf(other, "state") == "as left" && IsAbout(other, places)),
+                && !Any(visit, "readings", other => IsAsLeft(other) && IsAbout(other, places)),
             _ => true,
         };
     }
+
+    private static bool IsAsLeft(MappingNode reading) =>
+        TextOf(reading, BenchShape.State.Name) is { } word && Vocabulary.ReadingStates.Means(word, out var state)
+            && state == ReadingState.AsLeft;
 
     private static HashSet<string> PlacesOf(MappingNode entry)
     {
@@ -46,7 +54,9 @@ internal static class DayOrder
     private static bool IsAbout(MappingNode entry, HashSet<string> places) => PlacesOf(entry).Overlaps(places);
 
     private static bool Any(MappingNode visit, string list, Func<MappingNode, bool> isSo) =>
-        visit.Entries.FirstOrDefault(entry => entry.Key == list)?.Value is SequenceNode items && items.Items.OfType<MappingNode>().Any(isSo);
+        visit.Entries.FirstOrDefault(entry => entry.Key == list)?.Value is SequenceNode items
+            && items.Items.OfType<MappingNode>().Any(isSo);
 
-    private static string? TextOf(MappingNode entry, string key) => (entry.Entries.FirstOrDefault(known => known.Key == key)?.Value as ScalarNode)?.Text;
+    private static string? TextOf(MappingNode entry, string key) =>
+        (entry.Entries.FirstOrDefault(known => known.Key == key)?.Value as ScalarNode)?.Text;
 }

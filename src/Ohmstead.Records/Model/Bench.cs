@@ -103,7 +103,7 @@ public sealed record Reading(ImmutableArray<ReadValue> Values, Spot Spot)
     public Written<string>? Method { get; init; }
 
     /// <summary>The verdict written beside it.</summary>
-    public Written<string>? Verdict { get; init; }
+    public Written<WrittenVerdict>? Verdict { get; init; }
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
@@ -118,7 +118,8 @@ public sealed record ReadValue(Measured Measured, Written<Indication> Value)
     public Quantity? Exact => Value.Value.Exact;
 
     /// <summary>A value that stands elsewhere in the record as a figure.</summary>
-    public static ReadValue Of(Measured measured, Written<Quantity> figure) => new(measured, new(Indication.Of(figure.Value), figure.Text, figure.Spot));
+    public static ReadValue Of(Measured measured, Written<Quantity> figure) =>
+        new(measured, new(Indication.Of(figure.Value), figure.Text, figure.Spot));
 }
 
 /// <summary>What a value of a reading is. The names in records are the same in small letters.</summary>
@@ -260,7 +261,7 @@ public sealed record Proof(Written<string> Point, ImmutableArray<ReadValue> Valu
     public Written<string>? Instrument { get; init; }
 
     /// <summary>The verdict written beside it.</summary>
-    public Written<string>? Verdict { get; init; }
+    public Written<WrittenVerdict>? Verdict { get; init; }
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }

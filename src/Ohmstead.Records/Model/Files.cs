@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Supplies;
+using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Model;
@@ -33,7 +35,7 @@ public sealed record CollectionFile(string Path, string Name)
     public bool IsInvented { get; init; }
 
     /// <summary>How a reading near its limit is judged, a word of the vocabulary; guarded when not said.</summary>
-    public Written<string>? Decision { get; init; }
+    public Written<DecisionRule>? Decision { get; init; }
 
     /// <summary>How often a board is looked at again, in whole days; null when not said.</summary>
     public Written<Quantity>? LookEvery { get; init; }
@@ -92,7 +94,7 @@ public sealed record TestPoint(Written<string> Name, PointMeasure Measures, Spot
     public Written<Quantity>? RippleLimit { get; init; }
 
     /// <summary>What the rail is or feeds.</summary>
-    public Written<string>? Rail { get; init; }
+    public Written<Rail>? Rail { get; init; }
 
     /// <summary>The current the rail is rated for.</summary>
     public Written<Quantity>? RatedCurrent { get; init; }

@@ -1,15 +1,20 @@
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Records.Model;
 
-/// <summary>What of a part may decide what fits in its place, or where it fits itself. Rules for that see a part through this alone, so places that are alike in it have one answer.</summary>
+/// <summary>
+/// What of a part may decide what fits in its place, or where it fits itself. Rules for that see a part through this alone, so places that
+/// are alike in it have one answer.
+/// </summary>
 public interface IFitPart
 {
     /// <summary>The kind of part.</summary>
     Written<PartKind> Kind { get; }
 
     /// <summary>What it does in its place.</summary>
-    Written<string>? Role { get; }
+    Written<PartRole>? Role { get; }
 
     /// <summary>Marked capacitance.</summary>
     Written<Quantity>? Capacitance { get; }
@@ -42,13 +47,13 @@ public interface IFitPart
     Written<Quantity>? Current { get; }
 
     /// <summary>Speed of a fuse.</summary>
-    Written<string>? Speed { get; }
+    Written<FuseSpeed>? Speed { get; }
 
     /// <summary>Breaking capacity of a fuse.</summary>
-    Written<string>? Breaking { get; }
+    Written<FuseBreaking>? Breaking { get; }
 
     /// <summary>Size of a fuse.</summary>
-    Written<string>? Size { get; }
+    Written<FuseSize>? Size { get; }
 
     /// <summary>Rated ripple current.</summary>
     Written<Quantity>? RippleCurrent { get; }
@@ -66,19 +71,19 @@ public interface IFitPart
     Written<Quantity>? High { get; }
 
     /// <summary>Whether it has a right way round, where the kind does not say it.</summary>
-    Written<string>? Polarity { get; }
+    Written<PartPolarity>? Polarity { get; }
 
     /// <summary>Safety class of a suppression capacitor.</summary>
-    Written<string>? SafetyClass { get; }
+    Written<SafetyClass>? SafetyClass { get; }
 
     /// <summary>What it is made of: junction, dielectric or chemistry.</summary>
-    Written<string>? Material { get; }
+    Written<PartMaterial>? Material { get; }
 
     /// <summary>Cells in series.</summary>
     Written<int>? Cells { get; }
 
     /// <summary>Form of the body.</summary>
-    Written<string>? Form { get; }
+    Written<PartForm>? Form { get; }
 
     /// <summary>Distance between the leads.</summary>
     Written<Quantity>? LeadPitch { get; }

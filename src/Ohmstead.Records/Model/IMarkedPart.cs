@@ -1,8 +1,11 @@
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Records.Model;
 
-/// <summary>What of a part its limits and their words may depend on. Limits see a part through this alone, so parts that are alike in it share them.</summary>
+/// <summary>
+/// What of a part its limits and their words may depend on. Limits see a part through this alone, so parts that are alike in it share them.
+/// </summary>
 public interface IMarkedPart
 {
     /// <summary>The kind of part.</summary>
@@ -26,7 +29,10 @@ public interface IMarkedPart
     /// <summary>Rated voltage.</summary>
     Written<Quantity>? RatedVoltage { get; }
 
-    /// <summary>The voltage that the insulation of old paper is tested at: that of its place, else its own. Null for other kinds, whose place decides nothing.</summary>
+    /// <summary>
+    /// The voltage that the insulation of old paper is tested at: that of its place, else its own. Null for other kinds, whose place
+    /// decides nothing.
+    /// </summary>
     Written<Quantity>? VoltageOfPaper { get; }
 
     /// <summary>Marked tolerance.</summary>
@@ -54,7 +60,7 @@ public interface IMarkedPart
     Written<Quantity>? High { get; }
 
     /// <summary>What it is made of.</summary>
-    Written<string>? Material { get; }
+    Written<PartMaterial>? Material { get; }
 
     /// <summary>Cells in series.</summary>
     Written<int>? Cells { get; }
@@ -62,9 +68,12 @@ public interface IMarkedPart
     /// <summary>The type number of a kind whose type tells its voltage. Null for other kinds, whose types only name them.</summary>
     Written<string>? TellingType { get; }
 
-    /// <summary>What puts a capacitor on the mains beside its kind: its safety class, else its role there. Null for other parts.</summary>
-    Written<string>? Suppressor { get; }
+    /// <summary>The safety class of a capacitor that stands on the mains. Null for other parts.</summary>
+    Written<SafetyClass>? ClassOfSuppressor { get; }
+
+    /// <summary>What such a capacitor does there, where it has no safety class. Null for other parts.</summary>
+    Written<PartRole>? RoleOfSuppressor { get; }
 
     /// <summary>The form of such a capacitor: a disc is of ceramic. Null for other parts, whose form decides nothing.</summary>
-    Written<string>? FormOfSuppressor { get; }
+    Written<PartForm>? FormOfSuppressor { get; }
 }

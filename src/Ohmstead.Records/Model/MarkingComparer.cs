@@ -32,7 +32,8 @@ public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
             && Alike.Same(x.Cells, y.Cells)
             && Alike.Same(x.TellingType, y.TellingType)
             && Alike.Same(x.EsrFrequency, y.EsrFrequency)
-            && Alike.Same(x.Suppressor, y.Suppressor)
+            && Alike.Same(x.ClassOfSuppressor, y.ClassOfSuppressor)
+            && Alike.Same(x.RoleOfSuppressor, y.RoleOfSuppressor)
             && Alike.Same(x.FormOfSuppressor, y.FormOfSuppressor));
 
     /// <inheritdoc/>

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Text;
 
@@ -8,7 +10,7 @@ namespace Ohmstead.Records.Model;
 public sealed record PartValues(Written<PartKind> Kind) : IMarkedPart, IFitPart
 {
     /// <summary>What it does in its place.</summary>
-    public Written<string>? Role { get; init; }
+    public Written<PartRole>? Role { get; init; }
 
     /// <summary>Marked capacitance.</summary>
     public Written<Quantity>? Capacitance { get; init; }
@@ -38,10 +40,10 @@ public sealed record PartValues(Written<PartKind> Kind) : IMarkedPart, IFitPart
     public Written<Quantity>? Current { get; init; }
 
     /// <summary>Speed of a fuse.</summary>
-    public Written<string>? Speed { get; init; }
+    public Written<FuseSpeed>? Speed { get; init; }
 
     /// <summary>Breaking capacity of a fuse.</summary>
-    public Written<string>? Breaking { get; init; }
+    public Written<FuseBreaking>? Breaking { get; init; }
 
     /// <summary>Marked frequency.</summary>
     public Written<Quantity>? Frequency { get; init; }
@@ -74,22 +76,22 @@ public sealed record PartValues(Written<PartKind> Kind) : IMarkedPart, IFitPart
     public Written<Quantity>? RippleCurrent { get; init; }
 
     /// <summary>Whether it has a right way round, where the kind does not say it.</summary>
-    public Written<string>? Polarity { get; init; }
+    public Written<PartPolarity>? Polarity { get; init; }
 
     /// <summary>Safety class of a suppression capacitor.</summary>
-    public Written<string>? SafetyClass { get; init; }
+    public Written<SafetyClass>? SafetyClass { get; init; }
 
     /// <summary>What it is made of: junction, dielectric or chemistry.</summary>
-    public Written<string>? Material { get; init; }
+    public Written<PartMaterial>? Material { get; init; }
 
     /// <summary>Cells in series.</summary>
     public Written<int>? Cells { get; init; }
 
     /// <summary>Form of the body.</summary>
-    public Written<string>? Form { get; init; }
+    public Written<PartForm>? Form { get; init; }
 
     /// <summary>Size of a fuse.</summary>
-    public Written<string>? Size { get; init; }
+    public Written<FuseSize>? Size { get; init; }
 
     /// <summary>Distance between the leads.</summary>
     public Written<Quantity>? LeadPitch { get; init; }
@@ -119,10 +121,13 @@ public sealed record PartValues(Written<PartKind> Kind) : IMarkedPart, IFitPart
     Written<Quantity>? IMarkedPart.VoltageOfPaper => Kind.Value.IsPaper ? WorkingVoltage ?? RatedVoltage : null;
 
     /// <inheritdoc/>
-    Written<string>? IMarkedPart.Suppressor => PartKind.IsSuppressor(this) ? SafetyClass ?? Role : null;
+    Written<SafetyClass>? IMarkedPart.ClassOfSuppressor => PartKind.IsSuppressor(this) ? SafetyClass : null;
 
     /// <inheritdoc/>
-    Written<string>? IMarkedPart.FormOfSuppressor => PartKind.IsSuppressor(this) ? Form : null;
+    Written<PartRole>? IMarkedPart.RoleOfSuppressor => SafetyClass is null && PartKind.IsSuppressor(this) ? Role : null;
+
+    /// <inheritdoc/>
+    Written<PartForm>? IMarkedPart.FormOfSuppressor => PartKind.IsSuppressor(this) ? Form : null;
 
     /// <inheritdoc/>
     Written<string>? IMarkedPart.TellingType => Kind.Value.TypeTellsVoltage ? Type : null;

@@ -10,16 +10,20 @@ public static partial class PartKinds
     private static readonly ImmutableArray<Designation> C = [May("C")];
 
     /// <summary>Aluminium with a liquid electrolyte.</summary>
-    public static PartKind AluminiumElectrolytic { get; } = Of("aluminium electrolytic", CapacitorKind.AluminiumWet, hasRightWayRound: true);
+    public static PartKind AluminiumElectrolytic { get; } =
+        Of("aluminium electrolytic", CapacitorKind.AluminiumWet, hasRightWayRound: true);
 
     /// <summary>Aluminium with a liquid electrolyte and oxide on both foils.</summary>
-    public static PartKind BipolarElectrolytic { get; } = new("bipolar electrolytic", PartFamily.Capacitor) { Letters = C, Capacitor = CapacitorKind.AluminiumWet, IsBipolar = true };
+    public static PartKind BipolarElectrolytic { get; } =
+        new("bipolar electrolytic", PartFamily.Capacitor) { Letters = C, Capacitor = CapacitorKind.AluminiumWet, IsBipolar = true };
 
     /// <summary>Aluminium or tantalum with a conductive polymer.</summary>
     public static PartKind PolymerElectrolytic { get; } = Of("polymer electrolytic", CapacitorKind.Polymer, hasRightWayRound: true);
 
     /// <summary>Tantalum with manganese dioxide.</summary>
-    public static PartKind Tantalum { get; } = new("tantalum", PartFamily.Capacitor) { Letters = C, Capacitor = CapacitorKind.TantalumSolid, HasRightWayRound = true, HasTellingName = true };
+    public static PartKind Tantalum { get; } =
+        new("tantalum", PartFamily.Capacitor) { Letters = C, Capacitor = CapacitorKind.TantalumSolid, HasRightWayRound = true,
+            HasTellingName = true };
 
     /// <summary>Tantalum with a liquid electrolyte.</summary>
     public static PartKind WetTantalum { get; } = Of("wet tantalum", CapacitorKind.TantalumWet, hasRightWayRound: true);
@@ -28,30 +32,33 @@ public static partial class PartKinds
     public static PartKind PolyesterFilm { get; } = Of("polyester film", CapacitorKind.Polyester, DielectricFigures.Polyester);
 
     /// <summary>Polypropylene film.</summary>
-    public static PartKind PolypropyleneFilm { get; } = Of("polypropylene film", CapacitorKind.Polypropylene, DielectricFigures.Polypropylene);
+    public static PartKind PolypropyleneFilm { get; } =
+        Of("polypropylene film", CapacitorKind.Polypropylene, DielectricFigures.Polypropylene);
 
     /// <summary>Polystyrene film.</summary>
     public static PartKind PolystyreneFilm { get; } = Of("polystyrene film", CapacitorKind.Polystyrene, DielectricFigures.Polystyrene);
 
     /// <summary>Polycarbonate film.</summary>
-    public static PartKind PolycarbonateFilm { get; } = Of("polycarbonate film", CapacitorKind.Polycarbonate, DielectricFigures.Polycarbonate);
+    public static PartKind PolycarbonateFilm { get; } =
+        Of("polycarbonate film", CapacitorKind.Polycarbonate, DielectricFigures.Polycarbonate);
 
     /// <summary>Paper in wax or oil.</summary>
     public static PartKind Paper { get; } = Of("paper", CapacitorKind.Paper, DielectricFigures.PaperInWaxOrOil);
 
     /// <summary>Metallised paper.</summary>
-    public static PartKind MetallisedPaper { get; } = Of("metallised paper", CapacitorKind.MetallisedPaper, DielectricFigures.MetallisedPaper);
+    public static PartKind MetallisedPaper { get; } =
+        Of("metallised paper", CapacitorKind.MetallisedPaper, DielectricFigures.MetallisedPaper);
 
     /// <summary>Class 1 ceramic, such as C0G.</summary>
     public static PartKind CeramicClass1 { get; } = new("ceramic class 1", PartFamily.Capacitor)
     {
-        Letters = C, Capacitor = CapacitorKind.CeramicClass1, Dielectric = DielectricFigures.CeramicClass1, Materials = ["C0G"],
+        Letters = C, Capacitor = CapacitorKind.CeramicClass1, Dielectric = DielectricFigures.CeramicClass1, Materials = [PartMaterial.C0G],
     };
 
     /// <summary>Class 2 ceramic, such as X7R.</summary>
     public static PartKind CeramicClass2 { get; } = new("ceramic class 2", PartFamily.Capacitor)
     {
-        Letters = C, Capacitor = CapacitorKind.CeramicClass2, Materials = ["X7R", "Z5U", "Y5V"],
+        Letters = C, Capacitor = CapacitorKind.CeramicClass2, Materials = [PartMaterial.X7R, PartMaterial.Z5U, PartMaterial.Y5V],
     };
 
     /// <summary>Silver mica.</summary>
@@ -61,7 +68,8 @@ public static partial class PartKinds
     };
 
     /// <summary>A capacitor across the mains or to the chassis, whatever it is wound of.</summary>
-    public static PartKind SuppressionCapacitor { get; } = new("suppression capacitor", PartFamily.Capacitor) { Letters = C, Capacitor = CapacitorKind.Suppression, IsSafety = true };
+    public static PartKind SuppressionCapacitor { get; } =
+        new("suppression capacitor", PartFamily.Capacitor) { Letters = C, Capacitor = CapacitorKind.Suppression, IsSafety = true };
 
     /// <summary>A capacitor that is set.</summary>
     public static PartKind TrimmerCapacitor { get; } = new("trimmer capacitor", PartFamily.Capacitor) { Letters = C };

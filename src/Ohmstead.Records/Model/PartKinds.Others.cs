@@ -16,10 +16,12 @@ public static partial class PartKinds
     };
 
     /// <summary>A fuse.</summary>
-    public static PartKind Fuse { get; } = new("fuse", PartFamily.Fuse) { Letters = [Means("F")], IsSafety = true, Accepted = Accept("fuse") };
+    public static PartKind Fuse { get; } =
+        new("fuse", PartFamily.Fuse) { Letters = [Means("F")], IsSafety = true, Accepted = Accept("fuse") };
 
     /// <summary>A switch.</summary>
-    public static PartKind Switch { get; } = new("switch", PartFamily.Other) { Letters = [Means("S"), Means("SW")], ListedBy = TypeNumber.Alone };
+    public static PartKind Switch { get; } =
+        new("switch", PartFamily.Other) { Letters = [Means("S"), Means("SW")], ListedBy = TypeNumber.Alone };
 
     /// <summary>A lamp. The voltage on it is what it burns at.</summary>
     public static PartKind Lamp { get; } = new("lamp", PartFamily.Other)
@@ -28,14 +30,16 @@ public static partial class PartKinds
     };
 
     /// <summary>A display.</summary>
-    public static PartKind Display { get; } = new("display", PartFamily.Other) { Letters = [May("DS", 1), May("LA", 1)], ListedBy = TypeNumber.Alone };
+    public static PartKind Display { get; } =
+        new("display", PartFamily.Other) { Letters = [May("DS", 1), May("LA", 1)], ListedBy = TypeNumber.Alone };
 
     /// <summary>A cell or a pack of cells.</summary>
     public static PartKind Cell { get; } = new("cell", PartFamily.Other)
     {
         Letters = [Means("BT")],
         ListedBy = TypeNumber.InsteadOfValues,
-        Materials = ["lithium", "nickel-cadmium", "nickel-metal hydride", "alkaline", "zinc-carbon", "silver oxide", "lead-acid"],
+        Materials = [PartMaterial.Lithium, PartMaterial.NickelCadmium, PartMaterial.NickelMetalHydride, PartMaterial.Alkaline,
+            PartMaterial.ZincCarbon, PartMaterial.SilverOxide, PartMaterial.LeadAcid],
         HasRightWayRound = true,
         Voltage = VoltageMeaning.Given,
         Accepted = Accept("cell"),

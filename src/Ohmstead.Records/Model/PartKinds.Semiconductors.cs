@@ -8,7 +8,7 @@ public static partial class PartKinds
     {
         Letters = [May("D"), May("CR"), May("V", 2)],
         ListedBy = TypeNumber.InsteadOfValues,
-        Materials = ["silicon", "germanium", "Schottky"],
+        Materials = [PartMaterial.Silicon, PartMaterial.Germanium, PartMaterial.Schottky],
         Junction = Junction.Rectifying,
         HasRightWayRound = true,
         Accepted = Accept("silicon diode"),
@@ -19,7 +19,7 @@ public static partial class PartKinds
     {
         Letters = [May("D", 1), May("CR", 1), May("P", 3), May("RV", 3), May("VR", 3)],
         ListedBy = TypeNumber.InsteadOfValues,
-        Materials = ["silicon"],
+        Materials = [PartMaterial.Silicon],
         Junction = Junction.Breakdown,
         HasRightWayRound = true,
         Voltage = VoltageMeaning.Given,
@@ -35,7 +35,7 @@ public static partial class PartKinds
     {
         Letters = [Means("BR"), May("D", 2), May("CR", 2)],
         ListedBy = TypeNumber.InsteadOfValues,
-        Materials = ["silicon", "germanium", "Schottky"],
+        Materials = [PartMaterial.Silicon, PartMaterial.Germanium, PartMaterial.Schottky],
         Junction = Junction.Rectifying,
         HasRightWayRound = true,
     };
@@ -51,7 +51,7 @@ public static partial class PartKinds
     {
         Letters = [May("Q", 1), May("T", 2), May("TR", 2)],
         ListedBy = TypeNumber.Alone,
-        Materials = ["germanium"],
+        Materials = [PartMaterial.Germanium],
         Junction = Junction.Base,
         Accepted = Accept("bipolar transistor"),
     };
@@ -62,7 +62,7 @@ public static partial class PartKinds
         Letters = [Means("Q"), May("T", 1), May("TR", 1), May("V", 1)],
         ListedBy = TypeNumber.Alone,
         HasTellingName = true,
-        Materials = ["silicon", "germanium"],
+        Materials = [PartMaterial.Silicon, PartMaterial.Germanium],
         Junction = Junction.Base,
         Accepted = Accept("bipolar transistor"),
     };
@@ -73,7 +73,7 @@ public static partial class PartKinds
         Letters = [May("P", 2), May("RV", 2), May("VR", 2), May("U", 2), May("IC", 2)],
         ListedBy = TypeNumber.InsteadOfValues,
         HasTellingName = true,
-        Materials = ["silicon"],
+        Materials = [PartMaterial.Silicon],
         Voltage = VoltageMeaning.Given,
         TypeTellsVoltage = true,
         Accepted = Accept("regulator"),
@@ -82,12 +82,13 @@ public static partial class PartKinds
     /// <summary>An integrated circuit.</summary>
     public static PartKind IntegratedCircuit { get; } = new("integrated circuit", PartFamily.Other)
     {
-        Letters = [Means("U"), Means("IC")], ListedBy = TypeNumber.Alone, Materials = ["silicon"], Accepted = Accept("integrated circuit"),
+        Letters = [Means("U"), Means("IC")], ListedBy = TypeNumber.Alone, Materials = [PartMaterial.Silicon],
+        Accepted = Accept("integrated circuit"),
     };
 
     /// <summary>A memory.</summary>
     public static PartKind Memory { get; } = new("memory", PartFamily.Other)
     {
-        Letters = [May("U", 1), May("IC", 1)], ListedBy = TypeNumber.Alone, Materials = ["silicon"], Accepted = Accept("memory"),
+        Letters = [May("U", 1), May("IC", 1)], ListedBy = TypeNumber.Alone, Materials = [PartMaterial.Silicon], Accepted = Accept("memory"),
     };
 }

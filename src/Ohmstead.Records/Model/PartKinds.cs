@@ -1,17 +1,17 @@
 using System.Collections.Immutable;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Parts;
-using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Records.Model;
 
 /// <summary>
-/// The table of the kinds of part, one row each. Vocabulary, schemas, completion, parts lists, limits, fit and checks read it. A new kind is a row here, its
-/// place in <see cref="All"/>, a limit file where it has limits of its own, and a test.
+/// The table of the kinds of part, one row each. Vocabulary, schemas, completion, parts lists, limits, fit and checks read it. A new kind
+/// is a row here, its place in <see cref="All"/>, a limit file where it has limits of its own, and a test.
 /// </summary>
 /// <remarks>
-/// Class letters by ASME Y14.44 and IEC 81346-2, from memory; BR, IC, RN and SW are common practice. A letter that means several kinds of the
-/// vocabulary, or different things by the two standards and on old boards (T, V, D, P, X, M), decides nothing. Materials, ways round and what a
-/// voltage means are common knowledge of the trade.
+/// Class letters by ASME Y14.44 and IEC 81346-2, from memory; BR, IC, RN and SW are common practice. A letter that means several kinds of
+/// the vocabulary, or different things by the two standards and on old boards (T, V, D, P, X, M), decides nothing. Materials, ways round
+/// and what a voltage means are common knowledge of the trade.
 /// </remarks>
 public static partial class PartKinds
 {
@@ -23,10 +23,13 @@ public static partial class PartKinds
     {
         private static readonly ImmutableArray<PartKind> Rows =
         [
-            AluminiumElectrolytic, BipolarElectrolytic, PolymerElectrolytic, Tantalum, WetTantalum, PolyesterFilm, PolypropyleneFilm, PolystyreneFilm,
+            AluminiumElectrolytic, BipolarElectrolytic, PolymerElectrolytic, Tantalum, WetTantalum, PolyesterFilm, PolypropyleneFilm,
+            PolystyreneFilm,
             PolycarbonateFilm, Paper, MetallisedPaper, CeramicClass1, CeramicClass2, Mica, SuppressionCapacitor, TrimmerCapacitor,
-            CarbonCompositionResistor, CarbonFilmResistor, MetalFilmResistor, WireWoundResistor, ResistorNetwork, Potentiometer, Thermistor, Inductor,
-            Transformer, Diode, ZenerDiode, BridgeRectifier, SeleniumRectifier, GermaniumTransistor, Transistor, Regulator, IntegratedCircuit, Memory,
+            CarbonCompositionResistor, CarbonFilmResistor, MetalFilmResistor, WireWoundResistor, ResistorNetwork, Potentiometer,
+            Thermistor, Inductor,
+            Transformer, Diode, ZenerDiode, BridgeRectifier, SeleniumRectifier, GermaniumTransistor, Transistor, Regulator,
+            IntegratedCircuit, Memory,
             Valve, Crystal, Fuse, Relay, Switch, Lamp, Display, Cell, Motor, Connector, Other,
         ];
 
@@ -37,5 +40,6 @@ public static partial class PartKinds
 
     private static Designation May(string letters, int rank = 0) => new(letters, rank, IsCertain: false);
 
-    private static AcceptLimit Accept(string part) => AcceptLimit.Find(part) ?? throw new InvalidOperationException($"Nothing is known of what is accepted of a {part}.");
+    private static AcceptLimit Accept(string part) =>
+        AcceptLimit.Find(part) ?? throw new InvalidOperationException($"Nothing is known of what is accepted of a {part}.");
 }

@@ -9,11 +9,13 @@ namespace Ohmstead.Records.Schemas;
 /// <summary>Writes the JSON schema (draft-07) of a file from its shape, for editors and other validators.</summary>
 /// <remarks>
 /// Only keywords that every validator honours are used. A schema accepts every file that the reader accepts and refuses most of what it
-/// refuses: units, names and dates are examined by lenient patterns, what the values mean is left to the reader. The same shape gives the same bytes.
+/// refuses: units, names and dates are examined by lenient patterns, what the values mean is left to the reader. The same shape gives the
+/// same bytes.
 /// </remarks>
 public static class SchemaWriter
 {
-    private static readonly JsonWriterOptions Layout = new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Layout =
+        new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The schema of a file, with one line end at the end.</summary>
     /// <param name="file">The shape of the whole file, one of <see cref="FileShapes.All"/>.</param>
@@ -93,7 +95,8 @@ public static class SchemaWriter
     // Loaders of YAML 1.1 read a bare date as a moment in time and a bare yes as true; whoever uses one must be told where it happens.
     private static string Description(Key key) => key.Kind switch
     {
-        ValueKind.Date or ValueKind.RoughDate => key.Description + " Quote it, or tell the loader to keep dates as text, where a file is read as YAML 1.1.",
+        ValueKind.Date or ValueKind.RoughDate =>
+            key.Description + " Quote it, or tell the loader to keep dates as text, where a file is read as YAML 1.1.",
         _ => key.Description,
     };
 
@@ -107,7 +110,7 @@ public static class SchemaWriter
             case ValueKind.Id:
                 WriteTyped(json, SchemaPatterns.Id, "string", "number", "boolean");
                 break;
-            case ValueKind.Word when key.Words.Contains("yes", StringComparer.Ordinal):
+            case ValueKind.Word when ReferenceEquals(key.Words, Vocabulary.YesNo):
                 json.WriteStartArray("anyOf");
                 WriteWordItem(json, key);
                 WriteTypeItem(json, "boolean");

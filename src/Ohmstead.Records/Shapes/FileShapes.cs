@@ -71,20 +71,24 @@ public static class FileShapes
         "{ point: +15V, nominal: 15 V, tolerance: 5 %, ripple_limit: 10 mV }",
         [
             Key.Id("point", "Its name.", "+15V").Needed(),
-            Key.Word("measures", Vocabulary.PointMeasures, "nothing that is measured at a point", "What is measured there; voltage when not said."),
+            Key.Word("measures", Vocabulary.PointMeasures, "nothing that is measured at a point",
+                "What is measured there; voltage when not said."),
             Key.AnyQuantity("nominal", "The value it should have.", "15 V"),
             Key.Tolerance("tolerance", "How far from it is allowed.", "5 %"),
             Key.AnyQuantity("low", "The lowest value allowed.", "14.25 V"),
             Key.AnyQuantity("high", "The highest value allowed.", "15.75 V"),
             Key.Quantity("ripple_limit", Dimension.Voltage, "The highest ripple allowed, peak to peak.", "10 mV"),
-            Key.Word("rail", Vocabulary.Rails, "no kind of rail", "What the rail is or feeds; decides its usual limits where none are written."),
+            Key.Word(
+                "rail", Vocabulary.Rails, "no kind of rail", "What the rail is or feeds; decides its usual limits where none are written."),
             Key.Quantity("rated_current", Dimension.Current, "The current the rail is rated for; a dummy load follows from it.", "2 A"),
             Key.Id("reservoir", "The reservoir capacitor whose ripple shows here, from the parts.", "C1"),
             Key.Quantity("winding", Dimension.Voltage, "The voltage r.m.s. at full load of the winding that feeds this point.", "12 V"),
             Key.Id("input", "The point before the regulator of this rail; its headroom follows from it.", "raw"),
-            Key.Quantity("source_resistance", Dimension.Resistance, "The resistance that a meter sees here; decides how much it pulls the voltage down.", "470 kΩ"),
+            Key.Quantity("source_resistance", Dimension.Resistance,
+                "The resistance that a meter sees here; decides how much it pulls the voltage down.", "470 kΩ"),
             Key.Number("hours", "The least hours of a soak.", "4"),
-            Key.Word("required", Vocabulary.YesNo, "neither yes nor no", "Whether a board of this design must pass it to be fit to run; yes when not said."),
+            Key.Word("required", Vocabulary.YesNo, "neither yes nor no",
+                "Whether a board of this design must pass it to be fit to run; yes when not said."),
             Key.Text("source", "Where the limit comes from.", "service sheet 3"),
             Note,
         ]);
@@ -93,7 +97,8 @@ public static class FileShapes
         "known fault",
         "A fault that this design is known for.",
         "{ at: C12, what: dries out beside the regulator, advice: measure ESR warm }",
-        [Key.Text("at", "Where.", "C12"), Key.Text("what", "What happens.", "dries out beside the regulator").Needed(), Key.Text("advice", "What to do.", "measure ESR warm")]);
+        [Key.Text("at", "Where.", "C12"), Key.Text("what", "What happens.", "dries out beside the regulator").Needed(),
+            Key.Text("advice", "What to do.", "measure ESR warm")]);
 
     private static readonly Shape Calibration = new(
         "calibration",
@@ -116,7 +121,8 @@ public static class FileShapes
             Key.AnyQuantity("step", "The step of the last digit.", "0.1 µF"),
             Key.AnyQuantity("fixed", "A fixed part of the error.", "5 pF"),
             Key.AnyQuantity("up_to", "The largest reading this holds for.", "2000 µF"),
-            Key.Quantity("certificate", Dimension.Ratio, "The expanded uncertainty (k = 2) of the calibration itself, as part of the reading, from its certificate.", "0.2 %"),
+            Key.Quantity("certificate", Dimension.Ratio,
+                "The expanded uncertainty (k = 2) of the calibration itself, as part of the reading, from its certificate.", "0.2 %"),
         ]);
 
     private static readonly Shape Instrument = new(
@@ -141,7 +147,7 @@ public static class FileShapes
         [
             Key.Id("lot", "Its name in the records.", "L-031").Needed(),
             PartShape.Kind,
-            .. PartShape.OfThePart.Where(key => key.Name != "note"),
+            .. PartShape.OfThePart.Where(key => key != PartShape.Note),
             Key.RoughDate("received", "When it came.", "2026-02-20"),
             Key.Count("quantity", "How many came.", "10"),
             Key.Id("order", "The order it came under.", "PO-11"),
@@ -177,7 +183,11 @@ public static class FileShapes
             Key.Text("keeper", "Who keeps it.", "RK"),
             Key.Text("place", "Where it is.", "Saltmarsh Point"),
             Key.Word("invented", Vocabulary.YesNo, "neither yes nor no", "Whether everything in it is invented, as in an example."),
-            Key.Word("decision", Vocabulary.DecisionRules, "no rule of decision", "How a reading near its limit is judged: guarded leaves undecided what the uncertainty U does not prove, guarded to five per cent takes 0.83 U, three sigma 1.5 U, six sigma 3 U; simple takes a reading as it stands; uncritical rejects only what is proved outside, save of safety parts."),
+            Key.Word(
+                "decision", Vocabulary.DecisionRules, "no rule of decision",
+                "How a reading near its limit is judged: guarded leaves undecided what the uncertainty U does not prove, guarded to five "
+                    + "per cent takes 0.83 U, three sigma 1.5 U, six sigma 3 U; simple takes a reading as it stands; uncritical rejects "
+                        + "only what is proved outside, save of safety parts."),
             Key.Quantity("look_every", Dimension.Duration, "How often a board is looked at again.", "24 months"),
             Key.Mapping("duty", Duty, "How much and how warm boards run when they do not say it themselves."),
             Format, Note,
@@ -185,7 +195,8 @@ public static class FileShapes
 
     /// <summary>instruments.yaml.</summary>
     public static Shape Instruments { get; } = new(
-        "instruments", "The instruments of a collection.", "instruments: []", [Key.List("instruments", Instrument, "The instruments."), Format, Note]);
+        "instruments", "The instruments of a collection.", "instruments: []",
+            [Key.List("instruments", Instrument, "The instruments."), Format, Note]);
 
     /// <summary>stock.yaml.</summary>
     public static Shape Stock { get; } = new(

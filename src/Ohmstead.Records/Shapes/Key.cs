@@ -9,8 +9,6 @@ namespace Ohmstead.Records.Shapes;
 /// <param name="Example">A value as a person would write it.</param>
 public sealed record Key(string Name, ValueKind Kind, string Description, string Example)
 {
-    private readonly HashSet<string> words = [];
-
     /// <summary>True when a mapping without this key says too little to be read.</summary>
     public bool IsNeeded { get; init; }
 
@@ -18,24 +16,13 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     public Dimension Dimension { get; init; }
 
     /// <summary>The closed list a word comes from.</summary>
-    public IReadOnlyList<string> Words
-    {
-        get;
-        init
-        {
-            field = value;
-            words = value.ToHashSet(StringComparer.Ordinal);
-        }
-    } = [];
+    public IReadOnlyList<string> Words { get; init; } = [];
 
     /// <summary>What a word is that is not in the closed list, as it follows "is": no kind of work, neither yes nor no.</summary>
     public string OtherWord { get; init; } = string.Empty;
 
     /// <summary>The shape of a mapping, or of each item of a list of mappings.</summary>
     public Shape? Inner { get; init; }
-
-    /// <summary>Whether a word is in the closed list.</summary>
-    internal bool Knows(string word) => words.Contains(word);
 
     /// <summary>A value that is any text.</summary>
     public static Key Text(string name, string description, string example) => new(name, ValueKind.Text, description, example);
@@ -64,7 +51,8 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
         new(name, ValueKind.Indication, description, example) { Dimension = dimension };
 
     /// <summary>A quantity whose dimension another key decides, such as the nominal value of a test point.</summary>
-    public static Key AnyQuantity(string name, string description, string example) => new(name, ValueKind.AnyQuantity, description, example);
+    public static Key AnyQuantity(string name, string description, string example) =>
+        new(name, ValueKind.AnyQuantity, description, example);
 
     /// <summary>A tolerance.</summary>
     public static Key Tolerance(string name, string description, string example) => new(name, ValueKind.Tolerance, description, example);
@@ -82,10 +70,12 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     public static Key Count(string name, string description, string example) => new(name, ValueKind.Count, description, example);
 
     /// <summary>A mapping of a given shape.</summary>
-    public static Key Mapping(string name, Shape inner, string description) => new(name, ValueKind.Mapping, description, inner.Example) { Inner = inner };
+    public static Key Mapping(string name, Shape inner, string description) =>
+        new(name, ValueKind.Mapping, description, inner.Example) { Inner = inner };
 
     /// <summary>A list of mappings of a given shape.</summary>
-    public static Key List(string name, Shape inner, string description) => new(name, ValueKind.List, description, inner.Example) { Inner = inner };
+    public static Key List(string name, Shape inner, string description) =>
+        new(name, ValueKind.List, description, inner.Example) { Inner = inner };
 
     /// <summary>The same key, without which the mapping cannot be read.</summary>
     public Key Needed() => this with { IsNeeded = true };

@@ -1,38 +1,65 @@
+using Ohmstead.Electronics;
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Supplies;
+using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Records.Shapes;
 
-/// <summary>The closed lists of words that records use. The words are the trade's. Where the program tells words apart, each stands beside what it means.</summary>
+/// <summary>The closed lists of words that records use, each beside what it means. The words are the trade's.</summary>
 public static class Vocabulary
 {
     /// <summary>Kinds of part.</summary>
     public static WordList<PartKind> PartKinds => Model.PartKinds.All;
 
     /// <summary>What a part does in its place.</summary>
-    public static IReadOnlyList<string> Roles { get; } =
-    [
-        "reservoir", "decoupling", "coupling", "timing", "filter", "tuning", "snubber", "mains suppression", "feedback", "bias", "load", "bleeder", "other",
-    ];
+    public static WordList<PartRole> Roles { get; } = new(
+        (PartRole.Reservoir, "reservoir"),
+        (PartRole.Decoupling, "decoupling"),
+        (PartRole.Coupling, "coupling"),
+        (PartRole.Timing, "timing"),
+        (PartRole.Filter, "filter"),
+        (PartRole.Tuning, "tuning"),
+        (PartRole.Snubber, "snubber"),
+        (PartRole.MainsSuppression, "mains suppression"),
+        (PartRole.Feedback, "feedback"),
+        (PartRole.Bias, "bias"),
+        (PartRole.Load, "load"),
+        (PartRole.Bleeder, "bleeder"),
+        (PartRole.Other, "other"));
 
     /// <summary>Whether a part has a right way round.</summary>
-    public static IReadOnlyList<string> Polarities { get; } = ["polarised", "bipolar", "none"];
+    public static WordList<PartPolarity> Polarities { get; } = new(
+        (PartPolarity.Polarised, "polarised"),
+        (PartPolarity.Bipolar, "bipolar"),
+        (PartPolarity.None, "none"));
 
     /// <summary>Safety classes of suppression capacitors, IEC 60384-14.</summary>
-    public static IReadOnlyList<string> SafetyClasses { get; } = ["X1", "X2", "X3", "Y1", "Y2", "Y3", "Y4"];
+    public static WordList<SafetyClass> SafetyClasses => Electronics.Capacitors.SafetyClasses.Words;
 
     /// <summary>Speeds of fuses, IEC 60127.</summary>
-    public static IReadOnlyList<string> FuseSpeeds => FuseLetters.Speeds;
+    public static WordList<FuseSpeed> FuseSpeeds => FuseLetters.Speeds;
 
     /// <summary>Breaking capacities of fuses, IEC 60127.</summary>
-    public static IReadOnlyList<string> FuseBreakings => FuseLetters.Breakings;
+    public static WordList<FuseBreaking> FuseBreakings => FuseLetters.Breakings;
 
-    /// <summary>Sizes of fuses: the cartridges of IEC 60127-2, older ones of the trade, and those that are soldered in (IEC 60127-3 and -4).</summary>
-    public static IReadOnlyList<string> FuseSizes { get; } = ["5 x 20 mm", "6.3 x 32 mm", "6.3 x 25 mm", "5 x 25 mm", "5 x 30 mm", "sub-miniature", "chip", "other"];
+    /// <summary>
+    /// Sizes of fuses: the cartridges of IEC 60127-2, older ones of the trade, and those that are soldered in (IEC 60127-3 and -4).
+    /// </summary>
+    public static WordList<FuseSize> FuseSizes => FuseLetters.Sizes;
 
     /// <summary>Bodies and lead styles.</summary>
-    public static IReadOnlyList<string> Forms { get; } = ["axial", "radial", "snap-in", "can", "screw", "chip", "disc", "bead", "other"];
+    public static WordList<PartForm> Forms { get; } = new(
+        (PartForm.Axial, "axial"),
+        (PartForm.Radial, "radial"),
+        (PartForm.SnapIn, "snap-in"),
+        (PartForm.Can, "can"),
+        (PartForm.Screw, "screw"),
+        (PartForm.Chip, "chip"),
+        (PartForm.Disc, "disc"),
+        (PartForm.Bead, "bead"),
+        (PartForm.Other, "other"));
 
     /// <summary>What can hurt.</summary>
     public static WordList<HazardKind> Hazards { get; } = new(
@@ -104,7 +131,10 @@ public static class Vocabulary
         (TestResult.Fail, "fail"));
 
     /// <summary>Verdicts that may be written beside a reading.</summary>
-    public static IReadOnlyList<string> Verdicts { get; } = ["in", "out", "undecided"];
+    public static WordList<WrittenVerdict> Verdicts { get; } = new(
+        (WrittenVerdict.In, "in"),
+        (WrittenVerdict.Out, "out"),
+        (WrittenVerdict.Undecided, "undecided"));
 
     /// <summary>What was done.</summary>
     public static WordList<WorkKind> Works { get; } = new(
@@ -141,18 +171,22 @@ public static class Vocabulary
         (DecisionKind.LeaveAlone, "leave alone"));
 
     /// <summary>Yes or no.</summary>
-    public static IReadOnlyList<string> YesNo { get; } = ["yes", "no"];
+    public static WordList<bool> YesNo { get; } = new(
+        (true, "yes"),
+        (false, "no"));
 
     /// <summary>How a reading near its limit is judged.</summary>
-    public static IReadOnlyList<string> DecisionRules { get; } = ["guarded", "simple", "guarded to five per cent", "three sigma", "six sigma", "uncritical"];
+    public static WordList<DecisionRule> DecisionRules { get; } = new(
+        (DecisionRule.Guarded, "guarded"),
+        (DecisionRule.Simple, "simple"),
+        (DecisionRule.GuardedFivePercent, "guarded to five per cent"),
+        (DecisionRule.ThreeSigma, "three sigma"),
+        (DecisionRule.SixSigma, "six sigma"),
+        (DecisionRule.Uncritical, "uncritical"));
 
     /// <summary>What a part is made of: the junction of a semiconductor, the dielectric of a ceramic, the chemistry of a cell.</summary>
-    public static IReadOnlyList<string> Materials { get; } =
-    [
-        "silicon", "germanium", "Schottky", "C0G", "X7R", "Z5U", "Y5V", "lithium", "nickel-cadmium", "nickel-metal hydride", "alkaline", "zinc-carbon",
-        "silver oxide", "lead-acid",
-    ];
+    public static WordList<PartMaterial> Materials => PartMaterial.All;
 
     /// <summary>What a supply rail is or feeds.</summary>
-    public static IReadOnlyList<string> Rails => UsualRail.Words;
+    public static WordList<Rail> Rails => Rail.All;
 }

@@ -6,17 +6,22 @@ using Ohmstead.Collections;
 using Ohmstead.Commands;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Output;
+using Ohmstead.Records.Shapes;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Bench;
 
-/// <summary>Walks over the parts of a board, reading after reading, with the keyboard alone. Each reading is on the disk once its verdict is shown.</summary>
+/// <summary>
+/// Walks over the parts of a board, reading after reading, with the keyboard alone. Each reading is on the disk once its verdict is shown.
+/// </summary>
 /// <param name="terminal">Where it is typed and told.</param>
 /// <param name="run">How records are read and judged.</param>
 /// <param name="plan">What is walked over, and what every entry says.</param>
 /// <param name="command">Runs any other command, such as found or work.</param>
 internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan plan, Func<IReadOnlyList<string>, int> command)
 {
+    private const string Unsaid = "unsaid";
+
     private const string Help =
         """
           391 1.4            what was read: numbers alone take the units shown, or say them: 391uF 1.4ohm 12% pass
@@ -60,7 +65,8 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         Say(at >= stops.Count ? "that was the last of them" : "ended");
         // Somebody else may have fitted a piece of the same lot meanwhile.
         Renew();
-        Say($"{board.Assessment.Board.Id.Value} is now: {BoardStates.Told(board.Assessment.State, board.Assessment.OverdueSince)}; {Left()}");
+        Say($"{board.Assessment.Board.Id.Value} is now: "
+            + $"{BoardStates.Told(board.Assessment.State, board.Assessment.OverdueSince)}; {Left()}");
         return ExitCode.Clean;
     }
 
@@ -112,8 +118,8 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
             case ["always", .. var said]:
                 always = said;
                 return true;
-            case ["in" or "out" or "unsaid"]:
-                circuit = words[0] == "unsaid" ? null : words[0];
+            case [var said] when said is Unsaid || Vocabulary.Circuits.Means(said, out _):
+                circuit = said is Unsaid ? null : said;
                 return true;
             case ["with", var used]:
                 instrument = used;
@@ -147,7 +153,8 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         }
 
         var stop = stops[at];
-        var said = new SaidReading(stop.Name, stop.IsPoint ? words : [.. words, .. always]) { Circuit = stop.IsPoint ? null : circuit, Instrument = instrument };
+        var said = new SaidReading(
+            stop.Name, stop.IsPoint ? words : [.. words, .. always]) { Circuit = stop.IsPoint ? null : circuit, Instrument = instrument };
         var (entry, fault) = PreparedEntry.Of(board.Assessment, said, stop.Units);
         if (entry is null)
         {
@@ -168,7 +175,8 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
 
     private bool EnterAside(string place, string[] words)
     {
-        var (entry, fault) = PreparedEntry.Of(board.Assessment, new SaidReading(place, [.. words, .. always]) { Circuit = circuit, Instrument = instrument });
+        var (entry, fault) = PreparedEntry.Of(
+            board.Assessment, new SaidReading(place, [.. words, .. always]) { Circuit = circuit, Instrument = instrument });
         if (entry is null)
         {
             Say($"  {fault}");
@@ -194,7 +202,9 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         }
 
         terminal.Out.Write("  a slip of the unit? y writes it all the same, anything else does not > ");
-        return Read() is "y" or "yes" ? bench.Add(board, visit, entry.Key, entry.Item, isSure: true, isTrial: false) : exit;
+        return Read() is { } answer && (answer is ['y'] || (Vocabulary.YesNo.Means(answer, out var isSure) && isSure))
+            ? bench.Add(board, visit, entry.Key, entry.Item, isSure: true, isTrial: false)
+            : exit;
     }
 
     private string? Read()
@@ -228,7 +238,8 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
     }
 
     private string Left() => string.Create(
-        CultureInfo.InvariantCulture, $"{stops.Count(stop => !stop.IsDone(board.Assessment, run.Today))} of {stops.Count} places are still to be read today");
+        CultureInfo.InvariantCulture,
+            $"{stops.Count(stop => !stop.IsDone(board.Assessment, run.Today))} of {stops.Count} places are still to be read today");
 
     private void Say(string lines)
     {
@@ -245,7 +256,8 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
 /// <param name="Visit">The visit that entries belong to.</param>
 /// <param name="Classes">The letters of the references wanted, or none for all.</param>
 /// <param name="Shared">The options that every other command is given.</param>
-internal sealed record SessionPlan(string Folder, string Record, VisitHead Visit, IReadOnlyCollection<string> Classes, IReadOnlyList<string> Shared)
+internal sealed record SessionPlan(
+    string Folder, string Record, VisitHead Visit, IReadOnlyCollection<string> Classes, IReadOnlyList<string> Shared)
 {
     /// <summary>The instrument, or null for the visit's.</summary>
     public string? Instrument { get; init; }

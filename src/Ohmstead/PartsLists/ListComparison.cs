@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.PartsLists;
@@ -10,8 +11,13 @@ namespace Ohmstead.PartsLists;
 /// <param name="Conflicts">Parts that it has with another value: each as one line that says both.</param>
 /// <param name="Alike">References that can be taken for one that is there, or for each other.</param>
 internal sealed record ListComparison(
-    IReadOnlyList<ListedPart> New, IReadOnlyList<string> Same, IReadOnlyList<string> Less, IReadOnlyList<ListFault> Conflicts, IReadOnlyList<ListFault> Alike)
+    IReadOnlyList<ListedPart> New, IReadOnlyList<string> Same, IReadOnlyList<string> Less, IReadOnlyList<ListFault> Conflicts,
+        IReadOnlyList<ListFault> Alike)
 {
+    // Words about a part may differ; what decides a verdict may not.
+    private static readonly string[] WordsAboutIt =
+        [PartShape.Note.Name, PartShape.Maker.Name, PartShape.Series.Name, PartShape.DateCode.Name];
+
     /// <summary>Compares.</summary>
     /// <param name="parts">The list.</param>
     /// <param name="known">The parts of the record by reference.</param>
@@ -19,7 +25,8 @@ internal sealed record ListComparison(
     {
         var (added, same, less) = (new List<ListedPart>(), new List<string>(), new List<string>());
         var (conflicts, alike) = (new List<ListFault>(), new List<ListFault>());
-        var looks = known.Keys.GroupBy(Appearance.Of, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal);
+        var looks = known.Keys.GroupBy(Appearance.Of, StringComparer.Ordinal)
+            .ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal);
         foreach (var part in parts)
         {
             if (known.TryGetValue(part.Reference, out var there))
@@ -29,13 +36,19 @@ internal sealed record ListComparison(
                 if (against.Count == 0)
                 {
                     same.Add(part.Reference);
-                    less.AddRange(part.Values.Where(value => there.Of(value.Key) is null).Select(value => string.Create(CultureInfo.InvariantCulture, $"{part.Reference}: the record says no {value.Key}, the list says {value.Value}")));
+                    less.AddRange(
+                        part.Values.Where(value => there.Of(value.Key) is null)
+                            .Select(value =>
+                                string.Create(CultureInfo.InvariantCulture,
+                                    $"{part.Reference}: the record says no {value.Key}, the list says {value.Value}")));
                 }
             }
             else if (!looks.TryAdd(Appearance.Of(part.Reference), part.Reference))
             {
                 var other = looks[Appearance.Of(part.Reference)];
-                alike.Add(new(part.Line, 0, $"'{part.Reference}' looks like '{other}': it has {Appearance.Difference(part.Reference, other)}", $"write {other} if it is the same"));
+                alike.Add(
+                    new(part.Line, 0, $"'{part.Reference}' looks like '{other}': it has {Appearance.Difference(part.Reference, other)}",
+                        $"write {other} if it is the same"));
             }
             else
             {
@@ -52,12 +65,16 @@ internal sealed record ListComparison(
         var against = new List<ListFault>();
         if (part.IsKindSaid && part.Kind != there.Part.Values.Kind.Value)
         {
-            against.Add(new(part.Line, 0, $"{part.Reference} is '{part.Kind.Name}' in the list, and '{there.Part.Values.Kind.Text}' in {at}", "mend the one that is wrong"));
+            against.Add(
+                new(part.Line, 0, $"{part.Reference} is '{part.Kind.Name}' in the list, and '{there.Part.Values.Kind.Text}' in {at}",
+                    "mend the one that is wrong"));
         }
 
-        // Words about a part may differ; what decides a verdict may not.
-        against.AddRange(part.Values.Where(value => value.Key is not ("note" or "maker" or "series" or "date_code") && there.Of(value.Key) is { } known && known != value.Value)
-            .Select(value => new ListFault(part.Line, 0, $"{part.Reference} has {value.Key} {value.Value} in the list, and {there.Of(value.Key)} in {at}", "mend the one that is wrong")));
+        against.AddRange(
+            part.Values.Where(value => !WordsAboutIt.Contains(value.Key) && there.Of(value.Key) is { } known && known != value.Value)
+            .Select(value => new ListFault(
+                part.Line, 0, $"{part.Reference} has {value.Key} {value.Value} in the list, and {there.Of(value.Key)} in {at}",
+                    "mend the one that is wrong")));
         return against;
     }
 }

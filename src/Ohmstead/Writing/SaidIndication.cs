@@ -1,10 +1,12 @@
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Writing;
 
 /// <summary>
-/// Readings that are no figure, as they are said: <c>open</c>, <c>short</c>, <c>over range</c>, <c>&gt;20Mohm</c>. A shell takes &gt; and &lt; for itself, so
+/// Readings that are no figure, as they are said: <c>open</c>, <c>short</c>, <c>over range</c>, <c>&gt;20Mohm</c>. A shell takes &gt; and
+/// &lt; for itself, so
 /// <c>over 20Mohm</c> and <c>under 0.1ohm</c> mean the same; a record holds the sign alone.
 /// </summary>
 internal static class SaidIndication
@@ -12,7 +14,9 @@ internal static class SaidIndication
     private const string Over = "over";
     private const string Under = "under";
 
-    /// <summary>The same words, those put together that a space parted: <c>over range</c>, <c>over 20Mohm</c>, <c>esr=&gt; 20 MΩ</c>.</summary>
+    /// <summary>
+    /// The same words, those put together that a space parted: <c>over range</c>, <c>over 20Mohm</c>, <c>esr=&gt; 20 MΩ</c>.
+    /// </summary>
     public static IReadOnlyList<string> Joined(IReadOnlyList<string> words)
     {
         var joined = new List<string>(words.Count);
@@ -22,7 +26,8 @@ internal static class SaidIndication
             if (at + 1 < words.Count && Begins(word) is var (before, sign))
             {
                 var next = words[++at];
-                word = sign == ">" && next == "range" && word.EndsWith(Over, StringComparison.Ordinal) ? before + IndicationText.OverRange : before + sign + next;
+                word = sign == ">" && next == "range" && word.EndsWith(Over, StringComparison.Ordinal) ? before + IndicationText.OverRange
+                    : before + sign + next;
                 if (at + 1 < words.Count && IsNumber(next) && IsUnit(words[at + 1]))
                 {
                     word += " " + words[++at];
@@ -35,7 +40,9 @@ internal static class SaidIndication
         return joined;
     }
 
-    /// <summary>Where the value begins in a word that says its key: behind <c>=</c>, or at the sign of <c>esr&gt;20Mohm</c>; 0 where it says none.</summary>
+    /// <summary>
+    /// Where the value begins in a word that says its key: behind <c>=</c>, or at the sign of <c>esr&gt;20Mohm</c>; 0 where it says none.
+    /// </summary>
     public static (int KeyEnd, int ValueStart) Split(string word)
     {
         var end = word.AsSpan().IndexOfAny("=<>≤≥");
@@ -61,18 +68,25 @@ internal static class SaidIndication
             (PartFamily.Transistor, not IndicationText.OverRange) => "forward_voltage",
             (PartFamily.Other, not IndicationText.OverRange) when kind.Junction != Junction.None => "forward_voltage",
             (PartFamily.Other, not IndicationText.OverRange)
-                when kind == PartKinds.Switch || kind == PartKinds.Lamp || kind == PartKinds.Connector || kind == PartKinds.Valve || kind == PartKinds.Other => "resistance",
+                when kind == PartKinds.Switch || kind == PartKinds.Lamp || kind == PartKinds.Connector || kind == PartKinds.Valve
+                    || kind == PartKinds.Other => "resistance",
             _ => null,
         };
-        return key is null ? (null, $"'{word}' can be of more than one quantity; say which, as in resistance={(word.Contains(' ', StringComparison.Ordinal) ? $"\"{word}\"" : word)}") : (key, null);
+        return key is null
+            ? (null,
+                $"'{word}' can be of more than one quantity; say which, as in "
+                    + $"resistance={(word.Contains(' ', StringComparison.Ordinal) ? $"\"{word}\"" : word)}") : (key, null);
     }
 
     // What a word that ends in a sign, or in the word for it, says before the sign.
     private static (string Before, string Sign)? Begins(string word)
     {
-        foreach (var (ending, sign) in new[] { (Over, ">"), (Under, "<"), (">=", ">="), ("<=", "<="), (">", ">"), ("<", "<"), ("≥", "≥"), ("≤", "≤") })
+        foreach (
+            var (ending, sign) in new[] { (Over, ">"), (Under, "<"), (">=", ">="), ("<=", "<="), (">", ">"), ("<", "<"),
+                ("≥", "≥"), ("≤", "≤") })
         {
-            if (word.EndsWith(ending, StringComparison.Ordinal) && word[..^ending.Length] is var before && (before.Length == 0 || before[^1] == '=' || !char.IsAsciiLetter(ending[0])))
+            if (word.EndsWith(ending, StringComparison.Ordinal) && word[..^ending.Length] is var before
+                && (before.Length == 0 || before[^1] == '=' || !char.IsAsciiLetter(ending[0])))
             {
                 return (before, sign);
             }
@@ -84,5 +98,7 @@ internal static class SaidIndication
     private static bool IsNumber(string word) => word.Length > 0 && word.All(unit => char.IsAsciiDigit(unit) || unit == '.');
 
     private static bool IsUnit(string word) =>
-        word.Length > 0 && word.All(unit => char.IsLetter(unit) || unit is 'Ω' or '%') && word is not ("pass" or "fail" or IndicationText.Open or IndicationText.Short or Over or Under);
+        word.Length > 0 && word.All(unit => char.IsLetter(unit) || unit is 'Ω' or '%')
+            && word is not (IndicationText.Open or IndicationText.Short or Over or Under)
+        && !Vocabulary.Results.Means(word, out _);
 }

@@ -1,4 +1,5 @@
 using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Substitution;
 
 namespace Ohmstead.Electronics.Tests.Capacitors;
 
@@ -15,7 +16,8 @@ public sealed class SuppressionFiguresTests
         Assert.Equal(worn, (double)SuppressionFigures.FilmOrPaper.LeastOhms(Exact.Of(farads), isNew: false).Value.Value, 1e6);
     }
 
-    // SV03. Y2 ceramic: 6 GΩ by the standard from memory, 3 GΩ after endurance (Vishay VY2, document 28535): 10 kΩ and 50 mA at 250 V are out.
+    // SV03. Y2 ceramic: 6 GΩ by the standard from memory, 3 GΩ after endurance (Vishay VY2, document 28535): 10 kΩ and 50 mA at 250 V are
+    // out.
     [Theory]
     [InlineData("10000", false)]
     [InlineData("5000", false)]
@@ -30,11 +32,13 @@ public sealed class SuppressionFiguresTests
     [InlineData("polypropylene film", "0.0000011", "0.008")]
     [InlineData("ceramic disc", "0.0000000022", "0.05")]
     public void A_worn_suppressor_may_have_gained_some_loss(string dielectric, string farads, string limit) =>
-        Assert.Equal(Exact.Of(limit), SuppressionFigures.All.Single(known => known.Dielectric == dielectric).LargestLossFactor(Exact.Of(farads), isNew: false).Value.Value);
+        Assert.Equal(Exact.Of(limit), SuppressionFigures.All.Single(known => known.Dielectric == dielectric)
+            .LargestLossFactor(Exact.Of(farads), isNew: false).Value.Value);
 
     // SV05. X2 of 305 V: 4.3 x 305 = 1311.5 V d.c. for a minute (TDK).
     [Fact]
-    public void A_new_film_suppressor_bears_four_times_its_voltage_and_more() => Assert.Equal(1311.5m, SuppressionFigures.FilmProofVolts(305m).Value.Value);
+    public void A_new_film_suppressor_bears_four_times_its_voltage_and_more() =>
+        Assert.Equal(1311.5m, SuppressionFigures.FilmProofVolts(305m).Value.Value);
 
     [Theory]
     [InlineData(true, null, false, "0.0000001", "ceramic disc")]
@@ -42,9 +46,10 @@ public sealed class SuppressionFiguresTests
     [InlineData(null, null, true, "0.000000022", "film or paper, not written which")]
     [InlineData(false, null, true, "0.0000000022", "film or paper, not written which")]
     [InlineData(null, null, false, "0.0000000022", "film or paper, not written which")]
-    [InlineData(null, "metallised paper", false, "0.0000001", "metallised paper")]
-    [InlineData(null, "polyester film", false, "0.0000001", "polyester film")]
-    public void What_is_not_written_is_taken_for_what_both_may_be(bool? isCeramic, string? film, bool isY, string farads, string dielectric) =>
+    [InlineData(null, CapacitorKind.MetallisedPaper, false, "0.0000001", "metallised paper")]
+    [InlineData(null, CapacitorKind.Polyester, false, "0.0000001", "polyester film")]
+    public void What_is_not_written_is_taken_for_what_both_may_be(
+        bool? isCeramic, CapacitorKind? film, bool isY, string farads, string dielectric) =>
         Assert.Equal(dielectric, SuppressionFigures.Of(isCeramic, film, isY, Exact.Of(farads)).Dielectric);
 
     // SV04. 2 pi x 50 Hz x 2.2 nF x 230 V = 0.1590 mA; 2.64 nF at 253 V 0.2098 mA; 100 nF 7.226 mA.
@@ -53,5 +58,6 @@ public sealed class SuppressionFiguresTests
     [InlineData("0.00000000264", "253", 0.2098)]
     [InlineData("0.0000001", "230", 7.226)]
     public void A_capacitor_to_the_case_sends_a_current_into_it(string farads, string volts, double milliamperes) =>
-        Assert.Equal(milliamperes, (double)SafetyCapacitor.TouchMilliamperes(Exact.Of(farads), Exact.Of(volts), 50m).Value.Value, milliamperes * 1e-3);
+        Assert.Equal(milliamperes, (double)SafetyCapacitor.TouchMilliamperes(Exact.Of(farads), Exact.Of(volts), 50m).Value.Value,
+            milliamperes * 1e-3);
 }

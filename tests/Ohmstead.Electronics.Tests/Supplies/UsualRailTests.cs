@@ -1,10 +1,12 @@
+using System.Reflection;
 using Ohmstead.Electronics.Supplies;
 
 namespace Ohmstead.Electronics.Tests.Supplies;
 
 public sealed class UsualRailTests
 {
-    // TTL 4.75 to 5.25 V, 4000B 3 to 15 V, dynamic memory +/-10 %, ECL +/-10 %, a line driver's mark -15 to -5 V, heaters +/-5 %: data books, from memory.
+    // TTL 4.75 to 5.25 V, 4000B 3 to 15 V, dynamic memory +/-10 %, ECL +/-10 %, a line driver's mark -15 to -5 V, heaters +/-5 %: data
+    // books, from memory.
     [Theory]
     [InlineData(null, "5", "4.75", "5.25")]
     [InlineData("TTL", "5", "4.75", "5.25")]
@@ -19,7 +21,7 @@ public sealed class UsualRailTests
     [InlineData("mains", "230", "207", "253")]
     public void A_rail_may_be_what_its_family_bears(string? rail, string nominal, string low, string high)
     {
-        RailLimit? limit = UsualRail.Range(rail, Exact.Of(nominal));
+        RailLimit? limit = UsualRail.Range(Named(rail), Exact.Of(nominal));
         Assert.NotNull(limit);
         Assert.Equal((Exact.Of(low), Exact.Of(high)), (limit.LowVolts, limit.HighVolts));
     }
@@ -29,9 +31,11 @@ public sealed class UsualRailTests
     [InlineData("TTL", "12")]
     [InlineData("CMOS 4000B", "24")]
     [InlineData("unregulated", "42")]
-    public void A_rail_without_a_usual_range_has_none(string? rail, string nominal) => Assert.Null(UsualRail.Range(rail, Exact.Of(nominal)));
+    public void A_rail_without_a_usual_range_has_none(string? rail, string nominal) =>
+        Assert.Null(UsualRail.Range(Named(rail), Exact.Of(nominal)));
 
-    // Logic 50 mV, analogue 10 mV, an unregulated reservoir a tenth of its voltage, high tension a hundredth after the filter: common practice.
+    // Logic 50 mV, analogue 10 mV, an unregulated reservoir a tenth of its voltage, high tension a hundredth after the filter: common
+    // practice.
     [Theory]
     [InlineData(null, "5", "0.05")]
     [InlineData("TTL", "5", "0.05")]
@@ -39,13 +43,23 @@ public sealed class UsualRailTests
     [InlineData("unregulated", "42", "4.2")]
     [InlineData("high tension", "250", "2.5")]
     public void A_rail_may_ripple_as_much_as_is_usual(string? rail, string nominal, string volts) =>
-        Assert.Equal(Exact.Of(volts), UsualRail.Ripple(rail, Exact.Of(nominal))?.UsualFor(Exact.Of(nominal)));
+        Assert.Equal(Exact.Of(volts), UsualRail.Ripple(Named(rail), Exact.Of(nominal))?.UsualFor(Exact.Of(nominal)));
 
     [Fact]
     public void Ripple_of_an_unknown_rail_has_no_usual_limit() => Assert.Null(UsualRail.Ripple(null, 80m));
 
     [Fact]
     public void Every_word_but_the_two_that_tell_ripple_alone_names_a_family() =>
-        Assert.All(UsualRail.Words.Except([UsualRail.Unregulated, UsualRail.HighTension]), word =>
-            Assert.Contains(RailLimits.All, limit => UsualRail.Range(word, limit.NominalVolts) is not null));
+        Assert.All(Rail.All.Values.Except([Rail.Unregulated, Rail.HighTension]), rail =>
+            Assert.Contains(RailLimits.All, limit => UsualRail.Range(rail, limit.NominalVolts) is not null));
+
+    [Fact]
+    public void Every_row_stands_in_the_list_once() =>
+        Assert.Equal(
+            typeof(Rail).GetProperties(BindingFlags.Public | BindingFlags.Static).Where(property => property.PropertyType == typeof(Rail))
+                .Select(property => (Rail)property.GetValue(null)!),
+            Rail.All.Values);
+
+    private static Rail? Named(string? rail) =>
+        rail is null ? null : Rail.All.Means(rail, out var known) ? known : throw new InvalidOperationException(rail);
 }

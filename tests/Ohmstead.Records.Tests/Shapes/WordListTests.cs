@@ -1,3 +1,6 @@
+using Ohmstead.Electronics;
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 
@@ -33,6 +36,41 @@ public sealed class WordListTests
     [Fact]
     public void Each_quantity_of_a_point_has_one_word() => EachHasOneWord(Vocabulary.PointMeasures);
 
+    [Fact]
+    public void Each_role_has_one_word() => EachHasOneWord(Vocabulary.Roles);
+
+    [Fact]
+    public void Each_polarity_has_one_word() => EachHasOneWord(Vocabulary.Polarities);
+
+    [Fact]
+    public void Each_form_has_one_word() => EachHasOneWord(Vocabulary.Forms);
+
+    [Fact]
+    public void Each_speed_of_a_fuse_has_one_word() => EachHasOneWord(Vocabulary.FuseSpeeds);
+
+    [Fact]
+    public void Each_breaking_capacity_of_a_fuse_has_one_word() => EachHasOneWord(Vocabulary.FuseBreakings);
+
+    [Fact]
+    public void Each_size_of_a_fuse_has_one_word() => EachHasOneWord(Vocabulary.FuseSizes);
+
+    [Fact]
+    public void Each_verdict_that_may_be_written_has_one_word() => EachHasOneWord(Vocabulary.Verdicts);
+
+    // A part without a class has no word for it.
+    [Fact]
+    public void Each_safety_class_has_one_word() =>
+        Assert.Equal(Enum.GetValues<SafetyClass>().Except([SafetyClass.None]).Order(), ValuesOf(Vocabulary.SafetyClasses).Order());
+
+    [Fact]
+    public void Each_rule_of_decision_has_one_word() =>
+        Assert.Equal(DecisionRule.All.OrderBy(rule => rule.Name, StringComparer.Ordinal),
+            Vocabulary.DecisionRules.Values.OrderBy(rule => rule.Name, StringComparer.Ordinal));
+
+    [Fact]
+    public void Yes_and_no_mean_what_they_say() =>
+        Assert.Equal([true, false], new[] { "yes", "no" }.Select(word => Vocabulary.YesNo.Means(word, out var isSo) && isSo));
+
     // Gain, hours of soak and the drop of a junction are not what an accuracy is stated for.
     [Fact]
     public void Each_quantity_that_an_instrument_has_a_range_for_has_one_word() =>
@@ -41,7 +79,8 @@ public sealed class WordListTests
             ValuesOf(Vocabulary.InstrumentMeasures).Order());
 
     [Fact]
-    public void Words_are_told_in_the_order_of_their_rows() => Assert.Equal(["as found", "new", "as left", "again"], Vocabulary.ReadingStates);
+    public void Words_are_told_in_the_order_of_their_rows() =>
+        Assert.Equal(["as found", "new", "as left", "again"], Vocabulary.ReadingStates);
 
     [Theory]
     [InlineData("Replaced")]
@@ -66,5 +105,6 @@ public sealed class WordListTests
 
     private static IEnumerable<T> ValuesOf<T>(WordList<T> words, string? only = null)
         where T : struct, Enum =>
-        words.Where(word => only is null || word == only).Select(word => words.Means(word, out var value) ? value : throw new InvalidOperationException(word));
+        words.Where(word => only is null || word == only)
+            .Select(word => words.Means(word, out var value) ? value : throw new InvalidOperationException(word));
 }

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class ReplacementSafetyClassLower : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("replacement-safety-class-lower", Severity.Error, "a replacement does not have the safety class that the place needs");
+    public CheckDescription Description { get; } =
+        new("replacement-safety-class-lower", Severity.Error, "a replacement does not have the safety class that the place needs");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -19,7 +20,8 @@ public sealed class ReplacementSafetyClassLower : IBoardCheck
                 yield return board.Finding(
                     Description,
                     replacement.Work.Spot,
-                    $"{replacement.Place.Part.Ref.Value} needs safety class {was.Value}, {replacement.Named} has {replacement.Values.SafetyClass?.Value ?? "none"}: {reason.Words}",
+                    $"{replacement.Place.Part.Ref.Value} needs safety class {was.Text}, {replacement.Named} has "
+                        + $"{replacement.Values.SafetyClass?.Text ?? "none"}: {reason.Words}",
                     $"fit a part of class {was.Value} or better; defer to local codes and licensed practice")
                     with { Related = board.InStock(replacement.Lot) };
             }

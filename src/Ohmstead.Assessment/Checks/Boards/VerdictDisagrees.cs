@@ -7,14 +7,15 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class VerdictDisagrees : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("verdict-disagrees", Severity.Error, "a verdict written beside a reading is not the one that is computed");
+    public CheckDescription Description { get; } =
+        new("verdict-disagrees", Severity.Error, "a verdict written beside a reading is not the one that is computed");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
         foreach (var verdict in ComputedVerdict.All(board))
         {
-            if (verdict.Written is not { } written || verdict.Word == written.Value)
+            if (verdict.Written is not { } written || verdict.IsAsWritten)
             {
                 continue;
             }
@@ -22,10 +23,11 @@ public sealed class VerdictDisagrees : IBoardCheck
             yield return board.Finding(
                 Description,
                 written.Spot,
-                $"the verdict is written as '{written.Value}' but computed as '{VerdictWords.Of(verdict.Outcome)}': {Why(verdict)}",
+                $"the verdict is written as '{written.Text}' but computed as '{VerdictWords.Of(verdict.Outcome)}': {Why(verdict)}",
                 verdict.Word is null ? "leave the verdict out" : $"write verdict: {verdict.Word}, or mend the reading");
         }
     }
 
-    private static string Why(ComputedVerdict verdict) => verdict.Verdicts.FirstOrDefault(value => value.Outcome == verdict.Outcome)?.Why ?? "nothing here can be judged";
+    private static string Why(ComputedVerdict verdict) =>
+        verdict.Verdicts.FirstOrDefault(value => value.Outcome == verdict.Outcome)?.Why ?? "nothing here can be judged";
 }

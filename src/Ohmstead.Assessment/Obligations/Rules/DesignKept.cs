@@ -8,8 +8,8 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Obligations.Rules;
 
 /// <summary>
-/// A board that lists a part or a point of its design in its own words asks no less than the design, or says why in a note. The class, the kind and the rating of
-/// a part that people rely on not to be hurt are not lowered at all.
+/// A board that lists a part or a point of its design in its own words asks no less than the design, or says why in a note. The class, the
+/// kind and the rating of a part that people rely on not to be hurt are not lowered at all.
 /// </summary>
 public sealed class DesignKept : IObligationRule
 {
@@ -29,7 +29,8 @@ public sealed class DesignKept : IObligationRule
 
         foreach (var part in own.Parts)
         {
-            if (design.Parts.FirstOrDefault(known => known.Ref.Value == part.Ref.Value) is { } known && Loosened(part.Values, known.Values) is { Count: > 0 } loose)
+            if (design.Parts.FirstOrDefault(known => known.Ref.Value == part.Ref.Value) is { } known
+                && Loosened(part.Values, known.Values) is { Count: > 0 } loose)
             {
                 // No note lowers what people rely on not to be hurt.
                 var isSafety = PartKind.IsSafetyRelevant(known.Values);
@@ -39,21 +40,26 @@ public sealed class DesignKept : IObligationRule
 
         foreach (var point in own.Points)
         {
-            if (design.Points.FirstOrDefault(known => known.Name.Value == point.Name.Value) is { } known && Loosened(point, known) is { Count: > 0 } loose)
+            if (design.Points.FirstOrDefault(known => known.Name.Value == point.Name.Value) is { } known
+                && Loosened(point, known) is { Count: > 0 } loose)
             {
-                yield return Told(board, point.Name.Value, loose, point.Note ?? (point.Source?.Value == known.Source?.Value ? null : point.Source), isSafety: false);
+                yield return Told(board, point.Name.Value, loose,
+                    point.Note ?? (point.Source?.Value == known.Source?.Value ? null : point.Source), isSafety: false);
             }
         }
     }
 
-    private Obligation Told(BoardUnderObligation board, string at, List<(string What, bool IsRating)> loose, Written<string>? note, bool isSafety)
+    private Obligation Told(
+        BoardUnderObligation board, string at, List<(string What, bool IsRating)> loose, Written<string>? note, bool isSafety)
     {
         var what = $"this board asks less of {at} than its design: {string.Join(", ", loose.Select(one => one.What))}";
         return note is { } why
             ? Obligation.Met(Kind, at, what, board.ByTheRecord(why.Value, why.Spot))
             : Obligation.Open(
                 Kind, isSafety ? BoardState.FaultStands : BoardState.ProofDue, at, what,
-                isSafety ? "people rely on this part not to be hurt: ask what the design asks, or mend the design; defer to local codes and licensed practice" : "take it out, or say in its note why this board differs");
+                isSafety
+                    ? "people rely on this part not to be hurt: ask what the design asks, or mend the design; defer to local "
+                        + "codes and licensed practice" : "take it out, or say in its note why this board differs");
     }
 
     private static List<(string What, bool IsRating)> Loosened(PartValues own, PartValues known)
@@ -76,7 +82,7 @@ public sealed class DesignKept : IObligationRule
         }
 
         Same(loose, "frequency", own.Frequency, known.Frequency);
-        SafetyClass(loose, own.SafetyClass, known.SafetyClass);
+        Class(loose, own.SafetyClass, known.SafetyClass);
         Word(loose, "role", own.Role, known.Role, isRating: false);
         Word(loose, "polarity", own.Polarity, known.Polarity, isRating: false);
         Word(loose, "speed", own.Speed, known.Speed, isRating: true);
@@ -135,17 +141,17 @@ public sealed class DesignKept : IObligationRule
         return loose;
     }
 
-    private static void SafetyClass(List<(string, bool)> loose, Written<string>? own, Written<string>? known)
+    private static void Class(List<(string, bool)> loose, Written<SafetyClass>? own, Written<SafetyClass>? known)
     {
-        if (known is not null && own?.Value != known.Value && !SafetyCapacitor.MayReplace(CapacitorWords.Safety(known.Value), CapacitorWords.Safety(own?.Value)).Value)
+        if (known is not null && own?.Value != known.Value && !SafetyCapacitor.MayReplace(known.Value, CapacitorWords.Safety(own)).Value)
         {
             loose.Add(($"safety class {own?.Text ?? "not written"} for {known.Text}", true));
         }
     }
 
-    private static void Breaking(List<(string, bool)> loose, Written<string>? own, Written<string>? known)
+    private static void Breaking(List<(string, bool)> loose, Written<FuseBreaking>? own, Written<FuseBreaking>? known)
     {
-        if (known is not null && !(FuseLetters.Breaking(own?.Value) >= FuseLetters.Breaking(known.Value)))
+        if (known is not null && !(own?.Value >= known.Value))
         {
             loose.Add(($"breaking capacity {own?.Text ?? "not written"} for {known.Text}", true));
         }
@@ -153,15 +159,17 @@ public sealed class DesignKept : IObligationRule
 
     private static void Limit(List<(string, bool)> loose, string what, Written<Quantity>? own, Written<Quantity>? known, bool isLower)
     {
-        if (own is null ? known is not null : known is null || (isLower ? own.Value.Value < known.Value.Value : own.Value.Value > known.Value.Value))
+        if (own is null ? known is not null : known is null
+            || (isLower ? own.Value.Value < known.Value.Value : own.Value.Value > known.Value.Value))
         {
             loose.Add(($"{what} {own?.Text ?? "not written"} for {known?.Text ?? "none"}", false));
         }
     }
 
-    private static void Word(List<(string, bool)> loose, string what, Written<string>? own, Written<string>? known, bool isRating)
+    private static void Word<T>(List<(string, bool)> loose, string what, Written<T>? own, Written<T>? known, bool isRating)
+        where T : notnull
     {
-        if (known is not null && own?.Value != known.Value)
+        if (known is not null && (own is null || !own.Value.Equals(known.Value)))
         {
             loose.Add(($"{what} {own?.Text ?? "not written"} for {known.Text}", isRating));
         }
@@ -194,11 +202,14 @@ public sealed class DesignKept : IObligationRule
     private static void Tolerance(List<(string, bool)> loose, Written<Tolerance>? own, Written<Tolerance>? known)
     {
         // Where the design writes none the usual one holds: one of the board's own takes its place.
-        if (known is null ? own is not null : (own is null || own.Value.IsRelative != known.Value.IsRelative || own.Value.Lower < known.Value.Lower || own.Value.Upper > known.Value.Upper))
+        if (known is null ? own is not null
+            : (own is null || own.Value.IsRelative != known.Value.IsRelative || own.Value.Lower < known.Value.Lower
+                || own.Value.Upper > known.Value.Upper))
         {
             loose.Add(($"tolerance {own?.Text ?? "not written"} for {known?.Text ?? "the usual one"}", false));
         }
     }
 
-    private static string Changed(string what, Written<Quantity>? own, Written<Quantity> known) => $"{what} {own?.Text ?? "not written"} for {known.Text}";
+    private static string Changed(string what, Written<Quantity>? own, Written<Quantity> known) =>
+        $"{what} {own?.Text ?? "not written"} for {known.Text}";
 }

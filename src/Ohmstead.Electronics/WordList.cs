@@ -1,11 +1,12 @@
 using System.Collections;
 using System.Collections.Frozen;
 
-namespace Ohmstead.Records.Shapes;
+namespace Ohmstead.Electronics;
 
 /// <summary>
-/// A closed list of words and what each of them means: the only place where a word of the record stands beside its value. Schemas, messages and
-/// completion read the words, binding reads the values. It is written out row by row, since nothing may look at names of a type while the program runs.
+/// A closed list of words and what each of them means: the only place where a word of the record stands beside its value. Schemas, messages
+/// and completion read the words, binding reads the values. It is written out row by row, since nothing may look at names of a type while
+/// the program runs.
 /// </summary>
 /// <typeparam name="T">What the words mean.</typeparam>
 public sealed class WordList<T> : IReadOnlyList<string>
