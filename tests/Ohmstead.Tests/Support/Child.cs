@@ -8,8 +8,8 @@ internal static class Child
     /// <summary>The day of every run, 2026-11-25, as SOURCE_DATE_EPOCH says it.</summary>
     public const string Day = "1795564800";
 
-    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(30);
-    private static readonly TimeSpan LongestToTell = TimeSpan.FromSeconds(60);
+    private static readonly TimeSpan Longest = TimeSpan.FromMinutes(5);
+    private static readonly TimeSpan LongestToTell = TimeSpan.FromMinutes(5);
 
     /// <summary>The command that starts the program.</summary>
     public static string Program { get; } = $"dotnet {Path.Combine(AppContext.BaseDirectory, "ohmstead.dll")}";
