@@ -26,7 +26,10 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     public bool IsOpen => On is null;
 
     /// <summary>True when a board is not fit to run before it is answered.</summary>
-    public bool MustBeAnswered => Finding.Severity.Value is ObservedSeverity.Major or ObservedSeverity.Safety;
+    public bool MustBeAnswered => Weight is ObservedSeverity.Major or ObservedSeverity.Safety;
+
+    /// <summary>How much it matters: as written, or more where its words are never little (<see cref="Troubles.Weigh"/>).</summary>
+    public ObservedSeverity Weight { get; init; } = Finding.Severity.Value;
 
     /// <summary>What sort of trouble it is.</summary>
     internal Trouble Trouble => Troubles.Of(Finding, Part);
@@ -42,7 +45,8 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
         {
             foreach (var finding in visits[order].Found)
             {
-                found.Add(new(visits[order], Moment.Of(order, finding.Spot), finding, parts.GetValueOrDefault(finding.At.Value)));
+                var part = parts.GetValueOrDefault(finding.At.Value);
+                found.Add(new(visits[order], Moment.Of(order, finding.Spot), finding, part) { Weight = Troubles.Weigh(finding, part) });
             }
 
             if (found.Count == 0)
@@ -86,7 +90,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
         for (var i = 0; i < found.Count; i++)
         {
             // A person may leave a fault alone with a reason, but not something that can hurt.
-            if (found[i].IsOpen && found[i].Finding.Severity.Value != ObservedSeverity.Safety && at > found[i].At
+            if (found[i].IsOpen && found[i].Weight != ObservedSeverity.Safety && at > found[i].At
                 && (decision.Part?.Value == found[i].Finding.At.Value || decision.At?.Value == found[i].Finding.At.Value))
             {
                 found[i] = found[i] with { Decision = decision, On = visit };
@@ -104,10 +108,20 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     }
 
     // What need not be answered is answered by any work; a fault that is left alone wants the reason beside it.
-    private static bool CanClose(WorkEntry work, AnsweredFinding finding) => finding.Finding.Severity.Value switch
+    private static bool CanClose(WorkEntry work, AnsweredFinding finding) => finding.Weight switch
     {
         ObservedSeverity.Note or ObservedSeverity.Minor => true,
         ObservedSeverity.Major when work.Did.Value == WorkKind.LeftAlone => work.Note is not null,
-        ObservedSeverity.Major or ObservedSeverity.Safety => ClosingWork.Closes(work.Did.Value, finding.Trouble, finding.Finding.Severity.Value),
+        ObservedSeverity.Major or ObservedSeverity.Safety => Closes(work.Did.Value, finding, finding.Trouble),
     };
+
+    private static bool Closes(WorkKind work, AnsweredFinding finding, Trouble trouble) =>
+        trouble == Trouble.Other && finding.Part is { } part && PartKind.IsSafetyRelevant(part.Values)
+            ? ClosingWork.ClosesAtASafetyPart(work)
+            : ClosingWork.Closes(work, trouble, finding.Weight, CanGo(finding, trouble));
+
+    // A part that is listed can go. So can one that nobody listed, when its words say that it is one; what is named after a place stays there.
+    private static bool CanGo(AnsweredFinding finding, Trouble trouble) => finding.Part is { } part
+        ? part.Values.Kind.Value != PartKinds.Connector
+        : trouble == Trouble.SpentPart && !Troubles.NamesAPlace(finding.Finding.At.Value);
 }

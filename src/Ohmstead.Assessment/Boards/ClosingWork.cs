@@ -9,21 +9,30 @@ internal static class ClosingWork
     /// <param name="work">What was done.</param>
     /// <param name="trouble">What sort of trouble was found.</param>
     /// <param name="severity">How much it matters.</param>
-    internal static bool Closes(WorkKind work, Trouble trouble, ObservedSeverity severity) => (work, trouble) switch
+    /// <param name="canGo">Whether it was found at a thing that can go for good: a part, and no joint, track, socket or connector.</param>
+    internal static bool Closes(WorkKind work, Trouble trouble, ObservedSeverity severity, bool canGo) => (work, trouble) switch
     {
         (WorkKind.LeftAlone or WorkKind.PutBack, _) => false,
-        (WorkKind.Replaced or WorkKind.Removed, _) => true,
+        // A new part is soldered to the track that was there.
+        (WorkKind.Replaced, not Trouble.Track) => true,
+        // What goes takes its own fault along, and neither a joint nor dirt. Metal is tested afterwards whatever was done.
+        (WorkKind.Removed, Trouble.LiveMetal) => true,
+        (WorkKind.Removed, Trouble.SpentPart or Trouble.Other) => canGo,
         // A new part in an empty place; what was wrong with the old one went with it.
         (WorkKind.Fitted, Trouble.SpentPart or Trouble.Other) => true,
-        (WorkKind.Fitted, _) => false,
         (WorkKind.Repaired or WorkKind.Modified, not Trouble.SpentPart) => true,
         (WorkKind.MadeSafe, Trouble.LiveMetal or Trouble.Joint or Trouble.Other) => true,
-        (WorkKind.Resoldered, Trouble.Joint or Trouble.Other) => true,
+        (WorkKind.Resoldered, Trouble.Joint or Trouble.Track) => true,
         (WorkKind.Cleaned or WorkKind.Washed, Trouble.Dirt) => true,
         // A rough wiper and a stiff switch are cleaned or set; what can hurt is not.
-        (WorkKind.Cleaned or WorkKind.Washed or WorkKind.Adjusted or WorkKind.Reformed, Trouble.Other) => severity != ObservedSeverity.Safety,
+        (WorkKind.Cleaned or WorkKind.Washed or WorkKind.Resoldered or WorkKind.Adjusted, Trouble.Contact) => severity != ObservedSeverity.Safety,
+        // Nobody knows what was wrong, so a rub with a cloth shows nothing.
+        (WorkKind.Resoldered or WorkKind.Adjusted or WorkKind.Reformed, Trouble.Other) => severity != ObservedSeverity.Safety,
         _ => false,
     };
+
+    /// <summary>Whether work can close a finding of no known sort at a part that people rely on not to be hurt: only another part can. Common practice.</summary>
+    internal static bool ClosesAtASafetyPart(WorkKind work) => work is WorkKind.Replaced or WorkKind.Removed or WorkKind.Fitted;
 
     /// <summary>Whether work at its place can make a hazard safe for good.</summary>
     internal static bool MakesSafe(WorkKind work, HazardKind hazard) => hazard switch

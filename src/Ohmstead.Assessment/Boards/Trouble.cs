@@ -1,3 +1,4 @@
+using System.Buffers;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -11,13 +12,19 @@ internal enum Trouble
     /// <summary>A part that is spent or broken as a thing: crazed, bulged, burst, leaking, burnt. No work on it makes it whole.</summary>
     SpentPart,
 
-    /// <summary>Copper, a joint or a wire.</summary>
+    /// <summary>A joint or a wire.</summary>
     Joint,
+
+    /// <summary>Copper beside a part: a lifted pad, a broken track. Another part does not mend it.</summary>
+    Track,
 
     /// <summary>Something on the board that does not belong there.</summary>
     Dirt,
 
-    /// <summary>Anything else.</summary>
+    /// <summary>What moves or touches: a wiper, a switch, a relay, a socket.</summary>
+    Contact,
+
+    /// <summary>Anything else, and what is told in words that the program does not know.</summary>
     Other,
 }
 
@@ -42,8 +49,24 @@ internal static class Troubles
     // What leaks by the meter is no leak that wets a hand: readings judge it.
     private const string Measured = "LEAKAGE";
     private const string Wet = "ELECTROLYTE";
-    private static readonly string[] Copper =
-        ["PAD", "JOINT", "TRACK", "TRACE", "COPPER", "SOLDER", "UNSOLDER", "DESOLDER", "WIRE", "LEAD OFF", "LEG OFF", "CONNECTION"];
+    private static readonly string[] WetWords = [Wet];
+
+    // What is never little, whatever was written beside it.
+    private static readonly string[] SpentLittle = ["BULG", "SWOLLEN", "VENTED", "BURST", "EXPLODED", "BURNT", "BURNED", "CHARRED"];
+    private static readonly string[] SpentAlways = [.. SpentLittle, "CRAZ"];
+    private static readonly string[] Cracked = ["CRACKED", "CRACKS", "CRACK ", "SPLIT", "SHATTER"];
+    private static readonly string[] Staying = ["JOINT", "PAD", "TRACK", "TRACE", "SOCKET", "CONNECTOR", "PLUG", "HOLDER", "TERMINAL", "BOARD"];
+    private static readonly string[] Suppressing = ["SUPPRESS", "X1", "X2", "Y1", "Y2"];
+    private static readonly string[] Leaking = ["LEAK"];
+    private static readonly string[] Crust = ["CRUST"];
+    private static readonly SearchValues<string> NeverLittle = SearchValues.Create([.. SpentAlways, .. Cracked, .. Live, .. Leaking, .. Crust, Wet], StringComparison.OrdinalIgnoreCase);
+    private static readonly string[] Copper = ["PAD", "TRACK", "TRACE", "COPPER"];
+    private static readonly string[] Joints = ["JOINT", "SOLDER", "UNSOLDER", "DESOLDER", "WIRE", "LEAD OFF", "LEG OFF", "CONNECTION"];
+
+    // What touches is cleaned or set. What moves is told by how it feels and sounds, where something that moves sits.
+    private static readonly string[] Touching = ["CONTACT", "SOCKET", "WIPER", "SLIDER"];
+    private static readonly string[] Held = ["SOCKET"];
+    private static readonly string[] Moving = ["CRACKL", "SCRATCH", "ROUGH", "NOISY", "STIFF", "STICK", "STUCK"];
     private static readonly string[] Foreign =
         ["CRUST", "DIRT", "DUST", "FLUX", "CORRO", "OXID", "GREEN", "TARNISH", "RESIDUE", "SALT", "GREASE", "MOULD", "MOLD", "VERDIGRIS", "SOOT", "ELECTROLYTE", "SPILL"];
 
@@ -63,13 +86,95 @@ internal static class Troubles
             return Trouble.SpentPart;
         }
 
-        return Speaks(words, Copper) ? Trouble.Joint : Speaks(words, Foreign) ? Trouble.Dirt : Trouble.Other;
+        return Speaks(words, Copper) ? part is null ? Trouble.Joint : Trouble.Track
+            : Speaks(words, Joints) ? Trouble.Joint
+            : Speaks(words, Foreign) ? Trouble.Dirt
+            : IsOfContacts(words, part) ? Trouble.Contact
+            : Trouble.Other;
+    }
+
+    // A noisy transistor is none: only what moves is rough or stiff.
+    private static bool IsOfContacts(string words, Part? part) =>
+        !Speaks(words.Replace(Heard, string.Empty, StringComparison.Ordinal), Broken)
+        && (Speaks(words, Touching) || ((part is null || part.Values.Kind.Value.HasContacts) && Speaks(words, Moving)));
+
+    /// <summary>
+    /// How much a finding matters: as it was written, but for what is never little. Metal that is live, and a crazed part that people rely on not to be hurt, can hurt;
+    /// a part that leaks, bulges or burnt is spent. What the words deny ('no crazing') is not said. Common practice.
+    /// </summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="part">The part that it was seen at, or null when its place is none.</param>
+    internal static ObservedSeverity Weigh(Observation finding, Part? part)
+    {
+        var written = finding.Severity.Value;
+        // Nearly all findings speak of nothing of the kind.
+        if (written == ObservedSeverity.Safety || !finding.What.Value.AsSpan().ContainsAny(NeverLittle))
+        {
+            return written;
+        }
+
+        var words = finding.What.Value.ToUpperInvariant();
+        if (Speaks(words, Metal) && Speaks(words, Live, unlessDenied: true))
+        {
+            return ObservedSeverity.Safety;
+        }
+
+        var values = part?.Values;
+        var isRelied = values is null ? Speaks(words, Suppressing) : PartKind.IsSafetyRelevant(values);
+        if (isRelied && (Speaks(words, SpentAlways, unlessDenied: true) || (Speaks(words, Cracked, unlessDenied: true) && !Speaks(words, Copper) && !Speaks(words, Joints))))
+        {
+            return ObservedSeverity.Safety;
+        }
+
+        return written is ObservedSeverity.Minor or ObservedSeverity.Note && IsNeverLittle(words, values?.Kind.Value) ? ObservedSeverity.Major : written;
+    }
+
+    private static bool IsNeverLittle(string words, PartKind? kind)
+    {
+        // Paint may craze; a film part that leaks is judged by its readings.
+        if (Speaks(words, SpentLittle, unlessDenied: true))
+        {
+            return true;
+        }
+
+        var holdsLiquid = kind is null || kind.IsElectrolytic || kind == PartKinds.Cell;
+        return (holdsLiquid && Speaks(words.Replace(Measured, string.Empty, StringComparison.Ordinal), Leaking, unlessDenied: true))
+            || (kind == PartKinds.Cell && Speaks(words, Crust, unlessDenied: true))
+            || (kind is { IsElectrolytic: true } && Speaks(words, WetWords, unlessDenied: true));
+    }
+
+    /// <summary>Whether what a finding was seen at is a place that stays when a part goes: a joint, a track, a socket, a connector by its words or its letter.</summary>
+    internal static bool NamesAPlace(string at)
+    {
+        var letters = 0;
+        while (letters < at.Length && char.IsAsciiLetter(at[letters]))
+        {
+            letters++;
+        }
+
+        return Speaks(at.ToUpperInvariant(), Staying)
+            || (letters < at.Length && char.IsAsciiDigit(at[letters]) && at[..letters].ToUpperInvariant() is "J" or "P" or "PL" or "SK" or "XS" or "TP");
+    }
+
+    // Whether what stands before a word in the same clause takes it back.
+    private static bool IsDenied(ReadOnlySpan<char> before)
+    {
+        before = before[(before.LastIndexOfAny(",;.:") + 1)..];
+        foreach (var range in before.SplitAny(' ', '-', '('))
+        {
+            if (before[range] is "NO" or "NOT" or "NEVER" or "WITHOUT" or "NONE" or "NOTHING" or "NOR" || before[range].EndsWith("N'T") || before[range].EndsWith("N’T"))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // Crust on a cell is the cell's own, as electrolyte is at an electrolytic: wiping it off leaves the part that made it.
     private static bool IsSpent(string words, PartKind kind) =>
         Speaks(words.Replace(Measured, string.Empty, StringComparison.Ordinal), Spent)
-        || (Speaks(words.Replace(Heard, string.Empty, StringComparison.Ordinal), Broken) && !Speaks(words, Copper))
+        || (Speaks(words.Replace(Heard, string.Empty, StringComparison.Ordinal), Broken) && !Speaks(words, Copper) && !Speaks(words, Joints) && !Speaks(words, Held))
         || (kind == PartKinds.Cell && Speaks(words, Foreign))
         || (kind.IsElectrolytic && words.Contains(Wet, StringComparison.Ordinal));
 
@@ -89,13 +194,13 @@ internal static class Troubles
     }
 
     // A word counts where it begins: 'live' is not said by 'olive'.
-    private static bool Speaks(string words, string[] of)
+    internal static bool Speaks(string words, string[] of, bool unlessDenied = false)
     {
         foreach (var word in of)
         {
             for (var at = words.IndexOf(word, StringComparison.Ordinal); at >= 0; at = words.IndexOf(word, at + 1, StringComparison.Ordinal))
             {
-                if (at == 0 || !char.IsLetter(words[at - 1]))
+                if ((at == 0 || !char.IsLetter(words[at - 1])) && !(unlessDenied && IsDenied(words.AsSpan(0, at))))
                 {
                     return true;
                 }

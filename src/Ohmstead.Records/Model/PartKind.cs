@@ -93,6 +93,9 @@ public sealed class PartKind
     /// <summary>Whether every part of the kind has a right way round.</summary>
     public bool HasRightWayRound { get; init; }
 
+    /// <summary>Whether it has contacts or a wiper, which are cleaned and set.</summary>
+    public bool HasContacts { get; init; }
+
     /// <summary>Whether it is made for a voltage that changes its sign although its relatives are not.</summary>
     public bool IsBipolar { get; init; }
 

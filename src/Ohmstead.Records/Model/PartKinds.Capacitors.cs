@@ -72,7 +72,7 @@ public static partial class PartKinds
         new("suppression capacitor", PartFamily.Capacitor) { Letters = C, Capacitor = CapacitorKind.Suppression, IsSafety = true };
 
     /// <summary>A capacitor that is set.</summary>
-    public static PartKind TrimmerCapacitor { get; } = new("trimmer capacitor", PartFamily.Capacitor) { Letters = C };
+    public static PartKind TrimmerCapacitor { get; } = new("trimmer capacitor", PartFamily.Capacitor) { Letters = C, HasContacts = true };
 
     private static PartKind Of(string name, CapacitorKind kind, DielectricFigures? dielectric = null, bool hasRightWayRound = false) =>
         new(name, PartFamily.Capacitor) { Letters = C, Capacitor = kind, Dielectric = dielectric, HasRightWayRound = hasRightWayRound };

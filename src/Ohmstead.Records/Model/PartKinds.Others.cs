@@ -21,7 +21,7 @@ public static partial class PartKinds
 
     /// <summary>A switch.</summary>
     public static PartKind Switch { get; } =
-        new("switch", PartFamily.Other) { Letters = [Means("S"), Means("SW")], ListedBy = TypeNumber.Alone };
+        new("switch", PartFamily.Other) { Letters = [Means("S"), Means("SW")], ListedBy = TypeNumber.Alone, HasContacts = true };
 
     /// <summary>A lamp. The voltage on it is what it burns at.</summary>
     public static PartKind Lamp { get; } = new("lamp", PartFamily.Other)
@@ -48,9 +48,9 @@ public static partial class PartKinds
     /// <summary>A connector.</summary>
     public static PartKind Connector { get; } = new("connector", PartFamily.Other)
     {
-        Letters = [Means("J"), May("P", 1), May("RV", 1), May("VR", 1), May("X", 1)], ListedBy = TypeNumber.Alone,
+        Letters = [Means("J"), May("P", 1), May("RV", 1), May("VR", 1), May("X", 1)], ListedBy = TypeNumber.Alone, HasContacts = true,
     };
 
     /// <summary>What the vocabulary has no word for.</summary>
-    public static PartKind Other { get; } = new("other", PartFamily.Other) { ListedBy = TypeNumber.Alone };
+    public static PartKind Other { get; } = new("other", PartFamily.Other) { ListedBy = TypeNumber.Alone, HasContacts = true };
 }

@@ -25,7 +25,7 @@ public static partial class PartKinds
     /// <summary>A resistor that is set.</summary>
     public static PartKind Potentiometer { get; } = new("potentiometer", PartFamily.Resistor)
     {
-        Letters = [May("P"), May("RV"), May("VR")], HasTellingName = true, Accepted = Accept("potentiometer"),
+        Letters = [May("P"), May("RV"), May("VR")], HasTellingName = true, HasContacts = true, Accepted = Accept("potentiometer"),
     };
 
     /// <summary>A resistor that changes with warmth.</summary>
@@ -47,7 +47,7 @@ public static partial class PartKinds
     /// <summary>A coil that pulls contacts. The voltage on it is that of its coil.</summary>
     public static PartKind Relay { get; } = new("relay", PartFamily.Coil)
     {
-        Letters = [Means("K")], ListedBy = TypeNumber.InsteadOfValues, Voltage = VoltageMeaning.Given, Accepted = Accept("relay"),
+        Letters = [Means("K")], ListedBy = TypeNumber.InsteadOfValues, Voltage = VoltageMeaning.Given, HasContacts = true, Accepted = Accept("relay"),
     };
 
     /// <summary>A motor. The voltage on it is what it runs at.</summary>

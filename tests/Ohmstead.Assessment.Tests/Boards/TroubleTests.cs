@@ -1,5 +1,6 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Tests.Support;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Tests.Boards;
 
@@ -29,15 +30,22 @@ public sealed class TroubleTests
     [InlineData("BT1", "white crust at one end", nameof(Trouble.SpentPart))]
     [InlineData("BT1", "reads low", nameof(Trouble.Other))]
     [InlineData("J3", "white crust at one end", nameof(Trouble.Dirt))]
-    [InlineData("Q2", "collector pad lifted, joint cracked", nameof(Trouble.Joint))]
-    [InlineData("Q2", "a leg off its pad", nameof(Trouble.Joint))]
+    [InlineData("Q2", "collector pad lifted, joint cracked", nameof(Trouble.Track))]
+    [InlineData("Q2", "a leg off its pad", nameof(Trouble.Track))]
+    [InlineData("Q2", "joint cracked", nameof(Trouble.Joint))]
+    [InlineData("track from G1 to D2", "copper eaten through", nameof(Trouble.Joint))]
     [InlineData("J3", "cold joint", nameof(Trouble.Joint))]
-    [InlineData("U3", "track broken beside pin 4", nameof(Trouble.Joint))]
+    [InlineData("U3", "track broken beside pin 4", nameof(Trouble.Track))]
     [InlineData("J3", "flux residue", nameof(Trouble.Dirt))]
     [InlineData("J3", "verdigris on the contacts", nameof(Trouble.Dirt))]
     [InlineData("board", "thick dust", nameof(Trouble.Dirt))]
-    [InlineData("RV1", "the wiper is rough", nameof(Trouble.Other))]
-    [InlineData("RV1", "crackles over its first third", nameof(Trouble.Other))]
+    [InlineData("RV1", "the wiper is rough", nameof(Trouble.Contact))]
+    [InlineData("RV1", "crackles over its first third", nameof(Trouble.Contact))]
+    [InlineData("U3", "poor contact in its socket", nameof(Trouble.Contact))]
+    [InlineData("U3", "its socket is cracked", nameof(Trouble.Other))]
+    [InlineData("socket of U3", "cracked, contact 4 sprung", nameof(Trouble.Other))]
+    [InlineData("S1", "stiff", nameof(Trouble.Contact))]
+    [InlineData("Q2", "noisy", nameof(Trouble.Other))]
     [InlineData("board", "hums", nameof(Trouble.Other))]
     [InlineData("board", "THE CHASSIS IS LIVE", nameof(Trouble.LiveMetal))]
     public void A_finding_speaks_of(string at, string what, string trouble) => Assert.Equal(Enum.Parse<Trouble>(trouble), Of(at, what, "major"));
@@ -53,7 +61,35 @@ public sealed class TroubleTests
     [Fact]
     public void What_is_burnt_where_no_part_sits_is_no_part() => Assert.Equal(Trouble.Other, Of("board", "burnt beside the heatsink", "major"));
 
-    private static Trouble Of(string at, string what, string severity) => Assert.Single(Worked.Board(
+    // What is never little counts for what it is, and what the words deny was not seen.
+    [Theory]
+    [InlineData("C1", "leaking at its foot", "minor", ObservedSeverity.Major)]
+    [InlineData("C1", "leaking at its foot", "note", ObservedSeverity.Major)]
+    [InlineData("C1", "top bulged", "minor", ObservedSeverity.Major)]
+    [InlineData("C1", "vented", "minor", ObservedSeverity.Major)]
+    [InlineData("C1", "electrolyte under the can", "minor", ObservedSeverity.Major)]
+    [InlineData("R1", "burnt in the middle", "minor", ObservedSeverity.Major)]
+    [InlineData("BT1", "white crust at one end", "minor", ObservedSeverity.Major)]
+    [InlineData("C5", "a little crazed", "minor", ObservedSeverity.Safety)]
+    [InlineData("C5", "crazed", "major", ObservedSeverity.Safety)]
+    [InlineData("C5", "body cracked", "note", ObservedSeverity.Safety)]
+    [InlineData("C9", "X2 crazed", "minor", ObservedSeverity.Safety)]
+    [InlineData("chassis", "the chassis is live", "minor", ObservedSeverity.Safety)]
+    [InlineData("chassis", "a tingle from the case", "major", ObservedSeverity.Safety)]
+    [InlineData("C5", "solid case, no crazing", "note", ObservedSeverity.Note)]
+    [InlineData("C1", "dusty, not leaking", "minor", ObservedSeverity.Minor)]
+    [InlineData("C1", "no sign that it ever leaked", "note", ObservedSeverity.Note)]
+    [InlineData("chassis", "the chassis isn't live", "note", ObservedSeverity.Note)]
+    [InlineData("C1", "leakage a little high", "minor", ObservedSeverity.Minor)]
+    [InlineData("C5", "joint cracked at one leg", "minor", ObservedSeverity.Minor)]
+    [InlineData("R1", "body darkened", "minor", ObservedSeverity.Minor)]
+    [InlineData("R1", "paint crazed", "minor", ObservedSeverity.Minor)]
+    [InlineData("U3", "no dust, burnt on top", "minor", ObservedSeverity.Major)]
+    public void What_is_never_little_counts_for_what_it_is(string at, string what, string written, ObservedSeverity weight) => Assert.Equal(weight, Found(at, what, written).Weight);
+
+    private static Trouble Of(string at, string what, string severity) => Found(at, what, severity).Trouble;
+
+    private static AnsweredFinding Found(string at, string what, string severity) => Assert.Single(Worked.Board(
         $"""
         parts:
           - {"{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF }"}
@@ -63,10 +99,11 @@ public sealed class TroubleTests
           - {"{ ref: R1, kind: carbon composition resistor, resistance: 100 kΩ }"}
           - {"{ ref: F1, kind: fuse, current: 1 A }"}
           - {"{ ref: U3, kind: integrated circuit }"}
+          - {"{ ref: S1, kind: switch }"}
           - {"{ ref: RV1, kind: potentiometer, resistance: 10 kΩ }"}
         bench:
           - date: 2026-03-14
             found:
               - {"{"} at: {at}, what: "{what}", severity: {severity} {"}"}
-        """).Findings).Trouble;
+        """).Findings);
 }

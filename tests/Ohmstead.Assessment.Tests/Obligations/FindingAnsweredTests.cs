@@ -61,6 +61,23 @@ public sealed class FindingAnsweredTests
         "finding-answered", $"bench:\n  - date: 2026-03-13\n    work:\n      - {{ at: Q2, did: re-soldered }}\n  - date: 2026-03-14\n    found:\n      - {Pad}").IsOpen("Q2"));
 
     [Theory]
+    [InlineData("{ at: RV1, did: adjusted }", "adjusted")]
+    [InlineData("{ at: RV1, did: repaired }", "repaired")]
+    public void A_fault_of_no_known_sort_is_answered_by_work_and_a_proof(string work, string did)
+    {
+        const string Fault = "{ at: RV1, what: Feder lahm, severity: major }";
+        Board(Fault, "work", work).Open(
+            "RV1", BoardState.ProofDue, $"Feder lahm; {did} on 2026-03-14, and nothing was proved since", "prove the board, or answer it by a decision with a reason");
+        Assert.True(Board(Fault, "proof", $"{{ point: lamp, result: pass }}\n  - date: 2026-03-15\n    work:\n      - {work}").IsOpen("RV1"));
+        Assert.True(Board(Fault, "work", work + "\n    proof:\n      - { point: lamp, result: fail }").IsOpen("RV1"));
+        Board(Fault, "work", work + "\n    proof:\n      - { point: lamp, result: pass }").Met("RV1", "Feder lahm", did, "2026-03-14", work);
+    }
+
+    [Fact]
+    public void What_is_never_little_says_so() => Board("{ at: chassis, what: the chassis is live, severity: minor }", "work", "{ at: chassis, did: cleaned }").Open(
+        "chassis", BoardState.MakeSafe, "the chassis is live (written as minor, which that never is); 'cleaned' does not answer that", "make it safe, and record the work there");
+
+    [Theory]
     [InlineData("minor")]
     [InlineData("note")]
     public void What_matters_little_need_not_be_answered(string severity) =>

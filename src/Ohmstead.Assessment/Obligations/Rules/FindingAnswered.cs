@@ -20,8 +20,8 @@ public sealed class FindingAnswered : IObligationRule
     {
         foreach (var finding in board.Board.Findings.Where(finding => finding.MustBeAnswered))
         {
-            var (at, what) = (finding.Finding.At.Value, finding.Finding.What.Value);
-            var isSafety = finding.Finding.Severity.Value == ObservedSeverity.Safety;
+            var (at, what) = (finding.Finding.At.Value, WhatItIs(finding));
+            var isSafety = finding.Weight == ObservedSeverity.Safety;
             if (finding.IsOpen)
             {
                 yield return Obligation.Open(
@@ -37,11 +37,30 @@ public sealed class FindingAnswered : IObligationRule
                     Kind, BoardState.MakeSafe, at, $"{what}; {mended.Did.Text} on {BoardUnderObligation.Day(finding.On!)}, and nothing was tested there since",
                     $"test the insulation of {at} and record it; defer to local codes and licensed practice");
             }
+            else if (finding is { Trouble: Trouble.Other, Work: { Did.Value: not WorkKind.LeftAlone } done } && !IsProvedSince(board, finding, done))
+            {
+                yield return Obligation.Open(
+                    Kind, isSafety ? BoardState.MakeSafe : BoardState.ProofDue, at, $"{what}; {done.Did.Text} on {BoardUnderObligation.Day(finding.On!)}, and nothing was proved since",
+                    "prove the board, or answer it by a decision with a reason");
+            }
             else
             {
                 yield return Obligation.Met(Kind, at, what, finding.Work is { } work ? board.By(work, finding.On!) : board.By(finding.Decision!, finding.On!.Date.Value));
             }
         }
+    }
+
+    // What was written as little and is never little says so.
+    private static string WhatItIs(AnsweredFinding finding) => finding.Weight == finding.Finding.Severity.Value
+        ? finding.Finding.What.Value
+        : $"{finding.Finding.What.Value} (written as {finding.Finding.Severity.Text}, which that never is)";
+
+    // Of a fault in words that say nothing of its sort only the board can tell that it is gone.
+    private static bool IsProvedSince(BoardUnderObligation board, AnsweredFinding finding, WorkEntry done)
+    {
+        var since = Moment.Of(board.Board.Visits.IndexOf(finding.On!), done.Spot);
+        return board.Board.Proofs.Any(proof => proof.At > since && proof.Outcome == VerdictOutcome.Inside)
+            || board.Board.Readings.Any(reading => reading.At > since && reading.Overall == VerdictOutcome.Inside && reading.Reading.Part?.Value == finding.Finding.At.Value);
     }
 
     // Metal that was live is tested at its place, or by the insulation of anything, after it was mended.
