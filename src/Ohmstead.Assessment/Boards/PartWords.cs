@@ -70,6 +70,11 @@ public static class PartWords
         {
             words.Add(breaking.Text);
         }
+
+        if (part.Standard is { } standard)
+        {
+            words.Add(standard.Text);
+        }
     }
 
     private static void Add(List<string> words, Written<Quantity>? quantity)

@@ -124,7 +124,7 @@ internal static class CapacitorNeed
         if (place.SafetyClass != Electronics.Capacitors.SafetyClass.None)
         {
             yield return new(
-                FitAspects.Safety, $"class {place.SafetyClass} or one that may stand for it, with approvals. {SafetyNotice.Defer}",
+                FitAspects.Safety, $"class {Electronics.Capacitors.SafetyClasses.Name(place.SafetyClass)} or one that may stand for it, with approvals. {SafetyNotice.Defer}",
                 Electronics.Capacitors.SafetyCapacitor.MayReplace(place.SafetyClass, place.SafetyClass).Source);
         }
         else if (place.IsOnMains)

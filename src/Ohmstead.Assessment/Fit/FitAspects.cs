@@ -19,6 +19,7 @@ internal static class FitAspects
     internal const string Polarity = "polarity";
     internal const string Speed = "speed";
     internal const string Breaking = "breaking capacity";
+    internal const string Standard = "standard";
     internal const string Form = "form";
     internal const string Pitch = "pitch";
     internal const string Size = "size";
@@ -39,7 +40,7 @@ internal static class FitAspects
     {
         Safety => 0,
         Polarity => 1,
-        WorkingVoltage or Voltage or Breaking or Speed => 2,
+        WorkingVoltage or Voltage or Breaking or Speed or Standard => 2,
         Value or Power or Current or Type => 3,
         Esr or Ripple => 4,
         Kind => 5,

@@ -58,6 +58,7 @@ internal static class FitDoubts
     {
         FitAspects.Speed => place.Speed is null,
         FitAspects.Breaking => place.Breaking is null,
+        FitAspects.Standard => place.Standard is null,
         FitAspects.Voltage => place.RatedVoltage is null,
         _ => false,
     };

@@ -17,5 +17,6 @@ internal static class FuseRules
         Breaking = part.Breaking?.Value,
         RatedVolts = part.RatedVoltage?.Value.Value,
         Size = part.Size?.Value,
+        System = part.Standard?.Value,
     };
 }

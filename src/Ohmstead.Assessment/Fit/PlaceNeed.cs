@@ -44,6 +44,11 @@ public static class PlaceNeed
                 : "not known: slow or quick is not written, look at the cap of the original or at the drawing");
             yield return Line(FitAspects.Breaking,
                 values.Breaking is { } breaking ? $"{breaking.Text} or higher" : "not known: on the mains take H where it is not written");
+            if (values.Standard is { } standard)
+            {
+                yield return Line(FitAspects.Standard, $"rated by {standard.Text}, no other");
+            }
+
             yield return Line(FitAspects.Size, values.Size?.Text ?? "what the holder takes");
         }
 

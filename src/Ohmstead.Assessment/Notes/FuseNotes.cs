@@ -19,12 +19,13 @@ public static class FuseNotes
             return [];
         }
 
-        var (speed, breaking) = (part.Speed?.Value, part.Breaking?.Value);
+        var (speed, breaking, standard) = (part.Speed?.Value, part.Breaking?.Value, part.Standard?.Value);
         return
         [
-            .. FuseFigures.For(rated.Value.Value, null, speed, breaking)
-                .Select(row => Note(row, rated, isKnown: speed is not null && breaking is not null)),
-            .. Breaks(breaking, rated),
+            .. FuseFigures.For(rated.Value.Value, standard, speed, breaking)
+                .Select(row => Note(row, rated, isKnown: standard == FuseSystem.UL || (speed is not null && breaking is not null))),
+            .. Breaks(standard, breaking, rated),
+            .. Unknown(standard, speed, breaking),
             new(FuseFigures.Meaning, "so many seconds pass above it before it opens", Source.CommonPractice.Text),
         ];
     }
@@ -38,8 +39,12 @@ public static class FuseNotes
             row.Source.Text);
     }
 
-    private static IEnumerable<WorkedNote> Breaks(FuseBreaking? breaking, Written<Quantity> rated) =>
-        breaking is not null && FuseFigures.BreaksAmperes(FuseSystem.IEC, breaking, rated.Value.Value).Is(out var breaks, out _)
+    // Nothing is told of what has no figure, rather than the figure of another.
+    private static IEnumerable<WorkedNote> Unknown(FuseSystem? standard, FuseSpeed? speed, FuseBreaking? breaking) =>
+        FuseFigures.WhyNone(standard, speed, breaking) is { } why ? [new(why, "compare the data sheets of both", Source.CommonPractice.Text)] : [];
+
+    private static IEnumerable<WorkedNote> Breaks(FuseSystem? standard, FuseBreaking? breaking, Written<Quantity> rated) =>
+        (breaking is not null || standard == FuseSystem.UL) && FuseFigures.BreaksAmperes(standard ?? FuseSystem.IEC, breaking, rated.Value.Value).Is(out var breaks, out _)
             ? [new($"it interrupts {QuantityText.Format(new Quantity(breaks.Value, Dimension.Current))} and no more",
                 breaks.Arithmetic.Text, breaks.Source.Text)]
             : [];

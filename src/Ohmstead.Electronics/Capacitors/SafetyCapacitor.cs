@@ -24,7 +24,8 @@ public static class SafetyCapacitor
             Domain.Positive("capacitance", farads),
             Domain.That(farads <= MostFarads,
                 $"capacitance is {Figures.Farads(farads)}, no suppression capacitor is above {Figures.Farads(MostFarads)}"),
-            Domain.That(BaseKilovolts(safetyClass) > 0, $"class {safetyClass} has no impulse test"),
+            Domain.That(!safetyClass.IsBoth(), $"{safetyClass.Name()} are two classes, each with an impulse of its own: ask for one"),
+            Domain.That(safetyClass.IsBoth() || BaseKilovolts(safetyClass) > 0, $"class {safetyClass} has no impulse test"),
             Domain.That(
                 !safetyClass.IsY() || farads <= OneMicrofarad,
                 $"capacitance is {Figures.Farads(farads)}, the figure of class {safetyClass} holds to 1 µF and no "
@@ -42,9 +43,9 @@ public static class SafetyCapacitor
 
     /// <summary>
     /// The highest a.c. voltage that a class is for, in volt r.m.s.; null where the class alone does not say. A Y4 ends under its figure,
-    /// the others at theirs.
+    /// the others at theirs. Of a part with two classes it is that to earth, the lower one.
     /// </summary>
-    public static decimal? HighestVolts(SafetyClass safetyClass) => safetyClass switch
+    public static decimal? HighestVolts(SafetyClass safetyClass) => safetyClass.ToEarth() switch
     {
         SafetyClass.Y1 => 500m,
         SafetyClass.Y2 => 300m,
@@ -56,18 +57,32 @@ public static class SafetyCapacitor
     /// <summary>
     /// Whether a class may stand where another stood, with the reason. A Y may replace an X of equal or lower impulse, never the
     /// reverse; a class is not taken above the voltages that it is for, and a Y4 is for places under 150 V alone; no part without a class
-    /// may replace one with a class. The a.c. rating and the approvals must be kept as well.
+    /// may replace one with a class. A part with two classes stands where either may; in the place of one both are kept. The a.c. rating and the
+    /// approvals must be kept as well.
     /// </summary>
     /// <param name="original">The class that the place asks for.</param>
     /// <param name="offered">The class of the part.</param>
     /// <param name="volts">The a.c. voltage of the place in volt r.m.s., or null when it is not known.</param>
     public static Worked<bool> MayReplace(SafetyClass original, SafetyClass offered, decimal? volts = null)
     {
+        if (original.IsBoth())
+        {
+            Worked<bool> across = MayReplace(original.AcrossTheLine(), offered, volts), toEarth = MayReplace(original.ToEarth(), offered, volts);
+            return !across.Value ? across : !toEarth.Value ? toEarth : new(true, $"{across.Arithmetic}; {toEarth.Arithmetic}", toEarth.Source);
+        }
+
+        if (offered.IsBoth() && original != SafetyClass.None)
+        {
+            Worked<bool> toEarth = MayReplace(original, offered.ToEarth(), volts);
+            Worked<bool> chosen = toEarth.Value || original.IsY() ? toEarth : MayReplace(original, offered.AcrossTheLine(), volts);
+            return new(chosen.Value, $"{offered.Name()}, {chosen.Arithmetic}", chosen.Source);
+        }
+
         string names = $"{offered} for {original}";
         return (original, offered) switch
         {
             (SafetyClass.None, _) => new(true, "the place asks for no safety class", Order),
-            (_, SafetyClass.None) => new(false, $"a part without a class never replaces {original}, however high its d.c. rating", Order),
+            (_, SafetyClass.None) => new(false, $"a part without a class never replaces {original.Name()}, however high its d.c. rating", Order),
             _ when original.IsY() && !offered.IsY() => new(false, $"{names}: an X never replaces a Y", Order),
             _ when volts is { } place && EndsBelow(offered, place) =>
                 new(false, $"{names}: {offered} is for {Range(offered)}, the place has {Figures.Text(place)} V", Ranges),
@@ -92,7 +107,7 @@ public static class SafetyCapacitor
         Worked<bool> may = MayReplace(original, offered);
         return !may.Value || original == SafetyClass.None ? may
             : HighestVolts(original) is { } highest && Bears(offered, ratedVolts) is { } borne && borne >= highest
-                ? new(true, $"{Figures.Text(borne)} V, and no {original} place has more than {Figures.Text(highest)} V", Ranges)
+                ? new(true, $"{Figures.Text(borne)} V, and no {original.Name()} place has more than {Figures.Text(highest)} V", Ranges)
             : new(false, "not for this place until its mains voltage is written", Ranges);
     }
 

@@ -15,11 +15,12 @@ internal static class MainsWords
 
     internal static IEnumerable<PrintMeaning> Of(string print)
     {
-        if (SafetyClasses.Words.Means(print, out var known))
+        if (SafetyClasses.Read(print) is { } known)
         {
             yield return new(
                 "safety class of a suppression capacitor", Words(known), null,
-                    print[0] == 'X' ? "X: across the mains" : "Y: from the mains to what can be touched", Classes)
+                    known.IsBoth() ? "X: across the mains; Y: from the mains to what can be touched"
+                        : print[0] == 'X' ? "X: across the mains" : "Y: from the mains to what can be touched", Classes)
             {
                 On = PrintedOn.Suppression | PrintedOn.Film | PrintedOn.Ceramic,
             };
@@ -41,7 +42,9 @@ internal static class MainsWords
     private static bool IsEitherWayRound(string print) =>
         EitherWayRound.Contains(print, StringComparer.Ordinal) || InAnyCase.Contains(print, StringComparer.OrdinalIgnoreCase);
 
-    private static string Words(SafetyClass known) => SafetyCapacitor.HighestVolts(known) is { } highest
+    private static string Words(SafetyClass known) => known.IsBoth()
+        ? $"classes {known.Name()}: {known.AcrossTheLine()} across the line, {Words(known.ToEarth())["class ".Length..]} to earth, each with a voltage of its own"
+        : SafetyCapacitor.HighestVolts(known) is { } highest
         ? known == SafetyClass.Y4 ? $"class Y4, under {Figures.Text(highest)} V a.c." : $"class {known}, to {Figures.Text(highest)} V a.c."
         : $"class {known}";
 }

@@ -59,4 +59,10 @@ public sealed record Fuse
 
     /// <summary>Its size.</summary>
     public FuseSize? Size { get; init; }
+
+    /// <summary>The standard that its current is rated by, as it is told.</summary>
+    public FuseSystem? System { get; init; }
+
+    /// <summary>The standard, as far as it can be known: a letter of breaking capacity is of IEC 60127 alone.</summary>
+    public FuseSystem? RatedBy => System ?? (Breaking is null ? null : FuseSystem.IEC);
 }

@@ -49,6 +49,15 @@ public sealed record FuseFigures(
         && (speed is null || row.Speed is null || row.Speed == speed)
         && (breaking is null || (row.System == FuseSystem.IEC && (row.Breaking is null || row.Breaking == breaking))));
 
+    /// <summary>Why times or breaking capacity of a fuse are not known here, or null where they are: no figure of another stands in for them.</summary>
+    public static string? WhyNone(FuseSystem? system, FuseSpeed? speed, FuseBreaking? breaking) => (system, speed, breaking) switch
+    {
+        (FuseSystem.UL, _, _) => null,
+        (_, FuseSpeed.FF or FuseSpeed.M or FuseSpeed.TT, _) => $"no source at hand has times for {speed}, {FuseLetters.Words(speed.Value)}: they differ by maker",
+        (_, _, FuseBreaking.E) => "no source at hand has times and breaking capacity for E, enhanced",
+        _ => null,
+    };
+
     /// <summary>What current it can interrupt at 250 V a.c., in ampere; refused where no figure is known.</summary>
     public static Outcome<Worked<decimal>> BreaksAmperes(FuseSystem system, FuseBreaking? breaking, decimal ratedAmperes) => FuseBreakingCapacity.Of(system, breaking, ratedAmperes);
 

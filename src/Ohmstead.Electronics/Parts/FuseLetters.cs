@@ -17,6 +17,11 @@ public static class FuseLetters
         (FuseBreaking.E, "E"),
         (FuseBreaking.H, "H"));
 
+    /// <summary>The standards that a fuse is rated by.</summary>
+    public static WordList<FuseSystem> Systems { get; } = new(
+        (FuseSystem.IEC, "IEC 60127"),
+        (FuseSystem.UL, "UL 248-14"));
+
     /// <summary>The sizes, in the words of the trade.</summary>
     public static WordList<FuseSize> Sizes { get; } = new(
         (FuseSize.FiveByTwenty, "5 x 20 mm"),

@@ -13,6 +13,10 @@ public static class FuseSubstitution
     private const string Breaking = "breaking capacity";
     private const string Voltage = "voltage";
     private const string Size = "size";
+    private const string Standard = "standard";
+
+    private static readonly Source Systems = Source.Published("UL 248-14, as quoted in Littelfuse, Fuseology, and in the data sheet Eaton GMA; IEC 60127-2, sheet 3, as quoted in the data sheet Schurter FST",
+        "1.35 x and 1.5 x the rated current");
 
     private static readonly Source Later =
         Source.Published("IEC 60127-2, sheets 3 and 5, as quoted in makers' data sheets", "pre-arcing times");
@@ -20,7 +24,7 @@ public static class FuseSubstitution
     /// <summary>All reasons for and against.</summary>
     public static IReadOnlyList<Reason> Judge(Fuse place, Fuse offer) =>
     [
-        Current(place, offer), SpeedOf(place.Speed, offer.Speed), .. Breaks(place, offer), Volts(place.RatedVolts, offer.RatedVolts),
+        Current(place, offer), .. RatedBy(place, offer), SpeedOf(place.Speed, offer.Speed), .. NoTimes(place, offer), .. Breaks(place, offer), Volts(place.RatedVolts, offer.RatedVolts),
         SizeOf(place.Size, offer.Size),
     ];
 
@@ -31,6 +35,26 @@ public static class FuseSubstitution
         ({ } was, { } now) when was == now => Reason.For(Safety, () => $"{Figures.Text(now)} A: the same"),
         ({ } was, { } now) => Reason.Against(Safety, () => $"{Figures.Text(now)} A for {Figures.Text(was)} A, expected the same"),
     };
+
+    // Where neither says it, nobody asks; a letter of breaking capacity is of one of them alone.
+    private static IEnumerable<Reason> RatedBy(Fuse place, Fuse offer) => (place.RatedBy, offer.RatedBy) switch
+    {
+        _ when place.System is null && offer.System is null => [],
+        (null, { } now) => [Reason.Missing(Standard, () => $"rated by {FuseLetters.Systems.Of(now)}, and by what the place asks is not written")],
+        ({ } was, null) => [Reason.Unwritten(Standard, () => $"by what it is rated is not written, {FuseLetters.Systems.Of(was)} is asked for")],
+        ({ } was, { } now) when was == now => [Reason.For(Standard, () => $"rated by {FuseLetters.Systems.Of(now)} as well")],
+        ({ } was, { } now) =>
+        [
+            Reason.Doubt(Standard, () => $"rated by {FuseLetters.Systems.Of(now)} for {FuseLetters.Systems.Of(was)}: the one opens at 1.35 x its rating within an hour, the other carries 1.5 x "
+                + "for one, so the same figure is another fuse", Systems),
+        ],
+        _ => [],
+    };
+
+    // One letter is one speed within a sheet of the standard, and these have none here.
+    private static IEnumerable<Reason> NoTimes(Fuse place, Fuse offer) => place.Speed is FuseSpeed.FF or FuseSpeed.M or FuseSpeed.TT && place.Speed == offer.Speed
+        ? [Reason.Doubt(Speed, () => $"{FuseFigures.WhyNone(offer.System, offer.Speed, null) ?? $"times of {offer.Speed} differ by maker"}: compare the data sheets of both")]
+        : [];
 
     private static Reason SpeedOf(FuseSpeed? place, FuseSpeed? offer) => (place, offer) switch
     {
@@ -54,6 +78,11 @@ public static class FuseSubstitution
             ({ } was, { } now) =>
                 Reason.For(Breaking, () => now == was ? $"{now}: the same breaking capacity" : $"{now} for {was}: it interrupts more"),
         };
+
+        if (place.Speed is not null && place.Speed == offer.Speed && (place.Breaking == FuseBreaking.E) != (offer.Breaking == FuseBreaking.E) && place.Breaking < offer.Breaking)
+        {
+            yield return Reason.Doubt(Speed, () => $"{FuseFigures.WhyNone(null, null, FuseBreaking.E)}: whether {offer.Breaking} opens as soon as {place.Breaking} is not known, compare the data sheets of both");
+        }
 
         // The two sheets of slow fuses part at small overloads.
         if (place is { Speed: FuseSpeed.T, Breaking: FuseBreaking.L } && offer is { Speed: FuseSpeed.T, Breaking: FuseBreaking.H })

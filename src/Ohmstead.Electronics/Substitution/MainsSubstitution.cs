@@ -26,10 +26,20 @@ public static class MainsSubstitution
         Worked<bool> may = SafetyCapacitor.MayReplace(place, offered, volts);
         Reason byClass = may.Value ? Reason.For(Safety, may.Arithmetic, may.Source) : Reason.Against(Safety, may.Arithmetic, may.Source);
         Reason notice = Reason.Doubt(Safety, Hazards.SafetyNotice.Defer);
+        if (may.Value && IsOfTheOther(place, offered, ratedVolts))
+        {
+            return [byClass, notice, Reason.Against(Voltage, () =>
+                $"{Figures.Text(ratedVolts!.Value)} V is the mark of its {offered.AcrossTheLine()}: a {offered.ToEarth()} ends at {Figures.Text(SafetyCapacitor.HighestVolts(offered) ?? 0m)} V, write the voltage of that")];
+        }
+
         return volts is { } asked ? [byClass, notice, ByVoltage(asked, ratedVolts)]
             : may.Value ? [byClass, notice, Unseen(SafetyCapacitor.MayReplaceUnseen(place, offered, ratedVolts))]
             : [byClass, notice];
     }
+
+    // A part with two classes is marked with two voltages; one that is higher than its class to earth has is not that of the place.
+    private static bool IsOfTheOther(SafetyClass place, SafetyClass offered, decimal? ratedVolts) =>
+        place.IsY() && offered.IsBoth() && ratedVolts is { } mark && mark > SafetyCapacitor.HighestVolts(offered);
 
     private static Reason Unseen(Worked<bool> may) => may.Value ? Reason.For(Voltage, may.Arithmetic, may.Source) : Reason.Against(Voltage, may.Arithmetic, may.Source);
 

@@ -51,6 +51,7 @@ public static class PartBinding
             Current = fields.Quantity("current"),
             Speed = fields.Word("speed", Vocabulary.FuseSpeeds),
             Breaking = fields.Word("breaking", Vocabulary.FuseBreakings),
+            Standard = fields.Word("standard", Vocabulary.FuseStandards),
             LossFactorLimit = fields.Quantity("loss_factor_limit"),
             EsrLimit = fields.Quantity("esr_limit"),
             EsrFrequency = fields.Quantity("esr_frequency"),

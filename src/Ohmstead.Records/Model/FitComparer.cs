@@ -27,6 +27,7 @@ public sealed class FitComparer : IEqualityComparer<IFitPart>
             && Alike.Same(x.Current, y.Current)
             && Alike.Same(x.Speed, y.Speed)
             && Alike.Same(x.Breaking, y.Breaking)
+            && Alike.Same(x.Standard, y.Standard)
             && Alike.Same(x.Size, y.Size)
             && Alike.Same(x.RippleCurrent, y.RippleCurrent)
             && Alike.Same(x.EsrLimit, y.EsrLimit)

@@ -52,6 +52,9 @@ public interface IFitPart
     /// <summary>Breaking capacity of a fuse.</summary>
     Written<FuseBreaking>? Breaking { get; }
 
+    /// <summary>Standard that a fuse is rated by.</summary>
+    Written<FuseSystem>? Standard { get; }
+
     /// <summary>Size of a fuse.</summary>
     Written<FuseSize>? Size { get; }
 

@@ -45,6 +45,9 @@ public sealed record PartValues(Written<PartKind> Kind) : IMarkedPart, IFitPart
     /// <summary>Breaking capacity of a fuse.</summary>
     public Written<FuseBreaking>? Breaking { get; init; }
 
+    /// <summary>Standard that a fuse is rated by.</summary>
+    public Written<FuseSystem>? Standard { get; init; }
+
     /// <summary>Marked frequency.</summary>
     public Written<Quantity>? Frequency { get; init; }
 

@@ -57,6 +57,11 @@ public static class PartShape
         Key.Word("breaking", Vocabulary.FuseBreakings, "no breaking capacity of a fuse",
             "What current a fuse can interrupt, IEC 60127: L low (glass), E enhanced, H high (ceramic).");
 
+    /// <summary>Standard of a fuse.</summary>
+    public static Key Standard { get; } =
+        Key.Word("standard", Vocabulary.FuseStandards, "no standard of a fuse",
+            "The standard that a fuse is rated by: the same figure is another current in each.");
+
     /// <summary>Frequency of a crystal.</summary>
     public static Key Frequency { get; } =
         Key.Quantity("frequency", Dimension.Frequency, "The marked frequency of a crystal.", "4.433619 MHz");
@@ -150,7 +155,7 @@ public static class PartShape
     public static IReadOnlyList<Key> Values { get; } =
     [
         Role, Capacitance, Resistance, Inductance, Tolerance, RatedVoltage, WorkingVoltage, Temperature, Power, Current, Speed,
-        Breaking, Frequency,
+        Breaking, Standard, Frequency,
         LossFactorLimit, EsrLimit, EsrLow, EsrFrequency,
         LeakageLimit, Low, High, Life, RippleCurrent, Material, Cells, Polarity, SafetyClass, Form, Size, LeadPitch, Diameter, Height,
         Maker, Series, Type,

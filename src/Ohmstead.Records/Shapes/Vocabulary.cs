@@ -44,6 +44,9 @@ public static class Vocabulary
     /// <summary>Breaking capacities of fuses, IEC 60127.</summary>
     public static WordList<FuseBreaking> FuseBreakings => FuseLetters.Breakings;
 
+    /// <summary>Standards that fuses are rated by.</summary>
+    public static WordList<FuseSystem> FuseStandards => FuseLetters.Systems;
+
     /// <summary>
     /// Sizes of fuses: the cartridges of IEC 60127-2, older ones of the trade, and those that are soldered in (IEC 60127-3 and -4).
     /// </summary>

@@ -157,7 +157,7 @@ public static class DesignPage
         using (table.Cell(4))
         {
             Whole(html, values.RatedVoltage?.Text, values.Power?.Text, values.Temperature?.Text,
-                values.SafetyClass is { } safety ? "class " + safety.Value : null);
+                values.SafetyClass is { } safety ? "class " + safety.Text : null);
         }
 
         table.Cell(5)

@@ -24,6 +24,7 @@ internal sealed record KnownPart(Part Part, string Path)
         (PartShape.Current, part => In(part.Current)),
         (PartShape.Speed, part => part.Speed?.Text),
         (PartShape.Breaking, part => part.Breaking?.Text),
+        (PartShape.Standard, part => part.Standard?.Text),
         (PartShape.Frequency, part => In(part.Frequency)),
         (PartShape.LossFactorLimit, part => In(part.LossFactorLimit)),
         (PartShape.EsrLimit, part => In(part.EsrLimit)),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics.Quantities;
@@ -141,7 +142,7 @@ internal static class ValueText
         }
 
         return dimension != Dimension.Capacitance ? (null, null)
-            : kind == PartKinds.SuppressionCapacitor && Vocabulary.SafetyClasses.FirstOrDefault(known => known.Equals(word, StringComparison.OrdinalIgnoreCase)) is { } safety ? ("safety_class", safety)
+            : kind == PartKinds.SuppressionCapacitor && SafetyClasses.Read(word.ToUpperInvariant()) is { } safety ? ("safety_class", safety.Name())
             : (kind == PartKinds.CeramicClass1 || kind == PartKinds.CeramicClass2) && Vocabulary.Materials.FirstOrDefault(known => known == Ceramic(word)) is { } material ? ("material", material)
             : (null, null);
     }

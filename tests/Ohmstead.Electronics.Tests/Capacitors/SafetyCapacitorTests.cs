@@ -119,4 +119,63 @@ public sealed class SafetyCapacitorTests
     [Fact]
     public void A_class_without_an_impulse_test_has_no_impulse() =>
         Assert.Equal("class X3 has no impulse test", SafetyCapacitor.ImpulseKilovolts(SafetyClass.X3, 0.0000001m).Refusal);
+
+    // One disc is marked X1 400 V~ and Y2 250 V~ at once: KEMET safety disc capacitors, tutorial, slide 12, as quoted. What each class may stand for is the row of that class.
+    [Theory]
+    [InlineData(SafetyClass.X1, SafetyClass.X1Y2, true)]
+    [InlineData(SafetyClass.X2, SafetyClass.X1Y2, true)]
+    [InlineData(SafetyClass.X3, SafetyClass.X1Y2, true)]
+    [InlineData(SafetyClass.Y2, SafetyClass.X1Y2, true)]
+    [InlineData(SafetyClass.Y1, SafetyClass.X1Y2, false)]
+    [InlineData(SafetyClass.Y1, SafetyClass.X1Y1, true)]
+    [InlineData(SafetyClass.Y2, SafetyClass.X1Y4, false)]
+    [InlineData(SafetyClass.Y3, SafetyClass.X1Y4, false)]
+    [InlineData(SafetyClass.X2, SafetyClass.X1Y4, true)]
+    [InlineData(SafetyClass.X1, SafetyClass.X2Y3, false)]
+    [InlineData(SafetyClass.Y2, SafetyClass.X2Y3, false)]
+    [InlineData(SafetyClass.None, SafetyClass.X1Y2, true)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.X1, false)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.X2, false)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.Y2, true)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.Y1, true)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.Y3, false)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.X1Y2, true)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.X1Y1, true)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.X2Y2, true)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.X1Y4, false)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.None, false)]
+    public void A_part_with_two_classes_stands_where_either_may_and_a_place_of_two_asks_for_both(SafetyClass original, SafetyClass offered, bool may) =>
+        Assert.Equal(may, SafetyCapacitor.MayReplace(original, offered).Value);
+
+    // A Y serves an X place within the voltages that its class is for; across the line the X of a part with two is the one that stands there.
+    [Theory]
+    [InlineData(SafetyClass.X2, SafetyClass.Y2, "275", true)]
+    [InlineData(SafetyClass.X2, SafetyClass.Y2, "310", false)]
+    [InlineData(SafetyClass.X2, SafetyClass.X1Y2, "310", true)]
+    [InlineData(SafetyClass.Y2, SafetyClass.X1Y2, "310", false)]
+    [InlineData(SafetyClass.X1Y2, SafetyClass.X1Y2, "310", false)]
+    public void Each_of_two_classes_has_its_own_voltages(SafetyClass original, SafetyClass offered, string volts, bool may) =>
+        Assert.Equal(may, SafetyCapacitor.MayReplace(original, offered, Exact.Of(volts)).Value);
+
+    [Theory]
+    [InlineData("X1/Y2", SafetyClass.X1Y2)]
+    [InlineData("X1Y2", SafetyClass.X1Y2)]
+    [InlineData("Y2/X1", SafetyClass.X1Y2)]
+    [InlineData("Y2X1", SafetyClass.X1Y2)]
+    [InlineData("X1-Y1", SafetyClass.X1Y1)]
+    [InlineData("Y2", SafetyClass.Y2)]
+    [InlineData("X1X2", null)]
+    [InlineData("Y1Y2", null)]
+    [InlineData("X1/Y", null)]
+    [InlineData("", null)]
+    public void Two_classes_are_read_both_ways_round(string print, SafetyClass? known) => Assert.Equal(known, SafetyClasses.Read(print));
+
+    [Fact]
+    public void Every_class_is_one_across_the_line_or_one_to_earth_or_both() => Assert.All(SafetyClasses.Words.Values, safety => Assert.Equal(
+        safety.Name(),
+        string.Join('/', new[] { safety.AcrossTheLine(), safety.ToEarth() }.Where(one => one != SafetyClass.None).Select(one => one.ToString()))));
+
+    [Fact]
+    public void Two_classes_have_two_impulses() => Assert.Equal(
+        "X1/Y2 are two classes, each with an impulse of its own: ask for one", SafetyCapacitor.ImpulseKilovolts(SafetyClass.X1Y2, 0.0000000022m).Refusal);
 }

@@ -57,6 +57,63 @@ public sealed class FuseSubstitutionTests
         Assert.Equal(("speed", ReasonWeight.Doubt, false), (doubt.Aspect, doubt.Weight, doubt.IsMissing));
     }
 
+    // A fuse by UL 248-14 opens at 1.35 x its rating within an hour (Littelfuse, Fuseology, p. 12; Eaton GMA data sheet), one by IEC 60127-2 carries 1.5 x for an hour
+    // (Schurter FST data sheet, sheet 3): the same figure is not the same fuse.
+    [Theory]
+    [InlineData(FuseSystem.IEC, FuseSystem.UL, "rated by UL 248-14 for IEC 60127")]
+    [InlineData(FuseSystem.UL, FuseSystem.IEC, "rated by IEC 60127 for UL 248-14")]
+    public void The_same_figure_by_the_other_standard_is_another_fuse(FuseSystem was, FuseSystem now, string words)
+    {
+        var place = Place with { Breaking = was == FuseSystem.IEC ? FuseBreaking.L : null, System = was };
+        var offer = Place with { Breaking = now == FuseSystem.IEC ? FuseBreaking.L : null, System = now };
+        var doubt = Assert.Single(FuseSubstitution.Judge(place, offer), reason => reason.Aspect == "standard");
+        Assert.Equal((ReasonWeight.Doubt, false), (doubt.Weight, doubt.IsMissing));
+        Assert.StartsWith(words, doubt.Words.Text, StringComparison.Ordinal);
+        Assert.Contains("1.35 x", doubt.Words.Text, StringComparison.Ordinal);
+        Assert.Contains("1.5 x", doubt.Words.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_standard_that_is_asked_for_and_not_told_is_missing()
+    {
+        Assert.True(Standard(new Fuse { System = FuseSystem.UL }, new Fuse())!.IsUnwritten);
+        Assert.True(Standard(new Fuse(), new Fuse { System = FuseSystem.UL })!.IsMissing);
+        Assert.Equal(ReasonWeight.For, Standard(new Fuse { System = FuseSystem.UL }, new Fuse { System = FuseSystem.UL })!.Weight);
+        Assert.Null(Standard(new Fuse(), new Fuse()));
+    }
+
+    // A letter of breaking capacity is of IEC 60127 alone.
+    [Fact]
+    public void A_letter_of_breaking_capacity_tells_the_standard()
+    {
+        Assert.Equal(ReasonWeight.Doubt, Standard(new Fuse { System = FuseSystem.UL }, new Fuse { Breaking = FuseBreaking.L })!.Weight);
+        Assert.Equal(ReasonWeight.For, Standard(new Fuse { System = FuseSystem.IEC }, new Fuse { Breaking = FuseBreaking.L })!.Weight);
+    }
+
+    // No source at hand has times for these: they are doubted, not remembered.
+    [Theory]
+    [InlineData(FuseSpeed.FF, "no source at hand has times for FF, very quick")]
+    [InlineData(FuseSpeed.M, "no source at hand has times for M, medium")]
+    [InlineData(FuseSpeed.TT, "no source at hand has times for TT, very slow")]
+    public void A_speed_without_times_is_doubted_though_the_letter_is_the_same(FuseSpeed speed, string words)
+    {
+        var doubt = Assert.Single(FuseSubstitution.Judge(Place with { Speed = speed }, Place with { Speed = speed }), reason => reason.Weight != ReasonWeight.For);
+        Assert.Equal(("speed", ReasonWeight.Doubt), (doubt.Aspect, doubt.Weight));
+        Assert.StartsWith(words, doubt.Words.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(FuseBreaking.L, FuseBreaking.E)]
+    [InlineData(FuseBreaking.E, FuseBreaking.H)]
+    public void One_of_enhanced_breaking_capacity_breaks_more_and_opens_nobody_knows_when(FuseBreaking was, FuseBreaking now)
+    {
+        var doubt = Assert.Single(FuseSubstitution.Judge(Place with { Breaking = was }, Place with { Breaking = now }), reason => reason.Weight != ReasonWeight.For);
+        Assert.Equal(("speed", ReasonWeight.Doubt), (doubt.Aspect, doubt.Weight));
+        Assert.StartsWith("no source at hand has times and breaking capacity for E", doubt.Words.Text, StringComparison.Ordinal);
+    }
+
+    private static Reason? Standard(Fuse place, Fuse offer) => FuseSubstitution.Judge(place, offer).SingleOrDefault(reason => reason.Aspect == "standard");
+
     private static (string Aspect, string Words) Against(Fuse offer)
     {
         var reason = Assert.Single(FuseSubstitution.Judge(Place, offer), reason => reason.Weight == ReasonWeight.Against);

@@ -47,6 +47,7 @@ public static class InventedPart
         var type when type == typeof(Written<FuseSpeed>) => new Written<FuseSpeed>(other ? FuseSpeed.F : FuseSpeed.T, text, spot),
         var type when type == typeof(Written<FuseBreaking>) =>
             new Written<FuseBreaking>(other ? FuseBreaking.L : FuseBreaking.H, text, spot),
+        var type when type == typeof(Written<FuseSystem>) => new Written<FuseSystem>(other ? FuseSystem.UL : FuseSystem.IEC, text, spot),
         var type when type == typeof(Written<FuseSize>) => new Written<FuseSize>(other ? FuseSize.Chip : FuseSize.FiveByTwenty, text, spot),
         var type when type == typeof(Written<int>) => new Written<int>(other ? 6 : 3, text, spot),
         var type =>

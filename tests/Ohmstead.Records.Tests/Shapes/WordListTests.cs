@@ -52,6 +52,9 @@ public sealed class WordListTests
     public void Each_breaking_capacity_of_a_fuse_has_one_word() => EachHasOneWord(Vocabulary.FuseBreakings);
 
     [Fact]
+    public void Each_standard_of_a_fuse_has_one_word() => EachHasOneWord(Vocabulary.FuseStandards);
+
+    [Fact]
     public void Each_size_of_a_fuse_has_one_word() => EachHasOneWord(Vocabulary.FuseSizes);
 
     [Fact]

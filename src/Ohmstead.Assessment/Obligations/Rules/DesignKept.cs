@@ -89,6 +89,7 @@ public sealed class DesignKept : IObligationRule
         Word(loose, "size", own.Size, known.Size, isRating: false);
         Word(loose, "material", own.Material, known.Material, isRating: false);
         Breaking(loose, own.Breaking, known.Breaking);
+        Word(loose, "standard", own.Standard, known.Standard, isRating: true);
         AtLeast(loose, "rated voltage", own.RatedVoltage, known.RatedVoltage, isRating: true);
         AtLeast(loose, "temperature", own.Temperature, known.Temperature, isRating: true);
         AtLeast(loose, "power", own.Power, known.Power, isRating: true);

@@ -20,7 +20,7 @@ internal static class FuseRule
             .Then(answer => answer with { Lines = [.. answer.Lines.Select(line => line with { Remarks = [FuseFigures.Meaning] })] })
             .WithCaution("a fuse is replaced by one of the same rating, speed, system, breaking capacity and size, never by a larger one"))
     {
-        Validity = "a rating in one system is no rating in the other; of M, FF and TT no figures are known here",
+        Validity = "a rating in one system is no rating in the other; of M, FF and TT, and of E, no figures are known here: no source at hand has them",
     };
 
     private static Outcome<Reckoned> Answer(GivenInputs given)
