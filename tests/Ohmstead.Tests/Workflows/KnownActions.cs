@@ -7,6 +7,7 @@ internal static class KnownActions
 {
     public const string Checkout = "actions/checkout@v4";
     public const string SetupDotnet = "actions/setup-dotnet@v4";
+    public const string UploadArtifact = "actions/upload-artifact@v4";
     public const string UploadPages = "actions/upload-pages-artifact@v3";
     public const string DeployPages = "actions/deploy-pages@v4";
 
@@ -18,6 +19,7 @@ internal static class KnownActions
             "sparse-checkout-cone-mode", "fetch-depth", "fetch-tags", "show-progress", "lfs", "submodules", "set-safe-directory", "github-server-url",
         ],
         [SetupDotnet] = ["dotnet-version", "dotnet-quality", "global-json-file", "source-url", "owner", "config-file", "cache", "cache-dependency-path"],
+        [UploadArtifact] = ["name", "path", "if-no-files-found", "retention-days", "compression-level", "overwrite", "include-hidden-files"],
         [UploadPages] = ["name", "path", "retention-days"],
         [DeployPages] = ["token", "timeout", "error_count", "reporting_interval", "artifact_name", "preview"],
     }.ToFrozenDictionary(StringComparer.Ordinal);

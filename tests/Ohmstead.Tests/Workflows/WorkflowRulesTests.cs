@@ -6,7 +6,9 @@ namespace Ohmstead.Tests.Workflows;
 /// <summary>What holds for every workflow, the project's own and the one a collection begins with: little is allowed, and everything used is known.</summary>
 public sealed class WorkflowRulesTests
 {
-    public static TheoryData<string> Workflows => ["build.yml", "collection.yml", "a collection's"];
+    public static TheoryData<string> Workflows => ["build.yml", "collection.yml", "fuzz.yml", "a collection's"];
+
+    public static TheoryData<string> ForPullRequests => ["build.yml", "collection.yml", "a collection's"];
 
     [Theory]
     [MemberData(nameof(Workflows))]
@@ -22,7 +24,7 @@ public sealed class WorkflowRulesTests
     }
 
     [Theory]
-    [MemberData(nameof(Workflows))]
+    [MemberData(nameof(ForPullRequests))]
     public void A_pull_request_is_never_run_with_the_rights_of_the_main_branch(string name)
     {
         var workflow = Read(name);
@@ -48,9 +50,16 @@ public sealed class WorkflowRulesTests
         Assert.All(workflow.Jobs.SelectMany(job => job.Steps).Where(step => step.Run is not null), step => Assert.DoesNotContain("${{", step.Run, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Fuzzing_looks_at_the_main_branch_alone_and_every_week()
+    {
+        Assert.Equal(["schedule", "workflow_dispatch"], Read("fuzz.yml").Events.Children.Keys.Select(key => key.ToString()).Order(StringComparer.Ordinal));
+        Assert.Contains("tests/Ohmstead.Fuzz/fuzz.sh", Assert.Single(Read("fuzz.yml").Jobs).Steps.Select(step => step.Run ?? string.Empty).Single(run => run.Contains("fuzz.sh", StringComparison.Ordinal)), StringComparison.Ordinal);
+    }
+
     [Theory]
-    [MemberData(nameof(Workflows))]
-    public void Every_job_ends_by_itself(string name) =>
+    [MemberData(nameof(ForPullRequests))]
+    public void Every_job_that_somebody_waits_for_ends_by_itself(string name) =>
         Assert.All(Read(name).Jobs, job => Assert.InRange(int.Parse(job.Node.Text("timeout-minutes")!, System.Globalization.CultureInfo.InvariantCulture), 1, 30));
 
     [Fact]
