@@ -114,6 +114,7 @@ public static class EsrLimits
         return limit with
         {
             ProvesOnlyOutside = proved.Value.InsideTo < upper.Value ? why : null,
+            InsideHoweverTo = upper with { Value = proved.Value.InsideTo },
             NothingAbove = proved.Value.OutsideAbove > upper.Value ? why : null,
             NothingAboveTo = upper with { Value = proved.Value.OutsideAbove },
         };

@@ -46,6 +46,9 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
     /// <summary>A limit that readings taken in another way can only break, never keep: then a reading inside proves nothing.</summary>
     public LazyText? ProvesOnlyOutside { get; init; }
 
+    /// <summary>Up to where a reading is inside in whatever way it was taken, so that <see cref="ProvesOnlyOutside"/> takes nothing from it; null for nowhere.</summary>
+    public Quantity? InsideHoweverTo { get; init; }
+
     /// <summary>A limit that readings taken in another way can only keep, never break: then a reading outside proves nothing.</summary>
     public LazyText? ProvesOnlyInside { get; init; }
 

@@ -156,7 +156,7 @@ public static class Judge
     internal static LazyText? CannotProve(Limit limit, Quantity value)
     {
         var inside = limit.Interval.Contains(value);
-        if (inside && limit.ProvesOnlyOutside is { } early)
+        if (inside && limit.ProvesOnlyOutside is { } early && !(value.Value <= limit.InsideHoweverTo?.Value))
         {
             return early;
         }

@@ -49,6 +49,35 @@ public sealed class EsrVerdictTests
         Assert.Contains("the test frequency is not recorded", verdict.Why, StringComparison.Ordinal);
     }
 
+    // 470 µF 25 V, tan delta 0.14 at 120 Hz, worn 0.7901 Ω (SV13). Between 50 Hz and 100 kHz a part on that limit reads from 0.7901 x 120 / 100 000 = 0.948 mΩ to
+    // 0.7901 x 120 / 50 = 1.896 Ω: what lies on one side of both is decided without a frequency, and nothing else is.
+    [Theory]
+    [InlineData("0.94 mΩ", VerdictOutcome.Inside)]
+    [InlineData("≤ 0.94 mΩ", VerdictOutcome.Inside)]
+    [InlineData("0.95 mΩ", VerdictOutcome.ProvesNothing)]
+    [InlineData("≤ 0.95 mΩ", VerdictOutcome.ProvesNothing)]
+    [InlineData("< 0.5 Ω", VerdictOutcome.ProvesNothing)]
+    [InlineData("≤ 0.79 Ω", VerdictOutcome.ProvesNothing)]
+    [InlineData("≤ 1 Ω", VerdictOutcome.Undecided)]
+    [InlineData("\"> 0.5 Ω\"", VerdictOutcome.Undecided)]
+    [InlineData("\"> 1 Ω\"", VerdictOutcome.ProvesNothing)]
+    [InlineData("\"> 1.89 Ω\"", VerdictOutcome.ProvesNothing)]
+    [InlineData("\"> 1.9 Ω\"", VerdictOutcome.Outside)]
+    [InlineData("≥ 1.9 Ω", VerdictOutcome.Outside)]
+    public void An_ESR_without_a_frequency_proves_what_every_frequency_proves(string reading, VerdictOutcome outcome) =>
+        Assert.Equal(outcome, Worked.Verdict("kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V", $"circuit: out, esr: {reading}").Outcome);
+
+    // A limit that names no frequency holds at 120 Hz or at 100 kHz: 0.45 Ω may read 0.45 x 100 000 / 50 = 900 Ω or 0.45 x 120 / 100 000 = 0.54 mΩ.
+    [Theory]
+    [InlineData("0.44 Ω", VerdictOutcome.ProvesNothing)]
+    [InlineData("≤ 0.44 Ω", VerdictOutcome.ProvesNothing)]
+    [InlineData("≤ 0.5 mΩ", VerdictOutcome.Inside)]
+    [InlineData("\"> 0.46 Ω\"", VerdictOutcome.ProvesNothing)]
+    [InlineData("\"> 899 Ω\"", VerdictOutcome.ProvesNothing)]
+    [InlineData("\"> 901 Ω\"", VerdictOutcome.Outside)]
+    public void A_written_limit_without_a_frequency_meets_no_reading_without_one(string reading, VerdictOutcome outcome) =>
+        Assert.Equal(outcome, Worked.Verdict("kind: polymer electrolytic, esr_limit: 0.45 Ω", $"circuit: out, esr: {reading}").Outcome);
+
     [Fact]
     public void What_breaks_its_limit_at_every_frequency_of_a_meter_breaks_it_without_one() =>
         Assert.Equal(VerdictOutcome.Outside, Worked.Verdict(ByLoss, "circuit: out, esr: 1.019 Ω").Outcome);
