@@ -45,7 +45,10 @@ public static class EsrLimits
             new Interval(null, upper),
             LazyText.Of(loss, static loss => loss.Origin),
             new EsrArithmetic(loss, farads, upper, how.IsNew),
-            LazyText.Of(loss, how.IsNew ? static loss => $"{loss.Source}; {LossFactor.Source.Text}" : static loss => $"{loss.SourceWorn}; {LossFactor.Source.Text}"));
+            LazyText.Of(loss, how.IsNew ? static loss => $"{loss.Source}; {LossFactor.Source.Text}" : static loss => $"{loss.SourceWorn}; {LossFactor.Source.Text}"))
+        {
+            ProvesOnlyInside = loss.NoSourceAbove,
+        };
         return how.Frequency is not { } read ? Unwritten(limit, OtherFrequency.EsrAtUnknown(ohms, loss.Hertz, null), NoFrequencyForLimit)
             : MeasuringConditions.Match(read.Value, loss.Hertz) == FrequencyMatch.Same ? limit
             : loss.IsStraight ? At(limit, OtherFrequency.Esr(ohms, loss.Hertz, read.Value), read, loss.Hertz)
@@ -154,6 +157,7 @@ public static class EsrLimits
         {
             ReadAt = how.Frequency,
             Beside = LeastCapacitance(part),
+            ProvesOnlyInside = loss.NoSourceAbove,
         };
         limit = loss.Borne is { } borne && borne.Value > upper.Value ? limit with { Explained = (upper with { Value = borne.Value }, borne.Why) } : limit;
         return how.Frequency is not { } read ? limit with { ProvesOnlyOutside = NoFrequency, ProvesOnlyInside = NoFrequency }

@@ -17,6 +17,9 @@ public static class InsulationLimits
 {
     private const decimal LeastVoltsOnTheMains = 100m;
 
+    private static readonly LazyText OlderParts =
+        "today's makers promise more, and what an older part had to keep is in no source at hand: only under 1 GΩ is it a fault by all of them, so replace it where people rely on it";
+
     private static readonly LazyText NoVoltage = "the record does not say at which voltage it was read";
     private static readonly LazyText ByOhmmeter = "an ohmmeter reads at a volt or so, and insulation is proved at the voltage of the part: write at_voltage";
     private static readonly LazyText NoMinute = "the record does not say after how long it was read, and insulation rises for a minute: a sound part may show a sixtieth of it after a second";
@@ -55,7 +58,12 @@ public static class InsulationLimits
                 new Interval(new Quantity(ohms.Value, Dimension.Resistance), null),
                 new(() => $"the usual limit of a capacitor on the mains ({mains.Dielectric})"),
                 ohms.Arithmetic,
-                new(() => ohms.Source.Text));
+                new(() => ohms.Source.Text))
+            {
+                ExplainedBelow = ohms.Value > SuppressionFigures.FaultBelowOhms && mains != SuppressionFigures.CeramicDisc
+                    ? (new Quantity(SuppressionFigures.FaultBelowOhms, Dimension.Resistance), OlderParts)
+                    : null,
+            };
         }
 
         if (DryFigures.Of(part) is not { } figures || !figures.LeastInsulationOhms(farads).Is(out var least, out _))

@@ -32,6 +32,9 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
     /// <summary>Up to where some kinds of the type may go, and why a reading there does not decide; null where all are alike.</summary>
     internal virtual (decimal Value, LazyText Why)? Borne => null;
 
+    /// <summary>Why a reading above it does not decide at all, where what the part may be of has no source; null where it does.</summary>
+    internal virtual LazyText? NoSourceAbove => null;
+
     /// <summary>How a worn part's factor comes about.</summary>
     internal virtual string WornWords => "2 x";
 
@@ -123,7 +126,11 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
 
     private sealed class OfSuppressor(SuppressionFigures figures, Worked<decimal> delivered, Worked<decimal> last) : LossLimit(delivered.Value, last.Value, SuppressionFigures.LossHertz)
     {
+        private static readonly LazyText MayBePaper = "it is or may be of paper, whose loss is in no source at hand";
+
         internal override bool IsStraight => figures != SuppressionFigures.CeramicDisc;
+
+        internal override LazyText? NoSourceAbove => figures.MayBePaper ? MayBePaper : null;
 
         internal override string WornWords => last.Arithmetic;
 

@@ -11,8 +11,9 @@ public static class SafetyCapacitor
     private static readonly Source Impulse = Source.Published(
         "Johanson Dielectrics, Safety Certified Application Notes; Vishay VY1 and VY2 data sheets",
             "peak impulse voltage of X1, X2, Y1 and Y2");
-    private static readonly Source ImpulseRemembered = Source.FromMemory("IEC 60384-14", "peak impulse voltage of Y4, and above 1 µF");
-    private static readonly Source Order = Source.FromMemory("IEC 60384-14", "classes");
+    private static readonly Source ImpulseListed = Source.Published("IEC 60384-14, classes, as quoted in the classification tables of makers", "peak impulse voltage of Y4, and above 1 µF");
+    private static readonly Source Order = Source.Published("IEC 60384-14, classes, as quoted in the tutorials of KEMET and Johanson Dielectrics on safety capacitors",
+        "impulse and place of each class");
     private static readonly Source Ranges = Source.Published("IEC 60384-14, classes and their voltages, as makers quote them",
         "Y1 to 500 V, Y2 150 to 300 V, Y3 150 to 250 V, Y4 under 150 V");
     private const decimal Y4EndsUnder = 150m;
@@ -38,7 +39,7 @@ public static class SafetyCapacitor
             string working = result < volts
                 ? $"{Figures.Text(volts)} kV / sqrt({Figures.Text(farads * 1_000_000m)}) = {Figures.Text(result, 4)} kV"
                 : $"{safetyClass} to 1 µF: {Figures.Text(volts)} kV";
-            return new Worked<double>(result, working, reduced || safetyClass == SafetyClass.Y4 ? ImpulseRemembered : Impulse);
+            return new Worked<double>(result, working, reduced || safetyClass == SafetyClass.Y4 ? ImpulseListed : Impulse);
         });
 
     /// <summary>

@@ -26,7 +26,7 @@ public static class SurgeVoltage
             {
                 Remarks =
                 [
-                    "short surges only (30 s, from memory); an old can that prints its own surge voltage is right about itself",
+                    "short surges only; an old can that prints its own surge voltage is right about itself",
                     .. ratedVolts > LowVolts ? ["long-life cans to 250 V have 1.15 in their own sheets: without that sheet count with 1.10"] : Array.Empty<string>(),
                 ],
             };

@@ -34,7 +34,7 @@ public static class HazardCatalogue
             "heatsinks may be at primary potential"),
         Hazard.Of(
             "picture-tube", "cathode-ray tube", Tubes,
-            "10 to 30 kV on the tube for days, some 0.3 to 2 nF (from memory; one text says 5 to 10 nF)",
+            "10 to 30 kV on the tube for days, count with 10 nF: a text of the trade says 5 to 10 nF for a tube",
             "a high-voltage probe, or 10 MΩ or more made for the voltage on an insulated wand: never 1 to 20 kΩ and never a screwdriver, 25 kV into 2.2 kΩ is a flash-over of 284 kW",
             "its clip first, to the strap on the outer coating of the tube, not to the ground of a board; then the probe under the anode cap, for a minute",
             "the charge comes back within minutes: let down again right before you touch, each time",
@@ -45,7 +45,7 @@ public static class HazardCatalogue
             "no measurement passes a crazed one: replace on sight with film of the same class or better"),
         Hazard.Of(
             "rechargeable-cell", "leaking cell, nickel-cadmium, nickel-metal hydride or alkaline", Workshop,
-            "the white crust is potassium carbonate, about pH 11.5; what is wet or fresh is potassium hydroxide, pH 12 to 14 (from memory): gloves and goggles for both",
+            "the white crust is potassium carbonate, about pH 11.5; what is wet or fresh is potassium hydroxide, about pH 12, and more where it is strong: gloves and goggles for both",
             "neutralise with a weak acid such as 5 % vinegar, rinse with water, then with 2-propanol; baking soda is for acid, not for this"),
         Hazard.Of(
             "lithium-cell", "lithium memory cell", Source.Published("Renata designer's guide, primary lithium cells", "pages 52 and 53; when it is spent common practice"),
@@ -65,7 +65,7 @@ public static class HazardCatalogue
         Hazard.Of(
             "polychlorinated-oil", "oil-filled capacitor or ballast that may hold PCB",
             Source.Published("40 CFR 761.2(a)(4), 761.3", "United States; elsewhere by its own law"),
-            "made before 2 July 1979, or nobody knows when: assume 500 ppm of PCB or more until it is tested or is marked \"No PCBs\"; elsewhere suspect anything oil-filled to 1986 (from memory)",
+            "made before 2 July 1979, or nobody knows when: assume 500 ppm of PCB or more until it is tested or is marked \"No PCBs\"; elsewhere suspect anything oil-filled that is not marked free of it",
             "do not open it; gloves; hazardous-waste route (contaminated from 50 ppm)"),
         Hazard.Of(
             "selenium", "selenium rectifier", Workshop,

@@ -14,7 +14,7 @@ public static class MethodCatalogue
 
     private const string Rosin = "rosin smoke sensitises the lungs: draw it off";
 
-    private const string Crust = "the white crust is alkaline, about pH 11.5; what is wet or fresh is potassium hydroxide, pH 12 to 14 (from memory): gloves and goggles";
+    private const string Crust = "the white crust is alkaline, about pH 11.5; what is wet or fresh is potassium hydroxide, about pH 12, and more where it is strong: gloves and goggles";
 
     /// <summary>How long a washed board dries at room temperature, in hours, where nothing else is known: the longest of the usual values.</summary>
     public const decimal DryAtRoomHours = 72m;

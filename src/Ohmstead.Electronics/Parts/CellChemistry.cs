@@ -14,7 +14,7 @@ public sealed record CellChemistry(
 {
     private static readonly Source Resting =
         Source.Practice("voltage of a full cell at rest: batteryuniversity.com BU-303, dss.net.au and forums");
-    private static readonly Source Primary = Source.FromMemory("IEC 60086-2 and -3", "end-point voltages");
+    private static readonly Source Primary = Source.Practice("end points of the trade");
 
     /// <summary>Lithium with manganese dioxide, which is not charged.</summary>
     public static CellChemistry Lithium { get; } = new(
@@ -24,11 +24,11 @@ public sealed record CellChemistry(
     /// <summary>Nickel-cadmium.</summary>
     public static CellChemistry NickelCadmium { get; } = new(
         "nickel-cadmium", 1.2m, 1.0m, 1.45m,
-            Source.FromMemory("IEC 61951-1", "discharge to 1.0 V; itwissen.info gives 0.8 to 0.9 V"), Resting);
+            Source.Practice("1.0 V of the trade; itwissen.info gives 0.8 to 0.9 V"), Resting);
 
     /// <summary>Nickel-metal hydride.</summary>
     public static CellChemistry NickelMetalHydride { get; } = new(
-        "nickel-metal hydride", 1.2m, 1.0m, 1.45m, Source.FromMemory("IEC 61951-2", "discharge to 1.0 V"), Resting);
+        "nickel-metal hydride", 1.2m, 1.0m, 1.45m, Source.Published("itwissen.info", "cell end voltage 1.0 V"), Resting);
 
     /// <summary>Alkaline.</summary>
     public static CellChemistry Alkaline { get; } = new("alkaline", 1.5m, 0.9m, 1.65m, Primary, Resting) { IsDryCell = true };
@@ -41,7 +41,7 @@ public sealed record CellChemistry(
 
     /// <summary>Lead and acid.</summary>
     public static CellChemistry LeadAcid { get; } =
-        new("lead-acid", 2.0m, 1.75m, 2.15m, Source.FromMemory("IEC 60896", "final voltage"), Resting);
+        new("lead-acid", 2.0m, 1.75m, 2.15m, Source.Published("batteryuniversity.com BU-303; itwissen.info", "1.75 V a cell"), Resting);
 
     /// <summary>The chemistries known here.</summary>
     public static IReadOnlyList<CellChemistry> All { get; } =

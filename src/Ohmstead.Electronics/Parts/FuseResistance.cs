@@ -13,14 +13,17 @@ public static class FuseResistance
 
     private static readonly Source Slow = Source.Published("Schurter SMD-SPT data sheet", "voltage drop at rated current");
 
-    // The thin wire of a small rating drops volts; the largest of them stands for all, and a blown one still shows a million times that.
-    private static readonly Source Small = Source.FromMemory("IEC 60127-2", "largest voltage drop of the smallest ratings, 10 V");
+    // The thin wire of a small rating drops volts: 4.7 V at 63 mA. The largest stands for all down to there, and a blown one still shows a million times that.
+    private static readonly Source Small = Source.Published("Eaton GMA data sheet", "largest voltage drop of 63 mA, 4.7 V");
+    private const decimal SmallVolts = 4.7m;
+    private const decimal SmallestAmperes = 0.063m;
 
     /// <summary>The resistance up to which a fuse is whole, in ohm.</summary>
     public static Outcome<Worked<decimal>> Whole(decimal ratedAmperes) =>
-        Domain.Of(Domain.Positive("rated current", ratedAmperes)).Compute(() =>
+        Domain.Of(Domain.Positive("rated current", ratedAmperes),
+            Domain.That(ratedAmperes <= 0m || ratedAmperes >= SmallestAmperes, $"rated current is {Figures.Text(ratedAmperes)} A, the voltage drop of one under 63 mA is in no source at hand")).Compute(() =>
         {
-            decimal volts = ratedAmperes < 1m ? 10m : Drops.First(row => ratedAmperes <= row.Amperes).Volts;
+            decimal volts = ratedAmperes < 1m ? SmallVolts : Drops.First(row => ratedAmperes <= row.Amperes).Volts;
             decimal ohms = volts / ratedAmperes;
             return new Worked<decimal>(
                 ohms, new(() => $"{Figures.Text(volts)} V / {Figures.Text(ratedAmperes)} A = {Figures.Ohms(ohms)}"), ratedAmperes < 1m ? Small : Slow);

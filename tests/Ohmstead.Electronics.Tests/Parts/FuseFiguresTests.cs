@@ -39,9 +39,11 @@ public sealed class FuseFiguresTests
     public void An_american_fuse_opens_sooner(string rated, string times, double seconds) =>
         Assert.Equal((decimal)seconds, Assert.Single(FuseFigures.For(Exact.Of(rated), FuseSystem.UL, null, null), row => row.TimesRated == Exact.Of(times)).OpensWithinSeconds);
 
-    // IEC 60127-2, from memory: a quick one of either breaking capacity.
+    // IEC 60127-2, sheets 1 and 2, as quoted in a table of times (csdn.net 111836789): a quick one of either breaking capacity.
     [Theory]
     [InlineData("2.1", 1800)]
+    [InlineData("2.75", 2)]
+    [InlineData("4", 0.3)]
     [InlineData("10", 0.02)]
     public void A_quick_fuse_opens_within_twenty_milliseconds_at_ten_times(string times, double seconds) =>
         Assert.Equal((decimal)seconds, Row("0.5", FuseSpeed.F, FuseBreaking.L, times).OpensWithinSeconds);

@@ -24,6 +24,14 @@ public sealed class FuseResistanceTests
     public void The_resistance_of_a_whole_fuse_is_its_largest_drop_by_its_current(string amperes, double ohms) =>
         Assert.Equal(ohms, (double)FuseResistance.Whole(Exact.Of(amperes)).Value.Value, 1e-4);
 
+    // Eaton GMA data sheet: at most 4.7 V at 63 mA, which is 74.6 Ω; under that rating no sheet is at hand.
+    [Fact]
+    public void A_small_fuse_is_held_against_the_largest_drop_that_a_sheet_has()
+    {
+        Assert.Equal(74.6, (double)FuseResistance.Whole(0.063m).Value.Value, 0.01);
+        Assert.Equal("rated current is 0.05 A, the voltage drop of one under 63 mA is in no source at hand", FuseResistance.Whole(0.05m).Refusal);
+    }
+
     [Fact]
     public void A_fuse_of_no_current_is_refused() => Assert.Equal("rated current is 0, expected above 0", FuseResistance.Blown(0m).Refusal);
 }
