@@ -52,13 +52,15 @@ internal static class CsvTableReader
     /// <summary>The beginning of a text, short enough for a message.</summary>
     internal static string Excerpt(string text) => text.Length <= 40 ? text : string.Concat(text.AsSpan(0, 40), "…");
 
+    private static bool MaySeparate(char named) => named == '\t' || (named != '"' && (char.IsPunctuation(named) || char.IsSymbol(named)));
+
     private static (char Separator, int From, int Skipped) Begin(string text)
     {
         var end = text.AsSpan().IndexOfAny('\r', '\n');
         var first = (end < 0 ? text : text[..end]).Trim('"');
 
-        // Some spreadsheets name the separator on a line of its own.
-        if (first.Length == NameOfSeparator.Length + 1 && first.StartsWith(NameOfSeparator, StringComparison.OrdinalIgnoreCase))
+        // Some spreadsheets name the separator on a line of its own. A blank, a quote or a letter separates nothing.
+        if (first.Length == NameOfSeparator.Length + 1 && first.StartsWith(NameOfSeparator, StringComparison.OrdinalIgnoreCase) && MaySeparate(first[^1]))
         {
             var next = end < 0 ? text.Length : end + (text.AsSpan(end).StartsWith("\r\n", StringComparison.Ordinal) ? 2 : 1);
             return (first[^1], next, 1);

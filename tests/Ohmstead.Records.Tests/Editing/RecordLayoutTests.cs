@@ -245,7 +245,11 @@ public sealed class RecordLayoutTests
     [InlineData("{:}\n")]
     [InlineData("a: { b: 1,:}\n")]
     [InlineData("a: {::}\n")]
-    public void A_key_in_braces_that_ends_in_a_colon_without_another_behind_it_is_refused(string text) => Assert.Equal(LayoutState.NotLaidOut, Lay(text, FileForm.Yaml).State);
+    [InlineData("{?}\n")]
+    [InlineData("a: { b: 1,?}\n")]
+    [InlineData("a: {b: ?}\n")]
+    [InlineData("a: [b,?]\n")]
+    public void A_sign_of_the_language_that_is_a_word_only_while_no_blank_follows_is_refused(string text) => Assert.Equal(LayoutState.NotLaidOut, Lay(text, FileForm.Yaml).State);
 
     [Theory]
     [InlineData("")]

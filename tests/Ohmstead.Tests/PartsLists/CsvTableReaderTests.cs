@@ -15,6 +15,15 @@ public sealed class CsvTableReaderTests
     public void The_separator_is_the_one_that_stands_in_the_headings_outside_quotes(string text, char separator) =>
         Assert.Equal(separator, CsvTableReader.Read(text).Separator);
 
+    [Theory]
+    [InlineData("sep= \nRef;Value\nC1;100n\n")]
+    [InlineData("sep=\u00A0\nRef;Value\nC1;100n\n")]
+    [InlineData("sep=\"\nRef;Value\nC1;100n\n")]
+    [InlineData("sep=x\nRef;Value\nC1;100n\n")]
+    [InlineData("sep=\0\nRef;Value\nC1;100n\n")]
+    public void What_cannot_separate_is_not_taken_for_a_separator(string text) =>
+        Assert.Equal(',', CsvTableReader.Read(text).Separator);
+
     [Fact]
     public void Quotes_come_off_and_a_quote_written_twice_is_one()
     {

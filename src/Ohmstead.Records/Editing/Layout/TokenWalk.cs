@@ -209,9 +209,10 @@ internal sealed class TokenWalk
     }
 
     // Beside a colon that stands alone the library reads keys that are not written there. A colon before a closing bracket is a part of the key
-    // only as long as no blank stands between.
+    // only as long as no blank stands between, and so is a question mark.
     private bool IsPlainKey(int start, int behind, string key, int depth) =>
-        !char.IsWhiteSpace(text[start]) && text.AsSpan(start, behind - start).SequenceEqual(key) && (depth == 0 || text[behind - 1] != ':' || text[behind] == ':');
+        !char.IsWhiteSpace(text[start]) && text.AsSpan(start, behind - start).SequenceEqual(key)
+        && (depth == 0 || (key != "?" && (text[behind - 1] != ':' || text[behind] == ':')));
 
     private void Scalar(ScalarNode scalar, Join join, Level level, int indent, int outside, int depth)
     {
@@ -229,9 +230,9 @@ internal sealed class TokenWalk
             return;
         }
 
-        // In brackets a colon at the end of a value is one only as long as no blank stands behind it.
+        // In brackets a colon at the end of a value is one only as long as no blank stands behind it; so is a question mark.
         var behind = ScalarEnd.Of(text, start, end, scalar);
-        if (behind < 0 || (depth > 0 && scalar.Style == ScalarWriting.Plain && text[behind - 1] == ':'))
+        if (behind < 0 || (depth > 0 && scalar.Style == ScalarWriting.Plain && (text[behind - 1] == ':' || scalar.Text == "?")))
         {
             Lose(start);
             return;
