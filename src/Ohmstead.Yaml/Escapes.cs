@@ -18,7 +18,7 @@ internal static class Escapes
     /// <param name="source">The file.</param>
     /// <param name="from">The offset behind the opening quote.</param>
     /// <param name="to">The offset of the closing quote.</param>
-    internal static void AddRefused(List<Finding> findings, SourceText source, int from, int to)
+    internal static void AddRefused(FindingList findings, SourceText source, int from, int to)
     {
         while (Next(source.Text, from, to) is { } escape)
         {

@@ -7,15 +7,18 @@ internal static class Indentation
     internal static IndentationTabs Tabs(string text, int start, int end)
     {
         var tabs = new List<int>();
-        for (var at = start; text.AsSpan(at, end - at).IndexOf('\t') is >= 0 and var found; at++)
+        for (var at = start; text.AsSpan(at, end - at).IndexOf('\t') is >= 0 and var found;)
         {
+            var line = text.AsSpan(at, found).LastIndexOfAny('\r', '\n') is >= 0 and var lineEnd ? text.AsSpan(at + lineEnd + 1, found - lineEnd - 1) : text.AsSpan(at, found);
             at += found;
-            var before = text.AsSpan(start, at - start);
-            var isFirst = before.IsEmpty || before[^1] is ' ' or '\r' or '\n';
-            if (isFirst && before[(before.LastIndexOfAny('\r', '\n') + 1)..].IndexOfAnyExcept(' ') < 0 && HasContent(text.AsSpan(at, end - at)))
+            var rest = text.AsSpan(at, end - at);
+            if (line.IndexOfAnyExcept(' ') < 0 && HasContent(rest))
             {
                 tabs.Add(at);
             }
+
+            // The first tab of a line tells all: a line of tabs is looked at once, and not once for each of them.
+            at += rest.IndexOfAny('\r', '\n') is >= 0 and var length ? length : rest.Length;
         }
 
         return new IndentationTabs(tabs);

@@ -17,14 +17,14 @@ internal sealed class NodeBuilder
     private readonly YamlSlice slice;
     private readonly ReadingLimits limits;
     private readonly NodeBuffers buffers;
-    private readonly List<Finding> findings;
+    private readonly FindingList findings;
     private readonly Scanner scanner;
     private readonly Parser parser;
     private readonly int deepest;
     private int events;
     private Finding? refusal;
 
-    internal NodeBuilder(YamlSlice slice, ReadingLimits limits, NodeBuffers buffers, List<Finding> findings)
+    internal NodeBuilder(YamlSlice slice, ReadingLimits limits, NodeBuffers buffers, FindingList findings)
     {
         this.slice = slice;
         this.limits = limits;

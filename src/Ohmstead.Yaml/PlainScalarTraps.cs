@@ -15,7 +15,7 @@ internal static class PlainScalarTraps
     private const int LongestNumber = 60;
 
     /// <summary>Warns when a plain value is followed by a space and a number sign that opens no comment as people write them: <c>page #3</c>.</summary>
-    internal static void AddCutByComment(List<Finding> findings, YamlSlice slice, int valueEnd)
+    internal static void AddCutByComment(FindingList findings, YamlSlice slice, int valueEnd)
     {
         var text = slice.Text;
         var at = valueEnd;
@@ -40,7 +40,7 @@ internal static class PlainScalarTraps
 
     /// <summary>Joins what a comma inside a number cut in two: <c>{ capacitance: 1,287 µF }</c> reads as 1 and a key <c>287 µF</c> with nothing.</summary>
     /// <returns>True when the entry was part of the number before it and is no entry.</returns>
-    internal static bool JoinAtComma(List<Finding> findings, YamlSlice slice, List<MappingEntry> entries, int first, ScalarNode key, Node value)
+    internal static bool JoinAtComma(FindingList findings, YamlSlice slice, List<MappingEntry> entries, int first, ScalarNode key, Node value)
     {
         if (entries.Count == first
             || !BeginsWithDigit(key)
@@ -61,7 +61,7 @@ internal static class PlainScalarTraps
     }
 
     /// <summary>Reports a colon without a space behind it between braces: <c>{ date:2026-02-02 }</c> reads as a key with nothing.</summary>
-    internal static void AddMissingSpace(List<Finding> findings, YamlSlice slice, ScalarNode key, Node value)
+    internal static void AddMissingSpace(FindingList findings, YamlSlice slice, ScalarNode key, Node value)
     {
         var colon = key.Style == ScalarWriting.Plain ? key.Text.IndexOf(':', StringComparison.Ordinal) : -1;
         if (colon > 0 && value is ScalarNode { Style: ScalarWriting.Plain, Text: "" } && IsCutHere(slice, key))
@@ -76,7 +76,7 @@ internal static class PlainScalarTraps
     }
 
     /// <summary>Joins what a comma cut in a list: <c>[1,287 µF]</c>, where the first part has no unit and the second has one.</summary>
-    internal static bool JoinAtComma(List<Finding> findings, YamlSlice slice, List<Node> items, int first, Node item)
+    internal static bool JoinAtComma(FindingList findings, YamlSlice slice, List<Node> items, int first, Node item)
     {
         if (items.Count == first
             || item is not ScalarNode second
@@ -110,7 +110,7 @@ internal static class PlainScalarTraps
         return rest.IsEmpty || rest[0] is ',' or '}';
     }
 
-    private static ScalarNode Join(List<Finding> findings, YamlSlice slice, ScalarNode before, ScalarNode after)
+    private static ScalarNode Join(FindingList findings, YamlSlice slice, ScalarNode before, ScalarNode after)
     {
         var from = slice.Source.OffsetOf(before.Spot);
         var to = slice.Source.EndOf(after.Spot);
@@ -119,10 +119,10 @@ internal static class PlainScalarTraps
 
         // 1,287,500 is one mistake: the finding at its first comma is written anew.
         var place = slice.Source.PlaceAt(comma, 1);
-        if (findings.Count > 0 && before.Text.Contains(',', StringComparison.Ordinal) && findings[^1] is { Check: TextChecks.DecimalComma } last)
+        if (before.Text.Contains(',', StringComparison.Ordinal) && findings.Last is { Check: TextChecks.DecimalComma } last)
         {
             place = last.Place;
-            findings.RemoveAt(findings.Count - 1);
+            findings.TakeBackLast();
         }
 
         var (expected, next) = Meanings(joined.Text);

@@ -38,26 +38,25 @@ public sealed class YamlNodeReader : INodeReader
 
     private NodeReading Read(SourceText source, FileForm form, ReadingLimits limits)
     {
-        var findings = new List<Finding>();
+        var findings = new FindingList();
         MergeConflicts.AddTo(findings, source);
         var split = form == FileForm.Yaml
             ? new FrontMatterReading(new FrontMatter(0, source.Text.Length, source.Text.Length), null)
             : FrontMatter.Find(source);
         if (split.FrontMatter is not { } frontMatter)
         {
-            return Nothing(findings.Count > 0 ? [.. findings] : [split.Finding!]);
+            return Nothing(findings.Count > 0 ? findings.ToImmutable() : [split.Finding!]);
         }
 
-        var isUndecided = findings.Exists(conflict => source.OffsetOf(SpotOf(conflict)) < frontMatter.End);
+        var isUndecided = findings.Told.Any(conflict => source.OffsetOf(SpotOf(conflict)) < frontMatter.End);
         var canBeRead = CharacterScan.AddTo(findings, source, frontMatter.End);
         LineEnds.AddTo(findings, source);
         var body = ReadBody(source, frontMatter, limits, findings);
         var root = isUndecided || !canBeRead ? null : ReadYaml(source, frontMatter, limits, findings);
-        findings.Sort(ByPlace);
-        return new NodeReading(root, body, BodyLine(source, frontMatter), [.. findings]);
+        return new NodeReading(root, body, BodyLine(source, frontMatter), findings.ToImmutable().Sort(ByPlace));
     }
 
-    private MappingNode? ReadYaml(SourceText source, FrontMatter frontMatter, ReadingLimits limits, List<Finding> findings)
+    private MappingNode? ReadYaml(SourceText source, FrontMatter frontMatter, ReadingLimits limits, FindingList findings)
     {
         var text = source.Text;
         var (start, end) = (frontMatter.Start, frontMatter.End);
@@ -85,7 +84,7 @@ public sealed class YamlNodeReader : INodeReader
         return root;
     }
 
-    private MappingNode? Build(YamlSlice slice, ReadingLimits limits, List<Finding> findings)
+    private MappingNode? Build(YamlSlice slice, ReadingLimits limits, FindingList findings)
     {
         var builder = new NodeBuilder(slice, limits, buffers, findings);
         try
@@ -105,7 +104,7 @@ public sealed class YamlNodeReader : INodeReader
         }
     }
 
-    private static string ReadBody(SourceText source, FrontMatter frontMatter, ReadingLimits limits, List<Finding> findings)
+    private static string ReadBody(SourceText source, FrontMatter frontMatter, ReadingLimits limits, FindingList findings)
     {
         var body = source.Text.AsSpan(frontMatter.BodyStart);
         var size = Encoding.UTF8.GetByteCount(body);

@@ -29,6 +29,8 @@ public sealed record BoardAssessment(
     ImmutableArray<AssessedHazard> Hazards,
     ImmutableArray<Wait> OpenWaits)
 {
+    private ILookup<string, AssessedProof>? proofsByPoint;
+
     private readonly Dictionary<string, PlaceHistory> byReference = Places.ToDictionary(place => place.Part.Ref.Value, StringComparer.Ordinal);
 
     /// <summary>Everything that must be shown before it may be switched on, met or not, in order of the kinds; empty before it was judged.</summary>
@@ -92,6 +94,10 @@ public sealed record BoardAssessment(
 
     /// <summary>The drifts of the parts that sit on it now, in order of the parts list and of the quantities.</summary>
     public ImmutableArray<Drift> Drifts { get; init; } = [];
+
+    /// <summary>The proofs at a point, oldest first.</summary>
+    internal IEnumerable<AssessedProof> ProofsAt(string point) =>
+        (proofsByPoint ??= Proofs.ToLookup(static proof => proof.Proof.Point.Value, StringComparer.Ordinal))[point];
 
     /// <summary>The place of a reference, or null.</summary>
     public PlaceHistory? Place(string reference) => byReference.GetValueOrDefault(reference);

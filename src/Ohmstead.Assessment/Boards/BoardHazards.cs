@@ -27,7 +27,7 @@ public sealed record AssessedHazard(Hazard Hazard, BenchVisit? MadeSafe)
     ];
 
     /// <summary>The same with what belongs and what was fitted at its place: whichever holds more counts.</summary>
-    internal AssessedHazard With(ImmutableArray<PlaceHistory> places) => Hazard.At is { } at && places.FirstOrDefault(place => place.Part.Ref.Value == at.Value) is { } place
+    internal AssessedHazard With(ILookup<string, PlaceHistory> places) => Hazard.At is { } at && places[at.Value].FirstOrDefault() is { } place
         ? this with { Parts = ReferenceEquals(place.Values, place.Part.Values) ? [place.Values] : [place.Part.Values, place.Values] }
         : this;
 }
@@ -39,24 +39,75 @@ internal static class BoardHazards
     internal static ImmutableArray<AssessedHazard> Of(BoardFile board, DesignFile? design, ImmutableArray<BenchVisit> visits, Timeline timeline, ImmutableArray<PlaceHistory> places)
     {
         ImmutableArray<Hazard> all = [.. design?.Hazards ?? [], .. board.Hazards];
-        return [.. all.Select(hazard => Assess(hazard, all, visits, timeline).With(places))];
-    }
-
-    private static AssessedHazard Assess(Hazard hazard, ImmutableArray<Hazard> all, ImmutableArray<BenchVisit> visits, Timeline timeline)
-    {
-        var isOnlyOne = all.Count(other => other.Kind.Value == hazard.Kind.Value) == 1;
-        foreach (var visit in visits)
+        if (all.Length == 0)
         {
-            foreach (var work in visit.Work)
-            {
-                if (MakesSafe(work, hazard, isOnlyOne) && !timeline.IsUndone(work))
-                {
-                    return new(hazard, visit) { By = work };
-                }
-            }
+            return [];
         }
 
-        return new(hazard, null);
+        var counts = all.CountBy(static hazard => hazard.Kind.Value).ToDictionary();
+        var done = new ClosingEntries(visits, timeline);
+        var parts = places.ToLookup(static place => place.Part.Ref.Value, StringComparer.Ordinal);
+        return
+        [
+            .. all.Select(hazard => done.First(hazard, counts[hazard.Kind.Value] == 1) is var (visit, work)
+                ? new AssessedHazard(hazard, visit) { By = work }.With(parts) : new AssessedHazard(hazard, null).With(parts)),
+        ];
+    }
+
+    /// <summary>The work of a board by the place at which it was done: of many hazards and much work only what is at one place is compared.</summary>
+    private sealed class ClosingEntries
+    {
+        private readonly ImmutableArray<(BenchVisit Visit, WorkEntry Work)> all;
+        private readonly ILookup<string, int> byPlace;
+        private readonly Dictionary<(HazardKind Kind, string? At), int> known = [];
+
+        internal ClosingEntries(ImmutableArray<BenchVisit> visits, Timeline timeline)
+        {
+            all = [.. visits.SelectMany(visit => visit.Work.Where(work => !timeline.IsUndone(work)).Select(work => (visit, work)))];
+            byPlace = Enumerable.Range(0, all.Length).ToLookup(at => PlaceOf(all[at].Work) ?? string.Empty, StringComparer.Ordinal);
+        }
+
+        /// <summary>The first work that made a hazard safe, or null.</summary>
+        internal (BenchVisit Visit, WorkEntry Work)? First(Hazard hazard, bool isOnlyOne)
+        {
+            var key = (hazard.Kind.Value, hazard.At?.Value);
+            if (!known.TryGetValue(key, out var first))
+            {
+                known[key] = first = Find(hazard, isOnlyOne);
+            }
+
+            return first < all.Length ? all[first] : null;
+        }
+
+        // Work without a place says the same of all hazards of a kind that have one.
+        private int Find(Hazard hazard, bool isOnlyOne)
+        {
+            if (hazard.At is not { } at)
+            {
+                return FirstOf(Enumerable.Range(0, all.Length), hazard, isOnlyOne);
+            }
+
+            var ofNoPlace = (hazard.Kind.Value, string.Empty);
+            if (!known.TryGetValue(ofNoPlace, out var anywhere))
+            {
+                known[ofNoPlace] = anywhere = FirstOf(byPlace[string.Empty], hazard, isOnlyOne);
+            }
+
+            return Math.Min(anywhere, FirstOf(byPlace[at.Value], hazard, isOnlyOne));
+        }
+
+        private int FirstOf(IEnumerable<int> entries, Hazard hazard, bool isOnlyOne)
+        {
+            foreach (var at in entries)
+            {
+                if (MakesSafe(all[at].Work, hazard, isOnlyOne))
+                {
+                    return at;
+                }
+            }
+
+            return all.Length;
+        }
     }
 
     private static bool MakesSafe(WorkEntry work, Hazard hazard, bool isOnlyOne)
@@ -79,5 +130,7 @@ internal static class BoardHazards
     }
 
     // Work on one part that names another as its place is work on the first.
-    private static bool IsAt(WorkEntry work, string at) => (work.Part ?? work.At)?.Value == at;
+    private static bool IsAt(WorkEntry work, string at) => PlaceOf(work) == at;
+
+    private static string? PlaceOf(WorkEntry work) => (work.Part ?? work.At)?.Value;
 }

@@ -46,11 +46,12 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
             yield break;
         }
 
+        var read = board.Readings.Where(static reading => reading.Reading is { Part: null, Lot: null, Point: not null })
+            .ToLookup(static reading => reading.Reading.Point!.Value, StringComparer.Ordinal);
         foreach (var point in board.Points)
         {
             var name = point.Name.Value;
-            var entries = board.Readings.Where(reading => reading.Reading is { Part: null, Lot: null } && reading.Reading.Point?.Value == name).Select(Entry.Of)
-                .Concat(board.Proofs.Where(proof => proof.Proof.Point.Value == name).Select(Entry.Of));
+            var entries = read[name].Select(Entry.Of).Concat(board.ProofsAt(name).Select(Entry.Of));
             if (In(board, name, [.. entries.OrderBy(entry => entry.At)]) is { } pair)
             {
                 yield return pair;

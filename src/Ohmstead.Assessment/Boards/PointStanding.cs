@@ -18,10 +18,14 @@ internal sealed record PointStanding(string Name, ImmutableArray<Verdict> Read, 
     internal string? Fault => Read.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why.Text ?? (HasFailedTest ? "its test failed" : null);
 
     internal static ImmutableArray<PointStanding> Of(ImmutableArray<AssessedReading> readings, ImmutableArray<AssessedProof> proofs) =>
+        readings.Any(static reading => reading.Reading is { Point: not null, Part: null, Lot: null })
+            ? OfPoints(readings, proofs.ToLookup(static proof => proof.Proof.Point.Value, StringComparer.Ordinal)) : [];
+
+    private static ImmutableArray<PointStanding> OfPoints(ImmutableArray<AssessedReading> readings, ILookup<string, AssessedProof> proofs) =>
     [
         .. readings.Where(reading => reading.Reading is { Point: not null, Part: null, Lot: null })
             .GroupBy(reading => reading.Reading.Point!.Value, StringComparer.Ordinal)
-            .Select(point => Of(point.Key, point, proofs.Where(proof => proof.Proof.Point.Value == point.Key))),
+            .Select(point => Of(point.Key, point, proofs[point.Key])),
     ];
 
     private static PointStanding Of(string name, IEnumerable<AssessedReading> readings, IEnumerable<AssessedProof> proofs)

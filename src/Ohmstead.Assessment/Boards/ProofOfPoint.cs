@@ -92,7 +92,7 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
     /// <param name="point">The point, or null when neither the board nor its design has it.</param>
     internal static AssessedProof? FailedAt(BoardAssessment board, string name, TestPoint? point)
     {
-        ImmutableArray<AssessedProof> all = [.. board.Proofs.Where(proof => proof.Proof.Point.Value == name)];
+        ImmutableArray<AssessedProof> all = [.. board.ProofsAt(name)];
         return point is null ? all[^1].Outcome == VerdictOutcome.Outside ? all[^1] : null : new ProofOfPoint(point, all[^1], all).Failed;
     }
 
@@ -101,13 +101,8 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
     {
         AssessedProof? last = null;
         var since = ImmutableArray.CreateBuilder<AssessedProof>();
-        foreach (var proof in board.Proofs)
+        foreach (var proof in board.ProofsAt(point.Name.Value))
         {
-            if (proof.Proof.Point.Value != point.Name.Value)
-            {
-                continue;
-            }
-
             last = proof;
             if (proof.At > board.LastWorkAt)
             {
@@ -120,11 +115,22 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
 
     private AssessedProof? LastWith(VerdictOutcome outcome)
     {
+        var standing = new Dictionary<Measured, Verdict?>();
         foreach (var proof in Since.Reverse())
         {
             foreach (var verdict in proof.Verdicts)
             {
-                if (verdict.Outcome == outcome && Standing(verdict.Measured)?.Verdict == verdict)
+                if (verdict.Outcome != outcome)
+                {
+                    continue;
+                }
+
+                if (!standing.TryGetValue(verdict.Measured, out var stands))
+                {
+                    standing[verdict.Measured] = stands = Standing(verdict.Measured)?.Verdict;
+                }
+
+                if (stands == verdict)
                 {
                     return proof;
                 }

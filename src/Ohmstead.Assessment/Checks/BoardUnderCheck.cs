@@ -72,8 +72,8 @@ public interface IPictures
     /// <summary>What stands at a path below the root of the collection.</summary>
     PictureState At(string path);
 
-    /// <summary>The path of the picture in the same folder that was probably meant, or null.</summary>
-    string? Near(string path);
+    /// <summary>The names of the files that lie in the folder of a path below the root, in ordinal order.</summary>
+    IEnumerable<string> Beside(string path);
 
     /// <summary>Why a picture that is there cannot be shown, and what to do; null when nothing speaks against it.</summary>
     PictureFault? Fault(string path);

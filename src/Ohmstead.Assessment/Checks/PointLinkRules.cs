@@ -10,25 +10,25 @@ internal static class PointLinkRules
     /// <param name="points">The points whose names are looked at.</param>
     /// <param name="parts">All parts they may name.</param>
     /// <param name="known">All points they may name.</param>
-    internal static IEnumerable<(Written<string> Name, string Message, string NextStep)> Unknown(IEnumerable<TestPoint> points, IReadOnlyCollection<string> parts, IReadOnlyCollection<string> known)
+    internal static IEnumerable<(Written<string> Name, string Message, string NextStep)> Unknown(IEnumerable<TestPoint> points, KnownNames parts, KnownNames known)
     {
         foreach (var point in points)
         {
-            if (point.Reservoir is { } reservoir && !parts.Contains(reservoir.Value))
+            if (point.Reservoir is { } reservoir && !parts.Holds(reservoir.Value))
             {
                 yield return Told(point, reservoir, "reservoir", "part", parts);
             }
 
-            if (point.Input is { } input && !known.Contains(input.Value))
+            if (point.Input is { } input && !known.Holds(input.Value))
             {
                 yield return Told(point, input, "input", "point", known);
             }
         }
     }
 
-    private static (Written<string> Name, string Message, string NextStep) Told(TestPoint point, Written<string> name, string key, string what, IReadOnlyCollection<string> known)
+    private static (Written<string> Name, string Message, string NextStep) Told(TestPoint point, Written<string> name, string key, string what, KnownNames known)
     {
-        var near = Nearest.To(name.Value, known);
+        var near = known.NearestTo(name.Value);
         return (
             name,
             Nearest.Told($"the {key} of {point.Name.Value} is the {what} '{name.Value}', which is not there", near),

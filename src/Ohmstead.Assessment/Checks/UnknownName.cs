@@ -13,16 +13,14 @@ internal sealed record UnknownName(string Key, string Add)
     internal string? Otherwise { get; init; }
 
     /// <summary>The finding: what is missing, the known name that is nearest, and what to write.</summary>
-    internal Finding In(BoardUnderCheck board, CheckDescription check, Written<string> name, string missing, IEnumerable<string> known)
+    internal Finding In(BoardUnderCheck board, CheckDescription check, Written<string> name, string missing, KnownNames known)
     {
-        var names = known.ToArray();
-        var look = Appearance.Of(name.Value);
-        if (names.FirstOrDefault(other => Appearance.Of(other) == look) is { } alike)
+        if (known.LookingLike(name.Value) is { } alike)
         {
             return board.Finding(check, name.Spot, $"{missing}; it looks like '{alike}' but has {Appearance.Difference(name.Value, alike)}", $"write {Key}: {alike}, or {Add}");
         }
 
-        var near = Nearest.To(name.Value, names);
+        var near = known.NearestTo(name.Value);
         return board.Finding(
             check,
             name.Spot,

@@ -49,7 +49,7 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
             return read;
         }
 
-        var found = read.ToBuilder();
+        var found = new FindingList();
         foreach (var check in CheckCatalogue.Boards)
         {
             foreach (var finding in check.Look(under))
@@ -58,7 +58,7 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
             }
         }
 
-        return found.DrainToImmutable();
+        return read.Length == 0 ? found.ToImmutable() : [.. read, .. found.ToImmutable()];
     }
 
     private static BoardAssessment Stand(BoardUnderObligation board)

@@ -15,6 +15,8 @@ namespace Ohmstead.Assessment.Obligations;
 /// <param name="Shared">What was found in the files that boards share.</param>
 public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<Finding> Findings, SharedFaults Shared)
 {
+    private EntriesInOrder? entries;
+
     /// <summary>Everything computed about the board.</summary>
     public BoardAssessment Board => Under.Assessment;
 
@@ -32,16 +34,7 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
             return null;
         }
 
-        (Spot Spot, string? Of) nearest = (default, null);
-        foreach (var entry in Entries())
-        {
-            if (!IsBehind(entry.Spot, place.Line, place.Column) && IsBehind(entry.Spot, nearest.Spot.Line, nearest.Spot.Column))
-            {
-                nearest = entry;
-            }
-        }
-
-        return nearest.Of;
+        return (entries ??= new(Entries())).At(place);
     }
 
     /// <summary>What a reading shows, as evidence.</summary>
@@ -101,8 +94,6 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
             }
         }
     }
-
-    private static bool IsBehind(Spot spot, int line, int column) => spot.Line > line || (spot.Line == line && spot.Column > column);
 
     // A reading of a lot in the drawer stands in the stock.
     private string PathOf(AssessedReading reading) => reading.VisitOrder < 0 ? Workshop.StockFile?.Path ?? Board.Board.Path : Board.Board.Path;

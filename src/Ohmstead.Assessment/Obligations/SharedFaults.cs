@@ -49,13 +49,13 @@ public sealed class SharedFaults
     public IEnumerable<Finding> OfInstrument(string name) => instruments[name];
 
     // A finding is about the entry that it stands in: the last one that begins before it.
+    // One behind which more are counted and not told may be about any of them: nothing of the file is trusted then.
     private static ILookup<string, Finding> In(ImmutableArray<Finding> findings, string? path, ImmutableArray<(Spot Spot, string? Name)> entries)
     {
-        ImmutableArray<(Spot Spot, string? Name)> inOrder = [.. entries.OrderBy(entry => entry.Spot.Line).ThenBy(entry => entry.Spot.Column)];
+        var inOrder = new EntriesInOrder(entries);
         return findings.Where(finding => finding.Place.Path == path)
-            .Select(finding => (Finding: finding, inOrder.LastOrDefault(entry => (entry.Spot.Line, entry.Spot.Column).CompareTo((finding.Place.Line, finding.Place.Column)) <= 0).Name))
-            .Where(pair => pair.Name is not null)
-            .ToLookup(pair => pair.Name!, pair => pair.Finding, StringComparer.Ordinal);
+            .SelectMany(finding => (finding.More > 0 ? inOrder.Names : inOrder.At(finding.Place) is { } name ? [name] : []).Select(name => (Name: name, Finding: finding)))
+            .ToLookup(pair => pair.Name, pair => pair.Finding, StringComparer.Ordinal);
     }
 
     // What begins there and is no lot ends what belongs to the lot before it.

@@ -10,10 +10,13 @@ namespace Ohmstead.Records.Binding;
 /// <param name="path">The path of the file from the root of the collection.</param>
 public sealed class Binder(string path)
 {
-    private readonly List<Finding> findings = [];
+    // Whether a key that is missing was misspelled is asked of so many keys; a mapping of a record has a handful.
+    private const int MostSlips = 200;
+
+    private readonly FindingList findings = new();
 
     /// <summary>What is wrong so far.</summary>
-    public ImmutableArray<Finding> Findings => [.. findings];
+    public ImmutableArray<Finding> Findings => findings.ToImmutable();
 
     /// <summary>Lays a mapping against its shape.</summary>
     public Fields Bind(MappingNode node, Shape shape)
@@ -50,6 +53,9 @@ public sealed class Binder(string path)
     public void Report(string check, Spot spot, string message, string? nextStep) =>
         findings.Add(new Finding(check, Severity.Error, spot.In(path), message, nextStep));
 
+    /// <summary>Whether so many findings of a check were reported that one more is only counted.</summary>
+    internal bool CountsIfFull(string check) => findings.CountsIfFull(check, path);
+
     /// <summary>Whether nothing is written that a person could read: no text, blanks alone, or a word for nothing.</summary>
     internal static bool IsBlank(ScalarNode scalar) => scalar.IsNothing || string.IsNullOrWhiteSpace(scalar.Text);
 
@@ -59,7 +65,7 @@ public sealed class Binder(string path)
 
     private void ReportMissingKey(MappingNode node, Key key, Shape shape)
     {
-        if (!node.Entries.Any(entry => IsSlipOf(entry.Key, key, shape)))
+        if (!node.Entries.Take(MostSlips).Any(entry => IsSlipOf(entry.Key, key, shape)) && !CountsIfFull(RecordChecks.KeyMissing))
         {
             Report(RecordChecks.KeyMissing, node.Spot, $"this {shape.Name} has no '{key.Name}'", $"add {key.Name}: {key.Example}");
         }
@@ -67,6 +73,11 @@ public sealed class Binder(string path)
 
     private void ReportUnknownKey(MappingEntry entry, Shape shape)
     {
+        if (CountsIfFull(RecordChecks.KeyUnknown))
+        {
+            return;
+        }
+
         var near = Nearest.To(entry.Key, shape.Keys.Select(key => key.Name));
         Report(
             RecordChecks.KeyUnknown,

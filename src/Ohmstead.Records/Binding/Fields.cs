@@ -346,6 +346,11 @@ public sealed class Fields
 
     private void ReportWord(ScalarNode scalar, Key key)
     {
+        if (binder.CountsIfFull(RecordChecks.WordUnknown))
+        {
+            return;
+        }
+
         var near = Nearest.To(scalar.Text, key.Words);
         binder.Report(
             RecordChecks.WordUnknown,

@@ -135,14 +135,16 @@ public static class FileBinding
         }
 
         var file = read(fields);
-        return new(file, text.Findings.Length == 0 ? binder.Findings
-            : [.. text.Findings, .. binder.Findings.Where(finding => !IsSaid(finding, text.Findings))]);
+        return new(file, text.Findings.Length == 0 ? binder.Findings : [.. text.Findings, .. Unsaid(binder.Findings, text.Findings)]);
     }
 
     // A comma that cuts a number in two is seen by the text and by the number: one cause, one message.
-    private static bool IsSaid(Finding finding, ImmutableArray<Finding> said) =>
-        said.Any(other =>
-            other.Check == finding.Check && other.Place.Line == finding.Place.Line && other.Place.Column == finding.Place.Column);
+    private static IEnumerable<Finding> Unsaid(ImmutableArray<Finding> findings, ImmutableArray<Finding> said)
+    {
+        var places = said.Select(finding => (finding.Check, finding.Place.Line, finding.Place.Column)).ToHashSet();
+        var full = said.Where(finding => finding.More > 0).Select(finding => finding.Check).ToHashSet(StringComparer.Ordinal);
+        return findings.Where(finding => !full.Contains(finding.Check) && !places.Contains((finding.Check, finding.Place.Line, finding.Place.Column)));
+    }
 
     private static Duty? Duty(Fields? fields) => fields is null ? null : new(fields.Count("hours_per_year"), fields.Quantity("temperature"))
     {

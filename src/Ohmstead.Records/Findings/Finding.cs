@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Findings;
@@ -13,6 +14,14 @@ public sealed record Finding(string Check, Severity Severity, Place Place, strin
 {
     /// <summary>Other places that belong to it ("first used here"), each with a note.</summary>
     public ImmutableArray<RelatedPlace> Related { get; init; } = [];
+
+    /// <summary>How many more of the same check stand in the same file and are counted instead of told; its message says so too.</summary>
+    public int More { get; private init; }
+
+    /// <summary>The same, with how many more of its check there are in its file.</summary>
+    /// <param name="more">More than nought.</param>
+    internal Finding And(int more) =>
+        this with { More = more, Message = $"{Message}; {more.ToString(CultureInfo.InvariantCulture)} more in this file" };
 }
 
 /// <summary>A second place that a finding speaks of.</summary>

@@ -7,11 +7,14 @@ public static class Nearest
     private const int Edit = 2;
     private const int LookAlike = 1;
 
+    // Names are no longer.
+    private const int Longest = 60;
+
     /// <summary>The nearest known word by edit distance (case counts for nothing), or null when none is near enough to be meant.</summary>
     public static string? To(string word, IEnumerable<string> known)
     {
         string? best = null;
-        var least = Edit * Math.Max(1, Math.Min(word.Length, 40) / 3) + 1;
+        var least = Bound(word);
         var folded = Fold(word);
         foreach (var candidate in known)
         {
@@ -31,21 +34,27 @@ public static class Nearest
     /// <param name="otherwise">What follows when none is near.</param>
     public static string Told(string missing, string? near, string otherwise = "") => near is null ? missing + otherwise : $"{missing}, '{near}' is the nearest";
 
-    private static string Fold(string word) => (word.Length <= 60 ? word : word[..60]).ToUpperInvariant().Replace('-', '_').Replace(' ', '_');
+    /// <summary>The least distance that is too far for a known word to be meant by this one.</summary>
+    internal static int Bound(string word) => Edit * Math.Max(1, Math.Min(word.Length, 40) / 3) + 1;
+
+    /// <summary>Whether words of two lengths are too far apart whatever they say.</summary>
+    internal static bool IsTooFar(int length, int other, int bound) => Edit * Math.Abs(length - other) >= bound;
+
+    /// <summary>A word as words are compared: without capitals, hyphens and spaces, and no longer than a name can be.</summary>
+    internal static string Fold(string word) => (word.Length <= Longest ? word : word[..Longest]).ToUpperInvariant().Replace('-', '_').Replace(' ', '_');
 
     private static char LooksLike(char c) => c switch { 'O' or 'Q' => '0', 'I' or 'L' => '1', 'Z' => '2', 'S' => '5', 'B' => '8', _ => c };
 
-    // Edit distance with transposition of neighbours (optimal string alignment); gives up at the bound.
-    private static int Distance(string a, string b, int bound)
+    /// <summary>Edit distance of two folded words, with transposition of neighbours (optimal string alignment); gives up at the bound.</summary>
+    internal static int Distance(string a, string b, int bound)
     {
-        if (Edit * Math.Abs(a.Length - b.Length) >= bound)
+        if (IsTooFar(a.Length, b.Length, bound))
         {
             return bound;
         }
 
-        var older = new int[b.Length + 1];
-        var previous = new int[b.Length + 1];
-        var current = new int[b.Length + 1];
+        // Folded words are short, and thousands may be compared: their rows take no memory.
+        Span<int> older = stackalloc int[Longest + 1], previous = stackalloc int[Longest + 1], current = stackalloc int[Longest + 1];
         for (var j = 0; j <= b.Length; j++)
         {
             previous[j] = Edit * j;
@@ -64,7 +73,10 @@ public static class Nearest
                 }
             }
 
-            (older, previous, current) = (previous, current, older);
+            var oldest = older;
+            older = previous;
+            previous = current;
+            current = oldest;
         }
 
         return previous[b.Length];

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Records.Text;
@@ -18,30 +17,22 @@ public static class CharacterScan
     /// <param name="source">The file.</param>
     /// <param name="frontMatterEnd">The offset behind the front matter.</param>
     /// <returns>False when the front matter holds a character that YAML readers take for the end of the text or of a line.</returns>
-    public static bool AddTo(List<Finding> findings, SourceText source, int frontMatterEnd)
+    public static bool AddTo(FindingList findings, SourceText source, int frontMatterEnd)
     {
         var text = source.Text;
         var canBeRead = true;
-        var counts = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var at = 0; SuspectCharacters.IndexIn(text.AsSpan(at)) is >= 0 and var found; at++)
         {
             at += found;
             var code = CodeAt(text, at);
             var inFrontMatter = at < frontMatterEnd;
             canBeRead &= !inFrontMatter || code is not (0 or 0x85 or 0x2028 or 0x2029);
-            if (Judge(code, text, at, inFrontMatter) is not { } judgement)
+            if (Judge(code, text, at, inFrontMatter) is { } judgement && !findings.CountsIfFull(judgement.Check, source.Path, MostOfOneCheck))
             {
-                continue;
-            }
-
-            var count = counts[judgement.Check] = counts.GetValueOrDefault(judgement.Check) + 1;
-            if (count <= MostOfOneCheck)
-            {
-                findings.Add(ToFinding(source, at, code, judgement));
+                findings.Add(ToFinding(source, at, code, judgement), MostOfOneCheck);
             }
         }
 
-        AddRest(findings, counts);
         return canBeRead;
     }
 
@@ -70,17 +61,4 @@ public static class CharacterScan
         source.PlaceAt(at, code > 0xFFFF ? 2 : 1),
         $"{judgement.What} {SuspectCharacters.NameOf(code)}",
         code is 0x85 or 0x2028 or 0x2029 ? "begin a new line there, or write a space instead" : "remove it");
-
-    private static void AddRest(List<Finding> findings, Dictionary<string, int> counts)
-    {
-        foreach (var (check, count) in counts)
-        {
-            if (count > MostOfOneCheck)
-            {
-                var last = findings.FindLastIndex(finding => finding.Check == check);
-                var more = (count - MostOfOneCheck).ToString(CultureInfo.InvariantCulture);
-                findings[last] = findings[last] with { Message = $"{findings[last].Message}; {more} more in this file" };
-            }
-        }
-    }
 }

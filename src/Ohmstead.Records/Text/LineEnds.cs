@@ -6,7 +6,7 @@ namespace Ohmstead.Records.Text;
 public static class LineEnds
 {
     /// <summary>Warns once, at the first line that ends in another way than the first line does.</summary>
-    public static void AddTo(List<Finding> findings, SourceText source)
+    public static void AddTo(FindingList findings, SourceText source)
     {
         var text = source.Text.AsSpan();
 

@@ -8,7 +8,7 @@ public static class MergeConflicts
     private const int MarkLength = 7;
 
     /// <summary>One finding for each conflict, at its first mark, with the other marks beside it.</summary>
-    public static void AddTo(List<Finding> findings, SourceText source)
+    public static void AddTo(FindingList findings, SourceText source)
     {
         var text = source.Text.AsSpan();
         if (!text.Contains("<<<<<<<", StringComparison.Ordinal) && !text.Contains(">>>>>>>", StringComparison.Ordinal))
@@ -59,7 +59,7 @@ public static class MergeConflicts
     private static RelatedPlace Beside(SourceText source, int line, string note) =>
         new(source.PlaceAt(source.LineStart(line), MarkLength), note);
 
-    private static void Close(List<Finding> findings, SourceText source, int line, List<RelatedPlace> related)
+    private static void Close(FindingList findings, SourceText source, int line, List<RelatedPlace> related)
     {
         if (line == 0)
         {

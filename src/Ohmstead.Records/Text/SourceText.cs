@@ -5,7 +5,7 @@ namespace Ohmstead.Records.Text;
 public sealed class SourceText
 {
     private readonly int[] lineStarts;
-    private readonly bool hasSurrogates;
+    private readonly SurrogateCount? surrogates;
 
     /// <summary>Takes a text apart into lines.</summary>
     /// <param name="path">The path from the root of the collection.</param>
@@ -17,7 +17,7 @@ public sealed class SourceText
         Text = text;
         HasByteOrderMark = hasByteOrderMark;
         lineStarts = FindLines(text);
-        hasSurrogates = text.AsSpan().ContainsAnyInRange('\uD800', '\uDFFF');
+        surrogates = text.AsSpan().ContainsAnyInRange('\uD800', '\uDFFF') ? new(text) : null;
     }
 
     /// <summary>The path from the root of the collection.</summary>
@@ -72,8 +72,8 @@ public sealed class SourceText
         var line = LineAt(from);
         var start = lineStarts[line - 1];
         var end = length == 0 ? from : Math.Clamp(offset + length, from, Math.Max(from, LineEnd(line)));
-        return hasSurrogates
-            ? new Spot(line, CodePoints(start, from) + 1, CodePoints(from, end))
+        return surrogates is not null
+            ? new Spot(line, surrogates.Between(start, from) + 1, surrogates.Between(from, end))
             : new Spot(line, from - start + 1, end - from);
     }
 
@@ -84,21 +84,11 @@ public sealed class SourceText
     public int OffsetOf(Spot spot)
     {
         var at = lineStarts[spot.Line - 1];
-        return hasSurrogates ? Forward(at, spot.Column - 1) : at + spot.Column - 1;
+        return surrogates?.Behind(at, spot.Column - 1) ?? at + spot.Column - 1;
     }
 
     /// <summary>The offset, in UTF-16 units, behind the last character of a spot in this file.</summary>
-    public int EndOf(Spot spot) => hasSurrogates ? Forward(OffsetOf(spot), spot.Length) : OffsetOf(spot) + spot.Length;
-
-    private int Forward(int at, int codePoints)
-    {
-        for (; codePoints > 0 && at < Text.Length; codePoints--)
-        {
-            at += char.IsHighSurrogate(Text[at]) ? 2 : 1;
-        }
-
-        return at;
-    }
+    public int EndOf(Spot spot) => surrogates?.Behind(OffsetOf(spot), spot.Length) ?? OffsetOf(spot) + spot.Length;
 
     private static int[] FindLines(string text)
     {
@@ -128,19 +118,5 @@ public sealed class SourceText
 
         var at = from + found + 1;
         return text[at - 1] == '\r' && at < text.Length && text[at] == '\n' ? at + 1 : at;
-    }
-
-    private int CodePoints(int from, int to)
-    {
-        var count = to - from;
-        foreach (var unit in Text.AsSpan(from, to - from))
-        {
-            if (char.IsLowSurrogate(unit))
-            {
-                count--;
-            }
-        }
-
-        return count;
     }
 }

@@ -73,7 +73,7 @@ public static class FindingsPage
             $"{Counted(findings, Severity.Error, "error", "errors")}, {Counted(findings, Severity.Warning, "warning", "warnings")}, {Counted(findings, Severity.Note, "note", "notes")}, in {findings.Select(finding => finding.Place.Path).Distinct(StringComparer.Ordinal).Count()} of the files.");
 
     private static string Counted(ImmutableArray<Finding> findings, Severity severity, string one, string more) =>
-        findings.Count(finding => finding.Severity == severity) is var count && count == 1 ? $"one {one}" : string.Create(CultureInfo.InvariantCulture, $"{count} {more}");
+        findings.Where(finding => finding.Severity == severity).Sum(finding => 1 + finding.More) is var count && count == 1 ? $"one {one}" : string.Create(CultureInfo.InvariantCulture, $"{count} {more}");
 
     private static void Findings(HtmlWriter html, ReportContext context, ImmutableArray<Finding> findings)
     {

@@ -59,7 +59,7 @@ public sealed class PlainNodeReader(Func<INodeReader> thorough) : INodeReader
 
     private static bool IsClean(SourceText source, int end)
     {
-        var findings = new List<Finding>();
+        var findings = new FindingList();
         MergeConflicts.AddTo(findings, source);
         _ = CharacterScan.AddTo(findings, source, end);
         LineEnds.AddTo(findings, source);

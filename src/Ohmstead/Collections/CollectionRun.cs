@@ -44,7 +44,9 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var first = NodeReaders.ForWorker(0);
         var reader = new FileReader(folder, first, options);
         var workshop = WorkshopLoader.Load(folder, reader, new SchemaOpinion(options.IsThorough), found);
-        found.AddRange(CheckCatalogue.Shared.SelectMany(check => check.Look(CollectionUnderCheck.Of(workshop, [], options.Today))));
+        var ofShared = new FindingList();
+        ofShared.AddRange(CheckCatalogue.Shared.SelectMany(check => check.Look(CollectionUnderCheck.Of(workshop, [], options.Today))));
+        found.AddRange(ofShared.ToImmutable());
         BoardPass Pass(BoardsTogether? with) => new(folder, options, workshop, found, with);
         BoardSummary[] ByThemselves(IReadOnlyList<string> paths) => SummariesOf(Pass(null).Judge(paths, first));
         BoardsTogether Compare(BoardResult[] judged) => BoardsTogether.Of(workshop, AllOf(judged, reader, ByThemselves), options.Today);

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
+using System.Collections.Frozen;
 using Ohmstead.Assessment.Checks;
 using Ohmstead.Pictures;
-using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Collections;
 
@@ -10,24 +10,27 @@ internal sealed class FolderPictures(string root) : IPictures
 {
     private readonly ConcurrentDictionary<string, PictureState> known = new(StringComparer.Ordinal);
 
+    // Each folder is listed once, not once for each picture in it.
+    private readonly ConcurrentDictionary<string, FrozenSet<string>> folders = new(StringComparer.Ordinal);
+
     private readonly ConcurrentDictionary<string, PictureFault?> faults = new(StringComparer.Ordinal);
 
     /// <inheritdoc/>
     public PictureState At(string path) => known.GetOrAdd(path, Look);
 
     /// <inheritdoc/>
-    public string? Near(string path)
+    public IEnumerable<string> Beside(string path)
     {
-        var folder = path[..(path.LastIndexOf('/') + 1)];
-        var full = Path.Combine(root, folder);
+        var full = Path.Combine(root, path[..(path.LastIndexOf('/') + 1)]);
         return At(path) == PictureState.Missing && Directory.Exists(full)
-            && Nearest.To(path[folder.Length..], Directory.EnumerateFiles(full).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)) is { } name
-            ? folder + name
-            : null;
+            ? Directory.EnumerateFiles(full).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal) : [];
     }
 
     /// <inheritdoc/>
     public PictureFault? Fault(string path) => faults.GetOrAdd(path, Open);
+
+    private static FrozenSet<string> NamesIn(string folder) =>
+        Directory.Exists(folder) ? Directory.EnumerateFileSystemEntries(folder).Select(entry => Path.GetFileName(entry)).ToFrozenSet(StringComparer.Ordinal) : [];
 
     private PictureFault? Open(string path)
     {
@@ -55,12 +58,12 @@ internal sealed class FolderPictures(string root) : IPictures
         foreach (var part in path.Split('/'))
         {
             // Capitals count on every system: the name must be there exactly as written.
-            var entry = Directory.Exists(folder) ? Directory.EnumerateFileSystemEntries(folder).FirstOrDefault(name => Path.GetFileName(name) == part) : null;
-            if (entry is null)
+            if (!folders.GetOrAdd(folder, NamesIn).Contains(part))
             {
                 return PictureState.Missing;
             }
 
+            var entry = Path.Combine(folder, part);
             if ((File.GetAttributes(entry) & FileAttributes.ReparsePoint) != FileAttributes.None)
             {
                 return PictureState.Outside;

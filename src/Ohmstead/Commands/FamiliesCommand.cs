@@ -46,7 +46,7 @@ internal sealed class FamiliesCommand(Terminal terminal)
             FamiliesText.Write(terminal.Out, families);
         }
 
-        var errors = result.Findings.Count(finding => finding.Severity == Severity.Error);
+        var errors = result.Findings.Where(finding => finding.Severity == Severity.Error).Sum(finding => 1 + finding.More);
         if (errors > 0)
         {
             terminal.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{errors} {(errors == 1 ? "error" : "errors")} in the records: what could not be read is not counted; see ohmstead check"));

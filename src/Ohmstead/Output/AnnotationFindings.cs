@@ -22,9 +22,10 @@ internal sealed class AnnotationFindings(string prefix) : IFindingsWriter
                 $"::{command} file={Property(prefix + finding.Place.Path)},line={finding.Place.Line},col={finding.Place.Column},title={Property(finding.Check)}::{Data(text)}"));
         }
 
-        if (result.Findings.Length > Most)
+        var all = result.Findings.Sum(finding => 1 + finding.More);
+        if (all > Most)
         {
-            target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"::warning::{result.Findings.Length - Most} more findings are in the log of this step"));
+            target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"::warning::{all - Math.Min(Most, result.Findings.Length)} more findings are in the log of this step"));
         }
 
         // The whole list as plain text: the annotations are a selection, the log is complete.

@@ -55,6 +55,7 @@ internal sealed class JsonFindings : IFindingsWriter
             json.WriteNumber("column", finding.Place.Column);
             json.WriteString("message", finding.Message);
             json.WriteString("next", finding.NextStep);
+            json.WriteNumber("more", finding.More);
             json.WriteEndObject();
         }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Text;
 
 namespace Ohmstead.Output;
 
@@ -17,26 +18,26 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
         foreach (var file in result.Findings.GroupBy(finding => finding.Place.Path, StringComparer.Ordinal))
         {
             // A file that was refused is not looked into for an excerpt either: it may be a link, a pipe or too large.
-            var lines = file.Any(FileReader.IsPassedOver) ? [] : ReadLines(folder, file.Key);
+            var source = file.Any(FileReader.IsPassedOver) ? null : Read(folder, file.Key);
             var ofFile = file.ToArray();
             foreach (var finding in ofFile.Take(mostPerFile).Take(Math.Max(0, mostInAll - shown)))
             {
-                WriteOne(target, finding, lines);
+                WriteOne(target, finding, source);
                 shown++;
             }
 
             if (ofFile.Length > mostPerFile)
             {
-                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Printable.Of(file.Key)}: {ofFile.Length - mostPerFile} more findings in this file are not shown"));
+                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Printable.Of(file.Key)}: {All(ofFile) - mostPerFile} more findings in this file are not shown"));
                 target.WriteLine();
             }
         }
 
         if (result.Findings.Length > 1)
         {
-            foreach (var check in result.Findings.GroupBy(finding => finding.Check, StringComparer.Ordinal).OrderByDescending(group => group.Count()).ThenBy(group => group.Key, StringComparer.Ordinal))
+            foreach (var check in result.Findings.GroupBy(finding => finding.Check, StringComparer.Ordinal).OrderByDescending(All).ThenBy(group => group.Key, StringComparer.Ordinal))
             {
-                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{check.Count(),6}  {check.Key}"));
+                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{All(check),6}  {check.Key}"));
             }
 
             target.WriteLine();
@@ -47,8 +48,8 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
 
     private static string Summary(RunResult result)
     {
-        var errors = result.Findings.Count(finding => finding.Severity == Severity.Error);
-        var warnings = result.Findings.Count(finding => finding.Severity == Severity.Warning);
+        var errors = All(result.Findings.Where(finding => finding.Severity == Severity.Error));
+        var warnings = All(result.Findings.Where(finding => finding.Severity == Severity.Warning));
         var states = BoardStates.All.Select(state => (State: state, Count: result.Boards.Count(board => board.State == state))).Where(pair => pair.Count > 0)
             .Select(pair => string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {BoardStates.Words(pair.State)}{Beside(pair.State)}"));
         var boards = result.Boards.Count == 0 ? string.Empty : $": {string.Join(", ", states)}";
@@ -59,11 +60,18 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
             state == BoardState.FitToRun && BoardStates.Beside(result.Boards.Count(board => board.IsFitButOverdue)) is { } overdue ? $" ({overdue})" : string.Empty;
     }
 
-    private static void WriteOne(TextWriter target, Finding finding, string[] lines)
+    // Those that are counted behind one that is told, too.
+    private static int All(IEnumerable<Finding> findings) => findings.Sum(finding => 1 + finding.More);
+
+    private static void WriteOne(TextWriter target, Finding finding, SourceText? source)
     {
         var severity = finding.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "note" };
         target.WriteLine($"{Printable.Of(finding.Place.ToString())}: {severity}: {Printable.Of(finding.Message)} [{finding.Check}]");
-        Excerpt(target, finding.Place, lines);
+        if (source is not null)
+        {
+            Excerpt(target, finding.Place, source);
+        }
+
         if (finding.NextStep is { } next)
         {
             target.WriteLine($"    = {Printable.Of(next)}");
@@ -78,20 +86,24 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
         target.WriteLine();
     }
 
-    // The mark stands under the cell an editor shows: tabs are four wide, wide characters two, combining marks none.
-    private static void Excerpt(TextWriter target, Records.Text.Place place, string[] lines)
+    // The mark stands under the cell an editor shows: tabs are four wide, wide characters two, combining marks none. A line may have millions of
+    // characters, and many findings: only what is shown of it is looked at.
+    private static void Excerpt(TextWriter target, Place place, SourceText source)
     {
-        if (place.Line > lines.Length)
+        if (place.Line > source.LineCount)
         {
             return;
         }
 
-        var runes = lines[place.Line - 1].EnumerateRunes().ToArray();
-        var from = runes.Length > Widest && place.Column > Widest / 2 ? Math.Max(0, Math.Min(place.Column - 1 - (Widest / 2), runes.Length - 1)) : 0;
-        var visible = runes.Skip(from).Take(Widest).Select(rune => rune.Value == '\t' ? "    " : Printable.Of(rune.ToString())).ToArray();
+        var line = source.SpotAt(source.LineEnd(place.Line)).Column - 1;
+        var column = Math.Min(place.Column - 1, line);
+        var from = line > Widest && place.Column > Widest / 2 ? Math.Max(0, Math.Min(column - (Widest / 2), line - 1)) : 0;
+        var start = source.OffsetOf(new(place.Line, from + 1));
+        var end = source.EndOf(new(place.Line, from + 1, Math.Min(Widest, line - from)));
+        var visible = source.Text[start..end].EnumerateRunes().Select(rune => rune.Value == '\t' ? "    " : Printable.Of(rune.ToString())).ToArray();
         var number = place.Line.ToString(CultureInfo.InvariantCulture);
-        var before = visible.Take(Math.Max(0, place.Column - 1 - from)).Sum(Width);
-        var under = Math.Max(1, visible.Skip(Math.Max(0, place.Column - 1 - from)).Take(Math.Max(1, place.Length)).Sum(Width));
+        var before = visible.Take(column - from).Sum(Width);
+        var under = Math.Max(1, visible.Skip(column - from).Take(Math.Max(1, place.Length)).Sum(Width));
         target.WriteLine($"  {number} | {string.Concat(visible)}");
         target.WriteLine($"  {new string(' ', number.Length)} | {new string(' ', before)}{new string('^', under)}");
     }
@@ -109,16 +121,16 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
         return width;
     }
 
-    private static string[] ReadLines(CollectionFolder folder, string path)
+    private static SourceText? Read(CollectionFolder folder, string path)
     {
         try
         {
             var info = new FileInfo(folder.Full(path));
-            return info.Exists && info.Length is > 0 and < 16 << 20 ? File.ReadAllText(info.FullName).Replace("\r\n", "\n", StringComparison.Ordinal).Split('\n', '\r') : [];
+            return info.Exists && info.Length is > 0 and <= 16 << 20 ? new(path, File.ReadAllText(info.FullName)) : null;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            return [];
+            return null;
         }
     }
 }

@@ -39,6 +39,23 @@ public sealed class SharedFaultsTests
         FittedFrom(Stock + "bench:\n  - date: 2026-02-21\n    readings:\n      - { lot: L-032, state: new, frequency: 120 Hz, capacitance: 474 µF }\n      - { lot: L-030, state: new, frequency: 120 Hz, capacitance: 474 nF }\n", "L-030", "L-032")
             .Select(board => $"{board.Lot} {board.IsHeld}"));
 
+    // Of a thousand lots with one fault the last ones are counted and not told: any of them may be among those.
+    [Fact]
+    public void Where_faults_of_lots_are_only_counted_each_lot_is_in_doubt()
+    {
+        var workshop = new SmallCollection([new("yaml", "stock.yaml", 0, Stock)]).Workshop;
+        var (told, counted) = (new FindingList(), new FindingList());
+        for (var at = 0; at < FindingList.MostOfOneCheck; at++)
+        {
+            told.Add(FaultOfTheFirstLot());
+            counted.Add(FaultOfTheFirstLot());
+        }
+
+        counted.Add(FaultOfTheFirstLot());
+        Assert.Empty(SharedFaults.Of(workshop, told.ToImmutable()).OfLot("L-032"));
+        Assert.Single(SharedFaults.Of(workshop, counted.ToImmutable()).OfLot("L-032"));
+    }
+
     [Fact]
     public void A_lot_taken_out_again_troubles_the_board_no_more() => Assert.False(Held(
         Board("SP-0001", "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF }\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C1, did: replaced, lot: L-031, polarity: schematic }\n      - { part: C1, did: removed }"),
@@ -109,4 +126,6 @@ public sealed class SharedFaultsTests
     private static bool Held(params CaseBlock[] blocks) => IsHeld(Assert.Single(new SmallCollection(blocks).Boards));
 
     private static bool IsHeld(BoardAssessment board) => board.Obligations.Any(one => one is { Kind: "record-sound", Standing: ObligationStanding.Open });
+
+    private static Finding FaultOfTheFirstLot() => new("shared-polarity-contradicts-kind", Severity.Error, new("stock.yaml", 2, 5), "a fault");
 }

@@ -1,5 +1,4 @@
 using Ohmstead.Assessment.Checks;
-using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Tests.Support;
 
@@ -11,11 +10,10 @@ internal sealed class ListedPictures(IReadOnlySet<string> present) : IPictures
     {
     }
 
-    public string? Near(string path)
+    public IEnumerable<string> Beside(string path)
     {
         var folder = path[..(path.LastIndexOf('/') + 1)];
-        var names = present.Where(name => name.StartsWith(folder, StringComparison.Ordinal)).Select(name => name[folder.Length..]).Order(StringComparer.Ordinal);
-        return Nearest.To(path[folder.Length..], names) is { } near ? folder + near : null;
+        return present.Where(name => name.StartsWith(folder, StringComparison.Ordinal)).Select(name => name[folder.Length..]).Order(StringComparer.Ordinal);
     }
 
     // A case says by the name of a picture what is the matter with it.

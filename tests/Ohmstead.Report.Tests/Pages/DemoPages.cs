@@ -113,7 +113,7 @@ public sealed class DemoPages : IDisposable
     {
         public PictureState At(string path) => PictureState.Present;
 
-        public string? Near(string path) => null;
+        public IEnumerable<string> Beside(string path) => [];
 
         public PictureFault? Fault(string path) => null;
     }

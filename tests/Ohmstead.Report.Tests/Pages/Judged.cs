@@ -39,7 +39,7 @@ internal static class Judged
     {
         public PictureState At(string path) => PictureState.Present;
 
-        public string? Near(string path) => null;
+        public IEnumerable<string> Beside(string path) => [];
 
         public PictureFault? Fault(string path) => null;
     }

@@ -18,7 +18,7 @@ public sealed class JsonFindingsTests
         Assert.All(
             root.GetProperty("boards").EnumerateArray().SelectMany(board => board.GetProperty("reasons").EnumerateArray()),
             reason => Assert.Equal(["state", "at", "text", "next"], Names(reason)));
-        Assert.All(root.GetProperty("findings").EnumerateArray(), finding => Assert.Equal(["check", "severity", "path", "line", "column", "message", "next"], Names(finding)));
+        Assert.All(root.GetProperty("findings").EnumerateArray(), finding => Assert.Equal(["check", "severity", "path", "line", "column", "message", "next", "more"], Names(finding)));
     }
 
     [Fact]

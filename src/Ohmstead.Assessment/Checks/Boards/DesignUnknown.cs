@@ -14,7 +14,7 @@ public sealed class DesignUnknown : IBoardCheck
         if (board.Board.Design is { } design && board.Assessment.Design is null && !board.Workshop.UnreadDesigns.Contains(design.Value))
         {
             yield return new UnknownName("design", $"write designs/{design.Value}.md") { Otherwise = $"write designs/{design.Value}.md, or list the parts on the board" }
-                .In(board, Description, design, $"there is no design '{design.Value}'", board.Workshop.Designs.Keys.Order(StringComparer.Ordinal));
+                .In(board, Description, design, $"there is no design '{design.Value}'", new(board.Workshop.Designs.Keys.Order(StringComparer.Ordinal)));
         }
     }
 }

@@ -12,6 +12,7 @@ public sealed class InstrumentUnknown : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
+        KnownNames? known = null;
         foreach (var visit in board.Assessment.Visits)
         {
             foreach (var instrument in Named(visit))
@@ -22,7 +23,7 @@ public sealed class InstrumentUnknown : IBoardCheck
                 }
 
                 yield return new UnknownName("instrument", $"add {instrument.Value} to instruments.yaml")
-                    .In(board, Description, instrument, $"there is no instrument '{instrument.Value}'", board.Workshop.Instruments.Keys.Order(StringComparer.Ordinal));
+                    .In(board, Description, instrument, $"there is no instrument '{instrument.Value}'", known ??= new(board.Workshop.Instruments.Keys.Order(StringComparer.Ordinal)));
             }
         }
     }

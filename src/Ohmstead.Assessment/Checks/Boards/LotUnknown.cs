@@ -12,6 +12,7 @@ public sealed class LotUnknown : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
+        KnownNames? known = null;
         foreach (var visit in board.Assessment.Visits)
         {
             foreach (var lot in Named(visit))
@@ -22,7 +23,7 @@ public sealed class LotUnknown : IBoardCheck
                 }
 
                 yield return new UnknownName("lot", $"add lot {lot.Value} to stock.yaml")
-                    .In(board, Description, lot, $"there is no lot '{lot.Value}' in the drawer", board.Workshop.Lots.Keys.Order(StringComparer.Ordinal));
+                    .In(board, Description, lot, $"there is no lot '{lot.Value}' in the drawer", known ??= new(board.Workshop.Lots.Keys.Order(StringComparer.Ordinal)));
             }
         }
     }

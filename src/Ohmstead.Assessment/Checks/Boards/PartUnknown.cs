@@ -17,6 +17,7 @@ public sealed class PartUnknown : IBoardCheck
             yield break;
         }
 
+        KnownNames? known = null;
         foreach (var visit in board.Assessment.Visits)
         {
             foreach (var part in Named(visit))
@@ -27,7 +28,7 @@ public sealed class PartUnknown : IBoardCheck
                 }
 
                 yield return new UnknownName("part", $"add {part.Value} to parts") { Otherwise = $"add {part.Value} to parts, or name a part that is there" }
-                    .In(board, Description, part, $"this board has no part '{part.Value}'", board.Assessment.Places.Select(place => place.Part.Ref.Value));
+                    .In(board, Description, part, $"this board has no part '{part.Value}'", known ??= new(board.Assessment.Places.Select(place => place.Part.Ref.Value)));
             }
         }
     }

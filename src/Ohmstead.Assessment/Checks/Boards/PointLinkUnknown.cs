@@ -16,8 +16,8 @@ public sealed class PointLinkUnknown : IBoardCheck
             yield break;
         }
 
-        string[] parts = [.. board.Assessment.Places.Select(place => place.Part.Ref.Value)];
-        string[] points = [.. board.Assessment.Points.Select(point => point.Name.Value)];
+        var parts = new KnownNames(board.Assessment.Places.Select(place => place.Part.Ref.Value));
+        var points = new KnownNames(board.Assessment.Points.Select(point => point.Name.Value));
         foreach (var (name, message, next) in PointLinkRules.Unknown(board.Board.Points, parts, points).Where(told => !board.MayBeUnreadPart(told.Name.Value) && !board.MayBeUnreadPoint(told.Name.Value)))
         {
             yield return board.Finding(Description, name.Spot, message, next);

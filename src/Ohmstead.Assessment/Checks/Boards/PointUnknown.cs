@@ -19,10 +19,11 @@ public sealed class PointUnknown : IBoardCheck
 
         var known = board.Assessment.Points.Select(point => point.Name.Value).ToHashSet(StringComparer.Ordinal);
         var named = board.Assessment.Readings.Select(reading => reading.Reading.Point).OfType<Written<string>>().Concat(board.Assessment.Proofs.Select(proof => proof.Proof.Point));
+        KnownNames? all = null;
         foreach (var name in named.Where(name => !known.Contains(name.Value) && !board.MayBeUnreadPoint(name.Value)))
         {
             yield return new UnknownName("point", $"add {name.Value} to points") { Otherwise = $"add {name.Value} to the points of the design or the board" }
-                .In(board, Description, name, $"there is no test point '{name.Value}'", board.Assessment.Points.Select(point => point.Name.Value));
+                .In(board, Description, name, $"there is no test point '{name.Value}'", all ??= new(board.Assessment.Points.Select(point => point.Name.Value)));
         }
     }
 }

@@ -18,8 +18,8 @@ public sealed class ProofIncomplete : IBoardCheck
 
         var proved = board.Assessment.Proofs.Select(proof => proof.Proof.Point.Value).ToHashSet(StringComparer.Ordinal);
         // A point that is written wrong is told once, by name, and not again as left out.
-        var points = board.Assessment.Points.Select(point => point.Name.Value).ToArray();
-        proved.UnionWith(board.Assessment.Proofs.Where(proof => proof.Point is null).Select(proof => Nearest.To(proof.Proof.Point.Value, points)).OfType<string>());
+        var points = new KnownNames(board.Assessment.Points.Select(point => point.Name.Value));
+        proved.UnionWith(board.Assessment.Proofs.Where(proof => proof.Point is null).Select(proof => points.NearestTo(proof.Proof.Point.Value)).OfType<string>());
         var missing = board.Assessment.Points.Where(point => point.IsRequired && !proved.Contains(point.Name.Value)).Select(point => point.Name.Value).ToArray();
         if (missing.Length > 0)
         {

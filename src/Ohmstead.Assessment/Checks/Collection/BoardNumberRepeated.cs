@@ -12,6 +12,7 @@ public sealed class BoardNumberRepeated : ICollectionCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
     {
+        var taken = collection.Boards.Select(board => board.Id.Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
         foreach (var group in collection.Boards.GroupBy(board => board.Id.Value.ToUpperInvariant().Normalize(), StringComparer.Ordinal).Where(group => group.Count() > 1))
         {
             // A file is named after its board, so the number that is not the name of its file is the one to mend; else the later one.
@@ -20,7 +21,7 @@ public sealed class BoardNumberRepeated : ICollectionCheck
             foreach (var board in others)
             {
                 var name = NameOf(board.Path);
-                var isFree = NameRules.Fault(name) is null && collection.Boards.All(other => !string.Equals(other.Id.Value, name, StringComparison.OrdinalIgnoreCase));
+                var isFree = NameRules.Fault(name) is null && !taken.Contains(name);
                 yield return Found(board, owner, isFree ? $"write board: {name}" : "give this board a number of its own");
             }
 

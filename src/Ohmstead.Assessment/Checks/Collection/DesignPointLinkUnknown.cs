@@ -13,8 +13,8 @@ public sealed class DesignPointLinkUnknown : ICollectionCheck
     {
         foreach (var design in collection.Workshop.DesignFiles)
         {
-            string[] parts = [.. design.Parts.Select(part => part.Ref.Value)];
-            string[] points = [.. design.Points.Select(point => point.Name.Value)];
+            var parts = new KnownNames(design.Parts.Select(part => part.Ref.Value));
+            var points = new KnownNames(design.Points.Select(point => point.Name.Value));
             foreach (var (name, message, next) in PointLinkRules.Unknown(design.Points, parts, points).Where(told => !design.UnreadParts.MayHold(told.Name.Value) && !design.UnreadPoints.MayHold(told.Name.Value)))
             {
                 yield return new Finding(Description.Name, Description.Severity, name.Spot.In(design.Path), message, next);

@@ -16,6 +16,7 @@ public sealed class StockLotUnknown : ICollectionCheck
             yield break;
         }
 
+        KnownNames? known = null;
         var named = stock.Bench.SelectMany(visit => visit.Readings.Select(reading => reading.Lot).Concat(visit.Scrapped.Select(scrap => scrap.Lot)));
         foreach (var lot in named)
         {
@@ -24,7 +25,7 @@ public sealed class StockLotUnknown : ICollectionCheck
                 continue;
             }
 
-            var near = Nearest.To(lot.Value, collection.Workshop.Lots.Keys);
+            var near = (known ??= new(collection.Workshop.Lots.Keys)).NearestTo(lot.Value);
             yield return new Finding(
                 Description.Name, Description.Severity, lot.Spot.In(stock.Path), Nearest.Told($"there is no lot '{lot.Value}' in the drawer", near),
                 near is null ? $"add lot {lot.Value} under lots" : $"write lot: {near}, or add lot {lot.Value} under lots");

@@ -104,9 +104,10 @@ public sealed class PointProved : IObligationRule
             yield break;
         }
 
+        var points = board.Points.ToLookup(static point => point.Name.Value, StringComparer.Ordinal);
         foreach (var name in board.Proofs.Select(proof => proof.Proof.Point.Value).Distinct(StringComparer.Ordinal))
         {
-            var point = board.Points.FirstOrDefault(known => known.Name.Value == name);
+            var point = points[name].FirstOrDefault();
             if (point is not { IsRequired: true } && ProofOfPoint.FailedAt(board, name, point) is { } failed)
             {
                 yield return Failed(failed);

@@ -2,7 +2,6 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
@@ -19,9 +18,10 @@ public sealed class RecordSound : IObligationRule
     public IEnumerable<Obligation> Of(BoardUnderObligation board)
     {
         var isSound = true;
+        HashSet<(int Line, int Column)>? counting = null;
         foreach (var finding in board.Findings)
         {
-            if (CheckEffects.HoldsBack(finding) && Counts(board, finding))
+            if (CheckEffects.HoldsBack(finding) && Counts(finding, board, ref counting))
             {
                 isSound = false;
                 yield return Open(finding, board.PlaceAt(finding.Place));
@@ -151,9 +151,25 @@ public sealed class RecordSound : IObligationRule
         }
     }
 
-    private static bool Counts(BoardUnderObligation board, Finding finding) =>
-        CheckEffects.Of(finding.Check) != CheckEffect.HoldsBackWhileItCounts
-        || board.Board.Places.Any(place => place.Counting.Any(reading => reading.Reading.Values.Any(value => IsAt(value.Value.Spot, finding))));
+    // What is counted beside one that is told may be about any reading.
+    private static bool Counts(Finding finding, BoardUnderObligation board, ref HashSet<(int Line, int Column)>? counting) =>
+        CheckEffects.Of(finding.Check) != CheckEffect.HoldsBackWhileItCounts || finding.More > 0
+        || (counting ??= SpotsThatCount(board)).Contains((finding.Place.Line, finding.Place.Column));
 
-    private static bool IsAt(Spot spot, Finding finding) => spot.Line == finding.Place.Line && spot.Column == finding.Place.Column;
+    private static HashSet<(int Line, int Column)> SpotsThatCount(BoardUnderObligation board)
+    {
+        var spots = new HashSet<(int Line, int Column)>();
+        foreach (var place in board.Board.Places)
+        {
+            foreach (var reading in place.Counting)
+            {
+                foreach (var value in reading.Reading.Values)
+                {
+                    spots.Add((value.Value.Spot.Line, value.Value.Spot.Column));
+                }
+            }
+        }
+
+        return spots;
+    }
 }

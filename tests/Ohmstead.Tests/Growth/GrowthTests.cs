@@ -1,0 +1,59 @@
+using Ohmstead.Collections;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Growth;
+
+/// <summary>
+/// What twice as large a file costs. The cost is counted in bytes that are asked for, which are the same in each run, and never in time: whoever compares
+/// each of many with each of many makes strings, lists or enumerators while doing so. What compares without making anything counts its steps itself.
+/// </summary>
+public sealed class GrowthTests
+{
+    // Twice the size may cost twice the work, and a tenth more for tables that grow by doubling.
+    private const double Most = 2.3;
+
+    public static TheoryData<string> Names { get; } = [.. GrownRecord.All.Select(grown => grown.Name)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Twice_as_large_a_record_costs_twice_as_much_to_check(string name)
+    {
+        var grown = GrownRecord.All.Single(one => one.Name == name);
+
+        // Once before it counts: what is made on first use is made.
+        _ = Cost(grown, grown.First);
+        var (once, twice, fourfold) = (Cost(grown, grown.First), Cost(grown, 2 * grown.First), Cost(grown, 4 * grown.First));
+        Assert.True(
+            fourfold - twice <= Most * Math.Max(twice - once, 100_000),
+            $"{once} bytes for {grown.First}, {twice} for twice as many, {fourfold} for four times as many");
+    }
+
+    private static long Cost(GrownRecord grown, int size)
+    {
+        using var copy = CollectionCopy.Empty();
+        foreach (var (path, text) in grown.Files(size))
+        {
+            copy.Write(path, text);
+        }
+
+        return Check(copy, grown.Refused);
+    }
+
+    private static long Check(CollectionCopy copy, string? refused)
+    {
+        var options = new RunOptions(new DateOnly(2026, 11, 25), IsThorough: false, Workers: 1, ReadingLimits.Usual);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        var result = new CollectionRun(CollectionFolder.Open(copy.Root), options).Run();
+        var text = new StringWriter();
+        new Ohmstead.Output.TextFindings(int.MaxValue, int.MaxValue).Write(text, result, CollectionFolder.Open(copy.Root), 0);
+        new Ohmstead.Output.JsonFindings().Write(text, result, CollectionFolder.Open(copy.Root), 0);
+        var cost = GC.GetAllocatedBytesForCurrentThread() - before;
+
+        // A record that is refused while it is read is not judged, and would say nothing of what judging costs.
+        var ofReading = result.Findings.Select(finding => finding.Check).Where(check => TextChecks.All.Contains(check) || RecordChecks.All.Contains(check));
+        Assert.Equal(refused is null ? [] : [refused], ofReading.Distinct().Where(check => refused is null || check != "key-unknown" || refused == check));
+        return cost;
+    }
+}
