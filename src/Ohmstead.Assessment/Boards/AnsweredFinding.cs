@@ -41,11 +41,13 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     internal static ImmutableArray<AnsweredFinding> Of(ImmutableArray<BenchVisit> visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
     {
         var found = new List<AnsweredFinding>();
+        var open = new Dictionary<string, List<int>>(StringComparer.Ordinal);
         for (var order = 0; order < visits.Length; order++)
         {
             foreach (var finding in visits[order].Found)
             {
                 var part = parts.GetValueOrDefault(finding.At.Value);
+                OpenAt(open, finding.At.Value).Add(found.Count);
                 found.Add(new(visits[order], Moment.Of(order, finding.Spot), finding, part) { Weight = Troubles.Weigh(finding, part) });
             }
 
@@ -56,21 +58,40 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
 
             foreach (var work in visits[order].Work)
             {
-                Answer(found, work, visits[order], Moment.Of(order, work.Spot), timeline);
+                foreach (var place in PlacesOf(work.Part, work.At, work.Clears))
+                {
+                    Answer(found, OpenAt(open, place), work, visits[order], Moment.Of(order, work.Spot), timeline);
+                }
             }
 
             foreach (var decision in visits[order].Decided)
             {
-                Answer(found, decision, visits[order], Moment.Of(order, decision.Spot));
+                foreach (var place in PlacesOf(decision.Part, decision.At, null))
+                {
+                    Answer(found, OpenAt(open, place), decision, visits[order], Moment.Of(order, decision.Spot));
+                }
             }
         }
 
         return [.. found];
     }
 
-    private static void Answer(List<AnsweredFinding> found, WorkEntry work, BenchVisit visit, Moment at, Timeline timeline)
+    private static List<int> OpenAt(Dictionary<string, List<int>> open, string place)
     {
-        for (var i = 0; i < found.Count; i++)
+        if (!open.TryGetValue(place, out var there))
+        {
+            open[place] = there = [];
+        }
+
+        return there;
+    }
+
+    private static IEnumerable<string> PlacesOf(Written<string>? part, Written<string>? at, Written<string>? clears) =>
+        new[] { part?.Value, at?.Value, clears?.Value }.OfType<string>().Distinct(StringComparer.Ordinal);
+
+    private static void Answer(List<AnsweredFinding> found, List<int> there, WorkEntry work, BenchVisit visit, Moment at, Timeline timeline)
+    {
+        foreach (var i in there)
         {
             var finding = found[i];
             if (finding.IsOpen && IsAnsweredFrom(work, finding) && at > finding.At && !timeline.IsUndone(work))
@@ -78,16 +99,18 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
                 found[i] = CanClose(work, finding) ? finding with { Work = work, On = visit } : finding with { InVain = work };
             }
         }
+
+        there.RemoveAll(i => !found[i].IsOpen);
     }
 
-    private static void Answer(List<AnsweredFinding> found, Decision decision, BenchVisit visit, Moment at)
+    private static void Answer(List<AnsweredFinding> found, List<int> there, Decision decision, BenchVisit visit, Moment at)
     {
         if (!decision.What.Value.LetsStay())
         {
             return;
         }
 
-        for (var i = 0; i < found.Count; i++)
+        foreach (var i in there)
         {
             // A person may leave a fault alone with a reason, but not something that can hurt.
             if (found[i].IsOpen && found[i].Weight != ObservedSeverity.Safety && at > found[i].At

@@ -30,6 +30,7 @@ public sealed record BoardAssessment(
     ImmutableArray<Wait> OpenWaits)
 {
     private ILookup<string, AssessedProof>? proofsByPoint;
+    private int[]? underPower;
 
     private readonly Dictionary<string, PlaceHistory> byReference = Places.ToDictionary(place => place.Part.Ref.Value, StringComparer.Ordinal);
 
@@ -94,6 +95,9 @@ public sealed record BoardAssessment(
 
     /// <summary>The drifts of the parts that sit on it now, in order of the parts list and of the quantities.</summary>
     public ImmutableArray<Drift> Drifts { get; init; } = [];
+
+    /// <summary>The places, among the visits, of those at which power was applied or something was proved, in order of time.</summary>
+    internal ReadOnlySpan<int> UnderPower => underPower ??= [.. Enumerable.Range(0, Visits.Length).Where(order => Visits[order].Powered is not null || Visits[order].Proofs.Length > 0)];
 
     /// <summary>The proofs at a point, oldest first.</summary>
     internal IEnumerable<AssessedProof> ProofsAt(string point) =>

@@ -14,6 +14,10 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="workshop">The drawer.</param>
 internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableArray<AssessedReading> readings, Workshop workshop)
 {
+    private readonly Dictionary<string, bool> mayAsk = new(StringComparer.Ordinal);
+    private ILookup<string, AssessedReading>? byPart;
+    private ILookup<string, AssessedReading>? byPlace;
+
     /// <summary>All claims in order of time, and those that sit there told what they ask.</summary>
     internal (ImmutableArray<PieceClaim> Claims, ImmutableArray<FittedPiece> Fitted) Of(ImmutableArray<FittedPiece> fitted)
     {
@@ -24,17 +28,23 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
             return ([], fitted);
         }
 
+        var whereIs = new Dictionary<WorkEntry, int>(ReferenceEqualityComparer.Instance);
+        for (var at = 0; at < fitted.Length; at++)
+        {
+            whereIs.TryAdd(fitted[at].Work, at);
+        }
+
         var (claims, told) = (ImmutableArray.CreateBuilder<PieceClaim>(), fitted.ToBuilder());
         foreach (var ofLot in fittings.GroupBy(fitting => fitting.Lot, StringComparer.Ordinal))
         {
             var lot = workshop.Lots[ofLot.Key];
             var kind = lot.Values.Kind.Value;
             LotFitted[] all = [.. ofLot];
-            string?[] names = [.. all.Select(fitting => NameOf(fitting, told))];
+            string?[] names = [.. all.Select(fitting => NameOf(fitting, whereIs.TryGetValue(fitting.Change.Work, out var sits) ? told[sits].Own : null))];
             var loose = LoosePieces(lot, names);
             for (var at = 0; at < all.Length; at++)
             {
-                var sits = IndexOf(told, all[at]);
+                var sits = whereIs.GetValueOrDefault(all[at].Change.Work, -1);
                 if (names[at] is null && WasReadItself(all[at], kind))
                 {
                     continue;
@@ -58,47 +68,49 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
         return (claims.DrainToImmutable(), told.DrainToImmutable());
     }
 
-    private static int IndexOf(ImmutableArray<FittedPiece>.Builder fitted, LotFitted fitting)
-    {
-        for (var at = 0; at < fitted.Count; at++)
-        {
-            if (ReferenceEquals(fitted[at].Work, fitting.Change.Work))
-            {
-                return at;
-            }
-        }
-
-        return -1;
-    }
-
     private PieceClaim ClaimOf(LotFitted fitting, string? name) =>
         new(fitting.Lot, name, board.Id.Value, board.Path, fitting.Reference, fitting.Change.Visit.Date.Value, fitting.LeftOn?.Date.Value,
             fitting.Change.Work.Spot);
 
-    private bool MayAsk(string lot) => workshop.Lots.ContainsKey(lot)
+    private bool MayAsk(string lot)
+    {
+        if (!mayAsk.TryGetValue(lot, out var may))
+        {
+            mayAsk[lot] = may = IsReadInTheDrawer(lot);
+        }
+
+        return may;
+    }
+
+    private bool IsReadInTheDrawer(string lot) => workshop.Lots.ContainsKey(lot)
         && (workshop.IncomingReadings.Contains(lot)
             || readings.Any(reading => reading.Reading.Lot?.Value == lot && (reading.Reading.Piece is not null || IsLoose(reading))));
 
     // What was read of it in its place tells its name as well as what was read before it went in.
-    private string? NameOf(LotFitted fitting, ImmutableArray<FittedPiece>.Builder fitted)
+    private string? NameOf(LotFitted fitting, AssessedReading? own)
     {
-        var own = IndexOf(fitted, fitting) is >= 0 and var at ? fitted[at].Own : null;
         var named = own is not null && (own.Reading.Lot is null || own.Reading.Lot.Value == fitting.Lot) ? own.Reading.Piece : null;
         return (named ?? Before(fitting).LastOrDefault(reading => reading.Reading.Piece is not null)?.Reading.Piece)?.Value;
     }
 
     // Read as a new part for this place, or in it at the visit that fitted it: whoever did so asked nothing of the drawer. What was read
     // later came too late for that: the piece that was read in the drawer was taken for this place.
-    private bool WasReadItself(LotFitted fitting, PartKind kind) => Before(fitting).Any() || readings.Any(reading =>
+    private bool WasReadItself(LotFitted fitting, PartKind kind) => Before(fitting).Any() || InPlace(fitting.Reference).Any(reading =>
         !reading.IsNew && reading.EmptiedOn is null && reading.VisitOrder == fitting.Change.At.Visit
-        && reading.Place?.Ref.Value == fitting.Reference && FittedPiece.Passes(reading, kind)
+        && FittedPiece.Passes(reading, kind)
         && ReferenceEquals(PieceAt(reading), fitting.Change));
 
     private PlaceChange? PieceAt(AssessedReading reading) =>
         timeline.PieceAt(reading.Place!.Ref.Value, reading.VisitOrder, reading.Reading.State is { Value: ReadingState.AsLeft });
 
-    private IEnumerable<AssessedReading> Before(LotFitted fitting) => readings.Where(reading =>
-        reading.IsNew && reading.Reading.Lot?.Value == fitting.Lot && reading.Reading.Part?.Value == fitting.Reference
+    private IEnumerable<AssessedReading> InPlace(string reference) =>
+        (byPlace ??= readings.Where(reading => reading.Place is not null).ToLookup(reading => reading.Place!.Ref.Value, StringComparer.Ordinal))[reference];
+
+    private IEnumerable<AssessedReading> OfPart(string reference) =>
+        (byPart ??= readings.Where(reading => reading.Reading.Part is not null).ToLookup(reading => reading.Reading.Part!.Value, StringComparer.Ordinal))[reference];
+
+    private IEnumerable<AssessedReading> Before(LotFitted fitting) => OfPart(fitting.Reference).Where(reading =>
+        reading.IsNew && reading.Reading.Lot?.Value == fitting.Lot
         && reading.At > fitting.After && reading.At.Visit <= fitting.Change.At.Visit);
 
     // A piece that a reading for a place names went to that place.

@@ -60,10 +60,18 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
     /// <summary>The first visit at which power was applied while it was wet, or null.</summary>
     internal BenchVisit? PoweredWet(BoardAssessment board)
     {
-        for (var order = At.Visit; order < board.Visits.Length; order++)
+        // Visits are in order of time: wet is what follows the wash until one day, with its own day or without it.
+        var all = board.UnderPower;
+        var at = all.BinarySearch(At.Visit);
+        for (at = Days > 0.5m ? at < 0 ? ~at : at : FirstBehind(board, all, Since); at < all.Length; at++)
         {
-            var visit = board.Visits[order];
-            if (IsWetAt(visit) && (visit.Powered is not null || HasProofAfter(visit, order)))
+            var visit = board.Visits[all[at]];
+            if (!IsWetAt(visit))
+            {
+                return null;
+            }
+
+            if (visit.Powered is not null || HasProofAfter(visit, all[at]))
             {
                 return visit;
             }
@@ -72,8 +80,45 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
         return null;
     }
 
+    /// <summary>The first proof after the wash that was made when it was dry, or null.</summary>
+    internal AssessedProof? ProvedDry(BoardAssessment board)
+    {
+        var proofs = board.Proofs;
+        var first = First(proofs.Length, at => proofs[at].At > At);
+
+        // Those behind it are wet until one day.
+        var dry = first < proofs.Length && !IsWetAt(proofs[first].Visit) ? first
+            : Math.Max(first, First(proofs.Length, at => proofs[at].Visit.Date.Value >= Until && proofs[at].Visit.Date.Value > Since));
+        return dry < proofs.Length ? proofs[dry] : null;
+    }
+
+    private static int FirstBehind(BoardAssessment board, ReadOnlySpan<int> all, DateOnly day)
+    {
+        var (low, high) = (0, all.Length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = board.Visits[all[middle]].Date.Value > day ? (low, middle) : (middle + 1, high);
+        }
+
+        return low;
+    }
+
+    // The first place from which on something holds.
+    private static int First(int length, Func<int, bool> holds)
+    {
+        var (low, high) = (0, length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = holds(middle) ? (low, middle) : (middle + 1, high);
+        }
+
+        return low;
+    }
+
     // What was proved before the wash of the same day was proved dry.
-    private bool HasProofAfter(BenchVisit visit, int order) => visit.Proofs.Any(proof => Moment.Of(order, proof.Spot) > At);
+    private bool HasProofAfter(BenchVisit visit, int order) => visit.Proofs.Length > 0 && Moment.Of(order, visit.Proofs[^1].Spot) > At;
 
     private static (decimal Days, string Words)? Time(WorkEntry work)
     {

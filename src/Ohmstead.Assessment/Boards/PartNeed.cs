@@ -19,40 +19,38 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
     /// decision that no later work carried out, that holds something that must go, or whose obligation nothing but another part will meet. A finding alone asks
     /// for work, not for a part.
     /// </summary>
-    public static ImmutableArray<PartNeed> Of(BoardAssessment board) =>
-        [.. board.Places.Where(place => Needs(board, place)).Select(place => new PartNeed(place.What, board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values) { Place = FitPlace.Of(board, place) })];
+    public static ImmutableArray<PartNeed> Of(BoardAssessment board)
+    {
+        var named = NamedBy(board);
+        return [.. board.Places.Where(place => Needs(named, place)).Select(place => new PartNeed(place.What, board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values) { Place = FitPlace.Of(board, place) })];
+    }
 
-    /// <summary>Whether a place needs another part.</summary>
-    internal static bool Needs(BoardAssessment board, PlaceHistory place) =>
+    private static bool Needs(HashSet<string>? named, PlaceHistory place) =>
         place.IsEmpty
         || (place.HasFailed && !place.IsKeptByDecision)
         || place.IsToBeReplaced
-        || HoldsWhatMustGo(board, place.Part.Ref.Value)
-        || IsAskedFor(board, place.Part.Ref.Value);
+        || (named is not null && named.Contains(place.Part.Ref.Value));
 
-    private static bool IsAskedFor(BoardAssessment board, string reference)
+    // The places that an obligation or a hazard names; most boards have none.
+    private static HashSet<string>? NamedBy(BoardAssessment board)
     {
-        for (var at = 0; at < board.Obligations.Length; at++)
+        HashSet<string>? named = null;
+        foreach (var obligation in board.Obligations)
         {
-            if (board.Obligations[at] is { NeedsPart: true } obligation && obligation.At == reference)
+            if (obligation is { NeedsPart: true, At: { } at })
             {
-                return true;
+                (named ??= new(StringComparer.Ordinal)).Add(at);
             }
         }
 
-        return false;
-    }
-
-    private static bool HoldsWhatMustGo(BoardAssessment board, string reference)
-    {
-        for (var at = 0; at < board.Hazards.Length; at++)
+        foreach (var hazard in board.Hazards)
         {
-            if (board.Hazards[at] is { MustGo: true, MadeSafe: null } hazard && hazard.Hazard.At?.Value == reference)
+            if (hazard is { MustGo: true, MadeSafe: null, Hazard.At: { } at })
             {
-                return true;
+                (named ??= new(StringComparer.Ordinal)).Add(at.Value);
             }
         }
 
-        return false;
+        return named;
     }
 }

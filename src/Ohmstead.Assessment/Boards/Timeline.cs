@@ -95,15 +95,9 @@ internal sealed class Timeline
     internal static Moment AfterWorkOf(BenchVisit visit, int order, Spot spot)
     {
         var at = Moment.Of(order, spot);
-        foreach (var work in visit.Work)
-        {
-            if (Moment.Of(order, work.Spot) is var done && done > at)
-            {
-                at = done with { Column = done.Column + 1 };
-            }
-        }
 
-        return at;
+        // The entries of a list stand in order of place, so the last one is the latest.
+        return visit.Work.Length > 0 && Moment.Of(order, visit.Work[^1].Spot) is var done && done > at ? done with { Column = done.Column + 1 } : at;
     }
 
     /// <summary>The latest decision about a place, or null.</summary>

@@ -19,6 +19,7 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
     /// <summary>All fittings of known lots on one board, in order of time, each with the name of its lot.</summary>
     public static IEnumerable<(string Lot, LotFitting Fitting)> All(BoardAssessment board)
     {
+        Dictionary<(string Lot, string Reference), bool>? read = null;
         foreach (var visit in board.Visits)
         {
             foreach (var work in visit.Work)
@@ -26,24 +27,24 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
                 if (work is { PutsAPartIn: true, Lot: { } lot })
                 {
                     var reference = work.Part?.Value ?? work.At?.Value ?? string.Empty;
-                    yield return (lot.Value, new(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work)) { WasReadGood = WasRead(board, lot.Value, reference) });
+                    yield return (lot.Value, new(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work)) { WasReadGood = (read ??= ReadNew(board)).GetValueOrDefault((lot.Value, reference)) });
                 }
             }
         }
     }
 
-    private static bool WasRead(BoardAssessment board, string lot, string reference)
+    // What was read as a new part of a lot for a place, by both; true when the last reading did not fail.
+    private static Dictionary<(string Lot, string Reference), bool> ReadNew(BoardAssessment board)
     {
-        var wasRead = false;
+        var read = new Dictionary<(string Lot, string Reference), bool>();
         for (var at = 0; at < board.Readings.Length; at++)
         {
-            var reading = board.Readings[at];
-            if (reading.IsNew && reading.Reading.Lot?.Value == lot && reading.Reading.Part?.Value == reference)
+            if (board.Readings[at] is { IsNew: true, Reading: { Lot: { } lot, Part: { } part } } reading)
             {
-                wasRead = reading.Overall != VerdictOutcome.Outside;
+                read[(lot.Value, part.Value)] = reading.Overall != VerdictOutcome.Outside;
             }
         }
 
-        return wasRead;
+        return read;
     }
 }

@@ -15,7 +15,7 @@ public sealed class PowerBeforeDry : IBoardCheck
         foreach (var wash in board.IsInOrder ? Drying.All(board.Assessment) : [])
         {
             // A board that was proved again once it was dry has answered it.
-            if (wash.PoweredWet(board.Assessment) is { } early && !board.Assessment.Proofs.Any(proof => proof.At > wash.At && !wash.IsWetAt(proof.Visit)))
+            if (wash.PoweredWet(board.Assessment) is { } early && wash.ProvedDry(board.Assessment) is null)
             {
                 yield return board.Finding(
                     Description,

@@ -17,7 +17,7 @@ public sealed class WashDried : IObligationRule
     {
         foreach (var wash in Drying.All(board.Board))
         {
-            var proof = board.Board.Proofs.FirstOrDefault(proof => proof.At > wash.At && !wash.IsWetAt(proof.Visit));
+            var proof = wash.ProvedDry(board.Board);
             if (wash.PoweredWet(board.Board) is { } early && proof is null)
             {
                 yield return Obligation.Open(
