@@ -105,7 +105,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
 
     private static void Answer(List<AnsweredFinding> found, List<int> there, Decision decision, BenchVisit visit, Moment at)
     {
-        if (!decision.What.Value.LetsStay())
+        if (!decision.What.Value.LetsStay() || !decision.GivesAReason)
         {
             return;
         }
@@ -114,7 +114,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
         {
             // A person may leave a fault alone with a reason, but not something that can hurt.
             if (found[i].IsOpen && found[i].Weight != ObservedSeverity.Safety && at > found[i].At
-                && (decision.Part?.Value == found[i].Finding.At.Value || decision.At?.Value == found[i].Finding.At.Value))
+                && decision.Place?.Value == found[i].Finding.At.Value)
             {
                 found[i] = found[i] with { Decision = decision, On = visit };
             }
@@ -134,7 +134,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     private static bool CanClose(WorkEntry work, AnsweredFinding finding) => finding.Weight switch
     {
         ObservedSeverity.Note or ObservedSeverity.Minor => true,
-        ObservedSeverity.Major when work.Did.Value == WorkKind.LeftAlone => work.Note is not null,
+        ObservedSeverity.Major when work.Did.Value == WorkKind.LeftAlone => work.Explanation is not null,
         ObservedSeverity.Major or ObservedSeverity.Safety => Closes(work.Did.Value, finding, finding.Trouble),
     };
 

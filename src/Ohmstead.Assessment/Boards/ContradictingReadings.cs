@@ -147,7 +147,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         BoardAssessment board, string at, ImmutableArray<Entry> entries, Entry first, int later, Func<Entry, bool?> agrees)
     {
         var second = entries[later];
-        if ((first.Note is null ? second : first) is { Note: { } note } explained)
+        if ((first.Note.SaySomething() ? first : second) is { Note: { } note } explained && explained.Note.SaySomething())
         {
             return (note.Value, explained.Visit.Date.Value, explained.Spot);
         }
@@ -169,7 +169,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         {
             foreach (var decision in board.Visits[order].Decided)
             {
-                if (decision.Place?.Value == at && Moment.Of(order, decision.Spot) > moment)
+                if (decision.Place?.Value == at && decision.GivesAReason && Moment.Of(order, decision.Spot) > moment)
                 {
                     return (decision, board.Visits[order]);
                 }

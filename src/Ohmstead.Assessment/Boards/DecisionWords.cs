@@ -24,6 +24,7 @@ public static class DecisionWords
         }
 
         return place.IsSafetyRelevant ? "a decision cannot keep a part that people rely on not to be hurt"
+            : !decision.GivesAReason ? "it gives no reason in words"
             : place.AgainstDecision is { } reading ? $"decided before the {(reading.Reading.Values.Length == 0 ? "test" : "reading")} of {IsoDate.Text(reading.Visit.Date.Value)}, which it does not answer"
             : null;
     }

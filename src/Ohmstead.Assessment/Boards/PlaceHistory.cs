@@ -83,7 +83,7 @@ public sealed record PlaceHistory(
     /// True when a person decided, with a reason and knowing every reading that speaks against it, that what sits there stays. What was read later was not known
     /// to the decision; and a part that people rely on not to be hurt is not kept by one.
     /// </summary>
-    public bool IsKeptByDecision => Decision is { } decision && decision.What.Value.LetsStay() && !IsSafetyRelevant && AgainstDecision is null;
+    public bool IsKeptByDecision => Decision is { } decision && decision.What.Value.LetsStay() && decision.GivesAReason && !IsSafetyRelevant && AgainstDecision is null;
 
     /// <summary>The first reading or test of what sits there that was made after the decision and speaks against it: the decision does not answer it. Null when there is none.</summary>
     public AssessedReading? AgainstDecision => Decision is null ? null : FirstAgainstSince(DecidedAt);

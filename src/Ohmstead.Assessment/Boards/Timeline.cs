@@ -42,8 +42,8 @@ internal sealed class Timeline
         {
             foreach (var decision in visits[order].Decided)
             {
-                Decide(decision.At, order, decision);
-                Decide(decision.Part, order, decision);
+                // One that names a part and a place is about the part, as work is.
+                Decide(decision.Place, order, decision);
             }
 
             foreach (var work in visits[order].Work)

@@ -90,6 +90,8 @@ internal static class Troubles
             : Speaks(words, Joints) ? Trouble.Joint
             : Speaks(words, Foreign) ? Trouble.Dirt
             : IsOfContacts(words, part) ? Trouble.Contact
+            // What can hurt at metal, in words that are not known, is taken for the worst of it.
+            : finding.Severity.Value == ObservedSeverity.Safety && Speaks(finding.At.Value.ToUpperInvariant(), Metal) ? Trouble.LiveMetal
             : Trouble.Other;
     }
 

@@ -30,14 +30,19 @@ internal static class FitDoubts
         : reason.Weight == ReasonWeight.Against ? $"take another part: ohmstead fit {board} {replacement.Place.Part.Ref.Value}, or write a decision to keep it, with the reason"
         : "look at it, and write a note on that work saying how it was made to fit, or take another part";
 
+    /// <summary>What to do about a piece that reads other than its place asks.</summary>
+    internal static string NextStepFor(string board, Boards.PlaceHistory place) => place.IsSafetyRelevant
+        ? $"take another piece: ohmstead fit {board} {place.Part.Ref.Value}; defer to local codes and licensed practice"
+        : $"take another piece: ohmstead fit {board} {place.Part.Ref.Value}, or write a decision to keep it, with the reason";
+
     // A rating that the place asks for and the part does not tell is a doubt, and so is whatever is not written of what people rely on not to be hurt; another datum
     // that is not written is none, nor is the standing notice about safety.
     private static bool Stands(Replacement replacement, Reason reason) => reason.Weight switch
     {
         ReasonWeight.For => false,
         ReasonWeight.Doubt when reason.IsMissing => IsAskedFor(replacement, reason)
-            && (replacement.Place.IsSafetyRelevant || (replacement.Work.Note is null && !replacement.Place.IsKeptByDecision)),
-        ReasonWeight.Doubt => !FitVerdict.IsNotice(reason) && replacement.Work.Note is null && !replacement.Place.IsKeptByDecision,
+            && (replacement.Place.IsSafetyRelevant || (replacement.Work.Explanation is null && !replacement.Place.IsKeptByDecision)),
+        ReasonWeight.Doubt => !FitVerdict.IsNotice(reason) && replacement.Work.Explanation is null && !replacement.Place.IsKeptByDecision,
         ReasonWeight.Against => !MayBeKept(replacement, reason) || !replacement.Place.IsKeptByDecision,
     };
 

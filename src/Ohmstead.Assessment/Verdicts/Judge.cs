@@ -10,6 +10,7 @@ namespace Ohmstead.Assessment.Verdicts;
 /// <summary>Holds a reading against its limits.</summary>
 public static class Judge
 {
+    private static readonly LazyText LessThanNothing = "there is no less of it than nothing: look at the sign, and measure again";
     private static readonly LazyText EsrOfNought = "an ESR of nought is what a shorted part shows too, and no sound one: check it with d.c.";
 
     /// <summary>The verdict on one value.</summary>
@@ -92,6 +93,7 @@ public static class Judge
     private static (VerdictOutcome Outcome, LazyText? Reason) Doubted(
         Measured measured, Limit limit, Quantity value, VerdictOutcome outcome, LazyText? reason, ReadingUncertainty? uncertainty, DecisionRule rule, MeterDoubt? meter) => outcome switch
     {
+        VerdictOutcome.Inside when value.Value < 0m && OneSided.IsNeverNegative(measured) => (VerdictOutcome.Undecided, LessThanNothing),
         VerdictOutcome.Outside when limit.DoubtsOutside is { } doubt => (VerdictOutcome.Undecided, doubt),
         VerdictOutcome.Outside when meter is not null && rule.GuardShare > 0m && !meter.LetsStand(value.Value, limit.MayBeInside, uncertainty) => (VerdictOutcome.Undecided, meter.Why),
         VerdictOutcome.Inside when meter is not null && rule.GuardShare > 0m => (VerdictOutcome.Undecided, meter.Why),

@@ -152,7 +152,8 @@ internal static class OneSided
         };
     }
 
-    private static bool IsNeverNegative(Measured measured) => measured is not (Measured.Voltage or Measured.ForwardVoltage or Measured.Current or Measured.Temperature or Measured.VoltageLoss);
+    /// <summary>Whether there is no less of it than nothing: a reading below that is a slip of the sign.</summary>
+    internal static bool IsNeverNegative(Measured measured) => measured is not (Measured.Voltage or Measured.ForwardVoltage or Measured.Current or Measured.Temperature or Measured.VoltageLoss);
 
     private enum Side
     {

@@ -215,6 +215,9 @@ public sealed record WorkEntry(Written<WorkKind> Did, Spot Spot)
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
 
+    /// <summary>The remark where it says anything; a dash explains nothing.</summary>
+    public Written<string>? Explanation => Note.SaySomething() ? Note : null;
+
     /// <summary>True when what sits in the place afterwards, or that nothing does, is another thing than before.</summary>
     public bool ChangesAPlace => Did.Value is WorkKind.Replaced or WorkKind.Fitted or WorkKind.Removed or WorkKind.PutBack;
 
@@ -235,6 +238,9 @@ public sealed record Decision(Written<string>? Part, Written<string>? At, Writte
 {
     /// <summary>What it is about; null when the record forgot to say it.</summary>
     public Written<string>? Place => Part ?? At;
+
+    /// <summary>Whether its reason says anything.</summary>
+    public bool GivesAReason => Because.SaySomething();
 }
 
 /// <summary>Pieces of a lot that went to the bin before they were fitted.</summary>

@@ -58,7 +58,7 @@ internal static class PartFamilies
 
     private static readonly FamilyFacts Inductor = new(
         Dimension.Inductance, Measured.Inductance, [Measured.Inductance, Measured.Resistance],
-        [Measured.Inductance, Measured.Resistance, Measured.Voltage, Measured.Current],
+        [Measured.Inductance, Measured.Resistance, Measured.Voltage, Measured.Current, Measured.Insulation],
         [Measured.Inductance, Measured.Resistance, Measured.Voltage], IsTestedByUse: true);
 
     private static readonly FamilyFacts Crystal = new(

@@ -34,7 +34,7 @@ public sealed class DesignKept : IObligationRule
             {
                 // No note lowers what people rely on not to be hurt.
                 var isSafety = PartKind.IsSafetyRelevant(known.Values);
-                yield return Told(board, part.Ref.Value, loose, isSafety ? null : part.Values.Note, isSafety);
+                yield return Told(board, part.Ref.Value, loose, isSafety || !part.Values.Note.SaySomething() ? null : part.Values.Note, isSafety);
             }
         }
 
@@ -44,7 +44,7 @@ public sealed class DesignKept : IObligationRule
                 && Loosened(point, known) is { Count: > 0 } loose)
             {
                 yield return Told(board, point.Name.Value, loose,
-                    point.Note ?? (point.Source?.Value == known.Source?.Value ? null : point.Source), isSafety: false);
+                    point.Note.SaySomething() ? point.Note : (point.Source?.Value == known.Source?.Value ? null : point.Source), isSafety: false);
             }
         }
     }

@@ -68,12 +68,16 @@ public sealed class FindingAnswered : IObligationRule
     {
         var since = Moment.Of(board.Board.Visits.IndexOf(finding.On!), mended.Spot);
         var at = finding.Finding.At.Value;
-        return board.Board.Readings.Any(reading => reading.At > since && reading.Overall == VerdictOutcome.Inside && IsOfThePlace(reading.Reading, at))
+        return board.Board.Readings.Any(reading => reading.At > since && reading.Overall == VerdictOutcome.Inside && (IsOfThePlace(reading.Reading, at) || IsOfAWinding(reading)))
             || board.Board.Proofs.Any(proof => proof.At > since && proof.Outcome == VerdictOutcome.Inside && IsAbout(proof.Proof.Point.Value, at));
     }
 
+    // What a capacitor lets through says nothing of the metal around it; a transformer stands between the mains and it.
+    private static bool IsOfAWinding(AssessedReading reading) =>
+        reading.Place?.Values.Kind.Value.Family is PartFamily.Inductor or PartFamily.Coil && reading.Reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage);
+
     private static bool IsOfThePlace(Reading reading, string at) =>
-        reading.Part?.Value == at || reading.Point?.Value == at || reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage)
+        reading.Part?.Value == at || reading.Point?.Value == at || (reading.Part is null && reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage))
         || (reading.Method is { } method && IsAbout(method.Value, at));
 
     private static bool IsAbout(string point, string at) => point == at || OfInsulation.Any(word => point.Contains(word, StringComparison.OrdinalIgnoreCase));

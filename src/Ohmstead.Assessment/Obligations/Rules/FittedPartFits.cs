@@ -28,10 +28,34 @@ public sealed class FittedPartFits : IObligationRule
                     $"{replacement.From}: {reason.Aspect}: {reason.Words}",
                     FitDoubts.NextStep(board.Board.Board.Id.Value, replacement, reason)) with { NeedsPart = isAgainst };
             }
+            else if (Off(board, replacement) is { } off)
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.FaultStands, at, $"{replacement.From}: value: {off}", FitDoubts.NextStepFor(board.Board.Board.Id.Value, replacement.Place)) with { NeedsPart = true };
+            }
             else
             {
                 yield return Obligation.Met(Kind, at, "it fits its place", board.By(replacement.Work, replacement.Visit, replacement.Work.Did.Text));
             }
         }
+    }
+
+    // What it reads, not what is printed on it.
+    private static string? Off(BoardUnderObligation board, Replacement replacement)
+    {
+        if (replacement.Place.IsKeptByDecision)
+        {
+            return null;
+        }
+
+        foreach (var piece in board.Board.Fitted)
+        {
+            if (ReferenceEquals(piece.Place, replacement.Place))
+            {
+                return piece.MeasuredBy is { } by ? PieceInPlace.Off(piece.Place, by) : null;
+            }
+        }
+
+        return null;
     }
 }

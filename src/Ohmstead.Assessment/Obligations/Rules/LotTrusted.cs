@@ -22,7 +22,7 @@ public sealed class LotTrusted : IObligationRule
             }
 
             var at = piece.Place.Part.Ref.Value;
-            yield return piece.Work.Note is { } note && !piece.Place.IsSafetyRelevant
+            yield return piece.Work.Explanation is { } note && !piece.Place.IsSafetyRelevant
                 ? Obligation.Met(Kind, at, $"lot {lot.Value}: {doubt}", new(note.Value, piece.Visit.Date.Value, piece.Work.Spot, board.Board.Board.Path))
                 : Obligation.Open(
                     Kind, BoardState.ProofDue, at, $"lot {lot.Value}: {doubt}",

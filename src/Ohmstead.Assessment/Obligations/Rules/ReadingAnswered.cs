@@ -31,6 +31,31 @@ public sealed class ReadingAnswered : IObligationRule
                 yield return Obligation.Met(Kind, at, "nothing that was read of it is outside", board.By(inside.By, inside.Verdict));
             }
         }
+
+        foreach (var reading in board.Board.Readings)
+        {
+            if (reading is { IsNew: true, Place: { } part, Reading.Lot: null } && reading.Overall == VerdictOutcome.Outside && !WasFittedSince(board.Board, part.Ref.Value, reading))
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.ProofDue, part.Ref.Value, $"{reading.Verdicts[0].Why}; it is called a new part, and none was fitted since", "say of which piece it is: state: as found, or the lot of the new one");
+            }
+        }
+    }
+
+    private static bool WasFittedSince(BoardAssessment board, string at, AssessedReading reading)
+    {
+        for (var order = Math.Max(reading.VisitOrder, 0); order < board.Visits.Length; order++)
+        {
+            foreach (var work in board.Visits[order].Work)
+            {
+                if (work.PutsAPartIn && (work.Part ?? work.At)?.Value == at)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     private static string Why(PlaceHistory place) => place.FirstOf(VerdictOutcome.Outside)?.Verdict.Why.Text ?? "its test failed";

@@ -1,6 +1,8 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
@@ -18,6 +20,36 @@ public sealed class SafetyPartPassed : IObligationRule
     /// <inheritdoc/>
     public string Asks => "a part that people rely on not to be hurt, once it was read, passed; a decision is no pass";
 
+    // Across the mains a short is a short, whichever of those that lie there it is of; in circuit it proves nothing against this one, and somebody has to look.
+    private static Verdict? ShortSince(PlaceHistory place, AssessedReading passed)
+    {
+        if (!PartKind.IsSuppressor(place.Values))
+        {
+            return null;
+        }
+
+        foreach (var reading in place.Counting)
+        {
+            if (reading.At <= passed.At)
+            {
+                continue;
+            }
+
+            foreach (var verdict in reading.Verdicts)
+            {
+                if (verdict is { Outcome: VerdictOutcome.ProvesNothing, Measured: Measured.Insulation or Measured.Resistance } && IsLow(verdict))
+                {
+                    return verdict;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsLow(Verdict verdict) => verdict.Reading.Value is var read
+        && (read.Kind == IndicationKind.Short || (read.Exact is { } ohms && verdict.Limit?.Interval.Lower is { } least && ohms.Value < least.Value));
+
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)
     {
@@ -32,6 +64,11 @@ public sealed class SafetyPartPassed : IObligationRule
             if (place.FirstOf(VerdictOutcome.Undecided) is { } undecided)
             {
                 yield return Obligation.Open(Kind, BoardState.ProofDue, at, DecisionWords.Beside(place, undecided.Verdict), NextStep);
+            }
+            else if (place.FirstOf(VerdictOutcome.Inside) is { } good && ShortSince(place, good.By) is { } low)
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.ProofDue, at, $"{low.Why}; what makes it so low across the mains is not found", "lift one leg, measure it, and find what lies beside it; defer to local codes and licensed practice");
             }
             else if (place.FirstOf(VerdictOutcome.Inside) is { } inside)
             {

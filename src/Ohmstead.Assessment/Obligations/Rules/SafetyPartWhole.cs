@@ -16,7 +16,9 @@ public sealed class SafetyPartWhole : IObligationRule
     public string Asks => "a part that people rely on not to be hurt was not repaired, modified or set, but replaced";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Of(BoardUnderObligation board) => [.. Listed(board), .. Unlisted(board)];
+
+    private IEnumerable<Obligation> Listed(BoardUnderObligation board)
     {
         foreach (var place in board.Board.Places.Where(place => place.IsSafetyRelevant && !place.IsEmpty))
         {
@@ -34,6 +36,26 @@ public sealed class SafetyPartWhole : IObligationRule
             }
         }
     }
+
+    // What no list has is known by its name: F and a number, or the word.
+    private IEnumerable<Obligation> Unlisted(BoardUnderObligation board)
+    {
+        foreach (var visit in board.Board.Visits)
+        {
+            foreach (var work in visit.Work)
+            {
+                if (IsMending(work) && work is { Part: null, At: { } at } && IsAFuse(at.Value) && board.Board.Place(at.Value) is null)
+                {
+                    yield return Obligation.Open(
+                        Kind, BoardState.FaultStands, at.Value, $"a fuse by its name, {work.Did.Text} on {BoardUnderObligation.Day(visit)}: people rely on it not to be hurt",
+                        "replace it by its like and enter it in the list of parts; defer to local codes and licensed practice");
+                }
+            }
+        }
+    }
+
+    private static bool IsAFuse(string at) =>
+        (at.Length > 1 && at[0] == 'F' && at.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0) || at.Equals("fuse", StringComparison.OrdinalIgnoreCase);
 
     // Letting down a charge is named by its hazard; any other way to make such a part safe than to replace it is a way round it.
     private static bool IsMending(WorkEntry work) =>
