@@ -78,8 +78,32 @@ public sealed class RecordEditor
     /// <param name="item">The entry, as one line of YAML.</param>
     public bool MayJoinLastVisit(string key, string item) =>
         ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] }
-        && reader.Read(source.Path, Encoding.UTF8.GetBytes($"entry: {item}"), FileForm.Yaml, ReadingLimits.Usual).Root is { Entries: [{ Value: MappingNode entry }] }
+        && EntryOf(item) is { } entry
         && DayOrder.MayJoin(last, key, entry);
+
+    /// <summary>Whether a list of the last visit holds an entry already, word for word.</summary>
+    /// <param name="key">The list of the visit.</param>
+    /// <param name="item">The entry, as one line of YAML.</param>
+    public bool LastVisitHolds(string key, string item) => ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] } && Holds(last, key, item);
+
+    /// <summary>Whether a list at the top of the record holds an item already, word for word.</summary>
+    /// <param name="list">The list.</param>
+    /// <param name="item">The item, as one line of YAML.</param>
+    public bool Holds(string list, string item) => Holds(Root, list, item);
+
+    private bool Holds(MappingNode mapping, string key, string item)
+    {
+        if (ValueOf(mapping, key) is not SequenceNode list || EntryOf(item) is not { } entry)
+        {
+            return false;
+        }
+
+        var said = NodeTrail.Of(entry);
+        return list.Items.OfType<MappingNode>().Any(known => NodeTrail.Of(known).SequenceEqual(said));
+    }
+
+    private MappingNode? EntryOf(string item) =>
+        reader.Read(source.Path, Encoding.UTF8.GetBytes($"entry: {item}"), FileForm.Yaml, ReadingLimits.Usual).Root is { Entries: [{ Value: MappingNode entry }] } ? entry : null;
 
     /// <summary>Adds an entry to a visit to the bench: to the last visit that is the one meant, else to a new one at the end.</summary>
     /// <param name="shape">The shape of the record.</param>

@@ -38,7 +38,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
 
         """;
 
-    private readonly UndoStack undo = new(plan.Record);
+    private readonly UndoStack undo = new(plan.Folder, plan.Record);
     private IReadOnlyList<string> always = [];
     private string? circuit = plan.Circuit;
     private string? instrument = plan.Instrument;
@@ -196,12 +196,12 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
     {
         var visit = plan.Visit with { Instrument = instrument ?? plan.Visit.Instrument };
         var exit = bench.Add(board, visit, entry.Key, entry.Item, isSure: false, isTrial: false);
-        if (!bench.WasSlip || exit == ExitCode.Clean)
+        if (bench.Question is not { } question || exit == ExitCode.Clean)
         {
             return exit;
         }
 
-        terminal.Out.Write("  a slip of the unit? y writes it all the same, anything else does not > ");
+        terminal.Out.Write($"  {question} y writes it all the same, anything else does not > ");
         return Read() is { } answer && (answer is ['y'] || (Vocabulary.YesNo.Means(answer, out var isSure) && isSure))
             ? bench.Add(board, visit, entry.Key, entry.Item, isSure: true, isTrial: false)
             : exit;
@@ -252,7 +252,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
 
 /// <summary>What a session walks over, and what each of its entries says.</summary>
 /// <param name="Folder">The collection's folder.</param>
-/// <param name="Record">The file of the board, absolute.</param>
+/// <param name="Record">The file of the board, from there.</param>
 /// <param name="Visit">The visit that entries belong to.</param>
 /// <param name="Classes">The letters of the references wanted, or none for all.</param>
 /// <param name="Shared">The options that every other command is given.</param>

@@ -3,17 +3,18 @@ using Ohmstead.Writing;
 namespace Ohmstead.Bench;
 
 /// <summary>What a session wrote, step by step, so that the last step can be taken back.</summary>
-/// <param name="record">The file of the board, absolute.</param>
-internal sealed class UndoStack(string record)
+/// <param name="root">The collection's folder.</param>
+/// <param name="record">The file of the board, from there.</param>
+internal sealed class UndoStack(string root, string record)
 {
     private readonly Stack<(string Before, string After, int Stop)> steps = new();
 
     /// <summary>Does something that may write, and remembers what it changed and at which stop.</summary>
     public int Around(int stop, Func<int> step)
     {
-        var before = File.ReadAllText(record);
+        var before = RecordFile.Read(root, record);
         var exit = step();
-        var after = File.ReadAllText(record);
+        var after = RecordFile.Read(root, record);
         if (after != before)
         {
             steps.Push((before, after, stop));
@@ -31,7 +32,7 @@ internal sealed class UndoStack(string record)
             return ("nothing of this session is left to take back", null);
         }
 
-        var isDone = RecordFile.Change(record, text => text == last.After ? (last.Before, true) : ((string?)null, false));
+        var isDone = RecordFile.Change(root, record, text => text == last.After ? (last.Before, true) : ((string?)null, false));
         if (isDone)
         {
             steps.Pop();

@@ -69,6 +69,7 @@ internal sealed class BoardPass(
 #pragma warning restore CA1031
             {
                 Interlocked.CompareExchange(ref failure, problem, null);
+                Interlocked.Exchange(ref next, paths.Count);
             }
         }, 4 << 20) { IsBackground = true }).ToArray();
         foreach (var thread in threads)
@@ -76,10 +77,18 @@ internal sealed class BoardPass(
             thread.Start();
         }
 
-        Work(first);
-        foreach (var thread in threads)
+        try
         {
-            thread.Join();
+            Work(first);
+        }
+        finally
+        {
+            // Nobody may go on with what is taken down after a failure; those who have not failed begin no other board.
+            Interlocked.Exchange(ref next, paths.Count);
+            foreach (var thread in threads)
+            {
+                thread.Join();
+            }
         }
 
         if (failure is not null)

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Collections;
+using Ohmstead.Disk;
 using Ohmstead.Output;
 using Ohmstead.Report.Html;
 
@@ -16,8 +17,9 @@ internal sealed class AheadCommand(Terminal terminal)
         var until = new Option<DateOnly?>("--until") { Description = "The last day to look at; a year from today when not given.", HelpName = "DATE", CustomParser = SharedOptions.Day };
         var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
         var calendar = new Option<string?>("--calendar") { Description = "Also write a calendar (iCalendar, RFC 5545) to a file.", HelpName = "FILE" };
+        var over = OverOption.Make();
         var shared = new SharedOptions();
-        var command = new Command("ahead", "Tell what falls due: looks, lives, shelf lives, forming again, calibrations, waits to ask after.") { folder, until, json, calendar, shared.AsOf, shared.Thorough, shared.Workers };
+        var command = new Command("ahead", "Tell what falls due: looks, lives, shelf lives, forming again, calibrations, waits to ask after.") { folder, until, json, calendar, over, shared.AsOf, shared.Thorough, shared.Workers };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.Open(parsed.GetValue(folder)!, terminal.Error) is not { } files)
@@ -31,16 +33,23 @@ internal sealed class AheadCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
+            var target = parsed.GetValue(calendar) is { } file ? new OutputFile(file, AheadCalendar.Mark, files.Root) : null;
+            if (target?.Refusal(parsed.GetValue(over)) is { } refusal)
+            {
+                terminal.Error.WriteLine(refusal);
+                return ExitCode.Usage;
+            }
+
             using var progress = new Progress(terminal, files.Boards.Count);
             var result = new CollectionRun(files, options).Run(progress.Report);
             progress.Dispose();
             var last = parsed.GetValue(until) ?? options.Today.AddYears(1);
             var items = YearAhead.Of(result.Workshop, result.Boards, options.Today, last);
-            if (parsed.GetValue(calendar) is { } file)
+            if (target is not null)
             {
                 using var written = new PageBuffer();
                 AheadCalendar.Write(written, result.Workshop.Collection.Name, items, options.Today);
-                File.WriteAllBytes(file, written.Written);
+                target.Write(written.Written, parsed.GetValue(over));
             }
 
             Print(items, options.Today, last, parsed.GetValue(json));

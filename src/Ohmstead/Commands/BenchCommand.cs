@@ -34,7 +34,7 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
             var visit = options.Visit(parsed, board, run, isMeasured: true);
             var folder = options.FolderOf(parsed);
             string[] shared = ["--in", folder, "--as-of", IsoDate.Text(run.Today), .. visit.By is { } by ? ["--by", by] : Array.Empty<string>()];
-            var plan = new SessionPlan(folder, board.Files.Full(board.Assessment.Board.Path), visit, parsed.GetValue(classes) ?? [], shared)
+            var plan = new SessionPlan(folder, board.Assessment.Board.Path, visit, parsed.GetValue(classes) ?? [], shared)
             {
                 Circuit = parsed.GetValue(inCircuit) ? "in" : parsed.GetValue(lifted) ? "out" : null,
                 Instrument = visit.Instrument,

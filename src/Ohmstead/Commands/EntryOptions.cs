@@ -18,7 +18,7 @@ internal sealed class EntryOptions
 
     public Option<string?> Note { get; } = new("--note") { Description = "Anything the next person should know." };
 
-    public Option<bool> Sure { get; } = new("--sure") { Description = "Write what looks like a slip of the unit all the same." };
+    public Option<bool> Sure { get; } = new("--sure") { Description = "Write what looks like a slip of the unit, or stands there already, all the same." };
 
     public Option<bool> Trial { get; } = new("--trial") { Description = "Show what would be written, and write nothing." };
 

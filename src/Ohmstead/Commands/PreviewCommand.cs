@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ohmstead.Collections;
+using Ohmstead.Disk;
 using Ohmstead.Output;
 using Ohmstead.Publishing;
 using Ohmstead.Report.Pages;
@@ -31,8 +32,8 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
                 return ExitCode.Usage;
             }
 
-            var root = RealPath.Of(parsed.GetValue(to)!);
-            var refusal = ReportFolder.Refusal(root, RealPath.Of(files.Root))
+            var root = FolderPath.Asked(parsed.GetValue(to)!, files.Root);
+            var refusal = ReportPlace.Refusal(RealPath.Of(root), RealPath.Of(files.Root))
                 ?? (parsed.GetValue(serve) is { } wanted and (< 1 or > 65_535) ? FormattableString.Invariant($"{wanted} is no port; give one from 1 to 65535, such as 8080") : null);
             if (refusal is not null)
             {
@@ -58,7 +59,7 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
         try
         {
             var files = CollectionFolder.Open(folder);
-            using var target = ReportFolder.Open(root);
+            using var target = ReportFolder.Open(root, files.Root);
             interruption.TakeBackBy(target.Abandon);
             var built = new ReportBuild(terminal, files, target, options, null).Write();
             interruption.TakeBackBy(null);

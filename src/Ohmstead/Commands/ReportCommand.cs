@@ -25,14 +25,13 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
                 return ExitCode.Usage;
             }
 
-            var root = RealPath.Of(parsed.GetValue(to)!);
-            if (ReportFolder.Refusal(root, RealPath.Of(files.Root)) is { } refusal)
+            if (ReportPlace.Refusal(RealPath.Of(parsed.GetValue(to)!), RealPath.Of(files.Root)) is { } refusal)
             {
                 terminal.Error.WriteLine(refusal);
                 return ExitCode.Usage;
             }
 
-            using var target = ReportFolder.Open(root);
+            using var target = ReportFolder.Open(parsed.GetValue(to)!, files.Root);
             interruption.TakeBackBy(target.Abandon);
             var built = new ReportBuild(terminal, files, target, options, parsed.GetValue(commit), parsed.GetValue(site)).Write();
             var exit = CheckCommand.Exit(built.Result, isStrict: false);

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ohmstead.Disk;
 using Ohmstead.Output;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Sheets;
@@ -16,6 +17,7 @@ internal sealed class SheetCommand(Terminal terminal)
         var paper = new Option<string>("--paper") { Description = "The paper it is printed on: A4 or Letter.", DefaultValueFactory = _ => Paper.A4.Name };
         paper.AcceptOnlyFromAmong([.. Paper.All.Select(size => size.Name)]);
         var to = new Option<string?>("--to") { Description = "The file to write; otherwise BOARD-sheet.html in this folder.", HelpName = "FILE" };
+        var over = OverOption.Make();
         var shared = new SharedOptions();
         var command = new Command(
             "sheet",
@@ -25,7 +27,7 @@ internal sealed class SheetCommand(Terminal terminal)
             Examples:
               ohmstead sheet SP-0007 --in records
               ohmstead sheet SP-0007 --paper Letter --to sheet.html
-            """) { board, paper, to, shared.Folder, shared.AsOf };
+            """) { board, paper, to, over, shared.Folder, shared.AsOf };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is null
@@ -41,9 +43,16 @@ internal sealed class SheetCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
+            var target = new OutputFile(file, "<title>Bench sheet "u8.ToArray(), parsed.GetValue(shared.Folder)!);
+            if (target.Refusal(parsed.GetValue(over)) is { } refusal)
+            {
+                terminal.Error.WriteLine(refusal);
+                return ExitCode.Usage;
+            }
+
             using var buffer = new PageBuffer();
             BenchSheet.Write(buffer, found.Assessment, Paper.All.First(size => size.Name == parsed.GetValue(paper)), options.Today, found.Collection);
-            File.WriteAllBytes(file, buffer.Written);
+            target.Write(buffer.Written, parsed.GetValue(over));
             terminal.Out.WriteLine($"wrote {Printable.Of(file)}, ready to print on {parsed.GetValue(paper)}");
             return ExitCode.Clean;
         });

@@ -78,7 +78,7 @@ internal sealed class StartBoardCommand(Terminal terminal)
             return ExitCode.Clean;
         }
 
-        RecordFile.Create(files.Full(path), text);
+        RecordFile.Create(files.Root, path, text);
         terminal.Out.WriteLine(Printable.Of($"{path}: written"));
         terminal.Out.WriteLine(Printable.Of(known is null
             ? $"  its parts: ohmstead start parts LIST.csv --board {wanted}"

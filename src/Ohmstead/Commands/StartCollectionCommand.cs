@@ -52,6 +52,7 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         var hasBoards = Directory.Exists(root) && CollectionFolder.Open(root).Boards.Count > 0;
         var above = RepositoryAbove(root);
         var files = CollectionFiles.Of(called, hasBoards ? null : first, today).Concat(above is null ? CollectionFiles.OfRepository(source) : []).ToArray();
+        NewFiles.LookAt(root, files);
         var left = 0;
         foreach (var file in files)
         {

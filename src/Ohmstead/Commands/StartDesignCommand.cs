@@ -57,7 +57,8 @@ internal sealed class StartDesignCommand(Terminal terminal)
     {
         var path = board.Assessment.Board.Path;
         var designPath = $"designs/{wanted}.md";
-        return RecordFile.Change(board.Files.Full(path), text =>
+        Action? tell = null;
+        var exit = RecordFile.Change(board.Files.Root, path, text =>
         {
             if (RecordEditor.Open(path, text, FileForm.Markdown, new YamlNodeReader(), out _) is not { } editor)
             {
@@ -79,12 +80,14 @@ internal sealed class StartDesignCommand(Terminal terminal)
             if (!parsed.GetValue(trial))
             {
                 // The design first: a board whose own list stands beside a design of the same parts is still right.
-                RecordFile.Create(board.Files.Full(designPath), split.Design!);
+                RecordFile.Create(board.Files.Root, designPath, split.Design!);
             }
 
-            Tell(parsed.GetValue(trial), path, designPath, wanted, split);
+            tell = () => Tell(parsed.GetValue(trial), path, designPath, wanted, split);
             return (parsed.GetValue(trial) ? null : split.Board, ExitCode.Clean);
         });
+        tell?.Invoke();
+        return exit;
     }
 
     private bool IsJudgedAlike(FoundBoard board, RunOptions run, string designPath, DesignSplit split)

@@ -109,7 +109,34 @@ internal sealed class StartPartsCommand(Terminal terminal)
         return left.Length > 0 || read.Undecided.Count > 0 ? ExitCode.Findings : ExitCode.Clean;
     }
 
-    private int Write(ListTarget target, IReadOnlyList<string> items, bool isTrial, RunOptions run) => RecordFile.Change(target.Files.Full(target.Path), text =>
+    private int Write(ListTarget target, IReadOnlyList<string> items, bool isTrial, RunOptions run)
+    {
+        (string, string)? written = null;
+        var exit = RecordFile.Change(target.Files.Root, target.Path, text =>
+        {
+            var (changed, end) = Changed(target, items, run, text);
+            written = changed is null || isTrial ? null : (text, changed);
+            return (isTrial ? null : changed, end);
+        });
+        if (exit == ExitCode.Clean)
+        {
+            EntryTold.Tell(terminal, target.Files.Root, target.Path, written, () => Tell(target.Path, items, isTrial));
+        }
+
+        return exit;
+    }
+
+    private void Tell(string path, IReadOnlyList<string> items, bool isTrial)
+    {
+        foreach (var item in isTrial ? items : [])
+        {
+            terminal.Out.WriteLine(Printable.Of($"  - {item}"));
+        }
+
+        terminal.Out.WriteLine(Printable.Of(string.Create(CultureInfo.InvariantCulture, $"{path}: {(isTrial ? "would add" : "added")} {items.Count} parts")));
+    }
+
+    private (string? Text, int Exit) Changed(ListTarget target, IReadOnlyList<string> items, RunOptions run, string text)
     {
         if (RecordEditor.Open(target.Path, text, FileForm.Markdown, new YamlNodeReader(), out _) is not { } editor)
         {
@@ -123,19 +150,8 @@ internal sealed class StartPartsCommand(Terminal terminal)
         }
 
         var after = new CollectionRun(target.Files, run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [target.Path] = changed } }).Run();
-        if (!JudgedFiles.AreSound(terminal, target.Before, after, [target.Path]))
-        {
-            return (null, ExitCode.Findings);
-        }
-
-        foreach (var item in isTrial ? items : [])
-        {
-            terminal.Out.WriteLine(Printable.Of($"  - {item}"));
-        }
-
-        terminal.Out.WriteLine(Printable.Of(string.Create(CultureInfo.InvariantCulture, $"{target.Path}: {(isTrial ? "would add" : "added")} {items.Count} parts")));
-        return (isTrial ? null : changed, ExitCode.Clean);
-    });
+        return JudgedFiles.AreSound(terminal, target.Before, after, [target.Path]) ? (changed, ExitCode.Clean) : (null, ExitCode.Findings);
+    }
 
     private void Tell(string file, ListFault[] faults)
     {

@@ -35,7 +35,8 @@ internal sealed class WaitCommand(Terminal terminal)
             if (!parsed.GetValue(over))
             {
                 var item = FlowText.Mapping([("since", today), ("for", text), ("order", parsed.GetValue(order)), ("blocks", parsed.GetValue(blocks))]);
-                return entry.Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor => (editor.Append(FileShapes.Board, "waiting", item), item));
+                return entry.Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor =>
+                    (parsed.GetValue(options.Sure) || !editor.Holds("waiting", item) ? editor.Append(FileShapes.Board, "waiting", item) : entry.Twice("the list of waits", item), item));
             }
 
             var waits = board.Assessment.Board.Waiting;

@@ -11,6 +11,11 @@ internal static class AheadCalendar
     // RFC 5545, 3.1: without the line end.
     private const int MostOctets = 75;
 
+    private const string Product = "-//Ohmstead//The year ahead//EN";
+
+    /// <summary>What stands in the head of every such file, by which it is known again.</summary>
+    public static byte[] Mark => Encoding.ASCII.GetBytes($"PRODID:{Product}\r\n");
+
     /// <summary>Writes the file.</summary>
     /// <param name="file">Where to.</param>
     /// <param name="collection">The name of the collection.</param>
@@ -20,7 +25,7 @@ internal static class AheadCalendar
     {
         var home = Slug(collection);
         var used = new HashSet<string>(StringComparer.Ordinal);
-        var pattern = new EventPattern("-//Ohmstead//The year ahead//EN", today);
+        var pattern = new EventPattern(Product, today);
         Fold(file, pattern.Head);
         var line = new ArrayBufferWriter<char>();
         foreach (var item in items)

@@ -1,4 +1,5 @@
 using Microsoft.Win32.SafeHandles;
+using Ohmstead.Disk;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
@@ -9,8 +10,9 @@ namespace Ohmstead.Publishing;
 internal readonly record struct HeldPage(long At, int Length);
 
 /// <summary>Pages that wait on the disk, one behind the other in one file: memory does not grow with what is not finished yet, and no file is made for each.</summary>
-/// <param name="path">The file, which must not be there; it is made for the first page.</param>
-internal sealed class HeldPages(string path) : IDisposable
+/// <param name="folder">Where.</param>
+/// <param name="name">The file, which must not be there; it is made for the first page.</param>
+internal sealed class HeldPages(Folder folder, string name) : IDisposable
 {
     private readonly Lock opening = new();
     private SafeFileHandle? file;
@@ -32,7 +34,7 @@ internal sealed class HeldPages(string path) : IDisposable
     {
         if (FileBytes.Read(File(), page.At, page.Length, into) < page.Length)
         {
-            throw new EndOfStreamException($"a page that waited in '{path}' cannot be read again");
+            throw new EndOfStreamException($"a page that waited in '{Path.Combine(folder.FullName, name)}' cannot be read again");
         }
     }
 
@@ -43,7 +45,7 @@ internal sealed class HeldPages(string path) : IDisposable
     {
         lock (opening)
         {
-            return file ??= System.IO.File.OpenHandle(path, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete);
+            return file ??= folder.Create(name);
         }
     }
 }

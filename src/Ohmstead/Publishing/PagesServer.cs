@@ -120,6 +120,6 @@ internal sealed class PagesServer : IDisposable
         }
 
         var wanted = asked == "/" ? "index.html" : Uri.UnescapeDataString(asked[1..]);
-        return ReportFolder.FilesOf(root).FirstOrDefault(file => file == wanted && File.Exists(Path.Combine(root, file)));
+        return ReportPlace.FilesOf(root).FirstOrDefault(file => file == wanted && File.Exists(Path.Combine(root, file)));
     }
 }

@@ -8,14 +8,16 @@ internal sealed class RecordsWatch : IDisposable
 
     private readonly FileSystemWatcher watcher;
     private readonly SemaphoreSlim saved = new(0);
-    private readonly string besides;
+    private readonly string[] besides;
 
     /// <summary>Watches a folder and all below it.</summary>
     /// <param name="root">The folder of the records, absolute.</param>
     /// <param name="besides">The folder of the pages: what is written there is no record.</param>
     public RecordsWatch(string root, string besides)
     {
-        this.besides = besides + Path.DirectorySeparatorChar;
+        // New pages wait beside the others.
+        var waiting = Path.Combine(Path.GetDirectoryName(besides) ?? besides, ReportPlace.WaitingBeside(Path.GetFileName(besides)));
+        this.besides = [besides + Path.DirectorySeparatorChar, waiting + Path.DirectorySeparatorChar];
         watcher = new FileSystemWatcher(root) { IncludeSubdirectories = true, NotifyFilter = NotifyFilters.FileName | NotifyFilters.DirectoryName | NotifyFilters.LastWrite | NotifyFilters.Size };
         watcher.Changed += (_, saving) => Note(saving.FullPath);
         watcher.Created += (_, saving) => Note(saving.FullPath);
@@ -46,7 +48,7 @@ internal sealed class RecordsWatch : IDisposable
     // What editors keep beside a file while they work on it, and the store of Git, are no records.
     private void Note(string path)
     {
-        var isRecord = !(path + Path.DirectorySeparatorChar).StartsWith(besides, StringComparison.Ordinal)
+        var isRecord = !besides.Any(folder => (path + Path.DirectorySeparatorChar).StartsWith(folder, StringComparison.Ordinal))
             && !path.Contains($"{Path.DirectorySeparatorChar}.git{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
             && Path.GetExtension(path).ToUpperInvariant() is ".MD" or ".YAML" or ".PNG" or ".JPG" or ".JPEG" or ".GIF" or ".WEBP" or "";
         if (isRecord)

@@ -1,55 +1,38 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using Microsoft.Win32.SafeHandles;
-using Ohmstead.Output;
+using Ohmstead.Disk;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>The folder that pages are written to: the old report stays whole until the new one is complete. Only what changed is written; only files that this program wrote are ever taken away.</summary>
-/// <remarks>New pages wait in a folder of their own inside, on the same disk, and are renamed into place at the end.</remarks>
+/// <summary>The folder that pages are written to: the old report stays whole until the new one is complete. Only files that this program wrote are ever taken away.</summary>
+/// <remarks>
+/// New pages wait in a folder of their own on the same disk. At the end it becomes the report in one step (<see cref="PageSwitch"/>), or its pages
+/// are put in place one by one where that cannot be (<see cref="PagesInPlace"/>). No link is followed.
+/// </remarks>
 internal sealed class ReportFolder : IReportFiles, IDisposable
 {
-    /// <summary>The list of files written last time; its presence says that the folder is ours.</summary>
-    private const string ListName = ".ohmstead-report";
-
-    /// <summary>Where new files wait.</summary>
-    private const string WaitingName = ".ohmstead-new";
-
-    /// <summary>What a run holds as long as it writes, among the new files.</summary>
-    private const string LockName = "lock";
-
-    /// <summary>Where pages wait that are not finished yet.</summary>
-    private const string HeldName = "held";
-
-    private static readonly string[] Records = ["boards", "designs", "photos"];
-
     private readonly ConcurrentDictionary<string, bool> files = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, bool> made = new(StringComparer.Ordinal);
     private readonly ReaderWriterLockSlim gate = new();
-    private readonly FileStream ours;
-    private readonly string waiting;
-    private HeldPages held;
+    private readonly Folder parent;
+    private readonly FolderTree? old;
+    private readonly WaitingPages waiting;
     private readonly FrozenSet<string> before;
-    private readonly bool isNew;
     private volatile bool isClosed;
 
-    private ReportFolder(string root, FrozenSet<string> before, bool isNew, FileStream ours)
+    private ReportFolder(string root, Folder parent, Folder? there, FrozenSet<string> before, WaitingPages waiting)
     {
         Root = root;
-        waiting = Path.Combine(root, WaitingName);
-        held = new(Path.Combine(waiting, HeldName));
+        this.parent = parent;
+        this.waiting = waiting;
+        old = there is null ? null : new(there);
         this.before = before;
-        this.isNew = isNew;
-        this.ours = ours;
     }
 
-    /// <summary>The folder, absolute, links resolved.</summary>
+    /// <summary>The folder, absolute.</summary>
     public string Root { get; }
-
-    /// <summary>The files that the last run wrote into a folder; none when it is no report.</summary>
-    public static string[] FilesOf(string root) => File.Exists(Path.Combine(root, ListName)) ? File.ReadAllLines(Path.Combine(root, ListName)) : [];
 
     /// <summary>How many files are new or changed.</summary>
     public int Written => files.Values.Count(isWritten => isWritten);
@@ -58,44 +41,26 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
     public int Unchanged => files.Values.Count(isWritten => !isWritten);
 
     /// <summary>Opens the folder for one run.</summary>
-    /// <exception cref="IOException">It cannot be written, or another run is writing it.</exception>
-    public static ReportFolder Open(string root)
+    /// <param name="path">The folder, as it was asked for.</param>
+    /// <param name="collection">The collection's folder, or null when it is not known.</param>
+    /// <exception cref="IOException">It cannot be written, there is a link in the way, or another run is writing it.</exception>
+    public static ReportFolder Open(string path, string? collection)
     {
-        var wasThere = Directory.Exists(root);
-        var below = Path.Combine(root, WaitingName);
-        Directory.CreateDirectory(below);
-        var taken = Take(Path.Combine(below, LockName), root);
-        // What a run that was killed left waiting is no page of this one.
-        Empty(below);
-        return new(root, FilesOf(root).ToFrozenSet(StringComparer.Ordinal), !wasThere, taken);
-    }
-
-    /// <summary>Why pages must not be written into a folder, or null: it must be empty, new or ours, and must not be or hold the collection.</summary>
-    /// <param name="root">The folder, absolute, links resolved.</param>
-    /// <param name="source">The collection's folder, likewise.</param>
-    public static string? Refusal(string root, string source)
-    {
-        var separator = Path.DirectorySeparatorChar;
-        if (root == source || (source + separator).StartsWith(root + separator, StringComparison.Ordinal) || root == Path.GetPathRoot(root)
-            || root == Environment.GetFolderPath(Environment.SpecialFolder.UserProfile))
+        var root = FolderPath.Asked(path, collection);
+        var name = Path.GetFileName(root);
+        var above = FolderPath.Open(Path.GetDirectoryName(root) ?? root, collection, makes: true);
+        Folder? there = null;
+        try
         {
-            return $"pages are not written into '{Printable.Of(root)}': it is or holds the collection, your home or the root; give another folder with --to";
+            there = above.Find(name);
+            return new(root, above, there, there is null ? [] : ReportList.Of(there), Wait(root, above, there));
         }
-
-        if (Records.Any(inside => (root + separator).StartsWith(Path.Combine(source, inside) + separator, StringComparison.Ordinal)))
+        catch
         {
-            return $"pages are not written among the records in '{Printable.Of(root)}'; give another folder with --to";
+            there?.Dispose();
+            above.Dispose();
+            throw;
         }
-
-        if (File.Exists(root))
-        {
-            return $"'{Printable.Of(root)}' is a file; give a folder with --to";
-        }
-
-        // What a run that was killed left waiting is ours too.
-        return Directory.Exists(root) && !File.Exists(Path.Combine(root, ListName)) && Directory.EnumerateFileSystemEntries(root).Any(entry => Path.GetFileName(entry) != WaitingName)
-            ? $"'{Printable.Of(root)}' has files that are not pages of ours; give an empty folder with --to"
-            : null;
     }
 
     /// <summary>Puts a file by, whole, unless the same bytes are in place already. Called from several workers; does nothing once the run has ended.</summary>
@@ -104,13 +69,14 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         gate.EnterReadLock();
         try
         {
-            var isChanged = !isClosed && !(before.Contains(path) && IsSame(Path.Combine(Root, path), bytes));
-            if (isClosed || !files.TryAdd(path, isChanged) || !isChanged)
+            var isChanged = !isClosed && !IsThere(path, bytes);
+            if (!isClosed && files.TryAdd(path, isChanged) && isChanged)
             {
-                return;
+                // No lock is taken on a file that nobody else can know, and none is cut to nought: a file system that minds power cuts would then
+                // write its bytes to the disk before going on.
+                using var file = New(path);
+                FileBytes.Write(file, bytes, 0);
             }
-
-            Write(Path.Combine(waiting, path), bytes);
         }
         finally
         {
@@ -124,16 +90,11 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         gate.EnterWriteLock();
         try
         {
-            if (isClosed)
+            if (!isClosed)
             {
-                return;
+                waiting.Restart();
+                files.Clear();
             }
-
-            held.Dispose();
-            Empty(waiting);
-            files.Clear();
-            made.Clear();
-            held = new(Path.Combine(waiting, HeldName));
         }
         finally
         {
@@ -148,7 +109,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         gate.EnterReadLock();
         try
         {
-            return isClosed ? default : held.Keep(bytes);
+            return isClosed ? default : waiting.Held.Keep(bytes);
         }
         finally
         {
@@ -166,7 +127,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         {
             if (!isClosed)
             {
-                held.Take(page, into);
+                waiting.Held.Take(page, into);
             }
         }
         finally
@@ -182,42 +143,12 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         try
         {
             // A run that was taken back must not make its waiting folder again.
-            return isClosed ? throw new IOException($"the pages in '{Root}' were left as they were") : Waiting(Path.Combine(waiting, path));
+            return isClosed ? throw new IOException($"the pages in '{Root}' were left as they were") : new WaitingFile(New(path));
         }
         finally
         {
             gate.ExitReadLock();
         }
-    }
-
-    // A folder is made once, and asked for by each of its ten thousand files. No lock is taken on a file that nobody else can know, and none is cut
-    // to nought: a file system that minds power cuts would then write its bytes to the disk before going on.
-    private void Write(string full, ReadOnlySpan<byte> bytes)
-    {
-        var folder = Path.GetDirectoryName(full)!;
-        made.GetOrAdd(folder, static folder => Directory.CreateDirectory(folder).Exists);
-
-        using var file = New(full);
-        FileBytes.Write(file, bytes, 0);
-    }
-
-    private static SafeFileHandle New(string full)
-    {
-        try
-        {
-            return File.OpenHandle(full, FileMode.CreateNew, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);
-        }
-        catch (IOException) when (File.Exists(full))
-        {
-            // Where capitals do not count, the numbers of two boards may name one file. The records are in error, and a check says so.
-            return File.OpenHandle(full, FileMode.Create, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);
-        }
-    }
-
-    private static FileStream Waiting(string full)
-    {
-        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
-        return new FileStream(full, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete, 1 << 16);
     }
 
     /// <summary>Puts a file by that was started here, and closes it.</summary>
@@ -226,9 +157,18 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         gate.EnterReadLock();
         try
         {
-            if (!isClosed)
+            if (isClosed)
             {
-                files.TryAdd(path, !IsSame(Path.Combine(Root, path), started));
+                return;
+            }
+
+            started.Flush(flushToDisk: false);
+            using var there = OldFile(path);
+            var isChanged = there is null || !FileBytes.AreSame(started.SafeFileHandle, there);
+            if (files.TryAdd(path, isChanged) && !isChanged)
+            {
+                using var place = waiting.Tree.Make(path);
+                place.Folder.Delete(place.Name);
             }
         }
         finally
@@ -239,7 +179,18 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
     }
 
     /// <summary>A file that the last run wrote, as it is now; null when it wrote none of that name or it is gone.</summary>
-    public byte[]? Kept(string path) => before.Contains(path) && File.Exists(Path.Combine(Root, path)) ? File.ReadAllBytes(Path.Combine(Root, path)) : null;
+    public byte[]? Kept(string path)
+    {
+        using var file = OldFile(path);
+        if (file is null)
+        {
+            return null;
+        }
+
+        using var bytes = new PageBuffer();
+        FileBytes.Read(file, 0, (int)Math.Min(RandomAccess.GetLength(file), int.MaxValue), bytes);
+        return bytes.Written.ToArray();
+    }
 
     /// <summary>Puts everything in place, takes away pages of boards that are gone, and keeps the list of what is ours.</summary>
     public void Finish()
@@ -248,27 +199,25 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         gate.EnterWriteLock();
         try
         {
-            File.WriteAllText(Path.Combine(waiting, ListName), string.Join('\n', files.Keys.Order(StringComparer.Ordinal)) + "\n");
-            // The list first: should the rest be cut short, the folder is still known as ours.
-            File.Move(Path.Combine(waiting, ListName), Path.Combine(Root, ListName), overwrite: true);
-            var whole = files.Where(file => file.Value).Select(file => Top(file.Key)).OfType<string>().ToHashSet(StringComparer.Ordinal);
-            whole.RemoveWhere(folder => Path.Exists(Path.Combine(Root, folder)));
-            // A folder that was not there before comes into place with all its files at once.
-            foreach (var folder in whole.Order(StringComparer.Ordinal))
+            if (isClosed)
             {
-                Directory.Move(Path.Combine(waiting, folder), Path.Combine(Root, folder));
+                return;
             }
 
-            foreach (var path in files.Where(file => file.Value && !(Top(file.Key) is { } top && whole.Contains(top))).Select(file => file.Key).Order(StringComparer.Ordinal))
+            var list = ReportList.Bytes(files.Keys);
+            if (old is null || files.Values.Any(isWritten => isWritten) || !IsThere(ReportPlace.ListName, list, isListed: true))
             {
-                var full = Path.Combine(Root, path);
-                Directory.CreateDirectory(Path.GetDirectoryName(full)!);
-                File.Move(Path.Combine(waiting, path), full, overwrite: true);
+                using (var file = New(ReportPlace.ListName))
+                {
+                    FileBytes.Write(file, list, 0);
+                }
+
+                Switch();
             }
 
-            foreach (var gone in before.Where(path => !files.ContainsKey(path) && !Path.IsPathRooted(path) && !path.Split('/').Contains("..")))
+            if (old?.Root.Look(ReportPlace.WaitingInside).Kind == EntryKind.Folder && !waiting.IsInside)
             {
-                File.Delete(Path.Combine(Root, gone));
+                old.Root.DeleteTree(ReportPlace.WaitingInside);
             }
 
             Close();
@@ -290,16 +239,14 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         gate.EnterWriteLock();
         try
         {
-            if (isClosed)
+            if (!isClosed)
             {
-                return;
+                Close();
             }
-
-            Close();
-            if (isNew)
-            {
-                Directory.Delete(Root);
-            }
+        }
+        catch (IOException)
+        {
+            // What made the run fail is told; what could not be taken away is taken away by the next.
         }
         finally
         {
@@ -314,77 +261,113 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         gate.Dispose();
     }
 
-    private static void Empty(string below)
+    private void Switch()
     {
-        foreach (var left in Directory.EnumerateDirectories(below))
+        if (old is not null)
         {
-            Directory.Delete(left, recursive: true);
+            if (!new PageSwitch(parent, Path.GetFileName(Root), old.Root, waiting, before, files).Try())
+            {
+                new PagesInPlace(old, waiting, before, files).Write();
+            }
+
+            return;
         }
 
-        foreach (var left in Directory.EnumerateFiles(below).Where(file => Path.GetFileName(file) != LockName))
+        waiting.Complete();
+        waiting.Tree.Root.SyncAll();
+        waiting.Tree.Root.Unlock();
+        if (!parent.RenameToNew(waiting.Name, parent, Path.GetFileName(Root)))
         {
-            File.Delete(left);
+            throw new IOException($"'{Root}' was put there by somebody else during the run; give the command again");
         }
+
+        parent.Sync();
     }
 
-    private static FileStream Take(string path, string root)
+    private static WaitingPages Wait(string root, Folder above, Folder? there)
     {
-        try
+        var name = Path.GetFileName(root);
+        if (there is not null)
         {
-            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            if (!there.TryLock())
+            {
+                throw WaitingPages.AnotherRun(root);
+            }
+
+            if (there.Look(ReportPlace.WaitingInside).Kind is var kind and not (EntryKind.Missing or EntryKind.Folder))
+            {
+                throw DiskFault.Other(kind, EntryKind.Folder, Path.Combine(root, ReportPlace.WaitingInside));
+            }
         }
-        catch (IOException taken)
+
+        var isOneDisk = there is null || (there.Facts.Identity.Disk, there.Facts.Identity.Mount) == (above.Facts.Identity.Disk, above.Facts.Identity.Mount);
+        if (isOneDisk)
         {
-            throw new IOException($"another run is writing pages into '{root}'; wait for it, or give another folder with --to", taken);
+            try
+            {
+                return WaitingPages.Open(above, ReportPlace.WaitingBeside(name), there, root, isInside: false);
+            }
+            catch (IOException closed) when (there is not null && SystemNumbers.IsClosed(closed.HResult))
+            {
+                // Whoever may write the report need not be allowed to make anything beside it.
+            }
         }
+
+        return WaitingPages.Open(there!, ReportPlace.WaitingInside, there, root, isInside: true);
     }
 
-    private static bool IsSame(string full, ReadOnlySpan<byte> bytes)
+    private bool IsThere(string path, ReadOnlySpan<byte> bytes, bool isListed = false)
     {
-        var info = new FileInfo(full);
-        if (!info.Exists || info.Length != bytes.Length)
+        using var file = OldFile(path, isListed);
+        if (file is null || RandomAccess.GetLength(file) != bytes.Length)
         {
             return false;
         }
 
         // Room of its own for each of ten thousand pages would be garbage of the slow kind.
         using var there = new PageBuffer(Math.Max(bytes.Length, 1));
-        using var file = File.OpenHandle(full);
         FileBytes.Read(file, 0, bytes.Length, there);
         return bytes.SequenceEqual(there.Written);
     }
 
-    private static bool IsSame(string full, FileStream started)
+    private SafeFileHandle? OldFile(string path, bool isListed = false)
     {
-        var info = new FileInfo(full);
-        if (!info.Exists || info.Length != started.Length)
+        if (old is null || !(isListed || before.Contains(path)))
         {
-            return false;
+            return null;
         }
 
-        using var old = info.OpenRead();
-        started.Position = 0;
-        Span<byte> then = stackalloc byte[4096];
-        Span<byte> now = stackalloc byte[4096];
-        int read;
-        while ((read = old.ReadAtLeast(then, then.Length, throwOnEndOfStream: false)) > 0)
-        {
-            if (started.ReadAtLeast(now, read, throwOnEndOfStream: false) != read || !then[..read].SequenceEqual(now[..read]))
-            {
-                return false;
-            }
-        }
-
-        return true;
+        using var place = old.Find(path) ?? default;
+        return place.Folder?.Read(place.Name);
     }
 
-    private static string? Top(string path) => path.IndexOf('/', StringComparison.Ordinal) is > 0 and var end ? path[..end] : null;
+    private SafeFileHandle New(string path)
+    {
+        using var place = waiting.Tree.Make(path);
+        try
+        {
+            return place.Folder.Create(place.Name);
+        }
+        catch (IOException) when (place.Folder.Look(place.Name).Kind == EntryKind.File)
+        {
+            // Where capitals do not count, the numbers of two boards may name one file. The records are in error, and a check says so.
+            place.Folder.Delete(place.Name);
+            return place.Folder.Create(place.Name);
+        }
+    }
 
     private void Close()
     {
         isClosed = true;
-        held.Dispose();
-        ours.Dispose();
-        Directory.Delete(waiting, recursive: true);
+        try
+        {
+            waiting.Discard();
+        }
+        finally
+        {
+            waiting.Dispose();
+            old?.Dispose();
+            parent.Dispose();
+        }
     }
 }

@@ -19,8 +19,8 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     // A slip that a person makes with the unit; written only when they say they are sure.
     private static readonly FrozenSet<string> Slips = FrozenSet.Create(StringComparer.Ordinal, "reading-far-from-marking");
 
-    /// <summary>True when the last entry was held back for nothing but what looks like a slip.</summary>
-    public bool WasSlip { get; private set; }
+    /// <summary>What is asked of a person before the last entry, which was held back, is written all the same; null when nothing is.</summary>
+    public string? Question { get; private set; }
 
     /// <summary>The board as it is after the last entry that was written; null before.</summary>
     public FoundBoard? After { get; private set; }
@@ -43,7 +43,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             var last = editor.LastVisit is { } visit && who.IsOf(visit) ? visit : null;
             if (last is not null && item(last) is var joined && editor.MayJoinLastVisit(key, joined))
             {
-                return (editor.AppendToVisit(FileShapes.Board, who.IsOf, who.Keys, key, joined), joined);
+                return (isSure || !editor.LastVisitHolds(key, joined)
+                    ? editor.AppendToVisit(FileShapes.Board, who.IsOf, who.Keys, key, joined)
+                    : Twice($"the visit of {who.Date}", joined), joined);
             }
 
             var head = who with { Instrument = who.Instrument ?? last?.GetValueOrDefault("instrument") };
@@ -51,45 +53,74 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             return (editor.AppendToVisit(FileShapes.Board, _ => false, head.Keys, key, line), line);
         });
 
+    /// <summary>Holds back what stands already, word for word: it may have been entered by a try whose answer never came.</summary>
+    /// <param name="where">Where it stands.</param>
+    /// <param name="line">The entry.</param>
+    public EditOutcome Twice(string where, string line)
+    {
+        Question = "entered already; is it a second one?";
+        return new(
+            null,
+            new($"{where} has this entry already, word for word: {line}", IsBrief ? "nothing was written" : "nothing was written; --sure enters it a second time"));
+    }
+
     /// <summary>Changes the record by any one splice, judged as an entry is.</summary>
     public int Change(FoundBoard board, bool isSure, bool isTrial, Func<RecordEditor, (EditOutcome Outcome, string Line)> change)
     {
         var path = board.Assessment.Board.Path;
-        return RecordFile.Change(board.Files.Full(path), text =>
+        Question = null;
+        var done = RecordFile.Change(board.Files.Root, path, text => Judged(board, text, isSure, change) is { } entry
+            ? (isTrial ? null : entry.After, entry)
+            : ((string?)null, (Judgement?)null));
+        if (done is null)
         {
-            if (Splice.Try(terminal, path, text, FileForm.Markdown, change) is not var (changed, line))
-            {
-                return (null, ExitCode.Findings);
-            }
+            return ExitCode.Findings;
+        }
 
-            BoardAssessment? after = null;
-            var result =
-                new CollectionRun(
-                board.Files, run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = changed } })
-                .Run(seen: assessment => after = assessment);
-            var at = FirstDifference(text, changed);
-            var against = result.Findings.Where(finding => finding.Place.Path == path && (finding.Severity == Severity.Error || Slips.Contains(finding.Check)) && !WasThere(board, finding)).ToArray();
-            foreach (var finding in against)
-            {
-                JudgedFiles.Tell(terminal, finding);
-            }
+        // What is said is what stands on the disk.
+        EntryTold.Tell(terminal, board.Files.Root, path, isTrial ? null : (done.Before, done.After), () => Tell(path, done, isTrial));
+        After = isTrial || done.Board is null ? After : board with { Assessment = done.Board, Findings = done.Result.Findings };
+        return ExitCode.Clean;
+    }
 
-            WasSlip = against.Length > 0 && against.All(finding => Slips.Contains(finding.Check));
-            if (against.Any(finding => !(isSure && Slips.Contains(finding.Check))))
-            {
-                terminal.Error.WriteLine("nothing was written" + (WasSlip && !IsBrief ? "; --sure writes it all the same" : string.Empty));
-                return (null, ExitCode.Findings);
-            }
+    private Judgement? Judged(FoundBoard board, string text, bool isSure, Func<RecordEditor, (EditOutcome Outcome, string Line)> change)
+    {
+        var path = board.Assessment.Board.Path;
+        if (Splice.Try(terminal, path, text, FileForm.Markdown, change) is not var (changed, line))
+        {
+            return null;
+        }
 
-            if (!IsBrief)
-            {
-                terminal.Out.WriteLine(Printable.Of($"{path}:{at}: {(isTrial ? "would add" : "added")} {line}"));
-            }
+        BoardAssessment? after = null;
+        var result =
+            new CollectionRun(
+            board.Files, run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = changed } })
+            .Run(seen: assessment => after = assessment);
+        var against = result.Findings.Where(finding => finding.Place.Path == path && (finding.Severity == Severity.Error || Slips.Contains(finding.Check)) && !WasThere(board, finding)).ToArray();
+        foreach (var finding in against)
+        {
+            JudgedFiles.Tell(terminal, finding);
+        }
 
-            Verdicts(after, changed.Split('\n'), line);
-            After = isTrial || after is null ? After : board with { Assessment = after, Findings = result.Findings };
-            return (isTrial ? null : changed, ExitCode.Clean);
-        });
+        var isSlip = against.Length > 0 && against.All(finding => Slips.Contains(finding.Check));
+        if (against.Any(finding => !(isSure && Slips.Contains(finding.Check))))
+        {
+            Question = isSlip ? "a slip of the unit?" : null;
+            terminal.Error.WriteLine("nothing was written" + (isSlip && !IsBrief ? "; --sure writes it all the same" : string.Empty));
+            return null;
+        }
+
+        return new(text, changed, line, after, result);
+    }
+
+    private void Tell(string path, Judgement done, bool isTrial)
+    {
+        if (!IsBrief)
+        {
+            terminal.Out.WriteLine(Printable.Of($"{path}:{FirstDifference(done.Before, done.After)}: {(isTrial ? "would add" : "added")} {done.Line}"));
+        }
+
+        Verdicts(done.Board, done.After.Split('\n'), done.Line);
     }
 
     // Findings of other lines move with the lines; the check and the words stay.
@@ -123,6 +154,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
 
         return text;
     }
+
+    // An entry that may be written: the text before and after it, the entry, the board with it, and the run that judged it.
+    private sealed record Judgement(string Before, string After, string Line, BoardAssessment? Board, RunResult Result);
 
     private static int FirstDifference(string before, string after)
     {

@@ -33,10 +33,11 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
     {
         if (files.Named(Path) is null)
         {
-            RecordFile.Create(files.Full(Path), "# The drawer, the orders, and incoming inspection.\nlots: []\n");
+            RecordFile.Create(files.Root, Path, "# The drawer, the orders, and incoming inspection.\nlots: []\n");
         }
 
-        return RecordFile.Change(files.Full(Path), text =>
+        (string Before, string After, string Line, Workshop Workshop)? done = null;
+        var exit = RecordFile.Change(files.Root, Path, text =>
         {
             if (Splice.Try(terminal, Path, text, FileForm.Yaml, change) is not var (changed, line))
             {
@@ -57,9 +58,18 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
                 return (null, ExitCode.Findings);
             }
 
-            terminal.Out.WriteLine(Printable.Of($"{Path}: {(isTrial ? "would add" : "added")} {line}"));
-            tell?.Invoke(after.Workshop);
+            done = (text, changed, line, after.Workshop);
             return (isTrial ? null : changed, ExitCode.Clean);
         });
+        if (done is var (old, now, entry, workshop))
+        {
+            EntryTold.Tell(terminal, files.Root, Path, isTrial ? null : (old, now), () =>
+            {
+                terminal.Out.WriteLine(Printable.Of($"{Path}: {(isTrial ? "would add" : "added")} {entry}"));
+                tell?.Invoke(workshop);
+            });
+        }
+
+        return exit;
     }
 }

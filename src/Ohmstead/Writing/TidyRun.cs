@@ -32,7 +32,7 @@ internal sealed class TidyRun(Terminal terminal, bool isTrial, bool showsDiff)
             looked++;
             try
             {
-                One(files.Folder.Full(path), path, RecordKind.Of(path)!, tidy);
+                One(files.Folder.Root, path, RecordKind.Of(path)!, tidy);
             }
             catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
             {
@@ -51,16 +51,16 @@ internal sealed class TidyRun(Terminal terminal, bool isTrial, bool showsDiff)
         return Math.Max(exit, isCheck && changed > 0 ? ExitCode.Findings : ExitCode.Clean);
     }
 
-    private void One(string full, string path, RecordKind kind, TidyText tidy)
+    private void One(string root, string path, RecordKind kind, TidyText tidy)
     {
         // Most files are tidy: they are read, and nothing is locked.
-        var text = RecordFile.Read(full);
+        var text = RecordFile.Read(root, path);
         var result = tidy.Of(path, kind, text);
         if (result.Text is { } first && first != text && !isTrial)
         {
             lock (writing)
             {
-                result = RecordFile.Change(full, again => tidy.Of(path, kind, again) is var anew && anew.Text == again ? (null, anew) : (anew.Text, anew));
+                result = RecordFile.Change(root, path, again => tidy.Of(path, kind, again) is var anew && anew.Text == again ? (null, anew) : (anew.Text, anew));
             }
         }
 

@@ -77,7 +77,7 @@ public sealed class BenchCommandTests
     {
         using var copy = CollectionCopy.Make();
         var record = Path.Combine(copy.Root, Board);
-        var undo = new Bench.UndoStack(record);
+        var undo = new Bench.UndoStack(copy.Root, Board);
         undo.Around(4, () => Append(record, "ours"));
         Append(record, "theirs");
         Assert.Equal(("the record was changed by somebody else since; nothing was taken back", (int?)null), undo.Undo());

@@ -1,3 +1,4 @@
+using Ohmstead.Publishing;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Commands;
@@ -51,14 +52,62 @@ public sealed class ReportCommandTests
         Assert.Equal("mine", copy.Read("pages/notes.txt"));
     }
 
-    [Fact]
-    public void A_page_that_a_killed_run_left_waiting_does_not_come_into_the_report()
+    [Theory]
+    [InlineData("pages/.ohmstead-new/boards/SP-9999.html")]
+    [InlineData(".pages.ohmstead-new/boards/SP-9999.html")]
+    public void A_page_that_a_killed_run_left_waiting_does_not_come_into_the_report(string left)
     {
         using var copy = CollectionCopy.Make();
-        copy.Write("pages/.ohmstead-new/boards/SP-9999.html", "a board that has gone since");
-        copy.Write("pages/.ohmstead-new/held", "pages that were not finished");
+        copy.Write(left, "a board that has gone since");
+        copy.Write(".pages.ohmstead-new/.ohmstead-building", string.Empty);
         Assert.Equal(0, Report(copy).Exit);
         Assert.Equal(Names(copy, "boards", "*.md"), Names(copy, "pages/boards", "*.html"));
+        Assert.False(Directory.Exists(copy.At("pages/.ohmstead-new")) || Directory.Exists(copy.At(".pages.ohmstead-new")));
+    }
+
+    [Fact]
+    public void A_folder_of_somebody_else_by_the_name_of_ours_is_not_emptied()
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write(".pages.ohmstead-new/letter.txt", "keep me");
+        var run = Report(copy);
+        Assert.Equal(3, run.Exit);
+        Assert.Contains("has files that are not ours, and pages would wait there", run.Error, StringComparison.Ordinal);
+        Assert.Equal("keep me", copy.Read(".pages.ohmstead-new/letter.txt"));
+        Assert.False(Directory.Exists(copy.At("pages")));
+    }
+
+    [Fact]
+    public void A_file_of_somebody_else_where_a_page_would_be_is_not_written_over()
+    {
+        using var copy = CollectionCopy.Make();
+        Report(copy);
+        copy.Write("pages/boards/SP-0099.html", "my own page");
+        copy.Write("boards/SP-0099.md", copy.Read("boards/SP-0003.md").Replace("board: SP-0003", "board: SP-0099", StringComparison.Ordinal));
+        var before = Pages(copy);
+        var run = Report(copy);
+        Assert.Equal(3, run.Exit);
+        Assert.Contains("SP-0099.html' is no page of ours, and one would be written there", run.Error, StringComparison.Ordinal);
+        Assert.Equal(before, Pages(copy));
+    }
+
+    [Theory]
+    [InlineData("pages/notes.txt")]
+    [InlineData("pages/boards/notes.txt")]
+    [InlineData("pages/.git/objects/00/ab")]
+    public void What_somebody_else_keeps_among_the_pages_stays_what_it_is(string mine)
+    {
+        using var copy = CollectionCopy.Make();
+        Report(copy);
+        copy.Write(mine, "mine");
+        copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of it", StringComparison.Ordinal));
+        File.Delete(copy.At("boards/SP-0002.md"));
+        Assert.NotEqual(3, Report(copy).Exit);
+        Assert.Equal("mine", copy.Read(mine));
+        Assert.Contains("spare out of it", copy.Read("pages/boards/SP-0003.html"), StringComparison.Ordinal);
+        Assert.False(File.Exists(copy.At("pages/boards/SP-0002.html")));
+        Assert.Equal(["pages"], Directory.GetDirectories(copy.Root, "*pages*").Select(Path.GetFileName));
+        Assert.Empty(Directory.GetDirectories(copy.At("pages"), ".ohmstead*"));
     }
 
     [Theory]
@@ -84,12 +133,14 @@ public sealed class ReportCommandTests
     }
 
     [Fact]
-    public void A_linked_folder_for_pages_is_used_and_shown_by_its_real_name()
+    public void A_linked_folder_of_their_own_for_pages_is_used_and_shown_by_its_real_name()
     {
         using var copy = CollectionCopy.Make();
         using var elsewhere = CollectionCopy.Empty();
-        Directory.CreateSymbolicLink(copy.At("pages"), elsewhere.Root);
-        Assert.EndsWith($"open {elsewhere.At("index.html")}\n", Report(copy).Out, StringComparison.Ordinal);
+        using var own = CollectionCopy.Empty();
+        Directory.CreateSymbolicLink(own.At("pages"), elsewhere.Root);
+        var run = Run.Of("report", copy.Root, "--to", own.At("pages"), "--as-of", "2026-11-25");
+        Assert.EndsWith($"open {elsewhere.At("index.html")}\n", run.Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -120,27 +171,25 @@ public sealed class ReportCommandTests
         Assert.Equal(before, Pages(copy));
     }
 
-    [Fact]
-    public void What_a_killed_run_left_waiting_is_cleared_away_by_the_next()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Two_runs_do_not_write_into_one_folder(bool isThere)
     {
         using var copy = CollectionCopy.Make();
-        copy.Write("pages/.ohmstead-new/boards/SP-0001.html", "<p>half");
-        Assert.Equal(0, Report(copy).Exit);
-        Assert.False(Directory.Exists(copy.At("pages/.ohmstead-new")));
-        Assert.DoesNotContain("<p>half", copy.Read("pages/boards/SP-0001.html"), StringComparison.Ordinal);
-    }
+        if (isThere)
+        {
+            Report(copy);
+        }
 
-    [Fact]
-    public void Two_runs_do_not_write_into_one_folder()
-    {
-        using var copy = CollectionCopy.Make();
-        copy.Write("pages/.ohmstead-new/lock", string.Empty);
-        using (new FileStream(copy.At("pages/.ohmstead-new/lock"), FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+        using (var first = ReportFolder.Open(copy.At("pages"), copy.Root))
         {
             var run = Report(copy);
             Assert.Equal(3, run.Exit);
             Assert.Contains("another run is writing pages into", run.Error, StringComparison.Ordinal);
         }
+
+        Assert.Equal(0, Report(copy).Exit);
     }
 
     [Fact]

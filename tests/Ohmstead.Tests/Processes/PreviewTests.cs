@@ -25,7 +25,7 @@ public sealed class PreviewTests
         await Child.ShellAsync($"kill -INT {process.Id}", copy.Root);
         var run = await Child.EndAsync(process);
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
-        Assert.False(Directory.Exists(copy.At("pages/.ohmstead-new")));
+        Assert.False(Directory.Exists(copy.At(".pages.ohmstead-new")));
     }
 
     [Theory]

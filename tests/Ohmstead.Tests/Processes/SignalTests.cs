@@ -16,7 +16,7 @@ public sealed class SignalTests
 
         // The signal is sent once pages are waiting to be put in place, and long before the last of them.
         using var process = Child.Start("exec $ohmstead report . --to pages --workers 1", copy.Root);
-        while (!Directory.Exists(copy.At("pages/.ohmstead-new/boards")) && !process.HasExited)
+        while (!Directory.Exists(copy.At(".pages.ohmstead-new/boards")) && !process.HasExited)
         {
             await Task.Delay(TimeSpan.FromMilliseconds(5), TestContext.Current.CancellationToken);
         }
@@ -27,6 +27,7 @@ public sealed class SignalTests
         Assert.Empty(run.Out);
         Assert.Empty(run.Error);
         Assert.False(Directory.Exists(copy.At("pages")));
+        Assert.False(Directory.Exists(copy.At(".pages.ohmstead-new")));
     }
 
     private static void AddBoards(CollectionCopy copy, int count)

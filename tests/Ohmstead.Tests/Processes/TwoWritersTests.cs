@@ -28,7 +28,7 @@ public sealed class TwoWritersTests
     private static async Task<Run> Enter(CollectionCopy copy, CollectionCopy temporary, string by, string value)
     {
         using var process = Child.Start($"exec $ohmstead bench SP-0007 --by {by} --in .", copy.Root, ("TMPDIR", temporary.Root));
-        var typed = process.StandardInput.WriteAsync(string.Concat(Enumerable.Repeat(string.Create(CultureInfo.InvariantCulture, $"C3 {value}uF\n"), Readings)) + "quit\n");
+        var typed = process.StandardInput.WriteAsync(string.Concat(Enumerable.Range(100, Readings).Select(one => string.Create(CultureInfo.InvariantCulture, $"C3 {value}{one}uF\n"))) + "quit\n");
         var run = await Child.EndAsync(process);
         await typed;
         return run;

@@ -10,7 +10,7 @@ public sealed class RecordFileTests
     {
         using var copy = CollectionCopy.Empty();
         copy.Write("a.md", "old");
-        var problem = Assert.Throws<IOException>(() => RecordFile.Change(copy.At("a.md"), _ =>
+        var problem = Assert.Throws<IOException>(() => RecordFile.Change(copy.Root, "a.md", _ =>
         {
             copy.Write("a.md", "saved by the editor");
             return ("new", 0);
@@ -26,7 +26,7 @@ public sealed class RecordFileTests
         using var copy = CollectionCopy.Empty();
         copy.Write("a.md", "old");
         copy.Write(".a.md.new", "half of somethi");
-        Assert.Equal(1, RecordFile.Change(copy.At("a.md"), text => (text + " and new", 1)));
+        Assert.Equal(1, RecordFile.Change(copy.Root, "a.md", text => (text + " and new", 1)));
         Assert.Equal("old and new", copy.Read("a.md"));
         Assert.Equal(["a.md"], Directory.GetFiles(copy.Root).Select(Path.GetFileName));
     }
@@ -39,7 +39,7 @@ public sealed class RecordFileTests
         using var copy = CollectionCopy.Empty();
         copy.Write("a.md", "old");
         File.CreateSymbolicLink(copy.At(".a.md.new"), outside.At("b.md"));
-        RecordFile.Change(copy.At("a.md"), _ => ("new", 0));
+        RecordFile.Change(copy.Root, "a.md", _ => ("new", 0));
         Assert.Equal(("new", "somebody else's"), (copy.Read("a.md"), outside.Read("b.md")));
         Assert.Equal(["a.md"], Directory.GetFiles(copy.Root).Select(Path.GetFileName));
     }
