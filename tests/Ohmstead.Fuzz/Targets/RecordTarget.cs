@@ -40,7 +40,7 @@ internal static class RecordTarget
     {
         public PictureState At(string path) => PictureState.Present;
 
-        public string? Near(string path) => null;
+        public IEnumerable<string> Beside(string path) => [];
 
         public PictureFault? Fault(string path) => null;
     }
