@@ -15,6 +15,9 @@ namespace Ohmstead.Assessment.Checks;
 /// <param name="Pictures">The pictures of the collection.</param>
 public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Workshop, DateOnly Today, IPictures Pictures)
 {
+    /// <summary>What becomes of stories.</summary>
+    public IStories Stories { get; init; } = NoStories.Instance;
+
     /// <summary>The board as written.</summary>
     public BoardFile Board => Assessment.Board;
 

@@ -16,10 +16,12 @@ public static class CheckCatalogue
         new DecisionWithoutPlace(),
         new DesignUnknown(),
         new DriftNearsLimit(),
+        new FileNameUnusable(),
         new FittedPartFails(),
         new InstrumentUnknown(),
         new LifePassed(),
         new LimitsReversed(),
+        new LinkDropped(),
         new LotTooOld(),
         new LotUnknown(),
         new MaterialContradictsKind(),
@@ -54,7 +56,9 @@ public static class CheckCatalogue
     /// <summary>Checks of the files that boards share: they look at no board, so what they find is known before the first is judged.</summary>
     public static IReadOnlyList<ICollectionCheck> Shared { get; } =
     [
+        new DesignFileNameUnusable(),
         new DesignLimitsReversed(),
+        new DesignLinkDropped(),
         new DesignNameLooksAlike(),
         new DesignPointLinkUnknown(),
         new DesignReferenceRepeated(),

@@ -12,6 +12,9 @@ namespace Ohmstead.Assessment.Checks;
 public sealed record CollectionUnderCheck(
     Workshop Workshop, IReadOnlyList<BoardNumber> Boards, IReadOnlyDictionary<string, int> Fitted, DateOnly Today)
 {
+    /// <summary>What becomes of stories.</summary>
+    public IStories Stories { get; init; } = NoStories.Instance;
+
     /// <summary>What the checks see of boards of which that was kept.</summary>
     /// <param name="workshop">Designs, instruments, stock.</param>
     /// <param name="boards">The boards, in order of path.</param>

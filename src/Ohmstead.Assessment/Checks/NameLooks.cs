@@ -3,16 +3,16 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Checks;
 
-/// <summary>Names of one list that can be taken for each other.</summary>
+/// <summary>Names of one list that can be taken for each other by a reader, or by a system that does not tell capitals.</summary>
 internal static class NameLooks
 {
-    /// <summary>Each name that looks like an earlier one of the list without being it, with that one.</summary>
+    /// <summary>Each name that looks like an earlier one of the list without being it, or differs from it by capitals alone, with that one.</summary>
     /// <param name="names">The list.</param>
     internal static IEnumerable<(Written<string> Name, Written<string> Other)> Alike(IEnumerable<Written<string>> names)
     {
-        // Most lists have no letter that could be taken for another.
+        // Most lists have no letter that could be taken for another, and no small one.
         Written<string>[] all = [.. names];
-        if (!Array.Exists(all, static name => Appearance.Of(name.Value) != name.Value))
+        if (!Array.Exists(all, static name => LookOf(name.Value) != name.Value))
         {
             yield break;
         }
@@ -20,7 +20,7 @@ internal static class NameLooks
         var first = new Dictionary<string, Written<string>>(all.Length, StringComparer.Ordinal);
         foreach (var name in all)
         {
-            var look = Appearance.Of(name.Value);
+            var look = LookOf(name.Value);
             if (!first.TryAdd(look, name) && first[look].Value != name.Value)
             {
                 yield return (name, first[look]);
@@ -29,6 +29,10 @@ internal static class NameLooks
     }
 
     /// <summary>What is wrong, and what to do.</summary>
-    internal static (string Message, string NextStep) Say(string name, string other) =>
-        ($"'{name}' looks like '{other}' but has {Appearance.Difference(name, other)}", $"write {other} if it is the same, or a name that cannot be taken for it");
+    internal static (string Message, string NextStep) Say(string name, string other) => (
+        name.Equals(other, StringComparison.OrdinalIgnoreCase) ? $"'{name}' differs from '{other}' by capitals alone"
+            : $"'{name}' looks like '{other}' but has {Appearance.Difference(name, other)}",
+        $"write {other} if it is the same, or a name that cannot be taken for it");
+
+    private static string LookOf(string name) => Appearance.Of(name).ToUpperInvariant();
 }

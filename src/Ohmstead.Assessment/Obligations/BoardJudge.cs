@@ -29,6 +29,9 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
     /// <summary>Which fitting has which piece of a lot, once all boards were compared; before that each board takes what it asks.</summary>
     public PieceShares Pieces { get; init; } = PieceShares.None;
 
+    /// <summary>What becomes of stories; of none where nobody makes pages.</summary>
+    public IStories Stories { get; init; } = NoStories.Instance;
+
     /// <summary>Judges one board.</summary>
     /// <param name="board">The record.</param>
     /// <param name="read">What reading it found.</param>
@@ -36,7 +39,7 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
     {
         var alone = assessor.Assess(board);
         var assessment = Pieces.IsEmpty ? alone : alone with { Fitted = Assessor.Shared(alone.Fitted, Pieces) };
-        var under = new BoardUnderCheck(assessment, workshop, today, pictures);
+        var under = new BoardUnderCheck(assessment, workshop, today, pictures) { Stories = Stories };
         var findings = Checked(under, read);
         return new(Stand(new(under, findings, shared)), findings);
     }

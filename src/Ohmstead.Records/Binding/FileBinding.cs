@@ -70,6 +70,7 @@ public static class FileBinding
             KnownFaults = faults,
             Note = fields.Text("note"),
             Body = text.Body,
+            BodyLine = text.BodyLine,
         };
     });
 

@@ -168,6 +168,9 @@ public sealed record DesignFile(string Path, Written<string> Id, Written<string>
 
     /// <summary>The Markdown text.</summary>
     public string Body { get; init; } = string.Empty;
+
+    /// <summary>The line of the file on which the text begins.</summary>
+    public int BodyLine { get; init; } = 1;
 }
 
 /// <summary>How a board came.</summary>

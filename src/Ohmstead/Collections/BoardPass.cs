@@ -7,6 +7,7 @@ using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Report.Markdown;
 using Ohmstead.Yaml;
 
 namespace Ohmstead.Collections;
@@ -47,7 +48,7 @@ internal sealed class BoardPass(
         {
             var reader = new FileReader(folder, nodes, options);
             var schemas = new SchemaOpinion(options.IsThorough);
-            var judge = new BoardJudge(workshop, shared, options.Today, pictures) { Pieces = together?.Pieces ?? PieceShares.None };
+            var judge = new BoardJudge(workshop, shared, options.Today, pictures) { Pieces = together?.Pieces ?? PieceShares.None, Stories = StoryLinks.Instance };
             var page = pageFor?.Invoke(workshop);
             for (var i = Interlocked.Increment(ref next); i < paths.Count; i = Interlocked.Increment(ref next))
             {

@@ -4,6 +4,7 @@ using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
+using Ohmstead.Report.Markdown;
 using Ohmstead.Yaml;
 
 namespace Ohmstead.Collections;
@@ -45,7 +46,8 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var reader = new FileReader(folder, first, options);
         var workshop = WorkshopLoader.Load(folder, reader, new SchemaOpinion(options.IsThorough), found);
         var ofShared = new FindingList();
-        ofShared.AddRange(CheckCatalogue.Shared.SelectMany(check => check.Look(CollectionUnderCheck.Of(workshop, [], options.Today))));
+        ofShared.AddRange(CheckCatalogue.Shared.SelectMany(check => check.Look(
+            CollectionUnderCheck.Of(workshop, [], options.Today) with { Stories = StoryLinks.Instance })));
         found.AddRange(ofShared.ToImmutable());
         BoardPass Pass(BoardsTogether? with) => new(folder, options, workshop, found, with);
         BoardSummary[] ByThemselves(IReadOnlyList<string> paths) => SummariesOf(Pass(null).Judge(paths, first));

@@ -24,6 +24,7 @@ internal sealed class SharedOptions
 
     public Option<int> Workers { get; } = new("--workers")
     {
+        Validators = { AtLeastOne },
         Description = "How many workers read side by side; the result does not depend on it.",
         DefaultValueFactory = _ => Math.Clamp(Environment.ProcessorCount, 1, 8),
     };
@@ -78,6 +79,14 @@ internal sealed class SharedOptions
 
         error.WriteLine($"no boards in '{Printable.Of(files.Root)}': a collection has boards/*.md");
         return null;
+    }
+
+    private static void AtLeastOne(OptionResult result)
+    {
+        if (result.Tokens.Count > 0 && int.TryParse(result.Tokens[0].Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var count) && count < 1)
+        {
+            result.AddError($"--workers {count.ToString(CultureInfo.InvariantCulture)} leaves nobody to read; give 1 or more");
+        }
     }
 
     private RunOptions Of(ParseResult parsed, DateOnly today) => new(today, parsed.GetValue(Thorough), Math.Clamp(parsed.GetValue(Workers), 1, 64), ReadingLimits.Usual);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Ohmstead.Report.Html;
 
@@ -7,8 +8,9 @@ namespace Ohmstead.Output;
 /// <remarks>A large collection has a million of them, so they are written straight into bytes.</remarks>
 internal static class CsvRows
 {
-    // What spreadsheets take for the start of a formula; line ends and tabs are written out before.
-    private const string Formula = "=+-@";
+    // What spreadsheets take for the start of a formula, with the forms of it that are as wide as a Chinese letter, which some take for it too; line ends
+    // and tabs are written out before.
+    private const string Formula = "=+-@＝＋－＠";
 
     // Neither hidden nor with a meaning in CSV, wherever in a cell but at its start.
     private static readonly PlainCharacters Plain = new(c => char.IsAsciiLetterOrDigit(c) || " .:;/%()+-_=@µ±°Ω…".Contains(c, StringComparison.Ordinal));
@@ -39,7 +41,8 @@ internal static class CsvRows
         }
 
         // Nearly every cell is plain: it is looked at once.
-        var mayBegin = !StartsFormula(cell[0]) && cell[0] != ' ' && cell[^1] != ' ';
+        var isFormula = StartsFormula(cell[0]) && !IsNegativeFigure(cell);
+        var mayBegin = !isFormula && cell[0] != ' ' && cell[^1] != ' ';
         if (mayBegin && lines.TryAppendPlain(cell, Plain))
         {
             return;
@@ -53,7 +56,7 @@ internal static class CsvRows
             lines.Append("\""u8);
         }
 
-        if (StartsFormula(text[0]))
+        if (isFormula)
         {
             lines.Append("'"u8);
         }
@@ -66,4 +69,9 @@ internal static class CsvRows
     }
 
     private static bool StartsFormula(char first) => Formula.Contains(first, StringComparison.Ordinal);
+
+    // A figure below nought is a figure: a quote before it would make it text.
+    private static bool IsNegativeFigure(string cell) =>
+        cell.Length > 1 && cell[0] == '-' && char.IsAsciiDigit(cell[1])
+        && decimal.TryParse(cell, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _);
 }

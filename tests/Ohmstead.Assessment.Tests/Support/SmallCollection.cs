@@ -34,13 +34,13 @@ internal sealed class SmallCollection
             Read(blocks, "designs/", FileBinding.Design, ofShared));
         files = Read(blocks, "boards/", FileBinding.Board, ofBoards);
         ImmutableArray<Finding> shared =
-            [.. ofShared, .. CheckCatalogue.Shared.SelectMany(check => check.Look(CollectionUnderCheck.Of(Workshop, [], Today)))];
-        var judged = Judged(new(Workshop, SharedFaults.Of(Workshop, shared), Today, pictures));
+            [.. ofShared, .. CheckCatalogue.Shared.SelectMany(check => check.Look(CollectionUnderCheck.Of(Workshop, [], Today) with { Stories = new ScriptStories() }))];
+        var judged = Judged(new(Workshop, SharedFaults.Of(Workshop, shared), Today, pictures) { Stories = new ScriptStories() });
         // What all boards together show is said of each when it is judged again with it.
         Alone = [.. judged.Select(board => board.Assessment)];
         Together = BoardsTogether.Of(Workshop, [.. Alone.Select(board => BoardSummary.Of(board))], Today);
         judged = Judged(
-            new(Workshop, SharedFaults.Of(Workshop, shared.Concat(Together.Findings)), Today, pictures) { Pieces = Together.Pieces });
+            new(Workshop, SharedFaults.Of(Workshop, shared.Concat(Together.Findings)), Today, pictures) { Pieces = Together.Pieces, Stories = new ScriptStories() });
         Boards = [.. judged.Select(board => board.Assessment)];
         all = [.. shared, .. judged.SelectMany(board => board.Findings), .. ofBoards.Where(IsOfNoRecord), .. Together.Findings];
     }

@@ -79,6 +79,9 @@ public sealed class FileBindingTests
     [InlineData("board: SP-0007\ntitle: ' '", "value-missing", 3, 8)]
     [InlineData("board: SP/7\ntitle: x", "name-unusable", 2, 8)]
     [InlineData("board: con\ntitle: x", "name-unusable", 2, 8)]
+    [InlineData("board: NUL.txt\ntitle: x", "name-unusable", 2, 8)]
+    [InlineData("board: lpt9\ntitle: x", "name-unusable", 2, 8)]
+    [InlineData("board: Aux.a.b\ntitle: x", "name-unusable", 2, 8)]
     [InlineData("board: SP-0007\ntitle: x\nformat: 1.5", "number-unreadable", 4, 9)]
     [InlineData("board: SP-0007\ntitle: x\nduty: { hours_per_year: 1e3 }", "number-unreadable", 4, 25)]
     public void A_value_of_the_wrong_form_is_named_where_it_stands(string yaml, string check, int line, int column)

@@ -68,7 +68,31 @@ public class StoryLinkTests
         var note = Assert.Single(written.Notes);
         Assert.Equal((StoryNoteKind.LinkRefused, 1), (note.Kind, note.Line));
         Assert.StartsWith("link dropped, its text kept: ", note.Message, StringComparison.Ordinal);
+
+        // What a check of the record says of it, which knows no page: all but a name that only the page can look up.
+        if (body != "[a](#nothing)")
+        {
+            Assert.Equal(new(1, 1, body.Contains('\n', StringComparison.Ordinal) ? 6 : body.Length), Assert.Single(StoryLinks.Instance.Dropped(body, "boards")).Spot);
+        }
     }
+
+    [Theory]
+    [InlineData("word\n\n- <javascript:alert>\n", 3, 3)]
+    [InlineData("| a | b |\n| - | - |\n| x | [y](data:text/html,z) |\n", 3, 7)]
+    [InlineData("🔋 ![x](#here)\n", 1, 3)]
+    [InlineData("> [a\n> b](vbscript:x)\n", 1, 3)]
+    public void A_link_that_a_page_leaves_out_is_told_where_it_stands(string body, int line, int column)
+    {
+        var link = Assert.Single(StoryLinks.Instance.Dropped(body, "boards"));
+        Assert.Equal((line, column), (link.Spot.Line, link.Spot.Column));
+    }
+
+    [Theory]
+    [InlineData("no link: javascript:alert")]
+    [InlineData("`[a](javascript:alert)`")]
+    [InlineData("[a](https://tide.example/) <keeper@tide.example> ![x](../photos/x.png) [b](#pen-motor)")]
+    public void What_is_no_link_and_what_leads_somewhere_is_not_told(string body) =>
+        Assert.Empty(StoryLinks.Instance.Dropped(body, "boards"));
 
     [Fact]
     public void An_autolink_of_another_scheme_is_text()

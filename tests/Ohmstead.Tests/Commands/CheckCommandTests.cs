@@ -21,6 +21,33 @@ public sealed class CheckCommandTests
     [Fact]
     public void Under_strict_a_warning_counts_as_an_error() => Assert.Equal(1, Check(CollectionCopy.Untouched, "--strict").Exit);
 
+    // Told by a check that knows no page, in boards and designs alike.
+    [Fact]
+    public void A_link_that_the_page_leaves_out_is_told_where_it_stands()
+    {
+        using var copy = CollectionCopy.Make();
+        foreach (var path in new[] { "boards/SP-0003.md", "designs/tide-logger.md" })
+        {
+            copy.Write(path, copy.Read(path).TrimEnd() + "\n\nSee [the note](javascript:alert(1)).\n");
+        }
+
+        var found = ShownFinding.FromJson(Check(copy.Root, "--form", "json").Out).Where(finding => finding.Check.EndsWith("link-dropped", StringComparison.Ordinal));
+        Assert.Equal(
+            [("boards/SP-0003.md", "link-dropped"), ("designs/tide-logger.md", "design-link-dropped")],
+            found.Select(finding => (finding.Path, finding.Check)));
+        Assert.All(found, finding => Assert.Equal((copy.Read(finding.Path).TrimEnd().Split('\n').Length, 5, "warning"), (finding.Line, finding.Column, finding.Severity)));
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("-3")]
+    public void Without_a_worker_nothing_is_checked(string count)
+    {
+        var run = Check(CollectionCopy.Untouched, "--workers", count);
+        Assert.Equal((2, string.Empty), (run.Exit, run.Out));
+        Assert.Contains($"--workers {count} leaves nobody to read; give 1 or more", run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_error_in_a_record_ends_with_1()
     {

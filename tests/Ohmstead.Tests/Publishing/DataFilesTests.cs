@@ -139,11 +139,28 @@ public sealed class DataFilesTests
     [InlineData("+1")]
     [InlineData("-1+2")]
     [InlineData("@SUM(A1)")]
+    [InlineData("-5V")]
+    [InlineData("-A1")]
+    [InlineData("＝HYPERLINK(\"x\")")]
+    [InlineData("＋1")]
+    [InlineData("－1")]
+    [InlineData("＠SUM(A1)")]
     public void A_formula_in_a_record_is_text_in_a_spreadsheet(string hostile)
     {
         var row = Csv(Lines(hostile, "391 µF"))[0];
         Assert.Equal(["'" + hostile, "391 µF"], row);
     }
+
+    [Theory]
+    [InlineData("-5")]
+    [InlineData("-0.0047")]
+    [InlineData("-12000000")]
+    public void A_figure_below_nought_stays_a_figure(string figure) => Assert.Equal($"{figure},391 µF\r\n", Lines(figure, "391 µF"));
+
+    [Theory]
+    [InlineData("\t=1", "<U+0009>=1")]
+    [InlineData("\r=1", "<U+000D>=1")]
+    public void A_tab_before_a_formula_is_shown_and_hides_none(string hostile, string expected) => Assert.Equal([expected], Csv(Lines(hostile))[0]);
 
     [Theory]
     [InlineData("a\"b,c;d")]

@@ -3,11 +3,11 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
-/// <summary>Two parts or points of a board have names that differ by letter and look the same.</summary>
+/// <summary>Two parts or points of a board have names that look the same or differ by capitals alone.</summary>
 public sealed class NameLooksAlike : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("name-looks-alike", Severity.Warning, "two parts or points of a board have names that differ by letter and look the same");
+    public CheckDescription Description { get; } = new("name-looks-alike", Severity.Warning, "two parts or points of a board have names that look the same or differ by capitals alone");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

@@ -2,11 +2,11 @@ using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Collection;
 
-/// <summary>Two parts or points of a design have names that differ by letter and look the same.</summary>
+/// <summary>Two parts or points of a design have names that look the same or differ by capitals alone.</summary>
 public sealed class DesignNameLooksAlike : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("design-name-looks-alike", Severity.Warning, "two parts or points of a design have names that differ by letter and look the same");
+    public CheckDescription Description { get; } = new("design-name-looks-alike", Severity.Warning, "two parts or points of a design have names that look the same or differ by capitals alone");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)

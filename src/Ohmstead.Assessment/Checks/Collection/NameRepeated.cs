@@ -3,11 +3,11 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Collection;
 
-/// <summary>Two designs, instruments, lots or orders have the same name.</summary>
+/// <summary>Two designs, instruments, lots or orders have the same name, or names that differ by capitals alone.</summary>
 public sealed class NameRepeated : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("name-repeated", Severity.Error, "two designs, instruments, lots or orders have the same name");
+    public CheckDescription Description { get; } = new("name-repeated", Severity.Error, "two designs, instruments, lots or orders have the same name, or names that differ by capitals alone");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
@@ -21,13 +21,13 @@ public sealed class NameRepeated : ICollectionCheck
 
     private IEnumerable<Finding> Repeated(string what, IEnumerable<(string Path, Written<string> Id)> names)
     {
-        var first = new Dictionary<string, (string Path, Written<string> Id)>(StringComparer.Ordinal);
+        var first = new Dictionary<string, (string Path, Written<string> Id)>(StringComparer.OrdinalIgnoreCase);
         foreach (var name in names)
         {
             if (!first.TryAdd(name.Id.Value, name))
             {
                 var (path, id) = first[name.Id.Value];
-                yield return new Finding(Description.Name, Description.Severity, name.Id.Spot.In(name.Path), $"there is already {what} '{name.Id.Value}'", "give one of the two another name")
+                yield return new Finding(Description.Name, Description.Severity, name.Id.Spot.In(name.Path), $"there is already {what} '{id.Value}'" + (id.Value == name.Id.Value ? string.Empty : $", which differs from '{name.Id.Value}' by capitals alone"), "give one of the two another name")
                 {
                     Related = [new RelatedPlace(id.Spot.In(path), "first written here")],
                 };
