@@ -28,7 +28,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     /// <summary>True when a board is not fit to run before it is answered.</summary>
     public bool MustBeAnswered => Weight is ObservedSeverity.Major or ObservedSeverity.Safety;
 
-    /// <summary>How much it matters: as written, or more where its words are never little (<see cref="Troubles.Weigh"/>).</summary>
+    /// <summary>How much it matters: as written, or more where its words are never little (<see cref="Troubles.Weigh(Observation, Part?)"/>).</summary>
     public ObservedSeverity Weight { get; init; } = Finding.Severity.Value;
 
     /// <summary>What sort of trouble it is.</summary>

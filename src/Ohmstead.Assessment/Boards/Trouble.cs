@@ -106,16 +106,21 @@ internal static class Troubles
     /// </summary>
     /// <param name="finding">The finding.</param>
     /// <param name="part">The part that it was seen at, or null when its place is none.</param>
-    internal static ObservedSeverity Weigh(Observation finding, Part? part)
+    internal static ObservedSeverity Weigh(Observation finding, Part? part) => Weigh(finding.What.Value, finding.Severity.Value, part);
+
+    /// <summary>How much words about a part matter, wherever they were written.</summary>
+    /// <param name="what">The words.</param>
+    /// <param name="written">How much they were said to matter.</param>
+    /// <param name="part">The part, or null when it is none.</param>
+    internal static ObservedSeverity Weigh(string what, ObservedSeverity written, Part? part)
     {
-        var written = finding.Severity.Value;
         // Nearly all findings speak of nothing of the kind.
-        if (written == ObservedSeverity.Safety || !finding.What.Value.AsSpan().ContainsAny(NeverLittle))
+        if (written == ObservedSeverity.Safety || !what.AsSpan().ContainsAny(NeverLittle))
         {
             return written;
         }
 
-        var words = finding.What.Value.ToUpperInvariant();
+        var words = what.ToUpperInvariant();
         if (Speaks(words, Metal) && Speaks(words, Live, unlessDenied: true))
         {
             return ObservedSeverity.Safety;

@@ -29,6 +29,7 @@ public sealed record DielectricFigures(
         "10 000 s and 0.008 of polyester; 15 GΩ of small values from memory of IEC 60384-2");
     private static readonly Source Tdk = Source.Published("TDK B32921C to B32928D data sheet", "100 GΩ to 0.33 µF, 30 000 s above; tan delta 0.001");
     private static readonly Source WornFilm = Source.Published("Vishay MKT 371 to 373 data sheet 28109", "half after damp heat and after endurance");
+    private static readonly Source WornPaper = Source.Practice("half, as of film");
     private static readonly Source Paper = Source.FromMemory("paper capacitor data sheets", null);
     private static readonly Source Ceramic = Source.Published("Knowles, dielectric characteristics of multilayer ceramic capacitors",
         "100 GΩ or 1000 s, the less; 0.0015, to 50 pF 0.0015 (15 / C + 0.7)");
@@ -50,19 +51,19 @@ public sealed record DielectricFigures(
 
     /// <summary>Polystyrene film.</summary>
     public static DielectricFigures Polystyrene { get; } = new("polystyrene", 0.0005m, 1_000m, null, 100_000_000_000m, 0.005m,
-        "melts near 85 degrees; solvents harm it", Film);
+        "melts near 85 degrees; solvents harm it", Film) { WornSource = WornFilm };
 
     /// <summary>Polycarbonate film.</summary>
     public static DielectricFigures Polycarbonate { get; } = new("polycarbonate", 0.003m, 1_000m, 5_000m, null, 0.03m, "no longer made",
-        Film);
+        Film) { WornSource = WornFilm };
 
     /// <summary>Paper in wax or oil.</summary>
     public static DielectricFigures PaperInWaxOrOil { get; } = new("paper in wax or oil", 0.01m, 1_000m, 2_000m, null, null,
-        "aged parts often have under 20 MΩ: test at working voltage", Paper);
+        "aged parts often have under 20 MΩ: test at working voltage", Paper) { WornSource = WornPaper };
 
     /// <summary>Metallised paper.</summary>
     public static DielectricFigures MetallisedPaper { get; } = new("metallised paper", 0.013m, 1_000m, 2_000m, null, null,
-        "no measurement passes a crazed mains part", Paper);
+        "no measurement passes a crazed mains part", Paper) { WornSource = WornPaper };
 
     /// <summary>Class 1 ceramic, whose loss up to 50 pF goes with the value.</summary>
     public static DielectricFigures CeramicClass1 { get; } = new("ceramic class 1", 0.0015m, 1_000_000m, 1_000m, 100_000_000_000m, 0m,

@@ -6,11 +6,12 @@ namespace Ohmstead.Electronics.Markings;
 /// <summary>The print on the cap of a fuse: speed, current, breaking capacity, voltage: T1.6A L 250V, F 500 mA, T315mAH250V.</summary>
 /// <remarks>
 /// The letter of speed stands before the current, that of breaking capacity behind it. A figure with a point and no unit is in ampere. Source:
-/// IEC 60127-1, marking, from memory.
+/// OPC 40400-1, table 148, for the speeds; makers' data sheets for the rest.
 /// </remarks>
 public static class FuseMark
 {
-    private static readonly Source Standard = Source.FromMemory("IEC 60127-1", "marking");
+    private static readonly Source Standard =
+        Source.Published("OPC 40400-1, table 148; data sheets Schurter FST and SPT", "letters of speed; L and H behind the current");
 
     /// <summary>Reads the print: a current with a letter of speed before it, a letter of breaking capacity behind it, or both.</summary>
     public static Parsed<MarkingReading<Fuse>> Parse(ReadOnlySpan<char> text)

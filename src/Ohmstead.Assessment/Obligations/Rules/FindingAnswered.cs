@@ -16,7 +16,32 @@ public sealed class FindingAnswered : IObligationRule
     public string Asks => "each major or safety finding was answered by work that can close it, or, where nobody can be hurt, by a decision with a reason";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Of(BoardUnderObligation board) => [.. Found(board), .. Noted(board)];
+
+    // What a note of a reading tells of the part that still sits there was seen as well.
+    private IEnumerable<Obligation> Noted(BoardUnderObligation board)
+    {
+        foreach (var place in board.Board.Places)
+        {
+            if (place.IsEmpty)
+            {
+                continue;
+            }
+
+            foreach (var reading in place.Counting)
+            {
+                if (reading is { Reading.Note: { } note, Place: { } part, IsNew: false } && Troubles.Weigh(note.Value, ObservedSeverity.Note, part) is var weight and not ObservedSeverity.Note
+                    && !(weight == ObservedSeverity.Major && place.Decision is { GivesAReason: true } decision && decision.What.Value.LetsStay() && place.DecidedAt > reading.At))
+                {
+                    yield return Obligation.Open(
+                        Kind, weight == ObservedSeverity.Safety ? BoardState.MakeSafe : BoardState.FaultStands, part.Ref.Value,
+                        $"noted beside the reading of {BoardUnderObligation.Day(reading.Visit)}: {note.Value}", "replace it, or answer it by a decision with a reason where nobody can be hurt");
+                }
+            }
+        }
+    }
+
+    private IEnumerable<Obligation> Found(BoardUnderObligation board)
     {
         foreach (var finding in board.Board.Findings.Where(finding => finding.MustBeAnswered))
         {

@@ -47,6 +47,22 @@ public sealed class SafetyPartPassed : IObligationRule
         return null;
     }
 
+    // A short has next to no ESR: only what a part of its kind is known by passes it, or what a voltage on it shows.
+    private static bool IsPassedByWhatProvesIt(PlaceHistory place)
+    {
+        var proves = place.Values.Kind.Value.ProvedBy;
+        for (var at = 0; at < place.StoodBy.Length; at++)
+        {
+            if (place.StoodBy[at].Verdict is { Outcome: VerdictOutcome.Inside, Measured: var measured }
+                && (proves.Length == 0 || proves.Contains(measured) || measured is Measured.Insulation or Measured.Leakage))
+            {
+                return true;
+            }
+        }
+
+        return place.Tested is not null;
+    }
+
     private static bool IsLow(Verdict verdict) => verdict.Reading.Value is var read
         && (read.Kind == IndicationKind.Short || (read.Exact is { } ohms && verdict.Limit?.Interval.Lower is { } least && ohms.Value < least.Value));
 
@@ -69,6 +85,11 @@ public sealed class SafetyPartPassed : IObligationRule
             {
                 yield return Obligation.Open(
                     Kind, BoardState.ProofDue, at, $"{low.Why}; what makes it so low across the mains is not found", "lift one leg, measure it, and find what lies beside it; defer to local codes and licensed practice");
+            }
+            else if (place.FirstOf(VerdictOutcome.Inside) is { } alone && !IsPassedByWhatProvesIt(place))
+            {
+                yield return Obligation.Open(
+                    Kind, BoardState.ProofDue, at, $"it was read for {VerdictWords.Of(alone.Verdict.Measured)} alone, which a shorted one may show too", NextStep);
             }
             else if (place.FirstOf(VerdictOutcome.Inside) is { } inside)
             {

@@ -9,6 +9,8 @@ namespace Ohmstead.Assessment.Obligations.Rules;
 /// </summary>
 public sealed class SafetyPartWhole : IObligationRule
 {
+    private static readonly string[] Protecting = ["EARTH", "COVER", "GUARD", "SHIELD", "SHROUD", "INTERLOCK", "INSULAT", "BARRIER", "BLEEDER", "STRAIN RELIEF"];
+
     /// <inheritdoc/>
     public string Kind => "safety-part-whole";
 
@@ -16,7 +18,7 @@ public sealed class SafetyPartWhole : IObligationRule
     public string Asks => "a part that people rely on not to be hurt was not repaired, modified or set, but replaced";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board) => [.. Listed(board), .. Unlisted(board)];
+    public IEnumerable<Obligation> Of(BoardUnderObligation board) => [.. Listed(board), .. Unlisted(board), .. TakenOff(board)];
 
     private IEnumerable<Obligation> Listed(BoardUnderObligation board)
     {
@@ -53,6 +55,42 @@ public sealed class SafetyPartWhole : IObligationRule
             }
         }
     }
+
+    // A cover, a guard or an earth wire protects by being there. Taking one off for the bench is undone before power.
+    private IEnumerable<Obligation> TakenOff(BoardUnderObligation board)
+    {
+        for (var order = 0; order < board.Board.Visits.Length; order++)
+        {
+            foreach (var work in board.Board.Visits[order].Work)
+            {
+                if (work is { Did.Value: WorkKind.Removed, Part: null, At: { } at } && Protects(at.Value) && board.Board.Place(at.Value) is null
+                    && !IsThereAgain(board.Board, at.Value, Moment.Of(order, work.Spot)))
+                {
+                    yield return Obligation.Open(
+                        Kind, BoardState.MakeSafe, at.Value, $"{at.Value}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}, and not there again: it keeps people from being hurt",
+                        $"put it back or fit its like, and record it: {{ at: {at.Value}, did: put back }}; defer to local codes and licensed practice");
+                }
+            }
+        }
+    }
+
+    private static bool IsThereAgain(BoardAssessment board, string at, Moment since)
+    {
+        for (var order = since.Visit; order < board.Visits.Length; order++)
+        {
+            foreach (var work in board.Visits[order].Work)
+            {
+                if (work.Did.Value is WorkKind.PutBack or WorkKind.Fitted or WorkKind.Replaced && (work.Part ?? work.At)?.Value == at && Moment.Of(order, work.Spot) > since)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Protects(string at) => Troubles.Speaks(at.ToUpperInvariant(), Protecting);
 
     private static bool IsAFuse(string at) =>
         (at.Length > 1 && at[0] == 'F' && at.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0) || at.Equals("fuse", StringComparison.OrdinalIgnoreCase);
