@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Ohmstead.Records.Findings;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Obligations;

@@ -1,4 +1,3 @@
-using System.Text;
 using CsCheck;
 using Ohmstead.Records.Text;
 
