@@ -87,8 +87,31 @@ internal sealed class BlockTrouble
             : NoColon(above);
     }
 
+    // The words of a block of text that stand no further right than its key.
+    private Finding? UnderBlock()
+    {
+        var above = slice.Source.Line(LineWithContentBefore()).TrimEnd();
+        var mark = above.TrimEnd("+-123456789");
+        if (mark.Length < 2 || mark[^1] is not ('|' or '>') || mark[^2] != ' ' || above.Length - mark.Length > 2)
+        {
+            return null;
+        }
+
+        var start = slice.Source.LineStart(line) + IndentationOf(line);
+        return Syntax(
+            start,
+            RestOfLine(start).Length,
+            $"this line stands no further right than the key of the block of text that {mark[^1]} begins; expected it indented",
+            "indent the text by two spaces more than its key");
+    }
+
     private Finding? Misplaced()
     {
+        if (UnderBlock() is { } unindented)
+        {
+            return unindented;
+        }
+
         var content = slice.Source.Line(line).Trim();
         if (context.BlockEnd >= 0 && slice.Source.LineAt(context.BlockEnd) == line - 1 && !HasColon(content))
         {

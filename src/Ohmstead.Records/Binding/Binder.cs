@@ -34,7 +34,7 @@ public sealed class Binder(string path)
             }
             else if (entry.Value is ScalarNode scalar && IsBlank(scalar) && shape.KeyAt(place).Kind is not (ValueKind.List or ValueKind.Mapping))
             {
-                Report(RecordChecks.ValueMissing, scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot, $"nothing stands behind '{entry.Key}'", $"write {entry.Key}: {shape.KeyAt(place).Example}, or leave the key out");
+                Report(RecordChecks.ValueMissing, scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot, $"nothing stands behind '{entry.Key}', expected a value such as {shape.KeyAt(place).Example}", $"write {entry.Key}: {shape.KeyAt(place).Example}, or leave the key out");
             }
         }
 

@@ -115,12 +115,15 @@ public sealed class Fields
     public Written<Quantity>? Quantity(string key)
     {
         var place = Place(key);
-        return Scalar(place) is { } scalar ? QuantityOf(scalar, shape.KeyAt(place).Dimension) : null;
+        return Scalar(place) is { } scalar ? QuantityOf(place, scalar, shape.KeyAt(place).Dimension) : null;
     }
 
     /// <summary>A quantity of a dimension that something else decides.</summary>
-    public Written<Quantity>? Quantity(string key, Dimension dimension) =>
-        Scalar(Place(key)) is { } scalar ? QuantityOf(scalar, dimension) : null;
+    public Written<Quantity>? Quantity(string key, Dimension dimension)
+    {
+        var place = Place(key);
+        return Scalar(place) is { } scalar ? QuantityOf(place, scalar, dimension) : null;
+    }
 
     /// <summary>What a meter showed: a quantity of the key's own dimension, one side of one, or a word.</summary>
     public Written<Indication>? Indication(string key)
@@ -136,7 +139,7 @@ public sealed class Fields
             return new(read, scalar.Text, SpotOf(scalar));
         }
 
-        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : FaultOf(shape.KeyAt(place).Dimension), scalar, fault);
+        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : FaultOf(shape.KeyAt(place).Dimension), place, scalar, fault);
         return null;
     }
 
@@ -144,21 +147,22 @@ public sealed class Fields
     private static string FaultOf(Dimension dimension) =>
         dimension == Dimension.Number ? RecordChecks.NumberUnreadable : RecordChecks.QuantityUnreadable;
 
-    private Written<Quantity>? QuantityOf(ScalarNode scalar, Dimension dimension)
+    private Written<Quantity>? QuantityOf(int place, ScalarNode scalar, Dimension dimension)
     {
         if (QuantityText.Parse(scalar.Text, dimension).Is(out var quantity, out var fault))
         {
             return new(quantity, scalar.Text, SpotOf(scalar));
         }
 
-        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : RecordChecks.QuantityUnreadable, scalar, fault);
+        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : RecordChecks.QuantityUnreadable, place, scalar, fault);
         return null;
     }
 
     /// <summary>A tolerance around a nominal value of a dimension.</summary>
     public Written<Tolerance>? Tolerance(string key, Dimension dimension, Quantity? nominal)
     {
-        if (Scalar(Place(key)) is not { } scalar)
+        var place = Place(key);
+        if (Scalar(place) is not { } scalar)
         {
             return null;
         }
@@ -168,14 +172,15 @@ public sealed class Fields
             return new(tolerance, scalar.Text, SpotOf(scalar));
         }
 
-        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : RecordChecks.ToleranceUnreadable, scalar, fault);
+        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : RecordChecks.ToleranceUnreadable, place, scalar, fault);
         return null;
     }
 
     /// <summary>A day.</summary>
     public Written<DateOnly>? Date(string key)
     {
-        if (Scalar(Place(key)) is not { } scalar)
+        var place = Place(key);
+        if (Scalar(place) is not { } scalar)
         {
             return null;
         }
@@ -185,14 +190,15 @@ public sealed class Fields
             return new(date, scalar.Text, SpotOf(scalar));
         }
 
-        Report(RecordChecks.DateUnreadable, scalar, fault);
+        Report(RecordChecks.DateUnreadable, place, scalar, fault);
         return null;
     }
 
     /// <summary>A day, a month or a year.</summary>
     public Written<RoughDate>? RoughDate(string key)
     {
-        if (Scalar(Place(key)) is not { } scalar)
+        var place = Place(key);
+        if (Scalar(place) is not { } scalar)
         {
             return null;
         }
@@ -202,14 +208,15 @@ public sealed class Fields
             return new(date, scalar.Text, SpotOf(scalar));
         }
 
-        Report(RecordChecks.DateUnreadable, scalar, fault);
+        Report(RecordChecks.DateUnreadable, place, scalar, fault);
         return null;
     }
 
     /// <summary>A number without a unit.</summary>
     public Written<decimal>? Number(string key)
     {
-        if (Scalar(Place(key)) is not { } scalar)
+        var place = Place(key);
+        if (Scalar(place) is not { } scalar)
         {
             return null;
         }
@@ -219,7 +226,7 @@ public sealed class Fields
             return new(number.Value, scalar.Text, SpotOf(scalar));
         }
 
-        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : RecordChecks.NumberUnreadable, scalar, fault);
+        Report(fault.Kind == ParseFaultKind.Comma ? TextChecks.DecimalComma : RecordChecks.NumberUnreadable, place, scalar, fault);
         return null;
     }
 
@@ -359,7 +366,7 @@ public sealed class Fields
             near is null ? $"known words: {string.Join(", ", key.Words)}" : $"write {key.Name}: {near}");
     }
 
-    private void Report(string check, ScalarNode scalar, ParseFault fault)
+    private void Report(string check, int place, ScalarNode scalar, ParseFault fault)
     {
         // Inside quotes and blocks the text does not start at the scalar's own place in every case; the scalar's place is true in all.
         var start = Math.Min(fault.Offset, scalar.Text.Length);
@@ -367,7 +374,7 @@ public sealed class Fields
         var (before, length) = (CodePoints(scalar.Text.AsSpan(0, start)), CodePoints(scalar.Text.AsSpan(start, end - start)));
         var isExact = scalar.Style == ScalarWriting.Plain && before + length <= scalar.Spot.Length;
         binder.Report(check, isExact ? scalar.Spot with { Column = scalar.Spot.Column + before, Length = length } : scalar.Spot,
-            fault.Message, fault.NextStep);
+            fault.Message, fault.NextStep ?? $"write it in the form {shape.KeyAt(place).Name}: {shape.KeyAt(place).Example}");
     }
 
     private static int CodePoints(ReadOnlySpan<char> text)
@@ -387,6 +394,6 @@ public sealed class Fields
     private void ReportShape(string key, Node found, string expected)
     {
         var what = found switch { MappingNode => "a mapping", SequenceNode => "a list", _ => "a single value" };
-        binder.Report(RecordChecks.ValueShape, found.Spot, $"{what} stands behind '{key}'", $"write {key}: {expected}");
+        binder.Report(RecordChecks.ValueShape, found.Spot, $"{what} stands behind '{key}', expected {(shape.KeyAt(Place(key)).Kind is ValueKind.List ? "a list" : shape.KeyAt(Place(key)).Kind is ValueKind.Mapping ? "a mapping" : "a single value")}", $"write {key}: {expected}");
     }
 }

@@ -4,6 +4,7 @@ using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Binding;
 
@@ -140,11 +141,18 @@ public static class FileBinding
     }
 
     // A comma that cuts a number in two is seen by the text and by the number: one cause, one message.
+    // A value that cannot be read because of a character that nobody sees has been told of by that.
+    private static bool IsOfHidden(Place place, ILookup<int, int> hidden) =>
+        hidden[place.Line].Any(column => column >= place.Column && column < place.Column + place.Length);
+
     private static IEnumerable<Finding> Unsaid(ImmutableArray<Finding> findings, ImmutableArray<Finding> said)
     {
         var places = said.Select(finding => (finding.Check, finding.Place.Line, finding.Place.Column)).ToHashSet();
+        var hidden = said.Where(finding => finding.Check is TextChecks.ControlCharacter or TextChecks.HiddenCharacter or TextChecks.NotACharacter)
+            .ToLookup(finding => finding.Place.Line, finding => finding.Place.Column);
         var full = said.Where(finding => finding.More > 0).Select(finding => finding.Check).ToHashSet(StringComparer.Ordinal);
-        return findings.Where(finding => !full.Contains(finding.Check) && !places.Contains((finding.Check, finding.Place.Line, finding.Place.Column)));
+        return findings.Where(finding => !full.Contains(finding.Check) && !places.Contains((finding.Check, finding.Place.Line, finding.Place.Column))
+            && !IsOfHidden(finding.Place, hidden));
     }
 
     private static Duty? Duty(Fields? fields) => fields is null ? null : new(fields.Count("hours_per_year"), fields.Quantity("temperature"))

@@ -58,7 +58,7 @@ public sealed class SchemaCheck
         Severity.Error,
         new Place(path, inner.Error.LineNumber, inner.Error.LinePosition),
         "the schema refuses this: " + SchemaWords.Say(inner.Error),
-        inner.Description is { } description ? "write what belongs here: " + description.TrimEnd('.') : null);
+        inner.Description is { } description ? "write what belongs here: " + description.TrimEnd('.') : "write it as the page of the record format shows it");
 
     private JsonSchema SchemaOf(Shape fileShape)
     {

@@ -24,6 +24,12 @@ public sealed class CheckCaseTests
         Assert.True(wrong.Length == 0, string.Join('\n', wrong));
     }
 
+    // Whatever is found in any case, by a check or by reading.
+    [Fact]
+    public void Every_finding_says_what_to_do_next() => Assert.Empty(
+        RecordCase.All.SelectMany(one => new SmallCollection(one.Blocks).Findings()).Where(finding => string.IsNullOrWhiteSpace(finding.NextStep))
+            .Select(finding => $"{finding.Check}: {finding.Message}"));
+
     [Fact]
     public void Every_file_of_cases_has_one_that_fails_and_one_that_is_clean()
     {
