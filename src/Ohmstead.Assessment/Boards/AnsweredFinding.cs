@@ -28,7 +28,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     /// <summary>True when a board is not fit to run before it is answered.</summary>
     public bool MustBeAnswered => Weight is ObservedSeverity.Major or ObservedSeverity.Safety;
 
-    /// <summary>How much it matters: as written, or more where its words are never little (<see cref="Troubles.Weigh(Observation, Part?)"/>).</summary>
+    /// <summary>How much it matters: as written, or more where its words are never little (<see cref="FindingWeight"/>).</summary>
     public ObservedSeverity Weight { get; init; } = Finding.Severity.Value;
 
     /// <summary>What sort of trouble it is.</summary>
@@ -48,7 +48,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
             {
                 var part = parts.GetValueOrDefault(finding.At.Value);
                 OpenAt(open, finding.At.Value).Add(found.Count);
-                found.Add(new(visits[order], Moment.Of(order, finding.Spot), finding, part) { Weight = Troubles.Weigh(finding, part) });
+                found.Add(new(visits[order], Moment.Of(order, finding.Spot), finding, part) { Weight = FindingWeight.Of(finding, part) });
             }
 
             if (found.Count == 0)

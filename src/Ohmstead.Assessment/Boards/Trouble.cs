@@ -1,4 +1,3 @@
-using System.Buffers;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -35,8 +34,8 @@ internal enum Trouble
 internal static class Troubles
 {
     // All in capitals, as the words are that they are looked for in.
-    private static readonly string[] Metal = ["CHASSIS", "CASE", "METALWORK", "CABINET", "FRAME", "PANEL", "EARTH", "TOUCH"];
-    private static readonly string[] Live = ["LIVE", "SHOCK", "TINGL", "VOLTS ON", "VOLTAGE ON"];
+    internal static readonly string[] Metal = ["CHASSIS", "CASE", "METALWORK", "CABINET", "FRAME", "PANEL", "EARTH", "TOUCH"];
+    internal static readonly string[] Live = ["LIVE", "SHOCK", "TINGL", "VOLTS ON", "VOLTAGE ON"];
     // What is no part of the list is spent by these all the same.
     private static readonly string[] SpentAnywhere = ["CRAZ", "BULG", "SWOLLEN", "VENTED", "BURST", "PERISH", "EXPLODED"];
     private static readonly string[] Spent =
@@ -47,21 +46,11 @@ internal static class Troubles
     private const string Heard = "CRACKL";
 
     // What leaks by the meter is no leak that wets a hand: readings judge it.
-    private const string Measured = "LEAKAGE";
-    private const string Wet = "ELECTROLYTE";
-    private static readonly string[] WetWords = [Wet];
-
-    // What is never little, whatever was written beside it.
-    private static readonly string[] SpentLittle = ["BULG", "SWOLLEN", "VENTED", "BURST", "EXPLODED", "BURNT", "BURNED", "CHARRED"];
-    private static readonly string[] SpentAlways = [.. SpentLittle, "CRAZ"];
-    private static readonly string[] Cracked = ["CRACKED", "CRACKS", "CRACK ", "SPLIT", "SHATTER"];
+    internal const string Measured = "LEAKAGE";
+    internal const string Wet = "ELECTROLYTE";
     private static readonly string[] Staying = ["JOINT", "PAD", "TRACK", "TRACE", "SOCKET", "CONNECTOR", "PLUG", "HOLDER", "TERMINAL", "BOARD"];
-    private static readonly string[] Suppressing = ["SUPPRESS", "X1", "X2", "Y1", "Y2"];
-    private static readonly string[] Leaking = ["LEAK"];
-    private static readonly string[] Crust = ["CRUST"];
-    private static readonly SearchValues<string> NeverLittle = SearchValues.Create([.. SpentAlways, .. Cracked, .. Live, .. Leaking, .. Crust, Wet], StringComparison.OrdinalIgnoreCase);
-    private static readonly string[] Copper = ["PAD", "TRACK", "TRACE", "COPPER"];
-    private static readonly string[] Joints = ["JOINT", "SOLDER", "UNSOLDER", "DESOLDER", "WIRE", "LEAD OFF", "LEG OFF", "CONNECTION"];
+    internal static readonly string[] Copper = ["PAD", "TRACK", "TRACE", "COPPER"];
+    internal static readonly string[] Joints = ["JOINT", "SOLDER", "UNSOLDER", "DESOLDER", "WIRE", "LEAD OFF", "LEG OFF", "CONNECTION"];
 
     // What touches is cleaned or set. What moves is told by how it feels and sounds, where something that moves sits.
     private static readonly string[] Touching = ["CONTACT", "SOCKET", "WIPER", "SLIDER"];
@@ -99,56 +88,6 @@ internal static class Troubles
     private static bool IsOfContacts(string words, Part? part) =>
         !Speaks(words.Replace(Heard, string.Empty, StringComparison.Ordinal), Broken)
         && (Speaks(words, Touching) || ((part is null || part.Values.Kind.Value.HasContacts) && Speaks(words, Moving)));
-
-    /// <summary>
-    /// How much a finding matters: as it was written, but for what is never little. Metal that is live, and a crazed part that people rely on not to be hurt, can hurt;
-    /// a part that leaks, bulges or burnt is spent. What the words deny ('no crazing') is not said. Common practice.
-    /// </summary>
-    /// <param name="finding">The finding.</param>
-    /// <param name="part">The part that it was seen at, or null when its place is none.</param>
-    internal static ObservedSeverity Weigh(Observation finding, Part? part) => Weigh(finding.What.Value, finding.Severity.Value, part);
-
-    /// <summary>How much words about a part matter, wherever they were written.</summary>
-    /// <param name="what">The words.</param>
-    /// <param name="written">How much they were said to matter.</param>
-    /// <param name="part">The part, or null when it is none.</param>
-    internal static ObservedSeverity Weigh(string what, ObservedSeverity written, Part? part)
-    {
-        // Nearly all findings speak of nothing of the kind.
-        if (written == ObservedSeverity.Safety || !what.AsSpan().ContainsAny(NeverLittle))
-        {
-            return written;
-        }
-
-        var words = what.ToUpperInvariant();
-        if (Speaks(words, Metal) && Speaks(words, Live, unlessDenied: true))
-        {
-            return ObservedSeverity.Safety;
-        }
-
-        var values = part?.Values;
-        var isRelied = values is null ? Speaks(words, Suppressing) : PartKind.IsSafetyRelevant(values);
-        if (isRelied && (Speaks(words, SpentAlways, unlessDenied: true) || (Speaks(words, Cracked, unlessDenied: true) && !Speaks(words, Copper) && !Speaks(words, Joints))))
-        {
-            return ObservedSeverity.Safety;
-        }
-
-        return written is ObservedSeverity.Minor or ObservedSeverity.Note && IsNeverLittle(words, values?.Kind.Value) ? ObservedSeverity.Major : written;
-    }
-
-    private static bool IsNeverLittle(string words, PartKind? kind)
-    {
-        // Paint may craze; a film part that leaks is judged by its readings.
-        if (Speaks(words, SpentLittle, unlessDenied: true))
-        {
-            return true;
-        }
-
-        var holdsLiquid = kind is null || kind.IsElectrolytic || kind == PartKinds.Cell;
-        return (holdsLiquid && Speaks(words.Replace(Measured, string.Empty, StringComparison.Ordinal), Leaking, unlessDenied: true))
-            || (kind == PartKinds.Cell && Speaks(words, Crust, unlessDenied: true))
-            || (kind is { IsElectrolytic: true } && Speaks(words, WetWords, unlessDenied: true));
-    }
 
     /// <summary>Whether what a finding was seen at is a place that stays when a part goes: a joint, a track, a socket, a connector by its words or its letter.</summary>
     internal static bool NamesAPlace(string at)

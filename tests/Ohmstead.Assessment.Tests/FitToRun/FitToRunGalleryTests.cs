@@ -9,8 +9,8 @@ namespace Ohmstead.Assessment.Tests.FitToRun;
 /// </summary>
 public sealed class FitToRunGalleryTests
 {
-    private const int LeastRefused = 350;
-    private const int LeastSound = 170;
+    private const int LeastRefused = 450;
+    private const int LeastSound = 200;
 
     public static TheoryData<string, string> Refused { get; } = Named(isFit: false);
 

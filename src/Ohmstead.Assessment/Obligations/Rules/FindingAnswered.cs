@@ -30,13 +30,24 @@ public sealed class FindingAnswered : IObligationRule
 
             foreach (var reading in place.Counting)
             {
-                if (reading is { Reading.Note: { } note, Place: { } part, IsNew: false } && Troubles.Weigh(note.Value, ObservedSeverity.Note, part) is var weight and not ObservedSeverity.Note
+                if (reading is { Reading.Note: { } note, Place: { } part, IsNew: false } && FindingWeight.Of(part.Ref.Value, note.Value, ObservedSeverity.Note, part) is var weight and not ObservedSeverity.Note
                     && !(weight == ObservedSeverity.Major && place.Decision is { GivesAReason: true } decision && decision.What.Value.LetsStay() && place.DecidedAt > reading.At))
                 {
                     yield return Obligation.Open(
                         Kind, weight == ObservedSeverity.Safety ? BoardState.MakeSafe : BoardState.FaultStands, part.Ref.Value,
                         $"noted beside the reading of {BoardUnderObligation.Day(reading.Visit)}: {note.Value}", "replace it, or answer it by a decision with a reason where nobody can be hurt");
                 }
+            }
+        }
+
+        // A test that passed while something smoked passed nothing; work after it, and the proof that follows, answer that.
+        foreach (var proof in board.Board.Proofs)
+        {
+            if (proof.Proof.Note is { } note && proof.At > board.Board.LastWorkAt && FindingWeight.Of(proof.Proof.Point.Value, note.Value, ObservedSeverity.Note, null) is var weight and not ObservedSeverity.Note)
+            {
+                yield return Obligation.Open(
+                    Kind, weight == ObservedSeverity.Safety ? BoardState.MakeSafe : BoardState.FaultStands, proof.Proof.Point.Value,
+                    $"noted beside the proof of {BoardUnderObligation.Day(proof.Visit)}: {note.Value}", "find the cause, mend it, and prove the board again");
             }
         }
     }

@@ -22,6 +22,11 @@ public sealed class HazardGone : IObligationRule
             {
                 yield return Obligation.DoesNotApply(Kind, at, $"{what}: it stays and is cautioned against");
             }
+            else if (hazard is { MadeSafe: not null, Hazard.Kind.Value: HazardKind.LeakedElectrolyte } && at is not null && board.Board.Place(at) is { Change: null, Part.Values.Kind.Value: var kind }
+                && (kind.IsElectrolytic || kind == PartKinds.Cell))
+            {
+                yield return Obligation.Open(Kind, BoardState.FaultStands, at, $"{what} washed off, and what leaked still sits there", "replace it, and record the work") with { NeedsPart = true };
+            }
             else if (hazard is { MadeSafe: { } visit, By: { } work })
             {
                 yield return Obligation.Met(Kind, at, $"{what} made safe", board.By(work, visit));

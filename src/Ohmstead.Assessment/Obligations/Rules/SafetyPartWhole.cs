@@ -46,7 +46,7 @@ public sealed class SafetyPartWhole : IObligationRule
         {
             foreach (var work in visit.Work)
             {
-                if (IsMending(work) && work is { Part: null, At: { } at } && IsAFuse(at.Value) && board.Board.Place(at.Value) is null)
+                if (IsMending(work) && work is { Part: null, At: { } at } && FindingWeight.IsAFuse(at.Value) && board.Board.Place(at.Value) is null)
                 {
                     yield return Obligation.Open(
                         Kind, BoardState.FaultStands, at.Value, $"a fuse by its name, {work.Did.Text} on {BoardUnderObligation.Day(visit)}: people rely on it not to be hurt",
@@ -91,9 +91,6 @@ public sealed class SafetyPartWhole : IObligationRule
     }
 
     private static bool Protects(string at) => Troubles.Speaks(at.ToUpperInvariant(), Protecting);
-
-    private static bool IsAFuse(string at) =>
-        (at.Length > 1 && at[0] == 'F' && at.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0) || at.Equals("fuse", StringComparison.OrdinalIgnoreCase);
 
     // Letting down a charge is named by its hazard; any other way to make such a part safe than to replace it is a way round it.
     private static bool IsMending(WorkEntry work) =>
