@@ -48,7 +48,7 @@ public sealed record FuseFigures(
         ratedAmperes >= row.FromAmperes && ratedAmperes <= row.ToAmperes
         && (system is null || row.System == system)
         && (speed is null || row.Speed is null || row.Speed == speed)
-        && (breaking is null || (row.System == FuseSystem.IEC && (row.Breaking is null || row.Breaking == breaking))));
+        && (breaking is null || (row.System == FuseSystem.IEC && (row.Breaking is null ? breaking != FuseBreaking.E : row.Breaking == breaking))));
 
     /// <summary>Why times or breaking capacity of a fuse are not known here, or null where they are: no figure of another stands in for them.</summary>
     public static string? WhyNone(FuseSystem? system, FuseSpeed? speed, FuseBreaking? breaking) => (system, speed, breaking) switch

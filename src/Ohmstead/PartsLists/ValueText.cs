@@ -158,13 +158,13 @@ internal static class ValueText
         _ => "current",
     };
 
-    // Two words may be joined by a slash (2200uF/25V); -10/+50 % and 1/4W are one word.
+    // Two words may be joined by a slash (2200uF/25V); -10/+50 %, 1/4W and X1/Y2 are one word.
     private static IEnumerable<string> Words(string text, Dimension dimension, string? unit)
     {
         foreach (var word in Together(Pieces(text)))
         {
             var pieces = word.Split('/', StringSplitOptions.RemoveEmptyEntries);
-            var isOne = pieces.Length < 2 || (word.Contains('%', StringComparison.Ordinal) && word[0] is '+' or '-' or '±') || FractionOfWatt(word) is not null
+            var isOne = pieces.Length < 2 || (word.Contains('%', StringComparison.Ordinal) && word[0] is '+' or '-' or '±') || FractionOfWatt(word) is not null || SafetyClasses.Read(word.ToUpperInvariant()) is not null
                 || QuantityText.Parse(word, dimension == Dimension.Number ? Dimension.Voltage : dimension).Is(out _, out _) || (unit is null && pieces.Any(piece => piece.All(char.IsAsciiDigit)));
             foreach (var piece in isOne ? [word] : pieces)
             {

@@ -75,6 +75,15 @@ public sealed class DryCapacitorVerdictTests
     public void A_capacitor_on_the_mains_has_a_loss_to_keep(string part, string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict(part, $"circuit: out, frequency: 1 kHz, loss_factor: {reading}").Outcome);
 
+    // 0.018 / (2 pi 1 kHz 100 nF) = 28.6 Ω where the film is not written, and above it paper is in no source; 0.011 of polypropylene is 17.5 Ω and decides.
+    [Theory]
+    [InlineData(X2, "28 Ω", VerdictOutcome.Inside)]
+    [InlineData(X2, "30 Ω", VerdictOutcome.ProvesNothing)]
+    [InlineData("kind: polypropylene film, safety_class: X2, capacitance: 100 nF, tolerance: 20 %", "17 Ω", VerdictOutcome.Inside)]
+    [InlineData("kind: polypropylene film, safety_class: X2, capacitance: 100 nF, tolerance: 20 %", "18 Ω", VerdictOutcome.Outside)]
+    public void The_ESR_of_a_capacitor_on_the_mains_follows_from_its_loss(string part, string reading, VerdictOutcome outcome) =>
+        Assert.Equal(outcome, Worked.Verdict(part, $"circuit: out, frequency: 1 kHz, esr: {reading}").Outcome);
+
     // ±20 % and 10 % of change: 0.8 x 0.9 = 0.72, 1.2 x 1.1 = 1.32 (TDK; common practice).
     [Theory]
     [InlineData("100 nF", VerdictOutcome.ProvesNothing)]

@@ -81,6 +81,13 @@ public sealed class PrintReaderTests
         Assert.Equal([safety, chip], Read(print).Where(meaning => meaning.As != "date code").Select(meaning => meaning.Meaning));
 
     [Theory]
+    [InlineData("X1Y2")]
+    [InlineData("X1/Y2")]
+    [InlineData("Y2/X1")]
+    public void Two_classes_are_told_as_two(string print) => Assert.Contains(
+        Read(print), meaning => meaning.Meaning == "classes X1/Y2: X1 across the line, Y2, to 300 V a.c. to earth, each with a voltage of its own");
+
+    [Theory]
     [InlineData("Y2", PrintedOn.Suppression, "class Y2, to 300 V a.c.")]
     [InlineData("226", PrintedOn.Tantalum, "22 µF")]
     [InlineData("G106", PrintedOn.Tantalum, "10 µF 4 V")]

@@ -22,6 +22,8 @@ public sealed class ValueTextTests
     [InlineData("4n7K", "polyester film", "capacitance: 4.7 nF, tolerance: ±10 %")]
     [InlineData("100n X7R 50V", "ceramic class 2", "capacitance: 100 nF, material: X7R, rated_voltage: 50 V")]
     [InlineData("22p NP0", "ceramic class 1", "capacitance: 22 pF, material: C0G")]
+    [InlineData("2n2 X1Y2 250V", "suppression capacitor", "capacitance: 2.2 nF, safety_class: X1/Y2, rated_voltage: 250 V")]
+    [InlineData("2n2 Y2/X1 250V", "suppression capacitor", "capacitance: 2.2 nF, safety_class: X1/Y2, rated_voltage: 250 V")]
     [InlineData("100n X2 275V", "suppression capacitor", "capacitance: 100 nF, safety_class: X2, rated_voltage: 275 V")]
     [InlineData("10u 35V tantalum", "tantalum", "capacitance: 10 µF, rated_voltage: 35 V")]
     [InlineData("10 mH", "inductor", "inductance: 10 mH")]
