@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 
 namespace Ohmstead.Records.Binding;
@@ -11,6 +12,8 @@ public static class NameRules
     private static readonly FrozenSet<string> Devices = new[] { "CON", "PRN", "AUX", "NUL", "CONIN$", "CONOUT$", "CLOCK$" }
         .Concat("0123456789¹²³".SelectMany(number => new[] { "COM" + number, "LPT" + number }))
         .ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+
+    private static readonly SearchValues<char> Refused = SearchValues.Create("<>:\"\\|?*");
 
     /// <summary>Why the text cannot be a name, or null when it can.</summary>
     public static string? Fault(string text)
@@ -46,7 +49,7 @@ public static class NameRules
         IsDevice(name) ? "a device has that name there"
         : name.EndsWith('.') ? "a name there does not end in a full stop"
         : name.EndsWith(' ') ? "a name there does not end in a space"
-        : name.IndexOfAny("<>:\"\\|?*") is >= 0 and var at ? $"a name there holds no {name[at]}"
+        : name.IndexOfAny(Refused) is >= 0 and var at ? $"a name there holds no {name[at]}"
         : name.IndexOfAnyInRange('\0', '\u001F') >= 0 ? "a name there holds no control character"
         : null;
 
