@@ -127,8 +127,17 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
         var at = finding.Finding.At.Value;
         // Work on one part that names another as its place is work on the first.
         var isThere = finding is { Part: not null, MustBeAnswered: true } ? (work.Part ?? work.At)?.Value == at : work.Part?.Value == at || work.At?.Value == at;
-        return isThere || (work.Clears?.Value == at && !(finding.MustBeAnswered && finding.Trouble == Trouble.SpentPart));
+        return isThere || (work.Clears?.Value == at && (!finding.MustBeAnswered || MayBeElsewhere(work, finding)));
     }
+
+    // What can hurt is made safe where it is; what makes metal live may sit anywhere, and a test follows. Dirt is wiped where it lies, or goes with a wash of all.
+    private static bool MayBeElsewhere(WorkEntry work, AnsweredFinding finding) => finding.Trouble switch
+    {
+        Trouble.SpentPart => false,
+        Trouble.LiveMetal => true,
+        Trouble.Dirt => (work.Part ?? work.At) is null || work.Did.Value is not (WorkKind.Cleaned or WorkKind.Washed),
+        _ => finding.Weight != ObservedSeverity.Safety,
+    };
 
     // What need not be answered is answered by any work; a fault that is left alone wants the reason beside it.
     private static bool CanClose(WorkEntry work, AnsweredFinding finding) => finding.Weight switch

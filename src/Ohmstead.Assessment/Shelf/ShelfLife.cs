@@ -16,6 +16,12 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
     public const int UsualYears = 3;
 
     /// <summary>
+    /// The longest shelf life that a record may give an electrolytic that dries out: no maker's text that was read speaks of more (Cornell Dubilier, letter of October
+    /// 1993). Common practice.
+    /// </summary>
+    public const int MostYears = 10;
+
+    /// <summary>
     /// The shelf life of a lot as seen on a day; null when nothing says how old the parts are, or when parts of their kind do not age on the shelf and the
     /// record says nothing else. Where a date code can mean several dates the latest is taken: nothing is called too old that need not be.
     /// </summary>
@@ -27,6 +33,11 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
         if ((lot.ShelfLife is null && !lot.Values.Kind.Value.DriesOut) || Start(lot, day, datesOf) is not (var since, var words))
         {
             return null;
+        }
+
+        if (lot.ShelfLife is { } written && lot.Values.Kind.Value.DriesOut && CalendarSpan.After(since, written.Value.Value) > since.AddYears(MostYears))
+        {
+            return new(since, words, since.AddYears(MostYears), string.Create(CultureInfo.InvariantCulture, $"{MostYears} years, the most that makers give, not the {written.Text} that is written"));
         }
 
         return new(
