@@ -242,6 +242,11 @@ public sealed class RecordLayoutTests
     }
 
     [Theory]
+    [InlineData("{'a\n\n#b' c}\n")]
+    [InlineData("a: {'b\r\r#c' d}\n")]
+    public void A_value_without_a_colon_before_it_is_refused(string text) => Assert.Equal(LayoutState.NotLaidOut, Lay(text, FileForm.Yaml).State);
+
+    [Theory]
     [InlineData("{:}\n")]
     [InlineData("a: { b: 1,:}\n")]
     [InlineData("a: {::}\n")]

@@ -76,6 +76,12 @@ internal sealed class Gap
             }
         }
 
+        // The library reads on where the colon is missing behind a quoted key that runs over several lines.
+        if (stranger < 0 && before is { Kind: TokenKind.Key } && after.Kind is (TokenKind.Value or TokenKind.Block or TokenKind.Open) && !gap.HasColon)
+        {
+            stranger = to;
+        }
+
         return gap;
     }
 
