@@ -8,6 +8,9 @@ public static class PictureSizer
 {
     private const int JpegQuality = 82;
 
+    /// <summary>Why no picture at all can be made.</summary>
+    public const string NoLibrary = "the library that opens pictures does not run on this machine";
+
     /// <summary>What the bytes of a made picture depend on besides its source: another text, other bytes.</summary>
     public static string Settings { get; } = FormattableString.Invariant($"SkiaSharp {typeof(SKBitmap).Assembly.GetName().Version}, JPEG {JpegQuality}");
 
@@ -26,7 +29,7 @@ public static class PictureSizer
         }
         catch (Exception problem) when (problem is TypeInitializationException or DllNotFoundException or BadImageFormatException)
         {
-            return Refused("the library that opens pictures does not run on this machine");
+            return Refused(NoLibrary);
         }
     }
 

@@ -32,7 +32,7 @@ internal sealed class UndoStack(string root, string record)
             return ("nothing of this session is left to take back", null);
         }
 
-        var isDone = RecordFile.Change(root, record, text => text == last.After ? (last.Before, true) : ((string?)null, false));
+        var isDone = RecordFile.Change(root, record, null, text => text == last.After ? (last.Before, true) : ((string?)null, false));
         if (isDone)
         {
             steps.Pop();

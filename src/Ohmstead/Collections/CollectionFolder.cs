@@ -20,8 +20,11 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     /// <summary>The other boards of the collection, where only some are looked at; else null.</summary>
     public Neighbours? Beside { get; private init; }
 
-    /// <summary>A file at the root, or null when there is none.</summary>
-    public string? Named(string name) => File.Exists(Path.Combine(Root, name)) ? name : null;
+    /// <summary>A file at the root that is taken to be there, though it may not be on disk yet.</summary>
+    private string? Also { get; init; }
+
+    /// <summary>A file at the root, or null when there is nothing of that name; whoever reads it says what else it may be.</summary>
+    public string? Named(string name) => (int)new FileInfo(Path.Combine(Root, name)).Attributes == -1 && name != Also ? null : name;
 
     /// <summary>The absolute path of a file of the collection.</summary>
     public string Full(string path) => Path.Combine(Root, path);
@@ -37,7 +40,10 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
 
     /// <summary>A collection of which only some boards are looked at.</summary>
     public CollectionFolder Only(IReadOnlyList<string> boards) =>
-        new(Root, boards, Designs) { Beside = boards.Count == 0 ? null : new([.. Boards.Except(boards, StringComparer.Ordinal)]) };
+        new(Root, boards, Designs) { Also = Also, Beside = boards.Count == 0 ? null : new([.. Boards.Except(boards, StringComparer.Ordinal)]) };
+
+    /// <summary>A collection with one file at its root more, which need not be on disk yet.</summary>
+    public CollectionFolder With(string name) => new(Root, Boards, Designs) { Beside = Beside, Also = name };
 
     /// <summary>A collection with one design more, which need not be on disk yet.</summary>
     public CollectionFolder WithDesign(string path) =>
@@ -61,18 +67,29 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     private static List<string> Markdown(string root, string folder)
     {
         var start = Path.Combine(root, folder);
+        // A folder that is a link, or cannot be listed, is told in the place of what it holds.
+        if (folder.Length > 0 && new DirectoryInfo(start).LinkTarget is not null)
+        {
+            return [folder];
+        }
+
         if (!Directory.Exists(start))
         {
             return [];
         }
 
         // Links are listed and not followed: whoever reads them says so, for a record that is passed over must not pass for a sound one.
-        var options = new EnumerationOptions { RecurseSubdirectories = folder.Length > 0, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System, IgnoreInaccessible = false };
+        var options = new EnumerationOptions { RecurseSubdirectories = folder.Length > 0, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System, IgnoreInaccessible = true };
         var entries = new FileSystemEnumerable<string>(start, (ref FileSystemEntry entry) => entry.ToFullPath(), options)
         {
-            ShouldIncludePredicate = (ref FileSystemEntry entry) => IsLink(ref entry) ? folder.Length > 0 || IsMarkdown(ref entry) : !entry.IsDirectory && IsMarkdown(ref entry),
-            ShouldRecursePredicate = (ref FileSystemEntry entry) => !IsLink(ref entry),
+            ShouldIncludePredicate = (ref FileSystemEntry entry) => IsLink(ref entry) ? folder.Length > 0 || IsMarkdown(ref entry) : entry.IsDirectory ? folder.Length > 0 && !MayBeListed(ref entry) : IsMarkdown(ref entry),
+            ShouldRecursePredicate = (ref FileSystemEntry entry) => !IsLink(ref entry) && MayBeListed(ref entry),
         };
+        if (!MayBeListed(start))
+        {
+            return [folder.Length > 0 ? folder : "."];
+        }
+
         var files = entries
             .Where(file => folder.Length > 0 || Path.GetFileName(file) is not ("README.md" or "DEVELOPERS.md"))
             .Select(file => Path.GetRelativePath(root, file).Replace('\\', '/'))
@@ -82,6 +99,23 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     }
 
     private static bool IsLink(ref FileSystemEntry entry) => (entry.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None;
+
+    private static bool MayBeListed(ref FileSystemEntry entry) => MayBeListed(entry.ToFullPath());
+
+    /// <summary>Whether a folder is there and the system says what is in it.</summary>
+    internal static bool MayBeListed(string folder)
+    {
+        try
+        {
+            using var names = Directory.EnumerateFileSystemEntries(folder).GetEnumerator();
+            names.MoveNext();
+            return true;
+        }
+        catch (Exception closed) when (closed is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
 
     private static bool IsMarkdown(ref FileSystemEntry entry) => entry.FileName.EndsWith(".md", StringComparison.Ordinal);
 }

@@ -53,6 +53,11 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
                     "put the file or the folder itself there")));
             }
 
+            if ((int)info.Attributes != -1 && (info.Attributes & FileAttributes.Directory) != FileAttributes.None)
+            {
+                return (default, Refused(path, "it is a folder, or one that cannot be listed", "look at its permissions, or put the file itself there"));
+            }
+
             if (!info.Exists)
             {
                 return (default,
@@ -68,7 +73,9 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
             }
 
             // A pipe or a device has no length and is never opened: it could keep the run waiting for ever.
-            return (info.Length == 0 ? default : Bytes(info.FullName), null);
+            return info.Length > 0 ? (Bytes(info.FullName), null)
+                : IsNoFile(info) ? (default, Refused(path, "it is a pipe, a socket or a device", "put an ordinary file there"))
+                : (default, null);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -76,6 +83,12 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
                 Refused(path, problem is UnauthorizedAccessException ? "permission is denied"
                 : "the system could not read it", "look at the file's permissions and its disk"));
         }
+    }
+
+    private static bool IsNoFile(FileInfo info)
+    {
+        using var above = Disk.Folder.Open(info.DirectoryName!);
+        return above.Look(info.Name).Kind == Disk.EntryKind.Other;
     }
 
     // The bytes are good until the next file is read: whoever reads them makes text of them at once.

@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
+using Microsoft.Win32.SafeHandles;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Disk;
 using Ohmstead.Pictures;
 
 namespace Ohmstead.Collections;
@@ -22,7 +24,7 @@ internal sealed class FolderPictures(string root) : IPictures
     public IEnumerable<string> Beside(string path)
     {
         var full = Path.Combine(root, path[..(path.LastIndexOf('/') + 1)]);
-        return At(path) == PictureState.Missing && Directory.Exists(full)
+        return At(path) == PictureState.Missing && CollectionFolder.MayBeListed(full)
             ? Directory.EnumerateFiles(full).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal) : [];
     }
 
@@ -34,14 +36,45 @@ internal sealed class FolderPictures(string root) : IPictures
 
     private PictureFault? Open(string path)
     {
-        using var file = new FileStream(Path.Combine(root, path), FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 512);
-        return PictureLimits.Usual.Read(file, path).Is(out _, out var why) ? null : FaultOf(why);
+        try
+        {
+            using var file = new FileStream(Handle(path), FileAccess.Read, bufferSize: 512);
+            return PictureLimits.Usual.Read(file, path).Is(out _, out var why) ? null : FaultOf(why);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return Unreadable(problem);
+        }
+    }
+
+    /// <summary>A picture that is there and cannot be read, in words.</summary>
+    public static PictureFault Unreadable(Exception problem) => new($"it cannot be read: {problem.Message}", "look at the permissions of the file and its folder, and at the disk");
+
+    /// <summary>Opens a picture. No link on the way is followed, and a pipe or a device is never opened.</summary>
+    /// <exception cref="IOException">It cannot be opened.</exception>
+    public SafeFileHandle Handle(string path)
+    {
+        using var folder = FolderPath.Below(root, Path.GetDirectoryName(path) ?? string.Empty, makes: false);
+        return folder.Read(Path.GetFileName(path)) ?? throw DiskFault.Other(EntryKind.Missing, EntryKind.File, path);
     }
 
     /// <summary>A fault with what to do about it.</summary>
     public static PictureFault FaultOf(string why) => new(why, "save it again as a PNG or JPEG picture of usual size, under a name that says which");
 
+    // What cannot be looked at is taken to be there: to open it then says why it cannot be.
     private PictureState Look(string path)
+    {
+        try
+        {
+            return Seek(path);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return PictureState.Present;
+        }
+    }
+
+    private PictureState Seek(string path)
     {
         if (path.Length == 0 || path.Contains('\\', StringComparison.Ordinal) || path.Contains(':', StringComparison.Ordinal) || path.Contains('%', StringComparison.Ordinal)
             || path.Any(char.IsControl) || Path.IsPathRooted(path) || path.Split('/').Any(part => part is "" or "." or ".."))

@@ -4,6 +4,7 @@ using Ohmstead.Assessment.Fit;
 using Ohmstead.Collections;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
 
@@ -37,8 +38,14 @@ internal sealed class FitCommand(Terminal terminal)
             BoardAssessment? found = null;
 
             // The whole collection is read: what is left of a lot is what no board has taken.
-            var result = new CollectionRun(CollectionFolder.Open(parsed.GetValue(shared.Folder)!), options)
+            var files = CollectionFolder.Open(parsed.GetValue(shared.Folder)!);
+            var result = new CollectionRun(files, options)
                 .Run(null, _ => (assessment, _) => found = assessment.Board.Id.Value == wanted ? assessment : found);
+            if (found is null && BoardFinder.TellUnread(files, wanted, result, terminal.Error))
+            {
+                return ExitCode.Usage;
+            }
+
             if (found is null)
             {
                 return Unknown($"there is no board '{wanted}'", Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value)));

@@ -63,7 +63,12 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
             interruption.TakeBackBy(target.Abandon);
             var built = new ReportBuild(terminal, files, target, options, null).Write();
             interruption.TakeBackBy(null);
-            new TextFindings(5, 20).Write(terminal.Out, built.Result, files, CheckCommand.Exit(built.Result, isStrict: false));
+            new TextFindings(5, 20).Write(terminal.Out, built.Result, files, built.Exit);
+            foreach (var note in built.Notes)
+            {
+                terminal.Out.WriteLine(Printable.Of(note));
+            }
+
             terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged; look at {server?.Address ?? Printable.Of(Path.Combine(root, CollectionPage.PathName))}; Ctrl-C ends");
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)

@@ -34,8 +34,13 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             using var target = ReportFolder.Open(parsed.GetValue(to)!, files.Root);
             interruption.TakeBackBy(target.Abandon);
             var built = new ReportBuild(terminal, files, target, options, parsed.GetValue(commit), parsed.GetValue(site)).Write();
-            var exit = CheckCommand.Exit(built.Result, isStrict: false);
+            var exit = built.Exit;
             new TextFindings(5, 20).Write(terminal.Out, built.Result, files, exit);
+            foreach (var note in built.Notes)
+            {
+                terminal.Out.WriteLine(Printable.Of(note));
+            }
+
             terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged, {ReportBuild.Sized(built)}; open {Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}");
             return exit;
         });

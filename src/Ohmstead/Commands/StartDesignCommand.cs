@@ -58,7 +58,7 @@ internal sealed class StartDesignCommand(Terminal terminal)
         var path = board.Assessment.Board.Path;
         var designPath = $"designs/{wanted}.md";
         Action? tell = null;
-        var exit = RecordFile.Change(board.Files.Root, path, text =>
+        var exit = RecordFile.Change(board.Files.Root, path, terminal.Error, text =>
         {
             if (RecordEditor.Open(path, text, FileForm.Markdown, new YamlNodeReader(), out _) is not { } editor)
             {

@@ -112,7 +112,7 @@ internal sealed class StartPartsCommand(Terminal terminal)
     private int Write(ListTarget target, IReadOnlyList<string> items, bool isTrial, RunOptions run)
     {
         (string, string)? written = null;
-        var exit = RecordFile.Change(target.Files.Root, target.Path, text =>
+        var exit = RecordFile.Change(target.Files.Root, target.Path, terminal.Error, text =>
         {
             var (changed, end) = Changed(target, items, run, text);
             written = changed is null || isTrial ? null : (text, changed);

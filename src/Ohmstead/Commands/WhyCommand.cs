@@ -39,6 +39,11 @@ internal sealed class WhyCommand(Terminal terminal)
             }
 
             var (found, result, _) = BoardFinder.Look(files, wanted, options);
+            if (found is null && BoardFinder.TellUnread(files, wanted, result, terminal.Error))
+            {
+                return ExitCode.Usage;
+            }
+
             if (found is null)
             {
                 var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value).Concat(result.Workshop.Lots.Keys));

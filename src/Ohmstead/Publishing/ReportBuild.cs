@@ -15,7 +15,24 @@ namespace Ohmstead.Publishing;
 /// <summary>What a report was built from, and how much work its pictures were.</summary>
 /// <param name="Result">The run.</param>
 /// <param name="PicturesSized">How many pictures were decoded; all others were there already.</param>
-internal sealed record BuiltReport(RunResult Result, int PicturesSized);
+internal sealed record BuiltReport(RunResult Result, int PicturesSized)
+{
+    /// <summary>Whether pictures are missing because nothing on this machine opens any.</summary>
+    public bool LacksPictures { get; init; }
+
+    /// <summary>The records that cannot be read and whose pages are still those of an earlier report.</summary>
+    public IReadOnlyList<string> Older { get; init; } = [];
+
+    /// <summary>How the run ends.</summary>
+    public int Exit => LacksPictures ? ExitCode.Incomplete : CheckCommand.Exit(Result, isStrict: false);
+
+    /// <summary>What is not as it should be with the pages, line by line.</summary>
+    public IEnumerable<string> Notes =>
+        [
+            .. Older.Select(path => $"{path} cannot be read: its page stays that of an earlier report, which it says"),
+            .. LacksPictures ? ["pictures are missing: the library that opens them does not run on this machine; those made before are there"] : Array.Empty<string>(),
+        ];
+}
 
 /// <summary>Builds the pages of a collection into a folder. The result depends on the records and the options alone, not on the number of workers.</summary>
 /// <param name="terminal">Where progress is shown.</param>
@@ -50,7 +67,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         // Links between boards need the numbers before the first page is written; a file is named after its board.
         var numbers = files.Boards.Select(path => Path.GetFileNameWithoutExtension(path)).ToHashSet(StringComparer.Ordinal);
         var version = typeof(ReportBuild).Assembly.GetName().Version?.ToString(3) ?? "0";
-        using var pictures = new ReportPictures(files, new FolderPictures(files.Root), target);
+        using var pictures = new ReportPictures(new FolderPictures(files.Root), target);
         var unreadable = new ConcurrentBag<Finding>();
         var unfinished = new ConcurrentBag<Unfinished>();
         using var data = new DataFiles(target, files.Boards);
@@ -94,8 +111,9 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                     target.Put(page.Path, buffer.Written);
                 })),
             ]);
+        var older = new OlderPages(target, options.Today).Keep(files.Boards, result.Boards);
         target.Finish();
-        return new(result, pictures.Sized);
+        return new(result, pictures.Sized) { LacksPictures = pictures.LacksLibrary, Older = older };
 
         Action<BoardAssessment, ImmutableArray<Finding>> Pages(ReportContext context)
         {

@@ -192,6 +192,9 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         return bytes.Written.ToArray();
     }
 
+    /// <summary>The files that the last run wrote.</summary>
+    public IReadOnlyCollection<string> Before => before;
+
     /// <summary>Puts everything in place, takes away pages of boards that are gone, and keeps the list of what is ours.</summary>
     public void Finish()
     {

@@ -3,16 +3,17 @@ using System.Security.Cryptography;
 using System.Text;
 using Ohmstead.Assessment.Checks;
 using Ohmstead.Collections;
+using Ohmstead.Disk;
 using Ohmstead.Pictures;
+using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 
 /// <summary>Makes the pictures of a report. The name of a made picture holds a digest of its source and of the settings, so one that was made before is not made again.</summary>
-/// <param name="files">The collection.</param>
 /// <param name="pictures">Its pictures.</param>
 /// <param name="target">The report.</param>
-internal sealed class ReportPictures(CollectionFolder files, FolderPictures pictures, ReportFolder target) : IReportPictures, IDisposable
+internal sealed class ReportPictures(FolderPictures pictures, ReportFolder target) : IReportPictures, IDisposable
 {
     private const long LargePixels = 12_000_000;
     private const int DigestLength = 16;
@@ -24,9 +25,13 @@ internal sealed class ReportPictures(CollectionFolder files, FolderPictures pict
     private readonly ConcurrentDictionary<string, Lazy<Made>> made = new(StringComparer.Ordinal);
     private readonly SemaphoreSlim oneLarge = new(1);
     private int sized;
+    private volatile bool lacksLibrary;
 
     /// <summary>How many pictures were decoded; all others were there already.</summary>
     public int Sized => sized;
+
+    /// <summary>Whether pictures are missing because nothing on this machine opens any; those made before are there all the same.</summary>
+    public bool LacksLibrary => lacksLibrary;
 
     /// <inheritdoc/>
     public ShownPicture? Of(string path) => At(path).Shown;
@@ -46,7 +51,16 @@ internal sealed class ReportPictures(CollectionFolder files, FolderPictures pict
             return default;
         }
 
-        var source = File.ReadAllBytes(files.Full(path));
+        byte[] source;
+        try
+        {
+            source = Bytes(path);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return new(null, FolderPictures.Unreadable(problem));
+        }
+
         using var stream = new MemoryStream(source, writable: false);
         if (!PictureLimits.Usual.Read(stream, path).Is(out var header, out var why))
         {
@@ -71,6 +85,7 @@ internal sealed class ReportPictures(CollectionFolder files, FolderPictures pict
             Interlocked.Increment(ref sized);
             if (!PictureSizer.Make(source, header.Form, Large, Small).Is(out var sizes, out why))
             {
+                lacksLibrary |= why == PictureSizer.NoLibrary;
                 return new(null, FolderPictures.FaultOf(why));
             }
 
@@ -84,6 +99,14 @@ internal sealed class ReportPictures(CollectionFolder files, FolderPictures pict
                 oneLarge.Release();
             }
         }
+    }
+
+    private byte[] Bytes(string path)
+    {
+        using var file = pictures.Handle(path);
+        using var bytes = new PageBuffer();
+        FileBytes.Read(file, 0, (int)Math.Min(RandomAccess.GetLength(file), int.MaxValue), bytes);
+        return bytes.Written.ToArray();
     }
 
     private PictureFile Put(string path, SizedPicture picture)

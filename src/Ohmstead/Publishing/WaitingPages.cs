@@ -115,8 +115,10 @@ internal sealed class WaitingPages : IDisposable
         held.Dispose();
         if (home.Look(Name) is { Kind: EntryKind.Folder } there && there.Identity == Tree.Root.Facts.Identity)
         {
+            Tree.Forget();
+            Empty(Tree.Root);
             Tree.Dispose();
-            home.DeleteTree(Name);
+            home.DeleteFolder(Name);
         }
     }
 
@@ -127,15 +129,20 @@ internal sealed class WaitingPages : IDisposable
         Tree.Dispose();
     }
 
+    // What says that the rest is ours goes last: should this be cut short, the next run goes on with it.
+    private static void Empty(Folder folder)
+    {
+        foreach (var name in folder.Names().OrderBy(name => name is MarkName or ReportPlace.ListName))
+        {
+            folder.DeleteTree(name);
+        }
+    }
+
     private static void Clear(Folder folder, Folder? report, bool isInside)
     {
         if (isInside || folder.Look(MarkName).Kind == EntryKind.File)
         {
-            // The mark last, or the rest would be nobody's.
-            foreach (var name in folder.Names().OrderBy(name => name == MarkName))
-            {
-                folder.DeleteTree(name);
-            }
+            Empty(folder);
         }
         else if (folder.Look(ReportPlace.ListName).Kind == EntryKind.File)
         {

@@ -69,7 +69,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     {
         var path = board.Assessment.Board.Path;
         Question = null;
-        var done = RecordFile.Change(board.Files.Root, path, text => Judged(board, text, isSure, change) is { } entry
+        var done = RecordFile.Change(board.Files.Root, path, terminal.Error, text => Judged(board, text, isSure, change) is { } entry
             ? (isTrial ? null : entry.After, entry)
             : ((string?)null, (Judgement?)null));
         if (done is null)

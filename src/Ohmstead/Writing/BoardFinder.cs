@@ -24,9 +24,39 @@ internal static class BoardFinder
             return new(alone, found, result.Findings) { Collection = result.Workshop.Collection, Beside = files };
         }
 
+        if (TellUnread(files, number, result, error))
+        {
+            return null;
+        }
+
         var near = Nearest.To(number, result.Boards.Select(summary => summary.Id.Value));
         error.WriteLine(Nearest.Told($"there is no board '{Printable.Of(number)}'", near));
         return null;
+    }
+
+    /// <summary>Tells of a board whose file is there and cannot be read: that is another thing than no board.</summary>
+    /// <param name="files">The collection.</param>
+    /// <param name="number">The number of the board.</param>
+    /// <param name="result">The run that did not find it.</param>
+    /// <param name="error">Where it is told.</param>
+    /// <returns>False when there is no such file.</returns>
+    public static bool TellUnread(CollectionFolder files, string number, RunResult result, TextWriter error)
+    {
+        var likely = Likely(files, number).ToHashSet(StringComparer.Ordinal);
+        likely.ExceptWith(result.Boards.Select(board => board.Path));
+        var against = result.Findings.FirstOrDefault(finding => finding.Severity == Severity.Error && likely.Contains(finding.Place.Path));
+        if (against is null)
+        {
+            return false;
+        }
+
+        error.WriteLine(Printable.Of($"the record of {number} is there and cannot be read: {against.Place}: {against.Message}"));
+        if (against.NextStep is { } next)
+        {
+            error.WriteLine(Printable.Of($"  = {next}"));
+        }
+
+        return true;
     }
 
     /// <summary>Whether a file is named after the board.</summary>

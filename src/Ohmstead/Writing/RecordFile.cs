@@ -1,5 +1,6 @@
 using System.Text;
 using Ohmstead.Disk;
+using Ohmstead.Output;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Report.Html;
 
@@ -27,9 +28,10 @@ internal static class RecordFile
     /// <summary>Changes a record.</summary>
     /// <param name="root">The collection's folder.</param>
     /// <param name="path">The record, from there. No link on the way is followed.</param>
+    /// <param name="error">Told what a person would not expect of the change, or null.</param>
     /// <param name="change">From the text as it is, without a byte order mark: the text as it shall be, or null to leave it; and what is to be told.</param>
     /// <exception cref="IOException">The file is a link, cannot be read or written, another writer keeps it, or another program changed it meanwhile.</exception>
-    public static T Change<T>(string root, string path, Func<string, (string? Text, T Result)> change)
+    public static T Change<T>(string root, string path, TextWriter? error, Func<string, (string? Text, T Result)> change)
     {
         using var folder = FolderOf(root, path, makes: false);
         WriterTurn.Take(folder);
@@ -49,7 +51,13 @@ internal static class RecordFile
                 throw new IOException("another program changed the file meanwhile; nothing was written, give the command again");
             }
 
-            WholeFile.Write(folder, name, [.. bytes.AsSpan(0, mark), .. Strict.GetBytes(text)], folder.Look(name));
+            var old = folder.Look(name);
+            WholeFile.Write(folder, name, [.. bytes.AsSpan(0, mark), .. Strict.GetBytes(text)], old);
+            if (old.Names > 1)
+            {
+                // A record is replaced whole or not at all, and that gives the new text to one name.
+                error?.WriteLine(Printable.Of($"{path}: the file had {old.Names} names on this disk (hard links); the new text has this one, the old text keeps the others"));
+            }
         }
 
         return result;

@@ -16,6 +16,8 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
     /// <summary>The name of the stock file.</summary>
     public const string Path = "stock.yaml";
 
+    private const string Empty = "# The drawer, the orders, and incoming inspection.\nlots: []\n";
+
     private const string Slip = "incoming-far-from-marking";
 
     private readonly RunResult before = new CollectionRun(files.Only([]), run).Run();
@@ -31,20 +33,15 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
     /// <returns>The exit code.</returns>
     public int Change(bool isSure, bool isTrial, Func<RecordEditor, (EditOutcome Outcome, string Line)> change, Action<Workshop>? tell = null)
     {
-        if (files.Named(Path) is null)
-        {
-            RecordFile.Create(files.Root, Path, "# The drawer, the orders, and incoming inspection.\nlots: []\n");
-        }
-
         (string Before, string After, string Line, Workshop Workshop)? done = null;
-        var exit = RecordFile.Change(files.Root, Path, text =>
+        (string? Text, int Exit) Judged(string text)
         {
             if (Splice.Try(terminal, Path, text, FileForm.Yaml, change) is not var (changed, line))
             {
                 return (null, ExitCode.Findings);
             }
 
-            var after = new CollectionRun(files.Only([]), run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [Path] = changed } }).Run();
+            var after = new CollectionRun(files.With(Path).Only([]), run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [Path] = changed } }).Run();
             if (!JudgedFiles.AreSound(terminal, before, after, [Path]))
             {
                 return (null, ExitCode.Findings);
@@ -60,7 +57,16 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
 
             done = (text, changed, line, after.Workshop);
             return (isTrial ? null : changed, ExitCode.Clean);
-        });
+        }
+
+        // The first entry makes the file, whole; one that is not written makes none.
+        var isThere = files.Named(Path) is not null;
+        var (first, exit) = isThere ? (null, RecordFile.Change(files.Root, Path, terminal.Error, Judged)) : Judged(Empty);
+        if (first is not null)
+        {
+            RecordFile.Create(files.Root, Path, first);
+        }
+
         if (done is var (old, now, entry, workshop))
         {
             EntryTold.Tell(terminal, files.Root, Path, isTrial ? null : (old, now), () =>

@@ -60,7 +60,7 @@ internal sealed class TidyRun(Terminal terminal, bool isTrial, bool showsDiff)
         {
             lock (writing)
             {
-                result = RecordFile.Change(root, path, again => tidy.Of(path, kind, again) is var anew && anew.Text == again ? (null, anew) : (anew.Text, anew));
+                result = RecordFile.Change(root, path, terminal.Error, again => tidy.Of(path, kind, again) is var anew && anew.Text == again ? (null, anew) : (anew.Text, anew));
             }
         }
 

@@ -172,7 +172,7 @@ public sealed class EntryCommandTests
             var reader = new YamlNodeReader();
             for (var i = 0; i < 300; i++)
             {
-                RecordFile.Change(copy.Root, Board, text => (RecordEditor.Open(Board, text, FileForm.Markdown, reader, out _)!.AppendToVisit(
+                RecordFile.Change(copy.Root, Board, null, text => (RecordEditor.Open(Board, text, FileForm.Markdown, reader, out _)!.AppendToVisit(
                     FileShapes.Board, visit => visit["date"] == "2026-11-25", [("date", "2026-11-25")], "readings", $"{{ part: C3, esr: {i + 1} mΩ, note: writer {writer} }}").Text, 0));
             }
         }

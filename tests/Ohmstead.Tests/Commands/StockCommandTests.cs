@@ -8,6 +8,18 @@ public sealed class StockCommandTests
     private const string Stock = "stock.yaml";
 
     [Fact]
+    public void A_trial_makes_no_file_of_the_stock()
+    {
+        using var copy = CollectionCopy.Make();
+        File.Delete(copy.At("stock.yaml"));
+        string[] lot = ["lot", "L-900", "mica", "100pF", "--quantity", "5", "--in", copy.Root, "--as-of", "2026-11-25"];
+        Assert.Equal(0, Run.Of([.. lot, "--trial"]).Exit);
+        Assert.False(File.Exists(copy.At("stock.yaml")));
+        Assert.Equal(0, Run.Of(lot).Exit);
+        Assert.Contains("- { lot: L-900, kind: mica", copy.Read("stock.yaml"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void An_order_is_placed_comes_in_part_and_is_lost_and_every_step_is_one_value_more()
     {
         using var copy = CollectionCopy.Make();

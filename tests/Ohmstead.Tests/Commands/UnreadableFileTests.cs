@@ -1,3 +1,4 @@
+using Ohmstead.Tests.Faults;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Commands;
@@ -58,13 +59,87 @@ public sealed class UnreadableFileTests
         Assert.Equal(3, Run.Of("buy", copy.Root, "--as-of", "2026-11-25").Exit);
     }
 
+    [Theory]
+    [InlineData("mkfifo boards/SP-0099.md", "boards/SP-0099.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
+    [InlineData("rm stock.yaml; mkfifo stock.yaml", "stock.yaml:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
+    [InlineData("rm stock.yaml; mkdir stock.yaml", "stock.yaml:1:1: error: this file cannot be read: it is a folder")]
+    [InlineData("mknod boards/SP-0099.md c 1 5", "boards/SP-0099.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
+    public async Task What_is_no_file_never_keeps_the_run_waiting_and_is_told(string made, string told)
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux() && (Environment.IsPrivilegedProcess || !made.StartsWith("mknod", StringComparison.Ordinal)), "makes what is no file by a shell");
+        using var copy = CollectionCopy.Make();
+        var run = await Child.ShellAsync($"{{ {made}; }} && $ohmstead check .", copy.Root);
+        Assert.Equal(3, run.Exit);
+        Assert.Contains(told, run.Out, StringComparison.Ordinal);
+        Assert.Contains("boards", run.Out, StringComparison.Ordinal);
+    }
+
     [Fact]
-    public async Task A_pipe_among_the_records_never_keeps_the_run_waiting()
+    public async Task A_pipe_in_the_place_of_a_photograph_keeps_neither_check_nor_report_waiting()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "makes a pipe by a shell");
+        using var copy = CollectionCopy.Make();
+        File.Delete(copy.At("photos/SP-0004/c12-print.png"));
+        var run = await Child.ShellAsync("mkfifo photos/SP-0004/c12-print.png && $ohmstead check . && $ohmstead report . --to pages", copy.Root);
+        Assert.True(run.Exit is 0 or 1, run.Error);
+        Assert.Contains("is a pipe, a socket or a device", run.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(CallKind.Open, "boards/more", "boards/more:1:1: error: this file cannot be read")]
+    [InlineData(CallKind.List, "boards/more", "boards/more:1:1: error: this file cannot be read")]
+    [InlineData(CallKind.Open, "photos/SP-0004", "[photograph-unreadable]")]
+    [InlineData(CallKind.Open, "boards/SP-0004.md", "boards/SP-0004.md:1:1: error: this file cannot be read")]
+    public async Task What_the_system_does_not_give_is_told_and_all_else_is_checked(CallKind kind, string under, string told)
+    {
+        Assert.SkipWhen(FaultLibrary.Path is null, FaultLibrary.Missing);
+        using var copy = CollectionCopy.Make();
+        copy.Write("boards/more/SP-0098.md", copy.Read("boards/SP-0003.md").Replace("board: SP-0003", "board: SP-0098", StringComparison.Ordinal));
+        var fault = new SystemFault(kind, 1, CallError.NotAllowed) { Lasts = true };
+        var run = await new WatchedProgram(Child.Program, copy.Root).ShellAsync("exec $ohmstead check .", fault, ("OHMSTEAD_FAULT_UNDER", copy.At(under)));
+        Assert.True(run.IsFaultReached);
+        Assert.Contains(told, run.Run.Out, StringComparison.Ordinal);
+        Assert.Contains($" files, {(under.StartsWith("boards", StringComparison.Ordinal) ? CollectionCopy.Boards : CollectionCopy.Boards + 1)} boards", run.Run.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("rm boards/SP-0007.md; mkfifo boards/SP-0007.md")]
+    [InlineData("printf '\\377' >> boards/SP-0007.md")]
+    public async Task A_record_that_cannot_be_read_is_told_as_that_and_not_as_no_board(string made)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "makes it by a shell");
+        using var copy = CollectionCopy.Make();
+        foreach (var command in new[] { "why SP-0007", "enter SP-0007 C3 46.1uF --by RK", "sheet SP-0007", "fit SP-0007 C3" })
+        {
+            var run = await Child.ShellAsync($"{{ {made}; }}; exec $ohmstead {command} --in .", copy.Root);
+            Assert.NotEqual(0, run.Exit);
+            Assert.StartsWith("the record of SP-0007 is there and cannot be read: boards/SP-0007.md:", run.Error, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void The_page_of_a_record_that_cannot_be_read_stays_and_says_so_until_it_can()
     {
         using var copy = CollectionCopy.Make();
-        var run = await Child.ShellAsync("mkfifo boards/SP-0099.md && $ohmstead check .", copy.Root);
-        Assert.Equal(1, run.Exit);
-        Assert.Contains("boards/SP-0099.md:1:1: error", run.Out, StringComparison.Ordinal);
+        Run Report() => Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25");
+        Assert.Equal(0, Report().Exit);
+        var (record, page, data) = (copy.Read("boards/SP-0004.md"), copy.Read("pages/boards/SP-0004.html"), copy.Read("pages/boards/SP-0004.json"));
+        copy.Write("boards/SP-0004.md", record.Replace("title:", "titel:", StringComparison.Ordinal));
+        for (var time = 0; time < 2; time++)
+        {
+            var run = Report();
+            Assert.Equal(1, run.Exit);
+            Assert.Contains("boards/SP-0004.md cannot be read: its page stays that of an earlier report", run.Out, StringComparison.Ordinal);
+            var older = copy.Read("pages/boards/SP-0004.html");
+            Assert.Contains("This page is of an earlier report: on 2026-11-25 the record could not be read.", older, StringComparison.Ordinal);
+            Assert.Equal(page, older.Replace("<p><strong>This page is of an earlier report: on 2026-11-25 the record could not be read.</strong></p>", string.Empty, StringComparison.Ordinal));
+            Assert.Equal(data, copy.Read("pages/boards/SP-0004.json"));
+            Assert.Single(Directory.GetFiles(copy.At("pages/photos/SP-0004")));
+        }
+
+        copy.Write("boards/SP-0004.md", record);
+        Assert.Equal(0, Report().Exit);
+        Assert.Equal(page, copy.Read("pages/boards/SP-0004.html"));
     }
 
     [Fact]

@@ -10,7 +10,7 @@ public sealed class RecordFileTests
     {
         using var copy = CollectionCopy.Empty();
         copy.Write("a.md", "old");
-        var problem = Assert.Throws<IOException>(() => RecordFile.Change(copy.Root, "a.md", _ =>
+        var problem = Assert.Throws<IOException>(() => RecordFile.Change(copy.Root, "a.md", null, _ =>
         {
             copy.Write("a.md", "saved by the editor");
             return ("new", 0);
@@ -26,7 +26,7 @@ public sealed class RecordFileTests
         using var copy = CollectionCopy.Empty();
         copy.Write("a.md", "old");
         copy.Write(".a.md.new", "half of somethi");
-        Assert.Equal(1, RecordFile.Change(copy.Root, "a.md", text => (text + " and new", 1)));
+        Assert.Equal(1, RecordFile.Change(copy.Root, "a.md", null, text => (text + " and new", 1)));
         Assert.Equal("old and new", copy.Read("a.md"));
         Assert.Equal(["a.md"], Directory.GetFiles(copy.Root).Select(Path.GetFileName));
     }
@@ -39,9 +39,62 @@ public sealed class RecordFileTests
         using var copy = CollectionCopy.Empty();
         copy.Write("a.md", "old");
         File.CreateSymbolicLink(copy.At(".a.md.new"), outside.At("b.md"));
-        RecordFile.Change(copy.Root, "a.md", _ => ("new", 0));
+        RecordFile.Change(copy.Root, "a.md", null, _ => ("new", 0));
         Assert.Equal(("new", "somebody else's"), (copy.Read("a.md"), outside.Read("b.md")));
         Assert.Equal(["a.md"], Directory.GetFiles(copy.Root).Select(Path.GetFileName));
+    }
+
+    [Fact]
+    public async Task The_owner_and_the_permissions_of_a_record_stay()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess, "gives a file to somebody else, as the superuser may");
+        using var copy = CollectionCopy.Make();
+        const string board = "boards/SP-0007.md";
+        Assert.Equal(0, (await Child.ShellAsync($"chown 12345:23456 {board} && chmod 640 {board} && $ohmstead wait SP-0007 'a pen' --in .", copy.Root)).Exit);
+        Assert.Equal("12345:23456 640\n", (await Child.ShellAsync($"stat -c '%u:%g %a' {board}", copy.Root)).Out);
+        Assert.Contains("a pen", copy.Read(board), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_second_name_of_a_record_keeps_the_old_text_and_that_is_told()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "gives a file a second name with a shell");
+        using var copy = CollectionCopy.Make();
+        var old = copy.Read("boards/SP-0007.md");
+        var run = await Child.ShellAsync("ln boards/SP-0007.md kept.md && exec $ohmstead wait SP-0007 'a pen' --in .", copy.Root);
+        Assert.Equal(
+            (0, "boards/SP-0007.md: the file had 2 names on this disk (hard links); the new text has this one, the old text keeps the others\n"),
+            (run.Exit, run.Error));
+        Assert.Equal(old, copy.Read("kept.md"));
+        Assert.Contains("a pen", copy.Read("boards/SP-0007.md"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("enter SP-0007 C3 46.1uF --lifted --by RK --instrument bridge-1")]
+    [InlineData("found SP-0007 C3 \"a crack\" minor --by RK")]
+    [InlineData("wait SP-0007 \"a pen\" --by RK")]
+    public async Task An_entry_that_stands_already_is_asked_about(string command)
+    {
+        using var copy = CollectionCopy.Make();
+        Assert.Equal(0, (await Child.ShellAsync($"exec $ohmstead {command} --in .", copy.Root)).Exit);
+        var once = copy.Read("boards/SP-0007.md");
+        var run = await Child.ShellAsync($"exec $ohmstead {command} --in .", copy.Root);
+        Assert.Equal((1, once), (run.Exit, copy.Read("boards/SP-0007.md")));
+        Assert.Contains("has this entry already, word for word: {", run.Error, StringComparison.Ordinal);
+        Assert.Contains("--sure enters it a second time", run.Error, StringComparison.Ordinal);
+        Assert.Equal(0, (await Child.ShellAsync($"exec $ohmstead {command} --in . --sure", copy.Root)).Exit);
+        Assert.NotEqual(once, copy.Read("boards/SP-0007.md"));
+    }
+
+    [Fact]
+    public void At_the_bench_the_same_reading_twice_is_asked_about()
+    {
+        using var copy = CollectionCopy.Make();
+        string[] bench = ["bench", "SP-0007", "--by", "RK", "--in", copy.Root, "--as-of", "2026-11-25"];
+        var run = Run.Typing("C3 46.1uF\nC3 46.1uF\nn\nC3 46.1uF\ny\nquit\n", bench);
+        Assert.Equal(0, run.Exit);
+        Assert.Equal(2, run.Out.Split("entered already; is it a second one? y writes it all the same").Length - 1);
+        Assert.Equal(2, copy.Read("boards/SP-0007.md").Split("{ part: C3, capacitance: 46.1 µF }").Length - 1);
     }
 
     [Fact]
