@@ -31,14 +31,16 @@ internal static class BenchLog
         }
 
         var places = VisitAnchors.Of(board.Visits);
+        var readings = board.Readings.ToLookup(static reading => reading.VisitOrder);
         for (var order = 0; order < board.Visits.Length; order++)
         {
-            Visit(html, board, working, anchors, places[order], order);
+            Visit(html, board, working, anchors, places[order], order, [.. readings[order]]);
         }
     }
 
     private static void Visit(
-        HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, ElementId place, int order)
+        HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, ElementId place, int order,
+        ImmutableArray<AssessedReading> readings)
     {
         var visit = board.Visits[order];
         using var section = html.Open(Tag.Section, ClassName.Visit).With(place);
@@ -55,7 +57,7 @@ internal static class BenchLog
         }
 
         Found(html, board, visit);
-        Readings(html, board, working, anchors, visit, [.. board.Readings.Where(reading => reading.VisitOrder == order)]);
+        Readings(html, board, working, anchors, visit, readings);
         Lines(html, board, visit);
         if (visit.Proofs.Length > 0)
         {

@@ -22,7 +22,8 @@ internal sealed class ReadingAnchors
     /// <summary>Gives every value of the readings its address.</summary>
     public ReadingAnchors(ImmutableArray<AssessedReading> readings)
     {
-        var taken = new HashSet<string>(StringComparer.Ordinal);
+        // By the name of each address that was given: the number at which to look for the next of its twins.
+        var taken = new Dictionary<string, int>(StringComparer.Ordinal);
         BenchVisit? visit = null;
         var day = string.Empty;
         foreach (var assessed in readings)
@@ -52,12 +53,19 @@ internal sealed class ReadingAnchors
     /// <summary>The address of a reading that has no verdict, or null.</summary>
     public ElementId? Of(Reading reading) => byReading.GetValueOrDefault(reading);
 
-    private static ElementId Unused(HashSet<string> taken, string name)
+    private static ElementId Unused(Dictionary<string, int> taken, string name)
     {
         var unused = name;
-        for (var twin = 2; !taken.Add(unused); twin++)
+        var twin = taken.GetValueOrDefault(name, 2);
+        while (!taken.TryAdd(unused, 2))
         {
             unused = string.Create(CultureInfo.InvariantCulture, $"{name}-{twin}");
+            twin++;
+        }
+
+        if (!ReferenceEquals(unused, name))
+        {
+            taken[name] = twin;
         }
 
         return ElementId.Of(IdPrefix.Reading, unused);
