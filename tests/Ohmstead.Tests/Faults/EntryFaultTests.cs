@@ -62,7 +62,7 @@ public sealed class EntryFaultTests
         var whole = await watched.ShellAsync(line);
         Assert.Equal(0, whole.Run.Exit);
         var entered = copy.Read(Board);
-        foreach (var at in Moments.Of(whole.Count(kind), some: 4))
+        foreach (var at in Moments.Of(whole.Count(kind), some: 2))
         {
             copy.Write(Board, old);
             var run = await watched.ShellAsync(line, new(kind, at, error));
@@ -75,8 +75,11 @@ public sealed class EntryFaultTests
             Assert.Contains(run.Run.Exit, run.IsFaultReached && error is CallError.KilledBefore or CallError.KilledAfter ? [137] : new[] { 0, 2, 3 });
 
             // Whatever was left stops nobody, and is cleared away.
-            Assert.Equal(0, (await Child.ShellAsync($"{line} --sure", copy.At("boards"))).Exit);
-            Assert.Empty(Directory.GetFiles(copy.At("boards"), ".*"));
+            if (Moments.AreAll || Directory.GetFiles(copy.At("boards"), ".*").Length > 0)
+            {
+                Assert.Equal(0, (await Child.ShellAsync($"{line} --sure", copy.At("boards"))).Exit);
+                Assert.Empty(Directory.GetFiles(copy.At("boards"), ".*"));
+            }
         }
     }
 

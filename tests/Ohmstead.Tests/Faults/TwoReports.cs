@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using Ohmstead.Tests.Disk;
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Faults;
+
+/// <summary>A report of a small collection, and the one after it: a page has changed, one has come and one has gone.</summary>
+internal sealed class TwoReports : IDisposable
+{
+    private static readonly string[] Kept = ["SP-0001", "SP-0003", "SP-0004"];
+
+    private readonly CollectionCopy records = CollectionCopy.Make();
+    private readonly CollectionCopy first = CollectionCopy.Empty();
+
+    private TwoReports() => Line = $"exec $ohmstead report {records.Root} --to pages --workers 1";
+
+    /// <summary>What makes the new one.</summary>
+    public string Line { get; }
+
+    /// <summary>The digests of the old one.</summary>
+    public ImmutableSortedDictionary<string, string> Old { get; private set; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>The digests of the new one.</summary>
+    public ImmutableSortedDictionary<string, string> New { get; private set; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>The calls that make the new one out of the old one.</summary>
+    public IReadOnlyList<SystemCall> Calls { get; private set; } = [];
+
+    /// <summary>Makes both.</summary>
+    /// <param name="foreign">A file of somebody else among the pages, or null.</param>
+    public static async Task<TwoReports> MakeAsync(string? foreign)
+    {
+        var two = new TwoReports();
+        foreach (var board in Directory.GetFiles(two.records.At("boards")).Where(file => !Kept.Contains(Path.GetFileNameWithoutExtension(file))))
+        {
+            File.Delete(board);
+        }
+
+        Assert.Equal(0, (await Child.ShellAsync(two.Line, two.first.Root)).Exit);
+        two.first.Write("pages/notes.txt", "mine");
+        if (foreign is not null)
+        {
+            two.first.Write("pages/" + foreign, "mine too");
+        }
+
+        two.Old = Pages(two.first);
+        const string changed = "boards/SP-0003.md";
+        two.records.Write(changed, two.records.Read(changed).Replace("spare from the boat house", "spare out of it", StringComparison.Ordinal));
+        two.records.Write("boards/SP-0005.md", await File.ReadAllTextAsync(Path.Combine(CollectionCopy.Untouched, "boards/SP-0005.md")));
+        File.Delete(two.records.At("boards/SP-0001.md"));
+        using var site = CollectionCopy.Empty();
+        await two.PutOldAsync(site);
+        var whole = await new WatchedProgram(Child.Program, site.Root).ShellAsync(two.Line);
+        Assert.Equal((0, string.Empty), (whole.Run.Exit, whole.Run.Error));
+        two.Calls = whole.Calls;
+        two.New = Pages(site);
+        Assert.NotEqual(two.Old, two.New);
+        return two;
+    }
+
+    /// <summary>Puts the old one into a folder, instead of whatever is there.</summary>
+    public async Task PutOldAsync(CollectionCopy site)
+    {
+        foreach (var folder in Directory.GetDirectories(site.Root))
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+
+        await Child.ShellAsync($"cp -a '{first.At("pages")}' '{site.At("pages")}'", "/");
+    }
+
+    /// <summary>The digests of the pages; what a run that failed left for the next to clear away is none.</summary>
+    public static ImmutableSortedDictionary<string, string> Pages(CollectionCopy site) => LinkTests.Files(site.At("pages"))
+        .Where(entry => entry.Value != "a folder" && !entry.Key.StartsWith(".ohmstead-new", StringComparison.Ordinal) && entry.Key is not (".ohmstead-building" or ".ohmstead-held"))
+        .ToImmutableSortedDictionary(entry => entry.Key, entry => entry.Value.Split(' ')[1], StringComparer.Ordinal);
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        records.Dispose();
+        first.Dispose();
+    }
+}
