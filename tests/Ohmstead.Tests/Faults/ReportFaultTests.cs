@@ -50,6 +50,27 @@ public sealed class ReportFaultTests(FaultyReports reports) : IClassFixture<Faul
     public async Task Pages_that_come_one_by_one_are_taken_back_when_one_fails(CallKind kind, CallError error) =>
         await TryAsync(kind, error, lasts: false, foreign: ".git/HEAD");
 
+    [Theory]
+    [InlineData(CallKind.Rename, "pages")]
+    [InlineData(CallKind.Link, "pages")]
+    [InlineData(CallKind.Link, ".pages.ohmstead-new")]
+    [InlineData(CallKind.Link, "pages/boards")]
+    public async Task A_link_that_is_put_in_the_way_in_that_very_moment_leads_nowhere(CallKind kind, string path)
+    {
+        Assert.SkipWhen(FaultLibrary.Path is null, FaultLibrary.Missing);
+        var two = await reports.PlainAsync();
+        using var site = CollectionCopy.Empty();
+        using var outside = CollectionCopy.Make();
+        await two.PutOldAsync(site);
+        var before = Disk.LinkTests.Files(outside.Root);
+        var fault = new SystemFault(kind, 1, CallError.None) { Swap = (site.At(path), outside.At("boards")) };
+        var run = await new WatchedProgram(Child.Program, site.Root).ShellAsync(two.Line, fault);
+        var everywhere = new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint };
+        Assert.NotEmpty(Directory.EnumerateDirectories(site.Root, "*.aside", everywhere));
+        Assert.Equal(before, Disk.LinkTests.Files(outside.Root));
+        Assert.True(run.Run.Exit is 0 or 3, run.Run.Error);
+    }
+
     private async Task TryAsync(CallKind kind, CallError error, bool lasts, string? foreign)
     {
         Assert.SkipWhen(FaultLibrary.Path is null, FaultLibrary.Missing);
