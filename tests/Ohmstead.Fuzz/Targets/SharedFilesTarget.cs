@@ -15,7 +15,7 @@ internal static class SharedFilesTarget
         }
 
         var form = which % 4 == 3 ? FileForm.Markdown : FileForm.Yaml;
-        var reading = NodeReaders.ForWorker(0).Read("a", input[1..], form, ReadingLimits.Usual);
+        var reading = NodeReaders.ForWorker(0).Read("a", input.AsMemory(1), form, ReadingLimits.Usual);
         var (isRead, findings) = (which % 4) switch
         {
             0 => Said(FileBinding.Collection("collection.yaml", reading)),
