@@ -41,7 +41,9 @@ public sealed partial class RobustnessTests
     {
         var names = Name().Matches(Catalogue + Security).Select(match => match.Value).Distinct(StringComparer.Ordinal).ToArray();
         Assert.InRange(names.Length, 100, int.MaxValue);
-        Assert.Empty(names.Where(name => !Sources[name[..name.IndexOf('.', StringComparison.Ordinal)]].Any(text => text.Contains($" {name[(name.IndexOf('.', StringComparison.Ordinal) + 1)..]}(", StringComparison.Ordinal))));
+        Assert.DoesNotContain(names, name =>
+            !Sources[name[..name.IndexOf('.', StringComparison.Ordinal)]]
+                .Any(text => text.Contains($" {name[(name.IndexOf('.', StringComparison.Ordinal) + 1)..]}(", StringComparison.Ordinal)));
     }
 
     private static int Count(string state) => Rows.Count(row => row.State == state);

@@ -12,7 +12,7 @@ internal sealed class TwoReports : IDisposable
     private readonly CollectionCopy records = CollectionCopy.Make();
     private readonly CollectionCopy first = CollectionCopy.Empty();
 
-    private TwoReports() => Line = $"exec $ohmstead report {records.Root} --to pages --workers 1";
+    public TwoReports() => Line = $"exec $ohmstead report {records.Root} --to pages --workers 1";
 
     /// <summary>What makes the new one.</summary>
     public string Line { get; }
@@ -26,36 +26,40 @@ internal sealed class TwoReports : IDisposable
     /// <summary>The calls that make the new one out of the old one.</summary>
     public IReadOnlyList<SystemCall> Calls { get; private set; } = [];
 
-    /// <summary>Makes both.</summary>
+    /// <summary>Makes both, once.</summary>
     /// <param name="foreign">A file of somebody else among the pages, or null.</param>
-    public static async Task<TwoReports> MakeAsync(string? foreign)
+    public async Task<TwoReports> MadeAsync(string? foreign)
     {
-        var two = new TwoReports();
-        foreach (var board in Directory.GetFiles(two.records.At("boards")).Where(file => !Kept.Contains(Path.GetFileNameWithoutExtension(file))))
+        if (Calls.Count > 0)
+        {
+            return this;
+        }
+
+        foreach (var board in Directory.GetFiles(records.At("boards")).Where(file => !Kept.Contains(Path.GetFileNameWithoutExtension(file))))
         {
             File.Delete(board);
         }
 
-        Assert.Equal(0, (await Child.ShellAsync(two.Line, two.first.Root)).Exit);
-        two.first.Write("pages/notes.txt", "mine");
+        Assert.Equal(0, (await Child.ShellAsync(Line, first.Root)).Exit);
+        first.Write("pages/notes.txt", "mine");
         if (foreign is not null)
         {
-            two.first.Write("pages/" + foreign, "mine too");
+            first.Write("pages/" + foreign, "mine too");
         }
 
-        two.Old = Pages(two.first);
+        Old = Pages(first);
         const string changed = "boards/SP-0003.md";
-        two.records.Write(changed, two.records.Read(changed).Replace("spare from the boat house", "spare out of it", StringComparison.Ordinal));
-        two.records.Write("boards/SP-0005.md", await File.ReadAllTextAsync(Path.Combine(CollectionCopy.Untouched, "boards/SP-0005.md")));
-        File.Delete(two.records.At("boards/SP-0001.md"));
+        records.Write(changed, records.Read(changed).Replace("spare from the boat house", "spare out of it", StringComparison.Ordinal));
+        records.Write("boards/SP-0005.md", await File.ReadAllTextAsync(Path.Combine(CollectionCopy.Untouched, "boards/SP-0005.md")));
+        File.Delete(records.At("boards/SP-0001.md"));
         using var site = CollectionCopy.Empty();
-        await two.PutOldAsync(site);
-        var whole = await new WatchedProgram(Child.Program, site.Root).ShellAsync(two.Line);
+        await PutOldAsync(site);
+        var whole = await new WatchedProgram(Child.Program, site.Root).ShellAsync(Line);
         Assert.Equal((0, string.Empty), (whole.Run.Exit, whole.Run.Error));
-        two.Calls = whole.Calls;
-        two.New = Pages(site);
-        Assert.NotEqual(two.Old, two.New);
-        return two;
+        Calls = whole.Calls;
+        New = Pages(site);
+        Assert.NotEqual(Old, New);
+        return this;
     }
 
     /// <summary>Puts the old one into a folder, instead of whatever is there.</summary>

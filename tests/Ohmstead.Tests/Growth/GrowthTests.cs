@@ -46,7 +46,7 @@ public sealed class GrowthTests
         var options = new RunOptions(new DateOnly(2026, 11, 25), IsThorough: false, Workers: 1, ReadingLimits.Usual);
         var before = GC.GetAllocatedBytesForCurrentThread();
         var result = new CollectionRun(CollectionFolder.Open(copy.Root), options).Run();
-        var text = new StringWriter();
+        using var text = new StringWriter();
         new Ohmstead.Output.TextFindings(int.MaxValue, int.MaxValue).Write(text, result, CollectionFolder.Open(copy.Root), 0);
         new Ohmstead.Output.JsonFindings().Write(text, result, CollectionFolder.Open(copy.Root), 0);
         var cost = GC.GetAllocatedBytesForCurrentThread() - before;
