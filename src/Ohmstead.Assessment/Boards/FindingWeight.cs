@@ -79,7 +79,7 @@ internal static class FindingWeight
 
     /// <summary>Whether a place that no list has is a fuse by its name: F and a number, or the word.</summary>
     internal static bool IsAFuse(string at) =>
-        (at.Length > 1 && at[0] == 'F' && at.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0) || at.Equals("fuse", StringComparison.OrdinalIgnoreCase);
+        (at.Length > 1 && at[0] == 'F' && at.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0) || at.Equals(PartKinds.Fuse.Name, StringComparison.OrdinalIgnoreCase);
 
     private static bool IsNeverLittle(string words, PartKind? kind)
     {
