@@ -43,7 +43,7 @@ public sealed class WriterFaultTests
         (CallKind.Write, CallError.NoSpace, 1),
         (CallKind.Sync, CallError.InputOutput, 1),
         (CallKind.Rename, CallError.InputOutput, 1),
-        (CallKind.Any, CallError.KilledBefore, 3),
+        (CallKind.Any, CallError.KilledBefore, 2),
     ];
 
     private static readonly (CallKind Kind, CallError Error, int Some)[] Whole =
