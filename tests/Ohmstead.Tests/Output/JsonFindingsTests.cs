@@ -72,7 +72,7 @@ public sealed class JsonFindingsTests
     public void Hostile_text_comes_back_exactly_and_stands_in_the_document_as_plain_ascii()
     {
         using var copy = CollectionCopy.Make();
-        copy.Write("boards/SP-0099.md", "---\nboard: SP-0099\ntitle: Rain counter\ndesign: \"x</script>\\\"\\u202E\"\n---\n");
+        copy.Write("boards/SP-0099.md", "---\nboard: SP-0099\ntitle: \"Rain\\u202E counter\"\ndesign: \"x</script>\\\"\"\n---\n");
         var run = Check(copy.Root);
         Assert.All(run.Out, c => Assert.InRange(c, '\n', '~'));
         Assert.Contains(ShownFinding.FromJson(run.Out), finding => finding.Message.Contains("x</script>\"", StringComparison.Ordinal));
