@@ -14,7 +14,13 @@ internal static class KnownBoards
     private const int MostLines = 40;
 
     /// <summary>The boards of a collection. A record whose number is not among its first lines counts by the name of its file.</summary>
-    public static IReadOnlyList<KnownBoard> In(CollectionFolder files) => [.. files.Boards.Select(path => new KnownBoard(NumberIn(files.Full(path)) ?? Path.GetFileNameWithoutExtension(path), path))];
+    /// <remarks>A folder that is a link stands among the records under its own name, to be told, and is none.</remarks>
+    public static IReadOnlyList<KnownBoard> In(CollectionFolder files) =>
+    [
+        .. files.Boards
+            .Where(path => path.EndsWith(".md", StringComparison.Ordinal))
+            .Select(path => new KnownBoard(NumberIn(files.Full(path)) ?? Path.GetFileNameWithoutExtension(path), path)),
+    ];
 
     /// <summary>Who has a number already, or one that can be taken for it: told as one line; null when it is free.</summary>
     public static string? Taken(string number, IReadOnlyList<KnownBoard> boards)
