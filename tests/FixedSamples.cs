@@ -65,5 +65,8 @@ internal static class FixedSamples
         }
     }
 
-    private static ulong? Number(string name) => ulong.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+    private static ulong? Number(string name) =>
+        ulong.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : null;
 }

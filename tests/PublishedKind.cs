@@ -7,7 +7,10 @@ internal static class PublishedKind
     public static bool IsLinked => Compiler is not null;
 
     /// <summary>The C compiler that links, or null when there is none.</summary>
-    public static string? Compiler { get; } = IsOnPath("clang") ? "clang" : IsOnPath("gcc") ? "gcc" : null;
+    public static string? Compiler { get; } =
+        IsOnPath("clang") ? "clang"
+        : IsOnPath("gcc") ? "gcc"
+        : null;
 
     /// <summary>What asks for it where the product is published.</summary>
     public static string Argument => IsLinked ? "-p:Linked=true" : "-p:Linked=false";

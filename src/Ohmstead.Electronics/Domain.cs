@@ -25,8 +25,7 @@ internal readonly struct Domain
         return default;
     }
 
-    internal static string? Positive(string name, decimal value) =>
-        value > 0 ? null : $"{name} is {Figures.Text(value)}, expected above 0";
+    internal static string? Positive(string name, decimal value) => value > 0 ? null : $"{name} is {Figures.Text(value)}, expected above 0";
 
     internal static string? NotNegative(string name, decimal value) =>
         value >= 0 ? null : $"{name} is {Figures.Text(value)}, expected 0 or more";
@@ -49,14 +48,12 @@ internal readonly struct Domain
     internal static string? That(bool holds, string otherwise) => holds ? null : otherwise;
 
     internal Outcome<T> Compute<T>(Func<T> formula)
-        where T : notnull
-        => Flatten(formula, static formula => Outcome<T>.Of(formula()));
+        where T : notnull => Flatten(formula, static formula => Outcome<T>.Of(formula()));
 
     internal Outcome<double> Compute(Func<double> formula) => Flatten(formula, static formula => IfFinite(formula()));
 
     internal Outcome<T> Flatten<T>(Func<Outcome<T>> formula)
-        where T : notnull
-        => Flatten(formula, static formula => formula());
+        where T : notnull => Flatten(formula, static formula => formula());
 
     /// <summary>The same for a formula that is given its figures: where every reading asks for it, a lambda that holds nothing is made once.</summary>
     internal Outcome<T> Flatten<TGiven, T>(TGiven given, Func<TGiven, Outcome<T>> formula)
@@ -78,7 +75,8 @@ internal readonly struct Domain
     }
 
     /// <summary>A computed number, refused when it is none.</summary>
-    internal static Outcome<double> IfFinite(double value) => double.IsFinite(value) ? Outcome<double>.Of(value) : Outcome<double>.Refused(Beyond);
+    internal static Outcome<double> IfFinite(double value) =>
+        double.IsFinite(value) ? Outcome<double>.Of(value) : Outcome<double>.Refused(Beyond);
 
     private const string Beyond = "the figures are too large or too small to compute with";
 }

@@ -16,9 +16,7 @@ public class LazyText : IEquatable<LazyText>
     public LazyText(Func<string> write) => told = write;
 
     /// <summary>Text that the class itself writes.</summary>
-    protected LazyText()
-    {
-    }
+    protected LazyText() { }
 
     private LazyText(string text) => told = text;
 
@@ -44,8 +42,7 @@ public class LazyText : IEquatable<LazyText>
     /// <param name="about">What it is written about.</param>
     /// <param name="write">Writes it, from that alone.</param>
     public static LazyText Of<T>(T about, Func<T, string> write)
-        where T : class
-        => new About<T>(about, write);
+        where T : class => new About<T>(about, write);
 
     /// <summary>Text that is there already.</summary>
     public static implicit operator LazyText(string text) => new(text);

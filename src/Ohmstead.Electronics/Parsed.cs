@@ -19,7 +19,8 @@ public readonly struct Parsed<T>
     public ParseFault? Fault { get; }
 
     /// <summary>The value. Throws when there is a fault: ask <see cref="Is"/> first.</summary>
-    public T Value => Fault is null && value is not null ? value : throw new InvalidOperationException("There is no value: the text was not understood.");
+    public T Value =>
+        Fault is null && value is not null ? value : throw new InvalidOperationException("There is no value: the text was not understood.");
 
     /// <summary>A value that was understood.</summary>
     public static Parsed<T> Of(T value) => new(value, null);

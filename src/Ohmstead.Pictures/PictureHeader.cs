@@ -24,12 +24,20 @@ public sealed record PictureHeader(PictureForm Form, int Width, int Height)
         var read = start[..file.ReadAtLeast(start, Longest, throwOnEndOfStream: false)];
         if (read.StartsWith((ReadOnlySpan<byte>)[0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A]))
         {
-            return read.Length < 24 ? Cut : Of(PictureForm.Png, BinaryPrimitives.ReadUInt32BigEndian(read[16..]), BinaryPrimitives.ReadUInt32BigEndian(read[20..]));
+            return read.Length < 24
+                ? Cut
+                : Of(PictureForm.Png, BinaryPrimitives.ReadUInt32BigEndian(read[16..]), BinaryPrimitives.ReadUInt32BigEndian(read[20..]));
         }
 
         if (read.StartsWith("GIF87a"u8) || read.StartsWith("GIF89a"u8))
         {
-            return read.Length < 10 ? Cut : Of(PictureForm.Gif, BinaryPrimitives.ReadUInt16LittleEndian(read[6..]), BinaryPrimitives.ReadUInt16LittleEndian(read[8..]));
+            return read.Length < 10
+                ? Cut
+                : Of(
+                    PictureForm.Gif,
+                    BinaryPrimitives.ReadUInt16LittleEndian(read[6..]),
+                    BinaryPrimitives.ReadUInt16LittleEndian(read[8..])
+                );
         }
 
         if (read.Length >= 12 && read.StartsWith("RIFF"u8) && read[8..12].SequenceEqual("WEBP"u8))
@@ -42,14 +50,19 @@ public sealed record PictureHeader(PictureForm Form, int Width, int Height)
             return Jpeg(file);
         }
 
-        return Outcome<PictureHeader>.Refused(read.StartsWith("version https://git-lfs"u8) ? "it is a pointer to a file that was not fetched" : "its first bytes are those of no PNG, JPEG, GIF or WebP picture");
+        return Outcome<PictureHeader>.Refused(
+            read.StartsWith("version https://git-lfs"u8)
+                ? "it is a pointer to a file that was not fetched"
+                : "its first bytes are those of no PNG, JPEG, GIF or WebP picture"
+        );
     }
 
     private static Outcome<PictureHeader> Cut => Outcome<PictureHeader>.Refused("it ends before the picture does");
 
-    private static Outcome<PictureHeader> Of(PictureForm form, uint width, uint height) => width is 0 or > int.MaxValue || height is 0 or > int.MaxValue
-        ? Outcome<PictureHeader>.Refused("it claims a width or a height that no picture has")
-        : Outcome<PictureHeader>.Of(new(form, (int)width, (int)height));
+    private static Outcome<PictureHeader> Of(PictureForm form, uint width, uint height) =>
+        width is 0 or > int.MaxValue || height is 0 or > int.MaxValue
+            ? Outcome<PictureHeader>.Refused("it claims a width or a height that no picture has")
+            : Outcome<PictureHeader>.Of(new(form, (int)width, (int)height));
 
     private static Outcome<PictureHeader> Webp(ReadOnlySpan<byte> read)
     {
@@ -65,7 +78,11 @@ public sealed record PictureHeader(PictureForm Form, int Width, int Height)
             return Of(PictureForm.Webp, 1u + (bits & 0x3FFF), 1u + ((bits >> 14) & 0x3FFF));
         }
 
-        return Of(PictureForm.Webp, BinaryPrimitives.ReadUInt16LittleEndian(read[26..]) & 0x3FFFu, BinaryPrimitives.ReadUInt16LittleEndian(read[28..]) & 0x3FFFu);
+        return Of(
+            PictureForm.Webp,
+            BinaryPrimitives.ReadUInt16LittleEndian(read[26..]) & 0x3FFFu,
+            BinaryPrimitives.ReadUInt16LittleEndian(read[28..]) & 0x3FFFu
+        );
     }
 
     private static uint Three(ReadOnlySpan<byte> bytes) => bytes[0] | ((uint)bytes[1] << 8) | ((uint)bytes[2] << 16);
@@ -91,7 +108,11 @@ public sealed record PictureHeader(PictureForm Form, int Width, int Height)
                     file.Position -= segment.Length - 1;
                     break;
                 case >= 0xC0 and <= 0xCF and not (0xC4 or 0xC8 or 0xCC):
-                    return Of(PictureForm.Jpeg, BinaryPrimitives.ReadUInt16BigEndian(segment[7..]), BinaryPrimitives.ReadUInt16BigEndian(segment[5..]));
+                    return Of(
+                        PictureForm.Jpeg,
+                        BinaryPrimitives.ReadUInt16BigEndian(segment[7..]),
+                        BinaryPrimitives.ReadUInt16BigEndian(segment[5..])
+                    );
                 case 0xD9 or 0xDA:
                 case var _ when length < 2:
                     return Outcome<PictureHeader>.Refused("it begins as a JPEG picture and does not go on as one");

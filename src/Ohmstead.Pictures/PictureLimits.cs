@@ -35,7 +35,9 @@ public sealed record PictureLimits(long Bytes, long JpegPixels, long OtherPixels
         var most = header.Form == PictureForm.Jpeg ? JpegPixels : OtherPixels;
         if (header.Pixels > most)
         {
-            return Outcome<PictureHeader>.Refused(FormattableString.Invariant($"it claims {header.Width} by {header.Height} pixels, at most {most} are opened"));
+            return Outcome<PictureHeader>.Refused(
+                FormattableString.Invariant($"it claims {header.Width} by {header.Height} pixels, at most {most} are opened")
+            );
         }
 
         var form = Path.GetExtension(name).ToUpperInvariant() switch
@@ -46,14 +48,17 @@ public sealed record PictureLimits(long Bytes, long JpegPixels, long OtherPixels
             ".WEBP" => PictureForm.Webp,
             _ => (PictureForm?)null,
         };
-        return form == header.Form ? said : Outcome<PictureHeader>.Refused($"it is named {Path.GetExtension(name)} and is {Words(header.Form)}");
+        return form == header.Form
+            ? said
+            : Outcome<PictureHeader>.Refused($"it is named {Path.GetExtension(name)} and is {Words(header.Form)}");
     }
 
-    private static string Words(PictureForm form) => form switch
-    {
-        PictureForm.Png => "a PNG picture",
-        PictureForm.Jpeg => "a JPEG picture",
-        PictureForm.Gif => "a GIF picture",
-        _ => "a WebP picture",
-    };
+    private static string Words(PictureForm form) =>
+        form switch
+        {
+            PictureForm.Png => "a PNG picture",
+            PictureForm.Jpeg => "a JPEG picture",
+            PictureForm.Gif => "a GIF picture",
+            _ => "a WebP picture",
+        };
 }

@@ -12,7 +12,8 @@ public static class PictureSizer
     public const string NoLibrary = "the library that opens pictures does not run on this machine";
 
     /// <summary>What the bytes of a made picture depend on besides its source: another text, other bytes.</summary>
-    public static string Settings { get; } = FormattableString.Invariant($"SkiaSharp {typeof(SKBitmap).Assembly.GetName().Version}, JPEG {JpegQuality}");
+    public static string Settings { get; } =
+        FormattableString.Invariant($"SkiaSharp {typeof(SKBitmap).Assembly.GetName().Version}, JPEG {JpegQuality}");
 
     /// <summary>The end of the name of what is made from a picture: photographs become JPEG, drawings PNG.</summary>
     public static string ExtensionFor(PictureForm form) => form is PictureForm.Jpeg or PictureForm.Webp ? ".jpg" : ".png";
@@ -42,13 +43,24 @@ public static class PictureSizer
             return Refused("it is damaged and cannot be opened");
         }
 
-        var isTurned = codec.EncodedOrigin is SKEncodedOrigin.LeftTop or SKEncodedOrigin.RightTop or SKEncodedOrigin.RightBottom or SKEncodedOrigin.LeftBottom;
+        var isTurned =
+            codec.EncodedOrigin
+            is SKEncodedOrigin.LeftTop
+                or SKEncodedOrigin.RightTop
+                or SKEncodedOrigin.RightBottom
+                or SKEncodedOrigin.LeftBottom;
         var upright = isTurned ? new SKSizeI(codec.Info.Height, codec.Info.Width) : new SKSizeI(codec.Info.Width, codec.Info.Height);
         SKSizeI[] sizes = [.. rooms.Select(room => Fit(upright, room))];
         using var srgb = SKColorSpace.CreateSrgb();
         var scale = sizes.Max(size => (float)size.Width / upright.Width);
         var decoded = codec.GetScaledDimensions(scale);
-        var info = new SKImageInfo(decoded.Width, decoded.Height, SKColorType.Rgba8888, codec.Info.AlphaType == SKAlphaType.Opaque ? SKAlphaType.Opaque : SKAlphaType.Premul, srgb);
+        var info = new SKImageInfo(
+            decoded.Width,
+            decoded.Height,
+            SKColorType.Rgba8888,
+            codec.Info.AlphaType == SKAlphaType.Opaque ? SKAlphaType.Opaque : SKAlphaType.Premul,
+            srgb
+        );
         using var bitmap = new SKBitmap();
         if (!bitmap.TryAllocPixels(info))
         {
@@ -76,7 +88,14 @@ public static class PictureSizer
         return Outcome<IReadOnlyList<SizedPicture>>.Of(made);
     }
 
-    private static SizedPicture Drawn(SKImage image, SKEncodedOrigin origin, bool isTurned, SKSizeI size, PictureForm form, SKColorSpace srgb)
+    private static SizedPicture Drawn(
+        SKImage image,
+        SKEncodedOrigin origin,
+        bool isTurned,
+        SKSizeI size,
+        PictureForm form,
+        SKColorSpace srgb
+    )
     {
         var isJpeg = ExtensionFor(form) == ".jpg";
         var info = new SKImageInfo(size.Width, size.Height, SKColorType.Rgba8888, isJpeg ? SKAlphaType.Opaque : SKAlphaType.Premul, srgb);
@@ -91,7 +110,9 @@ public static class PictureSizer
 
         // Without a colour space no profile is written; sRGB is what a browser takes it for.
         using var pixels = new SKPixmap(info.WithColorSpace(null), target.GetPixels());
-        using var file = isJpeg ? pixels.Encode(new SKJpegEncoderOptions(JpegQuality)) : pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.AllFilters, 9));
+        using var file = isJpeg
+            ? pixels.Encode(new SKJpegEncoderOptions(JpegQuality))
+            : pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.AllFilters, 9));
         return new(file?.ToArray() ?? throw new InvalidOperationException("pixels in memory were not encoded"), size.Width, size.Height);
     }
 
@@ -102,17 +123,18 @@ public static class PictureSizer
     }
 
     // The eight ways that a camera can be held (Exif 2.32, 4.6.4, tag 274; from memory), for a picture of that size before it is turned.
-    private static SKMatrix Turn(SKEncodedOrigin origin, float width, float height) => origin switch
-    {
-        SKEncodedOrigin.TopRight => new(-1, 0, width, 0, 1, 0, 0, 0, 1),
-        SKEncodedOrigin.BottomRight => new(-1, 0, width, 0, -1, height, 0, 0, 1),
-        SKEncodedOrigin.BottomLeft => new(1, 0, 0, 0, -1, height, 0, 0, 1),
-        SKEncodedOrigin.LeftTop => new(0, 1, 0, 1, 0, 0, 0, 0, 1),
-        SKEncodedOrigin.RightTop => new(0, -1, height, 1, 0, 0, 0, 0, 1),
-        SKEncodedOrigin.RightBottom => new(0, -1, height, -1, 0, width, 0, 0, 1),
-        SKEncodedOrigin.LeftBottom => new(0, 1, 0, -1, 0, width, 0, 0, 1),
-        _ => SKMatrix.Identity,
-    };
+    private static SKMatrix Turn(SKEncodedOrigin origin, float width, float height) =>
+        origin switch
+        {
+            SKEncodedOrigin.TopRight => new(-1, 0, width, 0, 1, 0, 0, 0, 1),
+            SKEncodedOrigin.BottomRight => new(-1, 0, width, 0, -1, height, 0, 0, 1),
+            SKEncodedOrigin.BottomLeft => new(1, 0, 0, 0, -1, height, 0, 0, 1),
+            SKEncodedOrigin.LeftTop => new(0, 1, 0, 1, 0, 0, 0, 0, 1),
+            SKEncodedOrigin.RightTop => new(0, -1, height, 1, 0, 0, 0, 0, 1),
+            SKEncodedOrigin.RightBottom => new(0, -1, height, -1, 0, width, 0, 0, 1),
+            SKEncodedOrigin.LeftBottom => new(0, 1, 0, -1, 0, width, 0, 0, 1),
+            _ => SKMatrix.Identity,
+        };
 
     private static Outcome<IReadOnlyList<SizedPicture>> Refused(string why) => Outcome<IReadOnlyList<SizedPicture>>.Refused(why);
 }

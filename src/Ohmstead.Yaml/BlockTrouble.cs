@@ -26,21 +26,31 @@ internal sealed class BlockTrouble
     internal static Finding? Explain(YamlSlice slice, YamlContext context, int at, string said) =>
         new BlockTrouble(slice, context, at, said).Explain();
 
-    private Finding? Explain() => BehindClosing() ?? said switch
-    {
-        _ when Says("cannot start any token") => BadBeginning(),
-        _ when Says("invalid mapping") || Says("Mapping values are not allowed") => AtColon(),
-        _ when Says("expected ':'") => NoColon(LineWithContentBefore()),
-        _ when Says("expected key") || Says("expected '-'") => Misplaced(),
-        _ when Says("sequence entries are not allowed") => Syntax(
-            at, 1, "a list cannot begin on the line of its key; expected the first - on a line of its own", "begin a new line before the -"),
-        _ when Says("keys are not allowed") => Syntax(at, 1, "a value cannot begin with ? and a space", "put the value in quotes"),
-        _ when Says("block scalar") => AtBlock(),
-        _ when Says("comment") => Syntax(
-            at, 1, "a comment begins where none can; expected a space before # and the value on one line", "write a space before #, or put the value in quotes"),
-        _ when Says("node content") => Syntax(at, 1, $"a value cannot begin with {Letter()}", "put the value in quotes"),
-        _ => null,
-    };
+    private Finding? Explain() =>
+        BehindClosing()
+        ?? said switch
+        {
+            _ when Says("cannot start any token") => BadBeginning(),
+            _ when Says("invalid mapping") || Says("Mapping values are not allowed") => AtColon(),
+            _ when Says("expected ':'") => NoColon(LineWithContentBefore()),
+            _ when Says("expected key") || Says("expected '-'") => Misplaced(),
+            _ when Says("sequence entries are not allowed") => Syntax(
+                at,
+                1,
+                "a list cannot begin on the line of its key; expected the first - on a line of its own",
+                "begin a new line before the -"
+            ),
+            _ when Says("keys are not allowed") => Syntax(at, 1, "a value cannot begin with ? and a space", "put the value in quotes"),
+            _ when Says("block scalar") => AtBlock(),
+            _ when Says("comment") => Syntax(
+                at,
+                1,
+                "a comment begins where none can; expected a space before # and the value on one line",
+                "write a space before #, or put the value in quotes"
+            ),
+            _ when Says("node content") => Syntax(at, 1, $"a value cannot begin with {Letter()}", "put the value in quotes"),
+            _ => null,
+        };
 
     private Finding? BehindClosing()
     {
@@ -60,7 +70,8 @@ internal sealed class BlockTrouble
                 '\'' => "write '' for an apostrophe inside single quotes",
                 '"' => "write \\\" for a quote inside double quotes",
                 _ => $"remove it, or move the {mark} behind it",
-            });
+            }
+        );
     }
 
     private Finding BadBeginning() => Syntax(at, 1, $"a value cannot begin with {Letter()}", "put the value in quotes");
@@ -72,7 +83,12 @@ internal sealed class BlockTrouble
         var before = text[..column];
         if (before.Contains(": ", StringComparison.Ordinal))
         {
-            return Syntax(at, 1, "a second colon with a space behind it stands in the value; expected one colon a line", "put the value in quotes");
+            return Syntax(
+                at,
+                1,
+                "a second colon with a space behind it stands in the value; expected one colon a line",
+                "put the value in quotes"
+            );
         }
 
         // The line goes on with a value above it, which has no colon or has been given its value already.
@@ -83,7 +99,8 @@ internal sealed class BlockTrouble
                 slice.Source.LineStart(line) + IndentationOf(line),
                 column - IndentationOf(line),
                 $"this key is indented deeper than {Quotation.Of(content)} above it, which has its value already",
-                "indent the line as the line above it is, or remove the value above")
+                "indent the line as the line above it is, or remove the value above"
+            )
             : NoColon(above);
     }
 
@@ -102,7 +119,8 @@ internal sealed class BlockTrouble
             start,
             RestOfLine(start).Length,
             $"this line stands no further right than the key of the block of text that {mark[^1]} begins; expected it indented",
-            "indent the text by two spaces more than its key");
+            "indent the text by two spaces more than its key"
+        );
     }
 
     private Finding? Misplaced()
@@ -119,12 +137,18 @@ internal sealed class BlockTrouble
                 slice.Source.LineStart(line) + IndentationOf(line),
                 content.Length,
                 "this line is indented less than the block of text above it; expected the same indentation",
-                "indent the line as the first line of the block is");
+                "indent the line as the first line of the block is"
+            );
         }
 
         if (content.StartsWith("- ", StringComparison.Ordinal))
         {
-            return Syntax(at, 1, "a list item stands where a key is expected", "indent the item as the items above it are, or write the key before it");
+            return Syntax(
+                at,
+                1,
+                "a list item stands where a key is expected",
+                "indent the item as the items above it are, or write the key before it"
+            );
         }
 
         return HasColon(content) ? Misindented() : NoColon(line);
@@ -134,7 +158,12 @@ internal sealed class BlockTrouble
     {
         if (Says("expected '-'"))
         {
-            return Syntax(at, RestOfLine(at).Length, "this line is no item of the list above it; expected - at its beginning", "write - before it, or indent it as the list's key is");
+            return Syntax(
+                at,
+                RestOfLine(at).Length,
+                "this line is no item of the list above it; expected - at its beginning",
+                "write - before it, or indent it as the list's key is"
+            );
         }
 
         var indentation = IndentationOf(line);
@@ -142,7 +171,8 @@ internal sealed class BlockTrouble
             slice.Source.LineStart(line) + IndentationOf(line),
             RestOfLine(slice.Source.LineStart(line) + IndentationOf(line)).Length,
             $"this line is indented by {Text(indentation)} {(indentation == 1 ? "space" : "spaces")}, which fits no line above it",
-            "indent the line as the lines are that it belongs with");
+            "indent the line as the lines are that it belongs with"
+        );
     }
 
     private Finding? NoColon(int number)
@@ -162,14 +192,21 @@ internal sealed class BlockTrouble
         var colon = content.IndexOf(':');
         return colon > 0
             ? Syntax(start + colon, 1, $"no space stands behind the colon of {Quotation.Of(content)}", "write a space behind the colon")
-            : Syntax(start, content.Length, $"{Quotation.Of(content)} has no colon; expected key: value", "write the key and a colon before it");
+            : Syntax(
+                start,
+                content.Length,
+                $"{Quotation.Of(content)} has no colon; expected key: value",
+                "write the key and a colon before it"
+            );
     }
 
-    private Finding AtBlock() => Syntax(
-        at,
-        1,
-        "the block of text cannot be read: expected | or > alone on its line and the text below it evenly indented",
-        "begin the text on the next line, two spaces further right than the key");
+    private Finding AtBlock() =>
+        Syntax(
+            at,
+            1,
+            "the block of text cannot be read: expected | or > alone on its line and the text below it evenly indented",
+            "begin the text on the next line, two spaces further right than the key"
+        );
 
     private int LineWithContentBefore()
     {
@@ -193,9 +230,11 @@ internal sealed class BlockTrouble
         return first < 0 ? 0 : first;
     }
 
-    private ReadOnlySpan<char> RestOfLine(int offset) => slice.Text.AsSpan(offset..slice.Source.LineEnd(slice.Source.LineAt(offset))).TrimEnd();
+    private ReadOnlySpan<char> RestOfLine(int offset) =>
+        slice.Text.AsSpan(offset..slice.Source.LineEnd(slice.Source.LineAt(offset))).TrimEnd();
 
-    private string Letter() => at < slice.End ? Quotation.Of(slice.Text.AsSpan(at, char.IsHighSurrogate(slice.Text[at]) ? 2 : 1)) : "nothing";
+    private string Letter() =>
+        at < slice.End ? Quotation.Of(slice.Text.AsSpan(at, char.IsHighSurrogate(slice.Text[at]) ? 2 : 1)) : "nothing";
 
     private Finding Syntax(int offset, int length, string message, string nextStep) =>
         slice.Error(TextChecks.YamlSyntax, offset, length, message, nextStep);

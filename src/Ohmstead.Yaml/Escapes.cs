@@ -43,7 +43,8 @@ internal static class Escapes
                     Severity.Error,
                     source.PlaceAt(escape.Offset, escape.Length),
                     $"{Quotation.Of(source.Text.AsSpan(escape.Offset, escape.Length))} is no escape that a double-quoted value knows",
-                    @"write \\ for a backslash, or put the value in single quotes, where a backslash is only itself");
+                    @"write \\ for a backslash, or put the value in single quotes, where a backslash is only itself"
+                );
             }
 
             if (Judge(source, escape) is { } finding)
@@ -55,21 +56,33 @@ internal static class Escapes
         return null;
     }
 
-    private static Finding? Judge(SourceText source, Escape escape) => (escape.Code < 0 ? CharacterKind.Ordinary : SuspectCharacters.KindOf(escape.Code)) switch
-    {
-        CharacterKind.Control => Error(source, escape, TextChecks.ControlCharacter, $"the control character {SuspectCharacters.NameOf(escape.Code)}"),
-        CharacterKind.NoCharacter => Error(source, escape, TextChecks.NotACharacter, "no character"),
-        CharacterKind.LineSeparator or CharacterKind.Direction or CharacterKind.Invisible =>
-            Error(source, escape, TextChecks.HiddenCharacter, $"the hidden character {SuspectCharacters.NameOf(escape.Code)}"),
-        _ => null,
-    };
+    private static Finding? Judge(SourceText source, Escape escape) =>
+        (escape.Code < 0 ? CharacterKind.Ordinary : SuspectCharacters.KindOf(escape.Code)) switch
+        {
+            CharacterKind.Control => Error(
+                source,
+                escape,
+                TextChecks.ControlCharacter,
+                $"the control character {SuspectCharacters.NameOf(escape.Code)}"
+            ),
+            CharacterKind.NoCharacter => Error(source, escape, TextChecks.NotACharacter, "no character"),
+            CharacterKind.LineSeparator or CharacterKind.Direction or CharacterKind.Invisible => Error(
+                source,
+                escape,
+                TextChecks.HiddenCharacter,
+                $"the hidden character {SuspectCharacters.NameOf(escape.Code)}"
+            ),
+            _ => null,
+        };
 
-    private static Finding Error(SourceText source, Escape escape, string check, string what) => new(
-        check,
-        Severity.Error,
-        source.PlaceAt(escape.Offset, escape.Length),
-        $"the escape {source.Text.AsSpan(escape.Offset, escape.Length)} stands for {what}",
-        "remove the escape");
+    private static Finding Error(SourceText source, Escape escape, string check, string what) =>
+        new(
+            check,
+            Severity.Error,
+            source.PlaceAt(escape.Offset, escape.Length),
+            $"the escape {source.Text.AsSpan(escape.Offset, escape.Length)} stands for {what}",
+            "remove the escape"
+        );
 
     private static Escape? Next(string text, int from, int to)
     {
@@ -103,7 +116,8 @@ internal static class Escapes
         var length = 2 + digits;
 
         // Two escapes, each half of a pair, make one character.
-        return code is >= 0xD800 and <= 0xDBFF
+        return
+            code is >= 0xD800 and <= 0xDBFF
             && at + length + 1 < to
             && text[at + length] == '\\'
             && text[at + length + 1] == 'u'
@@ -121,25 +135,26 @@ internal static class Escapes
     }
 
     /// <summary>The code point of a one-letter escape (YAML 1.2.2, section 5.7), or -1.</summary>
-    private static int Simple(char letter) => letter switch
-    {
-        '0' => 0x00,
-        'a' => 0x07,
-        'b' => 0x08,
-        't' or '\t' => 0x09,
-        'n' => 0x0A,
-        'v' => 0x0B,
-        'f' => 0x0C,
-        'r' => 0x0D,
-        'e' => 0x1B,
-        ' ' or '"' or '/' or '\\' => letter,
-        'N' => 0x85,
-        '_' => 0xA0,
-        'L' => 0x2028,
-        'P' => 0x2029,
+    private static int Simple(char letter) =>
+        letter switch
+        {
+            '0' => 0x00,
+            'a' => 0x07,
+            'b' => 0x08,
+            't' or '\t' => 0x09,
+            'n' => 0x0A,
+            'v' => 0x0B,
+            'f' => 0x0C,
+            'r' => 0x0D,
+            'e' => 0x1B,
+            ' ' or '"' or '/' or '\\' => letter,
+            'N' => 0x85,
+            '_' => 0xA0,
+            'L' => 0x2028,
+            'P' => 0x2029,
 
-        // A backslash at the end of a line joins it with the next.
-        '\n' or '\r' => ' ',
-        _ => -1,
-    };
+            // A backslash at the end of a line joins it with the next.
+            '\n' or '\r' => ' ',
+            _ => -1,
+        };
 }

@@ -25,7 +25,13 @@ internal static class FlowTrouble
         if (context.Brackets.Count == 0)
         {
             return at < slice.End && text[at] is '}' or ']'
-                ? slice.Error(TextChecks.YamlSyntax, at, 1, $"the {text[at]} here closes nothing", "remove it, or open it where the list or mapping begins")
+                ? slice.Error(
+                    TextChecks.YamlSyntax,
+                    at,
+                    1,
+                    $"the {text[at]} here closes nothing",
+                    "remove it, or open it where the list or mapping begins"
+                )
                 : null;
         }
 
@@ -42,16 +48,23 @@ internal static class FlowTrouble
                 at,
                 1,
                 $"the {text[at]} here does not close the {text[open]} of line {LineOf(slice, open)}; expected {Closing(text[open])}",
-                "close brackets in the reverse order of opening"),
+                "close brackets in the reverse order of opening"
+            ),
             ':' => AtColon(slice, open, at),
             ',' or '}' or ']' => slice.Error(
-                TextChecks.YamlSyntax, at, 1, $"nothing stands before this {text[at]}; expected a value", "remove the comma, or write the value"),
+                TextChecks.YamlSyntax,
+                at,
+                1,
+                $"nothing stands before this {text[at]}; expected a value",
+                "remove the comma, or write the value"
+            ),
             _ when IsFirstOnLine(slice, at) && said.Length == 0 => slice.Error(
                 TextChecks.YamlSyntax,
                 at,
                 0,
                 $"this line belongs to the {text[open]} of line {LineOf(slice, open)} and begins at its left edge; expected it further right",
-                "indent the line by two spaces more than the line with the opening mark"),
+                "indent the line by two spaces more than the line with the opening mark"
+            ),
             _ => MissingComma(slice, open, at),
         };
     }
@@ -69,7 +82,12 @@ internal static class FlowTrouble
         var before = text.AsSpan(open + 1, word - open - 1).TrimEnd();
         return before.EndsWith(":", StringComparison.Ordinal)
             ? slice.Error(
-                TextChecks.YamlSyntax, colon, 1, "a second colon follows in the same value; expected a comma or the end of the value", "put the value in quotes")
+                TextChecks.YamlSyntax,
+                colon,
+                1,
+                "a second colon follows in the same value; expected a comma or the end of the value",
+                "put the value in quotes"
+            )
             : MissingComma(slice, open, word);
     }
 
@@ -82,7 +100,8 @@ internal static class FlowTrouble
             at,
             Math.Max(length, 1),
             $"a comma is missing before {word}; expected , or {Closing(slice.Text[open])}",
-            "write a comma behind the value before it");
+            "write a comma behind the value before it"
+        );
     }
 
     /// <summary>A number sign that hides the closing mark from the reader: <c>{ complaint: pen #2 drifts }</c>.</summary>
@@ -102,7 +121,8 @@ internal static class FlowTrouble
                     start + sign + 1,
                     rest.Length,
                     $"the {slice.Text[open]} of line {LineOf(slice, open)} is never closed, for {Quotation.Of(rest)} is read as a comment",
-                    "put the value in quotes");
+                    "put the value in quotes"
+                );
             }
         }
 
@@ -117,7 +137,8 @@ internal static class FlowTrouble
             open,
             1,
             $"the {mark} opened here is never closed; expected {Closing(mark)}",
-            $"write {Closing(mark)} where the {(mark == '[' ? "list" : "mapping")} ends") with
+            $"write {Closing(mark)} where the {(mark == '[' ? "list" : "mapping")} ends"
+        ) with
         {
             Related = [new RelatedPlace(slice.Source.PlaceAt(at), "something else begins here")],
         };
@@ -136,7 +157,9 @@ internal static class FlowTrouble
         }
 
         var content = line[indentation..];
-        return content.StartsWith("- ", StringComparison.Ordinal) || content.Contains(": ", StringComparison.Ordinal) || content.EndsWith(":", StringComparison.Ordinal);
+        return content.StartsWith("- ", StringComparison.Ordinal)
+            || content.Contains(": ", StringComparison.Ordinal)
+            || content.EndsWith(":", StringComparison.Ordinal);
     }
 
     private static int Indentation(ReadOnlySpan<char> line)

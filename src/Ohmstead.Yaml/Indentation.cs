@@ -7,9 +7,12 @@ internal static class Indentation
     internal static IndentationTabs Tabs(string text, int start, int end)
     {
         var tabs = new List<int>();
-        for (var at = start; text.AsSpan(at, end - at).IndexOf('\t') is >= 0 and var found;)
+        var at = start;
+        while (text.AsSpan(at, end - at).IndexOf('\t') is >= 0 and var found)
         {
-            var line = text.AsSpan(at, found).LastIndexOfAny('\r', '\n') is >= 0 and var lineEnd ? text.AsSpan(at + lineEnd + 1, found - lineEnd - 1) : text.AsSpan(at, found);
+            var line = text.AsSpan(at, found).LastIndexOfAny('\r', '\n') is >= 0 and var lineEnd
+                ? text.AsSpan(at + lineEnd + 1, found - lineEnd - 1)
+                : text.AsSpan(at, found);
             at += found;
             var rest = text.AsSpan(at, end - at);
             if (line.IndexOfAnyExcept(' ') < 0 && HasContent(rest))

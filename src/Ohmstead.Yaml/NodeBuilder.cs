@@ -142,7 +142,11 @@ internal sealed class NodeBuilder
         var keys = new RepeatedKeys(entries, first);
         while (Next() is { } current and not MappingEnd)
         {
-            if (ReadNode(current, depth + 1) is not { } keyNode || ReadKey(keyNode) is not { } key || ReadNode(Next(), depth + 1) is not { } value)
+            if (
+                ReadNode(current, depth + 1) is not { } keyNode
+                || ReadKey(keyNode) is not { } key
+                || ReadNode(Next(), depth + 1) is not { } value
+            )
             {
                 return null;
             }
@@ -176,19 +180,21 @@ internal sealed class NodeBuilder
         entries.RemoveRange(first, taken.Length);
 
         // A pair inside a flow list, [a: b], has a mapping without a mark of its own.
-        var spot = isFlow && slice.Text[slice.Offset(mapping.Start)] != '{' && taken.Length > 0
-            ? taken[0].KeySpot
-            : slice.Source.SpotAt(slice.Offset(mapping.Start), isFlow ? 1 : 0);
+        var spot =
+            isFlow && slice.Text[slice.Offset(mapping.Start)] != '{' && taken.Length > 0
+                ? taken[0].KeySpot
+                : slice.Source.SpotAt(slice.Offset(mapping.Start), isFlow ? 1 : 0);
         return new MappingNode(spot, taken, isFlow);
     }
 
-    private ScalarNode? ReadKey(Node node) => node switch
-    {
-        ScalarNode { Style: ScalarWriting.Plain, Text: "<<" } => Refuse<ScalarNode>(Refusals.MergeKey(slice, node)),
-        ScalarNode { Text: not "" } key => key,
-        ScalarNode { Style: ScalarWriting.Plain } => Refuse<ScalarNode>(Refusals.NoKey(slice, ColonBefore(Next()))),
-        _ => Refuse<ScalarNode>(Refusals.KeyNotText(slice, node)),
-    };
+    private ScalarNode? ReadKey(Node node) =>
+        node switch
+        {
+            ScalarNode { Style: ScalarWriting.Plain, Text: "<<" } => Refuse<ScalarNode>(Refusals.MergeKey(slice, node)),
+            ScalarNode { Text: not "" } key => key,
+            ScalarNode { Style: ScalarWriting.Plain } => Refuse<ScalarNode>(Refusals.NoKey(slice, ColonBefore(Next()))),
+            _ => Refuse<ScalarNode>(Refusals.KeyNotText(slice, node)),
+        };
 
     // The library puts a key that is not there at the wrong line; the colon behind it is before its value.
     private int ColonBefore(ParsingEvent? value) =>
@@ -229,11 +235,12 @@ internal sealed class NodeBuilder
         return null;
     }
 
-    private static ScalarWriting WritingOf(ScalarStyle style) => style switch
-    {
-        ScalarStyle.SingleQuoted => ScalarWriting.SingleQuoted,
-        ScalarStyle.DoubleQuoted => ScalarWriting.DoubleQuoted,
-        ScalarStyle.Literal or ScalarStyle.Folded => ScalarWriting.Block,
-        _ => ScalarWriting.Plain,
-    };
+    private static ScalarWriting WritingOf(ScalarStyle style) =>
+        style switch
+        {
+            ScalarStyle.SingleQuoted => ScalarWriting.SingleQuoted,
+            ScalarStyle.DoubleQuoted => ScalarWriting.DoubleQuoted,
+            ScalarStyle.Literal or ScalarStyle.Folded => ScalarWriting.Block,
+            _ => ScalarWriting.Plain,
+        };
 }

@@ -46,7 +46,14 @@ public static class NodeReaders
                 ? Activator.CreateInstance(copy.GetType(typeof(YamlNodeReader).FullName!, throwOnError: true)!) as INodeReader
                 : null;
         }
-        catch (Exception exception) when (exception is IOException or BadImageFormatException or TypeLoadException or TargetInvocationException or NotSupportedException)
+        catch (Exception exception)
+            when (exception
+                    is IOException
+                        or BadImageFormatException
+                        or TypeLoadException
+                        or TargetInvocationException
+                        or NotSupportedException
+            )
         {
             return null;
         }

@@ -30,24 +30,36 @@ internal static class PlainScalarTraps
         }
 
         var rest = slice.Source.LineEnd(slice.Source.LineAt(at)) - at;
-        findings.Add(new Finding(
-            TextChecks.ValueCutByComment,
-            Severity.Warning,
-            slice.Source.PlaceAt(at, rest),
-            $"the value ends before {Quotation.Of(text.AsSpan(at, rest))}, which is read as a comment",
-            "put the value in quotes, or write a space behind # when it is a comment"));
+        findings.Add(
+            new Finding(
+                TextChecks.ValueCutByComment,
+                Severity.Warning,
+                slice.Source.PlaceAt(at, rest),
+                $"the value ends before {Quotation.Of(text.AsSpan(at, rest))}, which is read as a comment",
+                "put the value in quotes, or write a space behind # when it is a comment"
+            )
+        );
     }
 
     /// <summary>Joins what a comma inside a number cut in two: <c>{ capacitance: 1,287 µF }</c> reads as 1 and a key <c>287 µF</c> with nothing.</summary>
     /// <returns>True when the entry was part of the number before it and is no entry.</returns>
-    internal static bool JoinAtComma(FindingList findings, YamlSlice slice, List<MappingEntry> entries, int first, ScalarNode key, Node value)
+    internal static bool JoinAtComma(
+        FindingList findings,
+        YamlSlice slice,
+        List<MappingEntry> entries,
+        int first,
+        ScalarNode key,
+        Node value
+    )
     {
-        if (entries.Count == first
+        if (
+            entries.Count == first
             || !BeginsWithDigit(key)
             || value is not ScalarNode { Style: ScalarWriting.Plain, Text: "" }
             || entries[^1].Value is not ScalarNode before
             || !EndsWithDigit(before)
-            || !IsCutHere(slice, key))
+            || !IsCutHere(slice, key)
+        )
         {
             return false;
         }
@@ -66,26 +78,31 @@ internal static class PlainScalarTraps
         var colon = key.Style == ScalarWriting.Plain ? key.Text.IndexOf(':', StringComparison.Ordinal) : -1;
         if (colon > 0 && value is ScalarNode { Style: ScalarWriting.Plain, Text: "" } && IsCutHere(slice, key))
         {
-            findings.Add(slice.Error(
-                TextChecks.YamlSyntax,
-                slice.Source.OffsetOf(key.Spot) + colon,
-                1,
-                $"no space stands behind the colon of {Quotation.Of(key.Text)}",
-                "write a space behind the colon"));
+            findings.Add(
+                slice.Error(
+                    TextChecks.YamlSyntax,
+                    slice.Source.OffsetOf(key.Spot) + colon,
+                    1,
+                    $"no space stands behind the colon of {Quotation.Of(key.Text)}",
+                    "write a space behind the colon"
+                )
+            );
         }
     }
 
     /// <summary>Joins what a comma cut in a list: <c>[1,287 µF]</c>, where the first part has no unit and the second has one.</summary>
     internal static bool JoinAtComma(FindingList findings, YamlSlice slice, List<Node> items, int first, Node item)
     {
-        if (items.Count == first
+        if (
+            items.Count == first
             || item is not ScalarNode second
             || items[^1] is not ScalarNode before
             || !BeginsWithDigit(second)
             || !EndsWithDigit(before)
             || before.Text.AsSpan().IndexOfAnyExcept(SignedNumber) >= 0
             || second.Text.AsSpan().IndexOfAnyExcept(Number) < 0
-            || slice.Text[slice.Source.OffsetOf(second.Spot) - 1] != ',')
+            || slice.Text[slice.Source.OffsetOf(second.Spot) - 1] != ','
+        )
         {
             return false;
         }
@@ -94,9 +111,11 @@ internal static class PlainScalarTraps
         return true;
     }
 
-    private static bool BeginsWithDigit(ScalarNode node) => node.Style == ScalarWriting.Plain && node.Text.Length > 0 && char.IsAsciiDigit(node.Text[0]);
+    private static bool BeginsWithDigit(ScalarNode node) =>
+        node.Style == ScalarWriting.Plain && node.Text.Length > 0 && char.IsAsciiDigit(node.Text[0]);
 
-    private static bool EndsWithDigit(ScalarNode node) => node.Style == ScalarWriting.Plain && node.Text.Length > 0 && char.IsAsciiDigit(node.Text[^1]);
+    private static bool EndsWithDigit(ScalarNode node) =>
+        node.Style == ScalarWriting.Plain && node.Text.Length > 0 && char.IsAsciiDigit(node.Text[^1]);
 
     // A key with its colon is a key, whatever it begins with. Remarks may stand before what ends it.
     private static bool IsCutHere(YamlSlice slice, ScalarNode key)
@@ -126,12 +145,15 @@ internal static class PlainScalarTraps
         }
 
         var (expected, next) = Meanings(joined.Text);
-        findings.Add(new Finding(
-            TextChecks.DecimalComma,
-            Severity.Error,
-            place,
-            $"the comma cuts the number {Quotation.Of(joined.Text)} in two; expected {expected}",
-            next));
+        findings.Add(
+            new Finding(
+                TextChecks.DecimalComma,
+                Severity.Error,
+                place,
+                $"the comma cuts the number {Quotation.Of(joined.Text)} in two; expected {expected}",
+                next
+            )
+        );
         return joined;
     }
 

@@ -9,9 +9,7 @@ namespace Ohmstead.Yaml;
 internal sealed class WorkerLoadContext : AssemblyLoadContext
 {
     private WorkerLoadContext()
-        : base("yaml worker")
-    {
-    }
+        : base("yaml worker") { }
 
     /// <summary>A copy of this assembly, or null where its files do not lie beside each other.</summary>
     internal static Assembly? TryLoad()

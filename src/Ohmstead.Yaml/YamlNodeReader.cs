@@ -16,9 +16,7 @@ public sealed class YamlNodeReader : INodeReader
 
     /// <summary>A reader that has the library for itself.</summary>
     public YamlNodeReader()
-        : this(new Lock())
-    {
-    }
+        : this(new Lock()) { }
 
     /// <summary>A reader that shares the library with others.</summary>
     /// <param name="turn">What each of them holds while it reads with the library.</param>
@@ -40,9 +38,10 @@ public sealed class YamlNodeReader : INodeReader
     {
         var findings = new FindingList();
         MergeConflicts.AddTo(findings, source);
-        var split = form == FileForm.Yaml
-            ? new FrontMatterReading(new FrontMatter(0, source.Text.Length, source.Text.Length), null)
-            : FrontMatter.Find(source);
+        var split =
+            form == FileForm.Yaml
+                ? new FrontMatterReading(new FrontMatter(0, source.Text.Length, source.Text.Length), null)
+                : FrontMatter.Find(source);
         if (split.FrontMatter is not { } frontMatter)
         {
             return Nothing(findings.Count > 0 ? findings.ToImmutable() : [split.Finding!]);
@@ -119,12 +118,14 @@ public sealed class YamlNodeReader : INodeReader
 
     private static int BodyLine(SourceText source, FrontMatter frontMatter) => source.LineAt(frontMatter.BodyStart);
 
-    private static Finding TooLarge(Place place, string what, long size, long limit) => new(
-        TextChecks.TooLarge,
-        Severity.Error,
-        place,
-        string.Create(CultureInfo.InvariantCulture, $"the {what} has {size} bytes; the limit is {limit}"),
-        "divide the record, or raise the limit");
+    private static Finding TooLarge(Place place, string what, long size, long limit) =>
+        new(
+            TextChecks.TooLarge,
+            Severity.Error,
+            place,
+            string.Create(CultureInfo.InvariantCulture, $"the {what} has {size} bytes; the limit is {limit}"),
+            "divide the record, or raise the limit"
+        );
 
     private static Spot SpotOf(Finding finding) => new(finding.Place.Line, finding.Place.Column);
 

@@ -63,7 +63,14 @@ internal sealed class YamlTrouble
             ?? Unknown();
     }
 
-    private Finding Unknown() => slice.Error(TextChecks.YamlSyntax, from, 0, "this cannot be read as YAML", "put the value in quotes, or compare the line with those above");
+    private Finding Unknown() =>
+        slice.Error(
+            TextChecks.YamlSyntax,
+            from,
+            0,
+            "this cannot be read as YAML",
+            "put the value in quotes, or compare the line with those above"
+        );
 
     /// <summary>A reading that begins with the sign by which YAML begins a block of text: <c>esr: &gt; 20 MΩ</c>.</summary>
     private Finding? BareSign()
@@ -71,7 +78,8 @@ internal sealed class YamlTrouble
         var line = slice.Source.LineAt(Math.Min(from, slice.End));
         var start = slice.Source.LineStart(line);
         var text = slice.Text.AsSpan(start..slice.Source.LineEnd(line));
-        for (var at = text.IndexOf(": >", StringComparison.Ordinal); at >= 0 && start + at <= from;)
+        var at = text.IndexOf(": >", StringComparison.Ordinal);
+        while (at >= 0 && start + at <= from)
         {
             var value = text[(at + 2)..];
             var figure = value[1..].TrimStart('=').TrimStart(' ');
@@ -80,7 +88,12 @@ internal sealed class YamlTrouble
                 var end = value.IndexOfAny(",}]#") is >= 0 and var length ? length : value.Length;
                 var shown = value[..end].TrimEnd();
                 return slice.Error(
-                    TextChecks.YamlSyntax, start + at + 2, shown.Length, $"a value cannot begin with > unless it is in quotes: {Quotation.Of(shown)}", $"write it in quotes: \"{shown}\"");
+                    TextChecks.YamlSyntax,
+                    start + at + 2,
+                    shown.Length,
+                    $"a value cannot begin with > unless it is in quotes: {Quotation.Of(shown)}",
+                    $"write it in quotes: \"{shown}\""
+                );
             }
 
             var next = text[(at + 1)..].IndexOf(": >", StringComparison.Ordinal);
@@ -182,7 +195,10 @@ internal sealed class YamlTrouble
 
     private Finding? Quoted(YamlContext context)
     {
-        var quote = Says("quoted scalar") ? from : said.Length == 0 ? context.OpenQuote : -1;
+        var quote =
+            Says("quoted scalar") ? from
+            : said.Length == 0 ? context.OpenQuote
+            : -1;
         if (quote < 0)
         {
             return null;
@@ -202,7 +218,8 @@ internal sealed class YamlTrouble
                 quote,
                 1,
                 $"the quote opened here is not closed before line {line}, where something else begins",
-                "close the quote at the end of the value");
+                "close the quote at the end of the value"
+            );
         }
 
         return Says("end of stream") || Says("document indicator") ? UnclosedQuote(quote) : null;
@@ -223,7 +240,8 @@ internal sealed class YamlTrouble
             context.LongQuote,
             1,
             $"the quote opened here closes only on line {line.ToString(CultureInfo.InvariantCulture)}, before {Quotation.Of(rest)}",
-            "close the quote at the end of its value");
+            "close the quote at the end of its value"
+        );
     }
 
     private Finding UnclosedQuote(int quote) =>

@@ -11,8 +11,7 @@ namespace Ohmstead;
 /// <summary>The whole program but for its process: words in, text and an exit code out.</summary>
 internal static class CommandLine
 {
-    private const string About =
-        """
+    private const string About = """
         Ohmstead keeps restoration records of old electronic boards as text and works out what they mean.
 
         Examples:
@@ -30,70 +29,101 @@ internal static class CommandLine
     private static readonly char[] LineBreaks = ['\r', '\n', '\t'];
 
     /// <summary>Runs one command. Whatever happens is told on the terminal and by the exit code, never by an exception.</summary>
-    public static int Run(IReadOnlyList<string> words, Terminal terminal, Interruption interruption) => DocumentRun.IsAsked(words)
-        ? new DocumentRun(words[0], terminal).Run(own => Invoke(words, own, interruption))
-        : Guarded.Run(terminal.Error, () =>
-        {
-            var exit = Invoke(words, terminal, interruption);
-            // Here, where it can still be told: a disk may be full only when the last piece is written.
-            terminal.Out.Flush();
-            return exit;
-        }).Exit;
+    public static int Run(IReadOnlyList<string> words, Terminal terminal, Interruption interruption) =>
+        DocumentRun.IsAsked(words)
+            ? new DocumentRun(words[0], terminal).Run(own => Invoke(words, own, interruption))
+            : Guarded
+                .Run(terminal.Error, () =>
+                {
+                    var exit = Invoke(words, terminal, interruption);
+                    // Here, where it can still be told: a disk may be full only when the last piece is written.
+                    terminal.Out.Flush();
+                    return exit;
+                })
+                .Exit;
 
     /// <summary>Every command by its name, each made only when it is asked for: what others need to be told on the command line costs a start nothing.</summary>
     internal static IReadOnlyList<(string Name, Func<Command> Make)> Commands(Terminal terminal, Interruption interruption) =>
         [.. Groups(terminal, interruption).SelectMany(group => group.Commands)];
 
     private static CommandGroup[] Groups(Terminal terminal, Interruption interruption) =>
-    [
-        new("The collection",
         [
-            ("check", () => new CheckCommand(terminal).Build()),
-            ("report", () => new ReportCommand(terminal, interruption).Build()),
-            ("preview", () => new PreviewCommand(terminal, interruption).Build()),
-            ("why", () => new WhyCommand(terminal).Build()),
-            ("explain", () => new ExplainCommand(terminal).Build()),
-            ("families", () => new FamiliesCommand(terminal).Build()),
-            ("ahead", () => new AheadCommand(terminal).Build()),
-        ]),
-        new("At the bench",
-        [
-            ("sheet", () => new SheetCommand(terminal).Build()),
-            ("bench", () => new BenchCommand(terminal, other => Invoke(other, terminal, interruption)).Build()),
-            ("enter", () => new EnterCommand(terminal).Build()),
-            ("found", () => new FoundCommand(terminal).Build()),
-            ("decide", () => new DecideCommand(terminal).Build()),
-            ("work", () => new WorkCommand(terminal).Build()),
-            ("wait", () => new WaitCommand(terminal).Build()),
-        ]),
-        new("Parts in the drawer and on order",
-        [
-            ("fit", () => new FitCommand(terminal).Build()),
-            ("drawer", () => new ListCommand(terminal, "drawer", "List the lots in the drawer: how many are left, how long they may lie, what is to be done first.", StockListings.Drawer).Build()),
-            ("lot", () => new LotCommand(terminal).Build()),
-            ("incoming", () => new IncomingCommand(terminal).Build()),
-            ("scrap", () => new ScrapCommand(terminal).Build()),
-            ("orders", () => new ListCommand(terminal, "orders", "List the orders: where each stands, for how long, and what it holds up.", StockListings.Orders).Build()),
-            ("order", () => new OrderCommand(terminal).Build()),
-            ("buy", () => new ListCommand(terminal, "buy", "List what to buy for the whole collection: equal needs in one line, less the drawer, less what is on order.", StockListings.ToBuy).Build()),
-        ]),
-        new("Records",
-        [
-            ("start", () => new StartCommand(terminal).Build()),
-            ("add", () => new AddCommand(terminal).Build()),
-            ("tidy", () => new TidyCommand(terminal, interruption).Build()),
-        ]),
-        new("Markings, rules, methods",
-        [
-            ("marking", () => new MarkingCommand(terminal).Build()),
-            ("reckon", () => new ReckonCommand(terminal).Build()),
-            ("method", () => new MethodCommand(terminal).Build()),
-        ]),
-        new("The shell",
-        [
-            ("completion", () => new CompletionCommand(terminal).Build()),
-        ]),
-    ];
+            new(
+                "The collection",
+                [
+                    ("check", () => new CheckCommand(terminal).Build()),
+                    ("report", () => new ReportCommand(terminal, interruption).Build()),
+                    ("preview", () => new PreviewCommand(terminal, interruption).Build()),
+                    ("why", () => new WhyCommand(terminal).Build()),
+                    ("explain", () => new ExplainCommand(terminal).Build()),
+                    ("families", () => new FamiliesCommand(terminal).Build()),
+                    ("ahead", () => new AheadCommand(terminal).Build()),
+                ]
+            ),
+            new(
+                "At the bench",
+                [
+                    ("sheet", () => new SheetCommand(terminal).Build()),
+                    ("bench", () => new BenchCommand(terminal, other => Invoke(other, terminal, interruption)).Build()),
+                    ("enter", () => new EnterCommand(terminal).Build()),
+                    ("found", () => new FoundCommand(terminal).Build()),
+                    ("decide", () => new DecideCommand(terminal).Build()),
+                    ("work", () => new WorkCommand(terminal).Build()),
+                    ("wait", () => new WaitCommand(terminal).Build()),
+                ]
+            ),
+            new(
+                "Parts in the drawer and on order",
+                [
+                    ("fit", () => new FitCommand(terminal).Build()),
+                    ("drawer", () =>
+                        new ListCommand(
+                            terminal,
+                            "drawer",
+                            "List the lots in the drawer: how many are left, how long they may lie, what is to be done first.",
+                            StockListings.Drawer
+                        ).Build()
+                    ),
+                    ("lot", () => new LotCommand(terminal).Build()),
+                    ("incoming", () => new IncomingCommand(terminal).Build()),
+                    ("scrap", () => new ScrapCommand(terminal).Build()),
+                    ("orders", () =>
+                        new ListCommand(
+                            terminal,
+                            "orders",
+                            "List the orders: where each stands, for how long, and what it holds up.",
+                            StockListings.Orders
+                        ).Build()
+                    ),
+                    ("order", () => new OrderCommand(terminal).Build()),
+                    ("buy", () =>
+                        new ListCommand(
+                            terminal,
+                            "buy",
+                            "List what to buy for the whole collection: equal needs in one line, less the drawer, less what is on order.",
+                            StockListings.ToBuy
+                        ).Build()
+                    ),
+                ]
+            ),
+            new(
+                "Records",
+                [
+                    ("start", () => new StartCommand(terminal).Build()),
+                    ("add", () => new AddCommand(terminal).Build()),
+                    ("tidy", () => new TidyCommand(terminal, interruption).Build()),
+                ]
+            ),
+            new(
+                "Markings, rules, methods",
+                [
+                    ("marking", () => new MarkingCommand(terminal).Build()),
+                    ("reckon", () => new ReckonCommand(terminal).Build()),
+                    ("method", () => new MethodCommand(terminal).Build()),
+                ]
+            ),
+            new("The shell", [("completion", () => new CompletionCommand(terminal).Build())]),
+        ];
 
     private static int Invoke(IReadOnlyList<string> words, Terminal terminal, Interruption interruption)
     {
@@ -134,7 +164,15 @@ internal static class CommandLine
             return ExitCode.Usage;
         }
 
-        var exit = parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
+        var exit = parsed.Invoke(
+            new InvocationConfiguration
+            {
+                Output = terminal.Out,
+                Error = error,
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = null,
+            }
+        );
         return parsed.Errors.Count > 0 ? ExitCode.Usage : exit;
     }
 
@@ -152,7 +190,10 @@ internal static class CommandLine
             foreach (var fault in parsed.Errors)
             {
                 // The library breaks a list of words into lines with tabs.
-                yield return string.Join(' ', fault.Message.Split(LineBreaks, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+                yield return string.Join(
+                    ' ',
+                    fault.Message.Split(LineBreaks, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                );
             }
 
             yield return $"ohmstead {path}--help tells how it is used";
@@ -160,9 +201,13 @@ internal static class CommandLine
         }
 
         var known = path.Length == 0 ? names : [.. parsed.CommandResult.Command.Subcommands.Select(command => command.Name)];
-        yield return parsed.UnmatchedTokens is not [var word, ..] ? path.Length == 0 ? "no command was given" : $"ohmstead {path}needs one word more"
-            : word.StartsWith('-') ? $"there is no option '{word}'"
-            : Nearest.Told($"there is no command '{path}{word}'", Nearest.To(word, known) is { } near ? path + near : null);
+        yield return parsed.UnmatchedTokens is not [var word, ..]
+            ? path.Length == 0
+                ? "no command was given"
+                : $"ohmstead {path}needs one word more"
+            : word.StartsWith('-')
+                ? $"there is no option '{word}'"
+                : Nearest.Told($"there is no command '{path}{word}'", Nearest.To(word, known) is { } near ? path + near : null);
         yield return $"ohmstead {path}--help tells all there are";
     }
 }

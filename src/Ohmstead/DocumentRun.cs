@@ -15,7 +15,8 @@ internal sealed class DocumentRun(string command, Terminal terminal)
 {
     /// <summary>Whether a command line asks for JSON.</summary>
     public static bool IsAsked(IReadOnlyList<string> words) =>
-        words.Any(word => word is "--json" or "--form=json" or "--form:json") || words.Zip(words.Skip(1)).Any(pair => pair is ("--form", "json"));
+        words.Any(word => word is "--json" or "--form=json" or "--form:json")
+        || words.Zip(words.Skip(1)).Any(pair => pair is ("--form", "json"));
 
     /// <summary>Runs.</summary>
     /// <param name="run">The run, given the terminal to print on.</param>
@@ -53,7 +54,10 @@ internal sealed class DocumentRun(string command, Terminal terminal)
     private string Problem(string told, int exit, bool isOneLine)
     {
         // Progress is written over itself on one line; what counts is what stands there last.
-        var problem = string.Join("; ", told.Split('\n').Select(line => line[(line.LastIndexOf('\r') + 1)..].Trim()).Where(line => line.Length > 0));
+        var problem = string.Join(
+            "; ",
+            told.Split('\n').Select(line => line[(line.LastIndexOf('\r') + 1)..].Trim()).Where(line => line.Length > 0)
+        );
         return command == "check" ? JsonFindings.Problem(problem, exit, isOneLine) : JsonProblem.Text(problem, exit, isOneLine);
     }
 }

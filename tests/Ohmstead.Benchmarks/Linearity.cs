@@ -21,7 +21,13 @@ public static class Linearity
 
             var first = Slope(sizes[0], sizes[1]);
             var last = Slope(sizes[^2], sizes[^1]);
-            table.Add(group.Key, Table.Number(first, 3), Table.Number(last, 3), Table.Number(last / first), last / first <= Allowed ? "yes" : "no");
+            table.Add(
+                group.Key,
+                Table.Number(first, 3),
+                Table.Number(last, 3),
+                Table.Number(last / first),
+                last / first <= Allowed ? "yes" : "no"
+            );
             isEmpty = false;
         }
 

@@ -12,7 +12,11 @@ public static class Machine
         const string LoadFile = "/proc/loadavg";
         var load = File.Exists(LoadFile) ? double.Parse(File.ReadAllText(LoadFile).Split(' ')[0], CultureInfo.InvariantCulture) : 0;
         var warning = load > 0.5 * Environment.ProcessorCount ? ": the machine is busy, times are too long" : string.Empty;
-        writer.WriteLine(string.Create(
-            CultureInfo.InvariantCulture, $"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} processors, load {load:0.0}{warning}"));
+        writer.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} processors, load {load:0.0}{warning}"
+            )
+        );
     }
 }

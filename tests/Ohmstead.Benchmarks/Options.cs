@@ -12,7 +12,8 @@ namespace Ohmstead.Benchmarks;
 public sealed record Options(IReadOnlyList<int> Sizes, int Runs, string? Compare, string Against, bool StagesOnly, string? Program)
 {
     /// <summary>How the program is called.</summary>
-    public const string Usage = "[--boards 1000,3000,10000] [--runs 3] [--compare \"COMMAND {dir} {out}\"] [--against check|report] [--stages-only] [--product PROGRAM]";
+    public const string Usage =
+        "[--boards 1000,3000,10000] [--runs 3] [--compare \"COMMAND {dir} {out}\"] [--against check|report] [--stages-only] [--product PROGRAM]";
 
     /// <summary>Reads the arguments, or gives null when they make no sense.</summary>
     public static Options? Read(IReadOnlyList<string> arguments)
@@ -37,15 +38,19 @@ public sealed record Options(IReadOnlyList<int> Sizes, int Runs, string? Compare
         return options;
     }
 
-    private static Options? With(Options options, string name, string value) => name switch
-    {
-        "--boards" when value.Split(',').Select(Number).ToList() is var sizes && !sizes.Contains(0) => options with { Sizes = [.. sizes.Order()] },
-        "--runs" when Number(value) is > 0 and var runs => options with { Runs = runs },
-        "--compare" => options with { Compare = value },
-        "--against" when value is "check" or "report" => options with { Against = value },
-        "--product" => options with { Program = Path.GetFullPath(value) },
-        _ => null,
-    };
+    private static Options? With(Options options, string name, string value) =>
+        name switch
+        {
+            "--boards" when value.Split(',').Select(Number).ToList() is var sizes && !sizes.Contains(0) => options with
+            {
+                Sizes = [.. sizes.Order()],
+            },
+            "--runs" when Number(value) is > 0 and var runs => options with { Runs = runs },
+            "--compare" => options with { Compare = value },
+            "--against" when value is "check" or "report" => options with { Against = value },
+            "--product" => options with { Program = Path.GetFullPath(value) },
+            _ => null,
+        };
 
     private static int Number(string text) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number < 100_000 ? number : 0;

@@ -48,7 +48,8 @@ public static class PairedRuns
             Table.Number(Middle(pairs.Select(pair => pair.Theirs))),
             Ratio(ratios[ratios.Count / 2]),
             Ratio(ratios[0]),
-            Ratio(ratios[^1]));
+            Ratio(ratios[^1])
+        );
     }
 
     private static double Middle(IEnumerable<double> values) => values.Order().ToList() is var sorted ? sorted[sorted.Count / 2] : 0;

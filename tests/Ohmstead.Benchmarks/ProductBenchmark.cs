@@ -31,7 +31,9 @@ public sealed class ProductBenchmark(Product product, Options options, string fo
             Measure("report", size, options.Runs, run => product.Report(collection, Output(run)));
             if (size == options.Sizes[0])
             {
-                Measure("check of one record", 1, SingleRuns, _ => product.Check(Path.Combine(collection, "boards", CollectionPlan.BoardId(1) + ".md")));
+                Measure("check of one record", 1, SingleRuns, _ =>
+                    product.Check(Path.Combine(collection, "boards", CollectionPlan.BoardId(1) + ".md"))
+                );
             }
 
             if (options.Compare is { } line)
@@ -50,8 +52,8 @@ public sealed class ProductBenchmark(Product product, Options options, string fo
     private Func<int, Command> Product(string collection) =>
         run => options.Against == "check" ? product.Check(collection) : product.Report(collection, Output(run));
 
-    private Command Other(string line, string collection, int run) => Command.Shell(
-        line.Replace("{dir}", collection, StringComparison.Ordinal).Replace("{out}", Output(run), StringComparison.Ordinal));
+    private Command Other(string line, string collection, int run) =>
+        Command.Shell(line.Replace("{dir}", collection, StringComparison.Ordinal).Replace("{out}", Output(run), StringComparison.Ordinal));
 
     private void Measure(string name, int records, int runs, Func<int, Command> command)
     {
@@ -98,7 +100,8 @@ public sealed class ProductBenchmark(Product product, Options options, string fo
                 Table.Number(cost.Wall.TotalMilliseconds / records),
                 cost.Cpu is { } cpu ? Table.Number(cpu.TotalSeconds) : "-",
                 cost.PeakBytes is { } peak ? Table.Number(peak / 1e6, 0) : "-",
-                Table.Number(cost.ExitCode, 0));
+                Table.Number(cost.ExitCode, 0)
+            );
         }
 
         writer.WriteLine($"the program: {product.Kind}");

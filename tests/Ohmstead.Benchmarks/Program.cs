@@ -24,7 +24,9 @@ if (options.StagesOnly)
 var folder = Directory.CreateTempSubdirectory("ohmstead-benchmark-").FullName;
 try
 {
-    var (product, trouble) = options.Program is { } program ? (new Product(program, $"given as {program}"), null) : Product.Publish(Path.Combine(folder, "product"));
+    var (product, trouble) = options.Program is { } program
+        ? (new Product(program, $"given as {program}"), null)
+        : Product.Publish(Path.Combine(folder, "product"));
     if (product is null)
     {
         Console.Error.WriteLine(trouble);

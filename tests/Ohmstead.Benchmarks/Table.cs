@@ -12,7 +12,8 @@ public sealed record Table(params IReadOnlyList<string> Headings)
     public void Add(params IReadOnlyList<string> cells) => rows.Add(cells);
 
     /// <summary>Writes a number with so many decimals.</summary>
-    public static string Number(double value, int decimals = 2) => value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    public static string Number(double value, int decimals = 2) =>
+        value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     /// <summary>Writes the table and an empty line.</summary>
     public void Print(TextWriter writer)
@@ -20,7 +21,10 @@ public sealed record Table(params IReadOnlyList<string> Headings)
         var widths = Headings.Select((_, column) => rows.Max(row => row[column].Length)).ToList();
         foreach (var row in rows)
         {
-            writer.WriteLine(string.Join("  ", row.Select((cell, column) => column == 0 ? cell.PadRight(widths[0]) : cell.PadLeft(widths[column]))).TrimEnd());
+            writer.WriteLine(
+                string.Join("  ", row.Select((cell, column) => column == 0 ? cell.PadRight(widths[0]) : cell.PadLeft(widths[column])))
+                    .TrimEnd()
+            );
         }
 
         writer.WriteLine();

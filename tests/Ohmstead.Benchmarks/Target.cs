@@ -9,7 +9,9 @@ public sealed record Target(string Command, int Records, double Seconds, double 
 {
     private static readonly IReadOnlyList<Target> All =
     [
-        new("check", 10_000, 10, 300), new("report", 10_000, 15, 300), new("check of one record", 1, 0.3, 300),
+        new("check", 10_000, 10, 300),
+        new("report", 10_000, 15, 300),
+        new("check of one record", 1, 0.3, 300),
     ];
 
     /// <summary>Prints each target with what was measured; true when all that were measured are kept.</summary>
@@ -30,7 +32,10 @@ public sealed record Target(string Command, int Records, double Seconds, double 
                 seconds is { } time ? Table.Number(time) : "-",
                 Table.Number(target.PeakMegabytes, 0),
                 peak is { } size ? Table.Number(size, 0) : "-",
-                found is null ? "not measured" : isKept ? "yes" : "no");
+                found is null ? "not measured"
+                    : isKept ? "yes"
+                    : "no"
+            );
         }
 
         table.Print(writer);

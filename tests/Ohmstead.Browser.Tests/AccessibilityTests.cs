@@ -20,7 +20,8 @@ public sealed class AccessibilityTests(ReportFixture report)
     }
 
     [Fact]
-    public void A_board_that_must_be_made_safe_is_among_the_pages_that_are_looked_at() => Assert.Contains(report.Opened, page => page.Says("class=\"danger\""));
+    public void A_board_that_must_be_made_safe_is_among_the_pages_that_are_looked_at() =>
+        Assert.Contains(report.Opened, page => page.Says("class=\"danger\""));
 
     [Fact]
     public async Task What_is_folded_away_breaks_no_rule_of_axe_when_it_is_opened()
@@ -31,10 +32,16 @@ public sealed class AccessibilityTests(ReportFixture report)
             async (view, page) =>
             {
                 await view.OpenAsync(page);
-                Assert.NotEqual(0, await view.Page.EvaluateAsync<int>("() => [...document.querySelectorAll('details')].map(fold => { fold.open = true; }).length"));
+                Assert.NotEqual(
+                    0,
+                    await view.Page.EvaluateAsync<int>(
+                        "() => [...document.querySelectorAll('details')].map(fold => { fold.open = true; }).length"
+                    )
+                );
                 return await Axe.BrokenAsync(view, page, Wide);
             },
-            scripts: true);
+            scripts: true
+        );
         Complaint.None(broken.SelectMany(words => words));
     }
 
@@ -44,6 +51,9 @@ public sealed class AccessibilityTests(ReportFixture report)
         await using var view = await report.ViewAsync(scripts: true);
         await view.OpenAsync(report.Index, "#find=sp&all-boards.by=-state&all-boards.only=fit");
         await Assertions.Expect(view.Page.GetByRole(AriaRole.Search).Locator("ol a").First).ToBeVisibleAsync();
-        Complaint.None([.. await Axe.BrokenAsync(view, report.Index, Wide), .. await Axe.BrokenAsync(view, report.Index, new(ColorScheme.Dark, 320))]);
+        Complaint.None([
+            .. await Axe.BrokenAsync(view, report.Index, Wide),
+            .. await Axe.BrokenAsync(view, report.Index, new(ColorScheme.Dark, 320)),
+        ]);
     }
 }

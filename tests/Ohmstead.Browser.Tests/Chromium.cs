@@ -8,7 +8,13 @@ internal static class Chromium
     /// <summary>What a test run wants of it: no sandbox, which root cannot have, and no talk with the network.</summary>
     public static IReadOnlyList<string> Arguments { get; } =
     [
-        "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
         // Pages of one report need not be kept from each other, and with two windows Chromium would start a process ahead for each page opened.
         "--disable-site-isolation-trials",
     ];
@@ -23,7 +29,10 @@ internal static class Chromium
 
         await AptAsync("update");
         await AptAsync("install", "-y", "--no-install-recommends", "chromium");
-        return Installed() ?? throw new InvalidOperationException("the package chromium was installed, yet there is no /usr/bin/chromium; install Chromium there to run the browser tests");
+        return Installed()
+            ?? throw new InvalidOperationException(
+                "the package chromium was installed, yet there is no /usr/bin/chromium; install Chromium there to run the browser tests"
+            );
     }
 
     private static string? Installed() => Places.FirstOrDefault(File.Exists);
@@ -32,14 +41,20 @@ internal static class Chromium
     {
         if (!File.Exists("/usr/bin/apt-get"))
         {
-            throw new InvalidOperationException("the browser tests need Chromium in /usr/bin/chromium, and there is no apt-get to install it with");
+            throw new InvalidOperationException(
+                "the browser tests need Chromium in /usr/bin/chromium, and there is no apt-get to install it with"
+            );
         }
 
         string[] asRoot = ["DEBIAN_FRONTEND=noninteractive", "apt-get", .. arguments];
-        var done = Environment.IsPrivilegedProcess ? await Command.RunAsync("/usr/bin/env", asRoot) : await Command.RunAsync("/usr/bin/env", ["sudo", "-n", .. asRoot]);
+        var done = Environment.IsPrivilegedProcess
+            ? await Command.RunAsync("/usr/bin/env", asRoot)
+            : await Command.RunAsync("/usr/bin/env", ["sudo", "-n", .. asRoot]);
         if (done.ExitCode != 0)
         {
-            throw new InvalidOperationException($"the browser tests need Chromium; run as root: apt-get install chromium\n{done.Line}\n{done.Output}");
+            throw new InvalidOperationException(
+                $"the browser tests need Chromium; run as root: apt-get install chromium\n{done.Line}\n{done.Output}"
+            );
         }
     }
 }

@@ -6,7 +6,12 @@ namespace Ohmstead.Browser.Tests;
 /// <summary>What a command printed, both streams in order of arrival, and how it ended.</summary>
 internal sealed record Command(string Line, int ExitCode, string Output)
 {
-    public static async Task<Command> RunAsync(string program, IReadOnlyList<string> arguments, IReadOnlyDictionary<string, string>? environment = null, string? folder = null)
+    public static async Task<Command> RunAsync(
+        string program,
+        IReadOnlyList<string> arguments,
+        IReadOnlyDictionary<string, string>? environment = null,
+        string? folder = null
+    )
     {
         var start = new ProcessStartInfo(program, arguments)
         {

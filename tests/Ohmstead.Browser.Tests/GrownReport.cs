@@ -33,7 +33,10 @@ public sealed class GrownReport : IAsyncLifetime
                 var number = Path.GetFileNameWithoutExtension(file);
                 var other = $"{number[..^4]}{time}{number[^3..]}";
                 var text = await File.ReadAllTextAsync(file);
-                await File.WriteAllTextAsync(Path.Combine(folder, "boards", other + ".md"), text.Replace($"board: {number}", $"board: {other}", StringComparison.Ordinal));
+                await File.WriteAllTextAsync(
+                    Path.Combine(folder, "boards", other + ".md"),
+                    text.Replace($"board: {number}", $"board: {other}", StringComparison.Ordinal)
+                );
             }
         }
 

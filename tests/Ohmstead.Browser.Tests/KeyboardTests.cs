@@ -13,7 +13,12 @@ public sealed class KeyboardTests(ReportFixture report)
     [InlineData(320, true)]
     public async Task The_tabulator_reaches_every_link_and_button_in_order_and_shows_where_it_is(int width, bool scripts)
     {
-        ReportPage[] pages = [report.Pages.Single(page => page.Name == "families.html"), report.Pages.Single(page => page.Name == "instruments.html"), report.Designs[0]];
+        ReportPage[] pages =
+        [
+            report.Pages.Single(page => page.Name == "families.html"),
+            report.Pages.Single(page => page.Name == "instruments.html"),
+            report.Designs[0],
+        ];
         var astray = await report.LookAsync(
             pages,
             async (view, page) =>
@@ -27,7 +32,8 @@ public sealed class KeyboardTests(ReportFixture report)
                 await view.OpenAsync(page);
                 return await AstrayAsync(view, page);
             },
-            scripts: true);
+            scripts: true
+        );
         Complaint.None(astray.SelectMany(words => words));
     }
 
@@ -39,7 +45,9 @@ public sealed class KeyboardTests(ReportFixture report)
         var button = view.Page.Locator("table[aria-label='All boards'] th button").First;
         await button.FocusAsync();
         await view.Page.Keyboard.PressAsync("Enter");
-        await Assertions.Expect(view.Page.Locator("table[aria-label='All boards'] th").First).ToHaveAttributeAsync("aria-sort", "ascending");
+        await Assertions
+            .Expect(view.Page.Locator("table[aria-label='All boards'] th").First)
+            .ToHaveAttributeAsync("aria-sort", "ascending");
         await Assertions.Expect(button).ToBeFocusedAsync();
     }
 
@@ -57,7 +65,8 @@ public sealed class KeyboardTests(ReportFixture report)
     // The page itself keeps account of where the focus came, so that nothing is asked between two presses.
     private static async Task<IEnumerable<string>> AstrayAsync(View view, ReportPage page)
     {
-        var wanted = await view.Page.EvaluateAsync<string[]>($$"""
+        var wanted = await view.Page.EvaluateAsync<string[]>(
+            $$"""
             () => {
               const stops = [...document.querySelectorAll("{{Stops}}")].filter(stop => stop.checkVisibility());
               const name = stop => stops.indexOf(stop) + " " + stop.outerHTML.slice(0, 120);
@@ -69,7 +78,8 @@ public sealed class KeyboardTests(ReportFixture report)
               });
               return stops.map(name);
             }
-            """);
+            """
+        );
         Assert.NotEmpty(wanted);
         foreach (var _ in wanted)
         {
@@ -77,7 +87,8 @@ public sealed class KeyboardTests(ReportFixture report)
         }
 
         var reached = await view.Page.EvaluateAsync<string[]>("() => window.reached");
-        return wanted.Select((stop, place) => (Stop: stop, At: reached.ElementAtOrDefault(place) ?? "nothing"))
+        return wanted
+            .Select((stop, place) => (Stop: stop, At: reached.ElementAtOrDefault(place) ?? "nothing"))
             .Where(step => step.Stop != step.At)
             .Select(step => $"{page}: the tabulator should reach {step.Stop} and reaches {step.At}");
     }

@@ -22,7 +22,8 @@ public sealed class LinkTests(ReportFixture report)
                   ];
                 }
                 """,
-                new[] { page.Text, page.Address.AbsoluteUri });
+                new[] { page.Text, page.Address.AbsoluteUri }
+            );
             Assert.Empty(found[2]);
             places[page.Address.AbsolutePath] = [.. found[0]];
             links.AddRange(found[1].Select(address => (page, new Uri(address))));
@@ -55,8 +56,15 @@ public sealed class LinkTests(ReportFixture report)
     {
         await using var view = await report.ViewAsync();
         await view.OpenAsync(report.Index);
-        var reached = await view.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('a[href]')].map(link => link.href.split('#')[0])");
-        Complaint.None(report.Boards.Concat(report.Designs).Where(page => !reached.Contains(page.Address.AbsoluteUri)).Select(page => $"no link leads to {page}"));
+        var reached = await view.Page.EvaluateAsync<string[]>(
+            "() => [...document.querySelectorAll('a[href]')].map(link => link.href.split('#')[0])"
+        );
+        Complaint.None(
+            report
+                .Boards.Concat(report.Designs)
+                .Where(page => !reached.Contains(page.Address.AbsoluteUri))
+                .Select(page => $"no link leads to {page}")
+        );
     }
 
     private static bool Leads(Uri to, Dictionary<string, HashSet<string>> places)

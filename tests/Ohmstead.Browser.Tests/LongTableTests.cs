@@ -21,7 +21,12 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
         await view.Page.Locator("nav.pages a").First.ClickAsync();
         Assert.EndsWith("boards~2.html", view.Page.Url, StringComparison.Ordinal);
         string[] all = [.. first, .. await NamesAsync(view)];
-        Assert.Equal(grown.Pages.Where(page => page.Name.StartsWith("boards/", StringComparison.Ordinal)).Select(page => Path.GetFileNameWithoutExtension(page.Name)), all);
+        Assert.Equal(
+            grown
+                .Pages.Where(page => page.Name.StartsWith("boards/", StringComparison.Ordinal))
+                .Select(page => Path.GetFileNameWithoutExtension(page.Name)),
+            all
+        );
     }
 
     [Fact]
@@ -69,7 +74,9 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
         await using var view = await report.ViewAsync(scripts: true);
         await view.OpenAsync(grown.Boards[0], "#all-boards.by=-state");
         await Assertions.Expect(view.Page.Locator("th[aria-sort=descending]")).ToHaveTextAsync("State");
-        var states = await view.Page.Locator("main tbody td:nth-child(2)").EvaluateAllAsync<string[]>("cells => cells.map(cell => cell.textContent.trim())");
+        var states = await view
+            .Page.Locator("main tbody td:nth-child(2)")
+            .EvaluateAllAsync<string[]>("cells => cells.map(cell => cell.textContent.trim())");
         string[] worstFirst = ["make safe first", "a fault stands", "work waits", "not looked at yet", "proof due", "fit to run"];
         Assert.Equal(states.OrderBy(state => Array.IndexOf(worstFirst, state)), states);
         Assert.Equal("make safe first", states[0]);
@@ -88,7 +95,8 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
             // Names, dates and numbers: each is sorted, and laid out, before the next is asked for.
             await view.OpenAsync(grown.Boards[0], "#all-boards.only=SP");
             await Assertions.Expect(view.Page.Locator("main output")).ToHaveTextAsync($"{Many} of {Many} rows, the first 100 of them:");
-            var took = await view.Page.EvaluateAsync<double[]>("""
+            var took = await view.Page.EvaluateAsync<double[]>(
+                """
                 async () => {
                   const times = [], heads = [...document.querySelectorAll("main th button")];
                   for (const head of [heads[0], heads[1], heads[7], heads[3]]) {
@@ -102,13 +110,21 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
                   }
                   return times;
                 }
-                """);
-            TestContext.Current.TestOutputHelper?.WriteLine("10,000 rows by name, by state, by date, by number, each sorted and laid out, in ms: " + string.Join(", ", took.Select(time => time.ToString("0", CultureInfo.InvariantCulture))));
+                """
+            );
+            TestContext.Current.TestOutputHelper?.WriteLine(
+                "10,000 rows by name, by state, by date, by number, each sorted and laid out, in ms: "
+                    + string.Join(", ", took.Select(time => time.ToString("0", CultureInfo.InvariantCulture)))
+            );
             await Assertions.Expect(view.Page.Locator("th[aria-sort=ascending]")).ToHaveTextAsync("Inside");
             Assert.Equal(Enumerable.Range(0, 100), await InsideAsync(view));
             await view.Page.GetByRole(AriaRole.Button, new() { Name = "Show 100 more" }).ClickAsync();
             Assert.Equal(Enumerable.Range(0, 200), await InsideAsync(view));
-            Assert.True(await view.Page.EvaluateAsync<bool>("() => document.querySelectorAll('main tbody tr')[100].contains(document.activeElement)"));
+            Assert.True(
+                await view.Page.EvaluateAsync<bool>(
+                    "() => document.querySelectorAll('main tbody tr')[100].contains(document.activeElement)"
+                )
+            );
         }
         finally
         {
@@ -143,11 +159,22 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
     {
         const string start = "globalThis.ohmsteadRows = ";
         var rows = JsonSerializer.Deserialize<string[]>(script[start.Length..].TrimEnd('\n', ';'))!;
-        return start + JsonSerializer.Serialize(Enumerable.Range(0, Many).Select(place =>
-        {
-            var own = place * 7919 % Many;
-            return Number().Replace(InsideCell().Replace(rows[place % rows.Length], $"${{1}}{own}"), string.Create(CultureInfo.InvariantCulture, $"${{1}}SP-{own:00000}"), 1);
-        })) + ";\n";
+        return start
+            + JsonSerializer.Serialize(
+                Enumerable
+                    .Range(0, Many)
+                    .Select(place =>
+                    {
+                        var own = place * 7919 % Many;
+                        return Number()
+                            .Replace(
+                                InsideCell().Replace(rows[place % rows.Length], $"${{1}}{own}"),
+                                string.Create(CultureInfo.InvariantCulture, $"${{1}}SP-{own:00000}"),
+                                1
+                            );
+                    })
+            )
+            + ";\n";
     }
 
     [GeneratedRegex("(data-column=\"Inside\">)[0-9]+")]
@@ -156,9 +183,12 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
     [GeneratedRegex("(<th [^>]*><a [^>]*>)[^<]+")]
     private static partial Regex Number();
 
-    private static ILocator Head(View view, string column) => view.Page.Locator("main th", new() { HasText = column }).GetByRole(AriaRole.Button);
+    private static ILocator Head(View view, string column) =>
+        view.Page.Locator("main th", new() { HasText = column }).GetByRole(AriaRole.Button);
 
-    private static Task<string[]> NamesAsync(View view) => view.Page.Locator("main tbody th a").EvaluateAllAsync<string[]>("links => links.map(link => link.textContent)");
+    private static Task<string[]> NamesAsync(View view) =>
+        view.Page.Locator("main tbody th a").EvaluateAllAsync<string[]>("links => links.map(link => link.textContent)");
 
-    private static Task<int[]> InsideAsync(View view) => view.Page.Locator("main tbody td:nth-child(4)").EvaluateAllAsync<int[]>("cells => cells.map(cell => Number(cell.textContent))");
+    private static Task<int[]> InsideAsync(View view) =>
+        view.Page.Locator("main tbody td:nth-child(4)").EvaluateAllAsync<int[]>("cells => cells.map(cell => Number(cell.textContent))");
 }

@@ -6,7 +6,8 @@ public sealed class NarrowScreenTests(ReportFixture report)
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
-    public async Task No_page_scrolls_sideways_on_a_screen_of_any_width(bool scripts) => Complaint.None((await report.WalkAsync(scripts)).Wide);
+    public async Task No_page_scrolls_sideways_on_a_screen_of_any_width(bool scripts) =>
+        Complaint.None((await report.WalkAsync(scripts)).Wide);
 
     [Theory]
     [InlineData(false)]
@@ -16,5 +17,6 @@ public sealed class NarrowScreenTests(ReportFixture report)
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
-    public async Task The_columns_of_a_verdict_stand_apart_on_a_wide_screen(bool scripts) => Complaint.None((await report.WalkAsync(scripts)).Crowded);
+    public async Task The_columns_of_a_verdict_stand_apart_on_a_wide_screen(bool scripts) =>
+        Complaint.None((await report.WalkAsync(scripts)).Crowded);
 }

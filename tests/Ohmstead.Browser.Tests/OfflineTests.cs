@@ -5,7 +5,8 @@ public sealed class OfflineTests(ReportFixture report)
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
-    public async Task Every_page_opens_from_disk_without_an_error_and_asks_for_nothing_outside_the_report(bool scripts) => Complaint.None((await report.WalkAsync(scripts)).Complaints);
+    public async Task Every_page_opens_from_disk_without_an_error_and_asks_for_nothing_outside_the_report(bool scripts) =>
+        Complaint.None((await report.WalkAsync(scripts)).Complaints);
 
     [Theory]
     [InlineData(false)]
@@ -21,7 +22,8 @@ public sealed class OfflineTests(ReportFixture report)
         {
             await view.OpenAsync(page);
             // A picture far down may wait until it is scrolled to.
-            var sources = await view.Page.EvaluateAsync<string[]>("""
+            var sources = await view.Page.EvaluateAsync<string[]>(
+                """
                 async () => {
                   const missing = [];
                   for (const picture of document.images) {
@@ -33,7 +35,8 @@ public sealed class OfflineTests(ReportFixture report)
                   }
                   return missing;
                 }
-                """);
+                """
+            );
             return sources.Select(source => $"{page} shows no picture or no words for {source}");
         });
         Complaint.None(missing.SelectMany(words => words));

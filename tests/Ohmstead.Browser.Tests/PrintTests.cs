@@ -22,7 +22,10 @@ public sealed class PrintTests(ReportFixture report)
             await view.Page.EvaluateAsync("() => document.querySelector('main').replaceChildren()");
             var empty = (await view.Page.PdfAsync(new() { Format = Papers[0] })).Length;
             return sheets
-                .Where(sheet => !Encoding.Latin1.GetString(sheet.Printed, 0, 8).StartsWith("%PDF-", StringComparison.Ordinal) || sheet.Printed.Length <= 2 * empty)
+                .Where(sheet =>
+                    !Encoding.Latin1.GetString(sheet.Printed, 0, 8).StartsWith("%PDF-", StringComparison.Ordinal)
+                    || sheet.Printed.Length <= 2 * empty
+                )
                 .Select(sheet => $"{page} prints {sheet.Printed.Length} bytes on {sheet.Paper}, an empty sheet has {empty}");
         });
         Complaint.None(poor.SelectMany(words => words));
@@ -34,7 +37,9 @@ public sealed class PrintTests(ReportFixture report)
         await using var view = await report.ViewAsync();
         await view.OpenAsync(report.LongestBoard);
         await view.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
-        var hidden = await view.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('[id^=\"part-\"]')].filter(row => row.getClientRects().length === 0).map(row => row.id)");
+        var hidden = await view.Page.EvaluateAsync<string[]>(
+            "() => [...document.querySelectorAll('[id^=\"part-\"]')].filter(row => row.getClientRects().length === 0).map(row => row.id)"
+        );
         Assert.NotEqual(0, await view.Page.Locator("[id^='part-']").CountAsync());
         Complaint.None(hidden);
     }
@@ -68,8 +73,18 @@ public sealed class PrintTests(ReportFixture report)
         {
             await view.OpenAsync(page);
             await view.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
-            Assert.Equal(["table-header-group"], await view.Page.EvaluateAsync<string[]>("() => [...new Set([...document.querySelectorAll('main thead')].map(head => getComputedStyle(head).display))]"));
-            Assert.Equal(["avoid"], await view.Page.EvaluateAsync<string[]>("() => [...new Set([...document.querySelectorAll('main tr')].map(row => getComputedStyle(row).breakInside))]"));
+            Assert.Equal(
+                ["table-header-group"],
+                await view.Page.EvaluateAsync<string[]>(
+                    "() => [...new Set([...document.querySelectorAll('main thead')].map(head => getComputedStyle(head).display))]"
+                )
+            );
+            Assert.Equal(
+                ["avoid"],
+                await view.Page.EvaluateAsync<string[]>(
+                    "() => [...new Set([...document.querySelectorAll('main tr')].map(row => getComputedStyle(row).breakInside))]"
+                )
+            );
         }
     }
 

@@ -60,7 +60,12 @@ public sealed class ReportFixture : IAsyncLifetime
     /// <param name="scripts">False for a browser with scripts switched off.</param>
     /// <param name="strict">True for a browser that keeps to the policy of the pages and may ask a server of the test.</param>
     /// <param name="motion">Whether the person wants less of it.</param>
-    internal async Task<View> ViewAsync(int width = 1280, bool scripts = false, bool strict = false, ReducedMotion motion = ReducedMotion.NoPreference)
+    internal async Task<View> ViewAsync(
+        int width = 1280,
+        bool scripts = false,
+        bool strict = false,
+        ReducedMotion motion = ReducedMotion.NoPreference
+    )
     {
         var view = await windows!.TakeAsync(scripts, strict);
         await view.ShowAsync(new(ColorScheme.Light, width), motion);
@@ -68,18 +73,27 @@ public sealed class ReportFixture : IAsyncLifetime
     }
 
     /// <summary>Looks at each page, several windows at a time; what was seen comes in the order of the pages.</summary>
-    internal async Task<IReadOnlyList<T>> LookAsync<T>(IReadOnlyList<ReportPage> pages, Func<View, ReportPage, Task<T>> look, bool scripts = false, bool strict = false)
+    internal async Task<IReadOnlyList<T>> LookAsync<T>(
+        IReadOnlyList<ReportPage> pages,
+        Func<View, ReportPage, Task<T>> look,
+        bool scripts = false,
+        bool strict = false
+    )
     {
         var seen = new T[pages.Count];
         var taken = -1;
-        await Task.WhenAll(Enumerable.Range(0, Math.Min(Hands, pages.Count)).Select(async _ =>
-        {
-            await using var view = await ViewAsync(scripts: scripts, strict: strict);
-            for (var next = Interlocked.Increment(ref taken); next < pages.Count; next = Interlocked.Increment(ref taken))
-            {
-                seen[next] = await look(view, pages[next]);
-            }
-        }));
+        await Task.WhenAll(
+            Enumerable
+                .Range(0, Math.Min(Hands, pages.Count))
+                .Select(async _ =>
+                {
+                    await using var view = await ViewAsync(scripts: scripts, strict: strict);
+                    for (var next = Interlocked.Increment(ref taken); next < pages.Count; next = Interlocked.Increment(ref taken))
+                    {
+                        seen[next] = await look(view, pages[next]);
+                    }
+                })
+        );
         return seen;
     }
 

@@ -12,23 +12,37 @@ public sealed record ReportPage(string Name, Uri Address, long Length)
     /// <summary>The pages in a folder, the index first; a page of boards is there too, or the folder holds no report.</summary>
     internal static IReadOnlyList<ReportPage> In(string folder)
     {
-        var pages = Directory.EnumerateFiles(folder, "*.html", SearchOption.AllDirectories)
+        var pages = Directory
+            .EnumerateFiles(folder, "*.html", SearchOption.AllDirectories)
             .Select(file => new ReportPage(Path.GetRelativePath(folder, file).Replace('\\', '/'), new Uri(file), new FileInfo(file).Length))
             .OrderBy(page => page.Name != "index.html")
             .ThenBy(page => page.Name, StringComparer.Ordinal)
             .ToArray();
-        return pages.Length > 0 && pages[0].Name == "index.html" && pages.Any(page => page.Name.StartsWith("boards/", StringComparison.Ordinal))
+        return
+            pages.Length > 0
+            && pages[0].Name == "index.html"
+            && pages.Any(page => page.Name.StartsWith("boards/", StringComparison.Ordinal))
             ? pages
-            : throw new InvalidOperationException($"a report has index.html and boards/*.html, found: {string.Join(", ", pages.Select(page => page.Name))}");
+            : throw new InvalidOperationException(
+                $"a report has index.html and boards/*.html, found: {string.Join(", ", pages.Select(page => page.Name))}"
+            );
     }
 
     /// <summary>Builds a report with the program itself and finds its pages.</summary>
     internal static async Task<IReadOnlyList<ReportPage>> BuildAsync(string records, string folder)
     {
-        var built = await Command.RunAsync("dotnet", [Repository.Program, "report", records, "--to", folder], new Dictionary<string, string> { ["SOURCE_DATE_EPOCH"] = Day }, Repository.Root);
+        var built = await Command.RunAsync(
+            "dotnet",
+            [Repository.Program, "report", records, "--to", folder],
+            new Dictionary<string, string> { ["SOURCE_DATE_EPOCH"] = Day },
+            Repository.Root
+        );
         // 1 only says that the demo holds findings, which it does on purpose.
-        return built.ExitCode is 0 or 1 ? In(folder)
-            : throw new InvalidOperationException($"the report could not be built, exit code {built.ExitCode}\n{built.Line}\n{built.Output}");
+        return built.ExitCode is 0 or 1
+            ? In(folder)
+            : throw new InvalidOperationException(
+                $"the report could not be built, exit code {built.ExitCode}\n{built.Line}\n{built.Output}"
+            );
     }
 
     /// <summary>What is in the file.</summary>

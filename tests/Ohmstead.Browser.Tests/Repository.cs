@@ -8,7 +8,14 @@ internal static class Repository
 
     /// <summary>The program as it was built together with these tests, in the same configuration.</summary>
     public static string Program { get; } =
-        Path.Combine(Root, "artifacts", "bin", "Ohmstead", Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory)), "ohmstead.dll");
+        Path.Combine(
+            Root,
+            "artifacts",
+            "bin",
+            "Ohmstead",
+            Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory)),
+            "ohmstead.dll"
+        );
 
     private static string Above(string start)
     {

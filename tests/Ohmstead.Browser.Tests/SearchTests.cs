@@ -51,7 +51,9 @@ public sealed class SearchTests(ReportFixture report)
         await view.OpenAsync(report.Index);
         await Field(view).FillAsync("sp");
         await Assertions.Expect(Hits(view).First).ToBeVisibleAsync();
-        var addresses = await view.Page.EvaluateAsync<string[]>("() => [...ohmsteadIndex.things.map(thing => thing[3]), ...ohmsteadIndex.boards.map(board => `boards/${board[0]}.html`)]");
+        var addresses = await view.Page.EvaluateAsync<string[]>(
+            "() => [...ohmsteadIndex.things.map(thing => thing[3]), ...ohmsteadIndex.boards.map(board => `boards/${board[0]}.html`)]"
+        );
         Complaint.None(addresses.Where(address => !File.Exists(new Uri(report.Index.Address, address.Split('#')[0]).LocalPath)));
     }
 

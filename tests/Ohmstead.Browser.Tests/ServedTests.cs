@@ -15,11 +15,14 @@ public sealed class ServedTests(ReportFixture report)
             async (view, page) =>
             {
                 IReadOnlyList<string> words = [];
-                var complaints = await view.ComplaintsAsync(server.At(page), server.Root, async () => words = await view.Page.Locator("h1").AllInnerTextsAsync());
+                var complaints = await view.ComplaintsAsync(server.At(page), server.Root, async () =>
+                    words = await view.Page.Locator("h1").AllInnerTextsAsync()
+                );
                 return words.All(string.IsNullOrWhiteSpace) ? [.. complaints, $"{page} says nothing"] : complaints;
             },
             scripts,
-            strict: true);
+            strict: true
+        );
         Complaint.None(complaints.SelectMany(words => words));
     }
 
@@ -45,10 +48,12 @@ public sealed class ServedTests(ReportFixture report)
         {
             await with.OpenAsync(server.At(page));
             await without.OpenAsync(server.At(page));
-            const string rows = "tables => tables.map(table => [...table.rows].filter(row => row.getClientRects().length > 0).map(row => row.textContent).join('|'))";
+            const string rows =
+                "tables => tables.map(table => [...table.rows].filter(row => row.getClientRects().length > 0).map(row => row.textContent).join('|'))";
             Assert.Equal(
                 await without.Page.Locator("main table").EvaluateAllAsync<string[]>(rows),
-                await with.Page.Locator("main table").EvaluateAllAsync<string[]>(rows));
+                await with.Page.Locator("main table").EvaluateAllAsync<string[]>(rows)
+            );
         }
     }
 }

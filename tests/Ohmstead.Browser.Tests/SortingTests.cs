@@ -30,7 +30,9 @@ public sealed class SortingTests(ReportFixture report)
     {
         await using var view = await report.ViewAsync(scripts: true);
         await view.OpenAsync(report.Index, "#all-boards.by=-state");
-        var states = await Boards(view).Locator("tbody td:nth-child(2)").EvaluateAllAsync<string[]>("cells => cells.map(cell => cell.textContent.trim())");
+        var states = await Boards(view)
+            .Locator("tbody td:nth-child(2)")
+            .EvaluateAllAsync<string[]>("cells => cells.map(cell => cell.textContent.trim())");
         string[] worstFirst = ["make safe first", "a fault stands", "work waits", "not looked at yet", "proof due", "fit to run"];
         Assert.Equal(states.OrderBy(state => Array.IndexOf(worstFirst, state)), states);
         Assert.Equal("make safe first", states[0]);
@@ -44,7 +46,9 @@ public sealed class SortingTests(ReportFixture report)
         var before = await ShownAsync(view);
         await Boards(view).Locator("th", new() { HasText = "Board" }).GetByRole(AriaRole.Button).ClickAsync();
         await view.Page.GetByLabel("Filter All boards").FillAsync("fit to run");
-        await Assertions.Expect(view.Page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("all-boards\\.by=board&all-boards\\.only=fit\\+to\\+run$"));
+        await Assertions
+            .Expect(view.Page)
+            .ToHaveURLAsync(new System.Text.RegularExpressions.Regex("all-boards\\.by=board&all-boards\\.only=fit\\+to\\+run$"));
         var filtered = await ShownAsync(view);
         Assert.InRange(filtered.Length, 1, before.Length - 1);
         await view.Page.ReloadAsync();
@@ -63,7 +67,9 @@ public sealed class SortingTests(ReportFixture report)
         await Boards(view).Locator("th", new() { HasText = "Last seen" }).GetByRole(AriaRole.Button).ClickAsync();
         await Assertions.Expect(view.Page.Locator("output[data-said]")).ToHaveTextAsync("All boards: by Last seen, ascending");
         await view.Page.GetByLabel("Filter All boards").FillAsync("no such thing");
-        await Assertions.Expect(view.Page.Locator("main output").Filter(new() { HasText = "of" })).ToHaveTextAsync($"0 of {report.Boards.Count} rows");
+        await Assertions
+            .Expect(view.Page.Locator("main output").Filter(new() { HasText = "of" }))
+            .ToHaveTextAsync($"0 of {report.Boards.Count} rows");
     }
 
     [Fact]
@@ -71,15 +77,20 @@ public sealed class SortingTests(ReportFixture report)
     {
         await using var view = await report.ViewAsync(scripts: true);
         await view.OpenAsync(report.Pages.Single(page => page.Name == "findings.html"), "#findings.by=-line");
-        var groups = await view.Page.Locator("table[aria-label=Findings] tbody").EvaluateAllAsync<string[]>("bodies => bodies.map(body => body.rows[0].cells[0].scope)");
+        var groups = await view
+            .Page.Locator("table[aria-label=Findings] tbody")
+            .EvaluateAllAsync<string[]>("bodies => bodies.map(body => body.rows[0].cells[0].scope)");
         Assert.NotEmpty(groups);
         Assert.All(groups, scope => Assert.Equal("rowgroup", scope));
     }
 
     private static ILocator Boards(View view) => view.Page.Locator("table[aria-label='All boards']");
 
-    private static Task<string[]> ShownAsync(View view) => Boards(view).Locator("tbody tr:not([hidden])").EvaluateAllAsync<string[]>(Numbers);
+    private static Task<string[]> ShownAsync(View view) =>
+        Boards(view).Locator("tbody tr:not([hidden])").EvaluateAllAsync<string[]>(Numbers);
 
     private static Task<int[]> ColumnAsync(View view, int column) =>
-        Boards(view).Locator("tbody tr").EvaluateAllAsync<int[]>("(rows, column) => rows.map(row => Number(row.cells[column].textContent))", column);
+        Boards(view)
+            .Locator("tbody tr")
+            .EvaluateAllAsync<int[]>("(rows, column) => rows.map(row => Number(row.cells[column].textContent))", column);
 }

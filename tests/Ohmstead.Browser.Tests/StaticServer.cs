@@ -6,10 +6,12 @@ namespace Ohmstead.Browser.Tests;
 internal sealed class StaticServer : IAsyncDisposable
 {
     /// <summary>No inline style or script, nothing from elsewhere.</summary>
-    public const string Strict = "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    public const string Strict =
+        "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     /// <summary>The same without any script.</summary>
-    public const string NoScripts = "default-src 'none'; img-src 'self'; style-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    public const string NoScripts =
+        "default-src 'none'; img-src 'self'; style-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     private static readonly Dictionary<string, string> Types = new(StringComparer.Ordinal)
     {
@@ -63,7 +65,11 @@ internal sealed class StaticServer : IAsyncDisposable
     }
 
     /// <summary>The address of a page of the report.</summary>
-    public ReportPage At(ReportPage page) => page with { Address = new Uri(Root, string.Join('/', page.Name.Split('/').Select(Uri.EscapeDataString))) };
+    public ReportPage At(ReportPage page) =>
+        page with
+        {
+            Address = new Uri(Root, string.Join('/', page.Name.Split('/').Select(Uri.EscapeDataString))),
+        };
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
@@ -99,7 +105,14 @@ internal sealed class StaticServer : IAsyncDisposable
             return;
         }
 
-        var file = Path.GetFullPath(Path.Combine(folder, Uri.UnescapeDataString(path.StartsWith(Root.AbsolutePath, StringComparison.Ordinal) ? path[Root.AbsolutePath.Length..] : "..")));
+        var file = Path.GetFullPath(
+            Path.Combine(
+                folder,
+                Uri.UnescapeDataString(
+                    path.StartsWith(Root.AbsolutePath, StringComparison.Ordinal) ? path[Root.AbsolutePath.Length..] : ".."
+                )
+            )
+        );
         if (!file.StartsWith(folder + Path.DirectorySeparatorChar, StringComparison.Ordinal) || !File.Exists(file))
         {
             response.StatusCode = 404;

@@ -37,7 +37,11 @@ internal static partial class Variety
             foreach (Match attribute in Attribute().Matches(element.Groups["attributes"].Value))
             {
                 features.Add($"{name} {attribute.Groups["name"].Value}");
-                features.UnionWith(attribute.Groups["name"].Value == "class" ? attribute.Groups["value"].Value.Split(' ').Select(word => $"{name}.{word}") : []);
+                features.UnionWith(
+                    attribute.Groups["name"].Value == "class"
+                        ? attribute.Groups["value"].Value.Split(' ').Select(word => $"{name}.{word}")
+                        : []
+                );
             }
         }
 

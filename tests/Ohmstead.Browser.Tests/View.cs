@@ -11,7 +11,14 @@ internal sealed class View(IPage page, Action<View> giveBack) : IAsyncDisposable
     /// <summary>Shows whatever is in the window in another form, on a screen; what is printed is still printed as for paper.</summary>
     public async Task ShowAsync(Form form, ReducedMotion motion = ReducedMotion.NoPreference)
     {
-        await page.EmulateMediaAsync(new() { Media = Media.Null, ColorScheme = form.Colours, ReducedMotion = motion });
+        await page.EmulateMediaAsync(
+            new()
+            {
+                Media = Media.Null,
+                ColorScheme = form.Colours,
+                ReducedMotion = motion,
+            }
+        );
         await page.SetViewportSizeAsync(form.Width, 800);
     }
 
@@ -35,7 +42,10 @@ internal sealed class View(IPage page, Action<View> giveBack) : IAsyncDisposable
         var complaints = new List<string>();
         void Asked(object? sender, IRequest request)
         {
-            if (!request.Url.StartsWith(folder.AbsoluteUri, StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal))
+            if (
+                !request.Url.StartsWith(folder.AbsoluteUri, StringComparison.Ordinal)
+                && !request.Url.StartsWith("data:", StringComparison.Ordinal)
+            )
             {
                 complaints.Add($"{wanted} asks for {request.Url}");
             }

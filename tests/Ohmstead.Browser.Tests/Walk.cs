@@ -7,7 +7,14 @@ namespace Ohmstead.Browser.Tests;
 /// <param name="Spilled">Cells of tables that are higher than the room they take, so that their words run into the row below.</param>
 /// <param name="Crowded">Words beyond the edge of the widest screen, and columns of a verdict without room between.</param>
 /// <param name="Broken">By form: what breaks a rule of axe. Empty without scripts, which axe is.</param>
-internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<string> Silent, IReadOnlyList<string> Wide, IReadOnlyList<string> Spilled, IReadOnlyList<string> Crowded, ILookup<Form, string> Broken)
+internal sealed record Walk(
+    IReadOnlyList<string> Complaints,
+    IReadOnlyList<string> Silent,
+    IReadOnlyList<string> Wide,
+    IReadOnlyList<string> Spilled,
+    IReadOnlyList<string> Crowded,
+    ILookup<Form, string> Broken
+)
 {
     private static readonly int[] Widths = [1280, 640, 375, 320];
 
@@ -22,7 +29,10 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
             [.. seen.SelectMany(walk => walk.Wide)],
             [.. seen.SelectMany(walk => walk.Spilled)],
             [.. seen.SelectMany(walk => walk.Crowded)],
-            seen.SelectMany(walk => walk.Broken).SelectMany(form => form.Select(broken => (Form: form.Key, broken))).ToLookup(pair => pair.Form, pair => pair.broken));
+            seen.SelectMany(walk => walk.Broken)
+                .SelectMany(form => form.Select(broken => (Form: form.Key, broken)))
+                .ToLookup(pair => pair.Form, pair => pair.broken)
+        );
     }
 
     private static async Task<Walk> SeeAsync(View view, ReportPage page, Uri folder, bool scripts)
@@ -33,7 +43,9 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
         var crowded = new List<string>();
         var complaints = await view.ComplaintsAsync(page, folder, async () =>
         {
-            var words = await view.Page.EvaluateAsync<string[]>("() => [document.title, ...[...document.querySelectorAll('h1')].map(heading => heading.innerText)]");
+            var words = await view.Page.EvaluateAsync<string[]>(
+                "() => [document.title, ...[...document.querySelectorAll('h1')].map(heading => heading.innerText)]"
+            );
             if (words.Length != 2 || words.Any(string.IsNullOrWhiteSpace))
             {
                 silent.Add($"{page} has no title, or not one heading of the first level");
@@ -42,14 +54,21 @@ internal sealed record Walk(IReadOnlyList<string> Complaints, IReadOnlyList<stri
             foreach (var width in Widths)
             {
                 await view.ShowAsync(new(Microsoft.Playwright.ColorScheme.Light, width));
-                var room = await view.Page.EvaluateAsync<int[]>("() => [document.scrollingElement.scrollWidth, document.scrollingElement.clientWidth]");
+                var room = await view.Page.EvaluateAsync<int[]>(
+                    "() => [document.scrollingElement.scrollWidth, document.scrollingElement.clientWidth]"
+                );
                 if (room[0] > room[1])
                 {
                     wide.Add($"{page} is {room[0]} wide on a screen of {room[1]}");
                 }
 
-                spilled.AddRange((await view.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('main td')].filter(cell => cell.clientHeight && cell.scrollHeight > cell.clientHeight + 1).map(cell => cell.innerText)"))
-                    .Select(cell => $"{page} on a screen of {width}: '{cell}'"));
+                spilled.AddRange(
+                    (
+                        await view.Page.EvaluateAsync<string[]>(
+                            "() => [...document.querySelectorAll('main td')].filter(cell => cell.clientHeight && cell.scrollHeight > cell.clientHeight + 1).map(cell => cell.innerText)"
+                        )
+                    ).Select(cell => $"{page} on a screen of {width}: '{cell}'")
+                );
                 if (width == Widths[0])
                 {
                     crowded.AddRange((await Crowding.OfAsync(view)).Select(words => $"{page} on a screen of {width}: {words}"));

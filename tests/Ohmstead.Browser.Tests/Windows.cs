@@ -16,7 +16,14 @@ internal sealed class Windows(IPlaywright playwright, IBrowser browser) : IAsync
         // A slow machine does not run into time limits.
         Assertions.SetDefaultExpectTimeout(Patience);
         var playwright = await Playwright.CreateAsync();
-        var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = await Chromium.FindAsync(), Args = Chromium.Arguments, Timeout = Patience });
+        var browser = await playwright.Chromium.LaunchAsync(
+            new()
+            {
+                ExecutablePath = await Chromium.FindAsync(),
+                Args = Chromium.Arguments,
+                Timeout = Patience,
+            }
+        );
         return new(playwright, browser);
     }
 

@@ -12,7 +12,9 @@ internal static class Program
     {
         if (words is [] || FuzzTargets.Named(words[0]) is not { } target)
         {
-            Console.Error.WriteLine($"usage: TARGET [FILE...], where TARGET is one of: {string.Join(' ', FuzzTargets.All.Select(each => each.Name))}");
+            Console.Error.WriteLine(
+                $"usage: TARGET [FILE...], where TARGET is one of: {string.Join(' ', FuzzTargets.All.Select(each => each.Name))}"
+            );
             return 2;
         }
 
@@ -28,7 +30,12 @@ internal static class Program
         }
 
         var failed = 0;
-        foreach (var file in words[1..].SelectMany<string, string>(path => Directory.Exists(path) ? Directory.GetFiles(path).Order(StringComparer.Ordinal) : [path]))
+        foreach (
+            var file in words[1..]
+                .SelectMany<string, string>(path =>
+                    Directory.Exists(path) ? Directory.GetFiles(path).Order(StringComparer.Ordinal) : [path]
+                )
+        )
         {
             try
             {

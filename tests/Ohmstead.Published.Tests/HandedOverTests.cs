@@ -14,9 +14,18 @@ public sealed class HandedOverTests(PublishedProgram published)
     [Fact]
     public async Task A_collection_in_which_every_board_goes_there_is_judged_and_shown_alike()
     {
-        var outcome = await SideBySide.AsOneAsync(published, "$ohmstead check . --workers 2 --form json && $ohmstead report . --to pages --workers 2", HandOverAll);
+        var outcome = await SideBySide.AsOneAsync(
+            published,
+            "$ohmstead check . --workers 2 --form json && $ohmstead report . --to pages --workers 2",
+            HandOverAll
+        );
         Assert.Equal(0, outcome.Run.Exit);
-        Assert.Equal(CollectionCopy.Boards, outcome.Files.Keys.Count(path => path.StartsWith("pages/boards/", StringComparison.Ordinal) && path.EndsWith(".json", StringComparison.Ordinal)));
+        Assert.Equal(
+            CollectionCopy.Boards,
+            outcome.Files.Keys.Count(path =>
+                path.StartsWith("pages/boards/", StringComparison.Ordinal) && path.EndsWith(".json", StringComparison.Ordinal)
+            )
+        );
     }
 
     [Fact]
@@ -25,7 +34,10 @@ public sealed class HandedOverTests(PublishedProgram published)
         var outcome = await SideBySide.AsOneAsync(published, "$ohmstead check . --workers 2", copy =>
         {
             HandOverAll(copy);
-            copy.Write("boards/SP-0004.md", copy.Read("boards/SP-0004.md").Replace("capacitance: 448.0 µF", "capacitance: \"448.0 \\q", StringComparison.Ordinal));
+            copy.Write(
+                "boards/SP-0004.md",
+                copy.Read("boards/SP-0004.md").Replace("capacitance: 448.0 µF", "capacitance: \"448.0 \\q", StringComparison.Ordinal)
+            );
         });
         Assert.Equal(1, outcome.Run.Exit);
         Assert.Contains("boards/SP-0004.md:", outcome.Run.Out, StringComparison.Ordinal);

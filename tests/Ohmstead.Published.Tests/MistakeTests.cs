@@ -30,9 +30,13 @@ public sealed class MistakeTests(PublishedProgram published)
     {
         // In each file the first that is meant for it.
         var perFile = Chosen.DistinctBy(mistake => mistake.Path).ToList();
-        var outcome = await SideBySide.AsOneAsync(published, $"$ohmstead check . --thorough --workers 2 --form {form}", copy => perFile.ForEach(mistake => Spoil(copy, mistake)));
+        var outcome = await SideBySide.AsOneAsync(published, $"$ohmstead check . --thorough --workers 2 --form {form}", copy =>
+            perFile.ForEach(mistake => Spoil(copy, mistake))
+        );
         Assert.Equal(1, outcome.Run.Exit);
-        Assert.All(perFile.Where(mistake => mistake.AlsoIn is null), mistake => Assert.Contains(mistake.Check, outcome.Run.Out, StringComparison.Ordinal));
+        Assert.All(perFile.Where(mistake => mistake.AlsoIn is null), mistake =>
+            Assert.Contains(mistake.Check, outcome.Run.Out, StringComparison.Ordinal)
+        );
     }
 
     [Fact]

@@ -19,7 +19,10 @@ public sealed class PreviewTests(PublishedProgram published)
         using var browser = new HttpClient();
         Assert.Equal(copy.Read("pages/boards/SP-0003.html"), await browser.GetStringAsync(page, token));
 
-        copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal));
+        copy.Write(
+            "boards/SP-0003.md",
+            copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal)
+        );
         await Child.ToldAsync(process, "files written");
         Assert.Contains("spare out of the boat house", await browser.GetStringAsync(page, token), StringComparison.Ordinal);
 

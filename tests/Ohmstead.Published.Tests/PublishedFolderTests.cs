@@ -23,7 +23,12 @@ public sealed class PublishedFolderTests(PublishedProgram published, ITestOutput
     public async Task It_needs_no_runtime_on_the_machine()
     {
         var run = await Ohmstead.Tests.Support.Child.ShellAsync(
-            "\"$ohmstead\" marking 103", Ohmstead.Tests.Support.CollectionCopy.Untouched, ("ohmstead", published.Path), ("PATH", "/nowhere"), ("DOTNET_ROOT", "/nowhere"));
+            "\"$ohmstead\" marking 103",
+            Ohmstead.Tests.Support.CollectionCopy.Untouched,
+            ("ohmstead", published.Path),
+            ("PATH", "/nowhere"),
+            ("DOTNET_ROOT", "/nowhere")
+        );
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         Assert.Contains("10 nF", run.Out, StringComparison.Ordinal);
     }

@@ -23,13 +23,31 @@ public sealed class PublishedProgram : IAsyncLifetime
     {
         string[] words =
         [
-            "publish", ProjectFolder.At("src/Ohmstead"), $"-p:PublishFor={RuntimeInformation.RuntimeIdentifier}", PublishedKind.Argument, "-o", folder,
+            "publish",
+            ProjectFolder.At("src/Ohmstead"),
+            $"-p:PublishFor={RuntimeInformation.RuntimeIdentifier}",
+            PublishedKind.Argument,
+            "-o",
+            folder,
             // Apart from what the ordinary build makes; the analyzers had their say there.
-            $"-p:ArtifactsPath={ProjectFolder.At("artifacts/published")}", "-p:RunAnalyzers=false", "-p:EnforceCodeStyleInBuild=false",
+            $"-p:ArtifactsPath={ProjectFolder.At("artifacts/published")}",
+            "-p:RunAnalyzers=false",
+            "-p:EnforceCodeStyleInBuild=false",
             // Nothing goes on running that holds the output open.
-            "--disable-build-servers", "--nologo", "-v", "quiet",
+            "--disable-build-servers",
+            "--nologo",
+            "-v",
+            "quiet",
         ];
-        using var process = Process.Start(new ProcessStartInfo("dotnet", words) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = ProjectFolder.Root })!;
+        using var process = Process.Start(
+            new ProcessStartInfo("dotnet", words)
+            {
+                UseShellExecute = false,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+                WorkingDirectory = ProjectFolder.Root,
+            }
+        )!;
         // How long linking takes is the machine's affair: it may go on until the run itself is given up, and then ends with it.
         var givenUp = TestContext.Current.CancellationToken;
         try
@@ -37,7 +55,10 @@ public sealed class PublishedProgram : IAsyncLifetime
             var told = process.StandardOutput.ReadToEndAsync(givenUp);
             var error = process.StandardError.ReadToEndAsync(givenUp);
             await process.WaitForExitAsync(givenUp);
-            Assert.True(process.ExitCode == 0 && File.Exists(Path), $"the program could not be published, {PublishedKind.Words}:\n{await told}{await error}");
+            Assert.True(
+                process.ExitCode == 0 && File.Exists(Path),
+                $"the program could not be published, {PublishedKind.Words}:\n{await told}{await error}"
+            );
         }
         finally
         {

@@ -8,12 +8,25 @@ public sealed class ReportTests(PublishedProgram published)
     [Fact]
     public async Task Every_page_table_feed_badge_and_sized_picture_is_the_same()
     {
-        var outcome = await SideBySide.AsOneAsync(published, "$ohmstead report . --to pages --workers 2 && $ohmstead sheet SP-0007 --to sheet.html && $ohmstead ahead . --calendar ahead.ics");
+        var outcome = await SideBySide.AsOneAsync(
+            published,
+            "$ohmstead report . --to pages --workers 2 && $ohmstead sheet SP-0007 --to sheet.html && $ohmstead ahead . --calendar ahead.ics"
+        );
         Assert.Equal((0, string.Empty), (outcome.Run.Exit, outcome.Run.Error));
-        Assert.All(["pages/index.html", "pages/feed.xml", "pages/data.json", "pages/boards.csv", "pages/badge.svg", "sheet.html", "ahead.ics"], path => Assert.True(outcome.Files.ContainsKey(path), path));
-        Assert.Equal(CollectionCopy.Boards, outcome.Files.Keys.Count(path => path.StartsWith("pages/boards/", StringComparison.Ordinal) && path.EndsWith(".json", StringComparison.Ordinal)));
+        Assert.All(
+            ["pages/index.html", "pages/feed.xml", "pages/data.json", "pages/boards.csv", "pages/badge.svg", "sheet.html", "ahead.ics"],
+            path => Assert.True(outcome.Files.ContainsKey(path), path)
+        );
+        Assert.Equal(
+            CollectionCopy.Boards,
+            outcome.Files.Keys.Count(path =>
+                path.StartsWith("pages/boards/", StringComparison.Ordinal) && path.EndsWith(".json", StringComparison.Ordinal)
+            )
+        );
         // The photographs of the visits, made for the page.
-        Assert.Contains(outcome.Files.Keys, path => path.StartsWith("pages/photos/", StringComparison.Ordinal) && path.EndsWith(".small.png", StringComparison.Ordinal));
+        Assert.Contains(outcome.Files.Keys, path =>
+            path.StartsWith("pages/photos/", StringComparison.Ordinal) && path.EndsWith(".small.png", StringComparison.Ordinal)
+        );
     }
 
     [Fact]

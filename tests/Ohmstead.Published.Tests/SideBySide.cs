@@ -11,13 +11,23 @@ internal static class SideBySide
     /// <param name="prepare">What is done to each copy before.</param>
     /// <param name="typed">What stands in the variable $typed.</param>
     /// <returns>What both told and left behind.</returns>
-    public static async Task<Outcome> AsOneAsync(PublishedProgram published, string line, Action<CollectionCopy>? prepare = null, string typed = "")
+    public static async Task<Outcome> AsOneAsync(
+        PublishedProgram published,
+        string line,
+        Action<CollectionCopy>? prepare = null,
+        string typed = ""
+    )
     {
         var ordinary = await OutcomeAsync(Child.Program, line, prepare, typed);
         var own = await OutcomeAsync(published.Path, line, prepare, typed);
         Assert.Equal(ordinary.Run, own.Run);
         Assert.Equal(ordinary.Files.Keys, own.Files.Keys);
-        Assert.All(ordinary.Files, file => Assert.True(file.Value.AsSpan().SequenceEqual(own.Files[file.Key]), $"{file.Key} is another file where the program was published, {PublishedKind.Words}"));
+        Assert.All(ordinary.Files, file =>
+            Assert.True(
+                file.Value.AsSpan().SequenceEqual(own.Files[file.Key]),
+                $"{file.Key} is another file where the program was published, {PublishedKind.Words}"
+            )
+        );
         return own;
     }
 
@@ -28,7 +38,9 @@ internal static class SideBySide
         var told = await Child.ShellAsync(line, copy.Root, ("ohmstead", program), ("typed", typed));
         // The two folders are alike in everything but their names.
         var run = told with { Out = WithoutName(told.Out, copy), Error = WithoutName(told.Error, copy) };
-        var files = Directory.EnumerateFiles(copy.Root, "*", SearchOption.AllDirectories).ToDictionary(path => Path.GetRelativePath(copy.Root, path), File.ReadAllBytes, StringComparer.Ordinal);
+        var files = Directory
+            .EnumerateFiles(copy.Root, "*", SearchOption.AllDirectories)
+            .ToDictionary(path => Path.GetRelativePath(copy.Root, path), File.ReadAllBytes, StringComparer.Ordinal);
         return new(run, new SortedDictionary<string, byte[]>(files, StringComparer.Ordinal));
     }
 

@@ -9,15 +9,21 @@ namespace Ohmstead.Records.Tests;
 /// <summary>Reads files written in a test, through the whole way from bytes to models.</summary>
 internal static class Reads
 {
-    internal static NodeReading Nodes(string schemaName, string text) => new YamlNodeReader().Read(
-        PathOf(schemaName), Encoding.UTF8.GetBytes(text), schemaName is "board" or "design" ? FileForm.Markdown : FileForm.Yaml, ReadingLimits.Usual);
+    internal static NodeReading Nodes(string schemaName, string text) =>
+        new YamlNodeReader().Read(
+            PathOf(schemaName),
+            Encoding.UTF8.GetBytes(text),
+            schemaName is "board" or "design" ? FileForm.Markdown : FileForm.Yaml,
+            ReadingLimits.Usual
+        );
 
-    internal static string PathOf(string schemaName) => schemaName switch
-    {
-        "board" => "boards/SP-0007.md",
-        "design" => "designs/barograph-servo.md",
-        _ => schemaName + ".yaml",
-    };
+    internal static string PathOf(string schemaName) =>
+        schemaName switch
+        {
+            "board" => "boards/SP-0007.md",
+            "design" => "designs/barograph-servo.md",
+            _ => schemaName + ".yaml",
+        };
 
     internal static IReadOnlyList<Finding> Findings(string schemaName, string text)
     {

@@ -31,5 +31,7 @@ if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any
 }
 
 var bytes = SyntheticCollection.Write(new CollectionPlan(boards, seed), folder);
-Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{boards} boards, {bytes / 1024.0 / boards:0.0} KiB a board with everything, in {folder}"));
+Console.WriteLine(
+    string.Create(CultureInfo.InvariantCulture, $"{boards} boards, {bytes / 1024.0 / boards:0.0} KiB a board with everything, in {folder}")
+);
 return 0;

@@ -26,15 +26,16 @@ public enum DueKind
 public static class DueKinds
 {
     /// <summary>In words.</summary>
-    public static string Words(DueKind kind) => kind switch
-    {
-        DueKind.Reforming => "form again",
-        DueKind.Shelf => "shelf life",
-        DueKind.Calibration => "calibration",
-        DueKind.Life => "life",
-        DueKind.LookAgain => "look again",
-        _ => "wait",
-    };
+    public static string Words(DueKind kind) =>
+        kind switch
+        {
+            DueKind.Reforming => "form again",
+            DueKind.Shelf => "shelf life",
+            DueKind.Calibration => "calibration",
+            DueKind.Life => "life",
+            DueKind.LookAgain => "look again",
+            _ => "wait",
+        };
 
     /// <summary>Whether it concerns a board; else it is a lot or an instrument.</summary>
     public static bool IsOfBoard(DueKind kind) => kind is DueKind.Life or DueKind.LookAgain or DueKind.Wait;

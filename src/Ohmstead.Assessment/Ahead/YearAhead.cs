@@ -1,11 +1,11 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
-using Ohmstead.Electronics.Life;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Life;
 
 namespace Ohmstead.Assessment.Ahead;
 
@@ -21,11 +21,17 @@ public static class YearAhead
     /// <param name="until">The last day to look at; a year from the day of the run is usual.</param>
     /// <param name="today">The day of the run.</param>
     public static IReadOnlyList<DueItem> Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today, DateOnly until) =>
-    [
-        .. boards.SelectMany(OfBoard).Concat(Calibrations(workshop)).Concat(Lots(workshop, boards, today))
-            .Where(item => item.First <= until)
-            .OrderBy(item => item.First).ThenBy(item => item.Kind).ThenBy(item => item.Whom, StringComparer.Ordinal).ThenBy(item => item.Place, StringComparer.Ordinal),
-    ];
+        [
+            .. boards
+                .SelectMany(OfBoard)
+                .Concat(Calibrations(workshop))
+                .Concat(Lots(workshop, boards, today))
+                .Where(item => item.First <= until)
+                .OrderBy(item => item.First)
+                .ThenBy(item => item.Kind)
+                .ThenBy(item => item.Whom, StringComparer.Ordinal)
+                .ThenBy(item => item.Place, StringComparer.Ordinal),
+        ];
 
     private static IEnumerable<DueItem> OfBoard(BoardSummary board)
     {
@@ -35,22 +41,45 @@ public static class YearAhead
             if (life.MeasureOn is { } day)
             {
                 yield return new(
-                    day, life.Latest, DueKind.Life, number, life.Reference, "measure it: its life may be used up",
-                    $"estimated between {IsoDate.Text(life.Earliest)} and {IsoDate.Text(life.Latest)}, {RemainingLife.NoPromise}; ohmstead why {number} {life.Reference} shows the arithmetic");
+                    day,
+                    life.Latest,
+                    DueKind.Life,
+                    number,
+                    life.Reference,
+                    "measure it: its life may be used up",
+                    $"estimated between {IsoDate.Text(life.Earliest)} and {IsoDate.Text(life.Latest)}, {RemainingLife.NoPromise}; ohmstead why {number} {life.Reference} shows the arithmetic"
+                );
             }
         }
 
         if (board.LookAgain is { } look)
         {
-            yield return new(look, look, DueKind.LookAgain, number, null, "look at it again", $"last seen {IsoDate.Text(board.LastSeen!.Value)}");
+            yield return new(
+                look,
+                look,
+                DueKind.LookAgain,
+                number,
+                null,
+                "look at it again",
+                $"last seen {IsoDate.Text(board.LastSeen!.Value)}"
+            );
         }
 
         foreach (var wait in board.Waits)
         {
             var ask = CalendarSpan.After(wait.Since.Value, AskAfterDays * 86_400m);
             yield return new(
-                ask, ask, DueKind.Wait, number, null, $"ask after {wait.For.Value}",
-                string.Create(CultureInfo.InvariantCulture, $"waits since {wait.Since.Text} {(wait.Order is { } order ? "under order " + order.Value : "without an order")}; asked after when {AskAfterDays} days have gone (common practice)"))
+                ask,
+                ask,
+                DueKind.Wait,
+                number,
+                null,
+                $"ask after {wait.For.Value}",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"waits since {wait.Since.Text} {(wait.Order is { } order ? "under order " + order.Value : "without an order")}; asked after when {AskAfterDays} days have gone (common practice)"
+                )
+            )
             {
                 Mark = wait.Since.Text,
             };
@@ -63,8 +92,14 @@ public static class YearAhead
         where last is not null
         let until = CalibrationRules.Until(last)
         select new DueItem(
-            until, until, DueKind.Calibration, instrument.Id.Value, null, "have it calibrated",
-            $"calibrated {last.Date.Text}, {(last.Valid is { } valid ? "valid " + valid.Text : "valid 12 months, which is usual")}");
+            until,
+            until,
+            DueKind.Calibration,
+            instrument.Id.Value,
+            null,
+            "have it calibrated",
+            $"calibrated {last.Date.Text}, {(last.Valid is { } valid ? "valid " + valid.Text : "valid 12 months, which is usual")}"
+        );
 
     private static IEnumerable<DueItem> Lots(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
@@ -72,16 +107,38 @@ public static class YearAhead
         var assessor = new Assessor(workshop);
         foreach (var lot in workshop.Lots.Values)
         {
-            var isUsedUp = lot.Quantity is { } came && fitted.GetValueOrDefault(lot.Id.Value) + workshop.ScrappedOf(lot.Id.Value) >= came.Value;
-            if (isUsedUp || !Drawer.HasCome(workshop, lot) || ShelfLife.Of(lot, today) is not { } shelf || LotDoubts.Of(workshop, assessor, lot, today).FailedOn is not null)
+            var isUsedUp =
+                lot.Quantity is { } came && fitted.GetValueOrDefault(lot.Id.Value) + workshop.ScrappedOf(lot.Id.Value) >= came.Value;
+            if (
+                isUsedUp
+                || !Drawer.HasCome(workshop, lot)
+                || ShelfLife.Of(lot, today) is not { } shelf
+                || LotDoubts.Of(workshop, assessor, lot, today).FailedOn is not null
+            )
             {
                 continue;
             }
 
             var why = $"{shelf.SinceWords}; shelf life {shelf.LifeWords}";
             yield return LotReforming.IsFor(lot)
-                ? new(shelf.Due, shelf.Due, DueKind.Reforming, lot.Id.Value, null, $"form it again: {PartWords.Describe(lot.Values)}", $"{why}; ohmstead why {lot.Id.Value} shows the plan")
-                : new(shelf.Due, shelf.Due, DueKind.Shelf, lot.Id.Value, null, $"measure or renew it: {PartWords.Describe(lot.Values)}", why);
+                ? new(
+                    shelf.Due,
+                    shelf.Due,
+                    DueKind.Reforming,
+                    lot.Id.Value,
+                    null,
+                    $"form it again: {PartWords.Describe(lot.Values)}",
+                    $"{why}; ohmstead why {lot.Id.Value} shows the plan"
+                )
+                : new(
+                    shelf.Due,
+                    shelf.Due,
+                    DueKind.Shelf,
+                    lot.Id.Value,
+                    null,
+                    $"measure or renew it: {PartWords.Describe(lot.Values)}",
+                    why
+                );
         }
     }
 }

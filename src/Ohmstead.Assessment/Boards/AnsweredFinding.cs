@@ -38,7 +38,11 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     /// All findings of a board, oldest first. Work answers a finding at its own part or place, or at the place it names under 'clears', when it was done after
     /// the finding and is such that it can close it (<see cref="ClosingWork"/>); a decision with a reason answers what cannot hurt.
     /// </summary>
-    internal static ImmutableArray<AnsweredFinding> Of(ImmutableArray<BenchVisit> visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
+    internal static ImmutableArray<AnsweredFinding> Of(
+        ImmutableArray<BenchVisit> visits,
+        Timeline timeline,
+        IReadOnlyDictionary<string, Part> parts
+    )
     {
         var found = new List<AnsweredFinding>();
         var open = new Dictionary<string, List<int>>(StringComparer.Ordinal);
@@ -113,8 +117,12 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
         foreach (var i in there)
         {
             // A person may leave a fault alone with a reason, but not something that can hurt.
-            if (found[i].IsOpen && found[i].Weight != ObservedSeverity.Safety && at > found[i].At
-                && decision.Place?.Value == found[i].Finding.At.Value)
+            if (
+                found[i].IsOpen
+                && found[i].Weight != ObservedSeverity.Safety
+                && at > found[i].At
+                && decision.Place?.Value == found[i].Finding.At.Value
+            )
             {
                 found[i] = found[i] with { Decision = decision, On = visit };
             }
@@ -126,26 +134,30 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     {
         var at = finding.Finding.At.Value;
         // Work on one part that names another as its place is work on the first.
-        var isThere = finding is { Part: not null, MustBeAnswered: true } ? (work.Part ?? work.At)?.Value == at : work.Part?.Value == at || work.At?.Value == at;
+        var isThere = finding is { Part: not null, MustBeAnswered: true }
+            ? (work.Part ?? work.At)?.Value == at
+            : work.Part?.Value == at || work.At?.Value == at;
         return isThere || (work.Clears?.Value == at && (!finding.MustBeAnswered || MayBeElsewhere(work, finding)));
     }
 
     // What can hurt is made safe where it is; what makes metal live may sit anywhere, and a test follows. Dirt is wiped where it lies, or goes with a wash of all.
-    private static bool MayBeElsewhere(WorkEntry work, AnsweredFinding finding) => finding.Trouble switch
-    {
-        Trouble.SpentPart => false,
-        Trouble.LiveMetal => true,
-        Trouble.Dirt => (work.Part ?? work.At) is null || work.Did.Value is not (WorkKind.Cleaned or WorkKind.Washed),
-        _ => finding.Weight != ObservedSeverity.Safety,
-    };
+    private static bool MayBeElsewhere(WorkEntry work, AnsweredFinding finding) =>
+        finding.Trouble switch
+        {
+            Trouble.SpentPart => false,
+            Trouble.LiveMetal => true,
+            Trouble.Dirt => (work.Part ?? work.At) is null || work.Did.Value is not (WorkKind.Cleaned or WorkKind.Washed),
+            _ => finding.Weight != ObservedSeverity.Safety,
+        };
 
     // What need not be answered is answered by any work; a fault that is left alone wants the reason beside it.
-    private static bool CanClose(WorkEntry work, AnsweredFinding finding) => finding.Weight switch
-    {
-        ObservedSeverity.Note or ObservedSeverity.Minor => true,
-        ObservedSeverity.Major when work.Did.Value == WorkKind.LeftAlone => work.Explanation is not null,
-        ObservedSeverity.Major or ObservedSeverity.Safety => Closes(work.Did.Value, finding, finding.Trouble),
-    };
+    private static bool CanClose(WorkEntry work, AnsweredFinding finding) =>
+        finding.Weight switch
+        {
+            ObservedSeverity.Note or ObservedSeverity.Minor => true,
+            ObservedSeverity.Major when work.Did.Value == WorkKind.LeftAlone => work.Explanation is not null,
+            ObservedSeverity.Major or ObservedSeverity.Safety => Closes(work.Did.Value, finding, finding.Trouble),
+        };
 
     private static bool Closes(WorkKind work, AnsweredFinding finding, Trouble trouble) =>
         trouble == Trouble.Other && finding.Part is { } part && PartKind.IsSafetyRelevant(part.Values)
@@ -153,7 +165,8 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
             : ClosingWork.Closes(work, trouble, finding.Weight, CanGo(finding, trouble));
 
     // A part that is listed can go. So can one that nobody listed, when its words say that it is one; what is named after a place stays there.
-    private static bool CanGo(AnsweredFinding finding, Trouble trouble) => finding.Part is { } part
-        ? part.Values.Kind.Value != PartKinds.Connector
-        : trouble == Trouble.SpentPart && !Troubles.NamesAPlace(finding.Finding.At.Value);
+    private static bool CanGo(AnsweredFinding finding, Trouble trouble) =>
+        finding.Part is { } part
+            ? part.Values.Kind.Value != PartKinds.Connector
+            : trouble == Trouble.SpentPart && !Troubles.NamesAPlace(finding.Finding.At.Value);
 }

@@ -11,7 +11,14 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Place">The place it speaks of, or null when the part is not in the list or it is a reading of a lot alone.</param>
 /// <param name="Lot">The lot it was taken of: named by the reading, or sitting in the place at that moment; null for the original part.</param>
 /// <param name="Verdicts">One verdict for each value.</param>
-public sealed record AssessedReading(BenchVisit Visit, int VisitOrder, Reading Reading, Part? Place, Lot? Lot, ImmutableArray<Verdict> Verdicts)
+public sealed record AssessedReading(
+    BenchVisit Visit,
+    int VisitOrder,
+    Reading Reading,
+    Part? Place,
+    Lot? Lot,
+    ImmutableArray<Verdict> Verdicts
+)
 {
     /// <summary>When it was taken: where it is written; one taken as left, after the work of its visit at that place.</summary>
     public Moment At { get; init; } = Moment.Of(VisitOrder, Reading.Spot);

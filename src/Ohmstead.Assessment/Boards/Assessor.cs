@@ -64,11 +64,7 @@ public sealed class Assessor(Workshop workshop)
             Lives = PartLife.Of(places, BoardDuty.Of(board, workshop.Collection), board.Made ?? design?.Made),
         };
         // What follows from the rest is worked out here, once for checks, pages and what is kept of the board.
-        return assessment with
-        {
-            Replacements = Replacement.Of(assessment, workshop),
-            Drifts = [.. BoardDrifts.Of(assessment)],
-        };
+        return assessment with { Replacements = Replacement.Of(assessment, workshop), Drifts = [.. BoardDrifts.Of(assessment)] };
     }
 
     // Most records are written day after day, and then nothing moves.
@@ -86,8 +82,8 @@ public sealed class Assessor(Workshop workshop)
     }
 
     /// <summary>The pieces that sit on a board, each with what it gets of its lot.</summary>
-    internal static ImmutableArray<FittedPiece> Shared(ImmutableArray<FittedPiece> all, PieceShares shares) => shares.IsEmpty ? all
-        : [.. all.Select(piece => piece.Claim is { } claim ? piece with { Share = shares.Of(claim) } : piece)];
+    internal static ImmutableArray<FittedPiece> Shared(ImmutableArray<FittedPiece> all, PieceShares shares) =>
+        shares.IsEmpty ? all : [.. all.Select(piece => piece.Claim is { } claim ? piece with { Share = shares.Of(claim) } : piece)];
 
     /// <summary>
     /// The pieces of a lot that were read in the drawer after it came, passed and are not in the bin, in order of the day on which they
@@ -161,7 +157,12 @@ public sealed class Assessor(Workshop workshop)
     internal ImmutableArray<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
     {
         var how = lastHow = ReadingConditions.Of(
-            isNew, reading, reading.Temperature ?? visit.RoomTemperature, IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Exact : null, lastHow);
+            isNew,
+            reading,
+            reading.Temperature ?? visit.RoomTemperature,
+            IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Exact : null,
+            lastHow
+        );
         var instrument = InstrumentOf(visit, reading.Instrument);
 
         // What has not been fitted yet lies on the bench where nothing else is written.
@@ -173,20 +174,29 @@ public sealed class Assessor(Workshop workshop)
             var value = read[at];
             var limits = limitsKnown.For(values, place, value.Measured, how);
             var verdict = Judge.Decide(value, limits, circuit, MeterOf(instrument, value, visit), RuleFor(values), values);
-            verdicts.Add(verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual ? verdict with { Remarks = [.. verdict.Remarks, usual] } : verdict);
+            verdicts.Add(
+                verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual
+                    ? verdict with
+                    {
+                        Remarks = [.. verdict.Remarks, usual],
+                    }
+                    : verdict
+            );
         }
 
         return verdicts.MoveToImmutable();
     }
 
     // A part that people rely on not to be hurt is not kept on a doubt, however rare it is.
-    private DecisionRule RuleFor(PartValues values) => workshop.Rule.GuardShare < 0m && PartKind.IsSafetyRelevant(values) ? DecisionRule.Guarded : workshop.Rule;
+    private DecisionRule RuleFor(PartValues values) =>
+        workshop.Rule.GuardShare < 0m && PartKind.IsSafetyRelevant(values) ? DecisionRule.Guarded : workshop.Rule;
 
     // The frequency of a crystal is what was measured; of any other part it is how it was measured.
     private static ImmutableArray<ReadValue> ValuesOf(Reading reading, PartValues values) =>
         reading.Frequency is { } frequency && values.Kind.Value.Family == PartFamily.Crystal
             ? [.. reading.Values, ReadValue.Of(Measured.Frequency, frequency)]
-            : reading.Values.Length > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)] : reading.Values;
+        : reading.Values.Length > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)]
+        : reading.Values;
 
     // The current through a junction is how its voltage was measured.
     private static bool IsJunction(PartValues values) => values.Kind.Value.Junction is Junction.Rectifying or Junction.Breakdown;
@@ -205,7 +215,11 @@ public sealed class Assessor(Workshop workshop)
     }
 
     private ImmutableArray<AssessedReading> ReadingsOf(
-        ImmutableArray<BenchVisit> visits, Timeline timeline, IReadOnlyDictionary<string, Part> parts, IReadOnlyDictionary<string, TestPoint> points)
+        ImmutableArray<BenchVisit> visits,
+        Timeline timeline,
+        IReadOnlyDictionary<string, Part> parts,
+        IReadOnlyDictionary<string, TestPoint> points
+    )
     {
         var result = ImmutableArray.CreateBuilder<AssessedReading>(visits.Sum(visit => visit.Readings.Length));
         for (var order = 0; order < visits.Length; order++)
@@ -213,9 +227,11 @@ public sealed class Assessor(Workshop workshop)
             foreach (var reading in visits[order].Readings)
             {
                 // A reading that names a part is judged as the part's, wherever the probe was held.
-                result.Add(reading is { Point: { } point, Part: null, Lot: null }
-                    ? AssessAtPoint(visits[order], order, reading, points.GetValueOrDefault(point.Value))
-                    : AssessReading(visits[order], order, reading, timeline, parts));
+                result.Add(
+                    reading is { Point: { } point, Part: null, Lot: null }
+                        ? AssessAtPoint(visits[order], order, reading, points.GetValueOrDefault(point.Value))
+                        : AssessReading(visits[order], order, reading, timeline, parts)
+                );
             }
         }
 
@@ -228,49 +244,91 @@ public sealed class Assessor(Workshop workshop)
         var values = point?.Measures switch
         {
             PointMeasure.Frequency when reading.Frequency is { } read => reading.Values.Append(ReadValue.Of(Measured.Frequency, read)),
-            PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Append(ReadValue.Of(Measured.Temperature, read)),
+            PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Append(
+                ReadValue.Of(Measured.Temperature, read)
+            ),
             _ => reading.Values,
         };
-        return new(visit, order, reading, null, null, PointJudge.Decide(values, point, value => MeterOf(instrument, value, visit), workshop.Rule))
+        return new(
+            visit,
+            order,
+            reading,
+            null,
+            null,
+            PointJudge.Decide(values, point, value => MeterOf(instrument, value, visit), workshop.Rule)
+        )
         {
             Point = point,
-            At = reading.State is { Value: ReadingState.AsLeft } ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot),
+            At = reading.State is { Value: ReadingState.AsLeft }
+                ? Timeline.AfterWorkOf(visit, order, reading.Spot)
+                : Moment.Of(order, reading.Spot),
         };
     }
 
-    private AssessedReading AssessReading(BenchVisit visit, int order, Reading reading, Timeline timeline, IReadOnlyDictionary<string, Part> parts)
+    private AssessedReading AssessReading(
+        BenchVisit visit,
+        int order,
+        Reading reading,
+        Timeline timeline,
+        IReadOnlyDictionary<string, Part> parts
+    )
     {
         var part = reading.Part is { } reference ? parts.GetValueOrDefault(reference.Value) : null;
         var afterWork = reading.State is { Value: ReadingState.AsLeft };
         // A reading that names another lot than the one that sits there is of a part that does not sit there, whatever it says or leaves out.
-        var isNew = reading.State is { Value: ReadingState.New }
-            || (part is not null && reading.Lot is { } of && timeline.PieceAt(part.Ref.Value, order, afterWork)?.Work.Lot?.Value != of.Value);
+        var isNew =
+            reading.State is { Value: ReadingState.New }
+            || (
+                part is not null && reading.Lot is { } of && timeline.PieceAt(part.Ref.Value, order, afterWork)?.Work.Lot?.Value != of.Value
+            );
         if (part is not null && reading.Lot is null && !isNew && timeline.EmptiedAt(part.Ref.Value, order, afterWork) is { } emptied)
         {
             return new(visit, order, reading, part, null, []) { EmptiedOn = emptied };
         }
 
         // A new part that came from no lot is what the work that put it in says.
-        var piece = part is null ? null : isNew ? timeline.NextFitting(part.Ref.Value, Moment.Of(order, visit.Spot)) : timeline.PieceAt(part.Ref.Value, order, afterWork);
+        var piece =
+            part is null ? null
+            : isNew ? timeline.NextFitting(part.Ref.Value, Moment.Of(order, visit.Spot))
+            : timeline.PieceAt(part.Ref.Value, order, afterWork);
         var lotName = reading.Lot?.Value ?? (isNew ? null : piece?.Work.Lot?.Value);
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
-        var values = lotName is not null ? lot is null ? part?.Values : fitted.Of(lot.Values, part?.Values)
-            : piece?.Work.NewPart is { } newPart ? fitted.Of(newPart, part?.Values)
-            : part?.Values;
-        var verdicts = values is null ? [] : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || (lotName is not null && part is null));
-        return new(visit, order, reading, part, lot, verdicts) { IsNew = isNew, At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot) };
+        var values = lotName is not null
+            ? lot is null
+                ? part?.Values
+                : fitted.Of(lot.Values, part?.Values)
+            : piece?.Work.NewPart is { } newPart
+                ? fitted.Of(newPart, part?.Values)
+                : part?.Values;
+        var verdicts = values is null
+            ? []
+            : Verdicts(visit, reading, values, part is null ? null : PlaceOrigin(part), isNew || (lotName is not null && part is null));
+        return new(visit, order, reading, part, lot, verdicts)
+        {
+            IsNew = isNew,
+            At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot),
+        };
     }
 
     internal static string PlaceOrigin(Part part) => part.FromDesign is null ? "this board's record" : "the design";
 
     private ImmutableArray<AssessedProof> ProofsOf(ImmutableArray<BenchVisit> visits, IReadOnlyDictionary<string, TestPoint> points) =>
-    [
-        .. visits.SelectMany((visit, order) => visit.Proofs.Select(proof =>
-        {
-            var (point, instrument) = (points.GetValueOrDefault(proof.Point.Value), InstrumentOf(visit, proof.Instrument));
-            return new AssessedProof(visit, order, proof, point, PointJudge.Decide(proof.Values, point, value => MeterOf(instrument, value, visit), workshop.Rule));
-        })),
-    ];
+        [
+            .. visits.SelectMany(
+                (visit, order) =>
+                    visit.Proofs.Select(proof =>
+                    {
+                        var (point, instrument) = (points.GetValueOrDefault(proof.Point.Value), InstrumentOf(visit, proof.Instrument));
+                        return new AssessedProof(
+                            visit,
+                            order,
+                            proof,
+                            point,
+                            PointJudge.Decide(proof.Values, point, value => MeterOf(instrument, value, visit), workshop.Rule)
+                        );
+                    })
+            ),
+        ];
 
     private Instrument? InstrumentOf(BenchVisit visit, Written<string>? own) =>
         (own ?? visit.Instrument) is { } name ? workshop.Instruments.GetValueOrDefault(name.Value) : null;

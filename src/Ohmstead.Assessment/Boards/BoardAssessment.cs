@@ -27,12 +27,16 @@ public sealed record BoardAssessment(
     ImmutableArray<AssessedProof> Proofs,
     ImmutableArray<AnsweredFinding> Findings,
     ImmutableArray<AssessedHazard> Hazards,
-    ImmutableArray<Wait> OpenWaits)
+    ImmutableArray<Wait> OpenWaits
+)
 {
     private ILookup<string, AssessedProof>? proofsByPoint;
     private int[]? underPower;
 
-    private readonly Dictionary<string, PlaceHistory> byReference = Places.ToDictionary(place => place.Part.Ref.Value, StringComparer.Ordinal);
+    private readonly Dictionary<string, PlaceHistory> byReference = Places.ToDictionary(
+        place => place.Part.Ref.Value,
+        StringComparer.Ordinal
+    );
 
     /// <summary>Everything that must be shown before it may be switched on, met or not, in order of the kinds; empty before it was judged.</summary>
     public ImmutableArray<Obligation> Obligations
@@ -41,7 +45,13 @@ public sealed record BoardAssessment(
         init
         {
             field = value;
-            Reasons = [.. value.Where(one => one.Standing == ObligationStanding.Open).Select(one => new Reason(one.State, one.At, one.Text, one.NextStep)).OrderByDescending(reason => reason.State)];
+            Reasons =
+            [
+                .. value
+                    .Where(one => one.Standing == ObligationStanding.Open)
+                    .Select(one => new Reason(one.State, one.At, one.Text, one.NextStep))
+                    .OrderByDescending(reason => reason.State),
+            ];
         }
     } = [];
 
@@ -49,7 +59,10 @@ public sealed record BoardAssessment(
     public ImmutableArray<Reason> Reasons { get; private init; } = [];
 
     /// <summary>The state: the worst of the open obligations, fit to run when all are met. What was never judged is fit for nothing.</summary>
-    public BoardState State => Obligations.Length == 0 ? BoardState.NotLookedAt : Reasons.Length == 0 ? BoardState.FitToRun : Reasons[0].State;
+    public BoardState State =>
+        Obligations.Length == 0 ? BoardState.NotLookedAt
+        : Reasons.Length == 0 ? BoardState.FitToRun
+        : Reasons[0].State;
 
     /// <summary>True when the day of the next look is past. It is said beside the state: what was proved then is not known to hold now.</summary>
     public bool IsLookOverdue { get; init; }
@@ -97,7 +110,10 @@ public sealed record BoardAssessment(
     public ImmutableArray<Drift> Drifts { get; init; } = [];
 
     /// <summary>The places, among the visits, of those at which power was applied or something was proved, in order of time.</summary>
-    internal ReadOnlySpan<int> UnderPower => underPower ??= [.. Enumerable.Range(0, Visits.Length).Where(order => Visits[order].Powered is not null || Visits[order].Proofs.Length > 0)];
+    internal ReadOnlySpan<int> UnderPower =>
+        underPower ??= [
+            .. Enumerable.Range(0, Visits.Length).Where(order => Visits[order].Powered is not null || Visits[order].Proofs.Length > 0),
+        ];
 
     /// <summary>The proofs at a point, oldest first.</summary>
     internal IEnumerable<AssessedProof> ProofsAt(string point) =>

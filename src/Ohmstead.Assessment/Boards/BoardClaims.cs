@@ -40,7 +40,10 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
             var lot = workshop.Lots[ofLot.Key];
             var kind = lot.Values.Kind.Value;
             LotFitted[] all = [.. ofLot];
-            string?[] names = [.. all.Select(fitting => NameOf(fitting, whereIs.TryGetValue(fitting.Change.Work, out var sits) ? told[sits].Own : null))];
+            string?[] names =
+            [
+                .. all.Select(fitting => NameOf(fitting, whereIs.TryGetValue(fitting.Change.Work, out var sits) ? told[sits].Own : null)),
+            ];
             var loose = LoosePieces(lot, names);
             for (var at = 0; at < all.Length; at++)
             {
@@ -69,8 +72,16 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
     }
 
     private PieceClaim ClaimOf(LotFitted fitting, string? name) =>
-        new(fitting.Lot, name, board.Id.Value, board.Path, fitting.Reference, fitting.Change.Visit.Date.Value, fitting.LeftOn?.Date.Value,
-            fitting.Change.Work.Spot);
+        new(
+            fitting.Lot,
+            name,
+            board.Id.Value,
+            board.Path,
+            fitting.Reference,
+            fitting.Change.Visit.Date.Value,
+            fitting.LeftOn?.Date.Value,
+            fitting.Change.Work.Spot
+        );
 
     private bool MayAsk(string lot)
     {
@@ -82,9 +93,12 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
         return may;
     }
 
-    private bool IsReadInTheDrawer(string lot) => workshop.Lots.ContainsKey(lot)
-        && (workshop.IncomingReadings.Contains(lot)
-            || readings.Any(reading => reading.Reading.Lot?.Value == lot && (reading.Reading.Piece is not null || IsLoose(reading))));
+    private bool IsReadInTheDrawer(string lot) =>
+        workshop.Lots.ContainsKey(lot)
+        && (
+            workshop.IncomingReadings.Contains(lot)
+            || readings.Any(reading => reading.Reading.Lot?.Value == lot && (reading.Reading.Piece is not null || IsLoose(reading)))
+        );
 
     // What was read of it in its place tells its name as well as what was read before it went in.
     private string? NameOf(LotFitted fitting, AssessedReading? own)
@@ -95,30 +109,50 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
 
     // Read as a new part for this place, or in it at the visit that fitted it: whoever did so asked nothing of the drawer. What was read
     // later came too late for that: the piece that was read in the drawer was taken for this place.
-    private bool WasReadItself(LotFitted fitting, PartKind kind) => Before(fitting).Any() || InPlace(fitting.Reference).Any(reading =>
-        !reading.IsNew && reading.EmptiedOn is null && reading.VisitOrder == fitting.Change.At.Visit
-        && FittedPiece.Passes(reading, kind)
-        && ReferenceEquals(PieceAt(reading), fitting.Change));
+    private bool WasReadItself(LotFitted fitting, PartKind kind) =>
+        Before(fitting).Any()
+        || InPlace(fitting.Reference)
+            .Any(reading =>
+                !reading.IsNew
+                && reading.EmptiedOn is null
+                && reading.VisitOrder == fitting.Change.At.Visit
+                && FittedPiece.Passes(reading, kind)
+                && ReferenceEquals(PieceAt(reading), fitting.Change)
+            );
 
     private PlaceChange? PieceAt(AssessedReading reading) =>
         timeline.PieceAt(reading.Place!.Ref.Value, reading.VisitOrder, reading.Reading.State is { Value: ReadingState.AsLeft });
 
     private IEnumerable<AssessedReading> InPlace(string reference) =>
-        (byPlace ??= readings.Where(reading => reading.Place is not null).ToLookup(reading => reading.Place!.Ref.Value, StringComparer.Ordinal))[reference];
+        (
+            byPlace ??= readings
+                .Where(reading => reading.Place is not null)
+                .ToLookup(reading => reading.Place!.Ref.Value, StringComparer.Ordinal)
+        )[reference];
 
     private IEnumerable<AssessedReading> OfPart(string reference) =>
-        (byPart ??= readings.Where(reading => reading.Reading.Part is not null).ToLookup(reading => reading.Reading.Part!.Value, StringComparer.Ordinal))[reference];
+        (
+            byPart ??= readings
+                .Where(reading => reading.Reading.Part is not null)
+                .ToLookup(reading => reading.Reading.Part!.Value, StringComparer.Ordinal)
+        )[reference];
 
-    private IEnumerable<AssessedReading> Before(LotFitted fitting) => OfPart(fitting.Reference).Where(reading =>
-        reading.IsNew && reading.Reading.Lot?.Value == fitting.Lot
-        && reading.At > fitting.After && reading.At.Visit <= fitting.Change.At.Visit);
+    private IEnumerable<AssessedReading> Before(LotFitted fitting) =>
+        OfPart(fitting.Reference)
+            .Where(reading =>
+                reading.IsNew
+                && reading.Reading.Lot?.Value == fitting.Lot
+                && reading.At > fitting.After
+                && reading.At.Visit <= fitting.Change.At.Visit
+            );
 
     // A piece that a reading for a place names went to that place.
     private List<List<AssessedReading>> LoosePieces(Lot lot, string?[] names)
     {
         var came = lot.Received?.Value.Earliest ?? DateOnly.MinValue;
-        var ofLot = readings.Where(reading => reading.Reading.Lot?.Value == lot.Id.Value && IsLoose(reading)
-            && reading.Visit.Date.Value >= came);
+        var ofLot = readings.Where(reading =>
+            reading.Reading.Lot?.Value == lot.Id.Value && IsLoose(reading) && reading.Visit.Date.Value >= came
+        );
         return [.. LotPieces.Grouped(ofLot).Where(piece => piece[0].Reading.Piece is not { } name || !names.Contains(name.Value))];
     }
 

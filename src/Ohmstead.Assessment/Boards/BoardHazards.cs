@@ -19,24 +19,35 @@ public sealed record AssessedHazard(Hazard Hazard, BenchVisit? MadeSafe)
 
     /// <summary>The hazards that hold for every unit of a design.</summary>
     public static ImmutableArray<AssessedHazard> OfDesign(DesignFile design) =>
-    [
-        .. design.Hazards.Select(hazard => new AssessedHazard(hazard, null)
-        {
-            Parts = hazard.At is { } at && design.Parts.FirstOrDefault(part => part.Ref.Value == at.Value) is { } part ? [part.Values] : [],
-        }),
-    ];
+        [
+            .. design.Hazards.Select(hazard => new AssessedHazard(hazard, null)
+            {
+                Parts =
+                    hazard.At is { } at && design.Parts.FirstOrDefault(part => part.Ref.Value == at.Value) is { } part ? [part.Values] : [],
+            }),
+        ];
 
     /// <summary>The same with what belongs and what was fitted at its place: whichever holds more counts.</summary>
-    internal AssessedHazard With(ILookup<string, PlaceHistory> places) => Hazard.At is { } at && places[at.Value].FirstOrDefault() is { } place
-        ? this with { Parts = ReferenceEquals(place.Values, place.Part.Values) ? [place.Values] : [place.Part.Values, place.Values] }
-        : this;
+    internal AssessedHazard With(ILookup<string, PlaceHistory> places) =>
+        Hazard.At is { } at && places[at.Value].FirstOrDefault() is { } place
+            ? this with
+            {
+                Parts = ReferenceEquals(place.Values, place.Part.Values) ? [place.Values] : [place.Part.Values, place.Values],
+            }
+            : this;
 }
 
 /// <summary>The hazards of a board: its own and its design's, and which of them work has removed.</summary>
 internal static class BoardHazards
 {
     /// <summary>All hazards, each with the visit that made it safe for good.</summary>
-    internal static ImmutableArray<AssessedHazard> Of(BoardFile board, DesignFile? design, ImmutableArray<BenchVisit> visits, Timeline timeline, ImmutableArray<PlaceHistory> places)
+    internal static ImmutableArray<AssessedHazard> Of(
+        BoardFile board,
+        DesignFile? design,
+        ImmutableArray<BenchVisit> visits,
+        Timeline timeline,
+        ImmutableArray<PlaceHistory> places
+    )
     {
         ImmutableArray<Hazard> all = [.. design?.Hazards ?? [], .. board.Hazards];
         if (all.Length == 0)
@@ -49,8 +60,11 @@ internal static class BoardHazards
         var parts = places.ToLookup(static place => place.Part.Ref.Value, StringComparer.Ordinal);
         return
         [
-            .. all.Select(hazard => done.First(hazard, counts[hazard.Kind.Value] == 1) is var (visit, work)
-                ? new AssessedHazard(hazard, visit) { By = work }.With(parts) : new AssessedHazard(hazard, null).With(parts)),
+            .. all.Select(hazard =>
+                done.First(hazard, counts[hazard.Kind.Value] == 1) is var (visit, work)
+                    ? new AssessedHazard(hazard, visit) { By = work }.With(parts)
+                    : new AssessedHazard(hazard, null).With(parts)
+            ),
         ];
     }
 
@@ -121,11 +135,17 @@ internal static class BoardHazards
         if (work.Hazard is { } named)
         {
             // Work that names no place can be meant for one hazard of its kind only.
-            return named.Value == hazard.Kind.Value && (hazard.At is not { } place ? isOnlyOne || !isSomewhere : isSomewhere ? IsAt(work, place.Value) : isOnlyOne);
+            return named.Value == hazard.Kind.Value
+                && (
+                    hazard.At is not { } place ? isOnlyOne || !isSomewhere
+                    : isSomewhere ? IsAt(work, place.Value)
+                    : isOnlyOne
+                );
         }
 
         // A wash of the whole board reaches every place of it.
-        return hazard.Kind.Value == HazardKind.LeakedElectrolyte ? hazard.At is not { } spill || IsAt(work, spill.Value) || (!isSomewhere && work.Did.Value == WorkKind.Washed)
+        return hazard.Kind.Value == HazardKind.LeakedElectrolyte
+            ? hazard.At is not { } spill || IsAt(work, spill.Value) || (!isSomewhere && work.Did.Value == WorkKind.Washed)
             : hazard.At is { } at && IsAt(work, at.Value) && ClosingWork.GoesWithThePart(hazard.Kind.Value);
     }
 

@@ -15,7 +15,14 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Design">The name of its design, or null.</param>
 /// <param name="State">Its state.</param>
 /// <param name="Reasons">Why.</param>
-public sealed record BoardSummary(string Path, Written<string> Id, string Title, string? Design, BoardState State, ImmutableArray<Reason> Reasons)
+public sealed record BoardSummary(
+    string Path,
+    Written<string> Id,
+    string Title,
+    string? Design,
+    BoardState State,
+    ImmutableArray<Reason> Reasons
+)
 {
     /// <summary>Open waits: for what, since when, under which order.</summary>
     public ImmutableArray<Wait> Waits { get; init; } = [];
@@ -79,37 +86,48 @@ public sealed record BoardSummary(string Path, Written<string> Id, string Title,
 
     /// <summary>How many parts of each lot were fitted on boards; a lot of which none was is not there.</summary>
     public static Dictionary<string, int> FittedByLot(IEnumerable<BoardSummary> boards) =>
-        boards.SelectMany(board => board.Fittings).CountBy(fitted => fitted.Lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        boards
+            .SelectMany(board => board.Fittings)
+            .CountBy(fitted => fitted.Lot, StringComparer.Ordinal)
+            .ToDictionary(StringComparer.Ordinal);
 
     /// <summary>How many parts of each lot were read for the place that they went to, and did not fail; a lot of which none was is not there.</summary>
     public static Dictionary<string, int> ReadGoodByLot(IEnumerable<BoardSummary> boards) =>
-        boards.SelectMany(board => board.Fittings).Where(fitted => fitted.Fitting.WasReadGood).CountBy(fitted => fitted.Lot, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        boards
+            .SelectMany(board => board.Fittings)
+            .Where(fitted => fitted.Fitting.WasReadGood)
+            .CountBy(fitted => fitted.Lot, StringComparer.Ordinal)
+            .ToDictionary(StringComparer.Ordinal);
 
     /// <summary>What is kept of an assessment.</summary>
     /// <param name="board">The board, assessed.</param>
     /// <param name="forStatistics">False where nobody will ask for families and lives, which are the larger part of what is kept.</param>
-    public static BoardSummary Of(BoardAssessment board, bool forStatistics = true) => new(board.Board.Path, board.Board.Id, board.Board.Title.Value, board.Board.Design?.Value, board.State, board.Reasons)
-    {
-        Waits = board.OpenWaits,
-        Needs = board.Needs,
-        Overruled = [.. board.Overruled.Select(place => $"{place.Part.Ref.Value}: {place.Decision!.What.Text}, {place.Decision.Because.Value}")],
-        Readings = OutcomeCounts.Of(board.Readings),
-        LastSeen = board.LastSeen,
-        LookAgain = board.LookAgain,
-        IsLookOverdue = board.IsLookOverdue,
-        Fittings = [.. LotFitting.All(board)],
-        Claims = board.Claims,
-        InstrumentDays = forStatistics ? InstrumentDay.Of(board.Visits) : [],
-        Hazards = forStatistics ? [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)] : [],
-        Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
-        Families = forStatistics ? BoardFamilies.Of(board) : [],
-        Lives = forStatistics ? [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()] : [],
-        Serial = board.Board.Serial?.Value,
-        Maker = board.Board.Maker?.Value,
-        // Thousands of boards name the same few hundred places.
-        OwnParts = forStatistics ? [.. board.Board.Parts.Select(part => string.Intern(part.Ref.Value))] : [],
-        Revision = board.Board.Revision?.Value,
-    };
+    public static BoardSummary Of(BoardAssessment board, bool forStatistics = true) =>
+        new(board.Board.Path, board.Board.Id, board.Board.Title.Value, board.Board.Design?.Value, board.State, board.Reasons)
+        {
+            Waits = board.OpenWaits,
+            Needs = board.Needs,
+            Overruled =
+            [
+                .. board.Overruled.Select(place => $"{place.Part.Ref.Value}: {place.Decision!.What.Text}, {place.Decision.Because.Value}"),
+            ],
+            Readings = OutcomeCounts.Of(board.Readings),
+            LastSeen = board.LastSeen,
+            LookAgain = board.LookAgain,
+            IsLookOverdue = board.IsLookOverdue,
+            Fittings = [.. LotFitting.All(board)],
+            Claims = board.Claims,
+            InstrumentDays = forStatistics ? InstrumentDay.Of(board.Visits) : [],
+            Hazards = forStatistics ? [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)] : [],
+            Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
+            Families = forStatistics ? BoardFamilies.Of(board) : [],
+            Lives = forStatistics ? [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()] : [],
+            Serial = board.Board.Serial?.Value,
+            Maker = board.Board.Maker?.Value,
+            // Thousands of boards name the same few hundred places.
+            OwnParts = forStatistics ? [.. board.Board.Parts.Select(part => string.Intern(part.Ref.Value))] : [],
+            Revision = board.Board.Revision?.Value,
+        };
 }
 
 /// <summary>How many readings of each outcome.</summary>
@@ -130,9 +148,15 @@ public readonly record struct OutcomeCounts(int Inside, int Outside, int Undecid
         {
             switch (reading.Overall)
             {
-                case VerdictOutcome.Inside: inside++; break;
-                case VerdictOutcome.Outside: outside++; break;
-                case VerdictOutcome.Undecided: undecided++; break;
+                case VerdictOutcome.Inside:
+                    inside++;
+                    break;
+                case VerdictOutcome.Outside:
+                    outside++;
+                    break;
+                case VerdictOutcome.Undecided:
+                    undecided++;
+                    break;
             }
         }
 

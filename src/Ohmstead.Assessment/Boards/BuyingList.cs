@@ -21,7 +21,8 @@ public static class BuyingList
     public static IReadOnlyList<BuyingLine> Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
         var ordered = boards.SelectMany(board => board.Needs.Where(need => IsOnOrder(workshop, board, need))).ToHashSet();
-        var lines = boards.SelectMany(board => board.Needs)
+        var lines = boards
+            .SelectMany(board => board.Needs)
             .GroupBy(need => need.What, StringComparer.Ordinal)
             .OrderByDescending(group => group.First().Values.RatedVoltage?.Value.Value ?? 0m)
             .ThenBy(group => group.Key, StringComparer.Ordinal)
@@ -29,8 +30,10 @@ public static class BuyingList
         var counted = Drawer.Of(workshop, boards, today);
         Stocked[] drawer =
         [
-            .. counted.Lots.Where(lot => lot.Doubts.Count == 0)
-                .OrderBy(lot => lot.Lot.Values.RatedVoltage?.Value.Value ?? 0m).ThenBy(lot => lot.Lot.Id.Value, StringComparer.Ordinal)
+            .. counted
+                .Lots.Where(lot => lot.Doubts.Count == 0)
+                .OrderBy(lot => lot.Lot.Values.RatedVoltage?.Value.Value ?? 0m)
+                .ThenBy(lot => lot.Lot.Id.Value, StringComparer.Ordinal)
                 .Select(lot => new Stocked(counted.Offer(lot)) { Left = lot.Left }),
         ];
         var list = new List<BuyingLine>(lines.Length);
@@ -68,10 +71,19 @@ public static class BuyingList
     }
 
     private static bool IsOnOrder(Workshop workshop, BoardSummary board, PartNeed need) =>
-        board.Waits.Any(wait => IsOpen(workshop, wait) && (board.Needs.Length == 1 || Names(wait.For.Value, need.Reference) || ValueOf(need.Values) is { } value && Names(wait.For.Value, value)));
+        board.Waits.Any(wait =>
+            IsOpen(workshop, wait)
+            && (
+                board.Needs.Length == 1
+                || Names(wait.For.Value, need.Reference)
+                || ValueOf(need.Values) is { } value && Names(wait.For.Value, value)
+            )
+        );
 
     private static bool IsOpen(Workshop workshop, Wait wait) =>
-        wait.Order is { } name && workshop.Orders.GetValueOrDefault(name.Value) is { } order && OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived;
+        wait.Order is { } name
+        && workshop.Orders.GetValueOrDefault(name.Value) is { } order
+        && OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived;
 
     private static string? ValueOf(PartValues values) =>
         ChosenBy.Value(values) is { } value ? QuantityText.Format(value.Value) : values.Type?.Value;

@@ -16,15 +16,20 @@ namespace Ohmstead.Assessment.Boards;
 public sealed record ContradictingReadings(string At, Measured? Measured, Spot First, Spot Second, bool PassesFirst)
 {
     /// <summary>What to do.</summary>
-    internal const string NextStep = "measure it a third time, or say in a note on one of the two what was wrong with it, or decide with a reason";
+    internal const string NextStep =
+        "measure it a third time, or say in a note on one of the two what was wrong with it, or decide with a reason";
 
     /// <summary>What says which of the two holds: the words, the day and the place of it; null while nothing does.</summary>
     internal (LazyText Words, DateOnly Day, Spot Spot)? Answer { get; private init; }
 
     /// <summary>The two in words.</summary>
-    internal LazyText Words => LazyText.Of(this, static pair => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{(pair.Measured is { } measured ? VerdictWords.Of(measured) : "the test")} {(pair.PassesFirst ? "passes" : "fails")} on line {pair.First.Line} and {(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with nothing done between: which of the two holds is not known"));
+    internal LazyText Words =>
+        LazyText.Of(this, static pair =>
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{(pair.Measured is { } measured ? VerdictWords.Of(measured) : "the test")} {(pair.PassesFirst ? "passes" : "fails")} on line {pair.First.Line} and {(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with nothing done between: which of the two holds is not known"
+            )
+        );
 
     /// <summary>
     /// All pairs of a board whose readings still count: of one day, or of a new piece that lay in the drawer between them. Another day may well give another
@@ -34,7 +39,12 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
     {
         foreach (var place in board.Places)
         {
-            if (place.Counting.Length > 1 && place.Counting.Any(Fails) && In(board, place.Part.Ref.Value, [.. place.Counting.Where(reading => reading.VisitOrder >= 0).Select(Entry.Of)]) is { } pair)
+            if (
+                place.Counting.Length > 1
+                && place.Counting.Any(Fails)
+                && In(board, place.Part.Ref.Value, [.. place.Counting.Where(reading => reading.VisitOrder >= 0).Select(Entry.Of)])
+                    is { } pair
+            )
             {
                 yield return pair;
             }
@@ -46,7 +56,8 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
             yield break;
         }
 
-        var read = board.Readings.Where(static reading => reading.Reading is { Part: null, Lot: null, Point: not null })
+        var read = board
+            .Readings.Where(static reading => reading.Reading is { Part: null, Lot: null, Point: not null })
             .ToLookup(static reading => reading.Reading.Point!.Value, StringComparer.Ordinal);
         foreach (var point in board.Points)
         {
@@ -72,10 +83,19 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
 
             foreach (var verdict in entries[later].Verdicts)
             {
-                if (verdict.Outcome is VerdictOutcome.Inside or VerdictOutcome.Outside && Nearest(entries, later, verdict.Measured) is { } first
-                    && first.Says(verdict.Measured) != verdict.Outcome && AreOfOneOccasion(board, at, first, entries[later]))
+                if (
+                    verdict.Outcome is VerdictOutcome.Inside or VerdictOutcome.Outside
+                    && Nearest(entries, later, verdict.Measured) is { } first
+                    && first.Says(verdict.Measured) != verdict.Outcome
+                    && AreOfOneOccasion(board, at, first, entries[later])
+                )
                 {
-                    return new(at, verdict.Measured, first.Spot, entries[later].Spot, verdict.Outcome == VerdictOutcome.Outside) { Answer = AnswerOf(board, at, entries, first, later, third => third.Says(verdict.Measured) is { } says ? says == verdict.Outcome : null) };
+                    return new(at, verdict.Measured, first.Spot, entries[later].Spot, verdict.Outcome == VerdictOutcome.Outside)
+                    {
+                        Answer = AnswerOf(board, at, entries, first, later, third =>
+                            third.Says(verdict.Measured) is { } says ? says == verdict.Outcome : null
+                        ),
+                    };
                 }
             }
         }
@@ -109,8 +129,14 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         {
             if (entries[earlier].Result is { } before)
             {
-                return before == result || !AreOfOneOccasion(board, at, entries[earlier], entries[later]) ? null
-                    : new(at, null, entries[earlier].Spot, entries[later].Spot, before == TestResult.Pass) { Answer = AnswerOf(board, at, entries, entries[earlier], later, third => third.Result is { } again ? again == result : null) };
+                return before == result || !AreOfOneOccasion(board, at, entries[earlier], entries[later])
+                    ? null
+                    : new(at, null, entries[earlier].Spot, entries[later].Spot, before == TestResult.Pass)
+                    {
+                        Answer = AnswerOf(board, at, entries, entries[earlier], later, third =>
+                            third.Result is { } again ? again == result : null
+                        ),
+                    };
             }
         }
 
@@ -118,7 +144,8 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
     }
 
     private static bool AreOfOneOccasion(BoardAssessment board, string at, Entry first, Entry second) =>
-        first.IsNew == second.IsNew && (first.IsNew || first.Visit.Date.Value == second.Visit.Date.Value)
+        first.IsNew == second.IsNew
+        && (first.IsNew || first.Visit.Date.Value == second.Visit.Date.Value)
         && (first.Piece is null || second.Piece is null || first.Piece == second.Piece)
         && !WasWorkedOnBetween(board, at, first.At, second.At);
 
@@ -130,7 +157,13 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         {
             foreach (var work in board.Visits[order].Work)
             {
-                if (work.Did.Value != WorkKind.LeftAlone && (IsAt(work, at) || (isPoint && work.Did.Value is not (WorkKind.Cleaned or WorkKind.Washed))) && Moment.Of(order, work.Spot) is var done && done > first && done < second)
+                if (
+                    work.Did.Value != WorkKind.LeftAlone
+                    && (IsAt(work, at) || (isPoint && work.Did.Value is not (WorkKind.Cleaned or WorkKind.Washed)))
+                    && Moment.Of(order, work.Spot) is var done
+                    && done > first
+                    && done < second
+                )
                 {
                     return true;
                 }
@@ -141,10 +174,19 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
     }
 
     private static bool IsAt(WorkEntry work, string at) =>
-        work.Part?.Value == at || work.At?.Value == at || work.Clears?.Value == at || (work.Part is null && work.At is { } place && place.Value.Split(' ').Contains(at, StringComparer.Ordinal));
+        work.Part?.Value == at
+        || work.At?.Value == at
+        || work.Clears?.Value == at
+        || (work.Part is null && work.At is { } place && place.Value.Split(' ').Contains(at, StringComparer.Ordinal));
 
     private static (LazyText Words, DateOnly Day, Spot Spot)? AnswerOf(
-        BoardAssessment board, string at, ImmutableArray<Entry> entries, Entry first, int later, Func<Entry, bool?> agrees)
+        BoardAssessment board,
+        string at,
+        ImmutableArray<Entry> entries,
+        Entry first,
+        int later,
+        Func<Entry, bool?> agrees
+    )
     {
         var second = entries[later];
         if ((first.Note.SaySomething() ? first : second) is { Note: { } note } explained && explained.Note.SaySomething())
@@ -160,7 +202,9 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
             }
         }
 
-        return DecisionAfter(board, at, second.At) is var (decision, visit) ? ($"decided: {decision.What.Text}, because {decision.Because.Value}", visit.Date.Value, decision.Spot) : null;
+        return DecisionAfter(board, at, second.At) is var (decision, visit)
+            ? ($"decided: {decision.What.Text}, because {decision.Because.Value}", visit.Date.Value, decision.Spot)
+            : null;
     }
 
     private static (Decision Decision, BenchVisit Visit)? DecisionAfter(BoardAssessment board, string at, Moment moment)
@@ -179,11 +223,31 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         return null;
     }
 
-    private sealed record Entry(Moment At, BenchVisit Visit, Spot Spot, ImmutableArray<Verdict> Verdicts, TestResult? Result, Written<string>? Note, bool IsNew, string? Piece)
+    private sealed record Entry(
+        Moment At,
+        BenchVisit Visit,
+        Spot Spot,
+        ImmutableArray<Verdict> Verdicts,
+        TestResult? Result,
+        Written<string>? Note,
+        bool IsNew,
+        string? Piece
+    )
     {
-        internal static Entry Of(AssessedReading reading) => new(reading.At, reading.Visit, reading.Reading.Spot, reading.Verdicts, reading.Reading.Result?.Value, reading.Reading.Note, reading.IsNew, reading.Reading.Piece?.Value);
+        internal static Entry Of(AssessedReading reading) =>
+            new(
+                reading.At,
+                reading.Visit,
+                reading.Reading.Spot,
+                reading.Verdicts,
+                reading.Reading.Result?.Value,
+                reading.Reading.Note,
+                reading.IsNew,
+                reading.Reading.Piece?.Value
+            );
 
-        internal static Entry Of(AssessedProof proof) => new(proof.At, proof.Visit, proof.Proof.Spot, proof.Verdicts, proof.Proof.Result?.Value, proof.Proof.Note, false, null);
+        internal static Entry Of(AssessedProof proof) =>
+            new(proof.At, proof.Visit, proof.Proof.Spot, proof.Verdicts, proof.Proof.Result?.Value, proof.Proof.Note, false, null);
 
         internal VerdictOutcome? Says(Measured measured)
         {

@@ -30,7 +30,8 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
     internal decimal Days { get; init; }
 
     /// <summary>Every wash of a board that is still drying on a day, in order of time. Days are all a record knows: what was washed late dries into the next day.</summary>
-    public static IReadOnlyList<Drying> Of(BoardAssessment board, DateOnly today) => [.. All(board).Where(wash => wash.Since <= today && today < wash.Until)];
+    public static IReadOnlyList<Drying> Of(BoardAssessment board, DateOnly today) =>
+        [.. All(board).Where(wash => wash.Since <= today && today < wash.Until)];
 
     /// <summary>
     /// Every wash of a board, in order of time. Where no time is written, the usual one of a washed board at room temperature counts: for what was washed, and for
@@ -46,16 +47,21 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
                 if (visit.Date.Value.Year < LastYear && Time(work) is var (days, words))
                 {
                     var until = visit.Date.Value.AddDays((int)Math.Ceiling(Math.Clamp(days, 0m, LongestDays)));
-                    yield return new((work.Part ?? work.At)?.Value ?? "the board", visit.Date.Value, words, until) { Work = work, Visit = visit, At = Moment.Of(order, work.Spot), Days = days };
+                    yield return new((work.Part ?? work.At)?.Value ?? "the board", visit.Date.Value, words, until)
+                    {
+                        Work = work,
+                        Visit = visit,
+                        At = Moment.Of(order, work.Spot),
+                        Days = days,
+                    };
                 }
             }
         }
     }
 
     /// <summary>Whether it was certainly still wet at a visit: a day at the bench has twelve hours, and 24 h of drying reach into the next day.</summary>
-    internal bool IsWetAt(BenchVisit visit) => ReferenceEquals(visit, Visit) || visit.Date.Value == Since
-        ? Days > 0.5m
-        : visit.Date.Value < Until;
+    internal bool IsWetAt(BenchVisit visit) =>
+        ReferenceEquals(visit, Visit) || visit.Date.Value == Since ? Days > 0.5m : visit.Date.Value < Until;
 
     /// <summary>The first visit at which power was applied while it was wet, or null.</summary>
     internal BenchVisit? PoweredWet(BoardAssessment board)
@@ -63,7 +69,16 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
         // Visits are in order of time: wet is what follows the wash until one day, with its own day or without it.
         var all = board.UnderPower;
         var at = all.BinarySearch(At.Visit);
-        for (at = Days > 0.5m ? at < 0 ? ~at : at : FirstBehind(board, all, Since); at < all.Length; at++)
+        for (
+            at =
+                Days > 0.5m
+                    ? at < 0
+                        ? ~at
+                        : at
+                    : FirstBehind(board, all, Since);
+            at < all.Length;
+            at++
+        )
         {
             var visit = board.Visits[all[at]];
             if (!IsWetAt(visit))
@@ -87,8 +102,10 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
         var first = First(proofs.Length, at => proofs[at].At > At);
 
         // Those behind it are wet until one day.
-        var dry = first < proofs.Length && !IsWetAt(proofs[first].Visit) ? first
-            : Math.Max(first, First(proofs.Length, at => proofs[at].Visit.Date.Value >= Until && proofs[at].Visit.Date.Value > Since));
+        var dry =
+            first < proofs.Length && !IsWetAt(proofs[first].Visit)
+                ? first
+                : Math.Max(first, First(proofs.Length, at => proofs[at].Visit.Date.Value >= Until && proofs[at].Visit.Date.Value > Since));
         return dry < proofs.Length ? proofs[dry] : null;
     }
 
@@ -134,5 +151,6 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
             : null;
     }
 
-    private static (decimal Days, string Words) Usual(decimal hours) => (hours / 24m, $"{QuantityText.Format(new Quantity(hours, Dimension.Number))} h, the usual time at room temperature");
+    private static (decimal Days, string Words) Usual(decimal hours) =>
+        (hours / 24m, $"{QuantityText.Format(new Quantity(hours, Dimension.Number))} h, the usual time at room temperature");
 }

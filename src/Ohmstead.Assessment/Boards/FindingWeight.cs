@@ -25,12 +25,15 @@ internal static class FindingWeight
     private static readonly string[] Earth = ["EARTH"];
     private static readonly string[] Off = ["OFF", "MISSING", "BROKEN", "LOOSE", "DISCONNECTED", "NOT CONNECTED", "CUT"];
     private static readonly SearchValues<string> NeverLittle = SearchValues.Create(
-        [.. SpentAlways, .. Alarming, .. Cracked, .. Troubles.Live, .. Leaking, .. Crust, .. Wet, .. SeenInto, .. Bridged, .. Earth], StringComparison.OrdinalIgnoreCase);
+        [.. SpentAlways, .. Alarming, .. Cracked, .. Troubles.Live, .. Leaking, .. Crust, .. Wet, .. SeenInto, .. Bridged, .. Earth],
+        StringComparison.OrdinalIgnoreCase
+    );
 
     /// <summary>How much a finding matters.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="part">The part that it was seen at, or null when its place is none.</param>
-    internal static ObservedSeverity Of(Observation finding, Part? part) => Of(finding.At.Value, finding.What.Value, finding.Severity.Value, part);
+    internal static ObservedSeverity Of(Observation finding, Part? part) =>
+        Of(finding.At.Value, finding.What.Value, finding.Severity.Value, part);
 
     /// <summary>How much words matter, wherever they were written.</summary>
     /// <param name="at">What they are about.</param>
@@ -40,14 +43,18 @@ internal static class FindingWeight
     internal static ObservedSeverity Of(string at, string what, ObservedSeverity written, Part? part)
     {
         // Nearly all findings speak of nothing of the kind.
-        if (written == ObservedSeverity.Safety || !(what.AsSpan().ContainsAny(NeverLittle) || at.Contains(Earth[0], StringComparison.OrdinalIgnoreCase)))
+        if (
+            written == ObservedSeverity.Safety
+            || !(what.AsSpan().ContainsAny(NeverLittle) || at.Contains(Earth[0], StringComparison.OrdinalIgnoreCase))
+        )
         {
             return written;
         }
 
         var (words, place) = (what.ToUpperInvariant(), at.ToUpperInvariant());
         return CanHurt(words, place, part?.Values) ? ObservedSeverity.Safety
-            : written is ObservedSeverity.Minor or ObservedSeverity.Note && IsNeverLittle(words, part?.Values.Kind.Value) ? ObservedSeverity.Major
+            : written is ObservedSeverity.Minor or ObservedSeverity.Note && IsNeverLittle(words, part?.Values.Kind.Value)
+                ? ObservedSeverity.Major
             : written;
     }
 
@@ -74,12 +81,16 @@ internal static class FindingWeight
         }
 
         return (values is null ? Troubles.Speaks(words, Suppressing) : PartKind.IsSafetyRelevant(values))
-            && (Says(words, SpentAlways) || (Says(words, Cracked) && !Troubles.Speaks(words, Troubles.Copper) && !Troubles.Speaks(words, Troubles.Joints)));
+            && (
+                Says(words, SpentAlways)
+                || (Says(words, Cracked) && !Troubles.Speaks(words, Troubles.Copper) && !Troubles.Speaks(words, Troubles.Joints))
+            );
     }
 
     /// <summary>Whether a place that no list has is a fuse by its name: F and a number, or the word.</summary>
     internal static bool IsAFuse(string at) =>
-        (at.Length > 1 && at[0] == 'F' && at.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0) || at.Equals(PartKinds.Fuse.Name, StringComparison.OrdinalIgnoreCase);
+        (at.Length > 1 && at[0] == 'F' && at.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0)
+        || at.Equals(PartKinds.Fuse.Name, StringComparison.OrdinalIgnoreCase);
 
     private static bool IsNeverLittle(string words, PartKind? kind)
     {

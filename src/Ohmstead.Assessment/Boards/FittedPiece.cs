@@ -72,12 +72,14 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
             if (place is { FittedBy: { } work, IsEmpty: false, Change.PutIn: { } putIn })
             {
                 var kind = ((place.Sitting?.Values ?? work.NewPart) ?? place.Part.Values).Kind.Value;
-                pieces.Add(new FittedPiece(place, work, putIn.Visit)
-                {
-                    At = putIn.At,
-                    Own = place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind)),
-                    ShelfLife = ShelfLifeOf(place.Sitting, work.NewPart, putIn.Visit.Date.Value, datesOf),
-                });
+                pieces.Add(
+                    new FittedPiece(place, work, putIn.Visit)
+                    {
+                        At = putIn.At,
+                        Own = place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind)),
+                        ShelfLife = ShelfLifeOf(place.Sitting, work.NewPart, putIn.Visit.Date.Value, datesOf),
+                    }
+                );
             }
         }
 
@@ -92,7 +94,8 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     /// <summary>Whether a reading says that a part of a kind is what its mark says.</summary>
     internal static bool Passes(AssessedReading reading, PartKind kind)
     {
-        return kind.ProvedBy.Length == 0 ? reading.Overall == VerdictOutcome.Inside
+        return kind.ProvedBy.Length == 0
+            ? reading.Overall == VerdictOutcome.Inside
             : HasInside(reading, kind.ProvedBy) || (kind.IsTestedByUse && reading.Reading.Result is { Value: TestResult.Pass });
     }
 

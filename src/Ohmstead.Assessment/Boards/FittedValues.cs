@@ -39,15 +39,16 @@ internal sealed class FittedValues
     }
 
     // A lot says what the part is; the place says what the circuit needs of it.
-    private static PartValues Put(PartValues part, PartValues place) => part with
-    {
-        Low = place.Low,
-        High = place.High,
-        EsrLow = place.EsrLow,
-        EsrLimit = place.EsrLimit ?? part.EsrLimit,
-        WorkingVoltage = place.WorkingVoltage,
-        Role = place.Role,
-    };
+    private static PartValues Put(PartValues part, PartValues place) =>
+        part with
+        {
+            Low = place.Low,
+            High = place.High,
+            EsrLow = place.EsrLow,
+            EsrLimit = place.EsrLimit ?? part.EsrLimit,
+            WorkingVoltage = place.WorkingVoltage,
+            Role = place.Role,
+        };
 
     private readonly struct Pair(PartValues part, PartValues place) : IEquatable<Pair>
     {

@@ -14,10 +14,23 @@ public sealed record MeasureAgain(string At, LazyText Text)
 
     /// <summary>Parts in order of the list, then points. What is a reason for the state of the board already, and what a person decided to keep, is not among them.</summary>
     internal static ImmutableArray<MeasureAgain> Of(ImmutableArray<PlaceHistory> places, ImmutableArray<PointStanding> points) =>
-    [
-        .. places.Where(place => place is { IsUndecided: true, HasFailed: false, IsSafetyRelevant: false, IsKeptByDecision: false, IsToBeReplaced: false })
-            .SelectMany(place => place.Standing.Where(verdict => verdict.Outcome == VerdictOutcome.Undecided).Select(verdict => new MeasureAgain(place.Part.Ref.Value, DecisionWords.Beside(place, verdict)))),
-        .. points.Where(point => point.Fault is null)
-            .SelectMany(point => point.Read.Where(verdict => verdict.Outcome == VerdictOutcome.Undecided).Select(verdict => new MeasureAgain(point.Name, verdict.Why))),
-    ];
+        [
+            .. places
+                .Where(place =>
+                    place
+                        is { IsUndecided: true, HasFailed: false, IsSafetyRelevant: false, IsKeptByDecision: false, IsToBeReplaced: false }
+                )
+                .SelectMany(place =>
+                    place
+                        .Standing.Where(verdict => verdict.Outcome == VerdictOutcome.Undecided)
+                        .Select(verdict => new MeasureAgain(place.Part.Ref.Value, DecisionWords.Beside(place, verdict)))
+                ),
+            .. points
+                .Where(point => point.Fault is null)
+                .SelectMany(point =>
+                    point
+                        .Read.Where(verdict => verdict.Outcome == VerdictOutcome.Undecided)
+                        .Select(verdict => new MeasureAgain(point.Name, verdict.Why))
+                ),
+        ];
 }

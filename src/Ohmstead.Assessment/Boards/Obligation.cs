@@ -20,15 +20,17 @@ public enum ObligationStanding
 public static class ObligationStandings
 {
     /// <summary>All of them, what stands open first.</summary>
-    public static IReadOnlyList<ObligationStanding> All { get; } = [ObligationStanding.Open, ObligationStanding.Met, ObligationStanding.DoesNotApply];
+    public static IReadOnlyList<ObligationStanding> All { get; } =
+    [ObligationStanding.Open, ObligationStanding.Met, ObligationStanding.DoesNotApply];
 
     /// <summary>The standing in words.</summary>
-    public static string Words(ObligationStanding standing) => standing switch
-    {
-        ObligationStanding.Open => "open",
-        ObligationStanding.Met => "met",
-        ObligationStanding.DoesNotApply => "does not apply",
-    };
+    public static string Words(ObligationStanding standing) =>
+        standing switch
+        {
+            ObligationStanding.Open => "open",
+            ObligationStanding.Met => "met",
+            ObligationStanding.DoesNotApply => "does not apply",
+        };
 }
 
 /// <summary>What sort of entry an evidence is.</summary>
@@ -84,16 +86,20 @@ public sealed record Obligation(string Kind, string? At, ObligationStanding Stan
     public Evidence? MetBy { get; private init; }
 
     /// <summary>What it asks for and what meets it, in one line; why it is open or does not apply otherwise. A proof names its point itself.</summary>
-    public string Shown => MetBy is not { } by ? Text
+    public string Shown =>
+        MetBy is not { } by ? Text
         : by.Kind == EvidenceKind.Proof && At is { } at && by.Words.Text.StartsWith(at, StringComparison.Ordinal) ? by.Words
         : $"{Text}: {by.Words}";
 
     /// <summary>An obligation that nothing meets yet.</summary>
-    public static Obligation Open(string kind, BoardState state, string? at, LazyText text, string nextStep) => new(kind, at, ObligationStanding.Open, text) { State = state, NextStep = nextStep };
+    public static Obligation Open(string kind, BoardState state, string? at, LazyText text, string nextStep) =>
+        new(kind, at, ObligationStanding.Open, text) { State = state, NextStep = nextStep };
 
     /// <summary>An obligation that is met.</summary>
-    public static Obligation Met(string kind, string? at, LazyText asks, Evidence by) => new(kind, at, ObligationStanding.Met, asks) { MetBy = by };
+    public static Obligation Met(string kind, string? at, LazyText asks, Evidence by) =>
+        new(kind, at, ObligationStanding.Met, asks) { MetBy = by };
 
     /// <summary>An obligation that does not apply.</summary>
-    public static Obligation DoesNotApply(string kind, string? at, LazyText because) => new(kind, at, ObligationStanding.DoesNotApply, because);
+    public static Obligation DoesNotApply(string kind, string? at, LazyText because) =>
+        new(kind, at, ObligationStanding.DoesNotApply, because);
 }

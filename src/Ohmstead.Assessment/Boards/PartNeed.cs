@@ -22,7 +22,15 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
     public static ImmutableArray<PartNeed> Of(BoardAssessment board)
     {
         var named = NamedBy(board);
-        return [.. board.Places.Where(place => Needs(named, place)).Select(place => new PartNeed(place.What, board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values) { Place = FitPlace.Of(board, place) })];
+        return
+        [
+            .. board
+                .Places.Where(place => Needs(named, place))
+                .Select(place => new PartNeed(place.What, board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values)
+                {
+                    Place = FitPlace.Of(board, place),
+                }),
+        ];
     }
 
     private static bool Needs(HashSet<string>? named, PlaceHistory place) =>

@@ -47,10 +47,19 @@ public static class PartWords
     }
 
     /// <summary>What the part is as its print says it: kind, value, tolerance, voltage.</summary>
-    public static string AsPrinted(PartValues part) => string.Join(
-        ", ",
-        new[] { part.Kind.Text, part.Capacitance?.Text, part.Resistance?.Text, part.Inductance?.Text, part.Tolerance?.Text,
-            part.RatedVoltage?.Text }.Where(text => text is not null));
+    public static string AsPrinted(PartValues part) =>
+        string.Join(
+            ", ",
+            new[]
+            {
+                part.Kind.Text,
+                part.Capacitance?.Text,
+                part.Resistance?.Text,
+                part.Inductance?.Text,
+                part.Tolerance?.Text,
+                part.RatedVoltage?.Text,
+            }.Where(text => text is not null)
+        );
 
     // As it is printed on the cap: T 1.6 A L.
     private static void Fuse(List<string> words, IFitPart part)

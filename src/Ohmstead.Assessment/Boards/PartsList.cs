@@ -7,10 +7,12 @@ namespace Ohmstead.Assessment.Boards;
 public static class PartsList
 {
     /// <summary>Parts by reference, in the order of the design, the board's own ones after them.</summary>
-    public static IReadOnlyDictionary<string, Part> Merge(ImmutableArray<Part> own, ImmutableArray<Part> design) => Merge(own, design, part => part.Ref.Value);
+    public static IReadOnlyDictionary<string, Part> Merge(ImmutableArray<Part> own, ImmutableArray<Part> design) =>
+        Merge(own, design, part => part.Ref.Value);
 
     /// <summary>Points by name, in the order of the design, the board's own ones after them.</summary>
-    public static IReadOnlyDictionary<string, TestPoint> Merge(ImmutableArray<TestPoint> own, ImmutableArray<TestPoint> design) => Merge(own, design, point => point.Name.Value);
+    public static IReadOnlyDictionary<string, TestPoint> Merge(ImmutableArray<TestPoint> own, ImmutableArray<TestPoint> design) =>
+        Merge(own, design, point => point.Name.Value);
 
     private static OrderedDictionary<string, T> Merge<T>(ImmutableArray<T> own, ImmutableArray<T> design, Func<T, string> name)
     {

@@ -16,7 +16,15 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Gone">The day on which it left the place again; null while it sits there.</param>
 /// <param name="Spot">Where the work is written.</param>
 public sealed record PieceClaim(
-    string Lot, string? Piece, string Board, string Path, string Reference, DateOnly Day, DateOnly? Gone, Spot Spot)
+    string Lot,
+    string? Piece,
+    string Board,
+    string Path,
+    string Reference,
+    DateOnly Day,
+    DateOnly? Gone,
+    Spot Spot
+)
 {
     /// <summary>The place, as it is told on a board: with the number of the board where that is another.</summary>
     internal string ToldOn(string path) => path == Path ? Reference : $"{Board} {Reference}";
@@ -30,8 +38,10 @@ public sealed record PieceClaim(
 public sealed record PieceShare(AssessedReading? By, PieceClaim? Instead, bool IsTied)
 {
     /// <summary>Why there is no piece for it, as it is told on a board; null where nobody else has one.</summary>
-    internal string? Told(string path) => Instead is not { } other ? null
-        : IsTied ? $"fewer pieces were read in the drawer than were fitted that day, here and at {other.ToldOn(path)}, and which is not known"
+    internal string? Told(string path) =>
+        Instead is not { } other ? null
+        : IsTied
+            ? $"fewer pieces were read in the drawer than were fitted that day, here and at {other.ToldOn(path)}, and which is not known"
         : $"what was read in the drawer counts for {other.ToldOn(path)}, which was fitted before it";
 
     /// <summary>Whether two shares say the same.</summary>

@@ -12,9 +12,7 @@ public sealed class PieceShares
 {
     private readonly Dictionary<(string Path, Spot Spot), PieceShare> shares = [];
 
-    private PieceShares()
-    {
-    }
+    private PieceShares() { }
 
     /// <summary>Nothing is shared out.</summary>
     public static PieceShares None { get; } = new();
@@ -46,7 +44,8 @@ public sealed class PieceShares
 
             all.ShareAny(
                 [.. inOrder.Where(claim => claim.Piece is null)],
-                [.. piecesOf(ofLot.Key).Where(piece => piece.Name is null || !names.Contains(piece.Name))]);
+                [.. piecesOf(ofLot.Key).Where(piece => piece.Name is null || !names.Contains(piece.Name))]
+            );
         }
 
         return all;
@@ -86,13 +85,16 @@ public sealed class PieceShares
         {
             PieceClaim[] askers = [.. ofDay];
             PassedPiece[] left = [.. pieces.Skip(taken).TakeWhile(piece => piece.By.Visit.Date.Value <= ofDay.Key)];
-            var isKnown = left.Length == 0 || left.Length >= askers.Length
-                || Array.TrueForAll(askers, asker => asker.Path == askers[0].Path);
+            var isKnown =
+                left.Length == 0 || left.Length >= askers.Length || Array.TrueForAll(askers, asker => asker.Path == askers[0].Path);
             for (var at = 0; at < askers.Length; at++)
             {
-                Give(askers[at], !isKnown ? new(null, Array.Find(askers, other => other.Path != askers[at].Path), IsTied: true)
-                    : at < left.Length ? new(left[at].By, null, IsTied: false)
-                    : new(null, first ?? (left.Length > 0 ? askers[0] : null), IsTied: false));
+                Give(
+                    askers[at],
+                    !isKnown ? new(null, Array.Find(askers, other => other.Path != askers[at].Path), IsTied: true)
+                        : at < left.Length ? new(left[at].By, null, IsTied: false)
+                        : new(null, first ?? (left.Length > 0 ? askers[0] : null), IsTied: false)
+                );
             }
 
             taken += Math.Min(left.Length, askers.Length);

@@ -24,7 +24,8 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         var lotName = piece?.Work.Lot?.Value;
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
         ImmutableArray<AssessedReading> own = byPlace.TryGetValue(reference, out var ofPlace) ? [.. ofPlace] : [];
-        ImmutableArray<AssessedReading> counting = change is { IsEmpty: true } || (own.Length == 0 && lotName is null) ? [] : Counting(reference, own, piece, lotName);
+        ImmutableArray<AssessedReading> counting =
+            change is { IsEmpty: true } || (own.Length == 0 && lotName is null) ? [] : Counting(reference, own, piece, lotName);
 
         // What failed once is no pass by being read again, where somebody's life hangs on it: it goes.
         var isFinal = PartKind.IsSafetyRelevant(part.Values) || (lot is not null && PartKind.IsSafetyRelevant(lot.Values));
@@ -42,7 +43,10 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
 
         // What was decided about a part that has gone since says nothing about the one that sits there now.
         // A piece that was put back is the one that was decided about.
-        var since = change is null ? Moment.AsItCame : change.IsEmpty ? change.At : piece?.At ?? Moment.AsItCame;
+        var since =
+            change is null ? Moment.AsItCame
+            : change.IsEmpty ? change.At
+            : piece?.At ?? Moment.AsItCame;
         var decided = timeline.DecisionOn(reference) is { } said && said.At > since ? said : ((Moment At, Decision Decision)?)null;
         return new PlaceHistory(part, lot, piece?.Work, change?.Visit, own, [.. standing.Select(one => one.Verdict)], decided?.Decision)
         {
@@ -84,20 +88,28 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         {
             standing.Insert(at, later);
         }
-        else if (Outcomes.Outweighs(later.Verdict.Outcome, standing[at].Verdict.Outcome)
-            && !(isFinal && standing[at].Verdict.Outcome == VerdictOutcome.Outside && later.Verdict.Outcome != VerdictOutcome.Outside))
+        else if (
+            Outcomes.Outweighs(later.Verdict.Outcome, standing[at].Verdict.Outcome)
+            && !(isFinal && standing[at].Verdict.Outcome == VerdictOutcome.Outside && later.Verdict.Outcome != VerdictOutcome.Outside)
+        )
         {
             standing[at] = later;
         }
     }
 
     // A piece that went to the bin says nothing of the one that was fitted.
-    private IEnumerable<AssessedReading> LotReadings(string lot) => workshop.Scrapped.Contains(lot)
-        ? LotPieces.Of(workshop, assessor, lot).StillThere
-        : workshop.IncomingReadings[lot].Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
+    private IEnumerable<AssessedReading> LotReadings(string lot) =>
+        workshop.Scrapped.Contains(lot)
+            ? LotPieces.Of(workshop, assessor, lot).StillThere
+            : workshop.IncomingReadings[lot].Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
 
     // Readings of what sits there now: of the piece before it went in (here, or its lot's in the drawer), and of the place while it sat there.
-    private ImmutableArray<AssessedReading> Counting(string reference, ImmutableArray<AssessedReading> own, PlaceChange? piece, string? lotName)
+    private ImmutableArray<AssessedReading> Counting(
+        string reference,
+        ImmutableArray<AssessedReading> own,
+        PlaceChange? piece,
+        string? lotName
+    )
     {
         var counting = ImmutableArray.CreateBuilder<AssessedReading>(own.Length);
         if (piece is not null)
@@ -116,26 +128,44 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         return counting.DrainToImmutable();
     }
 
-    private IEnumerable<AssessedReading> BeforeItWentIn(ImmutableArray<AssessedReading> own, PlaceChange piece, string? lotName, Moment after)
+    private IEnumerable<AssessedReading> BeforeItWentIn(
+        ImmutableArray<AssessedReading> own,
+        PlaceChange piece,
+        string? lotName,
+        Moment after
+    )
     {
         // A reading of an earlier part of the same lot is not of this one.
-        var fresh = own.Where(reading => reading.IsNew && reading.Reading.Lot?.Value == lotName && reading.At > after && reading.At.Visit <= piece.At.Visit);
+        var fresh = own.Where(reading =>
+            reading.IsNew && reading.Reading.Lot?.Value == lotName && reading.At > after && reading.At.Visit <= piece.At.Visit
+        );
         if (lotName is null || fresh.Any())
         {
             return fresh;
         }
 
         var ofLot = LotReadings(lotName).Where(reading => reading.Visit.Date.Value <= piece.Visit.Date.Value);
-        return ofLot.Concat(readings.Where(reading => reading.Place is null && reading.Reading.Lot?.Value == lotName && reading.At.Visit <= piece.At.Visit));
+        return ofLot.Concat(
+            readings.Where(reading => reading.Place is null && reading.Reading.Lot?.Value == lotName && reading.At.Visit <= piece.At.Visit)
+        );
     }
 
     // A reading belongs to what sat there at that moment. One that stands behind the work of its visit and does not say whether it is of the old part or of
     // the new one counts for the old one; where it speaks against the part it counts for both.
     private bool Sat(AssessedReading reading, string reference, PlaceChange? piece) =>
         reading.EmptiedOn is null
-        && (ReferenceEquals(timeline.PieceAt(reference, reading.VisitOrder, reading.Reading.State is { Value: ReadingState.AsLeft }), piece)
-            || (reading.Reading.State is null && reading.Overall is VerdictOutcome.Outside or VerdictOutcome.Undecided && IsBehindTheWork(reading, reference, piece)));
+        && (
+            ReferenceEquals(timeline.PieceAt(reference, reading.VisitOrder, reading.Reading.State is { Value: ReadingState.AsLeft }), piece)
+            || (
+                reading.Reading.State is null
+                && reading.Overall is VerdictOutcome.Outside or VerdictOutcome.Undecided
+                && IsBehindTheWork(reading, reference, piece)
+            )
+        );
 
     private bool IsBehindTheWork(AssessedReading reading, string reference, PlaceChange? piece) =>
-        ReferenceEquals(timeline.PieceAt(reference, reading.VisitOrder, afterWork: true), piece) && timeline.LastChange(reference) is { IsEmpty: false } last && last.At.Visit == reading.VisitOrder && last.At < reading.At;
+        ReferenceEquals(timeline.PieceAt(reference, reading.VisitOrder, afterWork: true), piece)
+        && timeline.LastChange(reference) is { IsEmpty: false } last
+        && last.At.Visit == reading.VisitOrder
+        && last.At < reading.At;
 }

@@ -20,7 +20,8 @@ public sealed record PlaceHistory(
     BenchVisit? FittedOn,
     ImmutableArray<AssessedReading> Readings,
     ImmutableArray<Verdict> Standing,
-    Decision? Decision)
+    Decision? Decision
+)
 {
     /// <summary>What belongs there, in words.</summary>
     public LazyText What { get; } = LazyText.Of(Part.Values, PartWords.Describe);
@@ -83,7 +84,8 @@ public sealed record PlaceHistory(
     /// True when a person decided, with a reason and knowing every reading that speaks against it, that what sits there stays. What was read later was not known
     /// to the decision; and a part that people rely on not to be hurt is not kept by one.
     /// </summary>
-    public bool IsKeptByDecision => Decision is { } decision && decision.What.Value.LetsStay() && decision.GivesAReason && !IsSafetyRelevant && AgainstDecision is null;
+    public bool IsKeptByDecision =>
+        Decision is { } decision && decision.What.Value.LetsStay() && decision.GivesAReason && !IsSafetyRelevant && AgainstDecision is null;
 
     /// <summary>The first reading or test of what sits there that was made after the decision and speaks against it: the decision does not answer it. Null when there is none.</summary>
     public AssessedReading? AgainstDecision => Decision is null ? null : FirstAgainstSince(DecidedAt);
@@ -118,7 +120,11 @@ public sealed record PlaceHistory(
         var first = Tested is { } tested && PassedTest == false && tested.At > moment ? tested : null;
         for (var at = 0; at < StoodBy.Length; at++)
         {
-            if (StoodBy[at] is { Verdict.Outcome: VerdictOutcome.Outside or VerdictOutcome.Undecided, By: var by } && by.At > moment && (first is null || first.At > by.At))
+            if (
+                StoodBy[at] is { Verdict.Outcome: VerdictOutcome.Outside or VerdictOutcome.Undecided, By: var by }
+                && by.At > moment
+                && (first is null || first.At > by.At)
+            )
             {
                 first = by;
             }

@@ -15,24 +15,31 @@ namespace Ohmstead.Assessment.Boards;
 internal sealed record PointStanding(string Name, ImmutableArray<Verdict> Read, bool HasFailedTest)
 {
     /// <summary>Why the point counts as failed, or null.</summary>
-    internal string? Fault => Read.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why.Text ?? (HasFailedTest ? "its test failed" : null);
+    internal string? Fault =>
+        Read.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why.Text ?? (HasFailedTest ? "its test failed" : null);
 
     internal static ImmutableArray<PointStanding> Of(ImmutableArray<AssessedReading> readings, ImmutableArray<AssessedProof> proofs) =>
         readings.Any(static reading => reading.Reading is { Point: not null, Part: null, Lot: null })
-            ? OfPoints(readings, proofs.ToLookup(static proof => proof.Proof.Point.Value, StringComparer.Ordinal)) : [];
+            ? OfPoints(readings, proofs.ToLookup(static proof => proof.Proof.Point.Value, StringComparer.Ordinal))
+            : [];
 
-    private static ImmutableArray<PointStanding> OfPoints(ImmutableArray<AssessedReading> readings, ILookup<string, AssessedProof> proofs) =>
-    [
-        .. readings.Where(reading => reading.Reading is { Point: not null, Part: null, Lot: null })
-            .GroupBy(reading => reading.Reading.Point!.Value, StringComparer.Ordinal)
-            .Select(point => Of(point.Key, point, proofs[point.Key])),
-    ];
+    private static ImmutableArray<PointStanding> OfPoints(
+        ImmutableArray<AssessedReading> readings,
+        ILookup<string, AssessedProof> proofs
+    ) =>
+        [
+            .. readings
+                .Where(reading => reading.Reading is { Point: not null, Part: null, Lot: null })
+                .GroupBy(reading => reading.Reading.Point!.Value, StringComparer.Ordinal)
+                .Select(point => Of(point.Key, point, proofs[point.Key])),
+        ];
 
     private static PointStanding Of(string name, IEnumerable<AssessedReading> readings, IEnumerable<AssessedProof> proofs)
     {
         var standing = new SortedDictionary<Measured, (Verdict Verdict, bool IsProof)>();
         var hasFailedTest = false;
-        var entries = readings.Select(reading => (reading.At, reading.Point, IsProof: false, reading.Verdicts, reading.Reading.Result))
+        var entries = readings
+            .Select(reading => (reading.At, reading.Point, IsProof: false, reading.Verdicts, reading.Reading.Result))
             .Concat(proofs.Select(proof => (proof.At, proof.Point, IsProof: true, proof.Verdicts, proof.Proof.Result)))
             .OrderBy(entry => entry.At);
         foreach (var (_, point, isProof, verdicts, result) in entries)
@@ -46,7 +53,9 @@ internal sealed record PointStanding(string Name, ImmutableArray<Verdict> Read, 
             hasFailedTest = result is null ? hasFailedTest : result.Value == TestResult.Fail && !isProof;
             foreach (var verdict in verdicts)
             {
-                if (!standing.TryGetValue(verdict.Measured, out var earlier) || Outcomes.Outweighs(verdict.Outcome, earlier.Verdict.Outcome))
+                if (
+                    !standing.TryGetValue(verdict.Measured, out var earlier) || Outcomes.Outweighs(verdict.Outcome, earlier.Verdict.Outcome)
+                )
                 {
                     standing[verdict.Measured] = (verdict, isProof);
                 }

@@ -21,8 +21,10 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
     internal string Name => Point.Name.Value;
 
     /// <summary>The last proof that fails, unless a later one of the same quantity passes; null when none does.</summary>
-    internal AssessedProof? Failed => LastWith(VerdictOutcome.Outside) is { } failed ? failed
-        : Since[^1].Outcome == VerdictOutcome.Outside || Tested is { Proof.Result.Value: TestResult.Fail } ? Tested ?? Since[^1] : null;
+    internal AssessedProof? Failed =>
+        LastWith(VerdictOutcome.Outside) is { } failed ? failed
+        : Since[^1].Outcome == VerdictOutcome.Outside || Tested is { Proof.Result.Value: TestResult.Fail } ? Tested ?? Since[^1]
+        : null;
 
     /// <summary>The verdict too close to call that stands, or null.</summary>
     internal Verdict? Undecided
@@ -63,7 +65,8 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
                 isAsked = true;
                 if (Standing(measured) is null)
                 {
-                    return $"{VerdictWords.Of(measured)} of {Name} was not proved after the last work" + (Tested is null ? string.Empty : ": a pass proves a test of function, not a value");
+                    return $"{VerdictWords.Of(measured)} of {Name} was not proved after the last work"
+                        + (Tested is null ? string.Empty : ": a pass proves a test of function, not a value");
                 }
             }
 
@@ -76,15 +79,16 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
     /// <summary>The last proof with a result of a test, or null.</summary>
     private AssessedProof? Tested => Since.LastOrDefault(proof => proof.Proof.Result is not null);
 
-    private ImmutableArray<Measured> Asked => Point.Measures switch
-    {
-        PointMeasure.Voltage => OfVoltage,
-        PointMeasure.Current => OfCurrent,
-        PointMeasure.Frequency => OfFrequency,
-        PointMeasure.Temperature => OfTemperature,
-        PointMeasure.Hours => OfSoak,
-        PointMeasure.Result => [],
-    };
+    private ImmutableArray<Measured> Asked =>
+        Point.Measures switch
+        {
+            PointMeasure.Voltage => OfVoltage,
+            PointMeasure.Current => OfCurrent,
+            PointMeasure.Frequency => OfFrequency,
+            PointMeasure.Temperature => OfTemperature,
+            PointMeasure.Hours => OfSoak,
+            PointMeasure.Result => [],
+        };
 
     /// <summary>The last proof at a point that fails and that no later one there answers, whenever work was done; null when none does.</summary>
     /// <param name="board">The board.</param>
@@ -93,7 +97,11 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
     internal static AssessedProof? FailedAt(BoardAssessment board, string name, TestPoint? point)
     {
         ImmutableArray<AssessedProof> all = [.. board.ProofsAt(name)];
-        return point is null ? all[^1].Outcome == VerdictOutcome.Outside ? all[^1] : null : new ProofOfPoint(point, all[^1], all).Failed;
+        return point is null
+            ? all[^1].Outcome == VerdictOutcome.Outside
+                ? all[^1]
+                : null
+            : new ProofOfPoint(point, all[^1], all).Failed;
     }
 
     /// <summary>What was recorded at a point.</summary>
@@ -148,7 +156,10 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
         {
             foreach (var verdict in proof.Verdicts)
             {
-                if (verdict.Measured == measured && (standing is not { } earlier || Outcomes.Outweighs(verdict.Outcome, earlier.Verdict.Outcome)))
+                if (
+                    verdict.Measured == measured
+                    && (standing is not { } earlier || Outcomes.Outweighs(verdict.Outcome, earlier.Verdict.Outcome))
+                )
                 {
                     standing = (proof, verdict);
                 }

@@ -63,7 +63,8 @@ internal sealed class Timeline
     internal PlaceChange? PieceAt(string reference, int order, bool afterWork) => ChangeBefore(reference, order, afterWork)?.PutIn;
 
     /// <summary>The visit that emptied a place when it was empty as a visit began, or ended; null when something sat there.</summary>
-    internal BenchVisit? EmptiedAt(string reference, int order, bool afterWork) => ChangeBefore(reference, order, afterWork) is { IsEmpty: true } removal ? removal.Visit : null;
+    internal BenchVisit? EmptiedAt(string reference, int order, bool afterWork) =>
+        ChangeBefore(reference, order, afterWork) is { IsEmpty: true } removal ? removal.Visit : null;
 
     /// <summary>The last change of a place, or null when the original sits there and never left it.</summary>
     internal PlaceChange? LastChange(string reference) => changes.TryGetValue(reference, out var list) ? list[^1] : null;
@@ -89,7 +90,10 @@ internal sealed class Timeline
 
     /// <summary>When the last change of a place before another was; before the first visit when there was none.</summary>
     internal Moment ChangedBefore(string reference, PlaceChange than) =>
-        changes.TryGetValue(reference, out var list) && list.LastOrDefault(change => change.At < than.At && change.Work.PutsAPartIn) is { } earlier ? earlier.At : Moment.AsItCame;
+        changes.TryGetValue(reference, out var list)
+        && list.LastOrDefault(change => change.At < than.At && change.Work.PutsAPartIn) is { } earlier
+            ? earlier.At
+            : Moment.AsItCame;
 
     /// <summary>When a reading was taken as left: where it is written, but not before the work of its visit.</summary>
     internal static Moment AfterWorkOf(BenchVisit visit, int order, Spot spot)
@@ -97,7 +101,12 @@ internal sealed class Timeline
         var at = Moment.Of(order, spot);
 
         // The entries of a list stand in order of place, so the last one is the latest.
-        return visit.Work.Length > 0 && Moment.Of(order, visit.Work[^1].Spot) is var done && done > at ? done with { Column = done.Column + 1 } : at;
+        return visit.Work.Length > 0 && Moment.Of(order, visit.Work[^1].Spot) is var done && done > at
+            ? done with
+            {
+                Column = done.Column + 1,
+            }
+            : at;
     }
 
     /// <summary>The latest decision about a place, or null.</summary>
@@ -136,12 +145,14 @@ internal sealed class Timeline
             changes[reference] = list = [];
         }
 
-        list.Add(work.Did.Value switch
-        {
-            WorkKind.Removed => new(at, visit, work, null, IsEmpty: true),
-            WorkKind.PutBack => new(at, visit, work, PutBack(list), IsEmpty: false) { IsOfNothing = list.Count == 0 },
-            _ => new(at, visit, work, null, IsEmpty: false),
-        });
+        list.Add(
+            work.Did.Value switch
+            {
+                WorkKind.Removed => new(at, visit, work, null, IsEmpty: true),
+                WorkKind.PutBack => new(at, visit, work, PutBack(list), IsEmpty: false) { IsOfNothing = list.Count == 0 },
+                _ => new(at, visit, work, null, IsEmpty: false),
+            }
+        );
     }
 
     // A part that is named as a place is that part; what is in no list of parts can be taken out and put back as well.

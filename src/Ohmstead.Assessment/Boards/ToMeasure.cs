@@ -25,22 +25,37 @@ public static class ToMeasure
     public static IReadOnlyList<Expected> Of(PartValues part, string? place, bool isNew)
     {
         var how = new ReadingConditions(isNew, Frequency(part), null, part.RatedVoltage?.Value);
-        return [.. part.Kind.Value.UsuallyMeasured
-            .Select(measured => new Expected(measured, First(PartLimits.For(part, place, measured, how)), how))
-            .Where(expected => expected.Limit is not null || (MarkingLimits.Nominal(part) is not null && expected.Measured == part.Kind.Value.MainQuantity))];
+        return
+        [
+            .. part
+                .Kind.Value.UsuallyMeasured.Select(measured => new Expected(
+                    measured,
+                    First(PartLimits.For(part, place, measured, how)),
+                    how
+                ))
+                .Where(expected =>
+                    expected.Limit is not null
+                    || (MarkingLimits.Nominal(part) is not null && expected.Measured == part.Kind.Value.MainQuantity)
+                ),
+        ];
     }
 
     /// <summary>What to measure at a test point.</summary>
     public static IReadOnlyList<Expected> At(TestPoint point)
     {
         var how = new ReadingConditions(IsNew: false, null, null, null);
-        return [.. new[] { Measured.Voltage, Measured.Current, Measured.Frequency, Measured.Temperature, Measured.Hours, Measured.Ripple }
-            .Select(measured => new Expected(measured, First(PointLimits.For(point, measured)), how))
-            .Where(expected => expected.Limit is not null)];
+        return
+        [
+            .. new[] { Measured.Voltage, Measured.Current, Measured.Frequency, Measured.Temperature, Measured.Hours, Measured.Ripple }
+                .Select(measured => new Expected(measured, First(PointLimits.For(point, measured)), how))
+                .Where(expected => expected.Limit is not null),
+        ];
     }
 
     private static Limit? First(ImmutableArray<Limit> limits) => limits.Length > 0 ? limits[0] : null;
 
-    private static Quantity? Frequency(PartValues part) => part.Kind.Value.Family != PartFamily.Capacitor ? null
-        : new Quantity(part.Kind.Value.IsElectrolytic ? 120m : 1000m, Dimension.Frequency);
+    private static Quantity? Frequency(PartValues part) =>
+        part.Kind.Value.Family != PartFamily.Capacitor
+            ? null
+            : new Quantity(part.Kind.Value.IsElectrolytic ? 120m : 1000m, Dimension.Frequency);
 }

@@ -36,19 +36,60 @@ internal static class Troubles
     // All in capitals, as the words are that they are looked for in.
     internal static readonly string[] Metal = ["CHASSIS", "CASE", "METALWORK", "CABINET", "FRAME", "PANEL", "EARTH", "TOUCH"];
     internal static readonly string[] Live = ["LIVE", "SHOCK", "TINGL", "VOLTS ON", "VOLTAGE ON"];
+
     // What is no part of the list is spent by these all the same.
     private static readonly string[] SpentAnywhere = ["CRAZ", "BULG", "SWOLLEN", "VENTED", "BURST", "PERISH", "EXPLODED"];
     private static readonly string[] Spent =
-        ["CRAZ", "BULG", "SWOLLEN", "VENTED", "BURST", "LEAK", "BURNT", "BURNED", "CHARRED", "SHORTED", "BLOWN", "EXPLODED", "GONE WHITE", "AIR INSIDE"];
+    [
+        "CRAZ",
+        "BULG",
+        "SWOLLEN",
+        "VENTED",
+        "BURST",
+        "LEAK",
+        "BURNT",
+        "BURNED",
+        "CHARRED",
+        "SHORTED",
+        "BLOWN",
+        "EXPLODED",
+        "GONE WHITE",
+        "AIR INSIDE",
+    ];
 
     // A body that is broken is, a broken joint or track is mended; what crackles is only heard.
-    private static readonly string[] Broken = ["CRACKED", "CRACKS", "CRACK ", "SPLIT", "SHATTER", "HOLE", "DOMED", "MELTED", "CHIP", "BROKEN", "DRIED OUT"];
+    private static readonly string[] Broken =
+    [
+        "CRACKED",
+        "CRACKS",
+        "CRACK ",
+        "SPLIT",
+        "SHATTER",
+        "HOLE",
+        "DOMED",
+        "MELTED",
+        "CHIP",
+        "BROKEN",
+        "DRIED OUT",
+    ];
     private const string Heard = "CRACKL";
 
     // What leaks by the meter is no leak that wets a hand: readings judge it.
     internal const string Measured = "LEAKAGE";
     internal const string Wet = "ELECTROLYTE";
-    private static readonly string[] Staying = ["JOINT", "PAD", "TRACK", "TRACE", "SOCKET", "CONNECTOR", "PLUG", "HOLDER", "TERMINAL", "BOARD"];
+    private static readonly string[] Staying =
+    [
+        "JOINT",
+        "PAD",
+        "TRACK",
+        "TRACE",
+        "SOCKET",
+        "CONNECTOR",
+        "PLUG",
+        "HOLDER",
+        "TERMINAL",
+        "BOARD",
+    ];
     internal static readonly string[] Copper = ["PAD", "TRACK", "TRACE", "COPPER"];
     internal static readonly string[] Joints = ["JOINT", "SOLDER", "UNSOLDER", "DESOLDER", "WIRE", "LEAD OFF", "LEG OFF", "CONNECTION"];
 
@@ -57,7 +98,25 @@ internal static class Troubles
     private static readonly string[] Held = ["SOCKET"];
     private static readonly string[] Moving = ["CRACKL", "SCRATCH", "ROUGH", "NOISY", "STIFF", "STICK", "STUCK"];
     private static readonly string[] Foreign =
-        ["CRUST", "DIRT", "DUST", "FLUX", "CORRO", "OXID", "GREEN", "TARNISH", "RESIDUE", "SALT", "GREASE", "MOULD", "MOLD", "VERDIGRIS", "SOOT", "ELECTROLYTE", "SPILL"];
+    [
+        "CRUST",
+        "DIRT",
+        "DUST",
+        "FLUX",
+        "CORRO",
+        "OXID",
+        "GREEN",
+        "TARNISH",
+        "RESIDUE",
+        "SALT",
+        "GREASE",
+        "MOULD",
+        "MOLD",
+        "VERDIGRIS",
+        "SOOT",
+        "ELECTROLYTE",
+        "SPILL",
+    ];
 
     /// <summary>The sort of trouble.</summary>
     /// <param name="finding">The finding.</param>
@@ -65,7 +124,10 @@ internal static class Troubles
     internal static Trouble Of(Observation finding, Part? part)
     {
         var words = finding.What.Value.ToUpperInvariant();
-        if (Speaks(words, Metal) && (Speaks(words, Live) || (finding.Severity.Value == ObservedSeverity.Safety && TellsVolts(finding.What.Value))))
+        if (
+            Speaks(words, Metal)
+            && (Speaks(words, Live) || (finding.Severity.Value == ObservedSeverity.Safety && TellsVolts(finding.What.Value)))
+        )
         {
             return Trouble.LiveMetal;
         }
@@ -75,13 +137,20 @@ internal static class Troubles
             return Trouble.SpentPart;
         }
 
-        return Speaks(words, Copper) ? part is null ? Trouble.Joint : Trouble.Track
-            : Speaks(words, Joints) ? Trouble.Joint
-            : Speaks(words, Foreign) ? Trouble.Dirt
-            : IsOfContacts(words, part) ? Trouble.Contact
-            // What can hurt at metal, in words that are not known, is taken for the worst of it.
-            : finding.Severity.Value == ObservedSeverity.Safety && Speaks(finding.At.Value.ToUpperInvariant(), Metal) ? Trouble.LiveMetal
-            : Trouble.Other;
+        return Speaks(words, Copper)
+            ? part is null
+                ? Trouble.Joint
+                : Trouble.Track
+            : Speaks(words, Joints)
+                ? Trouble.Joint
+                : Speaks(words, Foreign)
+                    ? Trouble.Dirt
+                    : IsOfContacts(words, part)
+                        ? Trouble.Contact
+                        // What can hurt at metal, in words that are not known, is taken for the worst of it.
+                        : finding.Severity.Value == ObservedSeverity.Safety && Speaks(finding.At.Value.ToUpperInvariant(), Metal)
+                            ? Trouble.LiveMetal
+                            : Trouble.Other;
     }
 
     // A noisy transistor is none: only what moves is rough or stiff.
@@ -99,7 +168,11 @@ internal static class Troubles
         }
 
         return Speaks(at.ToUpperInvariant(), Staying)
-            || (letters < at.Length && char.IsAsciiDigit(at[letters]) && at[..letters].ToUpperInvariant() is "J" or "P" or "PL" or "SK" or "XS" or "TP");
+            || (
+                letters < at.Length
+                && char.IsAsciiDigit(at[letters])
+                && at[..letters].ToUpperInvariant() is "J" or "P" or "PL" or "SK" or "XS" or "TP"
+            );
     }
 
     // Whether what stands before a word in the same clause takes it back.
@@ -108,7 +181,11 @@ internal static class Troubles
         before = before[(before.LastIndexOfAny(",;.:") + 1)..];
         foreach (var range in before.SplitAny(' ', '-', '('))
         {
-            if (before[range] is "NO" or "NOT" or "NEVER" or "WITHOUT" or "NONE" or "NOTHING" or "NOR" || before[range].EndsWith("N'T") || before[range].EndsWith("N’T"))
+            if (
+                before[range] is "NO" or "NOT" or "NEVER" or "WITHOUT" or "NONE" or "NOTHING" or "NOR"
+                || before[range].EndsWith("N'T")
+                || before[range].EndsWith("N’T")
+            )
             {
                 return true;
             }
@@ -120,7 +197,12 @@ internal static class Troubles
     // Crust on a cell is the cell's own, as electrolyte is at an electrolytic: wiping it off leaves the part that made it.
     private static bool IsSpent(string words, PartKind kind) =>
         Speaks(words.Replace(Measured, string.Empty, StringComparison.Ordinal), Spent)
-        || (Speaks(words.Replace(Heard, string.Empty, StringComparison.Ordinal), Broken) && !Speaks(words, Copper) && !Speaks(words, Joints) && !Speaks(words, Held))
+        || (
+            Speaks(words.Replace(Heard, string.Empty, StringComparison.Ordinal), Broken)
+            && !Speaks(words, Copper)
+            && !Speaks(words, Joints)
+            && !Speaks(words, Held)
+        )
         || (kind == PartKinds.Cell && Speaks(words, Foreign))
         || (kind.IsElectrolytic && words.Contains(Wet, StringComparison.Ordinal));
 
@@ -144,7 +226,11 @@ internal static class Troubles
     {
         foreach (var word in of)
         {
-            for (var at = words.IndexOf(word, StringComparison.Ordinal); at >= 0; at = words.IndexOf(word, at + 1, StringComparison.Ordinal))
+            for (
+                var at = words.IndexOf(word, StringComparison.Ordinal);
+                at >= 0;
+                at = words.IndexOf(word, at + 1, StringComparison.Ordinal)
+            )
             {
                 if ((at == 0 || !char.IsLetter(words[at - 1])) && !(unlessDenied && IsDenied(words.AsSpan(0, at))))
                 {

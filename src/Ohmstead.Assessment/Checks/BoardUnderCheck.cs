@@ -48,14 +48,19 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     internal ImmutableArray<ContradictingReadings> Contradicting { get; } = [.. ContradictingReadings.Of(Assessment)];
 
     /// <summary>True when every file that limits and uncertainties come from was read in full: its design, the stock, the instruments, the decision rule.</summary>
-    public bool HasAllThatItIsJudgedBy => Workshop.FilesWithErrors.Count == 0
-        || !new[] { Workshop.Collection.Path, Workshop.StockFile?.Path, Workshop.InstrumentsFile?.Path, Assessment.Design?.Path }.Any(path => path is not null && Workshop.FilesWithErrors.Contains(path));
+    public bool HasAllThatItIsJudgedBy =>
+        Workshop.FilesWithErrors.Count == 0
+        || !new[] { Workshop.Collection.Path, Workshop.StockFile?.Path, Workshop.InstrumentsFile?.Path, Assessment.Design?.Path }.Any(
+            path => path is not null && Workshop.FilesWithErrors.Contains(path)
+        );
 
     /// <summary>Where a lot stands in the stock, as a place that a finding on a board can speak of.</summary>
-    public ImmutableArray<RelatedPlace> InStock(Lot? lot) => lot is not null && Workshop.StockFile is { } stock ? [new RelatedPlace(lot.Id.Spot.In(stock.Path), "the lot in the stock")] : [];
+    public ImmutableArray<RelatedPlace> InStock(Lot? lot) =>
+        lot is not null && Workshop.StockFile is { } stock ? [new RelatedPlace(lot.Id.Spot.In(stock.Path), "the lot in the stock")] : [];
 
     /// <summary>A finding of a check at a place of the board's file.</summary>
-    public Finding Finding(CheckDescription check, Spot spot, string message, string? nextStep) => new(check.Name, check.Severity, spot.In(Board.Path), message, nextStep);
+    public Finding Finding(CheckDescription check, Spot spot, string message, string? nextStep) =>
+        new(check.Name, check.Severity, spot.In(Board.Path), message, nextStep);
 
     /// <summary>Whether a name may be that of a part which is in a list but could not be read, or of a design that could not.</summary>
     public bool MayBeUnreadPart(string name) =>

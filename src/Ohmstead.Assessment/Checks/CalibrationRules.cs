@@ -17,7 +17,9 @@ public static class CalibrationRules
             return null;
         }
 
-        var inForce = instrument.Calibrations.Where(calibration => calibration.Date.Value <= day).MaxBy(calibration => calibration.Date.Value);
+        var inForce = instrument
+            .Calibrations.Where(calibration => calibration.Date.Value <= day)
+            .MaxBy(calibration => calibration.Date.Value);
         if (inForce is null)
         {
             return "before its first calibration on record";
@@ -29,5 +31,7 @@ public static class CalibrationRules
 
     /// <summary>The last day on which a calibration holds.</summary>
     public static DateOnly Until(Calibration calibration) =>
-        calibration.Valid is { } valid ? CalendarSpan.After(calibration.Date.Value, valid.Value.Value) : calibration.Date.Value.AddMonths(UsualMonths);
+        calibration.Valid is { } valid
+            ? CalendarSpan.After(calibration.Date.Value, valid.Value.Value)
+            : calibration.Date.Value.AddMonths(UsualMonths);
 }

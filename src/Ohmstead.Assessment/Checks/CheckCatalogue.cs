@@ -72,16 +72,17 @@ public static class CheckCatalogue
     ];
 
     /// <summary>Checks of what all boards say together.</summary>
-    public static IReadOnlyList<ICollectionCheck> Together { get; } =
-    [
-        new BoardNumberRepeated(),
-        new LotOverdrawn(),
-    ];
+    public static IReadOnlyList<ICollectionCheck> Together { get; } = [new BoardNumberRepeated(), new LotOverdrawn()];
 
     /// <summary>Checks of what the files say together.</summary>
     public static IReadOnlyList<ICollectionCheck> Collection { get; } = [.. Shared, .. Together];
 
     /// <summary>All descriptions, in order of name.</summary>
     public static IReadOnlyList<CheckDescription> Descriptions { get; } =
-        [.. Boards.Select(check => check.Description).Concat(Collection.Select(check => check.Description)).OrderBy(description => description.Name, StringComparer.Ordinal)];
+    [
+        .. Boards
+            .Select(check => check.Description)
+            .Concat(Collection.Select(check => check.Description))
+            .OrderBy(description => description.Name, StringComparer.Ordinal),
+    ];
 }

@@ -10,7 +10,11 @@ namespace Ohmstead.Assessment.Checks;
 /// <param name="Fitted">How many parts of each lot were fitted, by the name of the lot.</param>
 /// <param name="Today">The day of this run.</param>
 public sealed record CollectionUnderCheck(
-    Workshop Workshop, IReadOnlyList<BoardNumber> Boards, IReadOnlyDictionary<string, int> Fitted, DateOnly Today)
+    Workshop Workshop,
+    IReadOnlyList<BoardNumber> Boards,
+    IReadOnlyDictionary<string, int> Fitted,
+    DateOnly Today
+)
 {
     /// <summary>What becomes of stories.</summary>
     public IStories Stories { get; init; } = NoStories.Instance;
@@ -24,10 +28,10 @@ public sealed record CollectionUnderCheck(
 
     /// <summary>What boards share: the parts of all designs and the lots in the drawer, with the file and the name that each is told by.</summary>
     public IEnumerable<(string Path, string Name, PartValues Values)> SharedParts =>
-    [
-        .. Workshop.DesignFiles.SelectMany(design => design.Parts.Select(part => (design.Path, part.Ref.Value, part.Values))),
-        .. Workshop.StockFile is { } stock ? stock.Lots.Select(lot => (stock.Path, "lot " + lot.Id.Value, lot.Values)) : [],
-    ];
+        [
+            .. Workshop.DesignFiles.SelectMany(design => design.Parts.Select(part => (design.Path, part.Ref.Value, part.Values))),
+            .. Workshop.StockFile is { } stock ? stock.Lots.Select(lot => (stock.Path, "lot " + lot.Id.Value, lot.Values)) : [],
+        ];
 }
 
 /// <summary>The number of a board and where it is written.</summary>

@@ -14,7 +14,12 @@ namespace Ohmstead.Assessment.Checks;
 /// <param name="Outcome">The verdict as computed.</param>
 /// <param name="Verdicts">The verdicts on its values.</param>
 public sealed record ComputedVerdict(
-    Spot Entry, string Of, Written<WrittenVerdict>? Written, VerdictOutcome Outcome, ImmutableArray<Verdict> Verdicts)
+    Spot Entry,
+    string Of,
+    Written<WrittenVerdict>? Written,
+    VerdictOutcome Outcome,
+    ImmutableArray<Verdict> Verdicts
+)
 {
     /// <summary>The word that belongs beside it in the record, or null where none does.</summary>
     public string? Word => VerdictWords.InRecord(Outcome) is { } verdict ? Vocabulary.Verdicts.Of(verdict) : null;
@@ -34,13 +39,26 @@ public sealed record ComputedVerdict(
         }
 
         // A part, lot or point that is not known is told by its own check; nothing can be computed for it.
-        return board.Assessment.Readings.Where(reading => reading.EmptiedOn is null && !IsToldAsUnknown(board, reading))
-            .Select(reading =>
-                new ComputedVerdict(
-                    reading.Reading.Spot, NameOf(reading.Reading), reading.Reading.Verdict, reading.Overall, reading.Verdicts))
-            .Concat(board.Assessment.Proofs.Where(proof => proof.Point is not null || board.Assessment.Points.Length == 0)
-                .Select(proof =>
-                    new ComputedVerdict(proof.Proof.Spot, proof.Proof.Point.Value, proof.Proof.Verdict, proof.Outcome, proof.Verdicts)));
+        return board
+            .Assessment.Readings.Where(reading => reading.EmptiedOn is null && !IsToldAsUnknown(board, reading))
+            .Select(reading => new ComputedVerdict(
+                reading.Reading.Spot,
+                NameOf(reading.Reading),
+                reading.Reading.Verdict,
+                reading.Overall,
+                reading.Verdicts
+            ))
+            .Concat(
+                board
+                    .Assessment.Proofs.Where(proof => proof.Point is not null || board.Assessment.Points.Length == 0)
+                    .Select(proof => new ComputedVerdict(
+                        proof.Proof.Spot,
+                        proof.Proof.Point.Value,
+                        proof.Proof.Verdict,
+                        proof.Outcome,
+                        proof.Verdicts
+                    ))
+            );
     }
 
     private static string NameOf(Reading reading) => (reading.Part ?? reading.Lot ?? reading.Point)?.Value ?? "a reading";
@@ -48,6 +66,8 @@ public sealed record ComputedVerdict(
     // That nothing can be judged has a cause of its own when the lot or the part is not known, or could not be read.
     private static bool IsToldAsUnknown(BoardUnderCheck board, AssessedReading reading) =>
         (reading.Reading.Lot is { } lot && !board.Workshop.Lots.ContainsKey(lot.Value))
-        || (reading is { Reading.Part: { } part, Place: null, Lot: null }
-            && (board.Assessment.Places.Length > 0 || board.MayBeUnreadPart(part.Value)));
+        || (
+            reading is { Reading.Part: { } part, Place: null, Lot: null }
+            && (board.Assessment.Places.Length > 0 || board.MayBeUnreadPart(part.Value))
+        );
 }

@@ -70,29 +70,35 @@ internal static class FarReadings
         if (limit.Nominal is { Value: > 0m } nominal)
         {
             var (times, parts) = FromMark(verdict.Measured);
-            return read >= times * nominal.Value || (parts is { } share && nominal.Value >= share * read) ? Message(verdict, read, nominal, "the marked") : null;
+            return read >= times * nominal.Value || (parts is { } share && nominal.Value >= share * read)
+                ? Message(verdict, read, nominal, "the marked")
+                : null;
         }
 
-        return limit.Interval.Upper is { Value: > 0m } upper && IsFarFromLimit(verdict.Measured, read, upper.Value) ? Message(verdict, read, upper, "its limit of") : null;
+        return limit.Interval.Upper is { Value: > 0m } upper && IsFarFromLimit(verdict.Measured, read, upper.Value)
+            ? Message(verdict, read, upper, "its limit of")
+            : null;
     }
 
     // How many times the mark, and what part of it, is a slip.
-    private static (decimal Times, decimal? Parts) FromMark(Measured measured) => measured switch
-    {
-        Measured.Resistance => (Thousandfold, Tenfold),
-        Measured.Frequency => (Tenfold, Tenfold),
-        Measured.Voltage or Measured.ForwardVoltage => (Tenfold, null),
-        _ => (Tenfold, Thousandfold),
-    };
+    private static (decimal Times, decimal? Parts) FromMark(Measured measured) =>
+        measured switch
+        {
+            Measured.Resistance => (Thousandfold, Tenfold),
+            Measured.Frequency => (Tenfold, Tenfold),
+            Measured.Voltage or Measured.ForwardVoltage => (Tenfold, null),
+            _ => (Tenfold, Thousandfold),
+        };
 
-    private static bool IsFarFromLimit(Measured measured, decimal read, decimal upper) => measured switch
-    {
-        Measured.Esr => read >= TimesEsrLimit * upper || upper >= TimesBetter * read,
-        Measured.LossFactor => read >= TimesLossLimit * upper,
-        Measured.Leakage => read >= Thousandfold * upper,
-        Measured.ForwardVoltage or Measured.Voltage => read >= Tenfold * upper,
-        _ => false,
-    };
+    private static bool IsFarFromLimit(Measured measured, decimal read, decimal upper) =>
+        measured switch
+        {
+            Measured.Esr => read >= TimesEsrLimit * upper || upper >= TimesBetter * read,
+            Measured.LossFactor => read >= TimesLossLimit * upper,
+            Measured.Leakage => read >= Thousandfold * upper,
+            Measured.ForwardVoltage or Measured.Voltage => read >= Tenfold * upper,
+            _ => false,
+        };
 
     // A dead supply reads millivolts where volts belong: that is no slip. No rail has ten times its volts, and none has more ripple than volts.
     private static string? AtPoint(Verdict verdict, TestPoint point)
@@ -111,7 +117,8 @@ internal static class FarReadings
         return verdict.Measured switch
         {
             Measured.Voltage when read >= Tenfold * rail => Message(verdict, read, nominal with { Value = rail }, "the"),
-            Measured.Ripple when read >= rail => $"ripple {verdict.Reading.Text} is no less than the {QuantityText.Format(nominal)} that it lies on",
+            Measured.Ripple when read >= rail =>
+                $"ripple {verdict.Reading.Text} is no less than the {QuantityText.Format(nominal)} that it lies on",
             _ => null,
         };
     }
@@ -119,7 +126,8 @@ internal static class FarReadings
     private static string Message(Verdict verdict, decimal read, Quantity against, string what) =>
         $"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text} is {Factor(read, against.Value)} {what} {VerdictWords.Short(against)}";
 
-    private static string Factor(decimal reading, decimal mark) => reading > mark
-        ? $"{QuantityText.Format(new Quantity(decimal.Round(reading / mark), Dimension.Number), 3)} times"
-        : $"1/{QuantityText.Format(new Quantity(decimal.Round(mark / reading), Dimension.Number), 3)} of";
+    private static string Factor(decimal reading, decimal mark) =>
+        reading > mark
+            ? $"{QuantityText.Format(new Quantity(decimal.Round(reading / mark), Dimension.Number), 3)} times"
+            : $"1/{QuantityText.Format(new Quantity(decimal.Round(mark / reading), Dimension.Number), 3)} of";
 }

@@ -38,10 +38,13 @@ internal static class DroppedLinks
     /// <param name="body">Its story.</param>
     /// <param name="bodyLine">The line of the file on which the story begins.</param>
     internal static IEnumerable<Finding> Of(IStories stories, CheckDescription check, string path, string body, int bodyLine) =>
-        stories.Dropped(body, path[..Math.Max(path.LastIndexOf('/'), 0)]).Select(link => new Finding(
-            check.Name,
-            check.Severity,
-            (link.Spot with { Line = link.Spot.Line + bodyLine - 1 }).In(path),
-            $"the page shows the words of this link and leaves out where it leads: {Quotation.Of(link.Address)} is {link.Why}",
-            "write an address that begins with https:// or http://, or the path of a file of the collection, or the words alone"));
+        stories
+            .Dropped(body, path[..Math.Max(path.LastIndexOf('/'), 0)])
+            .Select(link => new Finding(
+                check.Name,
+                check.Severity,
+                (link.Spot with { Line = link.Spot.Line + bodyLine - 1 }).In(path),
+                $"the page shows the words of this link and leaves out where it leads: {Quotation.Of(link.Address)} is {link.Why}",
+                "write an address that begins with https:// or http://, or the path of a file of the collection, or the words alone"
+            ));
 }

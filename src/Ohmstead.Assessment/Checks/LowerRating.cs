@@ -8,15 +8,26 @@ namespace Ohmstead.Assessment.Checks;
 internal static class LowerRating
 {
     /// <summary>A finding for each replacement that the rules refuse for a rating; where one of the two ratings is not written there is none.</summary>
-    internal static IEnumerable<Finding> Look(BoardUnderCheck board, CheckDescription check, string aspect, Func<PartValues, Written<Quantity>?> rating)
+    internal static IEnumerable<Finding> Look(
+        BoardUnderCheck board,
+        CheckDescription check,
+        string aspect,
+        Func<PartValues, Written<Quantity>?> rating
+    )
     {
         foreach (var replacement in board.Replacements)
         {
             if (replacement.Against(aspect) is { } reason && rating(replacement.Place.Part.Values) is { } was)
             {
                 yield return board.Finding(
-                    check, replacement.Work.Spot, $"{replacement.Place.Part.Ref.Value} was fitted {replacement.From}: {reason.Words}", $"fit a part of {was.Text} or more")
-                    with { Related = board.InStock(replacement.Lot) };
+                    check,
+                    replacement.Work.Spot,
+                    $"{replacement.Place.Part.Ref.Value} was fitted {replacement.From}: {reason.Words}",
+                    $"fit a part of {was.Text} or more"
+                ) with
+                {
+                    Related = board.InStock(replacement.Lot),
+                };
             }
         }
     }

@@ -14,10 +14,14 @@ internal static class MaterialRules
         }
 
         var fitting = values.Kind.Value.Materials;
-        return fitting.Contains(material.Value) ? null : (
-            material,
-            $"{name} is of kind '{values.Kind.Text}', which is not made of {material.Text}",
-            fitting.Length == 0 ? "leave material out, or mend the kind"
-                : $"write material: {string.Join(", or ", fitting.Select(known => known.Name))}");
+        return fitting.Contains(material.Value)
+            ? null
+            : (
+                material,
+                $"{name} is of kind '{values.Kind.Text}', which is not made of {material.Text}",
+                fitting.Length == 0
+                    ? "leave material out, or mend the kind"
+                    : $"write material: {string.Join(", or ", fitting.Select(known => known.Name))}"
+            );
     }
 }

@@ -29,10 +29,13 @@ internal static class NameLooks
     }
 
     /// <summary>What is wrong, and what to do.</summary>
-    internal static (string Message, string NextStep) Say(string name, string other) => (
-        name.Equals(other, StringComparison.OrdinalIgnoreCase) ? $"'{name}' differs from '{other}' by capitals alone"
-            : $"'{name}' looks like '{other}' but has {Appearance.Difference(name, other)}",
-        $"write {other} if it is the same, or a name that cannot be taken for it");
+    internal static (string Message, string NextStep) Say(string name, string other) =>
+        (
+            name.Equals(other, StringComparison.OrdinalIgnoreCase)
+                ? $"'{name}' differs from '{other}' by capitals alone"
+                : $"'{name}' looks like '{other}' but has {Appearance.Difference(name, other)}",
+            $"write {other} if it is the same, or a name that cannot be taken for it"
+        );
 
     private static string LookOf(string name) => Appearance.Of(name).ToUpperInvariant();
 }

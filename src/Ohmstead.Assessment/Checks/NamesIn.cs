@@ -11,7 +11,11 @@ internal static class NamesIn
     /// <param name="entries">The entries.</param>
     /// <param name="name">The name in an entry, or null.</param>
     /// <returns>The names.</returns>
-    internal static List<Written<string>> And<T>(this List<Written<string>> names, ImmutableArray<T> entries, Func<T, Written<string>?> name)
+    internal static List<Written<string>> And<T>(
+        this List<Written<string>> names,
+        ImmutableArray<T> entries,
+        Func<T, Written<string>?> name
+    )
         where T : class
     {
         foreach (var entry in entries)

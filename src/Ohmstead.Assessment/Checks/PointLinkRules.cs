@@ -10,7 +10,11 @@ internal static class PointLinkRules
     /// <param name="points">The points whose names are looked at.</param>
     /// <param name="parts">All parts they may name.</param>
     /// <param name="known">All points they may name.</param>
-    internal static IEnumerable<(Written<string> Name, string Message, string NextStep)> Unknown(IEnumerable<TestPoint> points, KnownNames parts, KnownNames known)
+    internal static IEnumerable<(Written<string> Name, string Message, string NextStep)> Unknown(
+        IEnumerable<TestPoint> points,
+        KnownNames parts,
+        KnownNames known
+    )
     {
         foreach (var point in points)
         {
@@ -26,12 +30,19 @@ internal static class PointLinkRules
         }
     }
 
-    private static (Written<string> Name, string Message, string NextStep) Told(TestPoint point, Written<string> name, string key, string what, KnownNames known)
+    private static (Written<string> Name, string Message, string NextStep) Told(
+        TestPoint point,
+        Written<string> name,
+        string key,
+        string what,
+        KnownNames known
+    )
     {
         var near = known.NearestTo(name.Value);
         return (
             name,
             Nearest.Told($"the {key} of {point.Name.Value} is the {what} '{name.Value}', which is not there", near),
-            near is null ? $"add {name.Value} to {what}s, or leave {key} out" : $"write {key}: {near}, or leave {key} out");
+            near is null ? $"add {name.Value} to {what}s, or leave {key} out" : $"write {key}: {near}, or leave {key} out"
+        );
     }
 }

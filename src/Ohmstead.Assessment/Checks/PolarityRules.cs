@@ -9,10 +9,14 @@ internal static class PolarityRules
     internal static (Written<PartPolarity> Polarity, string Message, string NextStep)? Contradiction(string name, PartValues values)
     {
         var kind = values.Kind.Value;
-        return values.Polarity is not { } polarity || !polarity.Value.IsEitherWayRound() || !kind.HasRightWayRound ? null : (
-            polarity,
-            $"{name} is of kind '{kind.Name}', which has a right way round, but its polarity is written as '{polarity.Text}'",
-            kind.IsElectrolytic ? "leave polarity out, or write kind: bipolar electrolytic if it is one"
-                : "leave polarity out, or mend the kind");
+        return values.Polarity is not { } polarity || !polarity.Value.IsEitherWayRound() || !kind.HasRightWayRound
+            ? null
+            : (
+                polarity,
+                $"{name} is of kind '{kind.Name}', which has a right way round, but its polarity is written as '{polarity.Text}'",
+                kind.IsElectrolytic
+                    ? "leave polarity out, or write kind: bipolar electrolytic if it is one"
+                    : "leave polarity out, or mend the kind"
+            );
     }
 }

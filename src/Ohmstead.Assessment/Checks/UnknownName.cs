@@ -17,7 +17,12 @@ internal sealed record UnknownName(string Key, string Add)
     {
         if (known.LookingLike(name.Value) is { } alike)
         {
-            return board.Finding(check, name.Spot, $"{missing}; it looks like '{alike}' but has {Appearance.Difference(name.Value, alike)}", $"write {Key}: {alike}, or {Add}");
+            return board.Finding(
+                check,
+                name.Spot,
+                $"{missing}; it looks like '{alike}' but has {Appearance.Difference(name.Value, alike)}",
+                $"write {Key}: {alike}, or {Add}"
+            );
         }
 
         var near = known.NearestTo(name.Value);
@@ -25,6 +30,7 @@ internal sealed record UnknownName(string Key, string Add)
             check,
             name.Spot,
             Nearest.Told(missing, near),
-            near is null ? Otherwise ?? Add : $"write {Key}: {near}, or {Add}");
+            near is null ? Otherwise ?? Add : $"write {Key}: {near}, or {Add}"
+        );
     }
 }

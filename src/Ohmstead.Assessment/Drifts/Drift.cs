@@ -15,7 +15,15 @@ namespace Ohmstead.Assessment.Drifts;
 /// <param name="Trend">The line through them; x in years since the first, y in the unit of the dimension.</param>
 /// <param name="Dimension">The dimension of the readings.</param>
 public sealed record Drift(
-    string Reference, Measured Measured, int Readings, DateOnly First, DateOnly Last, Records.Text.Spot LastSpot, LinearTrend Trend, Dimension Dimension)
+    string Reference,
+    Measured Measured,
+    int Readings,
+    DateOnly First,
+    DateOnly Last,
+    Records.Text.Spot LastSpot,
+    LinearTrend Trend,
+    Dimension Dimension
+)
 {
     /// <summary>The confidence of every interval here.</summary>
     public const double Confidence = 0.95;

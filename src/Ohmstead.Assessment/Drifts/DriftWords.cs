@@ -1,8 +1,8 @@
 using System.Globalization;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Statistics;
-using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Drifts;
 
@@ -16,8 +16,9 @@ public static class DriftWords
 
     /// <summary>How fast it goes: "falls by 9.8 µF a year"; or that it does not.</summary>
     public static string Pace(Drift drift) =>
-        drift.Trend.Slope == 0 || !drift.IsTold ? "no drift can be told from the scatter"
-        : $"{(drift.IsRising ? "rises" : "falls")} by {Quantity(Math.Abs(drift.Trend.Slope), drift.Dimension)} a year";
+        drift.Trend.Slope == 0 || !drift.IsTold
+            ? "no drift can be told from the scatter"
+            : $"{(drift.IsRising ? "rises" : "falls")} by {Quantity(Math.Abs(drift.Trend.Slope), drift.Dimension)} a year";
 
     /// <summary>When it meets its limit: "meets 376 µF from 2027-05-02 on, the line itself on 2028-01-30"; or why no day can be told.</summary>
     public static string Meeting(Drift drift)
@@ -35,13 +36,17 @@ public static class DriftWords
         var limit = VerdictWords.Short(drift.Limit!.Value);
         return day <= drift.Last
             ? $"a new reading may be at {limit} already"
-            : $"may meet {limit} from {IsoDate.Text(day)} on" + (drift.LineMeetsLimit is { } line ? $", the line itself does on {IsoDate.Text(line)}" : string.Empty);
+            : $"may meet {limit} from {IsoDate.Text(day)} on"
+                + (drift.LineMeetsLimit is { } line ? $", the line itself does on {IsoDate.Text(line)}" : string.Empty);
     }
 
     /// <summary>The whole in one sentence.</summary>
     public static string Sentence(Drift drift)
     {
-        var readings = string.Create(CultureInfo.InvariantCulture, $"{VerdictWords.Of(drift.Measured)} of {drift.Readings} like readings, {IsoDate.Text(drift.First)} to {IsoDate.Text(drift.Last)}");
+        var readings = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{VerdictWords.Of(drift.Measured)} of {drift.Readings} like readings, {IsoDate.Text(drift.First)} to {IsoDate.Text(drift.Last)}"
+        );
         return drift.IsTold ? $"{readings}: {Pace(drift)}; {Meeting(drift)}; {Estimate}" : $"{readings}: {Pace(drift)}";
     }
 
@@ -58,12 +63,22 @@ public static class DriftWords
             yield return $"slope with 95 %: {Signed(interval.Low, drift.Dimension)} to {Signed(interval.High, drift.Dimension)} a year";
         }
 
-        if (drift.IsTold && look is { } day && day > drift.Last && trend.Prediction(drift.YearsTo(day), Drift.Confidence).Is(out var next, out _))
+        if (
+            drift.IsTold
+            && look is { } day
+            && day > drift.Last
+            && trend.Prediction(drift.YearsTo(day), Drift.Confidence).Is(out var next, out _)
+        )
         {
             yield return $"expected at the next look on {IsoDate.Text(day)}: {Quantity(next.Low, drift.Dimension)} to {Quantity(next.High, drift.Dimension)} (95 %), line ± t(n-2) s sqrt(1 + 1/n + (t - mean)²/Sxx)";
         }
 
-        if (drift.IsTold && drift.DayAt(2 * drift.YearsTo(drift.Last)) is { } far && drift.MeetsLimit.Is(out var meets, out _) && meets > far)
+        if (
+            drift.IsTold
+            && drift.DayAt(2 * drift.YearsTo(drift.Last)) is { } far
+            && drift.MeetsLimit.Is(out var meets, out _)
+            && meets > far
+        )
         {
             yield return "the day lies further ahead than the readings reach back: a guess";
         }
@@ -79,5 +94,7 @@ public static class DriftWords
     private static string Signed(double value, Dimension dimension) => (value > 0 ? "+" : string.Empty) + Quantity(value, dimension);
 
     private static string Quantity(double value, Dimension dimension) =>
-        Math.Abs(value) is > 1e-24 and < 1e24 ? QuantityText.Format(new Quantity((decimal)value, dimension), Figures) : QuantityText.Format(new Quantity(0m, dimension));
+        Math.Abs(value) is > 1e-24 and < 1e24
+            ? QuantityText.Format(new Quantity((decimal)value, dimension), Figures)
+            : QuantityText.Format(new Quantity(0m, dimension));
 }

@@ -10,7 +10,13 @@ namespace Ohmstead.Assessment.Families;
 /// <param name="FailedBetweenLooks">How many failed between two looks.</param>
 /// <param name="Steps">The share failed by age, or why nothing can be said.</param>
 /// <param name="Life">A Weibull life, or why nothing can be said.</param>
-public sealed record AgesAtFailure(int Observed, int FailedByFirstLook, int FailedBetweenLooks, Outcome<IntervalCensoredEstimate> Steps, Outcome<WeibullLife> Life)
+public sealed record AgesAtFailure(
+    int Observed,
+    int FailedByFirstLook,
+    int FailedBetweenLooks,
+    Outcome<IntervalCensoredEstimate> Steps,
+    Outcome<WeibullLife> Life
+)
 {
     /// <summary>Fewer observations than this say nothing about ages. Common practice.</summary>
     public const int FewestObserved = 5;
@@ -27,7 +33,13 @@ public sealed record AgesAtFailure(int Observed, int FailedByFirstLook, int Fail
         LikeItems[] failures = [.. parts.Where(part => part.Known.By is not null)];
         var (all, failed) = (parts.Sum(part => part.Count), failures.Sum(part => part.Count));
         var early = failures.Where(failure => failure.Known.After <= 0).Sum(failure => failure.Count);
-        return new(all, early, failed - early, StepsOf(parts, all, failed), WeibullLife.Of(parts, failures.Select(failure => failure.Known).Distinct().Count()));
+        return new(
+            all,
+            early,
+            failed - early,
+            StepsOf(parts, all, failed),
+            WeibullLife.Of(parts, failures.Select(failure => failure.Known).Distinct().Count())
+        );
     }
 
     internal static string TooFew(int found, string what, int expected) =>
@@ -35,6 +47,12 @@ public sealed record AgesAtFailure(int Observed, int FailedByFirstLook, int Fail
 
     private static Outcome<IntervalCensoredEstimate> StepsOf(IReadOnlyList<LikeItems> parts, int all, int failures) =>
         all < FewestObserved ? Outcome<IntervalCensoredEstimate>.Refused(TooFew(all, "of known age", FewestObserved))
-        : failures == 0 ? Outcome<IntervalCensoredEstimate>.Refused(string.Create(CultureInfo.InvariantCulture, $"none of {all} has failed, the oldest seen good at {FamilyWords.Years(parts.Max(part => part.Known.After))}"))
+        : failures == 0
+            ? Outcome<IntervalCensoredEstimate>.Refused(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"none of {all} has failed, the oldest seen good at {FamilyWords.Years(parts.Max(part => part.Known.After))}"
+                )
+            )
         : IntervalCensoredEstimate.OfCounted(parts);
 }

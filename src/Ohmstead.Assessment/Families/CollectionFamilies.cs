@@ -25,7 +25,8 @@ public static class CollectionFamilies
 
         return
         [
-            .. counts.Where(pair => pair.Value.HasSomething)
+            .. counts
+                .Where(pair => pair.Value.HasSomething)
                 .Select(pair => pair.Value.Statistics(pair.Key))
                 .OrderByDescending(family => family.Share?.Share ?? -1)
                 .ThenBy(family => family.Name.Text, StringComparer.Ordinal),

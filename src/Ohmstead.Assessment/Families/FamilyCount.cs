@@ -9,7 +9,12 @@ internal sealed class FamilyCount
     private readonly OrderedDictionary<LifeObservation, int> known = [];
     private readonly OrderedDictionary<double, (int Bad, int Looked)> firstLooks = [];
     private BoardSummary? last;
-    private int parts, measured, boards, asFound, later, inCircuit;
+    private int parts,
+        measured,
+        boards,
+        asFound,
+        later,
+        inCircuit;
 
     /// <summary>True when something was measured.</summary>
     internal bool HasSomething => measured > 0 || inCircuit > 0 || known.Count > 0;
@@ -60,7 +65,16 @@ internal sealed class FamilyCount
 
     /// <summary>What was counted.</summary>
     internal FamilyStatistics Statistics(FamilyName name) =>
-        new(name, parts, measured, boards, asFound, later, inCircuit, AgesAtFailure.Of([.. known.Select(pair => new LikeItems(pair.Key, pair.Value))]))
+        new(
+            name,
+            parts,
+            measured,
+            boards,
+            asFound,
+            later,
+            inCircuit,
+            AgesAtFailure.Of([.. known.Select(pair => new LikeItems(pair.Key, pair.Value))])
+        )
         {
             FirstLooks = [.. firstLooks.Select(pair => new Inspection(pair.Key, pair.Value.Bad, pair.Value.Looked))],
         };

@@ -32,6 +32,7 @@ public readonly record struct FamilyName(string Kind, string? Maker, string? Ser
 
     /// <summary>Whether another is among the wider families that it belongs to.</summary>
     public bool IsWithin(FamilyName wider) =>
-        Kind == wider.Kind && wider.Series is null
+        Kind == wider.Kind
+        && wider.Series is null
         && (wider.Maker is null ? Maker is not null || Series is not null : Maker == wider.Maker && Series is not null);
 }

@@ -12,7 +12,15 @@ namespace Ohmstead.Assessment.Families;
 /// <param name="FailedInCircuit">How many more were proved outside in circuit. They count in no share: in circuit only failures can be proved.</param>
 /// <param name="Ages">What is known of the ages at failure, parts fitted since included.</param>
 public sealed record FamilyStatistics(
-    FamilyName Name, int Parts, int Measured, int Boards, int FailedAsFound, int FailedLater, int FailedInCircuit, AgesAtFailure Ages)
+    FamilyName Name,
+    int Parts,
+    int Measured,
+    int Boards,
+    int FailedAsFound,
+    int FailedLater,
+    int FailedInCircuit,
+    AgesAtFailure Ages
+)
 {
     /// <summary>For the ages of originals at their first look, how many were looked at and how many were bad.</summary>
     public IReadOnlyList<Inspection> FirstLooks { get; init; } = [];

@@ -10,7 +10,9 @@ public readonly record struct PartLife
     private const double LeastSpan = 1 / DaysPerYear;
 
     // The number of a day takes half the room of a day that may be missing.
-    private readonly int start, lastGood, failed;
+    private readonly int start,
+        lastGood,
+        failed;
 
     /// <summary>What was seen, on which days.</summary>
     public PartLife(DateOnly? start, bool isOriginal, DateOnly firstLook, DateOnly? lastGood, DateOnly? failed)

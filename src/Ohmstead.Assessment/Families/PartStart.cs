@@ -48,7 +48,8 @@ internal static class PartStart
             dates = [.. dates.Where(date => date.Year >= year - YearsInStore && date.Year <= year)];
         }
 
-        day = !AreOfOneYear(dates) ? null
+        day =
+            !AreOfOneYear(dates) ? null
             : dates.Count == 1 ? Between(dates[0].First, dates[0].Last)
             : Middle(new RoughDate(dates[0].Year, null, null));
         return true;

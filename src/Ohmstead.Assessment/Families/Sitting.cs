@@ -96,7 +96,9 @@ internal readonly struct Sitting
     /// <summary>What the readings say about its life, or null when none decided.</summary>
     internal PartLife? Life(Part part, BoardAssessment board, IReadOnlyList<WorkMoment> work)
     {
-        DateOnly? first = null, good = null, failed = null;
+        DateOnly? first = null,
+            good = null,
+            failed = null;
         var (outside, failedAt) = (0, 0);
         for (int at = 0, next; at < readings.Count; at = next)
         {
@@ -185,7 +187,8 @@ internal readonly struct Sitting
 
     // In circuit a good part proves nothing and a bad one may: to count those would make every family look bad. A test of function decides anywhere.
     private static bool Decides(AssessedReading reading) =>
-        reading.Overall is VerdictOutcome.Inside or VerdictOutcome.Outside && (reading.Reading.Circuit is not { Value: Circuit.In } || reading.Reading.Result is not null);
+        reading.Overall is VerdictOutcome.Inside or VerdictOutcome.Outside
+        && (reading.Reading.Circuit is not { Value: Circuit.In } || reading.Reading.Result is not null);
 
     // One bit for each quantity that is outside as far as known.
     private static int After(int outside, AssessedReading reading)

@@ -16,7 +16,13 @@ public sealed record WeibullLife(WeibullFit Fit, ConfidenceInterval Shape, Confi
     {
         if (distinctFailures < AgesAtFailure.FewestFailures)
         {
-            return Outcome<WeibullLife>.Refused(AgesAtFailure.TooFew(distinctFailures, distinctFailures == 1 ? "distinct age at failure" : "distinct ages at failure", AgesAtFailure.FewestFailures));
+            return Outcome<WeibullLife>.Refused(
+                AgesAtFailure.TooFew(
+                    distinctFailures,
+                    distinctFailures == 1 ? "distinct age at failure" : "distinct ages at failure",
+                    AgesAtFailure.FewestFailures
+                )
+            );
         }
 
         if (!WeibullFit.OfCounted(parts).Is(out var fit, out var refusal))
@@ -24,10 +30,12 @@ public sealed record WeibullLife(WeibullFit Fit, ConfidenceInterval Shape, Confi
             return Outcome<WeibullLife>.Refused($"cannot be told, {refusal}");
         }
 
-        return fit.ShapeInterval().Is(out var shape, out _) && fit.ScaleInterval().Is(out var scale, out _) && IsTold(shape) && IsTold(scale)
+        return
+            fit.ShapeInterval().Is(out var shape, out _) && fit.ScaleInterval().Is(out var scale, out _) && IsTold(shape) && IsTold(scale)
             ? Outcome<WeibullLife>.Of(new(fit, shape, scale))
             : Outcome<WeibullLife>.Refused("too few to say: the ages fit lives that differ by more than a factor of ten");
     }
 
-    private static bool IsTold(ConfidenceInterval interval) => double.IsFinite(interval.High) && interval.Low > 0 && interval.High / interval.Low <= WidestFactor;
+    private static bool IsTold(ConfidenceInterval interval) =>
+        double.IsFinite(interval.High) && interval.Low > 0 && interval.High / interval.Low <= WidestFactor;
 }

@@ -15,7 +15,8 @@ internal static class Moments
 {
     private const int PerVisit = 3;
 
-    internal static int OfReading(AssessedReading reading) => (reading.VisitOrder * PerVisit) + (reading.Reading.State is { Value: ReadingState.AsLeft } ? 2 : 0);
+    internal static int OfReading(AssessedReading reading) =>
+        (reading.VisitOrder * PerVisit) + (reading.Reading.State is { Value: ReadingState.AsLeft } ? 2 : 0);
 
     internal static int OfWork(int visitOrder) => (visitOrder * PerVisit) + 1;
 }

@@ -45,5 +45,7 @@ internal sealed class AlikeLots
     // Its figures are the same already. The words of a doubt tell the day of the lot; what it is about decides.
     private bool Includes(DrawerLot lot, LotOffer offer) =>
         Offer.MeasuredEsr.SequenceEqual(offer.MeasuredEsr)
-        && Lots[0].Doubts.Select(doubt => (doubt.Weight, doubt.Aspect, doubt.IsMissing)).SequenceEqual(lot.Doubts.Select(doubt => (doubt.Weight, doubt.Aspect, doubt.IsMissing)));
+        && Lots[0]
+            .Doubts.Select(doubt => (doubt.Weight, doubt.Aspect, doubt.IsMissing))
+            .SequenceEqual(lot.Doubts.Select(doubt => (doubt.Weight, doubt.Aspect, doubt.IsMissing)));
 }

@@ -33,15 +33,29 @@ internal static class CapacitorNeed
             }
 
             var offer = new CapacitorOffer(words, kind, place.Farads, place.RatedVolts) { IsBipolar = place.IsBipolar };
-            var weight = CapacitorSubstitution.JudgeKind(place, offer).Is(out var reasons, out _) ? reasons.Max(reason => reason.Weight)
+            var weight = CapacitorSubstitution.JudgeKind(place, offer).Is(out var reasons, out _)
+                ? reasons.Max(reason => reason.Weight)
                 : ReasonWeight.Against;
-            (weight switch { ReasonWeight.For => good, ReasonWeight.Doubt => care, _ => null })?.Add(words);
+            (
+                weight switch
+                {
+                    ReasonWeight.For => good,
+                    ReasonWeight.Doubt => care,
+                    _ => null,
+                }
+            )?.Add(words);
         }
 
-        string[] lists = [.. good.Count > 0 ? [List(good, " or ")] : Array.Empty<string>(),
-            .. care.Count > 0 ? ["with care " + List(care, " or ")] : Array.Empty<string>()];
-        yield return new(FitAspects.Kind, lists.Length == 0 ? "no kind that the rules know serves there" : string.Join("; ", lists),
-            Source.CommonPractice);
+        string[] lists =
+        [
+            .. good.Count > 0 ? [List(good, " or ")] : Array.Empty<string>(),
+            .. care.Count > 0 ? ["with care " + List(care, " or ")] : Array.Empty<string>(),
+        ];
+        yield return new(
+            FitAspects.Kind,
+            lists.Length == 0 ? "no kind that the rules know serves there" : string.Join("; ", lists),
+            Source.CommonPractice
+        );
         if (place.IsBipolar)
         {
             yield return new(FitAspects.Polarity, "bipolar, since the original is: the voltage may change its sign", Source.CommonPractice);
@@ -58,15 +72,23 @@ internal static class CapacitorNeed
 
         yield return new(FitAspects.Value, $"{range.Value} ({range.Arithmetic})", range.Source);
         yield return new(
-            FitAspects.Value, PreferredWords.Of(new Quantity(place.Farads, Dimension.Capacitance), range.Value), PreferredWords.Source);
+            FitAspects.Value,
+            PreferredWords.Of(new Quantity(place.Farads, Dimension.Capacitance), range.Value),
+            PreferredWords.Source
+        );
     }
 
     private static IEnumerable<NeedLine> Voltage(CapacitorPlace place)
     {
         if (place.IsOnMains)
         {
-            yield return new(FitAspects.Voltage, place.MainsVolts is { } mains ? $"{Volts(mains)} a.c. or more"
-                : "not known: no part goes into this place until its mains voltage is written as rated_voltage", Source.CommonPractice);
+            yield return new(
+                FitAspects.Voltage,
+                place.MainsVolts is { } mains
+                    ? $"{Volts(mains)} a.c. or more"
+                    : "not known: no part goes into this place until its mains voltage is written as rated_voltage",
+                Source.CommonPractice
+            );
             yield break;
         }
 
@@ -79,9 +101,11 @@ internal static class CapacitorNeed
         }
 
         var volts = new Quantity(least, Dimension.Voltage);
-        var why = place.WorstVolts is { } worst && least > (place.RatedVolts ?? 0m)
-            ? $"{QuantityText.Format(new Quantity(isTantalum ? TantalumMargin : Margin, Dimension.Number))} x the "
-                + $"{Volts(worst)} in its place" : "the mark of the original";
+        var why =
+            place.WorstVolts is { } worst && least > (place.RatedVolts ?? 0m)
+                ? $"{QuantityText.Format(new Quantity(isTantalum ? TantalumMargin : Margin, Dimension.Number))} x the "
+                    + $"{Volts(worst)} in its place"
+                : "the mark of the original";
         var replaced = RatedVoltages.Replace(volts);
         var words = $"{Volts(least)} or more, {why}";
         if (place.Kind is CapacitorKind.AluminiumWet or CapacitorKind.Polymer)
@@ -101,18 +125,27 @@ internal static class CapacitorNeed
         if (place.CelsiusRating is { } celsius)
         {
             var more = place.Kind == CapacitorKind.AluminiumWet ? "; each 10 °C more double the life" : string.Empty;
-            yield return new(FitAspects.Temperature, $"{QuantityText.Format(new Quantity(celsius, Dimension.Temperature))} or more{more}",
-                Source.CommonPractice);
+            yield return new(
+                FitAspects.Temperature,
+                $"{QuantityText.Format(new Quantity(celsius, Dimension.Temperature))} or more{more}",
+                Source.CommonPractice
+            );
         }
 
         if (place.RippleAmperes is { } ripple)
         {
-            yield return new(FitAspects.Ripple,
-                $"{QuantityText.Format(new Quantity(ripple, Dimension.Current))} or more, at the same frequency", Source.CommonPractice);
+            yield return new(
+                FitAspects.Ripple,
+                $"{QuantityText.Format(new Quantity(ripple, Dimension.Current))} or more, at the same frequency",
+                Source.CommonPractice
+            );
         }
 
-        string?[] esr = [place.LeastEsrOhms is { } low ? $"{Ohms(low)} or more, so that a regulator stays stable" : null,
-            place.LargestEsrOhms is { } high ? $"{Ohms(high)} at most" : null];
+        string?[] esr =
+        [
+            place.LeastEsrOhms is { } low ? $"{Ohms(low)} or more, so that a regulator stays stable" : null,
+            place.LargestEsrOhms is { } high ? $"{Ohms(high)} at most" : null,
+        ];
         if (esr.Any(words => words is not null))
         {
             yield return new(FitAspects.Esr, string.Join("; ", esr.OfType<string>()), Source.CommonPractice);
@@ -124,13 +157,18 @@ internal static class CapacitorNeed
         if (place.SafetyClass != Electronics.Capacitors.SafetyClass.None)
         {
             yield return new(
-                FitAspects.Safety, $"class {Electronics.Capacitors.SafetyClasses.Name(place.SafetyClass)} or one that may stand for it, with approvals. {SafetyNotice.Defer}",
-                Electronics.Capacitors.SafetyCapacitor.MayReplace(place.SafetyClass, place.SafetyClass).Source);
+                FitAspects.Safety,
+                $"class {Electronics.Capacitors.SafetyClasses.Name(place.SafetyClass)} or one that may stand for it, with approvals. {SafetyNotice.Defer}",
+                Electronics.Capacitors.SafetyCapacitor.MayReplace(place.SafetyClass, place.SafetyClass).Source
+            );
         }
         else if (place.IsOnMains)
         {
-            yield return new(FitAspects.Safety,
-                $"the place is on the mains and its class is not written: establish it first. {SafetyNotice.Defer}", Source.CommonPractice);
+            yield return new(
+                FitAspects.Safety,
+                $"the place is on the mains and its class is not written: establish it first. {SafetyNotice.Defer}",
+                Source.CommonPractice
+            );
         }
     }
 
@@ -144,7 +182,8 @@ internal static class CapacitorNeed
         (CapacitorKind.Polyester, PartKinds.PolyesterFilm.Name, 50e-6m),
         (CapacitorKind.Polystyrene, PartKinds.PolystyreneFilm.Name, 0.1e-6m),
         (CapacitorKind.CeramicClass1, PartKinds.CeramicClass1.Name, 0.1e-6m),
-        (CapacitorKind.CeramicClass2, PartKinds.CeramicClass2.Name, 47e-6m), (CapacitorKind.Mica, PartKinds.Mica.Name, 0.1e-6m),
+        (CapacitorKind.CeramicClass2, PartKinds.CeramicClass2.Name, 47e-6m),
+        (CapacitorKind.Mica, PartKinds.Mica.Name, 0.1e-6m),
     ];
 
     internal static string List(IReadOnlyList<string> words, string last) =>

@@ -11,30 +11,32 @@ internal static class CapacitorWords
     private const decimal MetresToMillimetres = 1000m;
 
     /// <summary>The role; feedback, bias, load and what is not told have no rule of their own.</summary>
-    internal static CapacitorRole Role(PartRole? role, bool isAfterValve) => role switch
-    {
-        PartRole.Reservoir => isAfterValve ? CapacitorRole.ValveReservoir : CapacitorRole.Reservoir,
-        PartRole.Decoupling => CapacitorRole.Decoupling,
-        PartRole.Coupling => CapacitorRole.Coupling,
-        PartRole.Timing => CapacitorRole.Timing,
-        PartRole.Filter => CapacitorRole.Filter,
-        PartRole.Tuning => CapacitorRole.Tuned,
-        PartRole.Snubber => CapacitorRole.Snubber,
-        PartRole.MainsSuppression => CapacitorRole.Safety,
-        PartRole.Feedback or PartRole.Bias or PartRole.Load or PartRole.Bleeder or PartRole.Other or null => CapacitorRole.Other,
-    };
+    internal static CapacitorRole Role(PartRole? role, bool isAfterValve) =>
+        role switch
+        {
+            PartRole.Reservoir => isAfterValve ? CapacitorRole.ValveReservoir : CapacitorRole.Reservoir,
+            PartRole.Decoupling => CapacitorRole.Decoupling,
+            PartRole.Coupling => CapacitorRole.Coupling,
+            PartRole.Timing => CapacitorRole.Timing,
+            PartRole.Filter => CapacitorRole.Filter,
+            PartRole.Tuning => CapacitorRole.Tuned,
+            PartRole.Snubber => CapacitorRole.Snubber,
+            PartRole.MainsSuppression => CapacitorRole.Safety,
+            PartRole.Feedback or PartRole.Bias or PartRole.Load or PartRole.Bleeder or PartRole.Other or null => CapacitorRole.Other,
+        };
 
     /// <summary>The form; discs and beads have both leads at one end. Null where nothing is told or the word is 'other'.</summary>
-    internal static CapacitorForm? Form(PartForm? form) => form switch
-    {
-        PartForm.Axial => CapacitorForm.Axial,
-        PartForm.Radial or PartForm.Disc or PartForm.Bead => CapacitorForm.Radial,
-        PartForm.SnapIn => CapacitorForm.SnapIn,
-        PartForm.Can => CapacitorForm.TwistLock,
-        PartForm.Screw => CapacitorForm.Screw,
-        PartForm.Chip => CapacitorForm.Chip,
-        PartForm.Other or null => null,
-    };
+    internal static CapacitorForm? Form(PartForm? form) =>
+        form switch
+        {
+            PartForm.Axial => CapacitorForm.Axial,
+            PartForm.Radial or PartForm.Disc or PartForm.Bead => CapacitorForm.Radial,
+            PartForm.SnapIn => CapacitorForm.SnapIn,
+            PartForm.Can => CapacitorForm.TwistLock,
+            PartForm.Screw => CapacitorForm.Screw,
+            PartForm.Chip => CapacitorForm.Chip,
+            PartForm.Other or null => null,
+        };
 
     /// <summary>The safety class.</summary>
     internal static SafetyClass Safety(Written<SafetyClass>? safety) => safety?.Value ?? SafetyClass.None;

@@ -13,8 +13,11 @@ internal static class CellRules
 {
     // Silver 1.55 V flat against alkaline 1.5 V sloping, mercury 1.35 V; the charge of nickel-cadmium comes to 1.45 V a cell, and a primary
     // cell bears none.
-    private static readonly Source NotOne =
-        new("cells that are not one electrically; no charge into a primary cell", null, SourceBasis.CommonPractice);
+    private static readonly Source NotOne = new(
+        "cells that are not one electrically; no charge into a primary cell",
+        null,
+        SourceBasis.CommonPractice
+    );
 
     internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer)
     {
@@ -34,37 +37,50 @@ internal static class CellRules
     {
         if (was is null || now is null)
         {
-            return was is null ? Reason.Missing(FitAspects.Kind, "the chemistry of the original is not written")
+            return was is null
+                ? Reason.Missing(FitAspects.Kind, "the chemistry of the original is not written")
                 : Reason.Unwritten(FitAspects.Kind, () => $"its chemistry is not written, {was} is asked for");
         }
 
         return was == now ? Reason.For(FitAspects.Kind, () => $"{now}: the same chemistry")
             : was == PartMaterial.NickelCadmium && now == PartMaterial.NickelMetalHydride
                 ? Reason.Doubt(
-                    FitAspects.Kind, $"{now} for {was}: the same voltage; it bears a trickle charge worse, look what the charger gives")
+                    FitAspects.Kind,
+                    $"{now} for {was}: the same voltage; it bears a trickle charge worse, look what the charger gives"
+                )
             : IsZinc(was) && IsZinc(now) ? Reason.Doubt(FitAspects.Kind, $"{now} for {was}: the same voltage, another life")
             : was.Cell is { IsDryCell: true } && now.Cell is { IsDryCell: true }
                 ? Reason.Against(FitAspects.Kind, $"{now} for {was}: not one electrically, its voltage runs another way", NotOne)
             : Reason.Against(
-                FitAspects.Safety, $"{now} for {was}: another chemistry, with another voltage and another charge or none", NotOne);
+                FitAspects.Safety,
+                $"{now} for {was}: another chemistry, with another voltage and another charge or none",
+                NotOne
+            );
     }
 
     private static bool IsZinc(PartMaterial chemistry) => chemistry == PartMaterial.Alkaline || chemistry == PartMaterial.ZincCarbon;
 
-    private static Reason? Count(IFitPart place, IFitPart offer) => (place.Cells, offer.Cells) switch
-    {
-        ({ } was, { } now) when was.Value == now.Value => Reason.For(FitAspects.Value, () => $"{Cells(now.Value)}: as many"),
-        ({ } was, { } now) => Reason.Against(FitAspects.Value, () => $"{Cells(now.Value)} for {Cells(was.Value)}, expected as many"),
-        ({ } was, null) when offer.RatedVoltage is null =>
-            Reason.Unwritten(FitAspects.Value, () => $"how many cells it has is not written, {Cells(was.Value)} are asked for"),
-        (null, { }) when place.RatedVoltage is null => Reason.Missing(FitAspects.Value, "how many cells the place asks for is not written"),
-        _ => null,
-    };
+    private static Reason? Count(IFitPart place, IFitPart offer) =>
+        (place.Cells, offer.Cells) switch
+        {
+            ({ } was, { } now) when was.Value == now.Value => Reason.For(FitAspects.Value, () => $"{Cells(now.Value)}: as many"),
+            ({ } was, { } now) => Reason.Against(FitAspects.Value, () => $"{Cells(now.Value)} for {Cells(was.Value)}, expected as many"),
+            ({ } was, null) when offer.RatedVoltage is null => Reason.Unwritten(FitAspects.Value, () =>
+                $"how many cells it has is not written, {Cells(was.Value)} are asked for"
+            ),
+            (null, { }) when place.RatedVoltage is null => Reason.Missing(
+                FitAspects.Value,
+                "how many cells the place asks for is not written"
+            ),
+            _ => null,
+        };
 
     // So many cells of a chemistry have its voltage.
     private static bool IsAgreed(IFitPart place, IFitPart offer) =>
-        place.Cells is { } was && offer.Cells?.Value == was.Value && place.Material is { } chemistry
-            && offer.Material?.Value == chemistry.Value;
+        place.Cells is { } was
+        && offer.Cells?.Value == was.Value
+        && place.Material is { } chemistry
+        && offer.Material?.Value == chemistry.Value;
 
     private static string Cells(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? "cell" : "cells")}");
 }

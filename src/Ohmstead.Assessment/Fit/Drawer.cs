@@ -39,14 +39,26 @@ public sealed class Drawer
         var fitted = BoardSummary.FittedByLot(boards);
         var read = BoardSummary.ReadGoodByLot(boards);
         var assessor = new Assessor(workshop);
-        return new(workshop,
-        [
-            .. workshop.Lots.Values.Where(lot => HasCome(workshop, lot))
-                .Select(lot => (Lot: lot, Left: (lot.Quantity?.Value ?? 0) - fitted.GetValueOrDefault(lot.Id.Value) - workshop.ScrappedOf(lot.Id.Value)))
-                .Where(stock => stock.Left > 0)
-                .OrderBy(stock => stock.Lot.Id.Value, StringComparer.Ordinal)
-                .Select(stock => new DrawerLot(stock.Lot, stock.Left, [.. Reasons(LotDoubts.Of(workshop, assessor, stock.Lot, today, read.GetValueOrDefault(stock.Lot.Id.Value)))])),
-        ]);
+        return new(
+            workshop,
+            [
+                .. workshop
+                    .Lots.Values.Where(lot => HasCome(workshop, lot))
+                    .Select(lot =>
+                        (
+                            Lot: lot,
+                            Left: (lot.Quantity?.Value ?? 0) - fitted.GetValueOrDefault(lot.Id.Value) - workshop.ScrappedOf(lot.Id.Value)
+                        )
+                    )
+                    .Where(stock => stock.Left > 0)
+                    .OrderBy(stock => stock.Lot.Id.Value, StringComparer.Ordinal)
+                    .Select(stock => new DrawerLot(
+                        stock.Lot,
+                        stock.Left,
+                        [.. Reasons(LotDoubts.Of(workshop, assessor, stock.Lot, today, read.GetValueOrDefault(stock.Lot.Id.Value)))]
+                    )),
+            ]
+        );
     }
 
     /// <summary>A lot as an offer, with what was measured of it.</summary>
@@ -54,13 +66,18 @@ public sealed class Drawer
 
     /// <summary>Whether a lot is there: it came, or no order says otherwise.</summary>
     internal static bool HasCome(Workshop workshop, Lot lot) =>
-        lot.Received is not null || lot.Order is not { } name || workshop.Orders.GetValueOrDefault(name.Value) is not { } order || OrderStates.Of(order) == OrderState.Received;
+        lot.Received is not null
+        || lot.Order is not { } name
+        || workshop.Orders.GetValueOrDefault(name.Value) is not { } order
+        || OrderStates.Of(order) == OrderState.Received;
 
     private static IEnumerable<Reason> Reasons(LotDoubts doubts)
     {
         if (doubts.FailedOn is { } visit)
         {
-            yield return Reason.Against(FitAspects.Reading, () => $"a piece failed its incoming reading of {visit.Date.Text} and was not scrapped");
+            yield return Reason.Against(FitAspects.Reading, () =>
+                $"a piece failed its incoming reading of {visit.Date.Text} and was not scrapped"
+            );
         }
 
         if (doubts.Doubted is { } pieces)
@@ -70,7 +87,9 @@ public sealed class Drawer
 
         if (doubts.Over is { } shelf)
         {
-            yield return Reason.Doubt(FitAspects.Shelf, () => $"{shelf.SinceWords}, longer ago than its shelf life of {shelf.LifeWords}: form it again, if it is an electrolytic, and measure first");
+            yield return Reason.Doubt(FitAspects.Shelf, () =>
+                $"{shelf.SinceWords}, longer ago than its shelf life of {shelf.LifeWords}: form it again, if it is an electrolytic, and measure first"
+            );
         }
     }
 }

@@ -36,16 +36,17 @@ internal static class FitAspects
     /// How much an aspect weighs among reasons of the same weight, the heaviest first: what can hurt, then what the circuit sees, then what
     /// the hands can mend.
     /// </summary>
-    internal static int Rank(string aspect) => aspect switch
-    {
-        Safety => 0,
-        Polarity => 1,
-        WorkingVoltage or Voltage or Breaking or Speed or Standard => 2,
-        Value or Power or Current or Type => 3,
-        Esr or Ripple => 4,
-        Kind => 5,
-        Temperature or Tolerance => 6,
-        Reading or Shelf => 7,
-        _ => LastRank,
-    };
+    internal static int Rank(string aspect) =>
+        aspect switch
+        {
+            Safety => 0,
+            Polarity => 1,
+            WorkingVoltage or Voltage or Breaking or Speed or Standard => 2,
+            Value or Power or Current or Type => 3,
+            Esr or Ripple => 4,
+            Kind => 5,
+            Temperature or Tolerance => 6,
+            Reading or Shelf => 7,
+            _ => LastRank,
+        };
 }

@@ -17,8 +17,12 @@ public static class FitJudge
     public static FitVerdict Judge(FitPlace place, LotOffer lot) => new(lot.Name, Sorted(Reasons(place, lot)));
 
     /// <summary>The best first, by <see cref="FitRank"/>, then by name.</summary>
-    public static IOrderedEnumerable<T> Rank<T>(FitPlace place, IEnumerable<T> fits, Func<T, FitVerdict> verdict, Func<T, IFitPart> values) =>
-        fits.OrderBy(fit => FitRank.Of(place, verdict(fit), values(fit))).ThenBy(fit => verdict(fit).Lot, StringComparer.Ordinal);
+    public static IOrderedEnumerable<T> Rank<T>(
+        FitPlace place,
+        IEnumerable<T> fits,
+        Func<T, FitVerdict> verdict,
+        Func<T, IFitPart> values
+    ) => fits.OrderBy(fit => FitRank.Of(place, verdict(fit), values(fit))).ThenBy(fit => verdict(fit).Lot, StringComparer.Ordinal);
 
     /// <summary>Whether it is worth judging a lot at all: another sort of part, or a value far away, never fits.</summary>
     internal static bool MayFit(IFitPart place, IFitPart lot)
@@ -28,7 +32,10 @@ public static class FitJudge
             return false;
         }
 
-        return (FitRank.Value(place), FitRank.Value(lot)) is not ({ } was, { } now) || was <= 0m || place.Low is not null || place.High is not null
+        return (FitRank.Value(place), FitRank.Value(lot)) is not ({ } was, { } now)
+            || was <= 0m
+            || place.Low is not null
+            || place.High is not null
             || (now <= was * WidestShare && now >= was / WidestShare);
     }
 
@@ -47,7 +54,9 @@ public static class FitJudge
         return sorted;
     }
 
-    private static int Order(Reason reason) => FitAspects.Rank(reason.Aspect) + ((FitAspects.LastRank + 1) * ((reason.IsMissing ? 1 : 0) + (2 * (ReasonWeight.Against - reason.Weight))));
+    private static int Order(Reason reason) =>
+        FitAspects.Rank(reason.Aspect)
+        + ((FitAspects.LastRank + 1) * ((reason.IsMissing ? 1 : 0) + (2 * (ReasonWeight.Against - reason.Weight))));
 
     private static IEnumerable<Reason> Reasons(FitPlace place, LotOffer lot)
     {

@@ -19,13 +19,17 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
 
     /// <summary>What was taken for granted because the record does not say it; empty when everything is written.</summary>
     public IReadOnlyList<string> Assumptions =>
-    [
-        .. Capacitor is null || Values.Tolerance is not null ? [] : new[] { "no tolerance is written: ±20 % is taken for the original" },
-        .. IsAfterValve && Values.Role is { Value: PartRole.Reservoir }
-            ? new[] { "the list has valves and no other rectifier: judged as after a valve rectifier" } : [],
-        .. Capacitor is { Role: CapacitorRole.Other, IsOnMains: false } && Values.Role is null
-            ? new[] { "no role is written: the value is held to the tolerance of the original" } : [],
-    ];
+        [
+            .. Capacitor is null || Values.Tolerance is not null
+                ? []
+                : new[] { "no tolerance is written: ±20 % is taken for the original" },
+            .. IsAfterValve && Values.Role is { Value: PartRole.Reservoir }
+                ? new[] { "the list has valves and no other rectifier: judged as after a valve rectifier" }
+                : [],
+            .. Capacitor is { Role: CapacitorRole.Other, IsOnMains: false } && Values.Role is null
+                ? new[] { "no role is written: the value is held to the tolerance of the original" }
+                : [],
+        ];
 
     /// <summary>The place of a board.</summary>
     public static FitPlace Of(BoardAssessment board, PlaceHistory place) =>
@@ -95,7 +99,8 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
             return (UsualTolerance, UsualTolerance);
         }
 
-        var (lower, upper) = tolerance.IsRelative ? (tolerance.Lower, tolerance.Upper)
+        var (lower, upper) =
+            tolerance.IsRelative ? (tolerance.Lower, tolerance.Upper)
             : tolerance.AbsoluteIn == Dimension.Capacitance ? (tolerance.Lower / farads, tolerance.Upper / farads)
             : (-UsualTolerance, UsualTolerance);
         return (Math.Clamp(-lower, 0m, 1m), Math.Clamp(upper, 0m, 10m));

@@ -12,16 +12,25 @@ namespace Ohmstead.Assessment.Fit;
 /// <param name="FromValue">How far its value is from the original's, as a logarithm.</param>
 /// <param name="FromVoltage">How far its rated voltage is.</param>
 /// <param name="Celsius">The hottest rating first.</param>
-internal readonly record struct FitRank(ReasonWeight Outcome, int Doubts, bool IsOtherClass, double FromValue, double FromVoltage, decimal Celsius) : IComparable<FitRank>
+internal readonly record struct FitRank(
+    ReasonWeight Outcome,
+    int Doubts,
+    bool IsOtherClass,
+    double FromValue,
+    double FromVoltage,
+    decimal Celsius
+) : IComparable<FitRank>
 {
     /// <summary>The rank of a lot.</summary>
-    internal static FitRank Of(FitPlace place, FitVerdict verdict, IFitPart lot) => new(
-        verdict.Outcome,
-        verdict.Doubts,
-        lot.SafetyClass?.Value != place.Values.SafetyClass?.Value,
-        Distance(Value(lot), Value(place.Values)),
-        Distance(lot.RatedVoltage?.Value.Value, place.Values.RatedVoltage?.Value.Value),
-        lot.Temperature?.Value.Value ?? 0m);
+    internal static FitRank Of(FitPlace place, FitVerdict verdict, IFitPart lot) =>
+        new(
+            verdict.Outcome,
+            verdict.Doubts,
+            lot.SafetyClass?.Value != place.Values.SafetyClass?.Value,
+            Distance(Value(lot), Value(place.Values)),
+            Distance(lot.RatedVoltage?.Value.Value, place.Values.RatedVoltage?.Value.Value),
+            lot.Temperature?.Value.Value ?? 0m
+        );
 
     /// <summary>The value that a part is chosen by.</summary>
     internal static decimal? Value(IFitPart part) => ChosenBy.Value(part)?.Value.Value;

@@ -19,7 +19,8 @@ public sealed record FitReport(
     IReadOnlyList<FitCandidate> Fitting,
     IReadOnlyList<FitCandidate> Together,
     IReadOnlyList<FitCandidate> Unknown,
-    IReadOnlyList<FitCandidate> Refused)
+    IReadOnlyList<FitCandidate> Refused
+)
 {
     /// <summary>Looks through the drawer for a place of a board.</summary>
     public static FitReport Of(BoardAssessment board, PlaceHistory place, Drawer drawer) => Of(FitPlace.Of(board, place), drawer);
@@ -29,7 +30,10 @@ public sealed record FitReport(
     /// <param name="drawer">What is left.</param>
     public static FitReport Of(FitPlace asked, Drawer drawer)
     {
-        JudgedLots[] judged = [.. drawer.Alike.Where(lots => FitJudge.MayFit(asked.Values, lots.Offer.Values)).Select(lots => new JudgedLots(asked, lots))];
+        JudgedLots[] judged =
+        [
+            .. drawer.Alike.Where(lots => FitJudge.MayFit(asked.Values, lots.Offer.Values)).Select(lots => new JudgedLots(asked, lots)),
+        ];
         var fitting = new RankedLots(judged.Where(one => one.Rank.Outcome != ReasonWeight.Against && !one.IsUnknown));
         return new(
             PartWords.Describe(asked.Values),
@@ -38,15 +42,28 @@ public sealed record FitReport(
             fitting,
             fitting.Count > 0 ? [] : [.. Pairs(asked, drawer)],
             new RankedLots(judged.Where(one => one.IsUnknown)),
-            new RankedLots(judged.Where(one => one.Rank.Outcome == ReasonWeight.Against)));
+            new RankedLots(judged.Where(one => one.Rank.Outcome == ReasonWeight.Against))
+        );
     }
 
     // All of them have the voltage; the lowest that has it wastes least.
-    private static IEnumerable<FitCandidate> Pairs(FitPlace place, Drawer drawer) => drawer.Alike
-        .Where(alike => alike.Lots[0].Doubts.All(doubt => doubt.Weight != ReasonWeight.Against) && alike.Offer.Values.Kind.Value.Family == PartFamily.Capacitor)
-        .SelectMany(alike => TwoForOne.Of(place, alike.Offer).SelectMany(two => alike.Lots.Where(lot => lot.Left >= 2).Select(lot => new FitCandidate(two.Of(lot.Lot.Id.Value), lot.Lot.Values, lot.Left))))
-        .Where(pair => pair.Verdict.Outcome != ReasonWeight.Against && !pair.Verdict.IsUnknown)
-        .OrderBy(pair => pair.Verdict.Doubts)
-        .ThenBy(pair => pair.Values.RatedVoltage?.Value.Value ?? 0m)
-        .ThenBy(pair => pair.Verdict.Lot, StringComparer.Ordinal);
+    private static IEnumerable<FitCandidate> Pairs(FitPlace place, Drawer drawer) =>
+        drawer
+            .Alike.Where(alike =>
+                alike.Lots[0].Doubts.All(doubt => doubt.Weight != ReasonWeight.Against)
+                && alike.Offer.Values.Kind.Value.Family == PartFamily.Capacitor
+            )
+            .SelectMany(alike =>
+                TwoForOne
+                    .Of(place, alike.Offer)
+                    .SelectMany(two =>
+                        alike
+                            .Lots.Where(lot => lot.Left >= 2)
+                            .Select(lot => new FitCandidate(two.Of(lot.Lot.Id.Value), lot.Lot.Values, lot.Left))
+                    )
+            )
+            .Where(pair => pair.Verdict.Outcome != ReasonWeight.Against && !pair.Verdict.IsUnknown)
+            .OrderBy(pair => pair.Verdict.Doubts)
+            .ThenBy(pair => pair.Values.RatedVoltage?.Value.Value ?? 0m)
+            .ThenBy(pair => pair.Verdict.Lot, StringComparer.Ordinal);
 }

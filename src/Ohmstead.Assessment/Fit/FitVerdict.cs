@@ -30,13 +30,18 @@ public sealed record FitVerdict(string Lot, IReadOnlyList<Reason> Reasons)
     /// True when it can be promised for the place unseen: nothing speaks against it, and no doubt is left but the notice about safety and sizes that
     /// are not written.
     /// </summary>
-    public bool IsSure => Reasons.All(reason => reason.Weight == ReasonWeight.For || (reason.Weight == ReasonWeight.Doubt && (IsNotice(reason) || (reason.IsMissing && FitAspects.IsMechanical(reason.Aspect)))));
+    public bool IsSure =>
+        Reasons.All(reason =>
+            reason.Weight == ReasonWeight.For
+            || (reason.Weight == ReasonWeight.Doubt && (IsNotice(reason) || (reason.IsMissing && FitAspects.IsMechanical(reason.Aspect))))
+        );
 
     /// <summary>True when a rating of the part is not written: nothing speaks against it, and nobody can say that it fits.</summary>
     public bool IsUnknown => Outcome == ReasonWeight.Doubt && Reasons.Any(reason => reason.IsUnwritten);
 
     /// <summary>Whether a reason is the standing notice about safety, which is said of every part on the mains.</summary>
-    internal static bool IsNotice(Reason reason) => reason is { Weight: ReasonWeight.Doubt, IsMissing: false } && reason.Aspect == FitAspects.Safety;
+    internal static bool IsNotice(Reason reason) =>
+        reason is { Weight: ReasonWeight.Doubt, IsMissing: false } && reason.Aspect == FitAspects.Safety;
 
     private static ReasonWeight Heaviest(IReadOnlyList<Reason> reasons)
     {

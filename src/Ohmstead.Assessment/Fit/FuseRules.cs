@@ -10,13 +10,14 @@ internal static class FuseRules
 {
     internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer) => FuseSubstitution.Judge(Of(place), Of(offer));
 
-    private static Fuse Of(IFitPart part) => new()
-    {
-        RatedAmperes = part.Current?.Value.Value,
-        Speed = part.Speed?.Value,
-        Breaking = part.Breaking?.Value,
-        RatedVolts = part.RatedVoltage?.Value.Value,
-        Size = part.Size?.Value,
-        System = part.Standard?.Value,
-    };
+    private static Fuse Of(IFitPart part) =>
+        new()
+        {
+            RatedAmperes = part.Current?.Value.Value,
+            Speed = part.Speed?.Value,
+            Breaking = part.Breaking?.Value,
+            RatedVolts = part.RatedVoltage?.Value.Value,
+            Size = part.Size?.Value,
+            System = part.Standard?.Value,
+        };
 }

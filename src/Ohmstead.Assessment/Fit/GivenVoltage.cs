@@ -12,21 +12,30 @@ internal static class GivenVoltage
     /// <param name="place">The place.</param>
     /// <param name="offer">What may go into it.</param>
     /// <param name="isToldOtherwise">True when the same type, or as many cells of one chemistry, tell the same voltage.</param>
-    internal static Reason? Reason(IFitPart place, IFitPart offer, bool isToldOtherwise) => (Volts(place), Volts(offer)) switch
-    {
-        ({ } was, { } now) when was == now => Electronics.Substitution.Reason.For(FitAspects.Value, () => $"{Text(now)}: the same voltage"),
-        ({ } was, { } now) => Electronics.Substitution.Reason.Against(FitAspects.Value, () => $"{Text(now)} for {Text(was)}, expected the same: it is what the part {Verb(place)}, and not what it bears"),
-        _ when isToldOtherwise => null,
-        ({ } was, null) => Electronics.Substitution.Reason.Unwritten(FitAspects.Value, () => $"its voltage is not written, {Text(was)} are asked for"),
-        (null, null) => Electronics.Substitution.Reason.Unwritten(FitAspects.Value, "neither voltage is written"),
-        _ => Electronics.Substitution.Reason.Missing(FitAspects.Value, "the voltage that the place asks for is not written"),
-    };
+    internal static Reason? Reason(IFitPart place, IFitPart offer, bool isToldOtherwise) =>
+        (Volts(place), Volts(offer)) switch
+        {
+            ({ } was, { } now) when was == now => Electronics.Substitution.Reason.For(FitAspects.Value, () =>
+                $"{Text(now)}: the same voltage"
+            ),
+            ({ } was, { } now) => Electronics.Substitution.Reason.Against(FitAspects.Value, () =>
+                $"{Text(now)} for {Text(was)}, expected the same: it is what the part {Verb(place)}, and not what it bears"
+            ),
+            _ when isToldOtherwise => null,
+            ({ } was, null) => Electronics.Substitution.Reason.Unwritten(FitAspects.Value, () =>
+                $"its voltage is not written, {Text(was)} are asked for"
+            ),
+            (null, null) => Electronics.Substitution.Reason.Unwritten(FitAspects.Value, "neither voltage is written"),
+            _ => Electronics.Substitution.Reason.Missing(FitAspects.Value, "the voltage that the place asks for is not written"),
+        };
 
     // The type number of a Zener diode can tell its voltage.
     private static decimal? Volts(IFitPart part) =>
-        part.RatedVoltage?.Value.Value ?? (part.Kind.Value.TypeTellsVoltage && part.Type is { } type ? ZenerType.Of(type.Value)?.NominalVolts : null);
+        part.RatedVoltage?.Value.Value
+        ?? (part.Kind.Value.TypeTellsVoltage && part.Type is { } type ? ZenerType.Of(type.Value)?.NominalVolts : null);
 
-    private static string Verb(IFitPart part) => part.Kind.Value == PartKinds.Lamp || part.Kind.Value.Family == PartFamily.Coil ? "wants" : "gives";
+    private static string Verb(IFitPart part) =>
+        part.Kind.Value == PartKinds.Lamp || part.Kind.Value.Family == PartFamily.Coil ? "wants" : "gives";
 
     private static string Text(decimal volts) => QuantityText.Format(new Quantity(volts, Dimension.Voltage));
 }

@@ -29,5 +29,6 @@ internal sealed class JudgedLots
     /// <summary>One of them, with all reasons.</summary>
     internal FitCandidate Of(DrawerLot lot) => new(VerdictOn(lot), lot.Lot.Values, lot.Left);
 
-    private FitVerdict VerdictOn(DrawerLot lot) => new(lot.Lot.Id.Value, lot.Doubts.Count == 0 ? reasons : FitJudge.Sorted([.. reasons, .. lot.Doubts]));
+    private FitVerdict VerdictOn(DrawerLot lot) =>
+        new(lot.Lot.Id.Value, lot.Doubts.Count == 0 ? reasons : FitJudge.Sorted([.. reasons, .. lot.Doubts]));
 }

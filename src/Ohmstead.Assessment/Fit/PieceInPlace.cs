@@ -44,7 +44,12 @@ internal static class PieceInPlace
                 return $"the piece reads {text}, and the circuit needs {low.Text}";
             }
         }
-        else if (part.Kind.Value.Family == PartFamily.Capacitor && part.Capacitance is { } mark && Least(part, mark.Value) is var least && read.Value < least.Value)
+        else if (
+            part.Kind.Value.Family == PartFamily.Capacitor
+            && part.Capacitance is { } mark
+            && Least(part, mark.Value) is var least
+            && read.Value < least.Value
+        )
         {
             return $"the piece reads {text}, and its place has {mark.Text}, at least {QuantityText.Format(least, 4)}";
         }
@@ -54,7 +59,11 @@ internal static class PieceInPlace
             return $"the piece reads {text}, and the circuit stands {high.Text}";
         }
 
-        return PartKind.IsSuppressor(part) && part is { Capacitance: { } of, Tolerance: { } tolerance } && tolerance.Value.Apply(of.Value).Upper is { } most && read.Value > most.Value
+        return
+            PartKind.IsSuppressor(part)
+            && part is { Capacitance: { } of, Tolerance: { } tolerance }
+            && tolerance.Value.Apply(of.Value).Upper is { } most
+            && read.Value > most.Value
             ? $"the piece reads {text}, and its place has {of.Text}, at most {QuantityText.Format(most, 4)}"
             : null;
     }

@@ -28,22 +28,38 @@ public static class PlaceNeed
         }
 
         foreach (
-            var (aspect, rating) in new[] { (FitAspects.Power, values.Power), (FitAspects.Current, values.Current),
-                (FitAspects.Voltage, values.RatedVoltage), (FitAspects.Temperature, values.Temperature) })
+            var (aspect, rating) in new[]
+            {
+                (FitAspects.Power, values.Power),
+                (FitAspects.Current, values.Current),
+                (FitAspects.Voltage, values.RatedVoltage),
+                (FitAspects.Temperature, values.Temperature),
+            }
+        )
         {
             if (rating is not null)
             {
-                yield return Line(aspect, IsExact(values.Kind.Value, aspect) ? $"{QuantityText.Format(rating.Value)}, neither less nor more"
-                    : $"{QuantityText.Format(rating.Value)} or more");
+                yield return Line(
+                    aspect,
+                    IsExact(values.Kind.Value, aspect)
+                        ? $"{QuantityText.Format(rating.Value)}, neither less nor more"
+                        : $"{QuantityText.Format(rating.Value)} or more"
+                );
             }
         }
 
         if (values.Kind.Value == PartKinds.Fuse)
         {
-            yield return Line(FitAspects.Speed, values.Speed is { } speed ? $"{speed.Text}, no other"
-                : "not known: slow or quick is not written, look at the cap of the original or at the drawing");
-            yield return Line(FitAspects.Breaking,
-                values.Breaking is { } breaking ? $"{breaking.Text} or higher" : "not known: on the mains take H where it is not written");
+            yield return Line(
+                FitAspects.Speed,
+                values.Speed is { } speed
+                    ? $"{speed.Text}, no other"
+                    : "not known: slow or quick is not written, look at the cap of the original or at the drawing"
+            );
+            yield return Line(
+                FitAspects.Breaking,
+                values.Breaking is { } breaking ? $"{breaking.Text} or higher" : "not known: on the mains take H where it is not written"
+            );
             if (values.Standard is { } standard)
             {
                 yield return Line(FitAspects.Standard, $"rated by {standard.Text}, no other");
@@ -54,8 +70,10 @@ public static class PlaceNeed
 
         if (values.Material is { } material && values.Kind.Value == PartKinds.Cell)
         {
-            yield return Line(FitAspects.Kind,
-                $"{material.Text}, no other chemistry" + (values.Cells is { } cells ? $"; {cells.Text} in series" : string.Empty));
+            yield return Line(
+                FitAspects.Kind,
+                $"{material.Text}, no other chemistry" + (values.Cells is { } cells ? $"; {cells.Text} in series" : string.Empty)
+            );
         }
 
         if (values.Type is { } type)

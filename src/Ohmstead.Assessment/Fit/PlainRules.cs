@@ -29,8 +29,12 @@ internal static class PlainRules
             PartFamily.Fuse => [KindAlike(place, offer), .. FuseRules.Reasons(place, offer)],
             _ => TypeRules.Reasons(place, offer),
         };
-        return [.. own, .. AtLeast(FitAspects.Temperature, place.Temperature, offer.Temperature, IsSafety(place)),
-            .. Mounting(place, offer)];
+        return
+        [
+            .. own,
+            .. AtLeast(FitAspects.Temperature, place.Temperature, offer.Temperature, IsSafety(place)),
+            .. Mounting(place, offer),
+        ];
     }
 
     /// <summary>
@@ -39,7 +43,9 @@ internal static class PlainRules
     internal static bool IsSafety(IFitPart place) => IsOnMains(place) || place.Kind.Value.Family == PartFamily.Fuse;
 
     /// <summary>Whether a place is on the mains, whatever its role says.</summary>
-    internal static bool IsOnMains(IFitPart place) => place.SafetyClass is not null || place.Kind.Value == PartKinds.SuppressionCapacitor
+    internal static bool IsOnMains(IFitPart place) =>
+        place.SafetyClass is not null
+        || place.Kind.Value == PartKinds.SuppressionCapacitor
         || place.Role is { Value: PartRole.MainsSuppression };
 
     internal static IEnumerable<Reason> WithinTolerance(IFitPart place, IFitPart offer, Func<IFitPart, Written<Quantity>?> value)
@@ -52,7 +58,8 @@ internal static class PlainRules
 
         if (value(offer) is not { } now)
         {
-            yield return IsSafety(place) ? Reason.Against(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for")
+            yield return IsSafety(place)
+                ? Reason.Against(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for")
                 : Reason.Unwritten(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for");
             yield break;
         }
@@ -64,12 +71,11 @@ internal static class PlainRules
         }
 
         yield return now.Value == was.Value ? Reason.For(FitAspects.Value, () => $"{Text(now)}: the same value")
-            : place.Tolerance is { } tolerance && tolerance.Value.Apply(was.Value).Contains(now.Value)
-                ? Reason.For(FitAspects.Value, () => $"{Text(now)} for {Text(was)}: inside its tolerance of {tolerance.Value}")
-            : Reason.Against(
-                FitAspects.Value,
-                () => $"{Text(now)} for {Text(was)}"
-                    + (place.Tolerance is { } wide ? $", expected inside {wide.Value}" : ", expected the same value"));
+        : place.Tolerance is { } tolerance && tolerance.Value.Apply(was.Value).Contains(now.Value)
+            ? Reason.For(FitAspects.Value, () => $"{Text(now)} for {Text(was)}: inside its tolerance of {tolerance.Value}")
+        : Reason.Against(FitAspects.Value, () =>
+            $"{Text(now)} for {Text(was)}" + (place.Tolerance is { } wide ? $", expected inside {wide.Value}" : ", expected the same value")
+        );
     }
 
     /// <summary>A rating that must not be lower than what the place asks for; nothing is said where it asks for none.</summary>
@@ -84,16 +90,26 @@ internal static class PlainRules
     /// <param name="isSameType">True where the type says that what is not written is the same.</param>
     /// <param name="isSafety">True where what is not written speaks against the part.</param>
     internal static IEnumerable<Reason> Rated(
-        string aspect, Written<Quantity>? was, Written<Quantity>? now, bool isAsked, bool isSameType, bool isSafety)
+        string aspect,
+        Written<Quantity>? was,
+        Written<Quantity>? now,
+        bool isAsked,
+        bool isSameType,
+        bool isSafety
+    )
     {
         if (was is null)
         {
             return now is null && isAsked ? [Reason.Unwritten(aspect, () => $"its {aspect} rating is not written")] : [];
         }
 
-        return now is null ? isSameType ? [] : [Unknown(aspect, was, isSafety)]
-            : now.Value.Value < was.Value.Value ? [Reason.Against(aspect, () => $"{Text(now)} is under {Text(was)}")]
-            : [Reason.For(aspect, () => $"{Text(now)} is not under {Text(was)}")];
+        return now is null
+            ? isSameType
+                ? []
+                : [Unknown(aspect, was, isSafety)]
+            : now.Value.Value < was.Value.Value
+                ? [Reason.Against(aspect, () => $"{Text(now)} is under {Text(was)}")]
+                : [Reason.For(aspect, () => $"{Text(now)} is not under {Text(was)}")];
     }
 
     private static Reason Unknown(string aspect, Written<Quantity> was, bool isSafety)
@@ -126,8 +142,11 @@ internal static class PlainRules
     {
         IEnumerable<Reason> voltage = IsOnMains(place)
             ? MainsSubstitution.Judge(
-                CapacitorWords.Safety(place.SafetyClass), (place.RatedVoltage ?? place.WorkingVoltage)?.Value.Value,
-                CapacitorWords.Safety(offer.SafetyClass), offer.RatedVoltage?.Value.Value)
+                CapacitorWords.Safety(place.SafetyClass),
+                (place.RatedVoltage ?? place.WorkingVoltage)?.Value.Value,
+                CapacitorWords.Safety(offer.SafetyClass),
+                offer.RatedVoltage?.Value.Value
+            )
             : Rated(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, isAsked: true, isSameType: false, isSafety: false);
         return [KindAlike(place, offer), .. WithinTolerance(place, offer, values => values.Capacitance), .. voltage];
     }
@@ -136,29 +155,32 @@ internal static class PlainRules
     private static IEnumerable<Reason> Inductor(IFitPart place, IFitPart offer)
     {
         var (isSame, isSafety) = (TypeRules.IsSame(place, offer), IsSafety(place));
-        IEnumerable<Reason> value = isSame && (place.Inductance is null || offer.Inductance is null)
-            ? [Reason.For(FitAspects.Type, () => $"{offer.Type!.Value}: the same type")]
-            : WithinTolerance(place, offer, values => values.Inductance);
+        IEnumerable<Reason> value =
+            isSame && (place.Inductance is null || offer.Inductance is null)
+                ? [Reason.For(FitAspects.Type, () => $"{offer.Type!.Value}: the same type")]
+                : WithinTolerance(place, offer, values => values.Inductance);
         return
         [
-            KindAlike(place, offer), .. value,
+            KindAlike(place, offer),
+            .. value,
             .. Rated(FitAspects.Current, place.Current, offer.Current, isAsked: !isSame, isSame, isSafety),
             .. Rated(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, isAsked: false, isSame, isSafety),
         ];
     }
 
-    private static Reason KindAlike(IFitPart place, IFitPart offer) => place.Kind.Value == offer.Kind.Value
-        ? Reason.For(FitAspects.Kind, () => $"{place.Kind.Text}: the same kind")
-        : Reason.Doubt(FitAspects.Kind, () => $"{offer.Kind.Text} for {place.Kind.Text}: compare the data of both");
+    private static Reason KindAlike(IFitPart place, IFitPart offer) =>
+        place.Kind.Value == offer.Kind.Value
+            ? Reason.For(FitAspects.Kind, () => $"{place.Kind.Text}: the same kind")
+            : Reason.Doubt(FitAspects.Kind, () => $"{offer.Kind.Text} for {place.Kind.Text}: compare the data of both");
 
     private static IEnumerable<Reason> Mounting(IFitPart place, IFitPart offer)
     {
         if (place.Form is { Value: not PartForm.Other } was && offer.Form is { Value: not PartForm.Other } now)
         {
             yield return was.Value == now.Value ? Reason.For(FitAspects.Form, "the same form")
-                : was.Value == PartForm.Chip || now.Value == PartForm.Chip
-                    ? Reason.Against(FitAspects.Form, "leads and surface mounting do not go together")
-                : Reason.Doubt(FitAspects.Form, () => $"{now.Text} in a place for {was.Text}: it needs a mounting of its own");
+            : was.Value == PartForm.Chip || now.Value == PartForm.Chip
+                ? Reason.Against(FitAspects.Form, "leads and surface mounting do not go together")
+            : Reason.Doubt(FitAspects.Form, () => $"{now.Text} in a place for {was.Text}: it needs a mounting of its own");
         }
     }
 

@@ -48,6 +48,7 @@ internal sealed class RankedLots : IReadOnlyList<FitCandidate>
     {
         internal static ByName Instance { get; } = new();
 
-        public int Compare((JudgedLots Judged, DrawerLot Lot) x, (JudgedLots Judged, DrawerLot Lot) y) => string.CompareOrdinal(x.Lot.Lot.Id.Value, y.Lot.Lot.Id.Value);
+        public int Compare((JudgedLots Judged, DrawerLot Lot) x, (JudgedLots Judged, DrawerLot Lot) y) =>
+            string.CompareOrdinal(x.Lot.Lot.Id.Value, y.Lot.Lot.Id.Value);
     }
 }

@@ -58,7 +58,11 @@ public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory 
     }
 
     private static (Lot? Lot, LotOffer Offer)? Put(WorkEntry work, PlaceHistory place, Workshop workshop) =>
-        work.Lot is { } name ? workshop.Lots.TryGetValue(name.Value, out var lot) ? (lot, MeasuredLots.Offer(workshop, lot, place)) : null
-        : work.NewPart is { } values ? (null, MeasuredLots.Offer(values, place))
-        : null;
+        work.Lot is { } name
+            ? workshop.Lots.TryGetValue(name.Value, out var lot)
+                ? (lot, MeasuredLots.Offer(workshop, lot, place))
+                : null
+            : work.NewPart is { } values
+                ? (null, MeasuredLots.Offer(values, place))
+                : null;
 }

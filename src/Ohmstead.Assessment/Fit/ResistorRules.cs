@@ -8,15 +8,21 @@ namespace Ohmstead.Assessment.Fit;
 internal static class ResistorRules
 {
     internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer) =>
-    [
-        Kind(place, offer),
-        .. PlainRules.WithinTolerance(place, offer, values => values.Resistance),
-        .. Tolerance(place, offer),
-        .. PlainRules.Rated(FitAspects.Power, place.Power, offer.Power, isAsked: place.Kind.Value.IsFixedResistor, isSameType: false,
-            PlainRules.IsSafety(place)),
-        .. PlainRules.AtLeast(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, PlainRules.IsSafety(place)),
-        .. Working(place, offer),
-    ];
+        [
+            Kind(place, offer),
+            .. PlainRules.WithinTolerance(place, offer, values => values.Resistance),
+            .. Tolerance(place, offer),
+            .. PlainRules.Rated(
+                FitAspects.Power,
+                place.Power,
+                offer.Power,
+                isAsked: place.Kind.Value.IsFixedResistor,
+                isSameType: false,
+                PlainRules.IsSafety(place)
+            ),
+            .. PlainRules.AtLeast(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, PlainRules.IsSafety(place)),
+            .. Working(place, offer),
+        ];
 
     private static Reason Kind(IFitPart place, IFitPart offer)
     {
@@ -42,9 +48,9 @@ internal static class ResistorRules
 
         yield return offer.Tolerance is not { Value.IsRelative: true } now
             ? Reason.Unwritten(FitAspects.Tolerance, () => $"its tolerance is not written, {was.Value} is asked for")
-            : now.Value.Lower < was.Value.Lower || now.Value.Upper > was.Value.Upper
-                ? Reason.Doubt(FitAspects.Tolerance, () => $"{now.Value} is wider than {was.Value}: measure and choose one")
-            : Reason.For(FitAspects.Tolerance, () => $"{now.Value} is not wider than {was.Value}");
+        : now.Value.Lower < was.Value.Lower || now.Value.Upper > was.Value.Upper
+            ? Reason.Doubt(FitAspects.Tolerance, () => $"{now.Value} is wider than {was.Value}: measure and choose one")
+        : Reason.For(FitAspects.Tolerance, () => $"{now.Value} is not wider than {was.Value}");
     }
 
     private static IEnumerable<Reason> Working(IFitPart place, IFitPart offer)
@@ -57,15 +63,17 @@ internal static class ResistorRules
         if (offer.RatedVoltage is not { } rated)
         {
             var words = new Electronics.LazyText(() => $"its voltage rating is not written, {Text(occurs)} occur in its place");
-            yield return PlainRules.IsSafety(place) ? Reason.Against(FitAspects.WorkingVoltage, words)
+            yield return PlainRules.IsSafety(place)
+                ? Reason.Against(FitAspects.WorkingVoltage, words)
                 : Reason.Unwritten(FitAspects.WorkingVoltage, words);
             yield break;
         }
 
         yield return rated.Value.Value >= occurs.Value.Value
             ? Reason.For(FitAspects.WorkingVoltage, () => $"{Text(rated)} for {Text(occurs)} in its place")
-            : Reason.Against(
-                FitAspects.WorkingVoltage, () => $"{Text(rated)} is under the {Text(occurs)} in its place: two in series share it");
+            : Reason.Against(FitAspects.WorkingVoltage, () =>
+                $"{Text(rated)} is under the {Text(occurs)} in its place: two in series share it"
+            );
     }
 
     private static string Text(Written<Quantity> quantity) => QuantityText.Format(quantity.Value);

@@ -27,17 +27,39 @@ internal sealed record TwoForOne(string How, IReadOnlyList<Reason> Reasons)
         if (Combinations.InSeries(offer.Farads, volts).Is(out var series, out _))
         {
             var sum = new Quantity(series.Value.Volts * SharedTo, Dimension.Voltage);
-            yield return Judge("in series", capacitor, offer with { Farads = series.Value.Farads, RatedVolts = sum.Value, EsrOhms = 2m * offer.EsrOhms },
-            [
-                Reason.For(FitAspects.Value, series.Arithmetic, series.Source),
-                Reason.Doubt(FitAspects.Voltage, $"counted as {QuantityText.Format(sum)}: {string.Join("; ", series.Remarks)}", series.Source),
-            ]);
+            yield return Judge(
+                "in series",
+                capacitor,
+                offer with
+                {
+                    Farads = series.Value.Farads,
+                    RatedVolts = sum.Value,
+                    EsrOhms = 2m * offer.EsrOhms,
+                },
+                [
+                    Reason.For(FitAspects.Value, series.Arithmetic, series.Source),
+                    Reason.Doubt(
+                        FitAspects.Voltage,
+                        $"counted as {QuantityText.Format(sum)}: {string.Join("; ", series.Remarks)}",
+                        series.Source
+                    ),
+                ]
+            );
         }
 
         if (capacitor.IsBipolar && !offer.IsBipolar && Combinations.BackToBack(offer.Farads, volts).Is(out var pair, out _))
         {
-            yield return Judge("back to back", capacitor, offer with { Farads = pair.Value.Farads, IsBipolar = true, EsrOhms = 2m * offer.EsrOhms },
-                [Reason.For(FitAspects.Value, pair.Arithmetic, pair.Source)]);
+            yield return Judge(
+                "back to back",
+                capacitor,
+                offer with
+                {
+                    Farads = pair.Value.Farads,
+                    IsBipolar = true,
+                    EsrOhms = 2m * offer.EsrOhms,
+                },
+                [Reason.For(FitAspects.Value, pair.Arithmetic, pair.Source)]
+            );
         }
     }
 
@@ -46,7 +68,12 @@ internal sealed record TwoForOne(string How, IReadOnlyList<Reason> Reasons)
         // The room and the holes are for one.
         var bare = place with { Form = null, Pitch = null, OriginalDiameter = null, OriginalHeight = null };
         var judged = CapacitorSubstitution.Judge(bare, two);
-        IEnumerable<Reason> reasons = judged.Is(out var verdict, out var refusal) ? verdict.Reasons : [Reason.Against(FitAspects.Value, refusal)];
-        return new(how, FitJudge.Sorted([.. reasons, .. own, Reason.Doubt(FitAspects.Size, "two in the room of one: look whether there is room")]));
+        IEnumerable<Reason> reasons = judged.Is(out var verdict, out var refusal)
+            ? verdict.Reasons
+            : [Reason.Against(FitAspects.Value, refusal)];
+        return new(
+            how,
+            FitJudge.Sorted([.. reasons, .. own, Reason.Doubt(FitAspects.Size, "two in the room of one: look whether there is room")])
+        );
     }
 }

@@ -39,23 +39,29 @@ internal static class TypeRules
     internal static bool IsSame(IFitPart place, IFitPart offer) =>
         place.Kind.Value == offer.Kind.Value && place.Type is { } type && offer.Type?.Value == type.Value;
 
-    private static Reason Kind(PartKind was, PartKind now) => (was, now) switch
-    {
-        _ when was == PartKinds.SeleniumRectifier && now.Junction == Junction.Rectifying && now != was =>
-            Reason.Doubt(FitAspects.Kind, "silicon for selenium drops less: the voltage behind it rises, a series resistor takes it up"),
-        _ when was == PartKinds.GermaniumTransistor && now == PartKinds.Transistor =>
-            Reason.Doubt(FitAspects.Kind, "silicon for germanium wants another bias"),
-        _ when was != now => Reason.Against(FitAspects.Kind, $"{now} for {was}: another sort of part"),
-        _ => Reason.For(FitAspects.Kind, $"{was}: the same kind"),
-    };
+    private static Reason Kind(PartKind was, PartKind now) =>
+        (was, now) switch
+        {
+            _ when was == PartKinds.SeleniumRectifier && now.Junction == Junction.Rectifying && now != was => Reason.Doubt(
+                FitAspects.Kind,
+                "silicon for selenium drops less: the voltage behind it rises, a series resistor takes it up"
+            ),
+            _ when was == PartKinds.GermaniumTransistor && now == PartKinds.Transistor => Reason.Doubt(
+                FitAspects.Kind,
+                "silicon for germanium wants another bias"
+            ),
+            _ when was != now => Reason.Against(FitAspects.Kind, $"{now} for {was}: another sort of part"),
+            _ => Reason.For(FitAspects.Kind, $"{was}: the same kind"),
+        };
 
-    private static Reason Type(string? was, string? now) => (was, now) switch
-    {
-        (null, _) => Reason.Missing(FitAspects.Type, "the type of the original is not written"),
-        ({ }, null) => Reason.Missing(FitAspects.Type, () => $"its type is not written, {was} is asked for"),
-        var (one, other) when one == other => Reason.For(FitAspects.Type, () => $"{now}: the same type"),
-        _ => Reason.Doubt(FitAspects.Type, () => $"{now} for {was}: compare the data of both"),
-    };
+    private static Reason Type(string? was, string? now) =>
+        (was, now) switch
+        {
+            (null, _) => Reason.Missing(FitAspects.Type, "the type of the original is not written"),
+            ({ }, null) => Reason.Missing(FitAspects.Type, () => $"its type is not written, {was} is asked for"),
+            var (one, other) when one == other => Reason.For(FitAspects.Type, () => $"{now}: the same type"),
+            _ => Reason.Doubt(FitAspects.Type, () => $"{now} for {was}: compare the data of both"),
+        };
 
     private static IEnumerable<Reason> Ratings(IFitPart place, IFitPart offer, bool isSameType)
     {
@@ -69,26 +75,38 @@ internal static class TypeRules
         // What a lamp draws, and what a coil does, belongs to its circuit; it is not borne.
         if (place.Kind.Value == PartKinds.Lamp && place.Current is { } draws && offer.Current is { } drawn && drawn.Value != draws.Value)
         {
-            yield return Reason.Doubt(FitAspects.Current,
-                () => $"it draws {QuantityText.Format(drawn.Value)}, the original {QuantityText.Format(draws.Value)}: look what feeds it");
+            yield return Reason.Doubt(FitAspects.Current, () =>
+                $"it draws {QuantityText.Format(drawn.Value)}, the original {QuantityText.Format(draws.Value)}: look what feeds it"
+            );
         }
 
-        if (place.Kind.Value.Family == PartFamily.Coil && place.Resistance is { } coil && offer.Resistance is { } winding
-            && !(place.Tolerance is { } wide ? wide.Value.Apply(coil.Value).Contains(winding.Value) : winding.Value == coil.Value))
+        if (
+            place.Kind.Value.Family == PartFamily.Coil
+            && place.Resistance is { } coil
+            && offer.Resistance is { } winding
+            && !(place.Tolerance is { } wide ? wide.Value.Apply(coil.Value).Contains(winding.Value) : winding.Value == coil.Value)
+        )
         {
-            yield return Reason.Doubt(FitAspects.Value,
-                () => $"a winding of {QuantityText.Format(winding.Value)} for {QuantityText.Format(coil.Value)}: look what drives it");
+            yield return Reason.Doubt(FitAspects.Value, () =>
+                $"a winding of {QuantityText.Format(winding.Value)} for {QuantityText.Format(coil.Value)}: look what drives it"
+            );
         }
 
         var bears = place.Kind.Value.Junction == Junction.Rectifying;
-        foreach (var reason in place.Kind.Value == PartKinds.Lamp ? []
-            : PlainRules.Rated(FitAspects.Current, place.Current, offer.Current, bears && !isSameType, isSameType, isSafety))
+        foreach (
+            var reason in place.Kind.Value == PartKinds.Lamp
+                ? []
+                : PlainRules.Rated(FitAspects.Current, place.Current, offer.Current, bears && !isSameType, isSameType, isSafety)
+        )
         {
             yield return reason;
         }
 
-        foreach (var reason in given ? []
-            : PlainRules.Rated(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, bears && !isSameType, isSameType, isSafety))
+        foreach (
+            var reason in given
+                ? []
+                : PlainRules.Rated(FitAspects.Voltage, place.RatedVoltage, offer.RatedVoltage, bears && !isSameType, isSameType, isSafety)
+        )
         {
             yield return reason;
         }

@@ -17,7 +17,10 @@ public sealed record BoardDuty(double HoursPerYear, IReadOnlyList<DutyPhase> Pha
     public static BoardDuty? Of(BoardFile board, CollectionFile collection)
     {
         var (own, usual) = (board.Duty, collection.Duty);
-        if ((own?.HoursPerYear ?? usual?.HoursPerYear) is not { Value: > 0 } hours || (own?.Temperature ?? usual?.Temperature) is not { } warm)
+        if (
+            (own?.HoursPerYear ?? usual?.HoursPerYear) is not { Value: > 0 } hours
+            || (own?.Temperature ?? usual?.Temperature) is not { } warm
+        )
         {
             return null;
         }
@@ -30,9 +33,17 @@ public sealed record BoardDuty(double HoursPerYear, IReadOnlyList<DutyPhase> Pha
         };
 
         // Hours at other temperatures are part of the hours that are written beside them.
-        var times = own is { AtTimes.Length: > 0 } ? own.AtTimes : own is null or { HoursPerYear: null, Temperature: null } ? usual?.AtTimes ?? [] : [];
+        var times =
+            own is { AtTimes.Length: > 0 } ? own.AtTimes
+            : own is null or { HoursPerYear: null, Temperature: null } ? usual?.AtTimes ?? []
+            : [];
         var rest = (long)hours.Value - times.Sum(part => (long)part.HoursPerYear.Value);
-        List<DutyPhase> phases = [.. times.Where(part => part.HoursPerYear.Value > 0).Select(part => new DutyPhase(part.HoursPerYear.Value, (double)part.Temperature.Value.Value))];
+        List<DutyPhase> phases =
+        [
+            .. times
+                .Where(part => part.HoursPerYear.Value > 0)
+                .Select(part => new DutyPhase(part.HoursPerYear.Value, (double)part.Temperature.Value.Value)),
+        ];
         if (rest > 0)
         {
             phases.Insert(0, new(rest, (double)warm.Value.Value));
@@ -40,7 +51,13 @@ public sealed record BoardDuty(double HoursPerYear, IReadOnlyList<DutyPhase> Pha
 
         return new(hours.Value, phases, origin)
         {
-            Fault = rest < 0 ? string.Create(CultureInfo.InvariantCulture, $"the duty names {hours.Value - rest} h a year at other temperatures, more than its {hours.Text} h a year") : null,
+            Fault =
+                rest < 0
+                    ? string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"the duty names {hours.Value - rest} h a year at other temperatures, more than its {hours.Text} h a year"
+                    )
+                    : null,
         };
     }
 }

@@ -11,7 +11,10 @@ public sealed record LifeDates(string Reference, DateOnly Earliest, DateOnly Lat
     /// The day on which it should be measured because of its age: the earliest date, or the latest once it was measured after the earliest; null when it was
     /// measured after both, since then its readings say more than any estimate.
     /// </summary>
-    public DateOnly? MeasureOn => LastRead >= Latest ? null : LastRead >= Earliest ? Latest : Earliest;
+    public DateOnly? MeasureOn =>
+        LastRead >= Latest ? null
+        : LastRead >= Earliest ? Latest
+        : Earliest;
 
     /// <summary>True when even the latest date is past on a day and nothing was measured since.</summary>
     public bool IsPastOn(DateOnly day) => Latest < day && !(LastRead >= Latest);

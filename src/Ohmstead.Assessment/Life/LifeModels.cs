@@ -24,10 +24,17 @@ internal static class LifeModels
     /// <param name="rippleShare">Ripple current over its rating, or null when it is not known.</param>
     /// <param name="voltageShare">Working over rated voltage, or null when it is not known.</param>
     internal static Outcome<(LifeEstimate Shortest, LifeEstimate Longest)> Of(
-        double ratedHours, double ratedCelsius, IReadOnlyList<DutyPhase> phases, double? rippleShare, double? voltageShare)
+        double ratedHours,
+        double ratedCelsius,
+        IReadOnlyList<DutyPhase> phases,
+        double? rippleShare,
+        double? voltageShare
+    )
     {
         var part = new Stress(ratedHours, ratedCelsius, rippleShare, voltageShare is > 0 and <= 1 ? voltageShare : null);
-        if (!At(part, phases, SpreadKelvin).Is(out var hot, out var reason) || !At(part, phases, -SpreadKelvin).Is(out var cool, out reason))
+        if (
+            !At(part, phases, SpreadKelvin).Is(out var hot, out var reason) || !At(part, phases, -SpreadKelvin).Is(out var cool, out reason)
+        )
         {
             return Outcome<(LifeEstimate, LifeEstimate)>.Refused(reason);
         }
@@ -37,9 +44,14 @@ internal static class LifeModels
 
     private static Outcome<List<LifeEstimate>> At(Stress part, IReadOnlyList<DutyPhase> phases, double warmer)
     {
-        var bare = phases.Count == 1
-            ? TenKelvinRule.Hours(part.RatedHours, part.RatedCelsius, phases[0].Celsius + warmer)
-            : TenKelvinRule.MixedDuty(part.RatedHours, part.RatedCelsius, [.. phases.Select(phase => phase with { Celsius = phase.Celsius + warmer })]);
+        var bare =
+            phases.Count == 1
+                ? TenKelvinRule.Hours(part.RatedHours, part.RatedCelsius, phases[0].Celsius + warmer)
+                : TenKelvinRule.MixedDuty(
+                    part.RatedHours,
+                    part.RatedCelsius,
+                    [.. phases.Select(phase => phase with { Celsius = phase.Celsius + warmer })]
+                );
         if (!bare.Is(out var rule, out var reason))
         {
             return Outcome<List<LifeEstimate>>.Refused(reason);
@@ -60,18 +72,31 @@ internal static class LifeModels
 
         if (part.RippleShare is { } ripple)
         {
-            if (!MakersLifeForms.RippleForm(part.RatedHours, part.RatedCelsius, celsius, RatedRiseKelvin, ripple).Is(out var warmed, out reason))
+            if (
+                !MakersLifeForms
+                    .RippleForm(part.RatedHours, part.RatedCelsius, celsius, RatedRiseKelvin, ripple)
+                    .Is(out var warmed, out reason)
+            )
             {
                 return Outcome<List<LifeEstimate>>.Refused(reason);
             }
 
             estimates.Add(warmed);
-            Add(estimates, part.VoltageShare is { } share
-                ? MakersLifeForms.ThreeFactorForm(part.RatedHours, part.RatedCelsius, celsius, RatedRiseKelvin, ripple, share) : default);
+            Add(
+                estimates,
+                part.VoltageShare is { } share
+                    ? MakersLifeForms.ThreeFactorForm(part.RatedHours, part.RatedCelsius, celsius, RatedRiseKelvin, ripple, share)
+                    : default
+            );
         }
         else
         {
-            Add(estimates, part.VoltageShare is { } share ? MakersLifeForms.LinearVoltageForm(part.RatedHours, part.RatedCelsius, celsius, share) : default);
+            Add(
+                estimates,
+                part.VoltageShare is { } share
+                    ? MakersLifeForms.LinearVoltageForm(part.RatedHours, part.RatedCelsius, celsius, share)
+                    : default
+            );
         }
 
         return Outcome<List<LifeEstimate>>.Of(estimates);

@@ -24,7 +24,10 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
     public string Reference => Place.Part.Ref.Value;
 
     /// <summary>The last day on which what sits there was measured, or null.</summary>
-    public DateOnly? LastRead => Place.Readings.LastOrDefault(reading => !reading.IsNew && reading.EmptiedOn is null && ReferenceEquals(reading.Lot, Place.Sitting))?.Visit.Date.Value;
+    public DateOnly? LastRead =>
+        Place
+            .Readings.LastOrDefault(reading => !reading.IsNew && reading.EmptiedOn is null && ReferenceEquals(reading.Lot, Place.Sitting))
+            ?.Visit.Date.Value;
 
     /// <summary>The dates alone, or null where there is no estimate.</summary>
     public LifeDates? Dates => Estimate.Is(out var life, out _) ? new(Reference, life.Earliest, life.Latest, LastRead) : null;
@@ -50,7 +53,8 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
 
     private static PartLife Of(PlaceHistory place, BoardDuty? duty, DutyWords? known, LifeStart? start)
     {
-        var missing = place.FittedBy is not null && place.Sitting is null ? "the lot that it was fitted from is not known"
+        var missing =
+            place.FittedBy is not null && place.Sitting is null ? "the lot that it was fitted from is not known"
             : place.Values.Life is null ? "its rated life is not written, as in life: 2000 h"
             : place.Values.Temperature is null ? "the temperature of its rated life is not written, as in temperature: 105 °C"
             : duty is null ? "neither the board nor the collection says its duty in hours a year and temperature"
@@ -87,7 +91,9 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
         var (life, rated) = (place.Values.Life!, place.Values.Temperature!);
         var given = new List<LazyText>(4)
         {
-            new(() => $"rated {life.Text} at {rated.Text} ({(place.Sitting is { } lot ? "lot " + lot.Id.Value : "as listed for the place")}), {start.Words}"),
+            new(() =>
+                $"rated {life.Text} at {rated.Text} ({(place.Sitting is { } lot ? "lot " + lot.Id.Value : "as listed for the place")}), {start.Words}"
+            ),
             known.Taken,
         };
         if (RippleShare.Of(place) is { } ripple)
@@ -117,5 +123,10 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
     private static LazyText? ShelfBefore(Lot lot, DateOnly fitted) =>
         lot.Values.DateCode is null || LotDates.Of(lot, fitted).Youngest is not { } made || made.AddYears(ShelfLife.UsualYears) > fitted
             ? null
-            : new(() => string.Create(CultureInfo.InvariantCulture, $"made {LotDates.Of(lot, fitted).Words}, {(fitted.DayNumber - made.DayNumber) / 365} years or more before it was fitted: not counted, but seals age on the shelf too"));
+            : new(() =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"made {LotDates.Of(lot, fitted).Words}, {(fitted.DayNumber - made.DayNumber) / 365} years or more before it was fitted: not counted, but seals age on the shelf too"
+                )
+            );
 }

@@ -21,18 +21,32 @@ internal sealed record RippleShare(double Share, LazyText Working)
 
         foreach (var reading in place.Readings.Reverse())
         {
-            if (reading.IsNew || !ReferenceEquals(reading.Lot, place.Sitting) || reading.Reading.Frequency is not { } frequency
-                || reading.Reading.Values.FirstOrDefault(value => value.Measured == Measured.Ripple) is not { Exact: { } peakToPeak } ripple)
+            if (
+                reading.IsNew
+                || !ReferenceEquals(reading.Lot, place.Sitting)
+                || reading.Reading.Frequency is not { } frequency
+                || reading.Reading.Values.FirstOrDefault(value => value.Measured == Measured.Ripple) is not { Exact: { } peakToPeak } ripple
+            )
             {
                 continue;
             }
 
-            if (RippleHeating.FromVoltage((double)peakToPeak.Value, (double)frequency.Value.Value, (double)capacitance.Value.Value).Is(out var current, out _))
+            if (
+                RippleHeating
+                    .FromVoltage((double)peakToPeak.Value, (double)frequency.Value.Value, (double)capacitance.Value.Value)
+                    .Is(out var current, out _)
+            )
             {
                 var share = current.Value / (double)rated.Value.Value;
-                return new(share, new(() => string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"ripple of {ripple.Value.Text} read on {reading.Visit.Date.Text}: {current.Arithmetic}, {share:0.00} of the rated {rated.Text} ({current.Source}); {LifeModels.RatedRiseKelvin} K taken for the rise at rated ripple, makers state 3.5 to 10 K")));
+                return new(
+                    share,
+                    new(() =>
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"ripple of {ripple.Value.Text} read on {reading.Visit.Date.Text}: {current.Arithmetic}, {share:0.00} of the rated {rated.Text} ({current.Source}); {LifeModels.RatedRiseKelvin} K taken for the rise at rated ripple, makers state 3.5 to 10 K"
+                        )
+                    )
+                );
             }
         }
 

@@ -23,7 +23,8 @@ public static class BiasLimits
 
         for (var at = 0; at < limits.Count; at++)
         {
-            limits[at] = part.Kind.Value == PartKinds.CeramicClass2 ? OfCeramic(limits[at], bias) : Usual(limits[at], part.Kind.Value, bias);
+            limits[at] =
+                part.Kind.Value == PartKinds.CeramicClass2 ? OfCeramic(limits[at], bias) : Usual(limits[at], part.Kind.Value, bias);
         }
 
         return limits;
@@ -36,15 +37,29 @@ public static class BiasLimits
             return limit with { Remarks = [.. limit.Remarks, InPlace] };
         }
 
-        var why = new LazyText(() => $"it was read under {QuantityText.Format(bias)} of bias, where class 2 ceramic loses capacitance, and its marking holds without: read it without bias (common practice)");
+        var why = new LazyText(() =>
+            $"it was read under {QuantityText.Format(bias)} of bias, where class 2 ceramic loses capacitance, and its marking holds without: read it without bias (common practice)"
+        );
         return limit with { NothingBelow = why, ProvesOnlyOutside = why };
     }
 
     private static Limit Usual(Limit limit, PartKind kind, Quantity bias)
     {
-        var conditions = kind == PartKinds.AluminiumElectrolytic ? MeasuringConditions.Aluminium : kind == PartKinds.Tantalum ? MeasuringConditions.Tantalum : null;
+        var conditions =
+            kind == PartKinds.AluminiumElectrolytic ? MeasuringConditions.Aluminium
+            : kind == PartKinds.Tantalum ? MeasuringConditions.Tantalum
+            : null;
         return conditions is null || Math.Abs(bias.Value) <= conditions.LargestBiasVolts
             ? limit
-            : limit with { Remarks = [.. limit.Remarks, new LazyText(() => $"read under {QuantityText.Format(bias)} of bias; its value holds under {QuantityText.Format(new Quantity(conditions.LargestBiasVolts, Dimension.Voltage))} at most ({conditions.Source.Text})")] };
+            : limit with
+            {
+                Remarks =
+                [
+                    .. limit.Remarks,
+                    new LazyText(() =>
+                        $"read under {QuantityText.Format(bias)} of bias; its value holds under {QuantityText.Format(new Quantity(conditions.LargestBiasVolts, Dimension.Voltage))} at most ({conditions.Source.Text})"
+                    ),
+                ],
+            };
     }
 }

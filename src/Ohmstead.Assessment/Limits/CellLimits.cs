@@ -24,16 +24,18 @@ public static class CellLimits
 
         var counted = part.Cells?.Value ?? (part.RatedVoltage is { } rated ? chemistry.CellsIn(rated.Value.Value) : null);
         return !chemistry.SpentPack(counted ?? 1).Is(out var spent, out _) || !chemistry.FullPack(counted ?? 1).Is(out var full, out _)
-            ? null : new Limit(
-            LimitKind.EndOfLife,
-            new Interval(new Quantity(spent.Value, Dimension.Voltage), new Quantity(full.Value, Dimension.Voltage)),
-            new(() => $"the type's usual limit ({chemistry.Name}, from its end point to full at rest)"),
-            new(() => $"spent under {spent.Arithmetic}; more than full above {full.Arithmetic}"),
-            new(() => $"{spent.Source.Text}; {full.Source.Text}"))
-        {
-            NothingAbove = counted is null ? CellsUnknownAbove : null,
-            ProvesOnlyOutside = counted is null ? CellsUnknown : null,
-            Remarks = [WithoutLoad],
-        };
+            ? null
+            : new Limit(
+                LimitKind.EndOfLife,
+                new Interval(new Quantity(spent.Value, Dimension.Voltage), new Quantity(full.Value, Dimension.Voltage)),
+                new(() => $"the type's usual limit ({chemistry.Name}, from its end point to full at rest)"),
+                new(() => $"spent under {spent.Arithmetic}; more than full above {full.Arithmetic}"),
+                new(() => $"{spent.Source.Text}; {full.Source.Text}")
+            )
+            {
+                NothingAbove = counted is null ? CellsUnknownAbove : null,
+                ProvesOnlyOutside = counted is null ? CellsUnknown : null,
+                Remarks = [WithoutLoad],
+            };
     }
 }

@@ -45,7 +45,11 @@ public static class ConditionLimits
             Measured.Leakage when LeakageWarmth.Speaks(how) => limit,
             Measured.Capacitance => OfCapacitance(limit, how, isCold),
             Measured.Esr or Measured.LossFactor when !isCold && how.AwayFrom20 is { } warm => Warm(limit, warm),
-            Measured.Esr or Measured.LossFactor when isCold && limit.Kind != LimitKind.Circuit => limit with { NothingAbove = Cold(how, "the ESR rises"), NothingAboveTo = null },
+            Measured.Esr or Measured.LossFactor when isCold && limit.Kind != LimitKind.Circuit => limit with
+            {
+                NothingAbove = Cold(how, "the ESR rises"),
+                NothingAboveTo = null,
+            },
             _ => Told(limit, how),
         };
     }
@@ -62,7 +66,9 @@ public static class ConditionLimits
         {
             return limit with
             {
-                NothingBelow = new(() => $"it was read at {QuantityText.Format(read)}, where an electrolytic shows less than near 100 or 120 Hz, where its value holds (IEC 60384-4, 4.3, from memory)"),
+                NothingBelow = new(() =>
+                    $"it was read at {QuantityText.Format(read)}, where an electrolytic shows less than near 100 or 120 Hz, where its value holds (IEC 60384-4, 4.3, from memory)"
+                ),
                 NothingBelowTo = read.Value <= HighestBoundedHertz ? least : null,
             };
         }
@@ -77,15 +83,33 @@ public static class ConditionLimits
     }
 
     // A warm part shows less than it has at 20 °C: it is inside only where it would be with all of that added.
-    private static Limit Warm(Limit limit, Quantity warm) => !EsrTemperature.LeastShareWarm(warm.Value).Is(out var share, out _) ? limit : limit.ProvedFromShare(
-        share.Value,
-        new(() => $"it was read at {QuantityText.Format(warm)}, where ESR is down to {share.Arithmetic} of that at 20 °C ({share.Source.Text}): let it cool and read again"));
+    private static Limit Warm(Limit limit, Quantity warm) =>
+        !EsrTemperature.LeastShareWarm(warm.Value).Is(out var share, out _)
+            ? limit
+            : limit.ProvedFromShare(
+                share.Value,
+                new(() =>
+                    $"it was read at {QuantityText.Format(warm)}, where ESR is down to {share.Arithmetic} of that at 20 °C ({share.Source.Text}): let it cool and read again"
+                )
+            );
 
-    private static Limit Told(Limit limit, ReadingConditions how) => how.AwayFrom20 is not { } read ? limit
-        : limit with { Remarks = [.. limit.Remarks, new LazyText(() => $"read at {QuantityText.Format(read)}; limits of an electrolytic hold at 20 °C, within 5 K")] };
+    private static Limit Told(Limit limit, ReadingConditions how) =>
+        how.AwayFrom20 is not { } read
+            ? limit
+            : limit with
+            {
+                Remarks =
+                [
+                    .. limit.Remarks,
+                    new LazyText(() => $"read at {QuantityText.Format(read)}; limits of an electrolytic hold at 20 °C, within 5 K"),
+                ],
+            };
 
     private static LazyText Cold(ReadingConditions how, string what) =>
-        new(() => $"it was read at {QuantityText.Format(how.AwayFrom20!.Value)}, where {what}; the limit holds at 20 °C: warm it and read again ({LowTemperatureImpedance.Source.Text})");
+        new(() =>
+            $"it was read at {QuantityText.Format(how.AwayFrom20!.Value)}, where {what}; the limit holds at 20 °C: warm it and read again ({LowTemperatureImpedance.Source.Text})"
+        );
 
-    private static bool IsHigh(Quantity read) => read.Value > MarkingHertz && MeasuringConditions.Match(read.Value, MarkingHertz) == FrequencyMatch.Different;
+    private static bool IsHigh(Quantity read) =>
+        read.Value > MarkingHertz && MeasuringConditions.Match(read.Value, MarkingHertz) == FrequencyMatch.Different;
 }

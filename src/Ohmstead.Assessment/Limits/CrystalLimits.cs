@@ -12,7 +12,8 @@ public static class CrystalLimits
 
     private const decimal WatchHertz = 32_768m;
 
-    private static readonly LazyText KeepsTime = "a clock that keeps the time of day needs ±20 ppm, 1.7 s a day: this limit is not for that";
+    private static readonly LazyText KeepsTime =
+        "a clock that keeps the time of day needs ±20 ppm, 1.7 s a day: this limit is not for that";
 
     private static readonly LazyText AtItsLoad = "it holds at the crystal's load capacitance; a colour subcarrier needs ±30 to 50 ppm";
 
@@ -30,8 +31,11 @@ public static class CrystalLimits
             LimitKind.EndOfLife,
             interval,
             new(() => $"the type's usual limit ({known.Use}), since no tolerance is written"),
-            new(() => $"{QuantityText.Format(nominal)} ±{QuantityText.Format(new Quantity(known.PartsPerMillion, Dimension.Number))} ppm allows {interval}"),
-            new(() => CrystalLimit.Source.Text))
+            new(() =>
+                $"{QuantityText.Format(nominal)} ±{QuantityText.Format(new Quantity(known.PartsPerMillion, Dimension.Number))} ppm allows {interval}"
+            ),
+            new(() => CrystalLimit.Source.Text)
+        )
         {
             Nominal = nominal,
             Remarks = nominal.Value == WatchHertz ? [AtItsLoad, KeepsTime] : [AtItsLoad],

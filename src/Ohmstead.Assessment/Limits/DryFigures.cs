@@ -8,7 +8,8 @@ internal static class DryFigures
 {
     /// <summary>The figures, or null for any other kind.</summary>
     internal static DielectricFigures? Of(IMarkedPart part) =>
-        part.Kind.Value != PartKinds.CeramicClass2 ? part.Kind.Value.Dielectric
+        part.Kind.Value != PartKinds.CeramicClass2
+            ? part.Kind.Value.Dielectric
             : part.Material?.Value.Ceramic ?? DielectricFigures.CeramicClass2;
 
     /// <summary>Whether a part is of ceramic or mica, whose loss does not go with frequency as that of film does.</summary>

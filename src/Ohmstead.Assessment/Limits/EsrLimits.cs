@@ -16,8 +16,10 @@ public static class EsrLimits
     private const decimal LeastShareOfCapacitance = 0.8m;
 
     private static readonly LazyText NoFrequency = "the test frequency is not recorded";
-    private static readonly LazyText NoFrequencyForLimit = "the test frequency is not recorded, so the reading cannot be held against a limit at one";
-    private static readonly LazyText NoFrequencyOfLimit = "the limit names no frequency, so it may hold at 120 Hz or at 100 kHz: write esr_frequency to decide";
+    private static readonly LazyText NoFrequencyForLimit =
+        "the test frequency is not recorded, so the reading cannot be held against a limit at one";
+    private static readonly LazyText NoFrequencyOfLimit =
+        "the limit names no frequency, so it may hold at 120 Hz or at 100 kHz: write esr_frequency to decide";
 
     /// <summary>The limit of ESR that applies, or null when none is known.</summary>
     public static Limit? Esr(IMarkedPart part, string? place, ReadingConditions how)
@@ -33,8 +35,11 @@ public static class EsrLimits
     // The limit that follows from the dissipation factor.
     private static Limit? OfTheLoss(IMarkedPart part, ReadingConditions how)
     {
-        if (LossLimit.Of(part) is not { } loss || part.Capacitance is not { Value.Value: > 0m and var farads }
-            || !LossFactor.EsrOhms(loss.For(how.IsNew), loss.Hertz, farads).Is(out var ohms, out _))
+        if (
+            LossLimit.Of(part) is not { } loss
+            || part.Capacitance is not { Value.Value: > 0m and var farads }
+            || !LossFactor.EsrOhms(loss.For(how.IsNew), loss.Hertz, farads).Is(out var ohms, out _)
+        )
         {
             return null;
         }
@@ -45,7 +50,13 @@ public static class EsrLimits
             new Interval(null, upper),
             LazyText.Of(loss, static loss => loss.Origin),
             new EsrArithmetic(loss, farads, upper, how.IsNew),
-            LazyText.Of(loss, how.IsNew ? static loss => $"{loss.Source}; {LossFactor.Source.Text}" : static loss => $"{loss.SourceWorn}; {LossFactor.Source.Text}"))
+            LazyText.Of(
+                loss,
+                how.IsNew
+                    ? static loss => $"{loss.Source}; {LossFactor.Source.Text}"
+                    : static loss => $"{loss.SourceWorn}; {LossFactor.Source.Text}"
+            )
+        )
         {
             ProvesOnlyInside = loss.NoSourceAbove,
         };
@@ -58,11 +69,18 @@ public static class EsrLimits
     private static Limit Own(IMarkedPart part, Written<Quantity> own, string? place, ReadingConditions how)
     {
         var limit = new Limit(
-            place is null ? LimitKind.Delivery : LimitKind.Circuit, new Interval(part.EsrLow?.Value, own.Value), place ?? "the part's own limit", new(() => $"at most {own.Text}, as written"), "the record");
+            place is null ? LimitKind.Delivery : LimitKind.Circuit,
+            new Interval(part.EsrLow?.Value, own.Value),
+            place ?? "the part's own limit",
+            new(() => $"at most {own.Text}, as written"),
+            "the record"
+        );
         var (held, read) = (part.EsrFrequency?.Value, how.Frequency);
         if (held is { } at && read is { } by)
         {
-            return at.Value == by.Value ? limit : WithLow(At(limit, OtherFrequency.Esr(own.Value.Value, at.Value, by.Value), by, at.Value), part, at.Value, by);
+            return at.Value == by.Value
+                ? limit
+                : WithLow(At(limit, OtherFrequency.Esr(own.Value.Value, at.Value, by.Value), by, at.Value), part, at.Value, by);
         }
 
         var proved = OtherFrequency.EsrAtUnknown(own.Value.Value, held?.Value, read?.Value);
@@ -100,11 +118,14 @@ public static class EsrLimits
             }
             : limit;
 
-    private static Limit At(Limit limit, Outcome<Worked<ProvedLimits>> known, Quantity read, decimal limitHertz) => !known.Is(out var proved, out _) ? limit : limit with
-    {
-        ProvedTo = (limit.Interval.Upper!.Value with { Value = proved.Value.InsideTo }, Between(read, limitHertz, proved)),
-        Explained = (limit.Interval.Upper!.Value with { Value = proved.Value.OutsideAbove }, Between(read, limitHertz, proved)),
-    };
+    private static Limit At(Limit limit, Outcome<Worked<ProvedLimits>> known, Quantity read, decimal limitHertz) =>
+        !known.Is(out var proved, out _)
+            ? limit
+            : limit with
+            {
+                ProvedTo = (limit.Interval.Upper!.Value with { Value = proved.Value.InsideTo }, Between(read, limitHertz, proved)),
+                Explained = (limit.Interval.Upper!.Value with { Value = proved.Value.OutsideAbove }, Between(read, limitHertz, proved)),
+            };
 
     // Where nobody wrote a frequency, a reading proves what it would prove at each that meters have, and else nothing.
     private static Limit Unwritten(Limit limit, Outcome<Worked<ProvedLimits>> known, LazyText why)
@@ -123,20 +144,32 @@ public static class EsrLimits
         };
     }
 
-    private static Limit OnlyAt(Limit limit, Quantity read, decimal limitHertz) => MeasuringConditions.Match(read.Value, limitHertz) != FrequencyMatch.Different ? limit : limit with
-    {
-        ProvesOnlyOutside = new OtherThanItsLimit(read, limitHertz),
-        ProvesOnlyInside = new OtherThanItsLimit(read, limitHertz),
-    };
+    private static Limit OnlyAt(Limit limit, Quantity read, decimal limitHertz) =>
+        MeasuringConditions.Match(read.Value, limitHertz) != FrequencyMatch.Different
+            ? limit
+            : limit with
+            {
+                ProvesOnlyOutside = new OtherThanItsLimit(read, limitHertz),
+                ProvesOnlyInside = new OtherThanItsLimit(read, limitHertz),
+            };
 
     private static LazyText Between(Quantity read, decimal limitHertz, Worked<ProvedLimits> proved) =>
-        new(() => $"it was read at {QuantityText.Format(read)} and the limit holds at {QuantityText.Format(Hertz(limitHertz))}: a part on its limit reads {proved.Arithmetic} there, and how it divides is not known ({proved.Source.Text})");
+        new(() =>
+            $"it was read at {QuantityText.Format(read)} and the limit holds at {QuantityText.Format(Hertz(limitHertz))}: a part on its limit reads {proved.Arithmetic} there, and how it divides is not known ({proved.Source.Text})"
+        );
 
-    private static Limit BesideIt(Limit limit, IMarkedPart part, ReadingConditions how) => limit with { ReadAt = how.Frequency, Beside = LeastCapacitance(part) };
+    private static Limit BesideIt(Limit limit, IMarkedPart part, ReadingConditions how) =>
+        limit with
+        {
+            ReadAt = how.Frequency,
+            Beside = LeastCapacitance(part),
+        };
 
     /// <summary>The least capacitance that a part inside its limits has: one with less has failed by that.</summary>
-    internal static Quantity? LeastCapacitance(IMarkedPart part) => part.Capacitance is not { Value: { Value: > 0m } mark } ? null
-        : part.Tolerance is { } tolerance && tolerance.Value.Apply(mark).Lower is { Value: > 0m } least ? least : mark with { Value = mark.Value * LeastShareOfCapacitance };
+    internal static Quantity? LeastCapacitance(IMarkedPart part) =>
+        part.Capacitance is not { Value: { Value: > 0m } mark } ? null
+        : part.Tolerance is { } tolerance && tolerance.Value.Apply(mark).Lower is { Value: > 0m } least ? least
+        : mark with { Value = mark.Value * LeastShareOfCapacitance };
 
     /// <summary>The limit of dissipation factor that applies, or null when none is known.</summary>
     public static Limit? Loss(IMarkedPart part, ReadingConditions how)
@@ -153,13 +186,20 @@ public static class EsrLimits
             new Interval(null, upper),
             LazyText.Of(loss, static loss => loss.Origin),
             isNew ? LazyText.Of(loss, static loss => loss.Arithmetic) : new WornLoss(loss, upper),
-            LazyText.Of(loss, isNew ? static loss => loss.Source : static loss => loss.SourceWorn))
+            LazyText.Of(loss, isNew ? static loss => loss.Source : static loss => loss.SourceWorn)
+        )
         {
             ReadAt = how.Frequency,
             Beside = LeastCapacitance(part),
             ProvesOnlyInside = loss.NoSourceAbove,
         };
-        limit = loss.Borne is { } borne && borne.Value > upper.Value ? limit with { Explained = (upper with { Value = borne.Value }, borne.Why) } : limit;
+        limit =
+            loss.Borne is { } borne && borne.Value > upper.Value
+                ? limit with
+                {
+                    Explained = (upper with { Value = borne.Value }, borne.Why),
+                }
+                : limit;
         return how.Frequency is not { } read ? limit with { ProvesOnlyOutside = NoFrequency, ProvesOnlyInside = NoFrequency }
             : MeasuringConditions.Match(read.Value, loss.Hertz) == FrequencyMatch.Same ? limit
             : loss.IsStraight ? At(limit, OtherFrequency.LossFactor(upper.Value, loss.Hertz, read.Value), read, loss.Hertz)
@@ -170,9 +210,10 @@ public static class EsrLimits
 
     private sealed class EsrArithmetic(LossLimit loss, decimal farads, Quantity upper, bool isNew) : LazyText
     {
-        protected override string Write() => isNew || loss.IsForNewAlone
-            ? $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, loss.Hertz, farads).Value.Arithmetic}"
-            : $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, loss.Hertz, farads).Value.Arithmetic}; worn part: {loss.WornWords} = {QuantityText.Format(upper, 4)}";
+        protected override string Write() =>
+            isNew || loss.IsForNewAlone
+                ? $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, loss.Hertz, farads).Value.Arithmetic}"
+                : $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, loss.Hertz, farads).Value.Arithmetic}; worn part: {loss.WornWords} = {QuantityText.Format(upper, 4)}";
     }
 
     private sealed class WornLoss(LossLimit loss, Quantity upper) : LazyText
@@ -182,6 +223,7 @@ public static class EsrLimits
 
     private sealed class OtherThanItsLimit(Quantity read, decimal limitHertz) : LazyText
     {
-        protected override string Write() => $"the limit holds at {QuantityText.Format(Hertz(limitHertz))} and the reading was taken at {QuantityText.Format(read)}";
+        protected override string Write() =>
+            $"the limit holds at {QuantityText.Format(Hertz(limitHertz))} and the reading was taken at {QuantityText.Format(read)}";
     }
 }

@@ -21,14 +21,17 @@ public static class InsulationLimits
         "today's makers promise more, and what an older part had to keep is in no source at hand: only under 1 GΩ is it a fault by all of them, so replace it where people rely on it";
 
     private static readonly LazyText NoVoltage = "the record does not say at which voltage it was read";
-    private static readonly LazyText ByOhmmeter = "an ohmmeter reads at a volt or so, and insulation is proved at the voltage of the part: write at_voltage";
-    private static readonly LazyText NoMinute = "the record does not say after how long it was read, and insulation rises for a minute: a sound part may show a sixtieth of it after a second";
+    private static readonly LazyText ByOhmmeter =
+        "an ohmmeter reads at a volt or so, and insulation is proved at the voltage of the part: write at_voltage";
+    private static readonly LazyText NoMinute =
+        "the record does not say after how long it was read, and insulation rises for a minute: a sound part may show a sixtieth of it after a second";
 
     /// <summary>The limit that applies, or null when none is known.</summary>
     /// <param name="part">What the part is.</param>
     /// <param name="how">How it was read.</param>
     /// <param name="measured">Insulation, or the resistance that an ohmmeter shows of it.</param>
-    public static Limit? For(IMarkedPart part, ReadingConditions how, Measured measured = Measured.Insulation) => Known(part, how) is { } limit ? With(limit, part, how, measured) : null;
+    public static Limit? For(IMarkedPart part, ReadingConditions how, Measured measured = Measured.Insulation) =>
+        Known(part, how) is { } limit ? With(limit, part, how, measured) : null;
 
     private static Limit? Known(IMarkedPart part, ReadingConditions how)
     {
@@ -36,8 +39,12 @@ public static class InsulationLimits
         {
             var ohms = new Quantity(volts.Value / own.Value.Value, Dimension.Resistance);
             return new Limit(
-                LimitKind.Delivery, new Interval(ohms, null), "the part's own leakage limit",
-                new(() => $"{QuantityText.Format(volts)} / {own.Text} = {QuantityText.Format(ohms, 4)}"), "the record; Ohm's law");
+                LimitKind.Delivery,
+                new Interval(ohms, null),
+                "the part's own leakage limit",
+                new(() => $"{QuantityText.Format(volts)} / {own.Text} = {QuantityText.Format(ohms, 4)}"),
+                "the record; Ohm's law"
+            );
         }
 
         return OfTheType(part, how);
@@ -53,17 +60,21 @@ public static class InsulationLimits
 
         if (SuppressorFigures.Of(part) is { } mains)
         {
-            return !mains.LeastOhms(farads, how.IsNew).Is(out var ohms, out _) ? null : new Limit(
-                how.IsNew ? LimitKind.Delivery : LimitKind.EndOfLife,
-                new Interval(new Quantity(ohms.Value, Dimension.Resistance), null),
-                new(() => $"the usual limit of a capacitor on the mains ({mains.Dielectric})"),
-                ohms.Arithmetic,
-                new(() => ohms.Source.Text))
-            {
-                ExplainedBelow = ohms.Value > SuppressionFigures.FaultBelowOhms && mains != SuppressionFigures.CeramicDisc
-                    ? (new Quantity(SuppressionFigures.FaultBelowOhms, Dimension.Resistance), OlderParts)
-                    : null,
-            };
+            return !mains.LeastOhms(farads, how.IsNew).Is(out var ohms, out _)
+                ? null
+                : new Limit(
+                    how.IsNew ? LimitKind.Delivery : LimitKind.EndOfLife,
+                    new Interval(new Quantity(ohms.Value, Dimension.Resistance), null),
+                    new(() => $"the usual limit of a capacitor on the mains ({mains.Dielectric})"),
+                    ohms.Arithmetic,
+                    new(() => ohms.Source.Text)
+                )
+                {
+                    ExplainedBelow =
+                        ohms.Value > SuppressionFigures.FaultBelowOhms && mains != SuppressionFigures.CeramicDisc
+                            ? (new Quantity(SuppressionFigures.FaultBelowOhms, Dimension.Resistance), OlderParts)
+                            : null,
+                };
         }
 
         if (DryFigures.Of(part) is not { } figures || !figures.LeastInsulationOhms(farads).Is(out var least, out _))
@@ -76,8 +87,13 @@ public static class InsulationLimits
             how.IsNew ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(lower, null),
             new(() => $"the type's usual limit ({figures.Dielectric})"),
-            how.IsNew ? least.Arithmetic : new(() => $"{least.Arithmetic}; worn part: {QuantityText.Format(new Quantity(figures.WornShare, Dimension.Number))} of it = {QuantityText.Format(lower, 4)}"),
-            new(() => how.IsNew ? least.Source.Text : $"{least.Source.Text}; worn: {figures.WornSource.Text}"))
+            how.IsNew
+                ? least.Arithmetic
+                : new(() =>
+                    $"{least.Arithmetic}; worn part: {QuantityText.Format(new Quantity(figures.WornShare, Dimension.Number))} of it = {QuantityText.Format(lower, 4)}"
+                ),
+            new(() => how.IsNew ? least.Source.Text : $"{least.Source.Text}; worn: {figures.WornSource.Text}")
+        )
         {
             Remarks = [new LazyText(() => figures.Note)],
         };
@@ -93,11 +109,18 @@ public static class InsulationLimits
         }
 
         var share = InsulationConditions.ShareAfter(how.After?.Value).Value;
-        return how.After is not { } early ? judged.MayReadLess(share, NoMinute) : judged with
-        {
-            NothingBelow = new(() => $"it was read after {QuantityText.Format(early)}, the limit holds after a minute, and insulation still rises"),
-            NothingBelowTo = new Quantity((judged.ExplainedBelow?.DownTo ?? judged.Interval.Lower!.Value).Value * share, Dimension.Resistance),
-        };
+        return how.After is not { } early
+            ? judged.MayReadLess(share, NoMinute)
+            : judged with
+            {
+                NothingBelow = new(() =>
+                    $"it was read after {QuantityText.Format(early)}, the limit holds after a minute, and insulation still rises"
+                ),
+                NothingBelowTo = new Quantity(
+                    (judged.ExplainedBelow?.DownTo ?? judged.Interval.Lower!.Value).Value * share,
+                    Dimension.Resistance
+                ),
+            };
     }
 
     private static Limit Warm(Limit limit, ReadingConditions how)
@@ -107,7 +130,9 @@ public static class InsulationLimits
             return limit;
         }
 
-        LazyText why = new(() => $"it was read at {QuantityText.Format(read)}, where insulation is {share.Arithmetic} of that at 20 °C ({share.Source.Text})");
+        LazyText why = new(() =>
+            $"it was read at {QuantityText.Format(read)}, where insulation is {share.Arithmetic} of that at 20 °C ({share.Source.Text})"
+        );
         return share.Value < 1m ? limit.MayReadLess(share.Value, why) : limit.ProvedFromTimes(share.Value, why);
     }
 
@@ -125,7 +150,10 @@ public static class InsulationLimits
 
         var least = InsulationConditions.LeastVolts(part.RatedVoltage?.Value.Value);
         least = !SuppressorFigures.Stands(part) ? least : Math.Max(least, LeastVoltsOnTheMains);
-        return at.Value >= least ? null
-            : new(() => $"it was read at {QuantityText.Format(at)}, and its insulation is proved at {QuantityText.Format(new Quantity(least, Dimension.Voltage))} or more ({InsulationConditions.Voltage.Text})");
+        return at.Value >= least
+            ? null
+            : new(() =>
+                $"it was read at {QuantityText.Format(at)}, and its insulation is proved at {QuantityText.Format(new Quantity(least, Dimension.Voltage))} or more ({InsulationConditions.Voltage.Text})"
+            );
     }
 }

@@ -14,11 +14,11 @@ public static class JunctionLimits
 
     private static readonly LazyText MaterialUnknown =
         "taken for silicon, since the record names no material: germanium drops 0.15 to 0.4 V and Schottky 0.1 to 0.45 V; "
-            + "write material: to decide";
+        + "write material: to decide";
 
     private static readonly LazyText CurrentUnknown =
         "the record does not say at what current it was read, and so near to the edge that decides: meters test with "
-            + "0.5 to 2 mA; write current";
+        + "0.5 to 2 mA; write current";
 
     private static readonly LazyText NoTestCurrent =
         "the record does not say at what current it was read: the voltage holds at the current of the data sheet";
@@ -51,18 +51,24 @@ public static class JunctionLimits
     private static Limit Junctions(JunctionDrop junction, decimal low, int inSeries, ReadingConditions how)
     {
         var (least, most) = (
-            new Quantity(low * inSeries, Dimension.Voltage), new Quantity(junction.HighVolts * inSeries, Dimension.Voltage));
+            new Quantity(low * inSeries, Dimension.Voltage),
+            new Quantity(junction.HighVolts * inSeries, Dimension.Voltage)
+        );
         var limit = new Limit(
             LimitKind.EndOfLife,
             new Interval(least, most),
             new(() =>
                 $"the type's usual limit ({junction.Material}, "
-                    + $"{(inSeries == 1 ? "one junction" : "two junctions in series")}, at about 1 mA)"),
+                + $"{(inSeries == 1 ? "one junction" : "two junctions in series")}, at about 1 mA)"
+            ),
             new(() =>
-                inSeries == 1 ? $"{QuantityText.Format(least)} … {QuantityText.Format(most)}"
+                inSeries == 1
+                    ? $"{QuantityText.Format(least)} … {QuantityText.Format(most)}"
                     : $"twice {QuantityText.Format(new Quantity(low, Dimension.Voltage))} … "
-                        + $"{QuantityText.Format(new Quantity(junction.HighVolts, Dimension.Voltage))}"),
-            LazyText.Of(junction, static junction => junction.Source.Text));
+                        + $"{QuantityText.Format(new Quantity(junction.HighVolts, Dimension.Voltage))}"
+            ),
+            LazyText.Of(junction, static junction => junction.Source.Text)
+        );
         if (how.TestCurrent is not null)
         {
             return limit;
@@ -83,9 +89,13 @@ public static class JunctionLimits
     /// </summary>
     public static Limit? Zener(IMarkedPart part, ReadingConditions how)
     {
-        if (part.Tolerance is not null || part.TellingType is not { } type || ZenerType.Of(type.Value) is not { } zener
+        if (
+            part.Tolerance is not null
+            || part.TellingType is not { } type
+            || ZenerType.Of(type.Value) is not { } zener
             || (part.RatedVoltage?.Value.Value ?? zener.NominalVolts) is not { } volts
-                || !ZenerTolerance.For(zener.Series, zener.Suffix).Is(out var share, out _))
+            || !ZenerTolerance.For(zener.Series, zener.Suffix).Is(out var share, out _)
+        )
         {
             return null;
         }
@@ -97,7 +107,8 @@ public static class JunctionLimits
             interval,
             "the suffix of its type",
             new(() => $"{share.Arithmetic}; {QuantityText.Format(nominal)} allows {interval}"),
-            new(() => share.Source.Text))
+            new(() => share.Source.Text)
+        )
         {
             Nominal = nominal,
             Remarks = how.TestCurrent is null ? [NoTestCurrent] : [],
@@ -116,14 +127,21 @@ public static class JunctionLimits
 
         var upper = own.Value with { Value = own.Value.Value * (how.IsNew ? 1m : WornLeakage) };
         return how.IsNew
-            ? new Limit(LimitKind.Delivery, new Interval(null, upper), "the part's own limit",
-                new(() => $"at most {own.Text}, as written"), "the record")
+            ? new Limit(
+                LimitKind.Delivery,
+                new Interval(null, upper),
+                "the part's own limit",
+                new(() => $"at most {own.Text}, as written"),
+                "the record"
+            )
             : new Limit(
                 LimitKind.EndOfLife,
                 new Interval(null, upper),
                 "the type's usual limit",
                 new(() => $"worn germanium: 10 x {own.Text} = {QuantityText.Format(upper)}"),
-                new(() => AcceptLimit.Find("bipolar transistor")!.Source.Text
-                    + ": germanium with ten times the leakage of its type is replaced"));
+                new(() =>
+                    AcceptLimit.Find("bipolar transistor")!.Source.Text + ": germanium with ten times the leakage of its type is replaced"
+                )
+            );
     }
 }

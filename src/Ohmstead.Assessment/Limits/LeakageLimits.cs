@@ -17,8 +17,10 @@ public static class LeakageLimits
     // The sheets of the general rule end here; cans above it are rated as computer-grade ones are.
     private const decimal LargestGeneralVolts = 450m;
 
-    private static readonly LazyText NoVoltage = "the record does not say at which voltage it was read, and leakage falls with the voltage: write at_voltage";
-    private static readonly LazyText NoMinute = "the record does not say after how long it was read, and leakage falls for minutes: write after";
+    private static readonly LazyText NoVoltage =
+        "the record does not say at which voltage it was read, and leakage falls with the voltage: write at_voltage";
+    private static readonly LazyText NoMinute =
+        "the record does not say after how long it was read, and leakage falls for minutes: write after";
 
     /// <summary>The limit that applies, or null when none is known.</summary>
     public static Limit? For(IMarkedPart part, ReadingConditions how)
@@ -28,11 +30,19 @@ public static class LeakageLimits
             return OfElectrolytic(part, how) is { } known ? LeakageWarmth.Adjust(known, part, how) : null;
         }
 
-        return part.Kind.Value.Family == PartFamily.Capacitor ? OfDry(part, how) : part.LeakageLimit is { } own ? Own(own) : null;
+        return part.Kind.Value.Family == PartFamily.Capacitor ? OfDry(part, how)
+            : part.LeakageLimit is { } own ? Own(own)
+            : null;
     }
 
-    private static Limit Own(Written<Quantity> own) => new(
-        LimitKind.Delivery, new Interval(null, own.Value), "the part's own limit", LazyText.Of(own, static own => $"at most {own.Text}, as written"), "the record");
+    private static Limit Own(Written<Quantity> own) =>
+        new(
+            LimitKind.Delivery,
+            new Interval(null, own.Value),
+            "the part's own limit",
+            LazyText.Of(own, static own => $"at most {own.Text}, as written"),
+            "the record"
+        );
 
     // A limit of the part's own holds at its rated voltage and after the minutes of its type, as data sheets have it.
     private static Limit? OfElectrolytic(IMarkedPart part, ReadingConditions how)
@@ -52,21 +62,27 @@ public static class LeakageLimits
             }
         }
 
-        var limit = part.LeakageLimit is { } own ? Own(own) : new Limit(
-            LimitKind.Delivery,
-            new Interval(null, new Quantity(worked!.Value / 1_000_000m, Dimension.Current)),
-            LazyText.Of(rule!, static rule => $"the type's usual limit ({rule.Name})"),
-            worked.Arithmetic,
-            LazyText.Of(worked.Source, static source => source.Text))
-        {
-            Remarks = [.. worked.Remarks],
-        };
+        var limit = part.LeakageLimit is { } own
+            ? Own(own)
+            : new Limit(
+                LimitKind.Delivery,
+                new Interval(null, new Quantity(worked!.Value / 1_000_000m, Dimension.Current)),
+                LazyText.Of(rule!, static rule => $"the type's usual limit ({rule.Name})"),
+                worked.Arithmetic,
+                LazyText.Of(worked.Source, static source => source.Text)
+            )
+            {
+                Remarks = [.. worked.Remarks],
+            };
         var seconds = (rule?.Minutes ?? 1m) * SecondsInMinute;
         return limit with
         {
             ProvesOnlyInside = how.After is { } after && after.Value < seconds ? ReadEarly(after, seconds) : null,
             DoubtsOutside = how.After is null ? NoMinute : null,
-            ProvesOnlyOutside = how.AtVoltage is not { } at ? NoVoltage : part.RatedVoltage is { } rated && at.Value < rated.Value.Value ? ReadLow(at, rated) : null,
+            ProvesOnlyOutside =
+                how.AtVoltage is not { } at ? NoVoltage
+                : part.RatedVoltage is { } rated && at.Value < rated.Value.Value ? ReadLow(at, rated)
+                : null,
         };
     }
 
@@ -75,7 +91,13 @@ public static class LeakageLimits
     {
         if ((how.AtVoltage ?? part.RatedVoltage?.Value) is not { Value: > 0m } volts)
         {
-            return part.LeakageLimit is { } written ? Own(written) with { ProvesOnlyOutside = NoVoltage, DoubtsOutside = how.After is null ? NoMinute : null } : null;
+            return part.LeakageLimit is { } written
+                ? Own(written) with
+                {
+                    ProvesOnlyOutside = NoVoltage,
+                    DoubtsOutside = how.After is null ? NoMinute : null,
+                }
+                : null;
         }
 
         if (InsulationLimits.For(part, how) is not { Interval.Lower: { Value: > 0m } lower } insulation)
@@ -83,12 +105,16 @@ public static class LeakageLimits
             return null;
         }
 
-        var limit = part.LeakageLimit is { } own ? Own(own) : insulation with
-        {
-            Interval = new Interval(null, Current(volts, lower)),
-            Arithmetic = new(() => $"{insulation.Arithmetic}; {QuantityText.Format(volts)} / {QuantityText.Format(lower, 4)} = {QuantityText.Format(Current(volts, lower), 4)}"),
-            Source = new(() => $"{insulation.Source}; Ohm's law"),
-        };
+        var limit = part.LeakageLimit is { } own
+            ? Own(own)
+            : insulation with
+            {
+                Interval = new Interval(null, Current(volts, lower)),
+                Arithmetic = new(() =>
+                    $"{insulation.Arithmetic}; {QuantityText.Format(volts)} / {QuantityText.Format(lower, 4)} = {QuantityText.Format(Current(volts, lower), 4)}"
+                ),
+                Source = new(() => $"{insulation.Source}; Ohm's law"),
+            };
         return limit with
         {
             ProvesOnlyOutside = how.AtVoltage is null ? NoVoltage : insulation.ProvesOnlyOutside,
@@ -105,10 +131,13 @@ public static class LeakageLimits
 
     private static Quantity Current(Quantity volts, Quantity ohms) => new(volts.Value / ohms.Value, Dimension.Current);
 
-    private static LazyText ReadEarly(Quantity after, decimal seconds) => new(() =>
-        $"it was read after {QuantityText.Format(after)}, the limit holds after {QuantityText.Format(new Quantity(seconds, Dimension.Duration))}, and leakage still falls");
+    private static LazyText ReadEarly(Quantity after, decimal seconds) =>
+        new(() =>
+            $"it was read after {QuantityText.Format(after)}, the limit holds after {QuantityText.Format(new Quantity(seconds, Dimension.Duration))}, and leakage still falls"
+        );
 
-    private static LazyText ReadLow(Quantity volts, Written<Quantity> rated) => new(() => $"it was read at {QuantityText.Format(volts)}, the limit holds at {rated.Text}");
+    private static LazyText ReadLow(Quantity volts, Written<Quantity> rated) =>
+        new(() => $"it was read at {QuantityText.Format(volts)}, the limit holds at {rated.Text}");
 
     private static LeakageRule? RuleFor(PartKind kind, decimal? ratedVolts) =>
         kind == PartKinds.AluminiumElectrolytic ? OfVoltage(ratedVolts)

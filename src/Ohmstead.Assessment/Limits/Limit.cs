@@ -92,10 +92,14 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
     public ImmutableArray<LazyText> Remarks { get; init; } = [];
 
     /// <summary>The readings that prove the part inside.</summary>
-    public Interval ProvedInside => ProvedTo is null && ProvedFrom is null ? Interval : new(ProvedFrom?.From ?? Interval.Lower, ProvedTo?.UpTo ?? Interval.Upper);
+    public Interval ProvedInside =>
+        ProvedTo is null && ProvedFrom is null ? Interval : new(ProvedFrom?.From ?? Interval.Lower, ProvedTo?.UpTo ?? Interval.Upper);
 
     /// <summary>The readings that a part inside its limit may give: beyond them it is proved outside.</summary>
-    public Interval MayBeInside => Explained is null && ExplainedBelow is null ? Interval : new(ExplainedBelow?.DownTo ?? Interval.Lower, Explained?.UpTo ?? Interval.Upper);
+    public Interval MayBeInside =>
+        Explained is null && ExplainedBelow is null
+            ? Interval
+            : new(ExplainedBelow?.DownTo ?? Interval.Lower, Explained?.UpTo ?? Interval.Upper);
 
     /// <summary>
     /// What a reading is held against, and whether it proves the part inside: what proves each side where something was taken from what it says.
@@ -110,8 +114,10 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
     /// <summary>Why a reading between what is proved inside and what may be inside does not decide.</summary>
     /// <param name="value">The reading.</param>
     public LazyText? WhyBetween(decimal value) =>
-        value > Interval.Upper?.Value ? Explained?.Why : value < Interval.Lower?.Value ? ExplainedBelow?.Why
-        : value > ProvedTo?.UpTo.Value ? ProvedTo?.Why : ProvedFrom?.Why;
+        value > Interval.Upper?.Value ? Explained?.Why
+        : value < Interval.Lower?.Value ? ExplainedBelow?.Why
+        : value > ProvedTo?.UpTo.Value ? ProvedTo?.Why
+        : ProvedFrom?.Why;
 
     private sealed class Range(Interval interval) : LazyText
     {

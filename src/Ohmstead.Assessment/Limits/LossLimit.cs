@@ -69,8 +69,13 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
         var kind = part.Kind.Value;
         if (kind.DriesOut)
         {
-            return part.RatedVoltage is not { } rated ? null
-                : OfSeries(rated.Value.Value > LargestSeriesVolts ? LossFactorSeries.Above450Volts : LossFactorSeries.General105, rated.Value.Value, farads);
+            return part.RatedVoltage is not { } rated
+                ? null
+                : OfSeries(
+                    rated.Value.Value > LargestSeriesVolts ? LossFactorSeries.Above450Volts : LossFactorSeries.General105,
+                    rated.Value.Value,
+                    farads
+                );
         }
 
         if (kind == PartKinds.Tantalum)
@@ -80,22 +85,31 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
 
         if (SuppressorFigures.Of(part) is { } figures)
         {
-            return figures.LargestLossFactor(farads, isNew: true).Is(out var delivered, out _) && figures.LargestLossFactor(farads, isNew: false).Is(out var last, out _)
+            return
+                figures.LargestLossFactor(farads, isNew: true).Is(out var delivered, out _)
+                && figures.LargestLossFactor(farads, isNew: false).Is(out var last, out _)
                 ? new OfSuppressor(figures, delivered, last)
                 : null;
         }
 
-        return DryFigures.Of(part) is { } dry && dry.LossFor(farads) is { } loss ? new OfDielectric(dry, loss, DryFigures.IsCeramicOrMica(part)) : null;
+        return DryFigures.Of(part) is { } dry && dry.LossFor(farads) is { } loss
+            ? new OfDielectric(dry, loss, DryFigures.IsCeramicOrMica(part))
+            : null;
     }
 
-    private static decimal OwnHertz(IMarkedPart part) => part.Kind.Value.IsElectrolytic ? ElectrolyticHertz
-        : part.Capacitance is { } farads && DryFigures.Of(part)?.LossFor(farads.Value.Value) is { } loss ? loss.Hertz : OthersHertz;
+    private static decimal OwnHertz(IMarkedPart part) =>
+        part.Kind.Value.IsElectrolytic ? ElectrolyticHertz
+        : part.Capacitance is { } farads && DryFigures.Of(part)?.LossFor(farads.Value.Value) is { } loss ? loss.Hertz
+        : OthersHertz;
 
     // The three readings of the +0.02 rule differ for some values; the strict one is used and the text says so.
     private static ElectrolyticSeries? OfSeries(LossFactorSeries series, decimal ratedVolts, decimal farads) =>
-        series.ColumnFrom(ratedVolts) is { } column && LossFactorSeries.StrictFrom(column.LossFactor, farads).Is(out var strict, out _) ? new(series, column, farads, strict) : null;
+        series.ColumnFrom(ratedVolts) is { } column && LossFactorSeries.StrictFrom(column.LossFactor, farads).Is(out var strict, out _)
+            ? new(series, column, farads, strict)
+            : null;
 
-    private sealed class Own(Written<Quantity> own, decimal wornFactor, decimal hertz, bool isCeramicOrMica) : LossLimit(own.Value.Value, own.Value.Value * wornFactor, hertz)
+    private sealed class Own(Written<Quantity> own, decimal wornFactor, decimal hertz, bool isCeramicOrMica)
+        : LossLimit(own.Value.Value, own.Value.Value * wornFactor, hertz)
     {
         internal override bool IsStraight => !isCeramicOrMica;
 
@@ -106,9 +120,11 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
         internal override string Source => "the record";
     }
 
-    private sealed class ElectrolyticSeries(LossFactorSeries series, LossFactorColumn column, decimal farads, decimal strict) : LossLimit(strict, strict * WornFactor, series.Hertz)
+    private sealed class ElectrolyticSeries(LossFactorSeries series, LossFactorColumn column, decimal farads, decimal strict)
+        : LossLimit(strict, strict * WornFactor, series.Hertz)
     {
-        internal override string Origin => $"the type's usual limit ({series.Name}, {QuantityText.Format(new Quantity(column.RatedVolts, Dimension.Voltage))})";
+        internal override string Origin =>
+            $"the type's usual limit ({series.Name}, {QuantityText.Format(new Quantity(column.RatedVolts, Dimension.Voltage))})";
 
         internal override string Arithmetic => series.LimitFrom(column.LossFactor, farads).Value.Arithmetic;
 
@@ -124,7 +140,8 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
         internal override string Source => limit.Source.Text;
     }
 
-    private sealed class OfSuppressor(SuppressionFigures figures, Worked<decimal> delivered, Worked<decimal> last) : LossLimit(delivered.Value, last.Value, SuppressionFigures.LossHertz)
+    private sealed class OfSuppressor(SuppressionFigures figures, Worked<decimal> delivered, Worked<decimal> last)
+        : LossLimit(delivered.Value, last.Value, SuppressionFigures.LossHertz)
     {
         private static readonly LazyText MayBePaper = "it is or may be of paper, whose loss is in no source at hand";
 
@@ -143,7 +160,8 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
         internal override string SourceWorn => last.Source.Text;
     }
 
-    private sealed class OfDielectric(DielectricFigures figures, DielectricLoss loss, bool isCeramicOrMica) : LossLimit(loss.Factor, figures.WornLossFactor ?? loss.Factor, loss.Hertz)
+    private sealed class OfDielectric(DielectricFigures figures, DielectricLoss loss, bool isCeramicOrMica)
+        : LossLimit(loss.Factor, figures.WornLossFactor ?? loss.Factor, loss.Hertz)
     {
         private static readonly LazyText SomeClassTwo = "discs of the Z5U and Y5V kind may have up to 0.09: write material: to decide";
 

@@ -11,22 +11,29 @@ public static class MarkingLimits
 {
     private const decimal WidestTolerance = 0.2m;
 
-    private static readonly LazyText NoToleranceOnTheMains = "its tolerance is not written, and a capacitor on the mains does not pass by the widest that is sold: write tolerance";
+    private static readonly LazyText NoToleranceOnTheMains =
+        "its tolerance is not written, and a capacitor on the mains does not pass by the widest that is sold: write tolerance";
     private static readonly LazyText OfPractice = "common practice";
     private static readonly LazyText Marking = "the marking";
     private static readonly LazyText MarkingSource = "IEC 60062 marking of values and tolerances";
     private static readonly LazyText CircuitSource = "the record of this board or design";
 
     /// <summary>The circuit limit that the design or the board gives for the part's main value, or null.</summary>
-    public static Limit? Circuit(IMarkedPart part, Quantity? nominal, string origin) => part.Low is null && part.High is null ? null : new Limit(
-        LimitKind.Circuit,
-        new Interval(part.Low?.Value, part.High?.Value),
-        origin,
-        LazyText.Of(part, static part => $"{part.Low?.Text ?? "no lower limit"} … {part.High?.Text ?? "no upper limit"}, as written"),
-        CircuitSource)
-    {
-        Nominal = nominal,
-    };
+    public static Limit? Circuit(IMarkedPart part, Quantity? nominal, string origin) =>
+        part.Low is null && part.High is null
+            ? null
+            : new Limit(
+                LimitKind.Circuit,
+                new Interval(part.Low?.Value, part.High?.Value),
+                origin,
+                LazyText.Of(part, static part =>
+                    $"{part.Low?.Text ?? "no lower limit"} … {part.High?.Text ?? "no upper limit"}, as written"
+                ),
+                CircuitSource
+            )
+            {
+                Nominal = nominal,
+            };
 
     /// <summary>The marked tolerance applied to the marked value, or null when either is not known.</summary>
     public static Limit? Delivery(IMarkedPart part, Quantity? nominal)
@@ -36,7 +43,10 @@ public static class MarkingLimits
             return null;
         }
 
-        return new Limit(LimitKind.Delivery, tolerance.Value.Apply(mark), Marking, new Allowed(mark, tolerance), MarkingSource) { Nominal = mark };
+        return new Limit(LimitKind.Delivery, tolerance.Value.Apply(mark), Marking, new Allowed(mark, tolerance), MarkingSource)
+        {
+            Nominal = mark,
+        };
     }
 
     /// <summary>The usual limit for a worn electrolytic whose tolerance is not written, -20 to +50 % of the mark: common practice.</summary>
@@ -55,7 +65,8 @@ public static class MarkingLimits
             interval,
             "the type's usual limit, since no tolerance is written",
             new(() => $"{QuantityText.Format(mark)} -{QuantityText.FormatPercent(drop)}/+50 % allows {interval}"),
-            isWet ? new(static () => WetTantalum.Source.Text + "; upwards common practice") : OfPractice)
+            isWet ? new(static () => WetTantalum.Source.Text + "; upwards common practice") : OfPractice
+        )
         {
             Nominal = mark,
         };
@@ -72,14 +83,20 @@ public static class MarkingLimits
             return null;
         }
 
-        var (low, high) = (WidestTolerance + figures.CapacitanceChange - (WidestTolerance * figures.CapacitanceChange), WidestTolerance + figures.CapacitanceChange + (WidestTolerance * figures.CapacitanceChange));
+        var (low, high) = (
+            WidestTolerance + figures.CapacitanceChange - (WidestTolerance * figures.CapacitanceChange),
+            WidestTolerance + figures.CapacitanceChange + (WidestTolerance * figures.CapacitanceChange)
+        );
         var interval = Tolerance.Relative(-low, high).Apply(mark);
         return new Limit(
             LimitKind.EndOfLife,
             interval,
             new(() => $"the usual limit of a capacitor on the mains ({figures.Dielectric}), since no tolerance is written"),
-            new(() => $"{QuantityText.Format(mark)} ±20 % and {QuantityText.FormatPercent(figures.CapacitanceChange)} of change allows {interval}"),
-            new(() => $"{figures.Source.Text}; ±20 % as the widest that is sold: common practice"))
+            new(() =>
+                $"{QuantityText.Format(mark)} ±20 % and {QuantityText.FormatPercent(figures.CapacitanceChange)} of change allows {interval}"
+            ),
+            new(() => $"{figures.Source.Text}; ±20 % as the widest that is sold: common practice")
+        )
         {
             Nominal = mark,
             ProvesOnlyOutside = NoToleranceOnTheMains,
@@ -87,16 +104,19 @@ public static class MarkingLimits
     }
 
     /// <summary>The marked main value of a part, in the dimension of its kind; null when it is not written.</summary>
-    public static Quantity? Nominal(IMarkedPart part) => (part.Kind.Value.Family switch
-    {
-        PartFamily.Capacitor => part.Capacitance,
-        PartFamily.Resistor or PartFamily.Coil => part.Resistance,
-        PartFamily.Inductor => part.Inductance,
-        PartFamily.Crystal => part.Frequency,
-        PartFamily.Fuse => part.Current,
-        PartFamily.Other when part.Kind.Value.TypeTellsVoltage => part.RatedVoltage,
-        PartFamily.Transistor or PartFamily.Other => null,
-    })?.Value;
+    public static Quantity? Nominal(IMarkedPart part) =>
+        (
+            part.Kind.Value.Family switch
+            {
+                PartFamily.Capacitor => part.Capacitance,
+                PartFamily.Resistor or PartFamily.Coil => part.Resistance,
+                PartFamily.Inductor => part.Inductance,
+                PartFamily.Crystal => part.Frequency,
+                PartFamily.Fuse => part.Current,
+                PartFamily.Other when part.Kind.Value.TypeTellsVoltage => part.RatedVoltage,
+                PartFamily.Transistor or PartFamily.Other => null,
+            }
+        )?.Value;
 
     private sealed class Allowed(Quantity mark, Written<Tolerance> tolerance) : LazyText
     {

@@ -20,7 +20,10 @@ public static class PartLimits
             var nominal = MarkingLimits.Nominal(part);
             Add(limits, place is null || how.IsNew ? null : MarkingLimits.Circuit(part, nominal, place));
             Add(limits, MarkingLimits.Delivery(part, nominal));
-            Add(limits, limits.Count == 0 ? MarkingLimits.WornElectrolytic(part, nominal) ?? MarkingLimits.Suppressor(part, nominal) : null);
+            Add(
+                limits,
+                limits.Count == 0 ? MarkingLimits.WornElectrolytic(part, nominal) ?? MarkingLimits.Suppressor(part, nominal) : null
+            );
         }
 
         Add(limits, OfTheType(part, place, measured, how));
@@ -28,27 +31,31 @@ public static class PartLimits
     }
 
     // What is usual for the type: it governs where nothing is written, and stands beside what is.
-    private static Limit? OfTheType(IMarkedPart part, string? place, Measured measured, ReadingConditions how) => (part.Kind.Value.Family, measured) switch
-    {
-        (_, Measured.Esr) => EsrLimits.Esr(part, place, how),
-        (_, Measured.LossFactor) => EsrLimits.Loss(part, how),
-        (_, Measured.Leakage) when part.Kind.Value == PartKinds.GermaniumTransistor => JunctionLimits.Leakage(part, how),
-        (_, Measured.Leakage) => LeakageLimits.For(part, how),
-        (PartFamily.Capacitor, Measured.Insulation) => InsulationLimits.For(part, how),
-        (PartFamily.Capacitor, Measured.Resistance) => part.Kind.Value.IsElectrolytic ? ShortLimits.Electrolytic(part, how) : InsulationLimits.For(part, how, measured),
-        (PartFamily.Fuse, Measured.Resistance) => FuseLimits.Resistance(part),
-        (PartFamily.Inductor, Measured.Insulation) => WindingLimits.Insulation(part, how),
-        (PartFamily.Capacitor, Measured.VoltageLoss) => VoltageLoss(part),
-        (PartFamily.Resistor, Measured.Resistance) => ResistorLimits.Usual(part, how),
-        (PartFamily.Inductor, Measured.Inductance) => WindingLimits.Inductance(part, how),
-        (PartFamily.Inductor or PartFamily.Coil, Measured.Resistance) => WindingLimits.Resistance(part),
-        (PartFamily.Crystal, Measured.Frequency) => CrystalLimits.Usual(part),
-        (PartFamily.Other or PartFamily.Transistor, Measured.ForwardVoltage) => JunctionLimits.Drop(part, how),
-        (PartFamily.Other, Measured.Voltage) => Voltage(part, how),
-        _ => null,
-    };
+    private static Limit? OfTheType(IMarkedPart part, string? place, Measured measured, ReadingConditions how) =>
+        (part.Kind.Value.Family, measured) switch
+        {
+            (_, Measured.Esr) => EsrLimits.Esr(part, place, how),
+            (_, Measured.LossFactor) => EsrLimits.Loss(part, how),
+            (_, Measured.Leakage) when part.Kind.Value == PartKinds.GermaniumTransistor => JunctionLimits.Leakage(part, how),
+            (_, Measured.Leakage) => LeakageLimits.For(part, how),
+            (PartFamily.Capacitor, Measured.Insulation) => InsulationLimits.For(part, how),
+            (PartFamily.Capacitor, Measured.Resistance) => part.Kind.Value.IsElectrolytic
+                ? ShortLimits.Electrolytic(part, how)
+                : InsulationLimits.For(part, how, measured),
+            (PartFamily.Fuse, Measured.Resistance) => FuseLimits.Resistance(part),
+            (PartFamily.Inductor, Measured.Insulation) => WindingLimits.Insulation(part, how),
+            (PartFamily.Capacitor, Measured.VoltageLoss) => VoltageLoss(part),
+            (PartFamily.Resistor, Measured.Resistance) => ResistorLimits.Usual(part, how),
+            (PartFamily.Inductor, Measured.Inductance) => WindingLimits.Inductance(part, how),
+            (PartFamily.Inductor or PartFamily.Coil, Measured.Resistance) => WindingLimits.Resistance(part),
+            (PartFamily.Crystal, Measured.Frequency) => CrystalLimits.Usual(part),
+            (PartFamily.Other or PartFamily.Transistor, Measured.ForwardVoltage) => JunctionLimits.Drop(part, how),
+            (PartFamily.Other, Measured.Voltage) => Voltage(part, how),
+            _ => null,
+        };
 
-    private static Limit? Voltage(IMarkedPart part, ReadingConditions how) => part.Kind.Value == PartKinds.ZenerDiode ? JunctionLimits.Zener(part, how)
+    private static Limit? Voltage(IMarkedPart part, ReadingConditions how) =>
+        part.Kind.Value == PartKinds.ZenerDiode ? JunctionLimits.Zener(part, how)
         : part.Kind.Value == PartKinds.Regulator ? RegulatorLimits.Output(part)
         : part.Kind.Value == PartKinds.Cell ? CellLimits.Voltage(part)
         : null;
@@ -58,7 +65,13 @@ public static class PartLimits
     {
         var most = part.Kind.Value.IsElectrolytic ? 0.05m : 0.01m;
         var upper = new Quantity(most, Dimension.Ratio);
-        return new Limit(LimitKind.EndOfLife, new Interval(null, upper), "the type's usual limit", $"at most {QuantityText.FormatPercent(most)}", "common practice, from memory");
+        return new Limit(
+            LimitKind.EndOfLife,
+            new Interval(null, upper),
+            "the type's usual limit",
+            $"at most {QuantityText.FormatPercent(most)}",
+            "common practice, from memory"
+        );
     }
 
     private static void Add(List<Limit> limits, Limit? limit)

@@ -22,14 +22,32 @@ public static class PointLimits
         if (measured == Measured.Ripple)
         {
             return point.RippleLimit is { } ripple
-                ? [new Limit(LimitKind.Circuit, new Interval(null, ripple.Value), origin, LazyText.Of(ripple, static ripple => $"ripple at most {ripple.Text}, as written"), source)]
+                ?
+                [
+                    new Limit(
+                        LimitKind.Circuit,
+                        new Interval(null, ripple.Value),
+                        origin,
+                        LazyText.Of(ripple, static ripple => $"ripple at most {ripple.Text}, as written"),
+                        source
+                    ),
+                ]
                 : UsualRipple(point);
         }
 
         if (measured == Measured.Hours)
         {
             return point.Hours is { } hours
-                ? [new Limit(LimitKind.Circuit, new Interval(new Quantity(hours.Value, Dimension.Number), null), origin, LazyText.Of(hours, static hours => $"at least {hours.Text} h, as written"), source)]
+                ?
+                [
+                    new Limit(
+                        LimitKind.Circuit,
+                        new Interval(new Quantity(hours.Value, Dimension.Number), null),
+                        origin,
+                        LazyText.Of(hours, static hours => $"at least {hours.Text} h, as written"),
+                        source
+                    ),
+                ]
                 : [];
         }
 
@@ -40,12 +58,32 @@ public static class PointLimits
 
         if (point.Low is not null || point.High is not null)
         {
-            return [new Limit(LimitKind.Circuit, new Interval(point.Low?.Value, point.High?.Value), origin, LazyText.Of(point, static point => $"{point.Low?.Text ?? "no lower limit"} … {point.High?.Text ?? "no upper limit"}, as written"), source) { Nominal = point.Nominal?.Value }];
+            return
+            [
+                new Limit(
+                    LimitKind.Circuit,
+                    new Interval(point.Low?.Value, point.High?.Value),
+                    origin,
+                    LazyText.Of(point, static point =>
+                        $"{point.Low?.Text ?? "no lower limit"} … {point.High?.Text ?? "no upper limit"}, as written"
+                    ),
+                    source
+                )
+                {
+                    Nominal = point.Nominal?.Value,
+                },
+            ];
         }
 
         if (point.Nominal is { } nominal && point.Tolerance is { } tolerance)
         {
-            return [new Limit(LimitKind.Circuit, tolerance.Value.Apply(nominal.Value), origin, new Allowed(nominal, tolerance), source) { Nominal = nominal.Value }];
+            return
+            [
+                new Limit(LimitKind.Circuit, tolerance.Value.Apply(nominal.Value), origin, new Allowed(nominal, tolerance), source)
+                {
+                    Nominal = nominal.Value,
+                },
+            ];
         }
 
         return UsualRange(point);
@@ -53,7 +91,10 @@ public static class PointLimits
 
     private static ImmutableArray<Limit> UsualRange(TestPoint point)
     {
-        if (point is not { Measures: PointMeasure.Voltage, Nominal: { Value: var nominal } } || UsualRail.Range(point.Rail?.Value, nominal.Value) is not { } usual)
+        if (
+            point is not { Measures: PointMeasure.Voltage, Nominal: { Value: var nominal } }
+            || UsualRail.Range(point.Rail?.Value, nominal.Value) is not { } usual
+        )
         {
             return [];
         }
@@ -66,7 +107,8 @@ public static class PointLimits
                 interval,
                 new(() => $"the usual limit ({usual.Family}), since no tolerance is written"),
                 new(() => $"{usual.Family}: {QuantityText.Format(nominal)} allows {interval}, at the pin of the load"),
-                new(() => usual.Source.Text))
+                new(() => usual.Source.Text)
+            )
             {
                 Nominal = nominal,
                 Remarks = usual.Note is { } note ? [note] : [],
@@ -76,7 +118,10 @@ public static class PointLimits
 
     private static ImmutableArray<Limit> UsualRipple(TestPoint point)
     {
-        if (point is not { Measures: PointMeasure.Voltage, Nominal: { Value: var nominal } } || UsualRail.Ripple(point.Rail?.Value, nominal.Value) is not { } usual)
+        if (
+            point is not { Measures: PointMeasure.Voltage, Nominal: { Value: var nominal } }
+            || UsualRail.Ripple(point.Rail?.Value, nominal.Value) is not { } usual
+        )
         {
             return [];
         }
@@ -88,22 +133,28 @@ public static class PointLimits
                 LimitKind.Circuit,
                 new Interval(null, upper),
                 new(() => $"the usual limit ({usual.Rail}), since no ripple limit is written"),
-                new(() => usual.UsualFraction is { } share ? $"{QuantityText.FormatPercent(share)} of {QuantityText.Format(nominal)} = {QuantityText.Format(upper)} peak to peak" : $"{QuantityText.Format(upper)} peak to peak"),
-                new(() => usual.Source.Text))
+                new(() =>
+                    usual.UsualFraction is { } share
+                        ? $"{QuantityText.FormatPercent(share)} of {QuantityText.Format(nominal)} = {QuantityText.Format(upper)} peak to peak"
+                        : $"{QuantityText.Format(upper)} peak to peak"
+                ),
+                new(() => usual.Source.Text)
+            )
             {
                 Remarks = [RippleConditions],
             },
         ];
     }
 
-    private static bool IsWhatThePointMeasures(TestPoint point, Measured measured) => measured switch
-    {
-        Measured.Voltage => point.Measures == PointMeasure.Voltage,
-        Measured.Current => point.Measures == PointMeasure.Current,
-        Measured.Frequency => point.Measures == PointMeasure.Frequency,
-        Measured.Temperature => point.Measures == PointMeasure.Temperature,
-        _ => false,
-    };
+    private static bool IsWhatThePointMeasures(TestPoint point, Measured measured) =>
+        measured switch
+        {
+            Measured.Voltage => point.Measures == PointMeasure.Voltage,
+            Measured.Current => point.Measures == PointMeasure.Current,
+            Measured.Frequency => point.Measures == PointMeasure.Frequency,
+            Measured.Temperature => point.Measures == PointMeasure.Temperature,
+            _ => false,
+        };
 
     private sealed class Allowed(Written<Quantity> nominal, Written<Tolerance> tolerance) : LazyText
     {

@@ -30,8 +30,23 @@ public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity
     /// <param name="temperature">The temperature at which it was taken.</param>
     /// <param name="testCurrent">The current through a junction.</param>
     /// <param name="before">How the reading before it was taken, which is given again where it is the same.</param>
-    internal static ReadingConditions Of(bool isNew, Reading reading, Written<Quantity>? temperature, Quantity? testCurrent, ReadingConditions? before) =>
-        before is not null && before.Is(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value, Away(temperature?.Value), reading.Bias?.Value, testCurrent)
+    internal static ReadingConditions Of(
+        bool isNew,
+        Reading reading,
+        Written<Quantity>? temperature,
+        Quantity? testCurrent,
+        ReadingConditions? before
+    ) =>
+        before is not null
+        && before.Is(
+            isNew,
+            reading.Frequency?.Value,
+            reading.After?.Value,
+            reading.AtVoltage?.Value,
+            Away(temperature?.Value),
+            reading.Bias?.Value,
+            testCurrent
+        )
             ? before
             : new(isNew, reading.Frequency?.Value, reading.After?.Value, reading.AtVoltage?.Value)
             {
@@ -42,13 +57,28 @@ public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity
 
     /// <summary>Whether another reading was taken in the very same way.</summary>
     internal bool IsSameAs(ReadingConditions other) =>
-        ReferenceEquals(this, other) || Is(other.IsNew, other.Frequency, other.After, other.AtVoltage, other.AwayFrom20, other.Bias, other.TestCurrent);
+        ReferenceEquals(this, other)
+        || Is(other.IsNew, other.Frequency, other.After, other.AtVoltage, other.AwayFrom20, other.Bias, other.TestCurrent);
 
-    private bool Is(bool isNew, Quantity? frequency, Quantity? after, Quantity? atVoltage, Quantity? awayFrom20, Quantity? bias, Quantity? testCurrent) =>
-        IsNew == isNew && Same(Frequency, frequency) && Same(After, after) && Same(AtVoltage, atVoltage)
-        && Same(AwayFrom20, awayFrom20) && Same(Bias, bias) && Same(TestCurrent, testCurrent);
+    private bool Is(
+        bool isNew,
+        Quantity? frequency,
+        Quantity? after,
+        Quantity? atVoltage,
+        Quantity? awayFrom20,
+        Quantity? bias,
+        Quantity? testCurrent
+    ) =>
+        IsNew == isNew
+        && Same(Frequency, frequency)
+        && Same(After, after)
+        && Same(AtVoltage, atVoltage)
+        && Same(AwayFrom20, awayFrom20)
+        && Same(Bias, bias)
+        && Same(TestCurrent, testCurrent);
 
-    private static Quantity? Away(Quantity? temperature) => temperature is { } read && LowTemperatureImpedance.IsComparable(read.Value) ? null : temperature;
+    private static Quantity? Away(Quantity? temperature) =>
+        temperature is { } read && LowTemperatureImpedance.IsComparable(read.Value) ? null : temperature;
 
     // 25 V and 25.0 V are equal, but what is computed from them shows other places after the point.
     private static bool Same(Quantity? one, Quantity? other) =>

@@ -21,13 +21,17 @@ public static class RegulatorLimits
             return null;
         }
 
-        var interval = new Interval(new Quantity(known.LowVoltsOver, Dimension.Voltage), new Quantity(known.HighVoltsOver, Dimension.Voltage));
+        var interval = new Interval(
+            new Quantity(known.LowVoltsOver, Dimension.Voltage),
+            new Quantity(known.HighVoltsOver, Dimension.Voltage)
+        );
         return new Limit(
             LimitKind.Delivery,
             interval,
             byType is null ? "the type's usual limit (fixed three-terminal regulator of this voltage)" : "its type's data sheet",
             new(() => $"{known.Part} over line, load and temperature: {interval}"),
-            new(() => known.Source.Text))
+            new(() => known.Source.Text)
+        )
         {
             Nominal = part.RatedVoltage?.Value,
         };

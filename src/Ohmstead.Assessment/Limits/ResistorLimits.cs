@@ -24,26 +24,34 @@ public static class ResistorLimits
         {
             // A mark that is not a symmetric share of the value has no usual figure of ageing; one without ageing says no more than the mark.
             return !written.Value.IsRelative || written.Value.Upper != -written.Value.Lower ? null
-                : known.LooseFraction is { } loose && loose > written.Value.Upper ? Share(known, OfTheType, nominal, loose, new Loose(written, nominal, loose))
-                : known.ExtraFraction is > 0m and var extra ? Share(known, OfTheType, nominal, written.Value.Upper + extra, new Aged(written, extra, nominal))
+                : known.LooseFraction is { } loose && loose > written.Value.Upper
+                    ? Share(known, OfTheType, nominal, loose, new Loose(written, nominal, loose))
+                : known.ExtraFraction is > 0m and var extra
+                    ? Share(known, OfTheType, nominal, written.Value.Upper + extra, new Aged(written, extra, nominal))
                 : null;
         }
 
         var (share, said) = known.UsualTolerance is { } usual
-            ? (usual + (known.ExtraFraction ?? 0m), $"±{QuantityText.FormatPercent(usual)} at the widest" + (known.ExtraFraction is > 0m and var ageing ? $" and {QuantityText.FormatPercent(ageing)} of ageing: " : ": "))
+            ? (
+                usual + (known.ExtraFraction ?? 0m),
+                $"±{QuantityText.FormatPercent(usual)} at the widest"
+                    + (known.ExtraFraction is > 0m and var ageing ? $" and {QuantityText.FormatPercent(ageing)} of ageing: " : ": ")
+            )
             : (known.LooseFraction, string.Empty);
         return share is { } fraction ? Share(known, OfTheTypeUnmarked, nominal, fraction, Unmarked(said, nominal, fraction)) : null;
     }
 
-    private static Limit Share(AcceptLimit known, LazyText origin, Quantity nominal, decimal fraction, LazyText arithmetic) => new(
-        LimitKind.EndOfLife,
-        Tolerance.Relative(fraction).Apply(nominal),
-        origin,
-        arithmetic,
-        LazyText.Of(known, static known => $"{known.Source.Text}: {known.Accept}"))
-    {
-        Nominal = nominal,
-    };
+    private static Limit Share(AcceptLimit known, LazyText origin, Quantity nominal, decimal fraction, LazyText arithmetic) =>
+        new(
+            LimitKind.EndOfLife,
+            Tolerance.Relative(fraction).Apply(nominal),
+            origin,
+            arithmetic,
+            LazyText.Of(known, static known => $"{known.Source.Text}: {known.Accept}")
+        )
+        {
+            Nominal = nominal,
+        };
 
     private static LazyText Unmarked(string said, Quantity nominal, decimal fraction) => new(() => said + Allowed(nominal, fraction));
 
@@ -57,6 +65,7 @@ public static class ResistorLimits
 
     private sealed class Aged(Written<Tolerance> written, decimal ageing, Quantity nominal) : LazyText
     {
-        protected override string Write() => $"marked {written.Text} and {QuantityText.FormatPercent(ageing)} of ageing: {Allowed(nominal, written.Value.Upper + ageing)}";
+        protected override string Write() =>
+            $"marked {written.Text} and {QuantityText.FormatPercent(ageing)} of ageing: {Allowed(nominal, written.Value.Upper + ageing)}";
     }
 }

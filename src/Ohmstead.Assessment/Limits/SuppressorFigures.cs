@@ -7,9 +7,15 @@ namespace Ohmstead.Assessment.Limits;
 internal static class SuppressorFigures
 {
     /// <summary>The figures, or null for a part that does not stand there or whose capacitance is not known.</summary>
-    internal static SuppressionFigures? Of(IMarkedPart part) => Stands(part) && part.Capacitance is { Value.Value: > 0m and var farads }
-        ? SuppressionFigures.Of(IsCeramic(part), part.Kind.Value.Capacitor, part.ClassOfSuppressor is { } told && told.Value.IsY(), farads)
-        : null;
+    internal static SuppressionFigures? Of(IMarkedPart part) =>
+        Stands(part) && part.Capacitance is { Value.Value: > 0m and var farads }
+            ? SuppressionFigures.Of(
+                IsCeramic(part),
+                part.Kind.Value.Capacitor,
+                part.ClassOfSuppressor is { } told && told.Value.IsY(),
+                farads
+            )
+            : null;
 
     /// <summary>Whether a part stands on the mains.</summary>
     internal static bool Stands(IMarkedPart part) =>
@@ -17,8 +23,10 @@ internal static class SuppressorFigures
 
     // A disc is of ceramic; a kind that names its dielectric is what it says; the rest is not written.
     private static bool? IsCeramic(IMarkedPart part) =>
-        part.FormOfSuppressor is { Value: PartForm.Disc } || part.Kind.Value == PartKinds.CeramicClass1
-            || part.Kind.Value == PartKinds.CeramicClass2 ? true
+        part.FormOfSuppressor is { Value: PartForm.Disc }
+        || part.Kind.Value == PartKinds.CeramicClass1
+        || part.Kind.Value == PartKinds.CeramicClass2
+            ? true
         : part.Kind.Value == PartKinds.SuppressionCapacitor ? null
         : false;
 }

@@ -8,7 +8,11 @@ namespace Ohmstead.Assessment.Limits;
 public static class UsualWords
 {
     /// <summary>The words, with their source, or null when nothing is known.</summary>
-    public static LazyText? Of(IMarkedPart part) => part.Kind.Value is { Accepted: { } known } kind
-        ? new(() => $"usually accepted, {known.Measure}: {known.Accept} ({known.Source.Text})" + (kind == PartKinds.Fuse ? $"; {FuseFigures.Meaning}" : string.Empty))
-        : null;
+    public static LazyText? Of(IMarkedPart part) =>
+        part.Kind.Value is { Accepted: { } known } kind
+            ? new(() =>
+                $"usually accepted, {known.Measure}: {known.Accept} ({known.Source.Text})"
+                + (kind == PartKinds.Fuse ? $"; {FuseFigures.Meaning}" : string.Empty)
+            )
+            : null;
 }

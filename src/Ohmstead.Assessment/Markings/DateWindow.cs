@@ -1,6 +1,6 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Markings;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Markings;
@@ -24,14 +24,20 @@ public sealed record DateWindow(int FirstYear, DateOnly Last, string Why)
     public static DateWindow OfBoard(BoardAssessment board, DateOnly today)
     {
         var made = (board.Board.Made ?? board.Design?.Made)?.Value;
-        var (last, why) = board.Board.Arrived?.Date is { } came ? (came.Value.Latest, $"the board came {When(came)}")
+        var (last, why) =
+            board.Board.Arrived?.Date is { } came ? (came.Value.Latest, $"the board came {When(came)}")
             : board.Visits.Length > 0 ? (board.Visits[0].Date.Value, $"the board was on the bench on {board.Visits[0].Date.Text}")
             : (today, Today(today));
         return new(First(made), last, why) { MadeBy = board.Board.Made?.Value.Latest };
     }
 
     /// <summary>A part of a design: any unit can have been made until today.</summary>
-    public static DateWindow OfDesign(DesignFile design, DateOnly today) => new(First(design.Made?.Value), today, (design.Made is { } made ? $"the design was made {When(made)} and " : string.Empty) + Today(today));
+    public static DateWindow OfDesign(DesignFile design, DateOnly today) =>
+        new(
+            First(design.Made?.Value),
+            today,
+            (design.Made is { } made ? $"the design was made {When(made)} and " : string.Empty) + Today(today)
+        );
 
     /// <summary>A lot: not later than it came.</summary>
     public static DateWindow OfLot(Lot lot, DateOnly today) =>

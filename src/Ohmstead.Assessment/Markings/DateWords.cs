@@ -24,5 +24,7 @@ public static class DateWords
     }
 
     private static string Later(IReadOnlyList<MarkingReading<ManufactureDate>> dates, DateWindow window) =>
-        window.MadeBy is { } made && dates.All(date => date.Value.First > made) ? ", later than the board: an earlier repair, or the board is younger than written" : string.Empty;
+        window.MadeBy is { } made && dates.All(date => date.Value.First > made)
+            ? ", later than the board: an earlier repair, or the board is younger than written"
+            : string.Empty;
 }

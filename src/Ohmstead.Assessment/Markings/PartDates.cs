@@ -12,7 +12,8 @@ public static class PartDates
     private static readonly YearRange AnyYear = new(1900, 2099);
 
     /// <summary>All dates that a code can mean inside a window, the earliest first; empty when it is no code that is known.</summary>
-    public static IReadOnlyList<MarkingReading<ManufactureDate>> Plausible(string code, DateWindow window) => [.. All(code).Where(date => window.Holds(date.Value)).OrderBy(date => date.Value.First)];
+    public static IReadOnlyList<MarkingReading<ManufactureDate>> Plausible(string code, DateWindow window) =>
+        [.. All(code).Where(date => window.Holds(date.Value)).OrderBy(date => date.Value.First)];
 
     /// <summary>Why a code cannot be right, or null when it can, or when it is of a kind that is not known.</summary>
     public static string? Fault(string code, DateWindow window)
@@ -34,14 +35,20 @@ public static class PartDates
     }
 
     /// <summary>The dates in words: 1978-W34, or 1975-05 or 1995-05.</summary>
-    public static string Dates(IEnumerable<MarkingReading<ManufactureDate>> dates) => string.Join(" or ", dates.Select(date => date.Value.ToString()).Distinct(StringComparer.Ordinal));
+    public static string Dates(IEnumerable<MarkingReading<ManufactureDate>> dates) =>
+        string.Join(" or ", dates.Select(date => date.Value.ToString()).Distinct(StringComparer.Ordinal));
 
     private static List<MarkingReading<ManufactureDate>> All(string code) =>
-    [
-        .. DateCode.Parse(code, AnyYear).Is(out var dates, out _) ? dates.Readings : [],
-        .. SourceDateCode.Parse(code, AnyYear).Is(out var source, out _)
-            ? source.Readings.Select(reading => new MarkingReading<ManufactureDate>(reading.Value.Date, $"maker {reading.Value.MakerNumber}, {reading.Rule}", reading.Source)) : [],
-    ];
+        [
+            .. DateCode.Parse(code, AnyYear).Is(out var dates, out _) ? dates.Readings : [],
+            .. SourceDateCode.Parse(code, AnyYear).Is(out var source, out _)
+                ? source.Readings.Select(reading => new MarkingReading<ManufactureDate>(
+                    reading.Value.Date,
+                    $"maker {reading.Value.MakerNumber}, {reading.Rule}",
+                    reading.Source
+                ))
+                : [],
+        ];
 
     private const int Century = 100;
 

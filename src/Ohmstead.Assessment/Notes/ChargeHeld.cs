@@ -36,7 +36,9 @@ internal sealed record ChargeHeld(decimal Farads, decimal Volts, string Words, s
         if (hazard.Kind.Value == HazardKind.PictureTube)
         {
             // Glass and coating have no tolerance printed on them.
-            return hazard.Capacitance is { } tube ? new(tube.Value.Value, voltage, $"{tube.Text} at {voltWords}", string.Empty, "as written") : null;
+            return hazard.Capacitance is { } tube
+                ? new(tube.Value.Value, voltage, $"{tube.Text} at {voltWords}", string.Empty, "as written")
+                : null;
         }
 
         Highest? most = null;
@@ -63,7 +65,12 @@ internal sealed record ChargeHeld(decimal Farads, decimal Volts, string Words, s
             return (Math.Abs(written.Value.Value), written.Text);
         }
 
-        var own = isDefaulted ? assessed.Parts.Select(part => part.WorkingVoltage ?? part.RatedVoltage).Where(found => found is not null).MaxBy(found => Math.Abs(found!.Value.Value)) : null;
+        var own = isDefaulted
+            ? assessed
+                .Parts.Select(part => part.WorkingVoltage ?? part.RatedVoltage)
+                .Where(found => found is not null)
+                .MaxBy(found => Math.Abs(found!.Value.Value))
+            : null;
         return own is null ? (null, string.Empty) : (Math.Abs(own.Value.Value), $"the {own.Text} of its place");
     }
 
@@ -79,7 +86,12 @@ internal sealed record ChargeHeld(decimal Farads, decimal Volts, string Words, s
             }
 
             var most = QuantityText.Format(upper);
-            return new(upper.Value, $"{marked.Text} (which may be {most})", $"{marked.Text} {tolerance} may be {most}; ", own is null ? Usual : Marked);
+            return new(
+                upper.Value,
+                $"{marked.Text} (which may be {most})",
+                $"{marked.Text} {tolerance} may be {most}; ",
+                own is null ? Usual : Marked
+            );
         }
     }
 }

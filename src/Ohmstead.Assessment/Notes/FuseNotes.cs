@@ -22,7 +22,8 @@ public static class FuseNotes
         var (speed, breaking, standard) = (part.Speed?.Value, part.Breaking?.Value, part.Standard?.Value);
         return
         [
-            .. FuseFigures.For(rated.Value.Value, standard, speed, breaking)
+            .. FuseFigures
+                .For(rated.Value.Value, standard, speed, breaking)
                 .Select(row => Note(row, rated, isKnown: standard == FuseSystem.UL || (speed is not null && breaking is not null))),
             .. Breaks(standard, breaking, rated),
             .. Unknown(standard, speed, breaking),
@@ -36,23 +37,37 @@ public static class FuseNotes
         return new(
             $"{(isKnown ? string.Empty : $"if it is rated by {Words(row)}, ")}it {row.Does} at {current}",
             $"{QuantityText.Format(new Quantity(row.TimesRated, Dimension.Number))} x {rated.Text} = {current}",
-            row.Source.Text);
+            row.Source.Text
+        );
     }
 
     // Nothing is told of what has no figure, rather than the figure of another.
     private static IEnumerable<WorkedNote> Unknown(FuseSystem? standard, FuseSpeed? speed, FuseBreaking? breaking) =>
-        FuseFigures.WhyNone(standard, speed, breaking) is { } why ? [new(why, "compare the data sheets of both", Source.CommonPractice.Text)] : [];
+        FuseFigures.WhyNone(standard, speed, breaking) is { } why
+            ? [new(why, "compare the data sheets of both", Source.CommonPractice.Text)]
+            : [];
 
     private static IEnumerable<WorkedNote> Breaks(FuseSystem? standard, FuseBreaking? breaking, Written<Quantity> rated) =>
-        (breaking is not null || standard == FuseSystem.UL) && FuseFigures.BreaksAmperes(standard ?? FuseSystem.IEC, breaking, rated.Value.Value).Is(out var breaks, out _)
-            ? [new($"it interrupts {QuantityText.Format(new Quantity(breaks.Value, Dimension.Current))} and no more",
-                breaks.Arithmetic.Text, breaks.Source.Text)]
+        (breaking is not null || standard == FuseSystem.UL)
+        && FuseFigures.BreaksAmperes(standard ?? FuseSystem.IEC, breaking, rated.Value.Value).Is(out var breaks, out _)
+            ?
+            [
+                new(
+                    $"it interrupts {QuantityText.Format(new Quantity(breaks.Value, Dimension.Current))} and no more",
+                    breaks.Arithmetic.Text,
+                    breaks.Source.Text
+                ),
+            ]
             : [];
 
     private static string Words(FuseFigures row)
     {
-        string?[] words = [row.System.ToString(), row.Speed is { } speed ? FuseLetters.Words(speed) : null,
-            row.Breaking is { } breaking ? FuseLetters.Words(breaking) : null];
+        string?[] words =
+        [
+            row.System.ToString(),
+            row.Speed is { } speed ? FuseLetters.Words(speed) : null,
+            row.Breaking is { } breaking ? FuseLetters.Words(breaking) : null,
+        ];
         return string.Join(", ", words.OfType<string>());
     }
 }

@@ -25,8 +25,10 @@ public static class PartNotes
     /// <summary>How far a frequency is off, with what it makes a clock lose or gain a day; null for other verdicts.</summary>
     public static WorkedNote? Frequency(Verdict verdict)
     {
-        if (verdict is not { Measured: Measured.Frequency, Limit.Nominal: { Value: > 0m } nominal, Exact: { } read }
-            || !PartsPerMillion.Of(read.Value, nominal.Value).Is(out var off, out _))
+        if (
+            verdict is not { Measured: Measured.Frequency, Limit.Nominal: { Value: > 0m } nominal, Exact: { } read }
+            || !PartsPerMillion.Of(read.Value, nominal.Value).Is(out var off, out _)
+        )
         {
             return null;
         }
@@ -34,34 +36,49 @@ public static class PartNotes
         var perDay = decimal.Round(PartsPerMillion.SecondsADay(off.Value), 2);
         return WorkedNote.Of(
             $"a clock from it {(perDay < 0m ? "loses" : "gains")} "
-                + $"{QuantityText.Format(new Quantity(Math.Abs(perDay), Dimension.Number))} s a day", off);
+                + $"{QuantityText.Format(new Quantity(Math.Abs(perDay), Dimension.Number))} s a day",
+            off
+        );
     }
 
     // What lies beside a resistor that reads low in circuit, if it is as marked.
     private static WorkedNote? Beside(AssessedReading reading, Verdict verdict) =>
         verdict is { Measured: Measured.Resistance, Limit: { Nominal: { } marked, Interval.Lower: { } lower }, Exact: { } read }
-            && reading.Reading.Circuit is { Value: Circuit.In } && read.Value < lower.Value
+        && reading.Reading.Circuit is { Value: Circuit.In }
+        && read.Value < lower.Value
         && ParallelPath.RestOhms(marked.Value, read.Value).Is(out var rest, out _)
             ? WorkedNote.Of(
                 $"with the part as marked, {QuantityText.Format(new Quantity(rest.Value, Dimension.Resistance), 3)} "
-                    + $"in parallel reads the same", rest)
+                    + $"in parallel reads the same",
+                rest
+            )
             : null;
 
     private static WorkedNote? Ageing(BoardAssessment board, AssessedReading reading, Verdict verdict)
     {
-        if (verdict.Measured != Measured.Capacitance || reading.Lot is not null
-            || reading.Place?.Values is not { Kind.Value: var kind, Material: { } material } || kind != PartKinds.CeramicClass2
-            || material.Value.Ageing is not { } known || (board.Board.Made ?? board.Design?.Made) is not { } made)
+        if (
+            verdict.Measured != Measured.Capacitance
+            || reading.Lot is not null
+            || reading.Place?.Values is not { Kind.Value: var kind, Material: { } material }
+            || kind != PartKinds.CeramicClass2
+            || material.Value.Ageing is not { } known
+            || (board.Board.Made ?? board.Design?.Made) is not { } made
+        )
         {
             return null;
         }
 
         var years = reading.Visit.Date.Value.Year - made.Value.Year;
-        return years > 0 && CeramicAgeing.ShareLeft((double)known.Usual, Math.Max(1, years * HoursAYear / ReferenceHours))
-            .Is(out var share, out _)
-            ? new($"after {years} years without heat {material.Text} has some "
-                + $"{QuantityText.FormatPercent(decimal.Round((decimal)share.Value, 2))} of its marked capacitance left; soldering starts "
-                    + $"it again, wait 24 to 48 h; an estimate, not a promise", share.Arithmetic.Text, share.Source.Text)
+        return
+            years > 0
+            && CeramicAgeing.ShareLeft((double)known.Usual, Math.Max(1, years * HoursAYear / ReferenceHours)).Is(out var share, out _)
+            ? new(
+                $"after {years} years without heat {material.Text} has some "
+                    + $"{QuantityText.FormatPercent(decimal.Round((decimal)share.Value, 2))} of its marked capacitance left; soldering starts "
+                    + $"it again, wait 24 to 48 h; an estimate, not a promise",
+                share.Arithmetic.Text,
+                share.Source.Text
+            )
             : null;
     }
 }

@@ -20,10 +20,16 @@ public static class RepeatNotes
     {
         AssessedReading[] all =
         [
-            .. board.Readings.Where(other => ReferenceEquals(other.Visit, reading.Visit) && other.Reading.Part?.Value == reading.Reading.Part?.Value && other.Reading.Part is not null
-                && other.Reading.Lot?.Value == reading.Reading.Lot?.Value && StateOf(other) == StateOf(reading)
-                && DriftConditions.Of(other, verdict.Measured) == DriftConditions.Of(reading, verdict.Measured) && DriftConditions.TemperatureOf(other) == DriftConditions.TemperatureOf(reading)
-                && other.Verdicts.Any(known => known.Measured == verdict.Measured)),
+            .. board.Readings.Where(other =>
+                ReferenceEquals(other.Visit, reading.Visit)
+                && other.Reading.Part?.Value == reading.Reading.Part?.Value
+                && other.Reading.Part is not null
+                && other.Reading.Lot?.Value == reading.Reading.Lot?.Value
+                && StateOf(other) == StateOf(reading)
+                && DriftConditions.Of(other, verdict.Measured) == DriftConditions.Of(reading, verdict.Measured)
+                && DriftConditions.TemperatureOf(other) == DriftConditions.TemperatureOf(reading)
+                && other.Verdicts.Any(known => known.Measured == verdict.Measured)
+            ),
         ];
 
         // A bound belongs into no mean.
@@ -34,11 +40,20 @@ public static class RepeatNotes
         }
 
         decimal[] values = [.. alike.Select(other => FigureOf(other, verdict.Measured)!.Value)];
-        return RepeatedReadings.Of([[.. values.Select(value => (double)value)]]).Is(out var repeated, out _)
-            ? [new(
-                $"{Say(repeated.Mean(0), verdict)} is the mean of {values.Length.ToString(CultureInfo.InvariantCulture)} readings, with a standard uncertainty of {Say(repeated.UncertaintyOfMean(0), verdict)} by their scatter alone" + (all.Length > alike.Length ? "; " + BoardDrifts.LeftOut(all.Length - alike.Length) : string.Empty),
-                string.Join(", ", values.Select(value => QuantityText.Format(new Quantity(value, verdict.Reading.Value.Dimension), 6))),
-                Source)]
+        return RepeatedReadings
+            .Of([
+                [.. values.Select(value => (double)value)],
+            ])
+            .Is(out var repeated, out _)
+            ?
+            [
+                new(
+                    $"{Say(repeated.Mean(0), verdict)} is the mean of {values.Length.ToString(CultureInfo.InvariantCulture)} readings, with a standard uncertainty of {Say(repeated.UncertaintyOfMean(0), verdict)} by their scatter alone"
+                        + (all.Length > alike.Length ? "; " + BoardDrifts.LeftOut(all.Length - alike.Length) : string.Empty),
+                    string.Join(", ", values.Select(value => QuantityText.Format(new Quantity(value, verdict.Reading.Value.Dimension), 6))),
+                    Source
+                ),
+            ]
             : [];
     }
 
@@ -47,5 +62,6 @@ public static class RepeatNotes
     private static decimal? FigureOf(AssessedReading reading, Measured measured) =>
         reading.Verdicts.FirstOrDefault(known => known.Measured == measured && known.Exact is not null)?.Exact?.Value;
 
-    private static string Say(double value, Verdict verdict) => QuantityText.Format(new Quantity((decimal)value, verdict.Reading.Value.Dimension), 4);
+    private static string Say(double value, Verdict verdict) =>
+        QuantityText.Format(new Quantity((decimal)value, verdict.Reading.Value.Dimension), 4);
 }

@@ -14,10 +14,20 @@ public static class WaveformNotes
     private const decimal HighestMainsHertz = 65m;
 
     /// <summary>The note on values read together at a point; none where the winding, the load or the frequency of the ripple is not known.</summary>
-    public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, TestPoint point, ImmutableArray<ReadValue> values, Quantity? frequency)
+    public static IReadOnlyList<WorkedNote> Of(
+        BoardAssessment board,
+        TestPoint point,
+        ImmutableArray<ReadValue> values,
+        Quantity? frequency
+    )
     {
-        if (point is not { Winding: { } winding, Reservoir: { } name } || board.Place(name.Value)?.Values.Capacitance is not { } marked || frequency is not { } pulses
-            || PointNotes.ValueOf(values, Measured.Voltage) is not { Value: > 0m } voltage || PointNotes.ValueOf(values, Measured.Current) is not { Value: > 0m } current)
+        if (
+            point is not { Winding: { } winding, Reservoir: { } name }
+            || board.Place(name.Value)?.Values.Capacitance is not { } marked
+            || frequency is not { } pulses
+            || PointNotes.ValueOf(values, Measured.Voltage) is not { Value: > 0m } voltage
+            || PointNotes.ValueOf(values, Measured.Current) is not { Value: > 0m } current
+        )
         {
             return [];
         }
@@ -26,11 +36,23 @@ public static class WaveformNotes
         var isFullWave = pulses.Value > HighestMainsHertz;
         var mains = (double)pulses.Value / (isFullWave ? 2 : 1);
         var load = (double)(voltage.Value / current.Value);
-        return ReservoirWaveform.Of((double)winding.Value.Value * PeakOfRms, mains, (double)marked.Value.Value, load, isFullWave ? Rectifier.Bridge : Rectifier.HalfWave).Is(out var wave, out _)
-            ? [new(
-                $"{name.Value} as marked would ripple {Volts(wave.RippleVolts)}, from {Volts(wave.MinimumVolts)} to {Volts(wave.MaximumVolts)}, and conduct {wave.ConductionDegrees.ToString("0", CultureInfo.InvariantCulture)} degrees of the mains cycle at a time; an estimate, not a promise",
-                $"{winding.Text} x sqrt(2), {marked.Text}, {QuantityText.Format(new Quantity((decimal)load, Dimension.Resistance), 3)}, ripple at {QuantityText.Format(pulses)}, {(isFullWave ? "a bridge" : "one diode")}, no winding resistance",
-                "charge balance through one period, common practice")]
+        return ReservoirWaveform
+            .Of(
+                (double)winding.Value.Value * PeakOfRms,
+                mains,
+                (double)marked.Value.Value,
+                load,
+                isFullWave ? Rectifier.Bridge : Rectifier.HalfWave
+            )
+            .Is(out var wave, out _)
+            ?
+            [
+                new(
+                    $"{name.Value} as marked would ripple {Volts(wave.RippleVolts)}, from {Volts(wave.MinimumVolts)} to {Volts(wave.MaximumVolts)}, and conduct {wave.ConductionDegrees.ToString("0", CultureInfo.InvariantCulture)} degrees of the mains cycle at a time; an estimate, not a promise",
+                    $"{winding.Text} x sqrt(2), {marked.Text}, {QuantityText.Format(new Quantity((decimal)load, Dimension.Resistance), 3)}, ripple at {QuantityText.Format(pulses)}, {(isFullWave ? "a bridge" : "one diode")}, no winding resistance",
+                    "charge balance through one period, common practice"
+                ),
+            ]
             : [];
     }
 

@@ -20,8 +20,11 @@ public static class WearNotes
     /// <summary>The notes on one verdict.</summary>
     public static IReadOnlyList<WorkedNote> Of(AssessedReading reading, Verdict verdict)
     {
-        if ((reading.Lot?.Values ?? reading.Place?.Values) is not { } part || part.Kind.Value.Family != PartFamily.Capacitor
-            || reading.Reading.Circuit is { Value: Circuit.In })
+        if (
+            (reading.Lot?.Values ?? reading.Place?.Values) is not { } part
+            || part.Kind.Value.Family != PartFamily.Capacitor
+            || reading.Reading.Circuit is { Value: Circuit.In }
+        )
         {
             return [];
         }
@@ -31,10 +34,16 @@ public static class WearNotes
             Measured.Capacitance when part.Kind.Value.IsElectrolytic => [.. Used(verdict), .. Surge(part)],
             Measured.Esr when part.Kind.Value.IsElectrolytic => [.. New(part, reading)],
             Measured.Leakage when part.Role?.Value is PartRole.Coupling =>
-                [.. Grid(reading.Reading.AtVoltage,
-                    verdict.Exact?.Value is { } amperes and > 0m ? reading.Reading.AtVoltage?.Value.Value / amperes : null)],
+            [
+                .. Grid(
+                    reading.Reading.AtVoltage,
+                    verdict.Exact?.Value is { } amperes and > 0m ? reading.Reading.AtVoltage?.Value.Value / amperes : null
+                ),
+            ],
             Measured.Insulation when part.Role?.Value is PartRole.Coupling =>
-                [.. Grid(part.WorkingVoltage ?? reading.Reading.AtVoltage, verdict.Exact?.Value)],
+            [
+                .. Grid(part.WorkingVoltage ?? reading.Reading.AtVoltage, verdict.Exact?.Value),
+            ],
             _ => [],
         };
     }
@@ -47,18 +56,25 @@ public static class WearNotes
             var watch = wear.ShareUsed is >= EndOfLife.WatchShare and <= 1m ? ", worth watching" : string.Empty;
             yield return new(
                 $"{QuantityText.FormatPercent(decimal.Round(wear.ShareUsed, 2))} of the change of {wear.What} that is allowed to a "
-                    + $"worn part is used{watch}", wear.Arithmetic, criteria.Source.Text);
+                    + $"worn part is used{watch}",
+                wear.Arithmetic,
+                criteria.Source.Text
+            );
         }
     }
 
     private static IEnumerable<WorkedNote> Surge(PartValues part)
     {
-        if (part is { WorkingVoltage: { } works, RatedVoltage: { } rated }
-            && SurgeVoltage.Volts(rated.Value.Value).Is(out var surge, out _))
+        if (
+            part is { WorkingVoltage: { } works, RatedVoltage: { } rated }
+            && SurgeVoltage.Volts(rated.Value.Value).Is(out var surge, out _)
+        )
         {
             yield return WorkedNote.Of(
                 $"for {works.Text} in its place it is rated {rated.Text} and bears short surges to "
-                    + $"{QuantityText.Format(new Quantity(surge.Value, Dimension.Voltage))}", surge);
+                    + $"{QuantityText.Format(new Quantity(surge.Value, Dimension.Voltage))}",
+                surge
+            );
         }
     }
 
@@ -74,24 +90,34 @@ public static class WearNotes
             yield return WorkedNote.Of("typical of a new part at 100 kHz, for orientation and no limit", typical);
         }
 
-        if (frequency.Value.Value <= LowFrequencyHertz && part.RatedVoltage is { } rated
-            && TypicalEsr.UpperBoundAt120Hertz(marked.Value.Value, rated.Value.Value).Is(out var most, out _))
+        if (
+            frequency.Value.Value <= LowFrequencyHertz
+            && part.RatedVoltage is { } rated
+            && TypicalEsr.UpperBoundAt120Hertz(marked.Value.Value, rated.Value.Value).Is(out var most, out _)
+        )
         {
             yield return WorkedNote.Of(
                 $"a new general-purpose part has at most "
-                    + $"{QuantityText.Format(new Quantity(most.Value, Dimension.Resistance), 3)} at 120 Hz", most);
+                    + $"{QuantityText.Format(new Quantity(most.Value, Dimension.Resistance), 3)} at 120 Hz",
+                most
+            );
         }
     }
 
     private static IEnumerable<WorkedNote> Grid(Written<Quantity>? across, decimal? insulationOhms)
     {
-        if (across is not null && insulationOhms is { } ohms
-            && GridLeak.ShiftVolts(across.Value.Value, ohms, UsualGridLeakOhms).Is(out var shift, out _))
+        if (
+            across is not null
+            && insulationOhms is { } ohms
+            && GridLeak.ShiftVolts(across.Value.Value, ohms, UsualGridLeakOhms).Is(out var shift, out _)
+        )
         {
             yield return WorkedNote.Of(
                 $"into a grid leak of 1 MΩ it would lift the grid by "
                     + $"{QuantityText.Format(new Quantity(shift.Value, Dimension.Voltage), 3)}; "
-                        + $"{QuantityText.Format(new Quantity(GridLeak.AcceptedVolts, Dimension.Voltage))} is usually accepted", shift);
+                    + $"{QuantityText.Format(new Quantity(GridLeak.AcceptedVolts, Dimension.Voltage))} is usually accepted",
+                shift
+            );
         }
     }
 }

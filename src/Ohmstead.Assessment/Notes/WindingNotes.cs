@@ -17,26 +17,37 @@ public static class WindingNotes
 
     /// <summary>The notes on one verdict.</summary>
     public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedReading reading, Verdict verdict) =>
-        verdict.Measured == Measured.Inductance && reading.Place?.Values is { Kind.Value: var kind, Role.Value: PartRole.Filter }
-            && kind == PartKinds.Inductor
-        && verdict.Exact is { } henries && ChokeInput.LargestLoadOhms(henries.Value, MainsHertz).Is(out var load, out _)
-            ? [WorkedNote.Of(
-                $"if it stands first after a full-wave rectifier at 50 Hz, a load above "
-                    + $"{QuantityText.Format(new Quantity(load.Value, Dimension.Resistance), 3)}, bleeder included, lets the voltage climb",
-                        load)]
-            : Warmed(board, reading, verdict) is { } rise ? [rise] : [];
+        verdict.Measured == Measured.Inductance
+        && reading.Place?.Values is { Kind.Value: var kind, Role.Value: PartRole.Filter }
+        && kind == PartKinds.Inductor
+        && verdict.Exact is { } henries
+        && ChokeInput.LargestLoadOhms(henries.Value, MainsHertz).Is(out var load, out _)
+            ?
+            [
+                WorkedNote.Of(
+                    $"if it stands first after a full-wave rectifier at 50 Hz, a load above "
+                        + $"{QuantityText.Format(new Quantity(load.Value, Dimension.Resistance), 3)}, bleeder included, lets the voltage climb",
+                    load
+                ),
+            ]
+        : Warmed(board, reading, verdict) is { } rise ? [rise]
+        : [];
 
     // Two readings of one winding on one day, the air measured at both: what the second is higher by is the heat of the copper.
     private static WorkedNote? Warmed(BoardAssessment board, AssessedReading reading, Verdict verdict)
     {
-        if (verdict.Measured != Measured.Resistance
+        if (
+            verdict.Measured != Measured.Resistance
             || reading.Place?.Values.Kind.Value.Family is not (PartFamily.Inductor or PartFamily.Coil)
             || reading.Reading.Temperature is not { } end
-            || board.Readings.TakeWhile(other => !ReferenceEquals(other, reading))
-                .LastOrDefault(other => ReferenceEquals(other.Visit, reading.Visit)
-                    && other.Place == reading.Place) is not { Reading.Temperature: { } start } cold
+            || board
+                .Readings.TakeWhile(other => !ReferenceEquals(other, reading))
+                .LastOrDefault(other => ReferenceEquals(other.Visit, reading.Visit) && other.Place == reading.Place)
+                is not { Reading.Temperature: { } start } cold
             || cold.Verdicts.FirstOrDefault(known => known.Measured == Measured.Resistance)?.Exact is not { } coldOhms
-                || verdict.Exact is not { } warmOhms || warmOhms.Value <= coldOhms.Value)
+            || verdict.Exact is not { } warmOhms
+            || warmOhms.Value <= coldOhms.Value
+        )
         {
             return null;
         }
@@ -44,7 +55,9 @@ public static class WindingNotes
         return CopperRise.Kelvin(coldOhms.Value, warmOhms.Value, start.Value.Value, end.Value.Value).Is(out var rise, out _)
             ? WorkedNote.Of(
                 $"the winding is {QuantityText.Format(new Quantity(rise.Value, Dimension.Number), 3)} K warmer than at the "
-                    + $"reading before, if it is copper", rise)
+                    + $"reading before, if it is copper",
+                rise
+            )
             : null;
     }
 }

@@ -39,23 +39,37 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
 
     /// <summary>What a reading shows, as evidence.</summary>
     internal Evidence By(AssessedReading reading, Verdicts.Verdict verdict) =>
-        new(LazyText.Of(verdict, static one => one.Why), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading)) { Kind = EvidenceKind.Reading };
+        new(LazyText.Of(verdict, static one => one.Why), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading))
+        {
+            Kind = EvidenceKind.Reading,
+        };
 
     /// <summary>A reading as evidence.</summary>
-    internal Evidence By(AssessedReading reading) => new(LazyText.Of(reading, Words), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading)) { Kind = EvidenceKind.Reading };
+    internal Evidence By(AssessedReading reading) =>
+        new(LazyText.Of(reading, Words), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading)) { Kind = EvidenceKind.Reading };
 
     /// <summary>A proof as evidence.</summary>
-    internal Evidence By(AssessedProof proof) => new(LazyText.Of(proof, Words), proof.Visit.Date.Value, proof.Proof.Spot, Board.Board.Path) { Kind = EvidenceKind.Proof };
+    internal Evidence By(AssessedProof proof) =>
+        new(LazyText.Of(proof, Words), proof.Visit.Date.Value, proof.Proof.Spot, Board.Board.Path) { Kind = EvidenceKind.Proof };
 
     /// <summary>Work as evidence.</summary>
-    internal Evidence By(WorkEntry work, BenchVisit visit) => new(LazyText.Of(work, Words), visit.Date.Value, work.Spot, Board.Board.Path) { Kind = EvidenceKind.Work };
+    internal Evidence By(WorkEntry work, BenchVisit visit) =>
+        new(LazyText.Of(work, Words), visit.Date.Value, work.Spot, Board.Board.Path) { Kind = EvidenceKind.Work };
 
     /// <summary>Work as evidence of one thing that its entry says.</summary>
     internal Evidence By(WorkEntry work, BenchVisit visit, LazyText words) => By(work, visit) with { Words = words };
 
     /// <summary>A decision as evidence.</summary>
     internal Evidence By(Decision decision, DateOnly day) =>
-        new(LazyText.Of(decision, static one => $"decided: {one.What.Text}, because {one.Because.Value}"), day, decision.Spot, Board.Board.Path) { Kind = EvidenceKind.Decision };
+        new(
+            LazyText.Of(decision, static one => $"decided: {one.What.Text}, because {one.Because.Value}"),
+            day,
+            decision.Spot,
+            Board.Board.Path
+        )
+        {
+            Kind = EvidenceKind.Decision,
+        };
 
     /// <summary>What the record says of the board itself, as evidence.</summary>
     internal Evidence ByTheRecord(LazyText words, Spot spot) => new(words, null, spot, Board.Board.Path);
@@ -84,11 +98,14 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
         foreach (var visit in Board.Visits)
         {
             yield return (visit.Spot, null);
-            foreach (var entry in visit.Found.Select(found => (found.Spot, (string?)found.At.Value))
-                .Concat(visit.Readings.Select(reading => (reading.Spot, (reading.Part ?? reading.Point)?.Value)))
-                .Concat(visit.Work.Select(work => (work.Spot, (work.Part ?? work.At)?.Value)))
-                .Concat(visit.Decided.Select(decision => (decision.Spot, decision.Place?.Value)))
-                .Concat(visit.Proofs.Select(proof => (proof.Spot, (string?)proof.Point.Value))))
+            foreach (
+                var entry in visit
+                    .Found.Select(found => (found.Spot, (string?)found.At.Value))
+                    .Concat(visit.Readings.Select(reading => (reading.Spot, (reading.Part ?? reading.Point)?.Value)))
+                    .Concat(visit.Work.Select(work => (work.Spot, (work.Part ?? work.At)?.Value)))
+                    .Concat(visit.Decided.Select(decision => (decision.Spot, decision.Place?.Value)))
+                    .Concat(visit.Proofs.Select(proof => (proof.Spot, (string?)proof.Point.Value)))
+            )
             {
                 yield return entry;
             }
@@ -96,12 +113,16 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
     }
 
     // A reading of a lot in the drawer stands in the stock.
-    private string PathOf(AssessedReading reading) => reading.VisitOrder < 0 ? Workshop.StockFile?.Path ?? Board.Board.Path : Board.Board.Path;
+    private string PathOf(AssessedReading reading) =>
+        reading.VisitOrder < 0 ? Workshop.StockFile?.Path ?? Board.Board.Path : Board.Board.Path;
 
     private static string Words(AssessedReading reading)
     {
         var of = (reading.Reading.Part ?? reading.Reading.Lot ?? reading.Reading.Point)?.Value;
-        var values = string.Join(", ", reading.Reading.Values.Select(value => value.Value.Text).Concat(reading.Reading.Result is { } result ? [result.Text] : []));
+        var values = string.Join(
+            ", ",
+            reading.Reading.Values.Select(value => value.Value.Text).Concat(reading.Reading.Result is { } result ? [result.Text] : [])
+        );
         return $"{of} {(reading.IsNew ? "new, " : string.Empty)}read: {values}";
     }
 
@@ -111,6 +132,10 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
     private static string Words(WorkEntry work) =>
         work.Did.Text
         + (work.Lot is { } lot ? " from lot " + lot.Value : string.Empty)
-        + (work.Polarity.Length > 0 ? ", way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Text)) : string.Empty)
+        + (
+            work.Polarity.Length > 0
+                ? ", way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Text))
+                : string.Empty
+        )
         + (work.With is { } with ? ", with " + with.Value : string.Empty);
 }

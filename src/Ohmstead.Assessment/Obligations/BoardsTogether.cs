@@ -38,15 +38,18 @@ public sealed class BoardsTogether
 
     /// <summary>Whether a board that was judged by itself must be judged again with this.</summary>
     public bool Changes(BoardSummary board) =>
-        otherwise.Contains(board.Path) || faults.OfBoard(board.Path).Any()
-            || board.Fittings.Any(fitted => fitted.Fitting.IsThere && faults.OfLot(fitted.Lot).Any());
+        otherwise.Contains(board.Path)
+        || faults.OfBoard(board.Path).Any()
+        || board.Fittings.Any(fitted => fitted.Fitting.IsThere && faults.OfLot(fitted.Lot).Any());
 
     // A board by itself takes the pieces that it asks for. Where nobody else asks for one of the same lot that is how it stays.
     private static HashSet<string> Otherwise(Workshop workshop, IReadOnlyList<BoardSummary> boards, PieceShares pieces)
     {
         var changed = new HashSet<string>(StringComparer.Ordinal);
         var assessor = new Assessor(workshop);
-        var asked = boards.SelectMany(board => board.Claims).GroupBy(claim => claim.Lot, StringComparer.Ordinal)
+        var asked = boards
+            .SelectMany(board => board.Claims)
+            .GroupBy(claim => claim.Lot, StringComparer.Ordinal)
             .Where(claims => claims.Any(claim => claim.Path != claims.First().Path));
         foreach (var byBoard in asked.SelectMany(claims => claims.GroupBy(claim => claim.Path, StringComparer.Ordinal)))
         {

@@ -29,10 +29,18 @@ public static class CheckEffects
     public static IReadOnlyList<(string Check, CheckEffect Effect, string Why)> All { get; } =
     [
         ("board-number-repeated", CheckEffect.HoldsBack, "which of the two boards a record is about is not known"),
-        ("calibration-expired", CheckEffect.SaidElsewhere, "readings of an instrument long out of calibration are undecided, and count as such"),
+        (
+            "calibration-expired",
+            CheckEffect.SaidElsewhere,
+            "readings of an instrument long out of calibration are undecided, and count as such"
+        ),
         ("date-code-impossible", CheckEffect.Told, "a print says how old a part is, not whether it works"),
         ("date-in-future", CheckEffect.HoldsBack, "what has not happened proves nothing"),
-        ("date-out-of-order", CheckEffect.HoldsBack, "what came before what is in doubt, and with it whether the proof is later than the work"),
+        (
+            "date-out-of-order",
+            CheckEffect.HoldsBack,
+            "what came before what is in doubt, and with it whether the proof is later than the work"
+        ),
         ("decision-without-place", CheckEffect.HoldsBack, "what was decided about is not known"),
         ("design-file-name-unusable", CheckEffect.Told, "nothing is judged by the name of a file"),
         ("design-link-dropped", CheckEffect.Told, "nothing is judged by a link"),
@@ -82,13 +90,23 @@ public static class CheckEffects
         ("shared-material-contradicts-kind", CheckEffect.HoldsBack, "what the part is is not known"),
         ("shared-polarity-contradicts-kind", CheckEffect.HoldsBack, "whether there is a wrong way round is not known"),
         ("stock-date-in-future", CheckEffect.HoldsBack, "what has not happened proves nothing"),
-        ("stock-lot-unknown", CheckEffect.Told, "no board has a part of a lot that is not there; one that names such a lot is held back by that"),
+        (
+            "stock-lot-unknown",
+            CheckEffect.Told,
+            "no board has a part of a lot that is not there; one that names such a lot is held back by that"
+        ),
         ("verdict-disagrees", CheckEffect.HoldsBack, "the record says two things about one reading"),
         ("work-after-proof", CheckEffect.SaidElsewhere, "the obligation to prove each point after the last work"),
-        .. TextChecks.All.Concat(RecordChecks.All).Select(check => (check, CheckEffect.HoldsBackAsError, "what stands there could not be read")),
+        .. TextChecks
+            .All.Concat(RecordChecks.All)
+            .Select(check => (check, CheckEffect.HoldsBackAsError, "what stands there could not be read")),
     ];
 
-    private static readonly FrozenDictionary<string, CheckEffect> ByName = All.ToFrozenDictionary(row => row.Check, row => row.Effect, StringComparer.Ordinal);
+    private static readonly FrozenDictionary<string, CheckEffect> ByName = All.ToFrozenDictionary(
+        row => row.Check,
+        row => row.Effect,
+        StringComparer.Ordinal
+    );
 
     /// <summary>The effect of a check. One that is not in the list holds back: a test finds it, and nobody is hurt until then.</summary>
     public static CheckEffect Of(string check) => ByName.TryGetValue(check, out var effect) ? effect : CheckEffect.HoldsBack;
@@ -108,20 +126,23 @@ public static class CheckEffects
     }
 
     /// <summary>An effect in words.</summary>
-    public static string Words(CheckEffect effect) => effect switch
-    {
-        CheckEffect.HoldsBack => "it holds the board back from fit to run",
-        CheckEffect.HoldsBackAsError => "as an error it holds the board back from fit to run, as a warning it is told",
-        CheckEffect.HoldsBackWhileItCounts => "it holds the board back from fit to run while what it speaks of counts for something that sits there",
-        CheckEffect.SaidElsewhere => "the finding is told, and the state follows from the evidence",
-        CheckEffect.Told => "none, it is told",
-    };
+    public static string Words(CheckEffect effect) =>
+        effect switch
+        {
+            CheckEffect.HoldsBack => "it holds the board back from fit to run",
+            CheckEffect.HoldsBackAsError => "as an error it holds the board back from fit to run, as a warning it is told",
+            CheckEffect.HoldsBackWhileItCounts =>
+                "it holds the board back from fit to run while what it speaks of counts for something that sits there",
+            CheckEffect.SaidElsewhere => "the finding is told, and the state follows from the evidence",
+            CheckEffect.Told => "none, it is told",
+        };
 
     /// <summary>Whether a finding holds the board that it is about back by itself.</summary>
-    public static bool HoldsBack(Finding finding) => Of(finding.Check) switch
-    {
-        CheckEffect.HoldsBack or CheckEffect.HoldsBackWhileItCounts => true,
-        CheckEffect.HoldsBackAsError => finding.Severity == Severity.Error,
-        CheckEffect.SaidElsewhere or CheckEffect.Told => false,
-    };
+    public static bool HoldsBack(Finding finding) =>
+        Of(finding.Check) switch
+        {
+            CheckEffect.HoldsBack or CheckEffect.HoldsBackWhileItCounts => true,
+            CheckEffect.HoldsBackAsError => finding.Severity == Severity.Error,
+            CheckEffect.SaidElsewhere or CheckEffect.Told => false,
+        };
 }

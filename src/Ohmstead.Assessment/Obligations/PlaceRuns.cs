@@ -11,7 +11,8 @@ public static class PlaceRuns
     public static IReadOnlyList<(string First, string Last)> Of(IReadOnlyList<string> names)
     {
         var runs = new List<(string, string)>();
-        for (var at = 0; at < names.Count;)
+        var at = 0;
+        while (at < names.Count)
         {
             var end = at;
             while (end + 1 < names.Count && Follows(names[end], names[end + 1]))
@@ -32,12 +33,15 @@ public static class PlaceRuns
     }
 
     /// <summary>The names in one line.</summary>
-    public static string Words(IReadOnlyList<string> names) => string.Join(", ", Of(names).Select(run => run.First == run.Last ? run.First : $"{run.First} to {run.Last}"));
+    public static string Words(IReadOnlyList<string> names) =>
+        string.Join(", ", Of(names).Select(run => run.First == run.Last ? run.First : $"{run.First} to {run.Last}"));
 
     private static bool Follows(string name, string next)
     {
         var figures = Figures(name);
-        return figures > 0 && figures == Figures(next) && name.AsSpan(0, figures).SequenceEqual(next.AsSpan(0, figures))
+        return figures > 0
+            && figures == Figures(next)
+            && name.AsSpan(0, figures).SequenceEqual(next.AsSpan(0, figures))
             && int.TryParse(name.AsSpan(figures), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
             && next.AsSpan(figures).SequenceEqual((number + 1L).ToString(CultureInfo.InvariantCulture));
     }

@@ -21,7 +21,9 @@ internal static class Answers
             found.Add(known);
         }
 
-        return found.Count > 0 ? Outcome<Reckoned>.Of(new Reckoned(found)) : Outcome<Reckoned>.Refused("nothing is known for these figures");
+        return found.Count > 0
+            ? Outcome<Reckoned>.Of(new Reckoned(found))
+            : Outcome<Reckoned>.Refused("nothing is known for these figures");
     }
 
     /// <summary>All lines that are no refusal; the first refusal when every one is.</summary>
@@ -58,8 +60,13 @@ internal static class Answers
         value.Then(v => Figure(what, (decimal)v, shown, $"{working} = {shown.Text((decimal)v)}", source));
 
     /// <summary>Words instead of a figure.</summary>
-    internal static Outcome<ReckonedLine> Said(string what, string says, string arithmetic, Source source, params IReadOnlyList<string> remarks) =>
-        Outcome<ReckonedLine>.Of(new ReckonedLine(what, says, arithmetic, source) { Remarks = remarks });
+    internal static Outcome<ReckonedLine> Said(
+        string what,
+        string says,
+        string arithmetic,
+        Source source,
+        params IReadOnlyList<string> remarks
+    ) => Outcome<ReckonedLine>.Of(new ReckonedLine(what, says, arithmetic, source) { Remarks = remarks });
 
     internal static Outcome<ReckonedLine> Remarking(this Outcome<ReckonedLine> line, params IReadOnlyList<string> remarks) =>
         line.Then(known => known with { Remarks = [.. known.Remarks, .. remarks] });
@@ -69,8 +76,7 @@ internal static class Answers
 
     /// <summary>The same, or a refusal where a result is no answer any more; null says that it is one.</summary>
     internal static Outcome<T> Unless<T>(this Outcome<T> outcome, Func<T, string?> against)
-        where T : notnull
-        => outcome.Is(out var value, out _) && against(value) is { } reason ? Outcome<T>.Refused(reason) : outcome;
+        where T : notnull => outcome.Is(out var value, out _) && against(value) is { } reason ? Outcome<T>.Refused(reason) : outcome;
 
     /// <summary>A quantity as it stands in a working.</summary>
     internal static string Text(decimal value, ShownAs shown) => shown.Text(value);
@@ -78,5 +84,7 @@ internal static class Answers
     internal static Source Practice(string title) => new(title, null, SourceBasis.CommonPractice);
 
     internal static Outcome<Quantity> Parsed(string text, Dimension dimension) =>
-        QuantityText.Parse(text, dimension).Is(out var quantity, out var fault) ? Outcome<Quantity>.Of(quantity) : Outcome<Quantity>.Refused(fault.Message);
+        QuantityText.Parse(text, dimension).Is(out var quantity, out var fault)
+            ? Outcome<Quantity>.Of(quantity)
+            : Outcome<Quantity>.Refused(fault.Message);
 }

@@ -23,7 +23,8 @@ public sealed class GivenInputs
 
     internal DateOnly Day(ReckonInput input) => entries.TryGetValue(input.Name, out var entry) ? entry.Day : default;
 
-    internal IReadOnlyList<string> List(ReckonInput input) => Text(input).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+    internal IReadOnlyList<string> List(ReckonInput input) =>
+        Text(input).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
     /// <summary>One input as written and as read.</summary>
     internal sealed record Entry(string Text, decimal Number = 0m, DateOnly Day = default);

@@ -24,13 +24,14 @@ public sealed record ReckonInput(string Name, string Meaning, InputKind Kind)
     public decimal? Most { get; init; }
 
     /// <summary>What may be written, in words: "1 mA to 100 A"; null without bounds.</summary>
-    public string? Range => (Least, Most) switch
-    {
-        ({ } least, { } most) => $"{Shown(least)} to {Shown(most)}",
-        ({ } least, null) => $"{Shown(least)} or more",
-        (null, { } most) => $"at most {Shown(most)}",
-        _ => null,
-    };
+    public string? Range =>
+        (Least, Most) switch
+        {
+            ({ } least, { } most) => $"{Shown(least)} to {Shown(most)}",
+            ({ } least, null) => $"{Shown(least)} or more",
+            (null, { } most) => $"at most {Shown(most)}",
+            _ => null,
+        };
 
     /// <summary>True when the rule does without it.</summary>
     public bool IsOptional { get; init; }
@@ -39,40 +40,44 @@ public sealed record ReckonInput(string Name, string Meaning, InputKind Kind)
     public bool IsNeeded => Usual is null && !IsOptional;
 
     /// <summary>What to write, for people: "in farad, such as 391uF".</summary>
-    public string Form => Kind switch
-    {
-        InputKind.Quantity => QuantityForm,
-        InputKind.Kelvin => "in kelvin, such as 5K",
-        InputKind.Count => "a whole number",
-        InputKind.Word => "one of: " + string.Join(", ", Words),
-        InputKind.Date => "a day, such as 2026-03-14",
-        InputKind.List => "a list with commas and no spaces",
-        _ => "a text",
-    };
+    public string Form =>
+        Kind switch
+        {
+            InputKind.Quantity => QuantityForm,
+            InputKind.Kelvin => "in kelvin, such as 5K",
+            InputKind.Count => "a whole number",
+            InputKind.Word => "one of: " + string.Join(", ", Words),
+            InputKind.Date => "a day, such as 2026-03-14",
+            InputKind.List => "a list with commas and no spaces",
+            _ => "a text",
+        };
 
-    private string QuantityForm => Dimension switch
-    {
-        Dimension.Capacitance => "in farad, such as 391uF",
-        Dimension.Resistance => "in ohm, such as 4k7",
-        Dimension.Inductance => "in henry, such as 15nH",
-        Dimension.Voltage => "in volt, such as 25V",
-        Dimension.Current => "in ampere, such as 250mA",
-        Dimension.Power => "in watt, such as 2W",
-        Dimension.Frequency => "in hertz, such as 100Hz",
-        Dimension.Duration => "a time, such as 2000h, 4s or 30years",
-        Dimension.Temperature => "in degrees Celsius, such as 65C",
-        Dimension.Length => "a length, such as 12.5mm",
-        Dimension.Ratio => "a share, such as 0.2, 20% or 50ppm",
-        _ => "a number",
-    };
+    private string QuantityForm =>
+        Dimension switch
+        {
+            Dimension.Capacitance => "in farad, such as 391uF",
+            Dimension.Resistance => "in ohm, such as 4k7",
+            Dimension.Inductance => "in henry, such as 15nH",
+            Dimension.Voltage => "in volt, such as 25V",
+            Dimension.Current => "in ampere, such as 250mA",
+            Dimension.Power => "in watt, such as 2W",
+            Dimension.Frequency => "in hertz, such as 100Hz",
+            Dimension.Duration => "a time, such as 2000h, 4s or 30years",
+            Dimension.Temperature => "in degrees Celsius, such as 65C",
+            Dimension.Length => "a length, such as 12.5mm",
+            Dimension.Ratio => "a share, such as 0.2, 20% or 50ppm",
+            _ => "a number",
+        };
 
-    internal static ReckonInput Of(string name, Dimension dimension, string meaning) => new(name, meaning, InputKind.Quantity) { Dimension = dimension };
+    internal static ReckonInput Of(string name, Dimension dimension, string meaning) =>
+        new(name, meaning, InputKind.Quantity) { Dimension = dimension };
 
     internal static ReckonInput Kelvin(string name, string meaning) => new(name, meaning, InputKind.Kelvin);
 
     internal static ReckonInput Count(string name, string meaning) => new(name, meaning, InputKind.Count);
 
-    internal static ReckonInput Word(string name, string meaning, params IReadOnlyList<string> words) => new(name, meaning, InputKind.Word) { Words = words };
+    internal static ReckonInput Word(string name, string meaning, params IReadOnlyList<string> words) =>
+        new(name, meaning, InputKind.Word) { Words = words };
 
     internal static ReckonInput Free(string name, string meaning) => new(name, meaning, InputKind.Text);
 
@@ -94,9 +99,10 @@ public sealed record ReckonInput(string Name, string Meaning, InputKind Kind)
 
     internal ReckonInput Usually(string text) => this with { Usual = text };
 
-    private string Shown(decimal value) => Kind switch
-    {
-        InputKind.Kelvin => ((ShownAs)"K").Text(value),
-        _ => ((ShownAs)Dimension).Text(value),
-    };
+    private string Shown(decimal value) =>
+        Kind switch
+        {
+            InputKind.Kelvin => ((ShownAs)"K").Text(value),
+            _ => ((ShownAs)Dimension).Text(value),
+        };
 }

@@ -25,7 +25,13 @@ internal static class ReckonReader
             if (rule.Inputs.FirstOrDefault(input => input.Name == name) is not { } input)
             {
                 var near = Nearest.To(name, rule.Inputs.Select(known => known.Name));
-                return Refuse(Nearest.Told($"{rule.Name} has no input '{name}'", near, $", it has {string.Join(", ", rule.Inputs.Select(known => known.Name))}"));
+                return Refuse(
+                    Nearest.Told(
+                        $"{rule.Name} has no input '{name}'",
+                        near,
+                        $", it has {string.Join(", ", rule.Inputs.Select(known => known.Name))}"
+                    )
+                );
             }
 
             if (!Value(input, text).Is(out var entry, out var reason))
@@ -44,7 +50,12 @@ internal static class ReckonReader
             }
         }
 
-        string[] missing = [.. rule.Inputs.Where(input => input.IsNeeded && !entries.ContainsKey(input.Name)).Select(input => $"{input.Name} ({input.Form})")];
+        string[] missing =
+        [
+            .. rule
+                .Inputs.Where(input => input.IsNeeded && !entries.ContainsKey(input.Name))
+                .Select(input => $"{input.Name} ({input.Form})"),
+        ];
         if (missing.Length > 0)
         {
             return Refuse($"{rule.Name} needs {string.Join(" and ", missing)}");
@@ -58,19 +69,21 @@ internal static class ReckonReader
         return Outcome<GivenInputs>.Of(GivenInputs.Of(entries));
     }
 
-    private static Outcome<GivenInputs.Entry> Value(ReckonInput input, string text) => input.Kind switch
-    {
-        InputKind.Quantity => Quantity(text, input.Dimension),
-        InputKind.Kelvin => Quantity(text.EndsWith('K') ? text[..^1].TrimEnd() : text, Dimension.Number),
-        InputKind.Count => text.Length <= LongestCount && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
-            ? Entry(new(text, count))
-            : Fail($"'{text}' is no whole number, expected such as 12"),
-        InputKind.Word => Word(input, text),
-        InputKind.Date => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
-            ? Entry(new(text, Day: day))
-            : Fail($"'{text}' is no day, expected such as 2026-03-14"),
-        _ => Entry(new(text)),
-    };
+    private static Outcome<GivenInputs.Entry> Value(ReckonInput input, string text) =>
+        input.Kind switch
+        {
+            InputKind.Quantity => Quantity(text, input.Dimension),
+            InputKind.Kelvin => Quantity(text.EndsWith('K') ? text[..^1].TrimEnd() : text, Dimension.Number),
+            InputKind.Count => text.Length <= LongestCount
+            && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+                ? Entry(new(text, count))
+                : Fail($"'{text}' is no whole number, expected such as 12"),
+            InputKind.Word => Word(input, text),
+            InputKind.Date => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+                ? Entry(new(text, Day: day))
+                : Fail($"'{text}' is no day, expected such as 2026-03-14"),
+            _ => Entry(new(text)),
+        };
 
     private static Outcome<GivenInputs.Entry> Quantity(string text, Dimension dimension) =>
         QuantityText.Parse(text, dimension).Is(out var quantity, out var fault)
@@ -90,8 +103,13 @@ internal static class ReckonReader
     // 391uF alone: the first input that can mean it is named.
     private static string Nameless(ReckonRule rule, string word)
     {
-        var meant = word.Contains('=', StringComparison.Ordinal) ? null
-            : rule.Inputs.FirstOrDefault(input => input.Kind is InputKind.Quantity && input.Dimension is not Dimension.Number and not Dimension.Ratio && Value(input, word).Is(out _, out _));
+        var meant = word.Contains('=', StringComparison.Ordinal)
+            ? null
+            : rule.Inputs.FirstOrDefault(input =>
+                input.Kind is InputKind.Quantity
+                && input.Dimension is not Dimension.Number and not Dimension.Ratio
+                && Value(input, word).Is(out _, out _)
+            );
         return meant is null ? $"'{word}' is no input, expected name=value" : $"'{word}' has no name, expected such as {meant.Name}={word}";
     }
 

@@ -10,7 +10,13 @@ namespace Ohmstead.Assessment.Reckoning;
 /// <param name="Inputs">What it is computed from.</param>
 /// <param name="Example">Inputs that work, as a person would write them.</param>
 /// <param name="Work">Works it out.</param>
-public sealed record ReckonRule(string Name, string Computes, IReadOnlyList<ReckonInput> Inputs, string Example, Func<GivenInputs, Outcome<Reckoned>> Work)
+public sealed record ReckonRule(
+    string Name,
+    string Computes,
+    IReadOnlyList<ReckonInput> Inputs,
+    string Example,
+    Func<GivenInputs, Outcome<Reckoned>> Work
+)
 {
     /// <summary>The formula in the symbols of the trade, or null where a table answers.</summary>
     public string? Formula { get; init; }
@@ -25,9 +31,11 @@ public sealed record ReckonRule(string Name, string Computes, IReadOnlyList<Reck
     public Outcome<Reckoned> Of(IReadOnlyList<string> words)
     {
         // Through Then, which makes a refusal of figures that nothing can be computed of.
-        if (!ReckonReader.Read(this, words).Is(out var given, out var reason)
+        if (
+            !ReckonReader.Read(this, words).Is(out var given, out var reason)
             || !Outcome<GivenInputs>.Of(given).Then(Work).Is(out var worked, out reason)
-            || !worked.Is(out var answer, out reason))
+            || !worked.Is(out var answer, out reason)
+        )
         {
             return Outcome<Reckoned>.Refused(reason);
         }
@@ -39,8 +47,9 @@ public sealed record ReckonRule(string Name, string Computes, IReadOnlyList<Reck
 
     // No rule may forget it: whatever a person wrote or is told in volt above what may hurt is cautioned against.
     private bool IsAboveTouch(GivenInputs given, Reckoned answer) =>
-        Inputs.Any(input => input is { Kind: InputKind.Quantity, Dimension: Dimension.Voltage } && Math.Abs(given[input]) > LimitInStandard.TouchVolts)
-        || answer.Lines.Any(line => line.Unit == VoltUnit && line.Number is { } number && Math.Abs(number) > LimitInStandard.TouchVolts);
+        Inputs.Any(input =>
+            input is { Kind: InputKind.Quantity, Dimension: Dimension.Voltage } && Math.Abs(given[input]) > LimitInStandard.TouchVolts
+        ) || answer.Lines.Any(line => line.Unit == VoltUnit && line.Number is { } number && Math.Abs(number) > LimitInStandard.TouchVolts);
 
     private static string VoltUnit => ((ShownAs)Dimension.Voltage).Unit;
 

@@ -16,22 +16,24 @@ internal readonly record struct ShownAs(Dimension Dimension, string? Own)
     internal static ShownAs Plain { get; } = new(Dimension.Number, null);
 
     /// <summary>The base unit.</summary>
-    internal string Unit => Own ?? Dimension switch
-    {
-        Dimension.Capacitance => "F",
-        Dimension.Resistance => "ohm",
-        Dimension.Inductance => "H",
-        Dimension.Voltage => "V",
-        Dimension.Current => "A",
-        Dimension.Power => "W",
-        Dimension.Energy => "J",
-        Dimension.Charge => "C",
-        Dimension.Frequency => "Hz",
-        Dimension.Duration => "s",
-        Dimension.Temperature => "degC",
-        Dimension.Length => "m",
-        _ => string.Empty,
-    };
+    internal string Unit =>
+        Own
+        ?? Dimension switch
+        {
+            Dimension.Capacitance => "F",
+            Dimension.Resistance => "ohm",
+            Dimension.Inductance => "H",
+            Dimension.Voltage => "V",
+            Dimension.Current => "A",
+            Dimension.Power => "W",
+            Dimension.Energy => "J",
+            Dimension.Charge => "C",
+            Dimension.Frequency => "Hz",
+            Dimension.Duration => "s",
+            Dimension.Temperature => "degC",
+            Dimension.Length => "m",
+            _ => string.Empty,
+        };
 
     public static implicit operator ShownAs(Dimension dimension) => new(dimension, null);
 

@@ -38,8 +38,20 @@ public static class DrawerList
         var fitted = BoardSummary.FittedByLot(boards);
         var read = BoardSummary.ReadGoodByLot(boards);
         var assessor = new Assessor(workshop);
-        return [.. workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal)
-            .Select(lot => Line(workshop, LotPieces.Of(workshop, assessor, lot.Id.Value, read.GetValueOrDefault(lot.Id.Value)), lot, fitted.GetValueOrDefault(lot.Id.Value), today))];
+        return
+        [
+            .. workshop
+                .Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal)
+                .Select(lot =>
+                    Line(
+                        workshop,
+                        LotPieces.Of(workshop, assessor, lot.Id.Value, read.GetValueOrDefault(lot.Id.Value)),
+                        lot,
+                        fitted.GetValueOrDefault(lot.Id.Value),
+                        today
+                    )
+                ),
+        ];
     }
 
     private static DrawerLine Line(Workshop workshop, LotPieces pieces, Lot lot, int fitted, DateOnly today)
@@ -77,7 +89,9 @@ public static class DrawerList
 
         if (doubts.Over is not null)
         {
-            yield return lot.Values.Kind.Value.DriesOut ? "form again before any is fitted: 'why' of the lot has the plan" : "too long on the shelf: test before any is fitted";
+            yield return lot.Values.Kind.Value.DriesOut
+                ? "form again before any is fitted: 'why' of the lot has the plan"
+                : "too long on the shelf: test before any is fitted";
         }
     }
 }

@@ -35,7 +35,8 @@ public sealed record LotDates(IReadOnlyList<MarkingReading<ManufactureDate>> Mad
     }
 
     // No part was made after it came.
-    internal static DateOnly Came(Lot lot, DateOnly day) => lot.Received is { } received && received.Value.Latest < day ? received.Value.Latest : day;
+    internal static DateOnly Came(Lot lot, DateOnly day) =>
+        lot.Received is { } received && received.Value.Latest < day ? received.Value.Latest : day;
 
     /// <summary>The dates in words, or null when there is none: "2025-W41", "1978-06, 1998-06 or 2018-06, the code alone does not say which".</summary>
     public string? Words

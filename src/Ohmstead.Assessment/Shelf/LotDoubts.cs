@@ -22,5 +22,10 @@ public readonly record struct LotDoubts(BenchVisit? FailedOn, bool IsUnread, She
 
     /// <summary>The doubts that follow from pieces and age.</summary>
     internal static LotDoubts Of(LotPieces pieces, ShelfLife? shelf, DateOnly today) =>
-        new(pieces.FailedOn, !pieces.StillThere.Any(), shelf is not null && shelf.IsOverOn(today) ? shelf : null, pieces.IsDoubted ? pieces : null);
+        new(
+            pieces.FailedOn,
+            !pieces.StillThere.Any(),
+            shelf is not null && shelf.IsOverOn(today) ? shelf : null,
+            pieces.IsDoubted ? pieces : null
+        );
 }

@@ -14,7 +14,8 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
     public bool WasReadGood { get; init; }
 
     /// <summary>All fittings of a lot on one board, in order of time.</summary>
-    public static IEnumerable<LotFitting> Of(BoardAssessment board, string lot) => All(board).Where(fitted => fitted.Lot == lot).Select(fitted => fitted.Fitting);
+    public static IEnumerable<LotFitting> Of(BoardAssessment board, string lot) =>
+        All(board).Where(fitted => fitted.Lot == lot).Select(fitted => fitted.Fitting);
 
     /// <summary>All fittings of known lots on one board, in order of time, each with the name of its lot.</summary>
     public static IEnumerable<(string Lot, LotFitting Fitting)> All(BoardAssessment board)
@@ -27,7 +28,13 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
                 if (work is { PutsAPartIn: true, Lot: { } lot })
                 {
                     var reference = work.Part?.Value ?? work.At?.Value ?? string.Empty;
-                    yield return (lot.Value, new(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work)) { WasReadGood = (read ??= ReadNew(board)).GetValueOrDefault((lot.Value, reference)) });
+                    yield return (
+                        lot.Value,
+                        new(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work))
+                        {
+                            WasReadGood = (read ??= ReadNew(board)).GetValueOrDefault((lot.Value, reference)),
+                        }
+                    );
                 }
             }
         }

@@ -47,7 +47,11 @@ public sealed class LotPieces
     public int Looked { get; }
 
     /// <summary>The visit of the first piece that failed and was not thrown away; null when there is none.</summary>
-    public BenchVisit? FailedOn => Pieces.FirstOrDefault(piece => piece is { IsFailed: true, IsScrapped: false })?.Readings.First(reading => reading.Overall == VerdictOutcome.Outside).Visit;
+    public BenchVisit? FailedOn =>
+        Pieces
+            .FirstOrDefault(piece => piece is { IsFailed: true, IsScrapped: false })
+            ?.Readings.First(reading => reading.Overall == VerdictOutcome.Outside)
+            .Visit;
 
     /// <summary>What was read of pieces that are not in the bin.</summary>
     public IEnumerable<AssessedReading> StillThere => Pieces.Where(piece => !piece.IsScrapped).SelectMany(piece => piece.Readings);
@@ -56,14 +60,25 @@ public sealed class LotPieces
     public bool IsDoubted => Bad >= FewestBad && Bad >= DoubtedShare * Looked;
 
     /// <summary>The share of bad pieces in words, with its interval where enough were looked at; null when none was bad.</summary>
-    public string? ShareInWords => Bad == 0 ? null
-        : string.Create(CultureInfo.InvariantCulture, $"{Bad} of {Looked} looked at {(Bad == 1 ? "was" : "were")} bad")
-            + (ShareFailed.Of(Bad, Looked) is { } share
-                ? string.Create(CultureInfo.InvariantCulture, $" ({FamilyWords.Percent(share.Share)}, with 95 % between {FamilyWords.Percent(share.Low)} and {FamilyWords.Percent(share.High)})")
-                : string.Empty);
+    public string? ShareInWords =>
+        Bad == 0
+            ? null
+            : string.Create(CultureInfo.InvariantCulture, $"{Bad} of {Looked} looked at {(Bad == 1 ? "was" : "were")} bad")
+                + (
+                    ShareFailed.Of(Bad, Looked) is { } share
+                        ? string.Create(
+                            CultureInfo.InvariantCulture,
+                            $" ({FamilyWords.Percent(share.Share)}, with 95 % between {FamilyWords.Percent(share.Low)} and {FamilyWords.Percent(share.High)})"
+                        )
+                        : string.Empty
+                );
 
     /// <summary>Why a lot is doubted as a whole, with the rule.</summary>
-    public string DoubtInWords => string.Create(CultureInfo.InvariantCulture, $"{ShareInWords}: from {FewestBad} pieces and {FamilyWords.Percent(DoubtedShare)} on a lot is doubted as a whole (common practice)");
+    public string DoubtInWords =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{ShareInWords}: from {FewestBad} pieces and {FamilyWords.Percent(DoubtedShare)} on a lot is doubted as a whole (common practice)"
+        );
 
     /// <summary>The pieces of a lot.</summary>
     /// <param name="workshop">The drawer.</param>
@@ -72,7 +87,12 @@ public sealed class LotPieces
     /// <param name="goodOnBoards">How many were read for the place that they went to, and did not fail.</param>
     public static LotPieces Of(Workshop workshop, Assessor assessor, string lot, int goodOnBoards = 0)
     {
-        var read = Grouped(workshop.IncomingReadings[lot].OrderBy(pair => pair.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading)));
+        var read = Grouped(
+            workshop
+                .IncomingReadings[lot]
+                .OrderBy(pair => pair.Visit.Date.Value)
+                .Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading))
+        );
         var scraps = workshop.Scrapped[lot].ToArray();
         var isFailed = read.ConvertAll(IsFailed);
         var isScrapped = new bool[read.Count];
@@ -98,13 +118,18 @@ public sealed class LotPieces
             }
         }
 
-        return new([.. read.Select((piece, at) => new LotPiece([.. piece], isFailed[at], isScrapped[at]))], scraps.Sum(pair => pair.Scrapped.Count.Value), goodOnBoards);
+        return new(
+            [.. read.Select((piece, at) => new LotPiece([.. piece], isFailed[at], isScrapped[at]))],
+            scraps.Sum(pair => pair.Scrapped.Count.Value),
+            goodOnBoards
+        );
     }
 
     /// <summary>Incoming readings of the pieces of a lot that are not in the bin.</summary>
-    internal static IEnumerable<(BenchVisit Visit, Reading Reading)> ReadingsStillThere(Workshop workshop, string lot) => workshop.Scrapped.Contains(lot)
-        ? Of(workshop, new Assessor(workshop), lot).StillThere.Select(reading => (reading.Visit, reading.Reading))
-        : workshop.IncomingReadings[lot];
+    internal static IEnumerable<(BenchVisit Visit, Reading Reading)> ReadingsStillThere(Workshop workshop, string lot) =>
+        workshop.Scrapped.Contains(lot)
+            ? Of(workshop, new Assessor(workshop), lot).StillThere.Select(reading => (reading.Visit, reading.Reading))
+            : workshop.IncomingReadings[lot];
 
     // Readings that name a piece are of that piece. Of those that name none, the readings of one visit are of one piece until a quantity comes again.
     internal static List<List<AssessedReading>> Grouped(IEnumerable<AssessedReading> readings)
@@ -119,7 +144,12 @@ public sealed class LotPieces
             }
             else
             {
-                unnamed = unnamed is not null && ReferenceEquals(unnamed[0].Visit, reading.Visit) && !unnamed.Exists(other => HaveOneQuantity(other, reading)) ? unnamed : null;
+                unnamed =
+                    unnamed is not null
+                    && ReferenceEquals(unnamed[0].Visit, reading.Visit)
+                    && !unnamed.Exists(other => HaveOneQuantity(other, reading))
+                        ? unnamed
+                        : null;
                 unnamed = Add(pieces, unnamed, reading);
             }
         }
@@ -139,7 +169,8 @@ public sealed class LotPieces
     }
 
     private static bool HaveOneQuantity(AssessedReading one, AssessedReading other) =>
-        one.Reading.Values.Any(value => other.Reading.Values.Any(known => known.Measured == value.Measured)) || (one.Reading.Result is not null && other.Reading.Result is not null);
+        one.Reading.Values.Any(value => other.Reading.Values.Any(known => known.Measured == value.Measured))
+        || (one.Reading.Result is not null && other.Reading.Result is not null);
 
     // Of one quantity what was read later stands, as it does at a place.
     private static bool IsFailed(List<AssessedReading> piece)

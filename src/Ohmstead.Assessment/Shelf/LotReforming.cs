@@ -13,7 +13,7 @@ public static class LotReforming
     /// <summary>Whether parts like these are formed again: wet aluminium electrolytics with a right way round.</summary>
     public static bool IsFor(Lot lot) =>
         lot.Values.Kind.Value == PartKinds.AluminiumElectrolytic
-            && !(lot.Values.Polarity is { } polarity && polarity.Value.IsEitherWayRound());
+        && !(lot.Values.Polarity is { } polarity && polarity.Value.IsEitherWayRound());
 
     /// <summary>
     /// The plan for one part of a lot: the gentlest procedure, since nobody knows how long it really lay; or why there is none.
@@ -23,7 +23,8 @@ public static class LotReforming
         if (!IsFor(lot))
         {
             return Outcome<ReformingPlan>.Refused(
-                $"there is no plan for a part of kind '{lot.Values.Kind.Text}', only for aluminium electrolytics with a right way round");
+                $"there is no plan for a part of kind '{lot.Values.Kind.Text}', only for aluminium electrolytics with a right way round"
+            );
         }
 
         if (lot.Values.RatedVoltage is not { } rated)

@@ -11,7 +11,13 @@ namespace Ohmstead.Assessment.Shelf;
 /// <param name="Shelf">How long they have lain and when they are due, or null when that is not known or does not matter.</param>
 /// <param name="Incoming">Readings of it that were taken in the drawer, oldest first.</param>
 /// <param name="Fittings">Where its parts were fitted, oldest first.</param>
-public sealed record LotStory(Lot Lot, LotDates Dates, ShelfLife? Shelf, IReadOnlyList<AssessedReading> Incoming, IReadOnlyList<LotFitting> Fittings)
+public sealed record LotStory(
+    Lot Lot,
+    LotDates Dates,
+    ShelfLife? Shelf,
+    IReadOnlyList<AssessedReading> Incoming,
+    IReadOnlyList<LotFitting> Fittings
+)
 {
     /// <summary>How many are left, or null when the record does not say how many came.</summary>
     public int? Left => Lot.Quantity is { } came ? came.Value - Fittings.Count - Pieces.Scrapped : null;
@@ -41,8 +47,20 @@ public sealed record LotStory(Lot Lot, LotDates Dates, ShelfLife? Shelf, IReadOn
         var assessor = new Assessor(workshop);
         var dates = LotDates.Of(lot, today);
         var shelf = ShelfLife.Of(lot, today);
-        AssessedReading[] incoming = [.. workshop.IncomingReadings[lot.Id.Value].OrderBy(pair => pair.Visit.Date.Value).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading))];
-        LotFitting[] taken = [.. fittings.OrderBy(fitting => fitting.Date).ThenBy(fitting => fitting.Board, StringComparer.Ordinal).ThenBy(fitting => fitting.Reference, StringComparer.Ordinal)];
+        AssessedReading[] incoming =
+        [
+            .. workshop
+                .IncomingReadings[lot.Id.Value]
+                .OrderBy(pair => pair.Visit.Date.Value)
+                .Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading)),
+        ];
+        LotFitting[] taken =
+        [
+            .. fittings
+                .OrderBy(fitting => fitting.Date)
+                .ThenBy(fitting => fitting.Board, StringComparer.Ordinal)
+                .ThenBy(fitting => fitting.Reference, StringComparer.Ordinal),
+        ];
         var pieces = LotPieces.Of(workshop, assessor, lot.Id.Value, taken.Count(fitting => fitting.WasReadGood));
         return new(lot, dates, shelf, incoming, taken)
         {
@@ -55,8 +73,10 @@ public sealed record LotStory(Lot Lot, LotDates Dates, ShelfLife? Shelf, IReadOn
 
     private static List<(DateOnly From, ShelfAge Age)> AgesOf(Lot lot, LotDates dates, DateOnly today)
     {
-        IEnumerable<DateOnly> days = dates.Made.Count > 0 ? dates.Made.Select(reading => reading.Value.First).Distinct().OrderDescending()
-            : lot.Received is { } received ? [received.Value.Earliest] : [];
+        IEnumerable<DateOnly> days =
+            dates.Made.Count > 0 ? dates.Made.Select(reading => reading.Value.First).Distinct().OrderDescending()
+            : lot.Received is { } received ? [received.Value.Earliest]
+            : [];
         var ages = new List<(DateOnly, ShelfAge)>(1);
         foreach (var day in days)
         {

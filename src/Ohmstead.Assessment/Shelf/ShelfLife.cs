@@ -35,20 +35,34 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
             return null;
         }
 
-        if (lot.ShelfLife is { } written && lot.Values.Kind.Value.DriesOut && CalendarSpan.After(since, written.Value.Value) > since.AddYears(MostYears))
+        if (
+            lot.ShelfLife is { } written
+            && lot.Values.Kind.Value.DriesOut
+            && CalendarSpan.After(since, written.Value.Value) > since.AddYears(MostYears)
+        )
         {
-            return new(since, words, since.AddYears(MostYears), string.Create(CultureInfo.InvariantCulture, $"{MostYears} years, the most that makers give, not the {written.Text} that is written"));
+            return new(
+                since,
+                words,
+                since.AddYears(MostYears),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{MostYears} years, the most that makers give, not the {written.Text} that is written"
+                )
+            );
         }
 
         return new(
             since,
             words,
             lot.ShelfLife is { } life ? CalendarSpan.After(since, life.Value.Value) : since.AddYears(UsualYears),
-            lot.ShelfLife?.Text ?? string.Create(CultureInfo.InvariantCulture, $"{UsualYears} years, which is usual"));
+            lot.ShelfLife?.Text ?? string.Create(CultureInfo.InvariantCulture, $"{UsualYears} years, which is usual")
+        );
     }
 
     /// <summary>The shelf life of a part that came from no lot: that of a lot of one piece, of which no more is known than its marks.</summary>
-    public static ShelfLife? Of(PartValues part, DateOnly day) => Of(new Lot(new("the new part", part.Kind.Text, part.Kind.Spot), part, part.Kind.Spot), day);
+    public static ShelfLife? Of(PartValues part, DateOnly day) =>
+        Of(new Lot(new("the new part", part.Kind.Text, part.Kind.Spot), part, part.Kind.Spot), day);
 
     /// <summary>Whether the shelf life is over on a day.</summary>
     public bool IsOverOn(DateOnly day) => day > Due;
@@ -67,8 +81,11 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
             return (came, Made(dates, lot.Values.DateCode!.Text));
         }
 
-        return lot.Received is { } received ? (received.Value.Latest, LazyText.Of(received, static received => "received " + received.Text)) : null;
+        return lot.Received is { } received
+            ? (received.Value.Latest, LazyText.Of(received, static received => "received " + received.Text))
+            : null;
     }
 
-    private static LazyText Made(LotDates dates, string code) => new(() => $"made {dates.Made[^1].Value}, date code {code}{(dates.IsAmbiguous ? ", the latest it can mean" : string.Empty)}");
+    private static LazyText Made(LotDates dates, string code) =>
+        new(() => $"made {dates.Made[^1].Value}, date code {code}{(dates.IsAmbiguous ? ", the latest it can mean" : string.Empty)}");
 }

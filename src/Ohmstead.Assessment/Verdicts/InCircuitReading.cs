@@ -16,9 +16,12 @@ internal static class InCircuitReading
 {
     private const string NotWritten = "the record does not say whether it was in circuit; ";
 
-    private static readonly LazyText Insulation = "in circuit other paths lie beside it and lower the reading; so it proves nothing, measure it out of circuit";
-    private static readonly LazyText InsulationNotWritten = NotWritten + "there other paths beside it lower the reading: write circuit: out, or measure it out of circuit";
-    private static readonly LazyText LeakageNotWritten = NotWritten + "there other paths beside it carry current too: write circuit: out, or measure it out of circuit";
+    private static readonly LazyText Insulation =
+        "in circuit other paths lie beside it and lower the reading; so it proves nothing, measure it out of circuit";
+    private static readonly LazyText InsulationNotWritten =
+        NotWritten + "there other paths beside it lower the reading: write circuit: out, or measure it out of circuit";
+    private static readonly LazyText LeakageNotWritten =
+        NotWritten + "there other paths beside it carry current too: write circuit: out, or measure it out of circuit";
 
     /// <summary>What is taken, and why; null where nothing is.</summary>
     /// <param name="measured">What was measured.</param>
@@ -35,7 +38,9 @@ internal static class InCircuitReading
         if (measured == Measured.Insulation)
         {
             // Whatever lies beside it can only lower it: above its limit it is good, wherever it was read.
-            return value.Value >= limit.Interval.Lower?.Value ? null : circuit == Circuit.In ? (VerdictOutcome.ProvesNothing, Insulation) : (VerdictOutcome.Undecided, InsulationNotWritten);
+            return value.Value >= limit.Interval.Lower?.Value ? null
+                : circuit == Circuit.In ? (VerdictOutcome.ProvesNothing, Insulation)
+                : (VerdictOutcome.Undecided, InsulationNotWritten);
         }
 
         if (measured == Measured.Leakage && circuit is null)
@@ -76,13 +81,27 @@ internal static class InCircuitReading
         var isInside = limit.Interval.Contains(value);
         var explains = isHigh ? Explains(measured, limit, value) : null;
         return circuit == Circuit.In
-            ? (VerdictOutcome.ProvesNothing, Told("in circuit it reads ", why, explains, finding == InCircuitFinding.Suspect ? "; that makes the part suspect but proves nothing, measure it out of circuit" : "; so it proves nothing"))
-            : (isInside ? VerdictOutcome.ProvesNothing : VerdictOutcome.Undecided, Told(NotWritten + "there it would read ", why, explains, ": write circuit: out, or measure it out of circuit"));
+            ? (
+                VerdictOutcome.ProvesNothing,
+                Told(
+                    "in circuit it reads ",
+                    why,
+                    explains,
+                    finding == InCircuitFinding.Suspect
+                        ? "; that makes the part suspect but proves nothing, measure it out of circuit"
+                        : "; so it proves nothing"
+                )
+            )
+            : (
+                isInside ? VerdictOutcome.ProvesNothing : VerdictOutcome.Undecided,
+                Told(NotWritten + "there it would read ", why, explains, ": write circuit: out, or measure it out of circuit")
+            );
     }
 
     // The most that a resistance beside a good part makes of its ESR; null where the reactance is not known.
     private static decimal? LargestEsr(Limit limit) =>
-        limit is { ReadAt: { } read, Beside: { } farads, Interval.Upper: { } upper } && BesideACapacitor.LargestEsr(Governing(limit, upper), read.Value, farads.Value).Is(out var most, out _)
+        limit is { ReadAt: { } read, Beside: { } farads, Interval.Upper: { } upper }
+        && BesideACapacitor.LargestEsr(Governing(limit, upper), read.Value, farads.Value).Is(out var most, out _)
             ? most.Value
             : null;
 
@@ -104,22 +123,26 @@ internal static class InCircuitReading
             _ => default,
         };
         return known.Is(out var worked, out _)
-            ? new(() => $"{QuantityText.Format(new Quantity(worked.Value, measured == Measured.Inductance ? Dimension.Capacitance : Dimension.Resistance), 3)} beside it does that ({worked.Arithmetic}; {worked.Source.Text})")
+            ? new(() =>
+                $"{QuantityText.Format(new Quantity(worked.Value, measured == Measured.Inductance ? Dimension.Capacitance : Dimension.Resistance), 3)} beside it does that ({worked.Arithmetic}; {worked.Source.Text})"
+            )
             : null;
     }
 
-    private static LazyText Told(string before, string why, LazyText? explains, string after) => new(() => $"{before}{why}{(explains is null ? string.Empty : $", and {explains}")}{after}");
+    private static LazyText Told(string before, string why, LazyText? explains, string after) =>
+        new(() => $"{before}{why}{(explains is null ? string.Empty : $", and {explains}")}{after}");
 
-    private static InCircuitQuantity? QuantityOf(Measured measured) => measured switch
-    {
-        Measured.Resistance => InCircuitQuantity.Resistance,
-        Measured.Capacitance => InCircuitQuantity.Capacitance,
-        Measured.Esr => InCircuitQuantity.Esr,
-        Measured.LossFactor => InCircuitQuantity.LossFactor,
-        Measured.VoltageLoss => InCircuitQuantity.VoltageLoss,
-        Measured.Inductance => InCircuitQuantity.Inductance,
-        Measured.ForwardVoltage => InCircuitQuantity.DiodeDrop,
-        Measured.Leakage => InCircuitQuantity.Leakage,
-        _ => null,
-    };
+    private static InCircuitQuantity? QuantityOf(Measured measured) =>
+        measured switch
+        {
+            Measured.Resistance => InCircuitQuantity.Resistance,
+            Measured.Capacitance => InCircuitQuantity.Capacitance,
+            Measured.Esr => InCircuitQuantity.Esr,
+            Measured.LossFactor => InCircuitQuantity.LossFactor,
+            Measured.VoltageLoss => InCircuitQuantity.VoltageLoss,
+            Measured.Inductance => InCircuitQuantity.Inductance,
+            Measured.ForwardVoltage => InCircuitQuantity.DiodeDrop,
+            Measured.Leakage => InCircuitQuantity.Leakage,
+            _ => null,
+        };
 }

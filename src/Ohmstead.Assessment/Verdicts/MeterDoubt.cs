@@ -28,11 +28,22 @@ public sealed record MeterDoubt(LazyText Why)
     {
         if (ReadingUncertainty.EndOfRange(instrument, measured) is { } reach && Math.Abs(value.Value) > reach.Value)
         {
-            return new(new LazyText(() => $"{instrument.Id.Value} is good for {VerdictWords.Of(measured)} up to {QuantityText.Format(reach)}, and this lies beyond")) { Reach = reach };
+            return new(
+                new LazyText(() =>
+                    $"{instrument.Id.Value} is good for {VerdictWords.Of(measured)} up to {QuantityText.Format(reach)}, and this lies beyond"
+                )
+            )
+            {
+                Reach = reach,
+            };
         }
 
         return lapsed is { } until
-            ? new(new LazyText(() => $"the calibration of {instrument.Id.Value} ran out on {IsoDate.Text(until)}, longer ago than it held: what it is good for now is not known"))
+            ? new(
+                new LazyText(() =>
+                    $"the calibration of {instrument.Id.Value} ran out on {IsoDate.Text(until)}, longer ago than it held: what it is good for now is not known"
+                )
+            )
             : null;
     }
 
@@ -47,7 +58,11 @@ public sealed record MeterDoubt(LazyText Why)
             return value > 0m && reach.Value > mayBe.Upper?.Value;
         }
 
-        return uncertainty is { } known && (value - (TimesUncertainty * known.Expanded.Value) > mayBe.Upper?.Value || value + (TimesUncertainty * known.Expanded.Value) < mayBe.Lower?.Value);
+        return uncertainty is { } known
+            && (
+                value - (TimesUncertainty * known.Expanded.Value) > mayBe.Upper?.Value
+                || value + (TimesUncertainty * known.Expanded.Value) < mayBe.Lower?.Value
+            );
     }
 
     /// <summary>

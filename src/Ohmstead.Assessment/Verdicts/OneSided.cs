@@ -14,10 +14,13 @@ namespace Ohmstead.Assessment.Verdicts;
 /// <remarks>The uncertainty of the meter holds at its bound: above 20 MΩ as read may be a little below it in truth, by the guard band of the rule.</remarks>
 internal static class OneSided
 {
-    private static readonly LazyText NoRange = "it lies above the meter's range, which is not written: write the end of the range, as in \"> 20 MΩ\", or up_to with the instrument";
+    private static readonly LazyText NoRange =
+        "it lies above the meter's range, which is not written: write the end of the range, as in \"> 20 MΩ\", or up_to with the instrument";
     private static readonly LazyText NotDecided = "that side of the figure holds values inside and outside";
-    private static readonly LazyText InCircuitShort = "in circuit another path beside it may be the short; so it proves nothing, lift one leg";
-    private static readonly LazyText UnsaidCircuit = "whether it was in the circuit is not written, and there another path beside it may be the short: lift one leg, and write circuit: out";
+    private static readonly LazyText InCircuitShort =
+        "in circuit another path beside it may be the short; so it proves nothing, lift one leg";
+    private static readonly LazyText UnsaidCircuit =
+        "whether it was in the circuit is not written, and there another path beside it may be the short: lift one leg, and write circuit: out";
 
     private const decimal Sliver = 0.000001m;
 
@@ -29,24 +32,54 @@ internal static class OneSided
     /// <param name="meter">What is known of the meter.</param>
     /// <param name="rule">How a reading near its limit is judged.</param>
     /// <param name="part">What was measured, or null at a test point.</param>
-    internal static Verdict Decide(Measured measured, Written<Indication> reading, ImmutableArray<Limit> limits, Circuit? circuit, MeterReach meter, DecisionRule rule, IMarkedPart? part)
+    internal static Verdict Decide(
+        Measured measured,
+        Written<Indication> reading,
+        ImmutableArray<Limit> limits,
+        Circuit? circuit,
+        MeterReach meter,
+        DecisionRule rule,
+        IMarkedPart? part
+    )
     {
         var claim = ClaimOf(measured, reading.Value, meter, part);
         if (claim.Certain is not { } certain)
         {
-            return limits.Length == 0 ? Judge.WithoutLimit(measured, reading) : Decide(measured, reading, limits, circuit, meter, rule, claim);
+            return limits.Length == 0
+                ? Judge.WithoutLimit(measured, reading)
+                : Decide(measured, reading, limits, circuit, meter, rule, claim);
         }
 
         // Nothing passes, though other paths lie beside it: open is open. A short may be any of them.
         return (circuit, reading.Value.Kind, certain) switch
         {
-            (Circuit.In, IndicationKind.Short, VerdictOutcome.Outside) => Said(measured, reading, limits, VerdictOutcome.ProvesNothing, InCircuitShort),
-            (null, IndicationKind.Short, VerdictOutcome.Outside) when part is not null => Said(measured, reading, limits, VerdictOutcome.Undecided, UnsaidCircuit),
+            (Circuit.In, IndicationKind.Short, VerdictOutcome.Outside) => Said(
+                measured,
+                reading,
+                limits,
+                VerdictOutcome.ProvesNothing,
+                InCircuitShort
+            ),
+            (null, IndicationKind.Short, VerdictOutcome.Outside) when part is not null => Said(
+                measured,
+                reading,
+                limits,
+                VerdictOutcome.Undecided,
+                UnsaidCircuit
+            ),
             _ => Said(measured, reading, limits, certain, claim.Why),
         };
     }
 
-    private static Verdict Decide(Measured measured, Written<Indication> reading, ImmutableArray<Limit> limits, Circuit? circuit, MeterReach meter, DecisionRule rule, Claim claim)
+    private static Verdict Decide(
+        Measured measured,
+        Written<Indication> reading,
+        ImmutableArray<Limit> limits,
+        Circuit? circuit,
+        MeterReach meter,
+        DecisionRule rule,
+        Claim claim
+    )
     {
         // Above a figure lie all values further up: what holds for the highest of them holds.
         var limit = claim.IsHigh && limits[0].Higher is { } higher ? higher.Limit : limits[0];
@@ -55,11 +88,18 @@ internal static class OneSided
         var (outcome, reason) = side switch
         {
             Side.Inside => (VerdictOutcome.Inside, (LazyText?)null),
-            Side.Above or Side.Below => limit.DoubtsOutside is { } doubt ? (VerdictOutcome.Undecided, doubt) : (VerdictOutcome.Outside, null),
+            Side.Above or Side.Below => limit.DoubtsOutside is { } doubt
+                ? (VerdictOutcome.Undecided, doubt)
+                : (VerdictOutcome.Outside, null),
             _ => (VerdictOutcome.Undecided, claim.Why ?? NotDecided),
         };
-        if (claim is { IsAtMeter: true, Figure: { } figure } && meter.Doubt is { } unsure && rule.GuardShare > 0m && side != Side.Open
-            && (side == Side.Inside || !unsure.LetsStand(figure, limit.MayBeInside, meter.Uncertainty)))
+        if (
+            claim is { IsAtMeter: true, Figure: { } figure }
+            && meter.Doubt is { } unsure
+            && rule.GuardShare > 0m
+            && side != Side.Open
+            && (side == Side.Inside || !unsure.LetsStand(figure, limit.MayBeInside, meter.Uncertainty))
+        )
         {
             (outcome, reason) = (VerdictOutcome.Undecided, unsure.Why);
         }
@@ -86,25 +126,43 @@ internal static class OneSided
         };
     }
 
-    private static Verdict Said(Measured measured, Written<Indication> reading, ImmutableArray<Limit> limits, VerdictOutcome outcome, LazyText? reason)
+    private static Verdict Said(
+        Measured measured,
+        Written<Indication> reading,
+        ImmutableArray<Limit> limits,
+        VerdictOutcome outcome,
+        LazyText? reason
+    )
     {
         var limit = limits.Length == 0 ? null : limits[0];
-        return new(outcome, measured, reading, new Sentence(measured, reading, limit, outcome, reason))
-        {
-            Reason = reason,
-            Limit = limit,
-        };
+        return new(outcome, measured, reading, new Sentence(measured, reading, limit, outcome, reason)) { Reason = reason, Limit = limit };
     }
 
     // Others that the reading does not decide are left out: it says neither by them.
-    private static ImmutableArray<(Limit Limit, bool Inside)> Others(ImmutableArray<Limit> limits, Claim claim, decimal expanded, DecisionRule rule, Measured measured) =>
-    [
-        .. limits.Skip(1).Select(other => (Limit: other, Look(claim, other.ProvedInside, other.MayBeInside, expanded, rule, measured).Side)).Where(pair => pair.Side != Side.Open)
-            .Select(pair => (pair.Limit, pair.Side == Side.Inside)),
-    ];
+    private static ImmutableArray<(Limit Limit, bool Inside)> Others(
+        ImmutableArray<Limit> limits,
+        Claim claim,
+        decimal expanded,
+        DecisionRule rule,
+        Measured measured
+    ) =>
+        [
+            .. limits
+                .Skip(1)
+                .Select(other => (Limit: other, Look(claim, other.ProvedInside, other.MayBeInside, expanded, rule, measured).Side))
+                .Where(pair => pair.Side != Side.Open)
+                .Select(pair => (pair.Limit, pair.Side == Side.Inside)),
+        ];
 
     // The side that is proved, and a value of that side for rules that look at values.
-    private static (Side Side, decimal Proof) Look(Claim claim, Interval proves, Interval mayBe, decimal expanded, DecisionRule rule, Measured measured)
+    private static (Side Side, decimal Proof) Look(
+        Claim claim,
+        Interval proves,
+        Interval mayBe,
+        decimal expanded,
+        DecisionRule rule,
+        Measured measured
+    )
     {
         if (claim.Figure is not { } figure)
         {
@@ -112,16 +170,19 @@ internal static class OneSided
         }
 
         // What no part can have less of has no lower limit at nought.
-        decimal? Lower(Interval interval) => interval.Lower is { } low && !(low.Value <= 0m && IsNeverNegative(measured)) ? low.Value : null;
+        decimal? Lower(Interval interval) =>
+            interval.Lower is { } low && !(low.Value <= 0m && IsNeverNegative(measured)) ? low.Value : null;
         var (rejecting, accepting) = (Math.Abs(rule.GuardShare) * expanded, Math.Max(0m, rule.GuardShare) * expanded);
         if (claim.IsHigh)
         {
-            return mayBe.Upper?.Value is { } most && (claim.IsStrict ? figure - rejecting >= most : figure - rejecting > most) ? (Side.Above, Math.Max(figure, Beyond(most, 1)))
+            return mayBe.Upper?.Value is { } most && (claim.IsStrict ? figure - rejecting >= most : figure - rejecting > most)
+                    ? (Side.Above, Math.Max(figure, Beyond(most, 1)))
                 : proves.Upper is null && Lower(proves) is { } least && figure - accepting >= least ? (Side.Inside, Math.Max(figure, least))
                 : (Side.Open, 0m);
         }
 
-        return Lower(mayBe) is { } bottom && (claim.IsStrict ? figure + rejecting <= bottom : figure + rejecting < bottom) ? (Side.Below, Math.Min(figure, Beyond(bottom, -1)))
+        return Lower(mayBe) is { } bottom && (claim.IsStrict ? figure + rejecting <= bottom : figure + rejecting < bottom)
+                ? (Side.Below, Math.Min(figure, Beyond(bottom, -1)))
             : Lower(proves) is null && proves.Upper?.Value is { } top && figure + accepting <= top ? (Side.Inside, Math.Min(figure, top))
             : (Side.Open, 0m);
     }
@@ -147,13 +208,17 @@ internal static class OneSided
             WordMeaning.Failed => new(false, false, null, word.Why) { Certain = VerdictOutcome.Outside },
             WordMeaning.Doubtful => new(false, false, null, word.Why) { Certain = VerdictOutcome.Undecided },
             WordMeaning.Silent => new(false, false, null, word.Why) { Certain = VerdictOutcome.ProvesNothing },
-            WordMeaning.High => new(IsHigh: true, IsStrict: false, meter.Reach?.Value ?? word.Figure, word.Why) { IsAtMeter = meter.Reach is not null },
+            WordMeaning.High => new(IsHigh: true, IsStrict: false, meter.Reach?.Value ?? word.Figure, word.Why)
+            {
+                IsAtMeter = meter.Reach is not null,
+            },
             _ => new(IsHigh: false, IsStrict: false, word.Figure, word.Why),
         };
     }
 
     /// <summary>Whether there is no less of it than nothing: a reading below that is a slip of the sign.</summary>
-    internal static bool IsNeverNegative(Measured measured) => measured is not (Measured.Voltage or Measured.ForwardVoltage or Measured.Current or Measured.Temperature or Measured.VoltageLoss);
+    internal static bool IsNeverNegative(Measured measured) =>
+        measured is not (Measured.Voltage or Measured.ForwardVoltage or Measured.Current or Measured.Temperature or Measured.VoltageLoss);
 
     private enum Side
     {
@@ -172,7 +237,8 @@ internal static class OneSided
         public bool IsAtMeter { get; init; }
     }
 
-    private sealed class Sentence(Measured measured, Written<Indication> reading, Limit? limit, VerdictOutcome outcome, LazyText? reason) : LazyText
+    private sealed class Sentence(Measured measured, Written<Indication> reading, Limit? limit, VerdictOutcome outcome, LazyText? reason)
+        : LazyText
     {
         protected override string Write() =>
             $"{VerdictWords.Of(measured)} {reading.Text}{(limit is null ? string.Empty : $" against {limit.InWords} ({VerdictWords.Of(limit.Kind)}, {limit.Origin})")}: {VerdictWords.Of(outcome)}"

@@ -24,17 +24,23 @@ public static class Outcomes
     }
 
     // The order of the enumeration is not the order of weight: what does not decide outweighs what is inside, and outside outweighs all.
-    private static int Weight(VerdictOutcome outcome) => outcome switch
-    {
-        VerdictOutcome.NoLimit => 0,
-        VerdictOutcome.ProvesNothing => 1,
-        VerdictOutcome.Inside => 2,
-        VerdictOutcome.Undecided => 3,
-        VerdictOutcome.Outside => 4,
-    };
+    private static int Weight(VerdictOutcome outcome) =>
+        outcome switch
+        {
+            VerdictOutcome.NoLimit => 0,
+            VerdictOutcome.ProvesNothing => 1,
+            VerdictOutcome.Inside => 2,
+            VerdictOutcome.Undecided => 3,
+            VerdictOutcome.Outside => 4,
+        };
 
     /// <summary>What a functional test says.</summary>
-    public static VerdictOutcome Of(TestResult test) => test switch { TestResult.Pass => VerdictOutcome.Inside, TestResult.Fail => VerdictOutcome.Outside };
+    public static VerdictOutcome Of(TestResult test) =>
+        test switch
+        {
+            TestResult.Pass => VerdictOutcome.Inside,
+            TestResult.Fail => VerdictOutcome.Outside,
+        };
 
     /// <summary>Whether any of the verdicts says so.</summary>
     internal static bool IsAmong(ImmutableArray<Verdict> verdicts, VerdictOutcome outcome)
@@ -51,10 +57,11 @@ public static class Outcomes
     }
 
     /// <summary>Whether a later verdict takes the place of an earlier one: one that proves nothing does not undo one that proved something, and one too close to call does not answer one that failed.</summary>
-    public static bool Outweighs(VerdictOutcome later, VerdictOutcome earlier) => later switch
-    {
-        VerdictOutcome.ProvesNothing or VerdictOutcome.NoLimit => false,
-        VerdictOutcome.Undecided => earlier != VerdictOutcome.Outside,
-        _ => true,
-    };
+    public static bool Outweighs(VerdictOutcome later, VerdictOutcome earlier) =>
+        later switch
+        {
+            VerdictOutcome.ProvesNothing or VerdictOutcome.NoLimit => false,
+            VerdictOutcome.Undecided => earlier != VerdictOutcome.Outside,
+            _ => true,
+        };
 }

@@ -26,13 +26,20 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
         }
 
         var specification = new AccuracySpecification(
-            (fitting.Error?.Value.Value ?? 0m) * 100m, fitting.Digits?.Value ?? 0m, fitting.Step?.Value.Value ?? 0m, fitting.Fixed?.Value.Value ?? 0m);
+            (fitting.Error?.Value.Value ?? 0m) * 100m,
+            fitting.Digits?.Value ?? 0m,
+            fitting.Step?.Value.Value ?? 0m,
+            fitting.Fixed?.Value.Value ?? 0m
+        );
         if (!specification.ExpandedUncertainty(value.Value).Is(out var expanded, out _))
         {
             return null;
         }
 
-        if (fitting.Certificate is { } certificate && WithCalibration(expanded, certificate.Value.Value * Math.Abs(value.Value)) is { } both)
+        if (
+            fitting.Certificate is { } certificate
+            && WithCalibration(expanded, certificate.Value.Value * Math.Abs(value.Value)) is { } both
+        )
         {
             return Calibrated(fitting, value, expanded, certificate.Text, new Quantity(both, value.Dimension));
         }
@@ -81,14 +88,24 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
         return fitting;
     }
 
-    private static ReadingUncertainty Calibrated(Accuracy fitting, Quantity value, decimal expanded, string certificate, Quantity both) => new(
-        both,
-        new LazyText(() => $"{Working(fitting, value, expanded)}; with {certificate} from the certificate: sqrt(U1² + U2²) = {QuantityText.Format(both, 3)}; {UncertaintyBudget.Source.Text}"));
+    private static ReadingUncertainty Calibrated(Accuracy fitting, Quantity value, decimal expanded, string certificate, Quantity both) =>
+        new(
+            both,
+            new LazyText(() =>
+                $"{Working(fitting, value, expanded)}; with {certificate} from the certificate: sqrt(U1² + U2²) = {QuantityText.Format(both, 3)}; {UncertaintyBudget.Source.Text}"
+            )
+        );
 
     // Both are expanded with k = 2 and independent: the root of the sum of squares, expanded again. Null when it cannot be computed or is nought.
     private static decimal? WithCalibration(decimal specification, decimal certificate) =>
-        new UncertaintyBudget([new("specification", StandardUncertainty.OfExpanded((double)specification, 2)), new("calibration", StandardUncertainty.OfExpanded((double)certificate, 2))])
-            .Combined().Is(out var together, out _) && together is > 0 and < 1e15 ? 2m * (decimal)together : null;
+        new UncertaintyBudget([
+            new("specification", StandardUncertainty.OfExpanded((double)specification, 2)),
+            new("calibration", StandardUncertainty.OfExpanded((double)certificate, 2)),
+        ])
+            .Combined()
+            .Is(out var together, out _) && together is > 0 and < 1e15
+            ? 2m * (decimal)together
+            : null;
 
     private static decimal Reach(Accuracy range) => range.UpTo?.Value.Value ?? decimal.MaxValue;
 

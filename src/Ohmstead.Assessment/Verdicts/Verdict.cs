@@ -49,7 +49,8 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
     public ImmutableArray<(Limit Limit, bool Inside)> Others { get; init; } = [];
 
     /// <summary>How far the reading is from the nominal value, as a fraction: -0.07 is 7 % low.</summary>
-    public decimal? Deviation => Exact is { } value && Limit?.Nominal is { Value: not 0m } nominal ? (value.Value - nominal.Value) / nominal.Value : null;
+    public decimal? Deviation =>
+        Exact is { } value && Limit?.Nominal is { Value: not 0m } nominal ? (value.Value - nominal.Value) / nominal.Value : null;
 
     /// <summary>How far the nearest limit is, as a fraction of that limit; negative when the reading is outside.</summary>
     public decimal? Margin => Exact is { } value && Limit is { } limit ? MarginTo(limit.Interval, value.Value) : null;
@@ -58,9 +59,10 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
     public Quantity? Uncertainty { get; init; }
 
     /// <summary>The probability that the true value is inside, when the uncertainty decided.</summary>
-    public double? Probability => Rule is not null && Exact is { } value && Limit is { } limit && Uncertainty is { } uncertainty
-        ? ProbabilityOf(value, uncertainty, limit.HeldAgainst(value).Interval)
-        : null;
+    public double? Probability =>
+        Rule is not null && Exact is { } value && Limit is { } limit && Uncertainty is { } uncertainty
+            ? ProbabilityOf(value, uncertainty, limit.HeldAgainst(value).Interval)
+            : null;
 
     /// <summary>The rule that decided how the uncertainty counts, when the uncertainty is known.</summary>
     public DecisionRule? Rule { get; init; }
@@ -69,7 +71,9 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
     public ImmutableArray<LazyText> Remarks { get; init; } = [];
 
     private static double? ProbabilityOf(Quantity value, Quantity uncertainty, Interval held) =>
-        ConformanceProbability.OfExpanded(value.Value, uncertainty.Value, held.Lower?.Value, held.Upper?.Value).Is(out var probability, out _)
+        ConformanceProbability
+            .OfExpanded(value.Value, uncertainty.Value, held.Lower?.Value, held.Upper?.Value)
+            .Is(out var probability, out _)
             ? probability
             : null;
 
@@ -82,7 +86,11 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
             least = (value - lower) / Math.Abs(lower);
         }
 
-        if (interval.Upper is { Value: not 0m and var upper } && (upper - value) / Math.Abs(upper) is var room && (least is null || room < least))
+        if (
+            interval.Upper is { Value: not 0m and var upper }
+            && (upper - value) / Math.Abs(upper) is var room
+            && (least is null || room < least)
+        )
         {
             least = room;
         }

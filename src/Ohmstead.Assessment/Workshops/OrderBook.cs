@@ -26,11 +26,20 @@ public static class OrderBook
     /// <param name="today">The day to count by.</param>
     public static IReadOnlyList<OrderLine> Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
-        var waits = boards.SelectMany(board => board.Waits.Where(wait => wait.Order is not null).Select(wait => (Board: board.Id.Value, Wait: wait))).ToLookup(wait => wait.Wait.Order!.Value, StringComparer.Ordinal);
+        var waits = boards
+            .SelectMany(board => board.Waits.Where(wait => wait.Order is not null).Select(wait => (Board: board.Id.Value, Wait: wait)))
+            .ToLookup(wait => wait.Wait.Order!.Value, StringComparer.Ordinal);
         return
         [
-            .. workshop.Orders.Values.OrderBy(order => order.Placed.Value).ThenBy(order => order.Id.Value, StringComparer.Ordinal)
-                .Select(order => new OrderLine(order, OrderStates.Of(order), Until(order, today).DayNumber - order.Placed.Value.DayNumber, [.. waits[order.Id.Value].OrderBy(wait => wait.Board, StringComparer.Ordinal)])),
+            .. workshop
+                .Orders.Values.OrderBy(order => order.Placed.Value)
+                .ThenBy(order => order.Id.Value, StringComparer.Ordinal)
+                .Select(order => new OrderLine(
+                    order,
+                    OrderStates.Of(order),
+                    Until(order, today).DayNumber - order.Placed.Value.DayNumber,
+                    [.. waits[order.Id.Value].OrderBy(wait => wait.Board, StringComparer.Ordinal)]
+                )),
         ];
     }
 

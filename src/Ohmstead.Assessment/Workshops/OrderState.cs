@@ -33,12 +33,13 @@ public static class OrderStates
         : OrderState.Placed;
 
     /// <summary>The state as a person reads it.</summary>
-    public static string Words(OrderState state) => state switch
-    {
-        OrderState.Placed => "placed",
-        OrderState.PartReceived => "part received",
-        OrderState.Received => "received",
-        OrderState.Lost => "lost on the way",
-        _ => "cancelled",
-    };
+    public static string Words(OrderState state) =>
+        state switch
+        {
+            OrderState.Placed => "placed",
+            OrderState.PartReceived => "part received",
+            OrderState.Received => "received",
+            OrderState.Lost => "lost on the way",
+            _ => "cancelled",
+        };
 }

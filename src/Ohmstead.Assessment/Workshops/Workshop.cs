@@ -23,7 +23,8 @@ public sealed class Workshop
         Designs = ByName(designs, design => design.Id.Value);
         IncomingReadings = (stock?.Bench ?? [])
             .SelectMany(visit =>
-                visit.Readings.Where(reading => reading.Lot is not null).Select(reading => (Visit: visit, Reading: reading)))
+                visit.Readings.Where(reading => reading.Lot is not null).Select(reading => (Visit: visit, Reading: reading))
+            )
             .ToLookup(pair => pair.Reading.Lot!.Value, StringComparer.Ordinal);
         Scrapped = (stock?.Bench ?? [])
             .SelectMany(visit => visit.Scrapped.Select(scrapped => (Visit: visit, Scrapped: scrapped)))

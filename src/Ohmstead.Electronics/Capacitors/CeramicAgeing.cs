@@ -6,8 +6,10 @@ namespace Ohmstead.Electronics.Capacitors;
 /// </remarks>
 public static class CeramicAgeing
 {
-    private static readonly Source Rate = Source.Published("EIA-198-1-F, as quoted in makers' ageing notes (Johanson, NIC, Holy Stone)",
-        "1.1.2");
+    private static readonly Source Rate = Source.Published(
+        "EIA-198-1-F, as quoted in makers' ageing notes (Johanson, NIC, Holy Stone)",
+        "1.1.2"
+    );
 
     /// <summary>Class 1, which does not age.</summary>
     public static AgeingRate C0G { get; } = new("C0G", 0m, 0m, 0m);
@@ -28,28 +30,38 @@ public static class CeramicAgeing
     /// <param name="ratePerDecade">The loss per decade as a fraction (0.025 for X7R).</param>
     /// <param name="hours">Hours since the last heat; one or more.</param>
     public static Outcome<Worked<double>> ShareLeft(double ratePerDecade, double hours) =>
-        Checked(ratePerDecade, hours).Compute(() =>
-        {
-            double decades = Math.Log10(hours);
-            double share = Math.Max(0, 1 - (ratePerDecade * decades));
-            return new Worked<double>(share,
-                $"1 - {Figures.Text(ratePerDecade)} x {Figures.Text(decades, 5)} decades = {Figures.Text(share, 4)}", Rate);
-        });
+        Checked(ratePerDecade, hours)
+            .Compute(() =>
+            {
+                double decades = Math.Log10(hours);
+                double share = Math.Max(0, 1 - (ratePerDecade * decades));
+                return new Worked<double>(
+                    share,
+                    $"1 - {Figures.Text(ratePerDecade)} x {Figures.Text(decades, 5)} decades = {Figures.Text(share, 4)}",
+                    Rate
+                );
+            });
 
     /// <summary>The share left by the multiplicative form, (1 - k)^log10(t / 1 h); within about 1 % of the plain form over 30 years from
     /// 1000 h.</summary>
     public static Outcome<Worked<double>> ShareLeftMultiplicative(double ratePerDecade, double hours) =>
-        Checked(ratePerDecade, hours).Compute(() =>
-        {
-            double decades = Math.Log10(hours);
-            double share = Math.Pow(1 - ratePerDecade, decades);
-            return new Worked<double>(share,
-                $"(1 - {Figures.Text(ratePerDecade)})^{Figures.Text(decades, 5)} decades = {Figures.Text(share, 4)}", Rate);
-        });
+        Checked(ratePerDecade, hours)
+            .Compute(() =>
+            {
+                double decades = Math.Log10(hours);
+                double share = Math.Pow(1 - ratePerDecade, decades);
+                return new Worked<double>(
+                    share,
+                    $"(1 - {Figures.Text(ratePerDecade)})^{Figures.Text(decades, 5)} decades = {Figures.Text(share, 4)}",
+                    Rate
+                );
+            });
 
     private static Domain Checked(double ratePerDecade, double hours) =>
-        Domain.Of(Domain.Within("ageing rate per decade", ratePerDecade, 0, 0.2),
-            Domain.Within("hours since the last heat", hours, 1, 1e9));
+        Domain.Of(
+            Domain.Within("ageing rate per decade", ratePerDecade, 0, 0.2),
+            Domain.Within("hours since the last heat", hours, 1, 1e9)
+        );
 }
 
 /// <summary>The ageing rate of a ceramic.</summary>

@@ -17,7 +17,8 @@ public sealed record EndOfLife(
     decimal? ImpedanceFactor,
     decimal? LeakageFactor,
     FactorBase Base,
-    Source Source)
+    Source Source
+)
 {
     /// <summary>The share of an allowed change after which a part is worth watching.</summary>
     public const decimal WatchShare = 0.8m;
@@ -30,15 +31,24 @@ public sealed record EndOfLife(
     /// <param name="lossRatio">Dissipation factor or ESR divided by the base.</param>
     /// <param name="impedanceRatio">Impedance divided by the base.</param>
     /// <param name="leakageRatio">Leakage divided by its limit.</param>
-    public IReadOnlyList<Wear> Judge(decimal? capacitanceChange, decimal? lossRatio = null, decimal? impedanceRatio = null,
-        decimal? leakageRatio = null)
+    public IReadOnlyList<Wear> Judge(
+        decimal? capacitanceChange,
+        decimal? lossRatio = null,
+        decimal? impedanceRatio = null,
+        decimal? leakageRatio = null
+    )
     {
         List<Wear> found = [];
         if (Bounded(capacitanceChange) is { } change)
         {
             decimal allowed = change < 0 ? LargestDrop : LargestRise;
-            found.Add(new Wear("capacitance", Share(Math.Abs(change), allowed),
-                $"{Signed(change)} of {Signed(change < 0 ? -allowed : allowed)} allowed"));
+            found.Add(
+                new Wear(
+                    "capacitance",
+                    Share(Math.Abs(change), allowed),
+                    $"{Signed(change)} of {Signed(change < 0 ? -allowed : allowed)} allowed"
+                )
+            );
         }
 
         AddRatio(found, "loss", Bounded(lossRatio), LossFactor);
@@ -57,14 +67,18 @@ public sealed record EndOfLife(
         {
             string name = Base == FactorBase.Initial ? "initial" : "limit";
             decimal start = Base == FactorBase.Initial ? 1m : 0m;
-            found.Add(new Wear(what, Share(Math.Max(0m, r - start), f - start),
-                $"{Figures.Text(r, 4)} of {Figures.Text(f)} x {name} allowed"));
+            found.Add(
+                new Wear(what, Share(Math.Max(0m, r - start), f - start), $"{Figures.Text(r, 4)} of {Figures.Text(f)} x {name} allowed")
+            );
         }
     }
 
     private static decimal? Bounded(decimal? value) => value is { } v ? Math.Clamp(v, -Beyond, Beyond) : null;
 
-    private static decimal Share(decimal used, decimal allowed) => allowed > 0 ? used / allowed : used > 0 ? Beyond : 0m;
+    private static decimal Share(decimal used, decimal allowed) =>
+        allowed > 0 ? used / allowed
+        : used > 0 ? Beyond
+        : 0m;
 
     private static string Signed(decimal fraction) => (fraction > 0 ? "+" : "") + Figures.Percent(decimal.Round(fraction, 4));
 }

@@ -9,16 +9,21 @@ public static class EsrTemperature
     private const double LeastShare = 0.5;
 
     /// <summary>Where the share comes from.</summary>
-    public static Source Source { get; } = Source.FromMemory(
-        "Cornell Dubilier, Aluminum Electrolytic Capacitor Application Guide", "ESR falls by 35 to 50 % from 25 degrees to the upper limit");
+    public static Source Source { get; } =
+        Source.FromMemory(
+            "Cornell Dubilier, Aluminum Electrolytic Capacitor Application Guide",
+            "ESR falls by 35 to 50 % from 25 degrees to the upper limit"
+        );
 
     /// <summary>The least share of the ESR at 20 degrees that a sound part shows when it is warmer; from 85 degrees on the same.</summary>
     public static Outcome<Worked<decimal>> LeastShareWarm(decimal celsius) =>
-        Domain.Of(Domain.Within("temperature", celsius, ReferenceCelsius, 150m)).Compute(() =>
-        {
-            decimal at = Math.Min(celsius, HighestCelsius);
-            double ofSpan = (double)((at - ReferenceCelsius) / (HighestCelsius - ReferenceCelsius));
-            decimal share = decimal.Round((decimal)Math.Pow(LeastShare, ofSpan), 4);
-            return new Worked<decimal>(share, new(() => $"0.5^(({Figures.Text(at)} - 20) / 65) = {Figures.Text(share, 4)}"), Source);
-        });
+        Domain
+            .Of(Domain.Within("temperature", celsius, ReferenceCelsius, 150m))
+            .Compute(() =>
+            {
+                decimal at = Math.Min(celsius, HighestCelsius);
+                double ofSpan = (double)((at - ReferenceCelsius) / (HighestCelsius - ReferenceCelsius));
+                decimal share = decimal.Round((decimal)Math.Pow(LeastShare, ofSpan), 4);
+                return new Worked<decimal>(share, new(() => $"0.5^(({Figures.Text(at)} - 20) / 65) = {Figures.Text(share, 4)}"), Source);
+            });
 }

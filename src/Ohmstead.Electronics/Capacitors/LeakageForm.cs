@@ -4,9 +4,7 @@ namespace Ohmstead.Electronics.Capacitors;
 /// microcoulomb).</summary>
 public abstract record LeakageForm
 {
-    private LeakageForm()
-    {
-    }
+    private LeakageForm() { }
 
     /// <summary>The limit in microampere for a product CV in microcoulomb.</summary>
     internal abstract decimal MicroAmperes(decimal cv);
@@ -56,8 +54,7 @@ public abstract record LeakageForm
     /// <param name="Added">The constant in microampere.</param>
     public sealed record Power(decimal Factor, double Exponent, decimal Added) : LeakageForm
     {
-        internal override decimal MicroAmperes(decimal cv) =>
-            decimal.Round(Factor * (decimal)Math.Pow((double)cv, Exponent), 3) + Added;
+        internal override decimal MicroAmperes(decimal cv) => decimal.Round(Factor * (decimal)Math.Pow((double)cv, Exponent), 3) + Added;
 
         internal override string Working(string product, decimal cv) =>
             $"{Figures.Text(Factor)} x ({product})^{Figures.Text(Exponent)}{(Added == 0 ? "" : " + " + Figures.Text(Added))} = {Figures.Text(MicroAmperes(cv))} µA";

@@ -12,17 +12,22 @@ public sealed record LeakageRule(string Name, LeakageForm Form, decimal Minutes,
 {
     /// <summary>The limit in microampere, with its working, or a refusal when the rule does not hold for the part.</summary>
     public Outcome<Worked<decimal>> LimitMicroAmperes(decimal farads, decimal ratedVolts) =>
-        Domain.Of(
-            Domain.Positive("capacitance", farads),
-            Domain.Positive("rated voltage", ratedVolts),
-            ratedVolts >= FromVolts && ratedVolts <= ToVolts ? null : OutsideVolts(ratedVolts))
-        .Compute(() => Limit(farads, ratedVolts));
+        Domain
+            .Of(
+                Domain.Positive("capacitance", farads),
+                Domain.Positive("rated voltage", ratedVolts),
+                ratedVolts >= FromVolts && ratedVolts <= ToVolts ? null : OutsideVolts(ratedVolts)
+            )
+            .Compute(() => Limit(farads, ratedVolts));
 
     private Worked<decimal> Limit(decimal farads, decimal ratedVolts)
     {
         decimal cv = farads * 1_000_000m * ratedVolts;
         return new Worked<decimal>(
-            Form.MicroAmperes(cv), new(() => Form.Working($"{Figures.Text(farads * 1_000_000m)} µF x {Figures.Text(ratedVolts)} V", cv)), Source)
+            Form.MicroAmperes(cv),
+            new(() => Form.Working($"{Figures.Text(farads * 1_000_000m)} µF x {Figures.Text(ratedVolts)} V", cv)),
+            Source
+        )
         {
             Remarks = [$"read after {Figures.Text(Minutes)} min at rated voltage, 20 degrees Celsius"],
         };

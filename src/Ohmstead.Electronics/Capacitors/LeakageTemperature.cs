@@ -16,21 +16,29 @@ public static class LeakageTemperature
     private static readonly IReadOnlyList<(double Celsius, double Least, double Greatest)> Points = [(20, 1, 1), (60, 2, 3), (85, 5, 10)];
 
     /// <summary>Where the half at nought degrees comes from.</summary>
-    public static Source ColdSource { get; } = Source.FromMemory("TDK, aluminium electrolytic capacitors, general technical information", "leakage 0.5 at 0 degrees");
+    public static Source ColdSource { get; } =
+        Source.FromMemory("TDK, aluminium electrolytic capacitors, general technical information", "leakage 0.5 at 0 degrees");
 
     /// <summary>The lowest temperature, in degrees Celsius, of which a share is known.</summary>
     public const decimal LowestCelsius = 0m;
 
     /// <summary>The share of the leakage at 20 degrees that is left when it is colder, 0.5^((20 - T) / 20); refused outside 0 to 20 degrees.</summary>
     public static Outcome<Worked<decimal>> ShareCold(decimal celsius) =>
-        Domain.Of(Domain.Within("temperature", celsius, LowestCelsius, ReferenceCelsius)).Compute(() =>
-        {
-            decimal share = decimal.Round((decimal)Math.Pow(0.5, (20 - (double)celsius) / 20), 4);
-            return new Worked<decimal>(share, new(() => $"0.5^((20 - {Figures.Text(celsius)}) / 20) = {Figures.Text(share, 4)}"), ColdSource);
-        });
+        Domain
+            .Of(Domain.Within("temperature", celsius, LowestCelsius, ReferenceCelsius))
+            .Compute(() =>
+            {
+                decimal share = decimal.Round((decimal)Math.Pow(0.5, (20 - (double)celsius) / 20), 4);
+                return new Worked<decimal>(
+                    share,
+                    new(() => $"0.5^((20 - {Figures.Text(celsius)}) / 20) = {Figures.Text(share, 4)}"),
+                    ColdSource
+                );
+            });
 
     /// <summary>Where the factors come from.</summary>
-    public static Source Source { get; } = Source.FromMemory("application notes of aluminium electrolytics", "leakage current against temperature");
+    public static Source Source { get; } =
+        Source.FromMemory("application notes of aluminium electrolytics", "leakage current against temperature");
 
     /// <summary>The most that warmth alone makes of the leakage at 20 degrees, as a factor; refused outside 20 to 85 degrees.</summary>
     public static Outcome<Worked<decimal>> GreatestFactor(decimal celsius) => Factor(celsius, point => point.Greatest);
@@ -39,14 +47,19 @@ public static class LeakageTemperature
     public static Outcome<Worked<decimal>> LeastFactor(decimal celsius) => Factor(celsius, point => point.Least);
 
     private static Outcome<Worked<decimal>> Factor(decimal celsius, Func<(double Celsius, double Least, double Greatest), double> of) =>
-        Domain.Of(Domain.Within("temperature", celsius, ReferenceCelsius, HighestCelsius)).Compute(() =>
-        {
-            var (low, high) = (double)celsius <= Points[1].Celsius ? (Points[0], Points[1]) : (Points[1], Points[2]);
-            double share = ((double)celsius - low.Celsius) / (high.Celsius - low.Celsius);
-            decimal factor = decimal.Round((decimal)(of(low) * Math.Pow(of(high) / of(low), share)), 4);
-            return new Worked<decimal>(
-                factor,
-                new(() => $"{Figures.Text(of(low))} x {Figures.Text(of(high) / of(low), 4)}^(({Figures.Text(celsius)} - {Figures.Text(low.Celsius)}) / {Figures.Text(high.Celsius - low.Celsius)}) = {Figures.Text(factor, 4)}"),
-                Source);
-        });
+        Domain
+            .Of(Domain.Within("temperature", celsius, ReferenceCelsius, HighestCelsius))
+            .Compute(() =>
+            {
+                var (low, high) = (double)celsius <= Points[1].Celsius ? (Points[0], Points[1]) : (Points[1], Points[2]);
+                double share = ((double)celsius - low.Celsius) / (high.Celsius - low.Celsius);
+                decimal factor = decimal.Round((decimal)(of(low) * Math.Pow(of(high) / of(low), share)), 4);
+                return new Worked<decimal>(
+                    factor,
+                    new(() =>
+                        $"{Figures.Text(of(low))} x {Figures.Text(of(high) / of(low), 4)}^(({Figures.Text(celsius)} - {Figures.Text(low.Celsius)}) / {Figures.Text(high.Celsius - low.Celsius)}) = {Figures.Text(factor, 4)}"
+                    ),
+                    Source
+                );
+            });
 }

@@ -12,7 +12,14 @@ namespace Ohmstead.Electronics.Capacitors;
 /// <param name="Arithmetic">The working of all three.</param>
 /// <param name="Source">The series it comes from.</param>
 public sealed record LossFactorLimit(
-    decimal Base, decimal CompletedSteps, decimal ProRata, decimal RoundedUp, decimal Hertz, LazyText Arithmetic, Source Source)
+    decimal Base,
+    decimal CompletedSteps,
+    decimal ProRata,
+    decimal RoundedUp,
+    decimal Hertz,
+    LazyText Arithmetic,
+    Source Source
+)
 {
     /// <summary>True when the three readings give different limits, so that a part may lie between them.</summary>
     public bool ReadingsDiffer => CompletedSteps != RoundedUp;

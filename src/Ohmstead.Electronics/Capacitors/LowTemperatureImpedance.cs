@@ -10,14 +10,25 @@ public static class LowTemperatureImpedance
     public const decimal ComparableWithin = 5m;
 
     /// <summary>Where the ratios come from.</summary>
-    public static Source Source { get; } = Source.Published("Lelon RGA data sheet",
-        "low temperature impedance ratio, column alignment reconstructed");
+    public static Source Source { get; } =
+        Source.Published("Lelon RGA data sheet", "low temperature impedance ratio, column alignment reconstructed");
 
     /// <summary>The ratios by rated voltage, for cans under 16 mm.</summary>
     public static IReadOnlyList<ImpedanceRatio> Ratios { get; } =
     [
-        new(6.3m, 4m, 8m), new(10m, 3m, 6m), new(16m, 3m, 6m), new(25m, 2m, 4m), new(35m, 2m, 4m), new(50m, 2m, 3m), new(63m, 2m, 3m),
-        new(100m, 2m, 3m), new(160m, 3m, 4m), new(200m, 6m, 8m), new(250m, 8m, 10m), new(350m, 12m, 16m), new(400m, 14m, 18m),
+        new(6.3m, 4m, 8m),
+        new(10m, 3m, 6m),
+        new(16m, 3m, 6m),
+        new(25m, 2m, 4m),
+        new(35m, 2m, 4m),
+        new(50m, 2m, 3m),
+        new(63m, 2m, 3m),
+        new(100m, 2m, 3m),
+        new(160m, 3m, 4m),
+        new(200m, 6m, 8m),
+        new(250m, 8m, 10m),
+        new(350m, 12m, 16m),
+        new(400m, 14m, 18m),
         new(450m, 16m, 20m),
     ];
 

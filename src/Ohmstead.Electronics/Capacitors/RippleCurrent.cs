@@ -10,16 +10,26 @@ public static class RippleCurrent
     /// The current at the reference frequency that heats as much as all components together, sqrt(sum (I/F)²), in ampere r.m.s.
     /// </summary>
     public static Outcome<Worked<double>> Equivalent(IReadOnlyList<RippleComponent> components) =>
-        Domain.Of(
-            Domain.That(components.Count > 0, "no ripple component is given, expected one or more"),
-            components.Select(c => Domain.NotNegative("ripple current", c.Amperes)
-                ?? Domain.Within("frequency multiplier", c.Multiplier, LeastMultiplier, GreatestMultiplier)).FirstOrDefault(f => f is not null))
-        .Compute(() =>
-        {
-            double amperes = Math.Sqrt(components.Sum(c => c.Amperes / c.Multiplier * (c.Amperes / c.Multiplier)));
-            string terms = string.Join(" + ", components.Select(c => $"({Figures.Text(c.Amperes)} A / {Figures.Text(c.Multiplier)})²"));
-            return new Worked<double>(amperes, $"sqrt({terms}) = {Figures.Text(amperes, 5)} A", Source.Practice("sum of heating powers"));
-        });
+        Domain
+            .Of(
+                Domain.That(components.Count > 0, "no ripple component is given, expected one or more"),
+                components
+                    .Select(c =>
+                        Domain.NotNegative("ripple current", c.Amperes)
+                        ?? Domain.Within("frequency multiplier", c.Multiplier, LeastMultiplier, GreatestMultiplier)
+                    )
+                    .FirstOrDefault(f => f is not null)
+            )
+            .Compute(() =>
+            {
+                double amperes = Math.Sqrt(components.Sum(c => c.Amperes / c.Multiplier * (c.Amperes / c.Multiplier)));
+                string terms = string.Join(" + ", components.Select(c => $"({Figures.Text(c.Amperes)} A / {Figures.Text(c.Multiplier)})²"));
+                return new Worked<double>(
+                    amperes,
+                    $"sqrt({terms}) = {Figures.Text(amperes, 5)} A",
+                    Source.Practice("sum of heating powers")
+                );
+            });
 }
 
 /// <summary>The current of one frequency.</summary>

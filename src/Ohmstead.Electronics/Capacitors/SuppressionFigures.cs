@@ -27,7 +27,8 @@ public sealed record SuppressionFigures(
     decimal LossGainLarge,
     decimal CapacitanceChange,
     Source Insulation,
-    Source Source)
+    Source Source
+)
 {
     /// <summary>The frequency at which the dissipation factor holds.</summary>
     public const decimal LossHertz = 1_000m;
@@ -43,16 +44,26 @@ public sealed record SuppressionFigures(
     /// </summary>
     public const decimal FaultBelowOhms = 1_000_000_000m;
 
-    private static readonly Source FilmInsulation = Source.Published("TDK B32921C to B32928D data sheet (X2, 305 V); KEMET R.41 data sheet (X1/Y2)",
-        "100 GΩ to 0.33 µF, 30 000 s above; half after damp heat and endurance");
-    private static readonly Source PolyesterInsulation = Source.Published("WIMA, characteristics of the plastic film dielectrics; Vishay MKT 371 to 373 data sheet 28109",
-        "10 000 s of polyester; half after endurance");
-    private static readonly Source DiscInsulation = Source.Published("WKO data sheet, ceramic X1/Y2; Vishay VY2 data sheet 28535", "6 GΩ new, 3 GΩ after endurance");
-    private static readonly Source FilmSheet =
-        Source.Published("TDK B32921C to B32928D data sheet (X2, 305 V)",
-            "damp heat and endurance: half the insulation, tan delta + 0.008 to 1 µF, + 0.005 above, 10 % of capacitance");
-    private static readonly Source DiscSheet =
-        Source.Published("Vishay VY2 data sheet 28535", "10 GΩ new, 3 GΩ after endurance; tan delta 0.025 and 0.05; 15 % of capacitance");
+    private static readonly Source FilmInsulation = Source.Published(
+        "TDK B32921C to B32928D data sheet (X2, 305 V); KEMET R.41 data sheet (X1/Y2)",
+        "100 GΩ to 0.33 µF, 30 000 s above; half after damp heat and endurance"
+    );
+    private static readonly Source PolyesterInsulation = Source.Published(
+        "WIMA, characteristics of the plastic film dielectrics; Vishay MKT 371 to 373 data sheet 28109",
+        "10 000 s of polyester; half after endurance"
+    );
+    private static readonly Source DiscInsulation = Source.Published(
+        "WKO data sheet, ceramic X1/Y2; Vishay VY2 data sheet 28535",
+        "6 GΩ new, 3 GΩ after endurance"
+    );
+    private static readonly Source FilmSheet = Source.Published(
+        "TDK B32921C to B32928D data sheet (X2, 305 V)",
+        "damp heat and endurance: half the insulation, tan delta + 0.008 to 1 µF, + 0.005 above, 10 % of capacitance"
+    );
+    private static readonly Source DiscSheet = Source.Published(
+        "Vishay VY2 data sheet 28535",
+        "10 GΩ new, 3 GΩ after endurance; tan delta 0.025 and 0.05; 15 % of capacitance"
+    );
 
     /// <summary>Polypropylene film, as the X2 of today is.</summary>
     public static SuppressionFigures Polypropylene { get; } =
@@ -64,11 +75,17 @@ public sealed record SuppressionFigures(
 
     /// <summary>Metallised paper in resin, which crazes: no measurement passes a crazed one. Its own insulation and loss have no source at hand.</summary>
     public static SuppressionFigures MetallisedPaper { get; } =
-        new("metallised paper", 30_000m, 100_000_000_000m, 0.5m, 0.010m, 0.008m, 0.005m, 0.10m, FilmInsulation, FilmSheet) { MayBePaper = true };
+        new("metallised paper", 30_000m, 100_000_000_000m, 0.5m, 0.010m, 0.008m, 0.005m, 0.10m, FilmInsulation, FilmSheet)
+        {
+            MayBePaper = true,
+        };
 
     /// <summary>Where nothing says which film or paper it is.</summary>
     public static SuppressionFigures FilmOrPaper { get; } =
-        new("film or paper, not written which", 30_000m, 100_000_000_000m, 0.5m, 0.010m, 0.008m, 0.005m, 0.10m, FilmInsulation, FilmSheet) { MayBePaper = true };
+        new("film or paper, not written which", 30_000m, 100_000_000_000m, 0.5m, 0.010m, 0.008m, 0.005m, 0.10m, FilmInsulation, FilmSheet)
+        {
+            MayBePaper = true,
+        };
 
     /// <summary>A ceramic disc of class 2.</summary>
     public static SuppressionFigures CeramicDisc { get; } =
@@ -84,45 +101,63 @@ public sealed record SuppressionFigures(
     /// <param name="farads">The capacitance, in farad.</param>
     /// <param name="isNew">True for one that has not been fitted yet.</param>
     public Outcome<Worked<decimal>> LeastOhms(decimal farads, bool isNew) =>
-        Domain.Of(Domain.Positive("capacitance", farads)).Compute(() =>
-        {
-            decimal ohms = NewSeconds / farads is { } byProduct && byProduct < NewOhms ? byProduct : NewOhms;
-            decimal least = isNew ? ohms : ohms * WornShare;
-            return new Worked<decimal>(
-                least,
-                new(() =>
-                    (ohms == NewOhms ? Figures.Ohms(ohms)
-                        : $"{Figures.Text(NewSeconds!.Value)} s / {Figures.Farads(farads)} = {Figures.Ohms(ohms)}")
-                    + (isNew ? string.Empty : $"; at the end of life {Figures.Text(WornShare)} x = {Figures.Ohms(least)}")),
-                Insulation);
-        });
+        Domain
+            .Of(Domain.Positive("capacitance", farads))
+            .Compute(() =>
+            {
+                decimal ohms = NewSeconds / farads is { } byProduct && byProduct < NewOhms ? byProduct : NewOhms;
+                decimal least = isNew ? ohms : ohms * WornShare;
+                return new Worked<decimal>(
+                    least,
+                    new(() =>
+                        (
+                            ohms == NewOhms
+                                ? Figures.Ohms(ohms)
+                                : $"{Figures.Text(NewSeconds!.Value)} s / {Figures.Farads(farads)} = {Figures.Ohms(ohms)}"
+                        ) + (isNew ? string.Empty : $"; at the end of life {Figures.Text(WornShare)} x = {Figures.Ohms(least)}")
+                    ),
+                    Insulation
+                );
+            });
 
     /// <summary>The largest dissipation factor at 1 kHz.</summary>
     /// <param name="farads">The capacitance, in farad.</param>
     /// <param name="isNew">True for one that has not been fitted yet.</param>
     public Outcome<Worked<decimal>> LargestLossFactor(decimal farads, bool isNew) =>
-        Domain.Of(Domain.Positive("capacitance", farads)).Compute(() =>
-        {
-            decimal gain = farads <= Microfarad ? LossGainSmall : LossGainLarge;
-            decimal largest = isNew ? NewLossFactor : NewLossFactor + gain;
-            return new Worked<decimal>(
-                largest,
-                new(() => isNew ? $"{Figures.Text(NewLossFactor)} at 1 kHz"
-                    : $"{Figures.Text(NewLossFactor)} + {Figures.Text(gain)} = {Figures.Text(largest)} at 1 kHz"),
-                Source);
-        });
+        Domain
+            .Of(Domain.Positive("capacitance", farads))
+            .Compute(() =>
+            {
+                decimal gain = farads <= Microfarad ? LossGainSmall : LossGainLarge;
+                decimal largest = isNew ? NewLossFactor : NewLossFactor + gain;
+                return new Worked<decimal>(
+                    largest,
+                    new(() =>
+                        isNew
+                            ? $"{Figures.Text(NewLossFactor)} at 1 kHz"
+                            : $"{Figures.Text(NewLossFactor)} + {Figures.Text(gain)} = {Figures.Text(largest)} at 1 kHz"
+                    ),
+                    Source
+                );
+            });
 
     /// <summary>
     /// The d.c. voltage that a film part bears between its terminals for a minute when it is new, 4.3 times its rated a.c. voltage. For
     /// makers: to repeat it harms the part.
     /// </summary>
     public static Outcome<Worked<decimal>> FilmProofVolts(decimal ratedVolts) =>
-        Domain.Of(Domain.Positive("rated voltage", ratedVolts)).Compute(() =>
-            new Worked<decimal>(4.3m * ratedVolts,
-                new(() => $"4.3 x {Figures.Text(ratedVolts)} V = {Figures.Text(4.3m * ratedVolts)} V d.c. for a minute"), FilmSheet)
-            {
-                Remarks = ["a new part is proved so once by its maker; to repeat it may damage it, so no workshop does"],
-            });
+        Domain
+            .Of(Domain.Positive("rated voltage", ratedVolts))
+            .Compute(() =>
+                new Worked<decimal>(
+                    4.3m * ratedVolts,
+                    new(() => $"4.3 x {Figures.Text(ratedVolts)} V = {Figures.Text(4.3m * ratedVolts)} V d.c. for a minute"),
+                    FilmSheet
+                )
+                {
+                    Remarks = ["a new part is proved so once by its maker; to repeat it may damage it, so no workshop does"],
+                }
+            );
 
     /// <summary>The figures of a part, by what the record says it is.</summary>
     /// <param name="isCeramic">True where it is written to be ceramic, false where it is written to be not, null where neither is
@@ -130,14 +165,15 @@ public sealed record SuppressionFigures(
     /// <param name="film">What a film or paper part is of, or what else it is; null where that is not written.</param>
     /// <param name="isY">True for a class Y.</param>
     /// <param name="farads">The capacitance, in farad.</param>
-    public static SuppressionFigures Of(bool? isCeramic, CapacitorKind? film, bool isY, decimal farads) => (isCeramic, film) switch
-    {
-        (true, _) => CeramicDisc,
-        (_, CapacitorKind.Polypropylene) => Polypropylene,
-        (_, CapacitorKind.Polyester) => Polyester,
-        (_, CapacitorKind.Paper or CapacitorKind.MetallisedPaper) => MetallisedPaper,
-        // A small Y is a disc as often as not: what both must show is what a disc must show.
-        (null, _) when isY && farads <= LargestDisc => CeramicDisc,
-        _ => FilmOrPaper,
-    };
+    public static SuppressionFigures Of(bool? isCeramic, CapacitorKind? film, bool isY, decimal farads) =>
+        (isCeramic, film) switch
+        {
+            (true, _) => CeramicDisc,
+            (_, CapacitorKind.Polypropylene) => Polypropylene,
+            (_, CapacitorKind.Polyester) => Polyester,
+            (_, CapacitorKind.Paper or CapacitorKind.MetallisedPaper) => MetallisedPaper,
+            // A small Y is a disc as often as not: what both must show is what a disc must show.
+            (null, _) when isY && farads <= LargestDisc => CeramicDisc,
+            _ => FilmOrPaper,
+        };
 }

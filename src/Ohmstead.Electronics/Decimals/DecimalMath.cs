@@ -18,11 +18,16 @@ public static class DecimalMath
     // From 10^-28 to 10^28: every quantity that is written looks for its prefix among them.
     private static readonly decimal[] Powers =
     [
-        .. Enumerable.Range(-Digits, (2 * Digits) + 1).Select(power => TryCompose(UInt128.One, power, out var value) ? value : throw new InvalidOperationException()),
+        .. Enumerable
+            .Range(-Digits, (2 * Digits) + 1)
+            .Select(power => TryCompose(UInt128.One, power, out var value) ? value : throw new InvalidOperationException()),
     ];
 
     // From 1 to 10^28, the last that 96 bits hold.
-    private static readonly UInt128[] WholePowers = [.. Enumerable.Range(0, Digits + 1).Select(power => (UInt128)BigInteger.Pow(10, power))];
+    private static readonly UInt128[] WholePowers =
+    [
+        .. Enumerable.Range(0, Digits + 1).Select(power => (UInt128)BigInteger.Pow(10, power)),
+    ];
 
     /// <summary>The square root, rounded half away from zero to as many decimal places as fit, 28 at most: an exact root comes out
     /// exact.</summary>
@@ -37,7 +42,8 @@ public static class DecimalMath
         {
             var root = WholeRoot((BigInteger)mantissa * BigInteger.Pow(10, (2 * (places + 1)) - scale));
             var rounded = (root + 5) / 10;
-            if (rounded <= (BigInteger)Largest && TryCompose((UInt128)rounded, -places, out var result)) return Normalize(result);
+            if (rounded <= (BigInteger)Largest && TryCompose((UInt128)rounded, -places, out var result))
+                return Normalize(result);
         }
     }
 
@@ -45,9 +51,11 @@ public static class DecimalMath
     public static decimal Normalize(decimal value)
     {
         var (mantissa, scale) = Parts(value);
-        if (scale == 0) return value;
+        if (scale == 0)
+            return value;
         // Nearly all that is written has few digits, and whole numbers of 64 bits are divided many times faster than decimals.
-        if (mantissa > ulong.MaxValue) return value / 1.000000000000000000000000000000000m;
+        if (mantissa > ulong.MaxValue)
+            return value / 1.000000000000000000000000000000000m;
         var digits = (ulong)mantissa;
         while (scale > 0 && digits % 10 == 0)
         {
@@ -64,10 +72,13 @@ public static class DecimalMath
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(digits, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(digits, Digits);
-        if (value == 0m) return 0m;
+        if (value == 0m)
+            return 0m;
         var places = digits - 1 - Exponent(value);
-        if (places is >= 0 and <= Digits) return Math.Round(value, places, MidpointRounding.AwayFromZero);
-        if (places > Digits) return value;
+        if (places is >= 0 and <= Digits)
+            return Math.Round(value, places, MidpointRounding.AwayFromZero);
+        if (places > Digits)
+            return value;
         var unit = PowerOfTen(-places);
         return Math.Round(value / unit, 0, MidpointRounding.AwayFromZero) * unit;
     }
@@ -82,15 +93,18 @@ public static class DecimalMath
     /// <summary>Ten to a whole power from -28 to 28, exactly.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The power is outside -28 to 28.</exception>
     public static decimal PowerOfTen(int power) =>
-        power is >= -Digits and <= Digits ? Powers[power + Digits]
+        power is >= -Digits and <= Digits
+            ? Powers[power + Digits]
             : throw new ArgumentOutOfRangeException(nameof(power), power, "A decimal holds 10^-28 to 10^28.");
 
     /// <summary>The value times ten to a power, when that can be held exactly; only the decimal point moves.</summary>
     public static bool TryShift(decimal value, int power, out decimal shifted)
     {
         var (mantissa, scale) = Parts(value);
-        if (!TryCompose(mantissa, power - scale, out shifted)) return false;
-        if (value < 0m) shifted = -shifted;
+        if (!TryCompose(mantissa, power - scale, out shifted))
+            return false;
+        if (value < 0m)
+            shifted = -shifted;
         return true;
     }
 
@@ -101,26 +115,35 @@ public static class DecimalMath
     public static bool TryCompose(UInt128 digits, int power, out decimal value)
     {
         value = 0m;
-        if (digits == 0) return true;
+        if (digits == 0)
+            return true;
 
         // Nearly all that is written has few digits, and whole numbers of 64 bits are multiplied many times faster than wider ones.
-        for (; power > 0 && digits <= ulong.MaxValue / 10; power--) digits = (ulong)digits * 10;
+        for (; power > 0 && digits <= ulong.MaxValue / 10; power--)
+            digits = (ulong)digits * 10;
         for (; power > 0; power--)
         {
-            if (digits > LargestTenth) return false;
+            if (digits > LargestTenth)
+                return false;
             digits *= 10;
         }
 
         while (-power > Digits || digits > Largest)
         {
-            if (power >= 0 || digits % 10 != 0) return false;
+            if (power >= 0 || digits % 10 != 0)
+                return false;
             digits /= 10;
             power++;
         }
 
         var low = unchecked((ulong)digits);
-        value = new decimal(unchecked((int)low), unchecked((int)(low >> 32)), unchecked((int)(uint)(ulong)(digits >> 64)), false,
-            (byte)-power);
+        value = new decimal(
+            unchecked((int)low),
+            unchecked((int)(low >> 32)),
+            unchecked((int)(uint)(ulong)(digits >> 64)),
+            false,
+            (byte)-power
+        );
         return true;
     }
 
@@ -143,12 +166,14 @@ public static class DecimalMath
     /// <summary>The largest whole number whose square is not above the value, by Newton's iteration from above.</summary>
     private static BigInteger WholeRoot(BigInteger value)
     {
-        if (value.IsZero) return value;
+        if (value.IsZero)
+            return value;
         var root = BigInteger.One << (int)((value.GetBitLength() + 1) / 2);
         while (true)
         {
             var next = (root + (value / root)) >> 1;
-            if (next >= root) return root;
+            if (next >= root)
+                return root;
             root = next;
         }
     }

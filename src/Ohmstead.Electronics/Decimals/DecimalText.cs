@@ -10,7 +10,10 @@ public static class DecimalText
     private const int Longest = 80;
 
     // The formats of so many places after the point, made once.
-    private static readonly string[] FixedPlaces = [.. Enumerable.Range(0, DecimalMath.Digits + 1).Select(places => string.Create(CultureInfo.InvariantCulture, $"F{places}"))];
+    private static readonly string[] FixedPlaces =
+    [
+        .. Enumerable.Range(0, DecimalMath.Digits + 1).Select(places => string.Create(CultureInfo.InvariantCulture, $"F{places}")),
+    ];
 
     /// <summary>The text.</summary>
     /// <param name="value">The value.</param>
@@ -29,7 +32,12 @@ public static class DecimalText
         if (!TryWriteBefore(room, ref start, value, places))
         {
             Span<char> number = stackalloc char[Longest];
-            (places is null ? DecimalMath.Normalize(value) : value).TryFormat(number, out var length, places is { } wanted ? FixedPlaces[wanted] : null, CultureInfo.InvariantCulture);
+            (places is null ? DecimalMath.Normalize(value) : value).TryFormat(
+                number,
+                out var length,
+                places is { } wanted ? FixedPlaces[wanted] : null,
+                CultureInfo.InvariantCulture
+            );
             start -= length;
             number[..length].CopyTo(room[start..]);
         }
@@ -71,8 +79,7 @@ public static class DecimalText
         do
         {
             room[--start] = Next(ref digits);
-        }
-        while (digits > 0);
+        } while (digits > 0);
 
         if (value < 0m)
         {

@@ -11,28 +11,36 @@ public static class Discharge
 
     /// <summary>The time to fall from one voltage to another, R C ln(V0 / Vs), in second.</summary>
     public static Outcome<Worked<double>> Seconds(double ohms, double farads, double fromVolts, double toVolts) =>
-        Checked(farads, fromVolts, toVolts, Domain.Positive("resistance", ohms)).Compute(() =>
-        {
-            double seconds = ohms * farads * Math.Log(fromVolts / toVolts);
-            string working = $"{Figures.Ohms(ohms)} x {Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)}) = {Figures.Text(seconds, 5)} s";
-            return new Worked<double>(seconds, working, Exponential) { Remarks = [SafetyNotice.Defer] };
-        });
+        Checked(farads, fromVolts, toVolts, Domain.Positive("resistance", ohms))
+            .Compute(() =>
+            {
+                double seconds = ohms * farads * Math.Log(fromVolts / toVolts);
+                string working =
+                    $"{Figures.Ohms(ohms)} x {Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)}) = {Figures.Text(seconds, 5)} s";
+                return new Worked<double>(seconds, working, Exponential) { Remarks = [SafetyNotice.Defer] };
+            });
 
     /// <summary>The largest resistance that brings it down in a time, t / (C ln(V0 / Vs)), in ohm.</summary>
     public static Outcome<Worked<double>> LargestOhms(double seconds, double farads, double fromVolts, double toVolts) =>
-        Checked(farads, fromVolts, toVolts, Domain.Positive("time", seconds)
-            ?? Domain.That(fromVolts > toVolts, "the start voltage is not above the end voltage"))
+        Checked(
+                farads,
+                fromVolts,
+                toVolts,
+                Domain.Positive("time", seconds) ?? Domain.That(fromVolts > toVolts, "the start voltage is not above the end voltage")
+            )
             .Compute(() =>
             {
                 double ohms = seconds / (farads * Math.Log(fromVolts / toVolts));
-                string working = $"{Figures.Text(seconds)} s / ({Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)})) = {Figures.Ohms(ohms)}";
+                string working =
+                    $"{Figures.Text(seconds)} s / ({Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)})) = {Figures.Ohms(ohms)}";
                 return new Worked<double>(ohms, working, Exponential) { Remarks = [SafetyNotice.Defer] };
             });
 
     /// <summary>The power in the resistor at the first moment, V0² / R, in watt.</summary>
     public static Outcome<double> PeakWatts(double fromVolts, double ohms) =>
-        Domain.Of(Domain.NotNegative("start voltage", fromVolts), Domain.Positive("resistance", ohms)).Compute(() =>
-            fromVolts * fromVolts / ohms);
+        Domain
+            .Of(Domain.NotNegative("start voltage", fromVolts), Domain.Positive("resistance", ohms))
+            .Compute(() => fromVolts * fromVolts / ohms);
 
     /// <summary>The current at the first moment, V0 / R, in ampere.</summary>
     public static Outcome<double> PeakAmperes(double fromVolts, double ohms) =>
@@ -40,18 +48,24 @@ public static class Discharge
 
     /// <summary>The voltage left after a time, V0 exp(-t / (R C)), in volt.</summary>
     public static Outcome<double> VoltsLeft(double fromVolts, double seconds, double ohms, double farads) =>
-        Domain.Of(
-            Domain.NotNegative("start voltage", fromVolts),
-            Domain.NotNegative("time", seconds),
-            Domain.Positive("resistance", ohms),
-            Domain.Positive("capacitance", farads))
-        .Compute(() => fromVolts * Math.Exp(-seconds / (ohms * farads)));
+        Domain
+            .Of(
+                Domain.NotNegative("start voltage", fromVolts),
+                Domain.NotNegative("time", seconds),
+                Domain.Positive("resistance", ohms),
+                Domain.Positive("capacitance", farads)
+            )
+            .Compute(() => fromVolts * Math.Exp(-seconds / (ohms * farads)));
 
-    private static Domain Checked(double farads, double fromVolts, double toVolts, string? other) => Domain.Of(
-        Domain.Within("capacitance", farads, 1e-15, 1e3),
-        Domain.Positive("start voltage", fromVolts),
-        Domain.Positive("end voltage", toVolts),
-        Domain.That(toVolts <= fromVolts,
-            $"the end voltage {Figures.Text(toVolts)} V is above the start voltage {Figures.Text(fromVolts)} V"),
-        other);
+    private static Domain Checked(double farads, double fromVolts, double toVolts, string? other) =>
+        Domain.Of(
+            Domain.Within("capacitance", farads, 1e-15, 1e3),
+            Domain.Positive("start voltage", fromVolts),
+            Domain.Positive("end voltage", toVolts),
+            Domain.That(
+                toVolts <= fromVolts,
+                $"the end voltage {Figures.Text(toVolts)} V is above the start voltage {Figures.Text(fromVolts)} V"
+            ),
+            other
+        );
 }

@@ -23,9 +23,17 @@ public static class LettingDown
 
     /// <summary>The least resistance for a voltage, in ohm.</summary>
     public static Outcome<Worked<decimal>> LeastOhms(decimal volts) =>
-        Domain.Of(Domain.Positive("voltage", volts)).Compute(() => volts > HighVolts
-            ? new Worked<decimal>(LeastOhmsHigh, $"{Text(volts, Dimension.Voltage)} is above {Text(HighVolts, Dimension.Voltage)}: {Figures.Ohms(LeastOhmsHigh)} or more, 10 MΩ for a picture tube", Television)
-            : new Worked<decimal>(volts, $"1 Ω/V x {Figures.Text(volts)} V = {Figures.Ohms(volts)}", PerVolt));
+        Domain
+            .Of(Domain.Positive("voltage", volts))
+            .Compute(() =>
+                volts > HighVolts
+                    ? new Worked<decimal>(
+                        LeastOhmsHigh,
+                        $"{Text(volts, Dimension.Voltage)} is above {Text(HighVolts, Dimension.Voltage)}: {Figures.Ohms(LeastOhmsHigh)} or more, 10 MΩ for a picture tube",
+                        Television
+                    )
+                    : new Worked<decimal>(volts, $"1 Ω/V x {Figures.Text(volts)} V = {Figures.Ohms(volts)}", PerVolt)
+            );
 
     /// <summary>Why a resistance is no way to let a voltage down, or null when it is one.</summary>
     public static string? Against(decimal volts, decimal ohms) =>
@@ -33,5 +41,6 @@ public static class LettingDown
             ? $"{Figures.Ohms(ohms)} at {Text(volts, Dimension.Voltage)} is a flash-over, {Text(volts * volts / ohms, Dimension.Power)} at the first moment; expected {Figures.Ohms(least.Value)} or more ({least.Source.Text})"
             : null;
 
-    private static string Text(decimal value, Dimension dimension) => QuantityText.Format(new Quantity(DecimalMath.RoundSignificant(value, 3), dimension));
+    private static string Text(decimal value, Dimension dimension) =>
+        QuantityText.Format(new Quantity(DecimalMath.RoundSignificant(value, 3), dimension));
 }

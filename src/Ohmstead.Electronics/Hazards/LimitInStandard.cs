@@ -15,12 +15,24 @@ public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit,
     // what hurts is not told from memory.
     private static readonly Source Perception = Source.Published("IEC 61140, as quoted in GOST IEC 62368-1-2014", "annex W");
     private static readonly Source AudioVideoDischarge = Source.Published("IEC 62368-1:2018, as filled in on test reports", "5.5.2.2");
-    private static readonly Source OldAudio = Source.Published("IEC 60065, as quoted in the owner's manual of the Toshiba 32W1333", "hazardous live");
+    private static readonly Source OldAudio = Source.Published(
+        "IEC 60065, as quoted in the owner's manual of the Toshiba 32W1333",
+        "hazardous live"
+    );
     private static readonly Source Household = Source.Published("IEC 60335-1, read in two quotations of the clause", "8.1.4");
-    private static readonly Source LaboratoryTime = Source.Published("IEC 61010-1, as told in In Compliance Magazine, The Capacitive Discharge Test", "plug and terminals");
+    private static readonly Source LaboratoryTime = Source.Published(
+        "IEC 61010-1, as told in In Compliance Magazine, The Capacitive Discharge Test",
+        "plug and terminals"
+    );
     private static readonly Source Medical = Source.Published("GOST R 50267.0-92 (IEC 601-1:1988)", "15 b");
-    private static readonly Source NationalLaboratory = Source.Published("Lawrence Berkeley National Laboratory, electrical safety manual", "tables 2.2.13, 2.3.3 and 2.3.5");
-    private static readonly Source Reflex = Source.Published("capacitor safety sheet of a laboratory of the U.S. Department of Energy, as quoted in a lecture", "reflex hazard");
+    private static readonly Source NationalLaboratory = Source.Published(
+        "Lawrence Berkeley National Laboratory, electrical safety manual",
+        "tables 2.2.13, 2.3.3 and 2.3.5"
+    );
+    private static readonly Source Reflex = Source.Published(
+        "capacitor safety sheet of a laboratory of the U.S. Department of Energy, as quoted in a lecture",
+        "reflex hazard"
+    );
 
     /// <summary>The voltage above which a rule of the bench carries its caution: the strictest limit for dry hands that is known here.</summary>
     public const decimal TouchVolts = 42.4m;
@@ -38,7 +50,13 @@ public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit,
         new(LimitKind.Current, 2m, "mA d.c.", "a hand feels it", Perception),
         new(LimitKind.Current, 3.5m, "mA a.c.", "pain", Perception),
         new(LimitKind.Current, 10m, "mA d.c.", "pain", Perception),
-        new(LimitKind.Time, 2m, "s", "after the plug is pulled, to a voltage that goes with the capacitance; it says nothing of the inside", AudioVideoDischarge),
+        new(
+            LimitKind.Time,
+            2m,
+            "s",
+            "after the plug is pulled, to a voltage that goes with the capacitance; it says nothing of the inside",
+            AudioVideoDischarge
+        ),
         new(LimitKind.Voltage, 35m, "V peak a.c.", "hazardous live above", OldAudio),
         new(LimitKind.Voltage, 60m, "V d.c.", "hazardous live above", OldAudio),
         new(LimitKind.Current, 0.7m, "mA peak a.c.", "touch current", OldAudio),
@@ -52,21 +70,39 @@ public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit,
         new(LimitKind.Energy, 0.350m, "J", "above 15 kV peak", Household) { AboveVolts = 15_000m },
         new(LimitKind.Time, 5m, "s", "pins of the plug after it is pulled, to under 60 V; it says nothing of the inside", LaboratoryTime),
         new(LimitKind.Time, 10m, "s", "terminals for external conductors, to under 60 V; it says nothing of the inside", LaboratoryTime),
-        new(LimitKind.Time, 1m, "s", "pins of the plug of medical equipment after it is pulled, to at most 60 V; it says nothing of the inside", Medical),
-        new(LimitKind.Energy, 10m, "J", "capacitors at 100 V or more: a hazard of its own, which is no word on what is less", NationalLaboratory) { AboveVolts = 99.9999m },
+        new(
+            LimitKind.Time,
+            1m,
+            "s",
+            "pins of the plug of medical equipment after it is pulled, to at most 60 V; it says nothing of the inside",
+            Medical
+        ),
+        new(
+            LimitKind.Energy,
+            10m,
+            "J",
+            "capacitors at 100 V or more: a hazard of its own, which is no word on what is less",
+            NationalLaboratory
+        )
+        {
+            AboveVolts = 99.9999m,
+        },
         new(LimitKind.Energy, 100m, "J", "capacitors under 100 V: a short of them burns", NationalLaboratory) { ToVolts = 99.9999m },
         new(LimitKind.Energy, 0.25m, "J", "capacitors above 400 V: the start it gives can hurt", Reflex) { AboveVolts = 400m },
     ];
 
     /// <summary>Whether a charged capacitance is above this limit of a d.c. voltage, a capacitance, a charge or an energy. False for every other kind, and no permission.</summary>
-    public bool IsPassedBy(decimal farads, decimal volts) => volts > AboveVolts && volts <= ToVolts && Kind switch
-    {
-        LimitKind.Voltage => Unit == "V d.c." && volts > Value,
-        LimitKind.Capacitance => farads * Micro > Value,
-        LimitKind.Charge => farads * volts * Micro > Value,
-        LimitKind.Energy => farads * volts * volts / 2m > Value,
-        _ => false,
-    };
+    public bool IsPassedBy(decimal farads, decimal volts) =>
+        volts > AboveVolts
+        && volts <= ToVolts
+        && Kind switch
+        {
+            LimitKind.Voltage => Unit == "V d.c." && volts > Value,
+            LimitKind.Capacitance => farads * Micro > Value,
+            LimitKind.Charge => farads * volts * Micro > Value,
+            LimitKind.Energy => farads * volts * volts / 2m > Value,
+            _ => false,
+        };
 
     private const decimal Micro = 1_000_000m;
 }

@@ -8,11 +8,15 @@ public static class PolychlorinatedOil
 
     /// <summary>Whether 500 ppm or more must be assumed: made before 2 July 1979 or nobody knows when, and neither tested nor marked "No PCBs".</summary>
     /// <param name="made">The last day on which it can have been made, or null when that is not known.</param>
-    public static Worked<bool> MustBeAssumed(DateOnly? made) => made switch
-    {
-        null => new(true, "no day of making is known", Law),
-        // The law speaks of before and after; of the day itself it says nothing, so the stricter holds.
-        { } day when day <= Bound => new(true, $"{IsoDate.Text(day)} is not after {IsoDate.Text(Bound)}", Law),
-        { } day => new(false, $"{IsoDate.Text(day)} is after {IsoDate.Text(Bound)}", Law) { Remarks = ["it may be assumed to hold less than 50 ppm by that law; it is no test"] },
-    };
+    public static Worked<bool> MustBeAssumed(DateOnly? made) =>
+        made switch
+        {
+            null => new(true, "no day of making is known", Law),
+            // The law speaks of before and after; of the day itself it says nothing, so the stricter holds.
+            { } day when day <= Bound => new(true, $"{IsoDate.Text(day)} is not after {IsoDate.Text(Bound)}", Law),
+            { } day => new(false, $"{IsoDate.Text(day)} is after {IsoDate.Text(Bound)}", Law)
+            {
+                Remarks = ["it may be assumed to hold less than 50 ppm by that law; it is no test"],
+            },
+        };
 }

@@ -13,23 +13,38 @@ public sealed record StoredEnergy(decimal Joules, decimal Coulombs, string Arith
     public const decimal RecoveryShare = 0.15m;
 
     /// <summary>Where the share comes from.</summary>
-    public static Source RecoverySource { get; } = Source.Published("encyclopedia articles on dielectric absorption, read in quotations", "as much as 15 % for electrolytic capacitors");
+    public static Source RecoverySource { get; } =
+        Source.Published(
+            "encyclopedia articles on dielectric absorption, read in quotations",
+            "as much as 15 % for electrolytic capacitors"
+        );
 
     /// <summary>Where it is said that the voltage comes back for days, more of it in large cans.</summary>
-    public static Source RecoveryTimeSource { get; } = Source.Published("Nippon Chemi-Con FAQ 29BDH12", "recovery voltage peaks 10 to 20 days after");
+    public static Source RecoveryTimeSource { get; } =
+        Source.Published("Nippon Chemi-Con FAQ 29BDH12", "recovery voltage peaks 10 to 20 days after");
 
     /// <summary>The voltage that may come back by itself after a capacitor was let down, in volt: after 450 V that is more than 60 V.</summary>
     public static Outcome<Worked<decimal>> RecoveredVolts(decimal volts) =>
-        Domain.Of(Domain.NotNegative("voltage", volts)).Compute(() => new Worked<decimal>(
-            RecoveryShare * volts, $"{Figures.Percent(RecoveryShare)} of {Figures.Text(volts)} V = {Figures.Text(RecoveryShare * volts)} V", RecoverySource));
+        Domain
+            .Of(Domain.NotNegative("voltage", volts))
+            .Compute(() =>
+                new Worked<decimal>(
+                    RecoveryShare * volts,
+                    $"{Figures.Percent(RecoveryShare)} of {Figures.Text(volts)} V = {Figures.Text(RecoveryShare * volts)} V",
+                    RecoverySource
+                )
+            );
 
     /// <summary>The energy and charge of a capacitance at a voltage.</summary>
     public static Outcome<StoredEnergy> Of(decimal farads, decimal volts) =>
-        Domain.Of(Domain.NotNegative("capacitance", farads)).Compute(() =>
-        {
-            decimal joules = farads * volts * volts / 2m;
-            decimal coulombs = farads * Math.Abs(volts);
-            string working = $"{Figures.Farads(farads)} x ({Figures.Text(volts)} V)² / 2 = {Figures.Text(joules, 4)} J; {Figures.Text(coulombs * 1000m, 4)} mC";
-            return new StoredEnergy(joules, coulombs, working);
-        });
+        Domain
+            .Of(Domain.NotNegative("capacitance", farads))
+            .Compute(() =>
+            {
+                decimal joules = farads * volts * volts / 2m;
+                decimal coulombs = farads * Math.Abs(volts);
+                string working =
+                    $"{Figures.Farads(farads)} x ({Figures.Text(volts)} V)² / 2 = {Figures.Text(joules, 4)} J; {Figures.Text(coulombs * 1000m, 4)} mC";
+                return new StoredEnergy(joules, coulombs, working);
+            });
 }

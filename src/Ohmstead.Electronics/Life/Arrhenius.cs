@@ -11,19 +11,28 @@ public static class Arrhenius
 
     /// <summary>How much faster it goes at the hotter of two temperatures, exp((Ea/k)(1/T1 - 1/T2)).</summary>
     public static Outcome<double> Acceleration(double electronVolts, double coolerCelsius, double hotterCelsius) =>
-        Domain.Of(
-            Domain.NotNegative("activation energy", electronVolts),
-            Domain.Within("cooler temperature", coolerCelsius, -200, 1000),
-            Domain.Within("hotter temperature", hotterCelsius, -200, 1000))
-        .Compute(() => Math.Exp(electronVolts / BoltzmannElectronVolt * ((1 / (coolerCelsius + ZeroCelsius)) - (1 / (hotterCelsius
-            + ZeroCelsius)))));
+        Domain
+            .Of(
+                Domain.NotNegative("activation energy", electronVolts),
+                Domain.Within("cooler temperature", coolerCelsius, -200, 1000),
+                Domain.Within("hotter temperature", hotterCelsius, -200, 1000)
+            )
+            .Compute(() =>
+                Math.Exp(
+                    electronVolts / BoltzmannElectronVolt * ((1 / (coolerCelsius + ZeroCelsius)) - (1 / (hotterCelsius + ZeroCelsius)))
+                )
+            );
 
     /// <summary>The activation energy that doubles the rate between two temperatures, in electronvolt; it depends on where they
     /// lie.</summary>
     public static Outcome<double> EnergyForDoubling(double coolerCelsius, double hotterCelsius) =>
-        Domain.Of(
-            Domain.Within("cooler temperature", coolerCelsius, -200, 1000),
-            Domain.Within("hotter temperature", hotterCelsius, -200, 1000),
-            Domain.That(hotterCelsius > coolerCelsius, "the hotter temperature is not above the cooler one"))
-        .Compute(() => BoltzmannElectronVolt * Math.Log(2) / ((1 / (coolerCelsius + ZeroCelsius)) - (1 / (hotterCelsius + ZeroCelsius))));
+        Domain
+            .Of(
+                Domain.Within("cooler temperature", coolerCelsius, -200, 1000),
+                Domain.Within("hotter temperature", hotterCelsius, -200, 1000),
+                Domain.That(hotterCelsius > coolerCelsius, "the hotter temperature is not above the cooler one")
+            )
+            .Compute(() =>
+                BoltzmannElectronVolt * Math.Log(2) / ((1 / (coolerCelsius + ZeroCelsius)) - (1 / (hotterCelsius + ZeroCelsius)))
+            );
 }

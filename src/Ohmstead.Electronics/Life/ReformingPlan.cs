@@ -17,7 +17,8 @@ public sealed record ReformingPlan(
     IReadOnlyList<ReformingStep> Steps,
     IReadOnlyList<string> StopWhen,
     string Arithmetic,
-    Source Source)
+    Source Source
+)
 {
     private static readonly IReadOnlyList<decimal> Shares = [0.25m, 0.50m, 0.75m];
 
@@ -34,18 +35,27 @@ public sealed record ReformingPlan(
     /// <param name="procedure">The procedure.</param>
     /// <param name="leakageLimitMicroAmperes">The leakage limit to end under, or null when none is known.</param>
     public static Outcome<ReformingPlan> For(decimal ratedVolts, ReformingProcedure procedure, decimal? leakageLimitMicroAmperes) =>
-        Domain.Of(Domain.Within("rated voltage", ratedVolts, 1m, Capacitors.SurgeVoltage.HighestRatedVolts)).Compute(() =>
-        {
-            decimal ohms = ratedVolts <= procedure.BoundVolts ? procedure.OhmsUpTo : procedure.OhmsAbove;
-            decimal watts = ratedVolts * ratedVolts / ohms;
-            string working = $"({Figures.Text(ratedVolts)} V)² / {Figures.Ohms(ohms)} = {Figures.Text(watts, 3)} W should the part be shorted";
-            return new ReformingPlan(
-                ohms, watts, ratedVolts / ohms * 1000m, [.. Build(ratedVolts, procedure)], Stops(leakageLimitMicroAmperes), working,
-                procedure.Source)
+        Domain
+            .Of(Domain.Within("rated voltage", ratedVolts, 1m, Capacitors.SurgeVoltage.HighestRatedVolts))
+            .Compute(() =>
             {
-                ForParts = $"{ReformingProcedure.ForParts}; this procedure is for {procedure.Meant}",
-            };
-        });
+                decimal ohms = ratedVolts <= procedure.BoundVolts ? procedure.OhmsUpTo : procedure.OhmsAbove;
+                decimal watts = ratedVolts * ratedVolts / ohms;
+                string working =
+                    $"({Figures.Text(ratedVolts)} V)² / {Figures.Ohms(ohms)} = {Figures.Text(watts, 3)} W should the part be shorted";
+                return new ReformingPlan(
+                    ohms,
+                    watts,
+                    ratedVolts / ohms * 1000m,
+                    [.. Build(ratedVolts, procedure)],
+                    Stops(leakageLimitMicroAmperes),
+                    working,
+                    procedure.Source
+                )
+                {
+                    ForParts = $"{ReformingProcedure.ForParts}; this procedure is for {procedure.Meant}",
+                };
+            });
 
     private static IEnumerable<ReformingStep> Build(decimal ratedVolts, ReformingProcedure procedure)
     {
@@ -55,32 +65,55 @@ public sealed record ReformingPlan(
             foreach (decimal share in Shares)
             {
                 decimal volts = decimal.Round(share * ratedVolts, 1);
-                yield return new ReformingStep(volts, null,
-                    $"raise to {Figures.Text(volts)} V{current}; go on when the current has fallen and stays", Steady);
+                yield return new ReformingStep(
+                    volts,
+                    null,
+                    $"raise to {Figures.Text(volts)} V{current}; go on when the current has fallen and stays",
+                    Steady
+                );
             }
         }
 
-        yield return new ReformingStep(ratedVolts, procedure.HoursAtRated,
-            $"hold at {Figures.Text(ratedVolts)} V for {Figures.Text(procedure.HoursAtRated)}{(procedure.HoursAtMost is { } most ? $" to {Figures.Text(most)}" : "")} h{current}", procedure.Source);
+        yield return new ReformingStep(
+            ratedVolts,
+            procedure.HoursAtRated,
+            $"hold at {Figures.Text(ratedVolts)} V for {Figures.Text(procedure.HoursAtRated)}{(procedure.HoursAtMost is { } most ? $" to {Figures.Text(most)}" : "")} h{current}",
+            procedure.Source
+        );
         yield return procedure.LetDownOhmsPerVolt is { } perVolt
-            ? new ReformingStep(0m, null, $"let down through a wire-wound resistor of about {Figures.Ohms(perVolt * ratedVolts)} on an insulated probe, and measure that it is down", procedure.Source)
-            : new ReformingStep(0m, null, "let down through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, and measure that it is down", Steady);
+            ? new ReformingStep(
+                0m,
+                null,
+                $"let down through a wire-wound resistor of about {Figures.Ohms(perVolt * ratedVolts)} on an insulated probe, and measure that it is down",
+                procedure.Source
+            )
+            : new ReformingStep(
+                0m,
+                null,
+                "let down through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, and measure that it is down",
+                Steady
+            );
         if (procedure.RestHours is { } rest)
         {
             yield return new ReformingStep(0m, rest, $"rest for {Figures.Text(rest)} to 48 h, shorted", procedure.Source);
         }
 
-        yield return new ReformingStep(ratedVolts, null, "measure the leakage at rated voltage and write down the minute it was read at", Steady);
+        yield return new ReformingStep(
+            ratedVolts,
+            null,
+            "measure the leakage at rated voltage and write down the minute it was read at",
+            Steady
+        );
     }
 
     private static IReadOnlyList<string> Stops(decimal? limit) =>
-    [
-        "the current does not fall within an hour at a step",
-        "the can warms",
-        limit is { } microAmperes
-            ? $"the last leakage is above {Figures.Text(microAmperes)} µA"
-            : "the last leakage is above the part's limit",
-    ];
+        [
+            "the current does not fall within an hour at a step",
+            "the can warms",
+            limit is { } microAmperes
+                ? $"the last leakage is above {Figures.Text(microAmperes)} µA"
+                : "the last leakage is above the part's limit",
+        ];
 }
 
 /// <summary>One step of a plan.</summary>

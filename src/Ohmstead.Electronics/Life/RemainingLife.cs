@@ -1,4 +1,3 @@
-
 namespace Ohmstead.Electronics.Life;
 
 /// <summary>When the life of a part may be used up: two dates with the truth, perhaps, between them.</summary>
@@ -38,28 +37,43 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
     /// <param name="expected">The use to come.</param>
     /// <param name="asOf">The day the question is asked.</param>
     public static Outcome<RemainingLife> Of(
-        double? ratedHours, double ratedCelsius, IReadOnlyList<DutyPhase> used, ExpectedUse expected, DateOnly asOf)
+        double? ratedHours,
+        double ratedCelsius,
+        IReadOnlyList<DutyPhase> used,
+        ExpectedUse expected,
+        DateOnly asOf
+    )
     {
         if (ratedHours is not { } rated)
         {
             return Outcome<RemainingLife>.Refused("no data-sheet life; measured state only");
         }
 
-        return expected.Check().Flatten(() =>
-        {
-            if (!Years(rated, ratedCelsius, used, expected.CelsiusHigh, expected.HoursPerYearHigh).Is(out Span? early, out string? reason)
-                || !Years(rated, ratedCelsius, used, expected.CelsiusLow, expected.HoursPerYearLow).Is(out Span? late, out reason))
+        return expected
+            .Check()
+            .Flatten(() =>
             {
-                return Outcome<RemainingLife>.Refused(reason);
-            }
-
-            return Outcome<RemainingLife>.Of(
-                new RemainingLife(
-                    After(asOf, early.Years), After(asOf, late.Years), new(() => $"{early.Working}; {late.Working}"), TenKelvinRule.Source)
+                if (
+                    !Years(rated, ratedCelsius, used, expected.CelsiusHigh, expected.HoursPerYearHigh)
+                        .Is(out Span? early, out string? reason)
+                    || !Years(rated, ratedCelsius, used, expected.CelsiusLow, expected.HoursPerYearLow).Is(out Span? late, out reason)
+                )
                 {
-                    Remarks = [.. early.Remarks.Concat(late.Remarks).Distinct(StringComparer.Ordinal)],
-                });
-        });
+                    return Outcome<RemainingLife>.Refused(reason);
+                }
+
+                return Outcome<RemainingLife>.Of(
+                    new RemainingLife(
+                        After(asOf, early.Years),
+                        After(asOf, late.Years),
+                        new(() => $"{early.Working}; {late.Working}"),
+                        TenKelvinRule.Source
+                    )
+                    {
+                        Remarks = [.. early.Remarks.Concat(late.Remarks).Distinct(StringComparer.Ordinal)],
+                    }
+                );
+            });
     }
 
     /// <summary>
@@ -72,42 +86,59 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
     /// <param name="firstDay">The first day on which the part can have begun.</param>
     /// <param name="lastDay">The last day on which it can have begun; the same when the day is known.</param>
     public static Outcome<RemainingLife> Between(
-        LifeEstimate shortest, LifeEstimate longest, double hoursPerYear, DateOnly firstDay, DateOnly lastDay) =>
-        Domain.Of(
-            Domain.Within("hours a year", hoursPerYear, 0.1, 8784),
-            Domain.That(firstDay <= lastDay, "the first day is after the last one"),
-            Domain.That(shortest.ComputedHours <= longest.ComputedHours, "the shorter estimate is the longer one"))
-        .Compute(() =>
-        {
-            (double early, double late) = (YearsOf(shortest, hoursPerYear), YearsOf(longest, hoursPerYear));
-            return new RemainingLife(
-                After(firstDay, early), After(lastDay, late),
-                new(() => $"{Line(shortest, hoursPerYear, firstDay, early)}; {Line(longest, hoursPerYear, lastDay, late)}"), shortest.Source)
+        LifeEstimate shortest,
+        LifeEstimate longest,
+        double hoursPerYear,
+        DateOnly firstDay,
+        DateOnly lastDay
+    ) =>
+        Domain
+            .Of(
+                Domain.Within("hours a year", hoursPerYear, 0.1, 8784),
+                Domain.That(firstDay <= lastDay, "the first day is after the last one"),
+                Domain.That(shortest.ComputedHours <= longest.ComputedHours, "the shorter estimate is the longer one")
+            )
+            .Compute(() =>
             {
-                OtherSource = longest.Source == shortest.Source ? null : longest.Source,
-                Remarks = RemarksOn(shortest, longest, isCapped: early >= CapYears || late >= CapYears),
-            };
-        });
+                (double early, double late) = (YearsOf(shortest, hoursPerYear), YearsOf(longest, hoursPerYear));
+                return new RemainingLife(
+                    After(firstDay, early),
+                    After(lastDay, late),
+                    new(() => $"{Line(shortest, hoursPerYear, firstDay, early)}; {Line(longest, hoursPerYear, lastDay, late)}"),
+                    shortest.Source
+                )
+                {
+                    OtherSource = longest.Source == shortest.Source ? null : longest.Source,
+                    Remarks = RemarksOn(shortest, longest, isCapped: early >= CapYears || late >= CapYears),
+                };
+            });
 
     private static double YearsOf(LifeEstimate life, double hoursPerYear) => Math.Min(life.Hours / hoursPerYear, CapYears);
 
     private static string Line(LifeEstimate life, double hoursPerYear, DateOnly from, double years) =>
         $"{life.Model}: {life.Arithmetic}, at {Figures.Text(hoursPerYear)} h a year {Figures.Text(years, 3)} years{(years < CapYears ? "" : " at most")} from {IsoDate.Text(from)}";
 
-    private static Outcome<Span> Years(double rated, double ratedCelsius, IReadOnlyList<DutyPhase> used, double celsius,
-        double hoursPerYear)
+    private static Outcome<Span> Years(
+        double rated,
+        double ratedCelsius,
+        IReadOnlyList<DutyPhase> used,
+        double celsius,
+        double hoursPerYear
+    )
     {
-        if (!TenKelvinRule.Hours(rated, ratedCelsius, celsius).Is(out LifeEstimate? life, out string? reason)
-            || !TenKelvinRule.EquivalentHours(used, celsius).Is(out double spent, out reason))
+        if (
+            !TenKelvinRule.Hours(rated, ratedCelsius, celsius).Is(out LifeEstimate? life, out string? reason)
+            || !TenKelvinRule.EquivalentHours(used, celsius).Is(out double spent, out reason)
+        )
         {
             return Outcome<Span>.Refused(reason);
         }
 
         double hours = Math.Max(0, life.Hours - spent);
         double years = Math.Min(hours / hoursPerYear, CapYears);
-        string working = $"at {Figures.Text(celsius)} degrees {Figures.Text(life.Hours)} h less {Figures.Text(spent)} h used, {Figures.Text(hoursPerYear)} h a year: {Figures.Text(years, 3)} years";
-        IEnumerable<string> capped = life.IsCapped || hours / hoursPerYear > CapYears
-            ? [CapRemark] : [];
+        string working =
+            $"at {Figures.Text(celsius)} degrees {Figures.Text(life.Hours)} h less {Figures.Text(spent)} h used, {Figures.Text(hoursPerYear)} h a year: {Figures.Text(years, 3)} years";
+        IEnumerable<string> capped = life.IsCapped || hours / hoursPerYear > CapYears ? [CapRemark] : [];
         return Outcome<Span>.Of(new Span(years, working, [.. life.Remarks, .. capped]));
     }
 
@@ -139,9 +170,11 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
 /// <param name="CelsiusHigh">The hottest the part will usually be.</param>
 public sealed record ExpectedUse(double HoursPerYearLow, double HoursPerYearHigh, double CelsiusLow, double CelsiusHigh)
 {
-    internal Domain Check() => Domain.Of(
-        Domain.Within("least hours a year", HoursPerYearLow, 0.1, 8784),
-        Domain.Within("most hours a year", HoursPerYearHigh, 0.1, 8784),
-        Domain.That(HoursPerYearLow <= HoursPerYearHigh, "the least hours a year are more than the most"),
-        Domain.That(CelsiusLow <= CelsiusHigh, "the coolest temperature is above the hottest"));
+    internal Domain Check() =>
+        Domain.Of(
+            Domain.Within("least hours a year", HoursPerYearLow, 0.1, 8784),
+            Domain.Within("most hours a year", HoursPerYearHigh, 0.1, 8784),
+            Domain.That(HoursPerYearLow <= HoursPerYearHigh, "the least hours a year are more than the most"),
+            Domain.That(CelsiusLow <= CelsiusHigh, "the coolest temperature is above the hottest")
+        );
 }

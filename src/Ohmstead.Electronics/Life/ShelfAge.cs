@@ -9,9 +9,13 @@ public sealed record ShelfAge(double Years, IReadOnlyList<ShelfAdvice> Advice)
     /// <summary>What follows from age alone.</summary>
     public const string Meaning = "age alone is a prompt to measure: makers' shelf lives are guarantees, not physics";
 
-    private static readonly Source UnitedStates = Source.Published("Cornell Dubilier, letter of October 1993, read in a private copy",
-        "shelf life at 35 degrees");
-    private static readonly Source Second = Source.Practice("storage notes of EPCOS and Nichicon, quoted in the trade: two years at 5 to 35 degrees");
+    private static readonly Source UnitedStates = Source.Published(
+        "Cornell Dubilier, letter of October 1993, read in a private copy",
+        "shelf life at 35 degrees"
+    );
+    private static readonly Source Second = Source.Practice(
+        "storage notes of EPCOS and Nichicon, quoted in the trade: two years at 5 to 35 degrees"
+    );
     private static readonly Source Third = Source.Published("Nippon Chemi-Con FAQ 29BDH9T", "storage");
 
     // From so many years on, the source says this.
@@ -30,13 +34,17 @@ public sealed record ShelfAge(double Years, IReadOnlyList<ShelfAdvice> Advice)
 
     /// <summary>The age on a day, or a refusal when the part was made later.</summary>
     public static Outcome<ShelfAge> Of(DateOnly made, DateOnly asOf) =>
-        Domain.Of(Domain.That(made <= asOf, "the part was made after the day asked for")).Compute(() =>
-        {
-            double years = (asOf.DayNumber - made.DayNumber) / 365.25;
-            IEnumerable<ShelfAdvice> advice = Statements.Where(s => s.FromYears <= years).GroupBy(s => s.Source)
-                .Select(g => new ShelfAdvice(g.Last().Says, g.Key));
-            return new ShelfAge(years, [.. advice]);
-        });
+        Domain
+            .Of(Domain.That(made <= asOf, "the part was made after the day asked for"))
+            .Compute(() =>
+            {
+                double years = (asOf.DayNumber - made.DayNumber) / 365.25;
+                IEnumerable<ShelfAdvice> advice = Statements
+                    .Where(s => s.FromYears <= years)
+                    .GroupBy(s => s.Source)
+                    .Select(g => new ShelfAdvice(g.Last().Says, g.Key));
+                return new ShelfAge(years, [.. advice]);
+            });
 }
 
 /// <summary>What one source says at an age.</summary>

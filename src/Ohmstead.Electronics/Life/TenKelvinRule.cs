@@ -11,56 +11,65 @@ public static class TenKelvinRule
     public const string Model = "ten-kelvin rule";
 
     /// <summary>Where it comes from.</summary>
-    public static Source Source { get; } = Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note",
-        "5-1; technote 4 for its range");
+    public static Source Source { get; } =
+        Source.Published("Rubycon, life of aluminium electrolytic capacitors, technical note", "5-1; technote 4 for its range");
 
     /// <summary>The life at a temperature.</summary>
     /// <param name="ratedHours">The data sheet's hours at the rated temperature.</param>
     /// <param name="ratedCelsius">The rated temperature.</param>
     /// <param name="celsius">The temperature of use.</param>
     public static Outcome<LifeEstimate> Hours(double ratedHours, double ratedCelsius, double celsius) =>
-        Checked(ratedHours, ratedCelsius, celsius).Compute(() =>
-        {
-            double hours = ratedHours * Factor(ratedCelsius, celsius);
-            var working = new LazyText(() =>
-                $"{Figures.Text(ratedHours)} h x 2^(({Figures.Text(ratedCelsius)} - {Figures.Text(celsius)}) / 10) = {Figures.Text(hours, 7)} h");
-            return new LifeEstimate(hours, Model, working, Source) { Remarks = [.. Remarks(ratedCelsius, celsius)] };
-        });
+        Checked(ratedHours, ratedCelsius, celsius)
+            .Compute(() =>
+            {
+                double hours = ratedHours * Factor(ratedCelsius, celsius);
+                var working = new LazyText(() =>
+                    $"{Figures.Text(ratedHours)} h x 2^(({Figures.Text(ratedCelsius)} - {Figures.Text(celsius)}) / 10) = {Figures.Text(hours, 7)} h"
+                );
+                return new LifeEstimate(hours, Model, working, Source) { Remarks = [.. Remarks(ratedCelsius, celsius)] };
+            });
 
     /// <summary>The temperature at which a life follows from the rated one, T0 - 10 log2(L / L0), in degrees Celsius.</summary>
     public static Outcome<double> EquivalentCelsius(double ratedHours, double ratedCelsius, double hours) =>
-        Domain.Of(Domain.Positive("rated life", ratedHours), Domain.Positive("life", hours),
-            Domain.Finite("rated temperature", ratedCelsius))
+        Domain
+            .Of(Domain.Positive("rated life", ratedHours), Domain.Positive("life", hours), Domain.Finite("rated temperature", ratedCelsius))
             .Compute(() => ratedCelsius - (10 * Math.Log2(hours / ratedHours)));
 
     /// <summary>The life under a daily or yearly mix of temperatures, 1/L = sum(f_i / L_i), f_i the share of time at each.</summary>
     public static Outcome<LifeEstimate> MixedDuty(double ratedHours, double ratedCelsius, IReadOnlyList<DutyPhase> phases)
     {
         double total = phases.Sum(p => p.Hours);
-        return Domain.Of(
-            Faults(phases),
-            Domain.Positive("rated life", ratedHours),
-            Domain.Within("rated temperature", ratedCelsius, 40, 150),
-            Domain.Positive("time over all phases", total))
-        .Compute(() =>
-        {
-            double hours = 1 / phases.Sum(p => p.Hours / total / (ratedHours * Factor(ratedCelsius, p.Celsius)));
-            var working = new LazyText(() =>
+        return Domain
+            .Of(
+                Faults(phases),
+                Domain.Positive("rated life", ratedHours),
+                Domain.Within("rated temperature", ratedCelsius, 40, 150),
+                Domain.Positive("time over all phases", total)
+            )
+            .Compute(() =>
             {
-                string terms = string.Join(" + ",
-                    phases.Select(p => $"{Figures.Text(p.Hours / total, 4)} / {Figures.Text(ratedHours * Factor(ratedCelsius, p.Celsius))} h"));
-                return $"1 / ({terms}) = {Figures.Text(hours)} h";
+                double hours = 1 / phases.Sum(p => p.Hours / total / (ratedHours * Factor(ratedCelsius, p.Celsius)));
+                var working = new LazyText(() =>
+                {
+                    string terms = string.Join(
+                        " + ",
+                        phases.Select(p =>
+                            $"{Figures.Text(p.Hours / total, 4)} / {Figures.Text(ratedHours * Factor(ratedCelsius, p.Celsius))} h"
+                        )
+                    );
+                    return $"1 / ({terms}) = {Figures.Text(hours)} h";
+                });
+                return new LifeEstimate(hours, Model, working, Source)
+                {
+                    Remarks = [.. phases.SelectMany(p => Remarks(ratedCelsius, p.Celsius)).Distinct(StringComparer.Ordinal)],
+                };
             });
-            return new LifeEstimate(hours, Model, working, Source)
-            {
-                Remarks = [.. phases.SelectMany(p => Remarks(ratedCelsius, p.Celsius)).Distinct(StringComparer.Ordinal)],
-            };
-        });
     }
 
     /// <summary>Hours at other temperatures as hours at a reference one, sum h_i 2^((T_i - T_ref)/10).</summary>
     public static Outcome<double> EquivalentHours(IReadOnlyList<DutyPhase> phases, double referenceCelsius) =>
-        Domain.Of(Faults(phases), Domain.Finite("reference temperature", referenceCelsius))
+        Domain
+            .Of(Faults(phases), Domain.Finite("reference temperature", referenceCelsius))
             .Compute(() => phases.Sum(p => p.Hours * Factor(p.Celsius, referenceCelsius)));
 
     internal static double Factor(double hotter, double cooler) => Math.Pow(2, (hotter - cooler) / 10);
@@ -83,13 +92,16 @@ public static class TenKelvinRule
     }
 
     internal static string? Faults(IReadOnlyList<DutyPhase> phases) =>
-        phases.Select(p => Domain.NotNegative("hours of a phase", p.Hours) ?? Domain.Within("temperature of a phase", p.Celsius, -60, 200))
+        phases
+            .Select(p => Domain.NotNegative("hours of a phase", p.Hours) ?? Domain.Within("temperature of a phase", p.Celsius, -60, 200))
             .FirstOrDefault(f => f is not null);
 
-    private static Domain Checked(double ratedHours, double ratedCelsius, double celsius) => Domain.Of(
-        Domain.Positive("rated life", ratedHours),
-        Domain.Within("rated temperature", ratedCelsius, 20, 150),
-        Domain.Within("temperature", celsius, -60, 200));
+    private static Domain Checked(double ratedHours, double ratedCelsius, double celsius) =>
+        Domain.Of(
+            Domain.Positive("rated life", ratedHours),
+            Domain.Within("rated temperature", ratedCelsius, 20, 150),
+            Domain.Within("temperature", celsius, -60, 200)
+        );
 }
 
 /// <summary>Some hours at a temperature.</summary>

@@ -11,7 +11,13 @@ namespace Ohmstead.Electronics.Markings;
 /// <param name="IsPreferred">True when the value is in a preferred series of its number of digits. A hint for choosing, no more: old
 /// values follow no series.</param>
 public sealed record BandedResistor(
-    Quantity Nominal, Tolerance Tolerance, decimal? TemperatureCoefficient, decimal? FailureRate, bool IsReversed, bool IsPreferred)
+    Quantity Nominal,
+    Tolerance Tolerance,
+    decimal? TemperatureCoefficient,
+    decimal? FailureRate,
+    bool IsReversed,
+    bool IsPreferred
+)
 {
     /// <summary>The delivery limits.</summary>
     public Interval Limits => Tolerance.Apply(Nominal);

@@ -13,13 +13,25 @@ public static class BodyEndDot
     /// %.</summary>
     public static Parsed<Marking<MarkedValue>> Read(BandColour body, BandColour end, BandColour dot, BandColour? otherEnd = null)
     {
-        decimal? percent = otherEnd switch { null => 20m, BandColour.Gold => 5m, BandColour.Silver => 10m, _ => null };
+        decimal? percent = otherEnd switch
+        {
+            null => 20m,
+            BandColour.Gold => 5m,
+            BandColour.Silver => 10m,
+            _ => null,
+        };
         var named = $"body {BandColours.Name(body)}, end {BandColours.Name(end)}, dot {BandColours.Name(dot)}";
         if (percent is not { } known || BandColours.Value([body, end], dot) is not { } ohms)
-            return Marking<MarkedValue>.Failed(named,
-                $"'{named}' is no resistor, expected two digits, a multiplier and gold or silver for the tolerance");
+            return Marking<MarkedValue>.Failed(
+                named,
+                $"'{named}' is no resistor, expected two digits, a multiplier and gold or silver for the tolerance"
+            );
         return Marking<MarkedValue>.Read(
-            new MarkingReading<MarkedValue>(new MarkedValue(new Quantity(ohms, Dimension.Resistance), Tolerance.Relative(known / 100m)),
-            named, Source));
+            new MarkingReading<MarkedValue>(
+                new MarkedValue(new Quantity(ohms, Dimension.Resistance), Tolerance.Relative(known / 100m)),
+                named,
+                Source
+            )
+        );
     }
 }

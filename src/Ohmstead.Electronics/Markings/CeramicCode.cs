@@ -15,20 +15,31 @@ public static class CeramicCode
     public static Parsed<MarkingReading<TemperatureCharacteristic>> Parse(ReadOnlySpan<char> text)
     {
         TemperatureCharacteristic? found = ByName(text);
-        if (text.Length == 3) found ??= ClassOne(text);
-        if (text.Length == 3) found ??= ClassTwo(text);
+        if (text.Length == 3)
+            found ??= ClassOne(text);
+        if (text.Length == 3)
+            found ??= ClassTwo(text);
         return found is not null
             ? Parsed<MarkingReading<TemperatureCharacteristic>>.Of(
-                new MarkingReading<TemperatureCharacteristic>(found, $"temperature code {text}", Standard))
-            : Parsed<MarkingReading<TemperatureCharacteristic>>.Failed(new ParseFault(
-                text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood, 0, text.Length,
-                    $"'{Excerpt.Of(text)}' is no temperature code of a ceramic, expected one such as X7R, C0G or N750", null));
+                new MarkingReading<TemperatureCharacteristic>(found, $"temperature code {text}", Standard)
+            )
+            : Parsed<MarkingReading<TemperatureCharacteristic>>.Failed(
+                new ParseFault(
+                    text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood,
+                    0,
+                    text.Length,
+                    $"'{Excerpt.Of(text)}' is no temperature code of a ceramic, expected one such as X7R, C0G or N750",
+                    null
+                )
+            );
     }
 
     private static TemperatureCharacteristic.Linear? ByName(ReadOnlySpan<char> text)
     {
-        if (text is "NP0" or "NPO") return new TemperatureCharacteristic.Linear(0m, null);
-        if (text.Length is not (4 or 5) || text[0] is not ('N' or 'P')) return null;
+        if (text is "NP0" or "NPO")
+            return new TemperatureCharacteristic.Linear(0m, null);
+        if (text.Length is not (4 or 5) || text[0] is not ('N' or 'P'))
+            return null;
         return int.TryParse(text[1..], NumberStyles.None, CultureInfo.InvariantCulture, out var slope)
             ? new TemperatureCharacteristic.Linear(text[0] == 'N' ? -slope : slope, null)
             : null;
@@ -36,8 +47,17 @@ public static class CeramicCode
 
     private static TemperatureCharacteristic.Linear? ClassOne(ReadOnlySpan<char> text)
     {
-        decimal? figure =
-            text[0] switch { 'C' => 0m, 'M' => 1.0m, 'P' => 1.5m, 'R' => 2.2m, 'S' => 3.3m, 'T' => 4.7m, 'U' => 7.5m, _ => null };
+        decimal? figure = text[0] switch
+        {
+            'C' => 0m,
+            'M' => 1.0m,
+            'P' => 1.5m,
+            'R' => 2.2m,
+            'S' => 3.3m,
+            'T' => 4.7m,
+            'U' => 7.5m,
+            _ => null,
+        };
         decimal? factor = text[1] switch
         {
             '0' or 'O' => -1m,
@@ -45,16 +65,42 @@ public static class CeramicCode
             >= '5' and <= '8' => DecimalMath.PowerOfTen(text[1] - '5'),
             _ => null,
         };
-        decimal? spread =
-            text[2] switch { 'G' => 30m, 'H' => 60m, 'J' => 120m, 'K' => 250m, 'L' => 500m, 'M' => 1000m, 'N' => 2500m, _ => null };
-        return figure is { } f && factor is { } times && spread is not null ? new TemperatureCharacteristic.Linear(f * times, spread)
+        decimal? spread = text[2] switch
+        {
+            'G' => 30m,
+            'H' => 60m,
+            'J' => 120m,
+            'K' => 250m,
+            'L' => 500m,
+            'M' => 1000m,
+            'N' => 2500m,
+            _ => null,
+        };
+        return figure is { } f && factor is { } times && spread is not null
+            ? new TemperatureCharacteristic.Linear(f * times, spread)
             : null;
     }
 
     private static TemperatureCharacteristic.Bounded? ClassTwo(ReadOnlySpan<char> text)
     {
-        int? low = text[0] switch { 'X' => -55, 'Y' => -30, 'Z' => 10, _ => null };
-        int? high = text[1] switch { '2' => 45, '4' => 65, '5' => 85, '6' => 105, '7' => 125, '8' => 150, '9' => 200, _ => null };
+        int? low = text[0] switch
+        {
+            'X' => -55,
+            'Y' => -30,
+            'Z' => 10,
+            _ => null,
+        };
+        int? high = text[1] switch
+        {
+            '2' => 45,
+            '4' => 65,
+            '5' => 85,
+            '6' => 105,
+            '7' => 125,
+            '8' => 150,
+            '9' => 200,
+            _ => null,
+        };
         (decimal Below, decimal Above)? change = text[2] switch
         {
             'A' => (-1.0m, 1.0m),

@@ -14,8 +14,11 @@ internal static class ColourMeanings
         [
             .. colours switch
             {
-                [var first, var second, var third, var fourth, var fifth] =>
-                    Marked("moulded polyester capacitor, from the top", PrintedOn.Film, PolyesterBands.Read(first, second, third, fourth, fifth)),
+                [var first, var second, var third, var fourth, var fifth] => Marked(
+                    "moulded polyester capacitor, from the top",
+                    PrintedOn.Film,
+                    PolyesterBands.Read(first, second, third, fourth, fifth)
+                ),
                 [var first, var second, var third, var fourth] =>
                 [
                     .. Marked("tantalum bead: two rings, spot, foot", PrintedOn.Tantalum, TantalumSpots.Read(first, second, third, fourth)),
@@ -32,16 +35,33 @@ internal static class ColourMeanings
         return [.. Bands(colours, others.Length == 0 ? decimal.MaxValue : MostOhms), .. others];
     }
 
-    private static IEnumerable<PrintMeaning> Bands(ImmutableArray<BandColour> colours, decimal most) => ResistorBands.Read(colours).Is(out var bands, out _)
-        ? bands.Readings.Where(reading => reading.Value.Nominal.Value <= most).Select(reading => new PrintMeaning(
-            "resistor, colour bands",
-            PrintWords.Of(reading.Value),
-            reading.Value.Nominal.Value == 0m ? null : reading.Value.Limits.ToString(),
-            reading.Rule + (reading.Value.IsPreferred ? string.Empty : "; no preferred value"),
-            reading.Source) { On = PrintedOn.Resistor })
-        : [];
+    private static IEnumerable<PrintMeaning> Bands(ImmutableArray<BandColour> colours, decimal most) =>
+        ResistorBands.Read(colours).Is(out var bands, out _)
+            ? bands
+                .Readings.Where(reading => reading.Value.Nominal.Value <= most)
+                .Select(reading => new PrintMeaning(
+                    "resistor, colour bands",
+                    PrintWords.Of(reading.Value),
+                    reading.Value.Nominal.Value == 0m ? null : reading.Value.Limits.ToString(),
+                    reading.Rule + (reading.Value.IsPreferred ? string.Empty : "; no preferred value"),
+                    reading.Source
+                )
+                {
+                    On = PrintedOn.Resistor,
+                })
+            : [];
 
-    private static IEnumerable<PrintMeaning> Marked(string what, PrintedOn on, Parsed<Marking<MarkedValue>> parsed) => parsed.Is(out var read, out _)
-        ? read.Readings.Select(reading => new PrintMeaning(what, PrintWords.Of(reading.Value), reading.Value.Limits?.ToString(), reading.Rule, reading.Source) { On = on })
-        : [];
+    private static IEnumerable<PrintMeaning> Marked(string what, PrintedOn on, Parsed<Marking<MarkedValue>> parsed) =>
+        parsed.Is(out var read, out _)
+            ? read.Readings.Select(reading => new PrintMeaning(
+                what,
+                PrintWords.Of(reading.Value),
+                reading.Value.Limits?.ToString(),
+                reading.Rule,
+                reading.Source
+            )
+            {
+                On = on,
+            })
+            : [];
 }

@@ -38,21 +38,26 @@ public static class DateCode
         };
         return dates.Count > 0
             ? Parsed<Marking<ManufactureDate>>.Of(new Marking<ManufactureDate>([.. dates]))
-            : Marking<ManufactureDate>.Failed(text,
-                string.Create(CultureInfo.InvariantCulture,
-                $"'{Excerpt.Of(text)}' is no date code of {years.First} to {years.Last}, expected such as T5, 7928 or 928"));
+            : Marking<ManufactureDate>.Failed(
+                text,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"'{Excerpt.Of(text)}' is no date code of {years.First} to {years.Last}, expected such as T5, 7928 or 928"
+                )
+            );
     }
 
     /// <summary>The dates alone that <see cref="Parse"/> reads, in its order, for those who need no words; none when it is no date code.</summary>
     /// <param name="text">The code.</param>
     /// <param name="years">The years in which the part can have been made.</param>
-    public static IReadOnlyList<ManufactureDate> Dates(ReadOnlySpan<char> text, YearRange years) => text.Length switch
-    {
-        2 => [.. LetterAndMonth(text, years), .. DigitAndMonth(text, years), .. TwoDigitYear(text, years)],
-        3 => OfWeeks(text, 1, years),
-        4 => OfWeeks(text, 2, years),
-        _ => [],
-    };
+    public static IReadOnlyList<ManufactureDate> Dates(ReadOnlySpan<char> text, YearRange years) =>
+        text.Length switch
+        {
+            2 => [.. LetterAndMonth(text, years), .. DigitAndMonth(text, years), .. TwoDigitYear(text, years)],
+            3 => OfWeeks(text, 1, years),
+            4 => OfWeeks(text, 2, years),
+            _ => [],
+        };
 
     /// <summary>Finds the date among the groups of characters on an integrated circuit.</summary>
     /// <remarks>
@@ -73,14 +78,22 @@ public static class DateCode
         var text = string.Join(' ', printed);
         return dates.Count > 0
             ? Parsed<Marking<ManufactureDate>>.Of(new Marking<ManufactureDate>([.. dates]))
-            : Marking<ManufactureDate>.Failed(text,
-                $"'{Excerpt.Of(text)}' has no group of year and week, expected four digits such as 7928");
+            : Marking<ManufactureDate>.Failed(
+                text,
+                $"'{Excerpt.Of(text)}' has no group of year and week, expected four digits such as 7928"
+            );
     }
 
     internal static List<MarkingReading<ManufactureDate>> YearWeek(ReadOnlySpan<char> text, int yearDigits, YearRange years)
     {
         var dates = OfWeeks(text, yearDigits, years);
-        return dates.Count == 0 ? [] : Read(dates, string.Create(CultureInfo.InvariantCulture, $"week {dates[0].Week} of a year ending in {text[..yearDigits]}"), YearAndWeek);
+        return dates.Count == 0
+            ? []
+            : Read(
+                dates,
+                string.Create(CultureInfo.InvariantCulture, $"week {dates[0].Week} of a year ending in {text[..yearDigits]}"),
+                YearAndWeek
+            );
     }
 
     private static List<MarkingReading<ManufactureDate>> Read(List<ManufactureDate> dates, string rule, Source source) =>
@@ -88,7 +101,8 @@ public static class DateCode
 
     private static List<ManufactureDate> OfWeeks(ReadOnlySpan<char> text, int yearDigits, YearRange years)
     {
-        if (text.ContainsAnyExceptInRange('0', '9')) return [];
+        if (text.ContainsAnyExceptInRange('0', '9'))
+            return [];
         var year = int.Parse(text[..yearDigits], NumberStyles.None, CultureInfo.InvariantCulture);
         var week = int.Parse(text[yearDigits..], NumberStyles.None, CultureInfo.InvariantCulture);
         return week is < 1 or > 53 ? [] : Every(years, yearDigits == 1 ? 10 : 100, year, month: null, week);
@@ -98,7 +112,9 @@ public static class DateCode
     {
         var year = YearLetters.IndexOf(text[0], StringComparison.Ordinal);
         var month = MonthCharacters.IndexOf(text[1], StringComparison.Ordinal) + 1;
-        return year < 0 || month == 0 ? [] : Every(years with { First = Math.Max(years.First, 1970) }, 20, (1970 + year) % 20, month, week: null);
+        return year < 0 || month == 0
+            ? []
+            : Every(years with { First = Math.Max(years.First, 1970) }, 20, (1970 + year) % 20, month, week: null);
     }
 
     private static List<ManufactureDate> DigitAndMonth(ReadOnlySpan<char> text, YearRange years)
@@ -108,7 +124,9 @@ public static class DateCode
     }
 
     private static List<ManufactureDate> TwoDigitYear(ReadOnlySpan<char> text, YearRange years) =>
-        text.ContainsAnyExceptInRange('0', '9') ? [] : Every(years, 100, int.Parse(text, NumberStyles.None, CultureInfo.InvariantCulture), month: null, week: null);
+        text.ContainsAnyExceptInRange('0', '9')
+            ? []
+            : Every(years, 100, int.Parse(text, NumberStyles.None, CultureInfo.InvariantCulture), month: null, week: null);
 
     private static List<ManufactureDate> Every(YearRange years, int period, int remainder, int? month, int? week)
     {

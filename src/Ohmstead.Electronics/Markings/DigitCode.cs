@@ -32,8 +32,10 @@ public static class DigitCode
         var digits = letter == '\0' ? rest : rest[..^1];
         var values = Values(digits);
         if (values.Length == 0)
-            return Marking<MarkedValue>.Failed(text,
-                $"'{Excerpt.Of(text)}' is no digit code of a capacitor, expected one such as 104, 47K or 2A104J");
+            return Marking<MarkedValue>.Failed(
+                text,
+                $"'{Excerpt.Of(text)}' is no digit code of a capacitor, expected one such as 104, 47K or 2A104J"
+            );
 
         var readings = new List<MarkingReading<MarkedValue>>();
         foreach (var (farads, rule, source) in values)
@@ -47,13 +49,20 @@ public static class DigitCode
 
             var meanings = ToleranceLetters.Meanings(letter, Dimension.Capacitance, nominal);
             if (meanings.IsEmpty)
-                return Marking<MarkedValue>.Failed(text, $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of a capacitance",
-                    text[..^1].ToString());
+                return Marking<MarkedValue>.Failed(
+                    text,
+                    $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of a capacitance",
+                    text[..^1].ToString()
+                );
             foreach (var meaning in meanings)
             {
-                readings.Add(new MarkingReading<MarkedValue>(
-                    new MarkedValue(nominal, meaning.Tolerance, voltage), $"{rule}; {letter} is {meaning.Tolerance}",
-                        meanings.Length == 1 ? source : meaning.Source));
+                readings.Add(
+                    new MarkingReading<MarkedValue>(
+                        new MarkedValue(nominal, meaning.Tolerance, voltage),
+                        $"{rule}; {letter} is {meaning.Tolerance}",
+                        meanings.Length == 1 ? source : meaning.Source
+                    )
+                );
             }
         }
 
@@ -64,13 +73,21 @@ public static class DigitCode
     {
         if (code is [>= '0' and <= '9', 'R', >= '0' and <= '9'])
             return [(((code[0] - '0') + ((code[2] - '0') / 10m)) * Picofarad, "R is the decimal point, in pF", Standard)];
-        if (code.IsEmpty || code.ContainsAnyExceptInRange('0', '9') || code[0] == '0') return [];
+        if (code.IsEmpty || code.ContainsAnyExceptInRange('0', '9') || code[0] == '0')
+            return [];
 
         var number = code.Length <= 3 ? int.Parse(code, NumberStyles.None, CultureInfo.InvariantCulture) : 0;
-        if (code.Length is 1 or 2) return [(number * Picofarad, "picofarads as they stand", Literal)];
-        if (code.Length != 3) return [];
+        if (code.Length is 1 or 2)
+            return [(number * Picofarad, "picofarads as they stand", Literal)];
+        if (code.Length != 3)
+            return [];
 
-        var power = (number % 10) switch { 8 => -2, 9 => -1, var zeros => zeros };
+        var power = (number % 10) switch
+        {
+            8 => -2,
+            9 => -1,
+            var zeros => zeros,
+        };
         var first = (number / 10 * DecimalMath.PowerOfTen(power) * Picofarad, Rule(number / 10, power), Standard);
         return number % 10 == 0 ? [first, (number * Picofarad, "picofarads as they stand", Literal)] : [first];
     }

@@ -27,8 +27,14 @@ public sealed record FilmDielectric(string Letters, string Dielectric, bool IsMe
         };
         return found is not null
             ? Parsed<FilmDielectric>.Of(found)
-            : Parsed<FilmDielectric>.Failed(new ParseFault(
-                text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood, 0, text.Length,
-                    $"'{Excerpt.Of(text)}' names no dielectric, expected KS, KP, KT, MKT, MKC, MKP or MP", null));
+            : Parsed<FilmDielectric>.Failed(
+                new ParseFault(
+                    text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood,
+                    0,
+                    text.Length,
+                    $"'{Excerpt.Of(text)}' names no dielectric, expected KS, KP, KT, MKT, MKC, MKP or MP",
+                    null
+                )
+            );
     }
 }

@@ -17,8 +17,14 @@ public static class FilmPrint
     {
         var rest = text.TrimEnd('V');
         var start = rest.Length;
-        while (start > 0 && char.IsAsciiDigit(rest[start - 1])) start--;
-        if (rest.Length - start is < LeastVoltDigits or > MostVoltDigits || start < 2 || rest[start] == '0' || !char.IsAsciiLetterUpper(rest[start - 1]))
+        while (start > 0 && char.IsAsciiDigit(rest[start - 1]))
+            start--;
+        if (
+            rest.Length - start is < LeastVoltDigits or > MostVoltDigits
+            || start < 2
+            || rest[start] == '0'
+            || !char.IsAsciiLetterUpper(rest[start - 1])
+        )
             return Failed(text);
         var letter = rest[start - 1];
         var rated = new Quantity(int.Parse(rest[start..], NumberStyles.None, CultureInfo.InvariantCulture), Dimension.Voltage);
@@ -27,7 +33,13 @@ public static class FilmPrint
         {
             foreach (var meaning in ToleranceLetters.Meanings(letter, Dimension.Capacitance, nominal))
             {
-                readings.Add(new(new MarkedValue(nominal, meaning.Tolerance, rated), $"{rule}; {letter} is {meaning.Tolerance}; then the rated voltage", Practice));
+                readings.Add(
+                    new(
+                        new MarkedValue(nominal, meaning.Tolerance, rated),
+                        $"{rule}; {letter} is {meaning.Tolerance}; then the rated voltage",
+                        Practice
+                    )
+                );
             }
         }
 
@@ -36,13 +48,18 @@ public static class FilmPrint
 
     private static (Quantity Nominal, string Rule)[] Values(ReadOnlySpan<char> value)
     {
-        if (LetterCode.Parse(value, Dimension.Capacitance).Is(out var letters, out _)) return [.. letters.Readings.Select(read => (read.Value.Nominal, read.Rule))];
-        if (value.Length == CodeDigits && DigitCode.Parse(value).Is(out var digits, out _)) return [.. digits.Readings.Select(read => (read.Value.Nominal, read.Rule))];
+        if (LetterCode.Parse(value, Dimension.Capacitance).Is(out var letters, out _))
+            return [.. letters.Readings.Select(read => (read.Value.Nominal, read.Rule))];
+        if (value.Length == CodeDigits && DigitCode.Parse(value).Is(out var digits, out _))
+            return [.. digits.Readings.Select(read => (read.Value.Nominal, read.Rule))];
         return value.Contains('.') && QuantityText.Parse(value, Dimension.Number).Is(out var bare, out _) && bare.Value is > 0m and < 10m
             ? [(new Quantity(bare.Value * 1e-6m, Dimension.Capacitance), "a figure with a point is in µF")]
             : [];
     }
 
     private static Parsed<Marking<MarkedValue>> Failed(ReadOnlySpan<char> text) =>
-        Marking<MarkedValue>.Failed(text, $"'{Excerpt.Of(text)}' is no print of a film capacitor, expected value, tolerance letter and voltage such as 100nJ63");
+        Marking<MarkedValue>.Failed(
+            text,
+            $"'{Excerpt.Of(text)}' is no print of a film capacitor, expected value, tolerance letter and voltage such as 100nJ63"
+        );
 }

@@ -21,7 +21,8 @@ public static class LetterCode
         if (dimension is not (Dimension.Resistance or Dimension.Capacitance))
             return Failed(text, $"no letter code for {DimensionFacts.One(dimension)}, expected a resistance or a capacitance");
         var at = 0;
-        while (at < text.Length && char.IsAsciiDigit(text[at])) at++;
+        while (at < text.Length && char.IsAsciiDigit(text[at]))
+            at++;
         if (at == text.Length)
         {
             var example = dimension is Dimension.Resistance ? "4K7" : "4n7";
@@ -33,7 +34,8 @@ public static class LetterCode
         if (!continental && !DimensionFacts.TryCodeLetter(dimension, text[at], out power))
             return Failed(text, $"'{Excerpt.Of(text)}' is no letter code of {DimensionFacts.One(dimension)}");
         var end = at + 1;
-        while (end < text.Length && char.IsAsciiDigit(text[end])) end++;
+        while (end < text.Length && char.IsAsciiDigit(text[end]))
+            end++;
         var fraction = end - at - 1;
         if (end == 1 || end > 12 || !TryCompose(text[..at], text[(at + 1)..end], power - fraction, out var value))
             return Failed(text, $"'{Excerpt.Of(text)}' has no digits or too many, expected 1 to 11");
@@ -49,24 +51,39 @@ public static class LetterCode
         };
     }
 
-    private static Parsed<Marking<MarkedValue>> WithTolerance(ReadOnlySpan<char> text, char letter, Quantity nominal, string rule,
-        Source source)
+    private static Parsed<Marking<MarkedValue>> WithTolerance(
+        ReadOnlySpan<char> text,
+        char letter,
+        Quantity nominal,
+        string rule,
+        Source source
+    )
     {
         var meanings = ToleranceLetters.Meanings(letter, nominal.Dimension, nominal);
         if (meanings.IsEmpty)
-            return Failed(text, $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of {DimensionFacts.One(nominal.Dimension)}",
-                text[..^1].ToString());
-        return Parsed<Marking<MarkedValue>>.Of(new Marking<MarkedValue>(
-            [.. meanings.Select(meaning =>
-                new MarkingReading<MarkedValue>(new MarkedValue(nominal, meaning.Tolerance), $"{rule}; {letter} is {meaning.Tolerance}",
-                meanings.Length == 1 ? source : meaning.Source))]));
+            return Failed(
+                text,
+                $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of {DimensionFacts.One(nominal.Dimension)}",
+                text[..^1].ToString()
+            );
+        return Parsed<Marking<MarkedValue>>.Of(
+            new Marking<MarkedValue>([
+                .. meanings.Select(meaning => new MarkingReading<MarkedValue>(
+                    new MarkedValue(nominal, meaning.Tolerance),
+                    $"{rule}; {letter} is {meaning.Tolerance}",
+                    meanings.Length == 1 ? source : meaning.Source
+                )),
+            ])
+        );
     }
 
     private static bool TryCompose(ReadOnlySpan<char> whole, ReadOnlySpan<char> fraction, int power, out decimal value)
     {
         UInt128 digits = 0;
-        foreach (var digit in whole) digits = (digits * 10) + (uint)(digit - '0');
-        foreach (var digit in fraction) digits = (digits * 10) + (uint)(digit - '0');
+        foreach (var digit in whole)
+            digits = (digits * 10) + (uint)(digit - '0');
+        foreach (var digit in fraction)
+            digits = (digits * 10) + (uint)(digit - '0');
         return DecimalMath.TryCompose(digits, power, out value);
     }
 

@@ -16,6 +16,9 @@ public sealed record Marking<T>(ImmutableArray<MarkingReading<T>> Readings)
         Parsed<Marking<T>>.Of(new Marking<T>([.. readings]));
 
     internal static Parsed<Marking<T>> Failed(
-        ReadOnlySpan<char> text, string message, string? next = null, ParseFaultKind kind = ParseFaultKind.NotUnderstood) =>
-        Parsed<Marking<T>>.Failed(new ParseFault(text.IsEmpty ? ParseFaultKind.Empty : kind, 0, text.Length, message, next));
+        ReadOnlySpan<char> text,
+        string message,
+        string? next = null,
+        ParseFaultKind kind = ParseFaultKind.NotUnderstood
+    ) => Parsed<Marking<T>>.Failed(new ParseFault(text.IsEmpty ? ParseFaultKind.Empty : kind, 0, text.Length, message, next));
 }

@@ -16,7 +16,8 @@ public static class PrintReader
     public static IReadOnlyList<PrintMeaning> Read(string text, YearRange years, PrintedOn on = PrintedOn.Any)
     {
         var print = text.Trim();
-        IReadOnlyList<PrintMeaning> all = print.Length == 0 ? []
+        IReadOnlyList<PrintMeaning> all =
+            print.Length == 0 ? []
             : BandColours.Parse(print).Is(out var colours, out _) ? ColourMeanings.Of(colours)
             : [.. MainsWords.Of(print), .. Values(print), .. LetterMeanings.Of(print), .. Ratings.Of(print), .. Dates(print, years)];
         return [.. all.Where(meaning => (meaning.On & on) != PrintedOn.None)];
@@ -27,16 +28,24 @@ public static class PrintReader
         PrintMeaning[] old = [.. Old(print)];
         PrintMeaning[] capacitors =
         [
-            .. old.Length > 0 && Figured(print) > MostFigures ? [] : Marked("capacitor, letter code", PrintedOn.Capacitor, LetterCode.Parse(print, Dimension.Capacitance)),
+            .. old.Length > 0 && Figured(print) > MostFigures
+                ? []
+                : Marked("capacitor, letter code", PrintedOn.Capacitor, LetterCode.Parse(print, Dimension.Capacitance)),
             .. Marked("capacitor, digit code", PrintedOn.Capacitor, DigitCode.Parse(print)),
-            .. Marked("film capacitor, value, tolerance and voltage", PrintedOn.Film | PrintedOn.Ceramic | PrintedOn.Suppression, FilmPrint.Parse(print)),
+            .. Marked(
+                "film capacitor, value, tolerance and voltage",
+                PrintedOn.Film | PrintedOn.Ceramic | PrintedOn.Suppression,
+                FilmPrint.Parse(print)
+            ),
             .. Marked("tantalum chip, voltage and value", PrintedOn.Tantalum, TantalumChipCode.Parse(print)),
             .. Marked("chip capacitor, two-character code", PrintedOn.Ceramic, ChipCapacitorCode.Parse(print)),
             .. old,
         ];
         IEnumerable<PrintMeaning> values =
         [
-            .. capacitors.Length > 0 && Figured(print) > MostResistorFigures ? [] : Marked("resistor, letter code", PrintedOn.Resistor, LetterCode.Parse(print, Dimension.Resistance)),
+            .. capacitors.Length > 0 && Figured(print) > MostResistorFigures
+                ? []
+                : Marked("resistor, letter code", PrintedOn.Resistor, LetterCode.Parse(print, Dimension.Resistance)),
             .. Marked("resistor, three-character code", PrintedOn.Resistor, ThreeCharacterCode.Parse(print)),
             .. capacitors,
             .. Marked("resistor, digit code", PrintedOn.Resistor, ResistorDigitCode.Parse(print)),
@@ -46,14 +55,19 @@ public static class PrintReader
 
     private static int Figured(string print) => print.Where(char.IsAsciiDigit).SkipWhile(digit => digit == '0').Count();
 
-    private static IEnumerable<PrintMeaning> Old(string print) => TradeNotation.Parse(print).Is(out var read, out _)
-        ? read.Readings.Select(reading => new PrintMeaning(
-            "capacitor, as printed",
-            PrintWords.Of(reading.Value),
-            reading.Value is { Tolerance: { } tolerance, Sections: [var one] } ? tolerance.Apply(one).ToString() : null,
-            reading.Rule,
-            reading.Source) { On = PrintedOn.Capacitor })
-        : [];
+    private static IEnumerable<PrintMeaning> Old(string print) =>
+        TradeNotation.Parse(print).Is(out var read, out _)
+            ? read.Readings.Select(reading => new PrintMeaning(
+                "capacitor, as printed",
+                PrintWords.Of(reading.Value),
+                reading.Value is { Tolerance: { } tolerance, Sections: [var one] } ? tolerance.Apply(one).ToString() : null,
+                reading.Rule,
+                reading.Source
+            )
+            {
+                On = PrintedOn.Capacitor,
+            })
+            : [];
 
     private static IEnumerable<PrintMeaning> Dates(string print, YearRange years)
     {
@@ -74,7 +88,17 @@ public static class PrintReader
         }
     }
 
-    private static IEnumerable<PrintMeaning> Marked(string what, PrintedOn on, Parsed<Marking<MarkedValue>> parsed) => parsed.Is(out var read, out _)
-        ? read.Readings.Select(reading => new PrintMeaning(what, PrintWords.Of(reading.Value), reading.Value.Limits?.ToString(), reading.Rule, reading.Source) { On = on })
-        : [];
+    private static IEnumerable<PrintMeaning> Marked(string what, PrintedOn on, Parsed<Marking<MarkedValue>> parsed) =>
+        parsed.Is(out var read, out _)
+            ? read.Readings.Select(reading => new PrintMeaning(
+                what,
+                PrintWords.Of(reading.Value),
+                reading.Value.Limits?.ToString(),
+                reading.Rule,
+                reading.Source
+            )
+            {
+                On = on,
+            })
+            : [];
 }

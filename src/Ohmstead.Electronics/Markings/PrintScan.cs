@@ -4,8 +4,14 @@ using Ohmstead.Electronics.Quantities;
 namespace Ohmstead.Electronics.Markings;
 
 /// <summary>The print on a capacitor taken apart: numbers, unit, voltage, polarity; not yet what they mean.</summary>
-internal readonly record struct PrintScan(ImmutableArray<decimal> Numbers, char Separator, string Unit, Quantity? Volts, bool IsBipolar,
-    string? Fault)
+internal readonly record struct PrintScan(
+    ImmutableArray<decimal> Numbers,
+    char Separator,
+    string Unit,
+    Quantity? Volts,
+    bool IsBipolar,
+    string? Fault
+)
 {
     private const int Longest = 60;
 
@@ -19,10 +25,13 @@ internal readonly record struct PrintScan(ImmutableArray<decimal> Numbers, char 
         var separator = '\0';
         while (TakeNumber(ref rest, out var number))
         {
-            if (number == 0m) return Broken($"'{Excerpt.Of(text)}' has a value of 0, expected a capacitance above 0");
+            if (number == 0m)
+                return Broken($"'{Excerpt.Of(text)}' has a value of 0, expected a capacitance above 0");
             numbers.Add(number);
-            if (rest.IsEmpty || rest[0] is not ('+' or '-' or '/')) break;
-            if (separator != '\0' && separator != rest[0]) return Broken($"'{Excerpt.Of(text)}' has two kinds of separator, expected one");
+            if (rest.IsEmpty || rest[0] is not ('+' or '-' or '/'))
+                break;
+            if (separator != '\0' && separator != rest[0])
+                return Broken($"'{Excerpt.Of(text)}' has two kinds of separator, expected one");
             separator = rest[0];
             rest = rest[1..];
         }
@@ -31,13 +40,15 @@ internal readonly record struct PrintScan(ImmutableArray<decimal> Numbers, char 
             return Broken($"'{Excerpt.Of(text)}' is no print of a capacitor, expected such as 8 mfd, 8+8 mfd 450 V or .047");
         rest = rest.TrimStart();
         var end = 0;
-        while (end < rest.Length && !char.IsAsciiDigit(rest[end]) && !char.IsWhiteSpace(rest[end])) end++;
+        while (end < rest.Length && !char.IsAsciiDigit(rest[end]) && !char.IsWhiteSpace(rest[end]))
+            end++;
         var unit = rest[..end];
         // 2200u16 is a value and a voltage; the figure behind the unit of 4n7 is a part of the value.
         if (end > 0 && rest.Length == end + 1 && char.IsAsciiDigit(rest[end]))
             return Broken($"'{Excerpt.Of(text)}' has one figure behind its unit, expected a rated voltage of two or more");
         rest = rest[end..].TrimStart();
-        if (rest.IsEmpty) return new PrintScan(numbers.ToImmutable(), separator, unit.ToString(), null, bipolar, null);
+        if (rest.IsEmpty)
+            return new PrintScan(numbers.ToImmutable(), separator, unit.ToString(), null, bipolar, null);
         if (unit.IsEmpty && numbers.Count == 1 && VoltageCode.Parse(rest).Is(out var coded, out _))
             return new PrintScan(numbers.ToImmutable(), separator, "", coded, bipolar, null);
         if (!TakeNumber(ref rest, out var volts) || volts is <= 0m or > 1_000_000m)
@@ -57,7 +68,8 @@ internal readonly record struct PrintScan(ImmutableArray<decimal> Numbers, char 
     {
         foreach (var word in (ReadOnlySpan<string>)[" BP", " NP", " 0+0", " bip", " bipolar"])
         {
-            if (!text.EndsWith(word, StringComparison.OrdinalIgnoreCase)) continue;
+            if (!text.EndsWith(word, StringComparison.OrdinalIgnoreCase))
+                continue;
             text = text[..^word.Length].TrimEnd();
             return true;
         }
@@ -68,10 +80,12 @@ internal readonly record struct PrintScan(ImmutableArray<decimal> Numbers, char 
     private static bool TakeNumber(ref ReadOnlySpan<char> text, out decimal number)
     {
         var end = 0;
-        while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] == '.')) end++;
+        while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] == '.'))
+            end++;
         var read = QuantityText.Parse(text[..end], Dimension.Number).Is(out var value, out _);
         number = value.Value;
-        if (read) text = text[end..];
+        if (read)
+            text = text[end..];
         return read;
     }
 
@@ -79,7 +93,8 @@ internal readonly record struct PrintScan(ImmutableArray<decimal> Numbers, char 
     {
         foreach (var known in (ReadOnlySpan<string>)["", "V", "VDC", "V DC", "WV", "WVDC", "VDCW", "VW", "volts"])
         {
-            if (System.Text.Ascii.EqualsIgnoreCase(word, known)) return true;
+            if (System.Text.Ascii.EqualsIgnoreCase(word, known))
+                return true;
         }
 
         return false;

@@ -35,7 +35,9 @@ internal static class Ratings
     {
         string?[] words =
         [
-            fuse.Speed?.ToString(), fuse.RatedAmperes is { } amperes ? QuantityText.Format(new Quantity(amperes, Dimension.Current)) : null, fuse.Breaking?.ToString(),
+            fuse.Speed?.ToString(),
+            fuse.RatedAmperes is { } amperes ? QuantityText.Format(new Quantity(amperes, Dimension.Current)) : null,
+            fuse.Breaking?.ToString(),
             fuse.RatedVolts is { } volts ? QuantityText.Format(new Quantity(volts, Dimension.Voltage)) : null,
         ];
         return string.Join(' ', words.OfType<string>());

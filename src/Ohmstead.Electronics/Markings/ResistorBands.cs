@@ -25,13 +25,18 @@ public static class ResistorBands
         if (start is BandStart.Unknown)
         {
             var other = bands.Reverse().ToImmutableArray();
-            if (!other.SequenceEqual(bands)) Add(readings, other.AsSpan(), reversed: true);
+            if (!other.SequenceEqual(bands))
+                Add(readings, other.AsSpan(), reversed: true);
         }
 
-        if (readings.Count > 0) return Parsed<Marking<BandedResistor>>.Of(new Marking<BandedResistor>([.. readings]));
+        if (readings.Count > 0)
+            return Parsed<Marking<BandedResistor>>.Of(new Marking<BandedResistor>([.. readings]));
         var named = string.Join(' ', bands.Select(BandColours.Name));
         var where = start is BandStart.Known ? "in this direction" : "in either direction";
-        return Marking<BandedResistor>.Failed(named, $"'{named}' is no resistor {where}, expected 3 to 6 bands such as yellow violet red gold");
+        return Marking<BandedResistor>.Failed(
+            named,
+            $"'{named}' is no resistor {where}, expected 3 to 6 bands such as yellow violet red gold"
+        );
     }
 
     private static void Add(List<MarkingReading<BandedResistor>> readings, ReadOnlySpan<BandColour> bands, bool reversed)
@@ -69,9 +74,11 @@ public static class ResistorBands
         ImmutableArray<ToleranceMeaning> tolerances,
         decimal? coefficient,
         decimal? failureRate,
-        bool reversed)
+        bool reversed
+    )
     {
-        if (BandColours.Value(digits, multiplier) is not { } ohms || ohms > DimensionFacts.Most(Dimension.Resistance)) return;
+        if (BandColours.Value(digits, multiplier) is not { } ohms || ohms > DimensionFacts.Most(Dimension.Resistance))
+            return;
         var nominal = new Quantity(ohms, Dimension.Resistance);
         var preferred = ESeries.E24.Contains(nominal) || (digits.Length == 3 && ESeries.E192.Contains(nominal));
         var rule = $"{(digits.Length == 2 ? "two" : "three")} digits, multiplier {BandColours.Name(multiplier)}";

@@ -14,9 +14,18 @@ public static class ResistorDigitCode
     public static Parsed<Marking<MarkedValue>> Parse(ReadOnlySpan<char> text)
     {
         if (text.Length is not (3 or 4) || text.ContainsAnyExceptInRange('0', '9'))
-            return Marking<MarkedValue>.Failed(text, $"'{Excerpt.Of(text)}' is no digit code of a resistor, expected three or four digits such as 103 or 1002");
+            return Marking<MarkedValue>.Failed(
+                text,
+                $"'{Excerpt.Of(text)}' is no digit code of a resistor, expected three or four digits such as 103 or 1002"
+            );
         if (!text.ContainsAnyExcept('0'))
-            return Marking<MarkedValue>.Read(new MarkingReading<MarkedValue>(new MarkedValue(new Quantity(0m, Dimension.Resistance)), "noughts alone are a link", Source.CommonPractice));
+            return Marking<MarkedValue>.Read(
+                new MarkingReading<MarkedValue>(
+                    new MarkedValue(new Quantity(0m, Dimension.Resistance)),
+                    "noughts alone are a link",
+                    Source.CommonPractice
+                )
+            );
         if (text[0] == '0')
             return Marking<MarkedValue>.Failed(text, $"'{Excerpt.Of(text)}' starts with 0, expected a digit from 1 to 9");
 

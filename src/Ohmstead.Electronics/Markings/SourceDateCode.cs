@@ -15,16 +15,21 @@ public static class SourceDateCode
     /// <param name="years">The years in which the part can have been made.</param>
     public static Parsed<Marking<SourceDate>> Parse(ReadOnlySpan<char> text, YearRange years)
     {
-        var digits = text.Length > 20 ? ""
-            : text.ToString().Replace(" ", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal);
-        var dates = digits.Length is 6 or 7 && !digits.AsSpan().ContainsAnyExceptInRange('0', '9')
-            ? DateCode.YearWeek(digits.AsSpan(3), digits.Length - 5, years)
-            : [];
+        var digits =
+            text.Length > 20 ? "" : text.ToString().Replace(" ", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal);
+        var dates =
+            digits.Length is 6 or 7 && !digits.AsSpan().ContainsAnyExceptInRange('0', '9')
+                ? DateCode.YearWeek(digits.AsSpan(3), digits.Length - 5, years)
+                : [];
         return dates.Count > 0
             ? Parsed<Marking<SourceDate>>.Of(
-                new Marking<SourceDate>(
-                [.. dates.Select(date => new MarkingReading<SourceDate>(new SourceDate(digits[..3], date.Value), date.Rule, Source))]))
-            : Marking<SourceDate>.Failed(text,
-                $"'{Excerpt.Of(text)}' is no source-date code, expected three digits of the maker and YWW or YYWW such as 1377432");
+                new Marking<SourceDate>([
+                    .. dates.Select(date => new MarkingReading<SourceDate>(new SourceDate(digits[..3], date.Value), date.Rule, Source)),
+                ])
+            )
+            : Marking<SourceDate>.Failed(
+                text,
+                $"'{Excerpt.Of(text)}' is no source-date code, expected three digits of the maker and YWW or YYWW such as 1377432"
+            );
     }
 }

@@ -16,25 +16,42 @@ public static class TantalumChipCode
     public static Parsed<Marking<MarkedValue>> Parse(ReadOnlySpan<char> text)
     {
         // Below 100 nF and above 1000 µF no tantalum chip is made.
-        if (text.Length != Length || Volts(text[0]) is not { } volts || text[3] is < '4' or > '7' || !DigitCode.Parse(text[1..]).Is(out var code, out _))
-            return Marking<MarkedValue>.Failed(text, $"'{Excerpt.Of(text)}' is no print of a tantalum chip, expected a letter and three digits such as G106");
+        if (
+            text.Length != Length
+            || Volts(text[0]) is not { } volts
+            || text[3] is < '4' or > '7'
+            || !DigitCode.Parse(text[1..]).Is(out var code, out _)
+        )
+            return Marking<MarkedValue>.Failed(
+                text,
+                $"'{Excerpt.Of(text)}' is no print of a tantalum chip, expected a letter and three digits such as G106"
+            );
         var read = code.Readings[0];
         var rated = new Quantity(volts, Dimension.Voltage);
-        return Marking<MarkedValue>.Read(new MarkingReading<MarkedValue>(
-            read.Value with { RatedVoltage = rated }, $"{text[0]} is {QuantityText.Format(rated)}; {read.Rule}", Source));
+        return Marking<MarkedValue>.Read(
+            new MarkingReading<MarkedValue>(
+                read.Value with
+                {
+                    RatedVoltage = rated,
+                },
+                $"{text[0]} is {QuantityText.Format(rated)}; {read.Rule}",
+                Source
+            )
+        );
     }
 
-    private static decimal? Volts(char letter) => letter switch
-    {
-        'e' => 2.5m,
-        'G' => 4m,
-        'J' => 6.3m,
-        'A' => 10m,
-        'C' => 16m,
-        'D' => 20m,
-        'E' => 25m,
-        'V' => 35m,
-        'T' or 'H' => 50m,
-        _ => null,
-    };
+    private static decimal? Volts(char letter) =>
+        letter switch
+        {
+            'e' => 2.5m,
+            'G' => 4m,
+            'J' => 6.3m,
+            'A' => 10m,
+            'C' => 16m,
+            'D' => 20m,
+            'E' => 25m,
+            'V' => 35m,
+            'T' or 'H' => 50m,
+            _ => null,
+        };
 }

@@ -18,36 +18,46 @@ public static class TantalumSpots
     {
         var named = $"{BandColours.Name(first)} {BandColours.Name(second)}, spot {BandColours.Name(spot)}";
         if (Microfarads(spot) is not { } factor || BandColours.Value([first, second], BandColour.Black) is not { } digits)
-            return Marking<MarkedValue>.Failed(named,
-                $"'{named}' is no tantalum bead, expected digit, digit and a spot of grey, white, black, brown or red");
+            return Marking<MarkedValue>.Failed(
+                named,
+                $"'{named}' is no tantalum bead, expected digit, digit and a spot of grey, white, black, brown or red"
+            );
         if (foot is { } colour && Volts(colour) is null)
-            return Marking<MarkedValue>.Failed(named,
-                $"a foot in {BandColours.Name(colour)} has no rated voltage, expected white, yellow, black, green, blue, grey or pink");
+            return Marking<MarkedValue>.Failed(
+                named,
+                $"a foot in {BandColours.Name(colour)} has no rated voltage, expected white, yellow, black, green, blue, grey or pink"
+            );
         Quantity? rated = foot is { } known && Volts(known) is { } volts ? new Quantity(volts, Dimension.Voltage) : null;
         return Marking<MarkedValue>.Read(
-            new MarkingReading<MarkedValue>(new MarkedValue(new Quantity(digits * factor * 0.000001m, Dimension.Capacitance), null, rated),
-            named, Source));
+            new MarkingReading<MarkedValue>(
+                new MarkedValue(new Quantity(digits * factor * 0.000001m, Dimension.Capacitance), null, rated),
+                named,
+                Source
+            )
+        );
     }
 
-    private static decimal? Microfarads(BandColour spot) => spot switch
-    {
-        BandColour.Grey => 0.01m,
-        BandColour.White => 0.1m,
-        BandColour.Black => 1m,
-        BandColour.Brown => 10m,
-        BandColour.Red => 100m,
-        _ => null,
-    };
+    private static decimal? Microfarads(BandColour spot) =>
+        spot switch
+        {
+            BandColour.Grey => 0.01m,
+            BandColour.White => 0.1m,
+            BandColour.Black => 1m,
+            BandColour.Brown => 10m,
+            BandColour.Red => 100m,
+            _ => null,
+        };
 
-    private static decimal? Volts(BandColour foot) => foot switch
-    {
-        BandColour.White => 3m,
-        BandColour.Yellow => 6.3m,
-        BandColour.Black => 10m,
-        BandColour.Green => 16m,
-        BandColour.Blue => 20m,
-        BandColour.Grey => 25m,
-        BandColour.Pink => 35m,
-        _ => null,
-    };
+    private static decimal? Volts(BandColour foot) =>
+        foot switch
+        {
+            BandColour.White => 3m,
+            BandColour.Yellow => 6.3m,
+            BandColour.Black => 10m,
+            BandColour.Green => 16m,
+            BandColour.Blue => 20m,
+            BandColour.Grey => 25m,
+            BandColour.Pink => 35m,
+            _ => null,
+        };
 }

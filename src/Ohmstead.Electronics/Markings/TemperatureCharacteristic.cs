@@ -3,9 +3,7 @@ namespace Ohmstead.Electronics.Markings;
 /// <summary>How a ceramic capacitor changes over temperature, from its three-character code.</summary>
 public abstract record TemperatureCharacteristic
 {
-    private TemperatureCharacteristic()
-    {
-    }
+    private TemperatureCharacteristic() { }
 
     /// <summary>Class 1: a straight line.</summary>
     /// <param name="MillionthsPerKelvin">The slope in 10^-6 per kelvin; negative when capacitance falls as it gets warmer.</param>

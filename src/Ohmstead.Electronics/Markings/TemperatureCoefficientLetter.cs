@@ -10,11 +10,24 @@ public static class TemperatureCoefficientLetter
     /// <summary>The greatest change per kelvin as a fraction: 0.0001 for S (100 × 10^-6 per kelvin).</summary>
     public static Parsed<Quantity> Parse(ReadOnlySpan<char> text)
     {
-        int? millionths = text switch { "K" => 1, "M" => 5, "P" => 15, "Q" => 25, "R" => 50, "S" => 100, "U" => 250, _ => null };
-        if (millionths is { } known) return Parsed<Quantity>.Of(new Quantity(known * 0.000001m, Dimension.Ratio));
-        var message = text is "Z" ? "'Z' is a temperature coefficient without a letter of its own, expected its figure from the data sheet"
+        int? millionths = (text is [var letter] ? letter : default) switch
+        {
+            'K' => 1,
+            'M' => 5,
+            'P' => 15,
+            'Q' => 25,
+            'R' => 50,
+            'S' => 100,
+            'U' => 250,
+            _ => null,
+        };
+        if (millionths is { } known)
+            return Parsed<Quantity>.Of(new Quantity(known * 0.000001m, Dimension.Ratio));
+        var message = text is "Z"
+            ? "'Z' is a temperature coefficient without a letter of its own, expected its figure from the data sheet"
             : $"'{Excerpt.Of(text)}' is no letter of a temperature coefficient, expected K, M, P, Q, R, S, U or Z";
         return Parsed<Quantity>.Failed(
-            new ParseFault(text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood, 0, text.Length, message, null));
+            new ParseFault(text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood, 0, text.Length, message, null)
+        );
     }
 }

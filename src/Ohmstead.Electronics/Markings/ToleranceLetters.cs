@@ -15,12 +15,13 @@ public static class ToleranceLetters
     /// <param name="letter">The letter, in upper case.</param>
     /// <param name="dimension">Capacitance, resistance or inductance.</param>
     /// <param name="nominal">The value when known: below 10 pF some letters are picofarads, not per cent.</param>
-    public static ImmutableArray<ToleranceMeaning> Meanings(char letter, Dimension dimension, Quantity? nominal = null) => dimension switch
-    {
-        Dimension.Capacitance => Capacitor(letter, nominal),
-        Dimension.Resistance or Dimension.Inductance => Symmetric(letter),
-        _ => [],
-    };
+    public static ImmutableArray<ToleranceMeaning> Meanings(char letter, Dimension dimension, Quantity? nominal = null) =>
+        dimension switch
+        {
+            Dimension.Capacitance => Capacitor(letter, nominal),
+            Dimension.Resistance or Dimension.Inductance => Symmetric(letter),
+            _ => [],
+        };
 
     /// <summary>The one meaning of a letter, or the fault that says why there is not one.</summary>
     public static Parsed<Tolerance> Read(char letter, Dimension dimension, Quantity? nominal = null)
@@ -33,27 +34,42 @@ public static class ToleranceLetters
             return Failed(
                 ParseFaultKind.NotUnderstood,
                 $"'{letter}' is no tolerance letter of {DimensionFacts.One(dimension)}, expected one of IEC 60062 or a figure such as ±20 %",
-                known ? upper.ToString() : null);
+                known ? upper.ToString() : null
+            );
         }
 
-        if (meanings.Length == 1) return Parsed<Tolerance>.Of(meanings[0].Tolerance);
+        if (meanings.Length == 1)
+            return Parsed<Tolerance>.Of(meanings[0].Tolerance);
         var list = string.Join(" or ", meanings.Select(meaning => $"{meaning.Tolerance} by {meaning.Source}"));
-        return Failed(ParseFaultKind.Ambiguous, $"tolerance '{letter}' can mean {list}",
-            string.Join(" or ", meanings.Select(meaning => meaning.Tolerance.ToString())));
+        return Failed(
+            ParseFaultKind.Ambiguous,
+            $"tolerance '{letter}' can mean {list}",
+            string.Join(" or ", meanings.Select(meaning => meaning.Tolerance.ToString()))
+        );
     }
 
     private static ImmutableArray<ToleranceMeaning> Capacitor(char letter, Quantity? nominal)
     {
         var small = nominal is { } value && Math.Abs(value.Value) < TenPicofarad;
-        var absolute = letter switch { 'B' => 0.1m, 'C' => 0.25m, 'D' => 0.5m, 'F' => 1m, 'G' => 2m, _ => 0m };
+        var absolute = letter switch
+        {
+            'B' => 0.1m,
+            'C' => 0.25m,
+            'D' => 0.5m,
+            'F' => 1m,
+            'G' => 2m,
+            _ => 0m,
+        };
         if (absolute > 0m)
         {
             var picofarads = Picofarads(absolute, Source.FromMemory("IEC 60062:2016", "clause 5, below 10 pF"));
-            if (small) return [picofarads];
+            if (small)
+                return [picofarads];
             var percent = Symmetric(letter)[0];
 
             // F and G from 10 pF up are read as per cent everywhere but on some lists; B, C and D are printed both ways on real parts.
-            return nominal is not null && letter is 'F' or 'G' ? [percent]
+            return nominal is not null && letter is 'F' or 'G'
+                ? [percent]
                 : [percent, picofarads with { Source = Source.Practice("ceramic lists, at any value") }];
         }
 
@@ -73,25 +89,26 @@ public static class ToleranceLetters
         };
     }
 
-    private static ImmutableArray<ToleranceMeaning> Symmetric(char letter) => letter switch
-    {
-        'A' => [Percent(-0.05m, 0.05m, Source.Practice("old colour tables"))],
-        'B' => [Both(0.1m)],
-        'C' => [Both(0.25m)],
-        'D' => [Both(0.5m)],
-        'E' => [Both(0.005m), Percent(-0.25m, 0.25m, Trade), Percent(-0.5m, 0.5m, Trade)],
-        'F' => [Both(1m)],
-        'G' => [Both(2m)],
-        'H' => [Both(3m), Percent(-2.5m, 2.5m, Source.Practice("older film parts"))],
-        'J' => [Both(5m)],
-        'K' => [Both(10m)],
-        'L' => [Both(0.01m)],
-        'M' => [Both(20m)],
-        'N' => [Both(30m), Percent(-0.05m, 0.05m, Trade)],
-        'P' => [Both(0.02m)],
-        'W' => [Both(0.05m)],
-        _ => [],
-    };
+    private static ImmutableArray<ToleranceMeaning> Symmetric(char letter) =>
+        letter switch
+        {
+            'A' => [Percent(-0.05m, 0.05m, Source.Practice("old colour tables"))],
+            'B' => [Both(0.1m)],
+            'C' => [Both(0.25m)],
+            'D' => [Both(0.5m)],
+            'E' => [Both(0.005m), Percent(-0.25m, 0.25m, Trade), Percent(-0.5m, 0.5m, Trade)],
+            'F' => [Both(1m)],
+            'G' => [Both(2m)],
+            'H' => [Both(3m), Percent(-2.5m, 2.5m, Source.Practice("older film parts"))],
+            'J' => [Both(5m)],
+            'K' => [Both(10m)],
+            'L' => [Both(0.01m)],
+            'M' => [Both(20m)],
+            'N' => [Both(30m), Percent(-0.05m, 0.05m, Trade)],
+            'P' => [Both(0.02m)],
+            'W' => [Both(0.05m)],
+            _ => [],
+        };
 
     private static ToleranceMeaning Both(decimal percent) => Percent(-percent, percent, Standard);
 

@@ -8,7 +8,13 @@ namespace Ohmstead.Electronics.Methods;
 /// <param name="Values">Its usual values, each as what it is of and what it is: temperatures in °C, times in s or h.</param>
 /// <param name="Cautions">The usual cautions. The last is always <see cref="SafetyNotice.Defer"/>.</param>
 /// <param name="Source">Where the values come from.</param>
-public sealed record WorkMethod(string Name, string Title, IReadOnlyList<(string Of, string Value)> Values, IReadOnlyList<string> Cautions, Source Source)
+public sealed record WorkMethod(
+    string Name,
+    string Title,
+    IReadOnlyList<(string Of, string Value)> Values,
+    IReadOnlyList<string> Cautions,
+    Source Source
+)
 {
     /// <summary>Other words that records use for it.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
@@ -19,6 +25,11 @@ public sealed record WorkMethod(string Name, string Title, IReadOnlyList<(string
     /// <summary>How long it usually dries at room temperature, in hours, where it must dry and nothing else is known.</summary>
     public decimal DryHours { get; init; } = MethodCatalogue.DryAtRoomHours;
 
-    internal static WorkMethod Of(string name, string title, Source source, (string Of, string Value)[] values, params ReadOnlySpan<string> cautions) =>
-        new(name, title, values, [.. cautions, SafetyNotice.Defer], source);
+    internal static WorkMethod Of(
+        string name,
+        string title,
+        Source source,
+        (string Of, string Value)[] values,
+        params ReadOnlySpan<string> cautions
+    ) => new(name, title, values, [.. cautions, SafetyNotice.Defer], source);
 }

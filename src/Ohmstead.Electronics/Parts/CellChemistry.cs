@@ -10,25 +10,37 @@ namespace Ohmstead.Electronics.Parts;
 /// <param name="Source">Where the end point comes from.</param>
 /// <param name="FullSource">Where the voltage of a full one comes from.</param>
 public sealed record CellChemistry(
-    string Name, decimal NominalVolts, decimal SpentVolts, decimal FullVolts, Source Source, Source FullSource)
+    string Name,
+    decimal NominalVolts,
+    decimal SpentVolts,
+    decimal FullVolts,
+    Source Source,
+    Source FullSource
+)
 {
-    private static readonly Source Resting =
-        Source.Practice("voltage of a full cell at rest: batteryuniversity.com BU-303, dss.net.au and forums");
+    private static readonly Source Resting = Source.Practice(
+        "voltage of a full cell at rest: batteryuniversity.com BU-303, dss.net.au and forums"
+    );
     private static readonly Source Primary = Source.Practice("end points of the trade");
 
     /// <summary>Lithium with manganese dioxide, which is not charged.</summary>
-    public static CellChemistry Lithium { get; } = new(
-        "lithium", 3.0m, 2.5m, 3.3m,
-            Source.Practice("replaced under 2.5 V; makers' sheets discharge to 2.0 V (Energizer form 12006-A, Sanyo CR)"), Resting);
+    public static CellChemistry Lithium { get; } =
+        new(
+            "lithium",
+            3.0m,
+            2.5m,
+            3.3m,
+            Source.Practice("replaced under 2.5 V; makers' sheets discharge to 2.0 V (Energizer form 12006-A, Sanyo CR)"),
+            Resting
+        );
 
     /// <summary>Nickel-cadmium.</summary>
-    public static CellChemistry NickelCadmium { get; } = new(
-        "nickel-cadmium", 1.2m, 1.0m, 1.45m,
-            Source.Practice("1.0 V of the trade; itwissen.info gives 0.8 to 0.9 V"), Resting);
+    public static CellChemistry NickelCadmium { get; } =
+        new("nickel-cadmium", 1.2m, 1.0m, 1.45m, Source.Practice("1.0 V of the trade; itwissen.info gives 0.8 to 0.9 V"), Resting);
 
     /// <summary>Nickel-metal hydride.</summary>
-    public static CellChemistry NickelMetalHydride { get; } = new(
-        "nickel-metal hydride", 1.2m, 1.0m, 1.45m, Source.Published("itwissen.info", "cell end voltage 1.0 V"), Resting);
+    public static CellChemistry NickelMetalHydride { get; } =
+        new("nickel-metal hydride", 1.2m, 1.0m, 1.45m, Source.Published("itwissen.info", "cell end voltage 1.0 V"), Resting);
 
     /// <summary>Alkaline.</summary>
     public static CellChemistry Alkaline { get; } = new("alkaline", 1.5m, 0.9m, 1.65m, Primary, Resting) { IsDryCell = true };
@@ -45,7 +57,7 @@ public sealed record CellChemistry(
 
     /// <summary>The chemistries known here.</summary>
     public static IReadOnlyList<CellChemistry> All { get; } =
-        [Lithium, NickelCadmium, NickelMetalHydride, Alkaline, ZincCarbon, SilverOxide, LeadAcid];
+    [Lithium, NickelCadmium, NickelMetalHydride, Alkaline, ZincCarbon, SilverOxide, LeadAcid];
 
     /// <summary>
     /// Whether it is a primary cell of about 1.5 V with a watery electrolyte: none of these is charged, and none bursts in the place of
@@ -62,19 +74,29 @@ public sealed record CellChemistry(
 
     /// <summary>The voltage under which so many cells in series count as spent, in volt.</summary>
     public Outcome<Worked<decimal>> SpentPack(int cells) =>
-        Domain.Of(Domain.That(cells >= 1, $"{Figures.Text(cells)} cells, expected one or more")).Compute(() =>
-        {
-            decimal volts = cells * SpentVolts;
-            return new Worked<decimal>(
-                volts, new(() => $"{Figures.Text(cells)} x {Figures.Text(SpentVolts)} V = {Figures.Text(volts)} V"), Source);
-        });
+        Domain
+            .Of(Domain.That(cells >= 1, $"{Figures.Text(cells)} cells, expected one or more"))
+            .Compute(() =>
+            {
+                decimal volts = cells * SpentVolts;
+                return new Worked<decimal>(
+                    volts,
+                    new(() => $"{Figures.Text(cells)} x {Figures.Text(SpentVolts)} V = {Figures.Text(volts)} V"),
+                    Source
+                );
+            });
 
     /// <summary>The voltage above which so many cells in series are no resting pack of this chemistry, in volt.</summary>
     public Outcome<Worked<decimal>> FullPack(int cells) =>
-        Domain.Of(Domain.That(cells >= 1, $"{Figures.Text(cells)} cells, expected one or more")).Compute(() =>
-        {
-            decimal volts = cells * FullVolts;
-            return new Worked<decimal>(
-                volts, new(() => $"{Figures.Text(cells)} x {Figures.Text(FullVolts)} V = {Figures.Text(volts)} V"), FullSource);
-        });
+        Domain
+            .Of(Domain.That(cells >= 1, $"{Figures.Text(cells)} cells, expected one or more"))
+            .Compute(() =>
+            {
+                decimal volts = cells * FullVolts;
+                return new Worked<decimal>(
+                    volts,
+                    new(() => $"{Figures.Text(cells)} x {Figures.Text(FullVolts)} V = {Figures.Text(volts)} V"),
+                    FullSource
+                );
+            });
 }

@@ -9,7 +9,10 @@ public static class CopperRise
     private const decimal Coldest = -60m;
     private const decimal Hottest = 300m;
 
-    private static readonly Source Standard = Source.Published("UL and CSA temperature test by change of resistance, T = (R/r)(k + t) - k", "k = 234.5 for copper");
+    private static readonly Source Standard = Source.Published(
+        "UL and CSA temperature test by change of resistance, T = (R/r)(k + t) - k",
+        "k = 234.5 for copper"
+    );
 
     /// <summary>The rise above the surroundings, (R2 - R1)/R1 (234.5 + T1) - (T2 - T1), in kelvin.</summary>
     /// <param name="coldOhms">Resistance R1 at the start.</param>
@@ -17,16 +20,22 @@ public static class CopperRise
     /// <param name="startCelsius">Temperature T1 of winding and room at the start.</param>
     /// <param name="endRoomCelsius">Temperature T2 of the room at the end.</param>
     public static Outcome<Worked<decimal>> Kelvin(decimal coldOhms, decimal hotOhms, decimal startCelsius, decimal endRoomCelsius) =>
-        Domain.Of(Domain.Positive("cold resistance", coldOhms), Domain.Positive("hot resistance", hotOhms)).Flatten(() =>
-        {
-            decimal kelvin = ((hotOhms - coldOhms) / coldOhms * (CopperConstant + startCelsius)) - (endRoomCelsius - startCelsius);
-            if (endRoomCelsius + kelvin is < Coldest or > Hottest)
+        Domain
+            .Of(Domain.Positive("cold resistance", coldOhms), Domain.Positive("hot resistance", hotOhms))
+            .Flatten(() =>
             {
-                return Outcome<Worked<decimal>>.Refused(
-                    $"that is a winding at {Figures.Text(endRoomCelsius + kelvin, 4)} degrees, expected {Figures.Text(Coldest)} to {Figures.Text(Hottest)}: the two readings are not of one whole winding");
-            }
+                decimal kelvin = ((hotOhms - coldOhms) / coldOhms * (CopperConstant + startCelsius)) - (endRoomCelsius - startCelsius);
+                if (endRoomCelsius + kelvin is < Coldest or > Hottest)
+                {
+                    return Outcome<Worked<decimal>>.Refused(
+                        $"that is a winding at {Figures.Text(endRoomCelsius + kelvin, 4)} degrees, expected {Figures.Text(Coldest)} to {Figures.Text(Hottest)}: the two readings are not of one whole winding"
+                    );
+                }
 
-            string working = $"({Figures.Text(hotOhms)} - {Figures.Text(coldOhms)}) / {Figures.Text(coldOhms)} x (234.5 + {Figures.Text(startCelsius)}) - ({Figures.Text(endRoomCelsius)} - {Figures.Text(startCelsius)}) = {Figures.Text(kelvin, 4)} K";
-            return Outcome<Worked<decimal>>.Of(new Worked<decimal>(kelvin, working, Standard) { Remarks = ["copper; an aluminium winding has 225 for 234.5"] });
-        });
+                string working =
+                    $"({Figures.Text(hotOhms)} - {Figures.Text(coldOhms)}) / {Figures.Text(coldOhms)} x (234.5 + {Figures.Text(startCelsius)}) - ({Figures.Text(endRoomCelsius)} - {Figures.Text(startCelsius)}) = {Figures.Text(kelvin, 4)} K";
+                return Outcome<Worked<decimal>>.Of(
+                    new Worked<decimal>(kelvin, working, Standard) { Remarks = ["copper; an aluminium winding has 225 for 234.5"] }
+                );
+            });
 }

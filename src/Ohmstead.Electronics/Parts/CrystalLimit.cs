@@ -9,8 +9,13 @@ public sealed record CrystalLimit(string Use, decimal PartsPerMillion)
     public static Source Source { get; } = Source.CommonPractice;
 
     /// <summary>The uses known here; the reading must be taken at the crystal's load capacitance (20, 30 or 32 pF).</summary>
-    public static IReadOnlyList<CrystalLimit> All { get; } = [new("clock of logic", 100m), new("clock that keeps the time of day", 20m), new("colour subcarrier", 50m),
-        new("serial line, both ends together", 20_000m)];
+    public static IReadOnlyList<CrystalLimit> All { get; } =
+    [
+        new("clock of logic", 100m),
+        new("clock that keeps the time of day", 20m),
+        new("colour subcarrier", 50m),
+        new("serial line, both ends together", 20_000m),
+    ];
 
     /// <summary>True when a deviation is inside; exactly on the limit is inside.</summary>
     public bool Holds(decimal deviation) => Math.Abs(deviation) <= PartsPerMillion;

@@ -9,7 +9,14 @@ public static class FuseResistance
 
     // Rated current up to which a largest drop holds, in volt.
     private static readonly IReadOnlyList<(decimal Amperes, decimal Volts)> Drops =
-        [(1.25m, 0.250m), (1.6m, 0.200m), (2m, 0.190m), (2.5m, 0.180m), (3.15m, 0.140m), (decimal.MaxValue, 0.100m)];
+    [
+        (1.25m, 0.250m),
+        (1.6m, 0.200m),
+        (2m, 0.190m),
+        (2.5m, 0.180m),
+        (3.15m, 0.140m),
+        (decimal.MaxValue, 0.100m),
+    ];
 
     private static readonly Source Slow = Source.Published("Schurter SMD-SPT data sheet", "voltage drop at rated current");
 
@@ -20,18 +27,33 @@ public static class FuseResistance
 
     /// <summary>The resistance up to which a fuse is whole, in ohm.</summary>
     public static Outcome<Worked<decimal>> Whole(decimal ratedAmperes) =>
-        Domain.Of(Domain.Positive("rated current", ratedAmperes),
-            Domain.That(ratedAmperes <= 0m || ratedAmperes >= SmallestAmperes, $"rated current is {Figures.Text(ratedAmperes)} A, the voltage drop of one under 63 mA is in no source at hand")).Compute(() =>
-        {
-            decimal volts = ratedAmperes < 1m ? SmallVolts : Drops.First(row => ratedAmperes <= row.Amperes).Volts;
-            decimal ohms = volts / ratedAmperes;
-            return new Worked<decimal>(
-                ohms, new(() => $"{Figures.Text(volts)} V / {Figures.Text(ratedAmperes)} A = {Figures.Ohms(ohms)}"), ratedAmperes < 1m ? Small : Slow);
-        });
+        Domain
+            .Of(
+                Domain.Positive("rated current", ratedAmperes),
+                Domain.That(
+                    ratedAmperes <= 0m || ratedAmperes >= SmallestAmperes,
+                    $"rated current is {Figures.Text(ratedAmperes)} A, the voltage drop of one under 63 mA is in no source at hand"
+                )
+            )
+            .Compute(() =>
+            {
+                decimal volts = ratedAmperes < 1m ? SmallVolts : Drops.First(row => ratedAmperes <= row.Amperes).Volts;
+                decimal ohms = volts / ratedAmperes;
+                return new Worked<decimal>(
+                    ohms,
+                    new(() => $"{Figures.Text(volts)} V / {Figures.Text(ratedAmperes)} A = {Figures.Ohms(ohms)}"),
+                    ratedAmperes < 1m ? Small : Slow
+                );
+            });
 
     /// <summary>The resistance above which it is blown or broken, in ohm: five times that and the ohm of leads and contacts (common practice).</summary>
-    public static Outcome<Worked<decimal>> Blown(decimal ratedAmperes) => Whole(ratedAmperes).Then(whole => new Worked<decimal>(
-        (TimesForBroken * whole.Value) + OhmsOfLeads,
-        new(() => $"5 x {Figures.Ohms(whole.Value)} + 1 Ω of leads and contacts = {Figures.Ohms((TimesForBroken * whole.Value) + OhmsOfLeads)}"),
-        Source.CommonPractice));
+    public static Outcome<Worked<decimal>> Blown(decimal ratedAmperes) =>
+        Whole(ratedAmperes)
+            .Then(whole => new Worked<decimal>(
+                (TimesForBroken * whole.Value) + OhmsOfLeads,
+                new(() =>
+                    $"5 x {Figures.Ohms(whole.Value)} + 1 Ω of leads and contacts = {Figures.Ohms((TimesForBroken * whole.Value) + OhmsOfLeads)}"
+                ),
+                Source.CommonPractice
+            ));
 }

@@ -21,11 +21,26 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
     [
         new(InCircuitQuantity.Resistance, InCircuitBias.ReadsLow, "too high proves it bad; inside or too low proves nothing"),
         new(InCircuitQuantity.Capacitance, InCircuitBias.ReadsHigh, "too low makes it suspect; inside or too high proves nothing"),
-        new(InCircuitQuantity.Esr, InCircuitBias.EitherWay,
-            "too high proves it bad only beyond what a resistance beside it can make of it; low proves nothing, and a shorted part reads best of all"),
-        new(InCircuitQuantity.LossFactor, InCircuitBias.EitherWay, "a resistance beside it raises the loss, a capacitor lowers it: it proves nothing"),
-        new(InCircuitQuantity.VoltageLoss, InCircuitBias.ReadsHigh, "inside proves it good, for paths beside it only take more; too high proves nothing"),
-        new(InCircuitQuantity.Inductance, InCircuitBias.EitherWay, "a capacitance beside it raises it, an inductance or a resistance lowers it: only open proves it bad"),
+        new(
+            InCircuitQuantity.Esr,
+            InCircuitBias.EitherWay,
+            "too high proves it bad only beyond what a resistance beside it can make of it; low proves nothing, and a shorted part reads best of all"
+        ),
+        new(
+            InCircuitQuantity.LossFactor,
+            InCircuitBias.EitherWay,
+            "a resistance beside it raises the loss, a capacitor lowers it: it proves nothing"
+        ),
+        new(
+            InCircuitQuantity.VoltageLoss,
+            InCircuitBias.ReadsHigh,
+            "inside proves it good, for paths beside it only take more; too high proves nothing"
+        ),
+        new(
+            InCircuitQuantity.Inductance,
+            InCircuitBias.EitherWay,
+            "a capacitance beside it raises it, an inductance or a resistance lowers it: only open proves it bad"
+        ),
         new(InCircuitQuantity.DiodeDrop, InCircuitBias.ReadsLow, "open both ways proves it open; a low drop proves nothing"),
         new(InCircuitQuantity.RailVoltage, InCircuitBias.True, "both sides are true"),
         new(InCircuitQuantity.Ripple, InCircuitBias.True, "both sides are true"),
@@ -51,19 +66,34 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
         return Bias switch
         {
             InCircuitBias.ReadsLow when high => (InCircuitFinding.ProvedBad, "above its upper limit: no parallel path can raise it"),
-            InCircuitBias.ReadsLow when low =>
-                (InCircuitFinding.NoEvidence, "below its lower limit: a parallel path does the same, lift one leg"),
-            InCircuitBias.ReadsHigh when low =>
-                (InCircuitFinding.Suspect, "below its lower limit: parallel capacitance would only raise it"),
-            InCircuitBias.ReadsHigh when high =>
-                (InCircuitFinding.NoEvidence, "above its upper limit: a parallel part does the same, lift one leg"),
+            InCircuitBias.ReadsLow when low => (
+                InCircuitFinding.NoEvidence,
+                "below its lower limit: a parallel path does the same, lift one leg"
+            ),
+            InCircuitBias.ReadsHigh when low => (
+                InCircuitFinding.Suspect,
+                "below its lower limit: parallel capacitance would only raise it"
+            ),
+            InCircuitBias.ReadsHigh when high => (
+                InCircuitFinding.NoEvidence,
+                "above its upper limit: a parallel part does the same, lift one leg"
+            ),
             InCircuitBias.True when low || high => (InCircuitFinding.ProvedBad, low ? "below its lower limit" : "above its upper limit"),
             InCircuitBias.True => (InCircuitFinding.Proved, "inside its limits"),
-            InCircuitBias.EitherWay when high || low => (InCircuitFinding.NoEvidence, (low ? "below its lower limit" : "above its upper limit") + ": what lies beside it may do the same, lift one leg"),
+            InCircuitBias.EitherWay when high || low => (
+                InCircuitFinding.NoEvidence,
+                (low ? "below its lower limit" : "above its upper limit") + ": what lies beside it may do the same, lift one leg"
+            ),
             InCircuitBias.EitherWay => (InCircuitFinding.Consistent, "inside its limits: what lies beside it may hide a bad one"),
             InCircuitBias.Unreadable => (InCircuitFinding.NoEvidence, "the whole circuit: leakage cannot be read in circuit"),
-            InCircuitBias.ReadsLow when upperLimit is null => (InCircuitFinding.Proved, "above its lower limit, and a parallel path would only lower it"),
-            InCircuitBias.ReadsHigh when lowerLimit is null && !high => (InCircuitFinding.Proved, "below its upper limit, and a parallel path would only raise it"),
+            InCircuitBias.ReadsLow when upperLimit is null => (
+                InCircuitFinding.Proved,
+                "above its lower limit, and a parallel path would only lower it"
+            ),
+            InCircuitBias.ReadsHigh when lowerLimit is null && !high => (
+                InCircuitFinding.Proved,
+                "below its upper limit, and a parallel path would only raise it"
+            ),
             InCircuitBias.ReadsLow => (InCircuitFinding.Consistent, "not above its upper limit: it may still be above it out of circuit"),
             _ => (InCircuitFinding.Consistent, "not below its lower limit: it may still be below it out of circuit"),
         };

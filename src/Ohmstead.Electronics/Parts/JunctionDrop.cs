@@ -18,11 +18,14 @@ public sealed record JunctionDrop(string Material, decimal LowVolts, decimal Hig
     /// </summary>
     public const decimal VoltsOfUnknownCurrent = 0.02m;
 
-    private static readonly Source Meters =
-        Source.Published("testmultimeter.com 2021-11, measured on 1N5402 (0.528 V) and 1N5820 (0.123 V)",
-            "silicon 0.5 to 0.8 V, Schottky 0.1 to 0.45 V");
-    private static readonly Source GermaniumSource =
-        Source.Published("gvda-instrument.com and en.eeworld.com eic524106", "germanium 0.15 to 0.30 V; to 0.4 V common practice");
+    private static readonly Source Meters = Source.Published(
+        "testmultimeter.com 2021-11, measured on 1N5402 (0.528 V) and 1N5820 (0.123 V)",
+        "silicon 0.5 to 0.8 V, Schottky 0.1 to 0.45 V"
+    );
+    private static readonly Source GermaniumSource = Source.Published(
+        "gvda-instrument.com and en.eeworld.com eic524106",
+        "germanium 0.15 to 0.30 V; to 0.4 V common practice"
+    );
 
     /// <summary>Silicon.</summary>
     public static JunctionDrop Silicon { get; } = new("silicon", 0.5m, 0.8m, 0.4m, Meters);

@@ -10,7 +10,9 @@ public sealed record MainsInsulation(string Equipment, decimal Ohms, Source Sour
     public const decimal TestVolts = 500m;
 
     private static readonly Source InService = Source.Published(
-        "IEE Wiring Matters, autumn 2005, page 16", "1 MΩ class I at 500 V d.c.; 2 MΩ class II by practice of appliance testing");
+        "IEE Wiring Matters, autumn 2005, page 16",
+        "1 MΩ class I at 500 V d.c.; 2 MΩ class II by practice of appliance testing"
+    );
 
     /// <summary>Equipment with a protective earth (class I), in service.</summary>
     public static MainsInsulation ClassOne { get; } = new("class I in service", 1_000_000m, InService);
@@ -19,8 +21,8 @@ public sealed record MainsInsulation(string Equipment, decimal Ohms, Source Sour
     public static MainsInsulation ClassTwo { get; } = new("class II in service", 2_000_000m, InService);
 
     /// <summary>What new equipment, and the stricter practice, ask of reinforced insulation.</summary>
-    public static MainsInsulation Reinforced { get; } = new(
-        "reinforced insulation", 7_000_000m, Source.Practice("appliance testing, the figure for new equipment"));
+    public static MainsInsulation Reinforced { get; } =
+        new("reinforced insulation", 7_000_000m, Source.Practice("appliance testing, the figure for new equipment"));
 
     /// <summary>All of them, the least first.</summary>
     public static IReadOnlyList<MainsInsulation> All { get; } = [ClassOne, ClassTwo, Reinforced];

@@ -19,9 +19,16 @@ public sealed partial record MeterWords(decimal OhmsPerVolt, decimal RangeVolts)
     }
 
     private static decimal? Number(Match match) =>
-        decimal.TryParse(match.Groups["number"].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal number) && number > 0m ? number : null;
+        decimal.TryParse(match.Groups["number"].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal number)
+        && number > 0m
+            ? number
+            : null;
 
-    [GeneratedRegex(@"(?<number>[0-9]{1,6}(?:\.[0-9]{1,3})?) ?(?<kilo>k?)(?:[\u03A9\u2126]|ohm)(?:/V| per volt)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"(?<number>[0-9]{1,6}(?:\.[0-9]{1,3})?) ?(?<kilo>k?)(?:[\u03A9\u2126]|ohm)(?:/V| per volt)",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Sensitivity();
 
     [GeneratedRegex(@"(?<number>[0-9]{1,6}(?:\.[0-9]{1,3})?) ?V range", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]

@@ -5,24 +5,36 @@ public static class ParallelPath
 {
     /// <summary>What two resistances in parallel read, R1 R2 / (R1 + R2), in ohm.</summary>
     public static Outcome<Worked<decimal>> Ohms(decimal firstOhms, decimal secondOhms) =>
-        Domain.Of(Domain.Positive("first resistance", firstOhms), Domain.Positive("second resistance", secondOhms)).Compute(() =>
-        {
-            decimal ohms = 1m / ((1m / firstOhms) + (1m / secondOhms));
-            return new Worked<decimal>(ohms, $"{Figures.Ohms(firstOhms)} || {Figures.Ohms(secondOhms)} = {Figures.Ohms(ohms)}",
-                InCircuitRule.Source);
-        });
+        Domain
+            .Of(Domain.Positive("first resistance", firstOhms), Domain.Positive("second resistance", secondOhms))
+            .Compute(() =>
+            {
+                decimal ohms = 1m / ((1m / firstOhms) + (1m / secondOhms));
+                return new Worked<decimal>(
+                    ohms,
+                    $"{Figures.Ohms(firstOhms)} || {Figures.Ohms(secondOhms)} = {Figures.Ohms(ohms)}",
+                    InCircuitRule.Source
+                );
+            });
 
     /// <summary>What lies in parallel when a part of a known value reads less, in ohm; refused when it does not read less.</summary>
     public static Outcome<Worked<decimal>> RestOhms(decimal partOhms, decimal readOhms) =>
-        Domain.Of(
-            Domain.Positive("reading", readOhms),
-            Domain.Positive("part", partOhms),
-            Domain.That(readOhms < partOhms,
-                $"the reading {Figures.Ohms(readOhms)} is not below the part's {Figures.Ohms(partOhms)}: nothing lies in parallel"))
-        .Compute(() =>
-        {
-            decimal ohms = 1m / ((1m / readOhms) - (1m / partOhms));
-            return new Worked<decimal>(ohms, $"1 / (1 / {Figures.Ohms(readOhms)} - 1 / {Figures.Ohms(partOhms)}) = {Figures.Ohms(ohms)}",
-                InCircuitRule.Source);
-        });
+        Domain
+            .Of(
+                Domain.Positive("reading", readOhms),
+                Domain.Positive("part", partOhms),
+                Domain.That(
+                    readOhms < partOhms,
+                    $"the reading {Figures.Ohms(readOhms)} is not below the part's {Figures.Ohms(partOhms)}: nothing lies in parallel"
+                )
+            )
+            .Compute(() =>
+            {
+                decimal ohms = 1m / ((1m / readOhms) - (1m / partOhms));
+                return new Worked<decimal>(
+                    ohms,
+                    $"1 / (1 / {Figures.Ohms(readOhms)} - 1 / {Figures.Ohms(partOhms)}) = {Figures.Ohms(ohms)}",
+                    InCircuitRule.Source
+                );
+            });
 }

@@ -4,7 +4,10 @@ namespace Ohmstead.Electronics.Parts;
 /// things.</summary>
 public static class ZenerTolerance
 {
-    private static readonly Source Jedec = Source.Published("data sheets of the JEDEC 1N series: SMC and Taiwan Semiconductor 1N4728A, VPT 1N746, Digitron 1N5221", "suffix");
+    private static readonly Source Jedec = Source.Published(
+        "data sheets of the JEDEC 1N series: SMC and Taiwan Semiconductor 1N4728A, VPT 1N746, Digitron 1N5221",
+        "suffix"
+    );
     private static readonly Source Remembered = Source.FromMemory("JEDEC registrations of 1N5221 to 1N5281", "suffix");
     private static readonly Source ProElectron = Source.FromMemory("Pro Electron type designation code", "voltage tolerance letter");
 
@@ -28,13 +31,18 @@ public static class ZenerTolerance
         };
         string mark = suffix is { } c ? $"suffix {c}" : "no suffix";
         return fraction is { } known
-            ? Outcome<Worked<decimal>>.Of(new Worked<decimal>(known, $"{mark}: ±{Figures.Percent(known)}",
-                series switch
-                {
-                    ZenerSeries.ProElectron => ProElectron,
-                    ZenerSeries.Jedec5221 when char.ToUpperInvariant(suffix ?? 'A') is 'A' or 'B' => Remembered,
-                    _ => Jedec,
-                }))
+            ? Outcome<Worked<decimal>>.Of(
+                new Worked<decimal>(
+                    known,
+                    $"{mark}: ±{Figures.Percent(known)}",
+                    series switch
+                    {
+                        ZenerSeries.ProElectron => ProElectron,
+                        ZenerSeries.Jedec5221 when char.ToUpperInvariant(suffix ?? 'A') is 'A' or 'B' => Remembered,
+                        _ => Jedec,
+                    }
+                )
+            )
             : Outcome<Worked<decimal>>.Refused($"{mark} has no known tolerance in this series");
     }
 }

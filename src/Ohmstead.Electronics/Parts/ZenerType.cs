@@ -51,8 +51,15 @@ public sealed record ZenerType(ZenerSeries Series, char? Suffix, decimal? Nomina
         }
 
         string number = tail[1..].TrimEnd('V').Replace('V', '.');
-        return number.All(c => char.IsAsciiDigit(c) || c == '.') && number.Length <= 6
-            && decimal.TryParse(number, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out decimal volts)
+        return
+            number.All(c => char.IsAsciiDigit(c) || c == '.')
+            && number.Length <= 6
+            && decimal.TryParse(
+                number,
+                System.Globalization.NumberStyles.AllowDecimalPoint,
+                System.Globalization.CultureInfo.InvariantCulture,
+                out decimal volts
+            )
             && volts > 0m
             ? new ZenerType(ZenerSeries.ProElectron, tail[0], volts)
             : null;

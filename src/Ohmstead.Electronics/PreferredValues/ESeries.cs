@@ -48,12 +48,39 @@ public sealed class ESeries
     public string Name => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"E{Count}");
 
     private static ImmutableArray<decimal> TwoFigures =>
-        [1.0m, 1.1m, 1.2m, 1.3m, 1.5m, 1.6m, 1.8m, 2.0m, 2.2m, 2.4m, 2.7m, 3.0m, 3.3m, 3.6m, 3.9m, 4.3m, 4.7m, 5.1m, 5.6m, 6.2m, 6.8m,
-            7.5m, 8.2m, 9.1m];
+        [
+            1.0m,
+            1.1m,
+            1.2m,
+            1.3m,
+            1.5m,
+            1.6m,
+            1.8m,
+            2.0m,
+            2.2m,
+            2.4m,
+            2.7m,
+            3.0m,
+            3.3m,
+            3.6m,
+            3.9m,
+            4.3m,
+            4.7m,
+            5.1m,
+            5.6m,
+            6.2m,
+            6.8m,
+            7.5m,
+            8.2m,
+            9.1m,
+        ];
 
     private static ImmutableArray<decimal> ThreeFigures =>
-        [.. Enumerable.Range(0, 192).Select(n =>
-            n == 185 ? 9.20m : Math.Round((decimal)Math.Pow(10, n / 192d), 2, MidpointRounding.AwayFromZero))];
+        [
+            .. Enumerable
+                .Range(0, 192)
+                .Select(n => n == 185 ? 9.20m : Math.Round((decimal)Math.Pow(10, n / 192d), 2, MidpointRounding.AwayFromZero)),
+        ];
 
     /// <summary>Whether the value is in the series, in any decade. Zero and negative values are not.</summary>
     public bool Contains(Quantity value) => value.Value > 0m && Decade.BinarySearch(Mantissa(value.Value)) >= 0;
@@ -62,10 +89,12 @@ public sealed class ESeries
     /// extreme values.</summary>
     public PreferredNeighbours? Neighbours(Quantity value)
     {
-        if (value.Value <= 0m || DecimalMath.Exponent(value.Value) is < -20 or > 20) return null;
+        if (value.Value <= 0m || DecimalMath.Exponent(value.Value) is < -20 or > 20)
+            return null;
         var exponent = DecimalMath.Exponent(value.Value);
         var index = Decade.BinarySearch(Mantissa(value.Value));
-        if (index >= 0) return new PreferredNeighbours(value, value, value);
+        if (index >= 0)
+            return new PreferredNeighbours(value, value, value);
 
         var next = ~index;
         var scale = DecimalMath.PowerOfTen(exponent);
@@ -84,6 +113,7 @@ public sealed class ESeries
     }
 
     private static decimal Mantissa(decimal value) =>
-        DecimalMath.TryShift(value, -DecimalMath.Exponent(value), out var mantissa) ? mantissa
+        DecimalMath.TryShift(value, -DecimalMath.Exponent(value), out var mantissa)
+            ? mantissa
             : value / DecimalMath.PowerOfTen(DecimalMath.Exponent(value));
 }

@@ -15,8 +15,10 @@ public static class LegacyCapacitances
     /// extreme values.</summary>
     public static ImmutableArray<CapacitanceReplacement> Replace(Quantity legacy)
     {
-        if (legacy.Value <= 0m || ESeries.E12.Neighbours(legacy) is not { } neighbours) return [];
-        if (neighbours.Nearest == legacy) return [new CapacitanceReplacement(legacy, 0m)];
+        if (legacy.Value <= 0m || ESeries.E12.Neighbours(legacy) is not { } neighbours)
+            return [];
+        if (neighbours.Nearest == legacy)
+            return [new CapacitanceReplacement(legacy, 0m)];
 
         var scale = DecimalMath.PowerOfTen(DecimalMath.Exponent(legacy.Value));
         var table = Table(legacy.Value / scale, legacy);
@@ -26,16 +28,17 @@ public static class LegacyCapacitances
         return [.. values.Select(value => new CapacitanceReplacement(value, (value.Value - legacy.Value) / legacy.Value))];
     }
 
-    private static ImmutableArray<decimal> Table(decimal figure, Quantity legacy) => figure switch
-    {
-        1.6m => [1.5m, 2.2m],
-        2m => [2.2m],
-        2.5m => legacy.Value >= 0.0001m ? [2.7m, 2.2m] : [2.2m, 2.7m],
-        3m or 3.2m => [3.3m],
-        4m => [3.9m, 4.7m],
-        5m => [4.7m],
-        6.4m => [6.8m],
-        8m => [10m, 8.2m],
-        _ => [],
-    };
+    private static ImmutableArray<decimal> Table(decimal figure, Quantity legacy) =>
+        figure switch
+        {
+            1.6m => [1.5m, 2.2m],
+            2m => [2.2m],
+            2.5m => legacy.Value >= 0.0001m ? [2.7m, 2.2m] : [2.2m, 2.7m],
+            3m or 3.2m => [3.3m],
+            4m => [3.9m, 4.7m],
+            5m => [4.7m],
+            6.4m => [6.8m],
+            8m => [10m, 8.2m],
+            _ => [],
+        };
 }

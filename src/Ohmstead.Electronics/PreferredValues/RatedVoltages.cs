@@ -11,7 +11,27 @@ namespace Ohmstead.Electronics.PreferredValues;
 public static class RatedVoltages
 {
     private static readonly decimal[] MarketVolts =
-        [4m, 6.3m, 10m, 16m, 25m, 35m, 50m, 63m, 80m, 100m, 160m, 200m, 250m, 315m, 350m, 400m, 420m, 450m, 500m];
+    [
+        4m,
+        6.3m,
+        10m,
+        16m,
+        25m,
+        35m,
+        50m,
+        63m,
+        80m,
+        100m,
+        160m,
+        200m,
+        250m,
+        315m,
+        350m,
+        400m,
+        420m,
+        450m,
+        500m,
+    ];
 
     /// <summary>Preferred to take first: R5.</summary>
     public static ImmutableArray<decimal> FirstChoice { get; } = [1.0m, 1.6m, 2.5m, 4.0m, 6.3m];
@@ -26,15 +46,26 @@ public static class RatedVoltages
     /// <param name="mark">The voltage marked on the old part.</param>
     public static VoltageReplacement Replace(Quantity mark)
     {
-        if (mark.Dimension is not Dimension.Voltage || mark.Value <= 0m) return new VoltageReplacement(mark, null, [], "no rated voltage");
+        if (mark.Dimension is not Dimension.Voltage || mark.Value <= 0m)
+            return new VoltageReplacement(mark, null, [], "no rated voltage");
         var fitting = Market.Where(rating => rating.Value >= mark.Value).ToList();
         if (fitting.Count == 0)
             return new VoltageReplacement(mark, null, [], "above today's ratings: two in series with sharing resistors, or film");
 
         // Where today's mains or the market make the next step worth naming.
-        var also = mark.Value switch { 3m => 6.3m, 300m => 350m, 450m => 500m, _ => 0m };
-        return new VoltageReplacement(mark, fitting[0], also == 0m ? [] : [Volts(also)],
-            mark.Value == 450m ? "500 V is preferred in valve gear at today's mains" : null);
+        var also = mark.Value switch
+        {
+            3m => 6.3m,
+            300m => 350m,
+            450m => 500m,
+            _ => 0m,
+        };
+        return new VoltageReplacement(
+            mark,
+            fitting[0],
+            also == 0m ? [] : [Volts(also)],
+            mark.Value == 450m ? "500 V is preferred in valve gear at today's mains" : null
+        );
     }
 
     private static Quantity Volts(decimal value) => new(value, Dimension.Voltage);

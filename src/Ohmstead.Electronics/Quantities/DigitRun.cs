@@ -32,12 +32,16 @@ internal struct DigitRun
         for (; index < text.Length && char.IsAsciiDigit(text[index]); index++)
         {
             Count++;
-            if (fraction) Fraction++;
-            if (Significant == 0 && text[index] == '0') continue;
+            if (fraction)
+                Fraction++;
+            if (Significant == 0 && text[index] == '0')
+                continue;
             Significant++;
             // Nearly all that is written has few digits, and whole numbers of 64 bits are multiplied many times faster than wider ones.
-            if (Significant <= NarrowDigits) digits = ((ulong)digits * 10) + (uint)(text[index] - '0');
-            else if (!IsTooExact) digits = (digits * 10) + (uint)(text[index] - '0');
+            if (Significant <= NarrowDigits)
+                digits = ((ulong)digits * 10) + (uint)(text[index] - '0');
+            else if (!IsTooExact)
+                digits = (digits * 10) + (uint)(text[index] - '0');
         }
     }
 

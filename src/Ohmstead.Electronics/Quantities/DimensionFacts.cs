@@ -5,55 +5,59 @@ namespace Ohmstead.Electronics.Quantities;
 internal static class DimensionFacts
 {
     /// <summary>The name as it stands in a sentence.</summary>
-    internal static string Name(Dimension dimension) => dimension switch
-    {
-        Dimension.Number => "plain number",
-        Dimension.Capacitance => "capacitance",
-        Dimension.Resistance => "resistance",
-        Dimension.Inductance => "inductance",
-        Dimension.Voltage => "voltage",
-        Dimension.Current => "current",
-        Dimension.Power => "power",
-        Dimension.Energy => "energy",
-        Dimension.Charge => "charge",
-        Dimension.Frequency => "frequency",
-        Dimension.Duration => "duration",
-        Dimension.Temperature => "temperature",
-        Dimension.Length => "length",
-        _ => "ratio",
-    };
+    internal static string Name(Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Number => "plain number",
+            Dimension.Capacitance => "capacitance",
+            Dimension.Resistance => "resistance",
+            Dimension.Inductance => "inductance",
+            Dimension.Voltage => "voltage",
+            Dimension.Current => "current",
+            Dimension.Power => "power",
+            Dimension.Energy => "energy",
+            Dimension.Charge => "charge",
+            Dimension.Frequency => "frequency",
+            Dimension.Duration => "duration",
+            Dimension.Temperature => "temperature",
+            Dimension.Length => "length",
+            _ => "ratio",
+        };
 
     /// <summary>The name with its article: a capacitance, an inductance.</summary>
     internal static string One(Dimension dimension) =>
         dimension is Dimension.Inductance or Dimension.Energy ? $"an {Name(dimension)}" : $"a {Name(dimension)}";
 
     /// <summary>The greatest magnitude that can be meant, in the base unit.</summary>
-    internal static decimal Most(Dimension dimension) => dimension switch
-    {
-        Dimension.Number => 1e18m,
-        Dimension.Capacitance => 100m,
-        Dimension.Resistance => 1e12m,
-        Dimension.Inductance => 1e4m,
-        Dimension.Voltage => 1e6m,
-        Dimension.Current => 1e5m,
-        Dimension.Power => 1e7m,
-        Dimension.Energy => 1e9m,
-        Dimension.Charge => 1e7m,
-        Dimension.Frequency => 1e12m,
-        Dimension.Duration => 31557600000m,
-        Dimension.Temperature => 5000m,
-        Dimension.Length => 1000m,
-        _ => 1e6m,
-    };
+    internal static decimal Most(Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Number => 1e18m,
+            Dimension.Capacitance => 100m,
+            Dimension.Resistance => 1e12m,
+            Dimension.Inductance => 1e4m,
+            Dimension.Voltage => 1e6m,
+            Dimension.Current => 1e5m,
+            Dimension.Power => 1e7m,
+            Dimension.Energy => 1e9m,
+            Dimension.Charge => 1e7m,
+            Dimension.Frequency => 1e12m,
+            Dimension.Duration => 31557600000m,
+            Dimension.Temperature => 5000m,
+            Dimension.Length => 1000m,
+            _ => 1e6m,
+        };
 
     /// <summary>The least value that can be meant, in the base unit: 0 where a negative value has no meaning.</summary>
-    internal static decimal Least(Dimension dimension) => dimension switch
-    {
-        Dimension.Number or Dimension.Voltage or Dimension.Current or Dimension.Power or Dimension.Charge or Dimension.Ratio =>
-            -Most(dimension),
-        Dimension.Temperature => -273.15m,
-        _ => 0m,
-    };
+    internal static decimal Least(Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Number or Dimension.Voltage or Dimension.Current or Dimension.Power or Dimension.Charge or Dimension.Ratio => -Most(
+                dimension
+            ),
+            Dimension.Temperature => -273.15m,
+            _ => 0m,
+        };
 
     /// <summary>The power of ten that a letter in the place of the decimal point stands for (IEC 60062; Ω, V and A common
     /// practice).</summary>

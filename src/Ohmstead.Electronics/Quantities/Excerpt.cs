@@ -16,8 +16,13 @@ internal static class Excerpt
         var result = new StringBuilder();
         foreach (var rune in (cut ? text[..Most] : text).EnumerateRunes())
         {
-            if (Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator
-                or UnicodeCategory.ParagraphSeparator)
+            if (
+                Rune.GetUnicodeCategory(rune)
+                is UnicodeCategory.Control
+                    or UnicodeCategory.Format
+                    or UnicodeCategory.LineSeparator
+                    or UnicodeCategory.ParagraphSeparator
+            )
                 result.Append(CodePoint(rune));
             else
                 result.Append(rune.ToString());

@@ -49,18 +49,21 @@ public readonly record struct Indication
     public Quantity? Exact => Kind == IndicationKind.Exact ? figure : null;
 
     /// <summary>The figure that the value lies above or below, or null where the value itself or only a word is known.</summary>
-    public Quantity? Bound => Kind is IndicationKind.Above or IndicationKind.AtLeast or IndicationKind.Below or IndicationKind.AtMost ? figure : null;
+    public Quantity? Bound =>
+        Kind is IndicationKind.Above or IndicationKind.AtLeast or IndicationKind.Below or IndicationKind.AtMost ? figure : null;
 
     /// <summary>The value itself.</summary>
     public static Indication Of(Quantity value) => new(IndicationKind.Exact, value);
 
     /// <summary>One side of a figure.</summary>
-    public static Indication OneSided(IndicationKind kind, Quantity bound) => kind is IndicationKind.Above or IndicationKind.AtLeast or IndicationKind.Below or IndicationKind.AtMost
-        ? new(kind, bound)
-        : throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind has no bound.");
+    public static Indication OneSided(IndicationKind kind, Quantity bound) =>
+        kind is IndicationKind.Above or IndicationKind.AtLeast or IndicationKind.Below or IndicationKind.AtMost
+            ? new(kind, bound)
+            : throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind has no bound.");
 
     /// <summary>A word of the meter.</summary>
-    public static Indication Word(IndicationKind kind, Dimension dimension) => kind is IndicationKind.OverRange or IndicationKind.Open or IndicationKind.Short
-        ? new(kind, new Quantity(0m, dimension))
-        : throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind is no word.");
+    public static Indication Word(IndicationKind kind, Dimension dimension) =>
+        kind is IndicationKind.OverRange or IndicationKind.Open or IndicationKind.Short
+            ? new(kind, new Quantity(0m, dimension))
+            : throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind is no word.");
 }

@@ -24,7 +24,12 @@ public static class IndicationText
     /// <summary>The signs of one-sided readings as they are written, each before those that it begins with.</summary>
     private static readonly (string Sign, IndicationKind Kind)[] Signs =
     [
-        (">=", IndicationKind.AtLeast), ("<=", IndicationKind.AtMost), (">", IndicationKind.Above), ("<", IndicationKind.Below), ("≥", IndicationKind.AtLeast), ("≤", IndicationKind.AtMost),
+        (">=", IndicationKind.AtLeast),
+        ("<=", IndicationKind.AtMost),
+        (">", IndicationKind.Above),
+        ("<", IndicationKind.Below),
+        ("≥", IndicationKind.AtLeast),
+        ("≤", IndicationKind.AtMost),
     ];
 
     /// <summary>Reads an indication of the dimension that is expected.</summary>
@@ -42,7 +47,16 @@ public static class IndicationText
         }
 
         return WordOf(text) is { } word ? Parsed<Indication>.Of(Indication.Word(word, expected))
-            : Meant(text) is { } meant ? Parsed<Indication>.Failed(new(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.Of(text)}' is no reading; the word for it is '{meant}'", meant))
+            : Meant(text) is { } meant
+                ? Parsed<Indication>.Failed(
+                    new(
+                        ParseFaultKind.NotUnderstood,
+                        0,
+                        text.Length,
+                        $"'{Excerpt.Of(text)}' is no reading; the word for it is '{meant}'",
+                        meant
+                    )
+                )
             : Exactly(text, expected);
     }
 
@@ -61,26 +75,30 @@ public static class IndicationText
     }
 
     /// <summary>The sign as it is written: one character, a space behind it.</summary>
-    public static string Sign(IndicationKind kind) => kind switch
-    {
-        IndicationKind.Above => "> ",
-        IndicationKind.AtLeast => "≥ ",
-        IndicationKind.Below => "< ",
-        IndicationKind.AtMost => "≤ ",
-        _ => string.Empty,
-    };
+    public static string Sign(IndicationKind kind) =>
+        kind switch
+        {
+            IndicationKind.Above => "> ",
+            IndicationKind.AtLeast => "≥ ",
+            IndicationKind.Below => "< ",
+            IndicationKind.AtMost => "≤ ",
+            _ => string.Empty,
+        };
 
     /// <summary>The word as it is written; null where it is none.</summary>
-    public static IndicationKind? WordOf(ReadOnlySpan<char> text) => text switch
-    {
-        Open => IndicationKind.Open,
-        Short => IndicationKind.Short,
-        OverRange => IndicationKind.OverRange,
-        _ => null,
-    };
+    public static IndicationKind? WordOf(ReadOnlySpan<char> text) =>
+        text switch
+        {
+            Open => IndicationKind.Open,
+            Short => IndicationKind.Short,
+            OverRange => IndicationKind.OverRange,
+            _ => null,
+        };
 
     private static Parsed<Indication> Exactly(ReadOnlySpan<char> text, Dimension expected) =>
-        QuantityText.Parse(text, expected).Is(out var value, out var fault) ? Parsed<Indication>.Of(Indication.Of(value)) : Parsed<Indication>.Failed(fault);
+        QuantityText.Parse(text, expected).Is(out var value, out var fault)
+            ? Parsed<Indication>.Of(Indication.Of(value))
+            : Parsed<Indication>.Failed(fault);
 
     private static Parsed<Indication> Bounded(ReadOnlySpan<char> text, int sign, IndicationKind kind, Dimension expected)
     {
@@ -96,7 +114,10 @@ public static class IndicationText
         }
 
         // The next step is a whole value to write, and the sign belongs before it.
-        var next = fault.NextStep is not { } step ? null : step.Contains(" or ", StringComparison.Ordinal) ? $"{step}, each behind {Sign(kind).TrimEnd()}" : Sign(kind) + step;
+        var next =
+            fault.NextStep is not { } step ? null
+            : step.Contains(" or ", StringComparison.Ordinal) ? $"{step}, each behind {Sign(kind).TrimEnd()}"
+            : Sign(kind) + step;
         return Parsed<Indication>.Failed(fault with { Offset = fault.Offset + start, NextStep = next });
     }
 
@@ -112,8 +133,22 @@ public static class IndicationText
         {
             "OPEN" or "O/C" or "OC" or "OPEN CIRCUIT" => Open,
             "SHORT" or "SHORTED" or "S/C" or "SC" or "SHORT CIRCUIT" => Short,
-            "OL" or "O.L" or "O.L." or "0L" or "OVL" or "OVLD" or "OFL" or "OVERLOAD" or "OVER-RANGE" or "OVERRANGE" or "OVER RANGE"
-                or "INF" or "INF." or "INFINITE" or "INFINITY" or "∞" => OverRange,
+            "OL"
+            or "O.L"
+            or "O.L."
+            or "0L"
+            or "OVL"
+            or "OVLD"
+            or "OFL"
+            or "OVERLOAD"
+            or "OVER-RANGE"
+            or "OVERRANGE"
+            or "OVER RANGE"
+            or "INF"
+            or "INF."
+            or "INFINITE"
+            or "INFINITY"
+            or "∞" => OverRange,
             _ => null,
         };
     }

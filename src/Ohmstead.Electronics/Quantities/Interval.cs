@@ -16,11 +16,12 @@ public readonly record struct Interval(Quantity? Lower, Quantity? Upper)
         && (Upper is not { } upper || (upper.Dimension == value.Dimension && value.Value <= upper.Value));
 
     /// <summary>The limits as text: 376 µF … 564 µF, from 376 µF, up to 564 µF.</summary>
-    public override string ToString() => (Lower, Upper) switch
-    {
-        ({ } lower, { } upper) => $"{QuantityText.Format(lower)} … {QuantityText.Format(upper)}",
-        ({ } lower, null) => $"from {QuantityText.Format(lower)}",
-        (null, { } upper) => $"up to {QuantityText.Format(upper)}",
-        _ => "no limits",
-    };
+    public override string ToString() =>
+        (Lower, Upper) switch
+        {
+            ({ } lower, { } upper) => $"{QuantityText.Format(lower)} … {QuantityText.Format(upper)}",
+            ({ } lower, null) => $"from {QuantityText.Format(lower)}",
+            (null, { } upper) => $"up to {QuantityText.Format(upper)}",
+            _ => "no limits",
+        };
 }

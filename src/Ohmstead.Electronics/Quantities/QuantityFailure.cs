@@ -6,5 +6,10 @@ namespace Ohmstead.Electronics.Quantities;
 /// <param name="Second">The index at which the unit starts.</param>
 /// <param name="SignificantDigits">How many significant digits were read.</param>
 /// <param name="Value">The value in the base unit, when it was known.</param>
-internal readonly record struct QuantityFailure(QuantityStep Step, int First = 0, int Second = 0, int SignificantDigits = 0,
-    decimal Value = 0m);
+internal readonly record struct QuantityFailure(
+    QuantityStep Step,
+    int First = 0,
+    int Second = 0,
+    int SignificantDigits = 0,
+    decimal Value = 0m
+);

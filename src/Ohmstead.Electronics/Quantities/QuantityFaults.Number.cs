@@ -6,20 +6,37 @@ internal static partial class QuantityFaults
     /// <summary>The number cannot begin, or cannot go on after its point, at the index.</summary>
     private static Parsed<Quantity> Number(ReadOnlySpan<char> text, int index, Dimension expected)
     {
-        if (LookAlike(text, expected, out var fault)) return fault;
+        if (LookAlike(text, expected, out var fault))
+            return fault;
         if (char.IsWhiteSpace(text[0]))
-            return Fault(ParseFaultKind.NotUnderstood, 0, 1, $"a space before '{Excerpt.Of(text.Trim())}', expected the number at once",
-                Offer(expected, text.Trim().ToString()));
+            return Fault(
+                ParseFaultKind.NotUnderstood,
+                0,
+                1,
+                $"a space before '{Excerpt.Of(text.Trim())}', expected the number at once",
+                Offer(expected, text.Trim().ToString())
+            );
         if (text[0] == '+')
-            return Fault(ParseFaultKind.NotUnderstood, 0, 1, $"a plus sign in '{Excerpt.Of(text)}', expected the number alone",
-                Offer(expected, text[1..].ToString()));
-        if (WithLetterDigits(text, expected, out fault)) return fault;
+            return Fault(
+                ParseFaultKind.NotUnderstood,
+                0,
+                1,
+                $"a plus sign in '{Excerpt.Of(text)}', expected the number alone",
+                Offer(expected, text[1..].ToString())
+            );
+        if (WithLetterDigits(text, expected, out fault))
+            return fault;
         if (index > 0 && text[index - 1] == '.')
         {
             return index < text.Length && text[index] == ','
                 ? Comma(text, index, expected)
-                : Fault(ParseFaultKind.NotUnderstood, index - 1, 1, $"no digit after the point in '{Excerpt.Of(text)}'",
-                    Offer(expected, string.Concat(text[..(index - 1)], text[index..])));
+                : Fault(
+                    ParseFaultKind.NotUnderstood,
+                    index - 1,
+                    1,
+                    $"no digit after the point in '{Excerpt.Of(text)}'",
+                    Offer(expected, string.Concat(text[..(index - 1)], text[index..]))
+                );
         }
 
         if (IsNoNumber(text, out var why))
@@ -47,7 +64,8 @@ internal static partial class QuantityFaults
     private static Parsed<Quantity> Comma(ReadOnlySpan<char> text, int index, Dimension expected)
     {
         var end = index;
-        while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is ',' or '.')) end++;
+        while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is ',' or '.'))
+            end++;
         var number = text[..end].ToString();
         var rest = text[end..].ToString();
         var before = number[..index];
@@ -58,15 +76,23 @@ internal static partial class QuantityFaults
             var joined = number.Replace(",", "", StringComparison.Ordinal);
             var grouped = after.Split('.')[0].Split(',').All(group => group.Length == 3);
             return Fault(
-                ParseFaultKind.Comma, index, 1,
-                    $"a comma in '{Excerpt.Of(number)}', expected digits with at most one decimal point and no separators",
-                    grouped ? Offer(expected, joined + rest) : null);
+                ParseFaultKind.Comma,
+                index,
+                1,
+                $"a comma in '{Excerpt.Of(number)}', expected digits with at most one decimal point and no separators",
+                grouped ? Offer(expected, joined + rest) : null
+            );
         }
 
         var point = $"{whole}.{after}";
         var thousands = before.Contains('.', StringComparison.Ordinal) ? before + after : whole + after.PadRight(3, '0');
-        return Fault(ParseFaultKind.Comma, index, 1, $"a comma can mean {Excerpt.Of(point)} or {Excerpt.Of(thousands)}",
-            Offer(expected, point + rest, thousands + rest));
+        return Fault(
+            ParseFaultKind.Comma,
+            index,
+            1,
+            $"a comma can mean {Excerpt.Of(point)} or {Excerpt.Of(thousands)}",
+            Offer(expected, point + rest, thousands + rest)
+        );
     }
 
     /// <summary>The letters O, l and I among the digits, typed or scanned for 0 and 1.</summary>
@@ -78,18 +104,25 @@ internal static partial class QuantityFaults
         var digits = 0;
         for (; end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is '.' or 'O' or 'o' or 'l' or 'I'); end++)
         {
-            if (text[end..].StartsWith("ohm", StringComparison.OrdinalIgnoreCase)) break;
-            if (char.IsAsciiDigit(text[end])) digits++;
-            else if (text[end] != '.' && first < 0) first = end;
+            if (text[end..].StartsWith("ohm", StringComparison.OrdinalIgnoreCase))
+                break;
+            if (char.IsAsciiDigit(text[end]))
+                digits++;
+            else if (text[end] != '.' && first < 0)
+                first = end;
         }
 
-        if (first < 0 || digits == 0) return false;
+        if (first < 0 || digits == 0)
+            return false;
         var meant = text[..end].ToString().Replace('O', '0').Replace('o', '0').Replace('l', '1').Replace('I', '1');
         var digit = text[first] is 'O' or 'o' ? '0' : '1';
         fault = Fault(
-            ParseFaultKind.LookAlike, first, 1,
-                $"letter {text[first]} in the number '{Excerpt.Of(text[..end])}', expected the digit {digit}",
-                Offer(expected, string.Concat(meant, text[end..])));
+            ParseFaultKind.LookAlike,
+            first,
+            1,
+            $"letter {text[first]} in the number '{Excerpt.Of(text[..end])}', expected the digit {digit}",
+            Offer(expected, string.Concat(meant, text[end..]))
+        );
         return true;
     }
 }

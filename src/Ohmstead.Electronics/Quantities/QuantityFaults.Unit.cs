@@ -10,20 +10,33 @@ internal static partial class QuantityFaults
     {
         var number = text[..numberEnd].ToString();
         var unit = text[unitStart..];
-        if (numberEnd < text.Length && text[numberEnd] == ',') return Comma(text, numberEnd, expected);
-        if (LookAlike(text, expected, out var fault)) return fault;
-        if (unit.IsEmpty) return WithoutUnit(text, number, expected);
+        if (numberEnd < text.Length && text[numberEnd] == ',')
+            return Comma(text, numberEnd, expected);
+        if (LookAlike(text, expected, out var fault))
+            return fault;
+        if (unit.IsEmpty)
+            return WithoutUnit(text, number, expected);
         if (char.IsWhiteSpace(text[^1]))
-            return Fault(ParseFaultKind.NotUnderstood, text.TrimEnd().Length, 1,
-                $"a space after '{Excerpt.Of(text.TrimEnd())}', expected nothing more", Offer(expected, text.TrimEnd().ToString()));
-        if (unitStart == numberEnd && WithLetterDigits(text, expected, out fault)) return fault;
-        if (unitStart == numberEnd && NotDecimal(text, number, unit, expected, out fault)) return fault;
+            return Fault(
+                ParseFaultKind.NotUnderstood,
+                text.TrimEnd().Length,
+                1,
+                $"a space after '{Excerpt.Of(text.TrimEnd())}', expected nothing more",
+                Offer(expected, text.TrimEnd().ToString())
+            );
+        if (unitStart == numberEnd && WithLetterDigits(text, expected, out fault))
+            return fault;
+        if (unitStart == numberEnd && NotDecimal(text, number, unit, expected, out fault))
+            return fault;
         if (char.IsAsciiDigit(unit[0]))
         {
             return Fault(
-                ParseFaultKind.NotUnderstood, numberEnd, unitStart - numberEnd,
-                    $"a space inside the number '{Excerpt.Of(text)}', expected the digits together",
-                    Offer(expected, string.Concat(number, unit)));
+                ParseFaultKind.NotUnderstood,
+                numberEnd,
+                unitStart - numberEnd,
+                $"a space inside the number '{Excerpt.Of(text)}', expected the digits together",
+                Offer(expected, string.Concat(number, unit))
+            );
         }
 
         return OtherUnit(text, unitStart, unit, number, expected);
@@ -34,38 +47,63 @@ internal static partial class QuantityFaults
         var usual = UnitTable.Usual(expected);
         var choices = Offer(expected, usual.Select(unit => $"{number} {unit}"));
         if (number.Length == text.Length)
-            return Fault(ParseFaultKind.UnitMissing, 0, text.Length, $"'{Excerpt.Of(text)}' has no unit, expected {Expected(expected)}",
-                choices);
+            return Fault(
+                ParseFaultKind.UnitMissing,
+                0,
+                text.Length,
+                $"'{Excerpt.Of(text)}' has no unit, expected {Expected(expected)}",
+                choices
+            );
         var bare = expected is Dimension.Number or Dimension.Ratio;
         return Fault(
-            ParseFaultKind.NotUnderstood, number.Length, text.Length - number.Length,
-                $"a space after '{number}', expected {(bare ? "nothing more" : "a unit")}", bare ? Offer(expected, number) : choices);
+            ParseFaultKind.NotUnderstood,
+            number.Length,
+            text.Length - number.Length,
+            $"a space after '{number}', expected {(bare ? "nothing more" : "a unit")}",
+            bare ? Offer(expected, number) : choices
+        );
     }
 
-    private static bool NotDecimal(ReadOnlySpan<char> text, string number, ReadOnlySpan<char> rest, Dimension expected,
-        out Parsed<Quantity> fault)
+    private static bool NotDecimal(
+        ReadOnlySpan<char> text,
+        string number,
+        ReadOnlySpan<char> rest,
+        Dimension expected,
+        out Parsed<Quantity> fault
+    )
     {
         var at = number.Length;
         fault = default;
         switch (rest)
         {
             case ['x' or 'X', ..] when number is "0" or "-0":
-                fault = Fault(ParseFaultKind.NotUnderstood, 0, text.Length,
-                    $"'{Excerpt.Of(text)}' is hexadecimal, expected a decimal number");
+                fault = Fault(
+                    ParseFaultKind.NotUnderstood,
+                    0,
+                    text.Length,
+                    $"'{Excerpt.Of(text)}' is hexadecimal, expected a decimal number"
+                );
                 return true;
             case ['_' or '\'' or '\u2019', ..]:
-                fault = Fault(ParseFaultKind.NotUnderstood, at, 1,
+                fault = Fault(
+                    ParseFaultKind.NotUnderstood,
+                    at,
+                    1,
                     $"a separator '{rest[0]}' in '{Excerpt.Of(text)}', expected the digits together",
-                    Offer(expected, string.Concat(number, rest[1..])));
+                    Offer(expected, string.Concat(number, rest[1..]))
+                );
                 return true;
             case ['.', ..]:
                 fault = Fault(ParseFaultKind.NotUnderstood, at, 1, $"a second point in '{Excerpt.Of(text)}', expected one at most");
                 return true;
             case ['E', >= '0' and <= '9', ..] when expected is Dimension.Resistance:
                 fault = Fault(
-                    ParseFaultKind.Ambiguous, at, 1,
-                        $"'{Excerpt.Of(text)}' is a decimal point at E on old Continental print and a power of ten elsewhere",
-                        Offer(expected, $"{number}R{rest[1..]}"));
+                    ParseFaultKind.Ambiguous,
+                    at,
+                    1,
+                    $"'{Excerpt.Of(text)}' is a decimal point at E on old Continental print and a power of ten elsewhere",
+                    Offer(expected, $"{number}R{rest[1..]}")
+                );
                 return true;
             case ['e' or 'E', >= '0' and <= '9', ..] or ['e' or 'E', '+' or '-', >= '0' and <= '9', ..]:
                 fault = Exponent(text, at, rest[1..]);
@@ -78,40 +116,70 @@ internal static partial class QuantityFaults
     private static Parsed<Quantity> Exponent(ReadOnlySpan<char> text, int at, ReadOnlySpan<char> exponent)
     {
         var end = 1;
-        while (end < exponent.Length && char.IsAsciiDigit(exponent[end])) end++;
-        var inRange = int.TryParse(exponent[..end], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var power)
+        while (end < exponent.Length && char.IsAsciiDigit(exponent[end]))
+            end++;
+        var inRange =
+            int.TryParse(exponent[..end], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var power)
             && power is >= -28 and <= 28;
         return inRange
-            ? Fault(ParseFaultKind.NotUnderstood, at, end + 1,
-                $"a power of ten in '{Excerpt.Of(text)}', expected the digits in full or a unit with a prefix")
-            : Fault(ParseFaultKind.OutOfRange, at, end + 1,
-                $"the power of ten in '{Excerpt.Of(text)}' is out of range, expected the digits in full or a unit with a prefix");
+            ? Fault(
+                ParseFaultKind.NotUnderstood,
+                at,
+                end + 1,
+                $"a power of ten in '{Excerpt.Of(text)}', expected the digits in full or a unit with a prefix"
+            )
+            : Fault(
+                ParseFaultKind.OutOfRange,
+                at,
+                end + 1,
+                $"the power of ten in '{Excerpt.Of(text)}' is out of range, expected the digits in full or a unit with a prefix"
+            );
     }
 
-    private static Parsed<Quantity> OtherUnit(ReadOnlySpan<char> text, int unitStart, ReadOnlySpan<char> unit, string number,
-        Dimension expected)
+    private static Parsed<Quantity> OtherUnit(
+        ReadOnlySpan<char> text,
+        int unitStart,
+        ReadOnlySpan<char> unit,
+        string number,
+        Dimension expected
+    )
     {
         var digitsAfter = unit.Length > 1 && !unit[1..].ContainsAnyExceptInRange('0', '9');
         if (expected is Dimension.Resistance && unit[0] == 'm' && (unit.Length == 1 || digitsAfter))
         {
             var full = digitsAfter ? $"{number}.{unit[1..]}" : number;
-            return Fault(ParseFaultKind.Ambiguous, unitStart, 1, $"'m' in '{Excerpt.Of(text)}' can be milli or a small M for mega",
-                Offer(expected, $"{full} mΩ", $"{full} MΩ"));
+            return Fault(
+                ParseFaultKind.Ambiguous,
+                unitStart,
+                1,
+                $"'m' in '{Excerpt.Of(text)}' can be milli or a small M for mega",
+                Offer(expected, $"{full} mΩ", $"{full} MΩ")
+            );
         }
 
         if (expected is Dimension.Capacitance && unit is ['M'])
-            return Fault(ParseFaultKind.Ambiguous, unitStart, 1,
+            return Fault(
+                ParseFaultKind.Ambiguous,
+                unitStart,
+                1,
                 $"'M' in '{Excerpt.Of(text)}' is microfarad on old print and a tolerance of 20 % elsewhere",
-                Offer(expected, $"{number} µF"));
+                Offer(expected, $"{number} µF")
+            );
         if (expected is Dimension.Temperature && unit is ['F' or 'K'] or "°F" or "degF")
             return Fault(ParseFaultKind.UnitUnknown, unitStart, unit.Length, $"unit '{unit}' is not taken for a temperature, expected °C");
-        if (UnitLookup.OtherDimension(expected, unit) is { } other) return Wrong(text, unitStart, unit.Length, other, expected);
-        if (digitsAfter && UnitLookup.OtherCode(expected, unit[0]) is { } code) return Wrong(text, 0, text.Length, code, expected);
+        if (UnitLookup.OtherDimension(expected, unit) is { } other)
+            return Wrong(text, unitStart, unit.Length, other, expected);
+        if (digitsAfter && UnitLookup.OtherCode(expected, unit[0]) is { } code)
+            return Wrong(text, 0, text.Length, code, expected);
 
         var cut = unit.IndexOfAny(" ,;\u00A0");
         return cut > 0 && UnitLookup.TryFind(expected, unit[..cut], out _, out _)
-            ? Fault(ParseFaultKind.NotUnderstood, unitStart + cut, unit.Length - cut,
-                $"'{Excerpt.Of(unit[cut..])}' after '{Excerpt.Of(text[..(unitStart + cut)])}' is not understood, expected nothing more")
+            ? Fault(
+                ParseFaultKind.NotUnderstood,
+                unitStart + cut,
+                unit.Length - cut,
+                $"'{Excerpt.Of(unit[cut..])}' after '{Excerpt.Of(text[..(unitStart + cut)])}' is not understood, expected nothing more"
+            )
             : Unknown(unitStart, unit, number, expected);
     }
 
@@ -121,11 +189,20 @@ internal static partial class QuantityFaults
         var nearest = UnitLookup.Nearest(expected, found);
         return nearest is null
             ? Fault(ParseFaultKind.UnitUnknown, unitStart, unit.Length, $"unit '{found}' is not known, expected {Expected(expected)}")
-            : Fault(ParseFaultKind.UnitUnknown, unitStart, unit.Length, $"unit '{found}' is not known, nearest is {nearest}",
-                Offer(expected, $"{number} {nearest}"));
+            : Fault(
+                ParseFaultKind.UnitUnknown,
+                unitStart,
+                unit.Length,
+                $"unit '{found}' is not known, nearest is {nearest}",
+                Offer(expected, $"{number} {nearest}")
+            );
     }
 
     private static Parsed<Quantity> Wrong(ReadOnlySpan<char> text, int offset, int length, Dimension given, Dimension expected) =>
-        Fault(ParseFaultKind.WrongDimension, offset, length,
-            $"'{Excerpt.Of(text)}': {DimensionFacts.Name(given)} given, {DimensionFacts.Name(expected)} expected");
+        Fault(
+            ParseFaultKind.WrongDimension,
+            offset,
+            length,
+            $"'{Excerpt.Of(text)}': {DimensionFacts.Name(given)} given, {DimensionFacts.Name(expected)} expected"
+        );
 }

@@ -27,9 +27,11 @@ public static partial class QuantityText
 
     private static string Write(Quantity quantity, int? significantDigits)
     {
-        if (quantity.Dimension is Dimension.Duration) return Duration(quantity.Value, significantDigits);
+        if (quantity.Dimension is Dimension.Duration)
+            return Duration(quantity.Value, significantDigits);
         var (unit, power) = PrefixedUnit(quantity);
-        if (!DecimalMath.TryShift(quantity.Value, -power, out var number)) (number, unit) = (quantity.Value, BaseUnit(quantity.Dimension));
+        if (!DecimalMath.TryShift(quantity.Value, -power, out var number))
+            (number, unit) = (quantity.Value, BaseUnit(quantity.Dimension));
         return Write(number, unit, significantDigits);
     }
 
@@ -37,7 +39,8 @@ public static partial class QuantityText
     {
         var (unit, power, divisor) = DurationUnit(seconds);
         var number = seconds / divisor;
-        if (!DecimalMath.TryShift(number, -power, out number)) (number, unit) = (seconds, BaseUnit(Dimension.Duration));
+        if (!DecimalMath.TryShift(number, -power, out number))
+            (number, unit) = (seconds, BaseUnit(Dimension.Duration));
         return Write(number, unit, significantDigits);
     }
 
@@ -60,7 +63,8 @@ public static partial class QuantityText
         var exponent = DecimalMath.Exponent(quantity.Value);
         foreach (var prefix in prefixes)
         {
-            if (exponent >= prefix.Power) return prefix;
+            if (exponent >= prefix.Power)
+                return prefix;
         }
 
         return prefixes[^1];
@@ -68,49 +72,58 @@ public static partial class QuantityText
 
     private static (string Unit, int Power, decimal Divisor) DurationUnit(decimal seconds)
     {
-        if (seconds == 0m) return ("s", 0, 1m);
-        if (seconds % 31557600m == 0m) return (seconds == 31557600m ? "year" : "years", 0, 31557600m);
-        if (seconds % 2629800m == 0m) return (seconds == 2629800m ? "month" : "months", 0, 2629800m);
-        if (seconds % 3600m == 0m) return ("h", 0, 3600m);
-        if (seconds % 60m == 0m) return ("min", 0, 60m);
-        return seconds >= 1m ? ("s", 0, 1m) : seconds >= 0.001m ? ("ms", -3, 1m) : ("µs", -6, 1m);
+        if (seconds == 0m)
+            return ("s", 0, 1m);
+        if (seconds % 31557600m == 0m)
+            return (seconds == 31557600m ? "year" : "years", 0, 31557600m);
+        if (seconds % 2629800m == 0m)
+            return (seconds == 2629800m ? "month" : "months", 0, 2629800m);
+        if (seconds % 3600m == 0m)
+            return ("h", 0, 3600m);
+        if (seconds % 60m == 0m)
+            return ("min", 0, 60m);
+        return seconds >= 1m ? ("s", 0, 1m)
+            : seconds >= 0.001m ? ("ms", -3, 1m)
+            : ("µs", -6, 1m);
     }
 
-    private static string BaseUnit(Dimension dimension) => dimension switch
-    {
-        Dimension.Capacitance => "F",
-        Dimension.Resistance => "Ω",
-        Dimension.Inductance => "H",
-        Dimension.Voltage => "V",
-        Dimension.Current => "A",
-        Dimension.Power => "W",
-        Dimension.Energy => "J",
-        Dimension.Charge => "C",
-        Dimension.Frequency => "Hz",
-        Dimension.Duration => "s",
-        Dimension.Temperature => "°C",
-        Dimension.Length => "m",
-        _ => "",
-    };
+    private static string BaseUnit(Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Capacitance => "F",
+            Dimension.Resistance => "Ω",
+            Dimension.Inductance => "H",
+            Dimension.Voltage => "V",
+            Dimension.Current => "A",
+            Dimension.Power => "W",
+            Dimension.Energy => "J",
+            Dimension.Charge => "C",
+            Dimension.Frequency => "Hz",
+            Dimension.Duration => "s",
+            Dimension.Temperature => "°C",
+            Dimension.Length => "m",
+            _ => "",
+        };
 
     // The units to choose from, largest first; the first one that the magnitude reaches is taken, else the last.
     private static readonly (string Unit, int Power)[][] PrefixesOf = [.. Enum.GetValues<Dimension>().Select(Listed)];
 
     private static (string Unit, int Power)[] Prefixes(Dimension dimension) => PrefixesOf[(int)dimension];
 
-    private static (string Unit, int Power)[] Listed(Dimension dimension) => dimension switch
-    {
-        Dimension.Capacitance => [("F", 0), ("µF", -6), ("nF", -9), ("pF", -12)],
-        Dimension.Resistance => [("TΩ", 12), ("GΩ", 9), ("MΩ", 6), ("kΩ", 3), ("Ω", 0), ("mΩ", -3), ("µΩ", -6)],
-        Dimension.Inductance => [("H", 0), ("mH", -3), ("µH", -6), ("nH", -9)],
-        Dimension.Voltage => [("kV", 3), ("V", 0), ("mV", -3), ("µV", -6)],
-        Dimension.Current => [("kA", 3), ("A", 0), ("mA", -3), ("µA", -6), ("nA", -9), ("pA", -12)],
-        Dimension.Power => [("kW", 3), ("W", 0), ("mW", -3), ("µW", -6)],
-        Dimension.Energy => [("kJ", 3), ("J", 0), ("mJ", -3), ("µJ", -6)],
-        Dimension.Charge => [("C", 0), ("mC", -3), ("µC", -6), ("nC", -9)],
-        Dimension.Frequency => [("GHz", 9), ("MHz", 6), ("kHz", 3), ("Hz", 0), ("mHz", -3)],
-        Dimension.Length => [("m", 0), ("mm", -3)],
-        Dimension.Temperature => [("°C", 0)],
-        _ => [],
-    };
+    private static (string Unit, int Power)[] Listed(Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Capacitance => [("F", 0), ("µF", -6), ("nF", -9), ("pF", -12)],
+            Dimension.Resistance => [("TΩ", 12), ("GΩ", 9), ("MΩ", 6), ("kΩ", 3), ("Ω", 0), ("mΩ", -3), ("µΩ", -6)],
+            Dimension.Inductance => [("H", 0), ("mH", -3), ("µH", -6), ("nH", -9)],
+            Dimension.Voltage => [("kV", 3), ("V", 0), ("mV", -3), ("µV", -6)],
+            Dimension.Current => [("kA", 3), ("A", 0), ("mA", -3), ("µA", -6), ("nA", -9), ("pA", -12)],
+            Dimension.Power => [("kW", 3), ("W", 0), ("mW", -3), ("µW", -6)],
+            Dimension.Energy => [("kJ", 3), ("J", 0), ("mJ", -3), ("µJ", -6)],
+            Dimension.Charge => [("C", 0), ("mC", -3), ("µC", -6), ("nC", -9)],
+            Dimension.Frequency => [("GHz", 9), ("MHz", 6), ("kHz", 3), ("Hz", 0), ("mHz", -3)],
+            Dimension.Length => [("m", 0), ("mm", -3)],
+            Dimension.Temperature => [("°C", 0)],
+            _ => [],
+        };
 }

@@ -32,15 +32,20 @@ public static partial class QuantityText
     internal static QuantityFailure Read(ReadOnlySpan<char> text, Dimension expected, UnitPrint print, out Quantity quantity)
     {
         quantity = default;
-        if (text.IsEmpty) return new QuantityFailure(QuantityStep.Empty);
-        if (text.Length > LongestText) return new QuantityFailure(QuantityStep.TooLong);
+        if (text.IsEmpty)
+            return new QuantityFailure(QuantityStep.Empty);
+        if (text.Length > LongestText)
+            return new QuantityFailure(QuantityStep.TooLong);
 
         var index = text[0] == '-' ? 1 : 0;
         var run = default(DigitRun);
         run.Read(text, ref index, fraction: false);
         var whole = run.Count;
-        if (text.Length > index + 1 && char.IsAsciiDigit(text[index + 1])
-            && DimensionFacts.TryCodeLetter(expected, text[index], out var power))
+        if (
+            text.Length > index + 1
+            && char.IsAsciiDigit(text[index + 1])
+            && DimensionFacts.TryCodeLetter(expected, text[index], out var power)
+        )
         {
             index++;
             run.Read(text, ref index, fraction: true);
@@ -51,19 +56,24 @@ public static partial class QuantityText
         {
             index++;
             run.Read(text, ref index, fraction: true);
-            if (run.Fraction == 0) return new QuantityFailure(QuantityStep.Number, whole == 0 ? index - 1 : index);
+            if (run.Fraction == 0)
+                return new QuantityFailure(QuantityStep.Number, whole == 0 ? index - 1 : index);
         }
 
-        return run.Count == 0
-            ? new QuantityFailure(QuantityStep.Number, index)
-            : WithUnit(text, index, run, expected, print, out quantity);
+        return run.Count == 0 ? new QuantityFailure(QuantityStep.Number, index) : WithUnit(text, index, run, expected, print, out quantity);
     }
 
     /// <summary>Whether a character may stand between a number and its unit.</summary>
     internal static bool IsSpace(char character) => character is ' ' or '\u00A0' or '\u2009' or '\u202F';
 
-    private static QuantityFailure WithUnit(ReadOnlySpan<char> text, int numberEnd, DigitRun run, Dimension expected, UnitPrint print,
-        out Quantity quantity)
+    private static QuantityFailure WithUnit(
+        ReadOnlySpan<char> text,
+        int numberEnd,
+        DigitRun run,
+        Dimension expected,
+        UnitPrint print,
+        out Quantity quantity
+    )
     {
         quantity = default;
         var index = AfterSpaces(text, numberEnd);
@@ -74,7 +84,16 @@ public static partial class QuantityText
         {
             return print is UnitPrint.Unstated
                 ? new QuantityFailure(QuantityStep.TwoFacedFarad, numberEnd, index)
-                : Finish(text, run, 1, print is UnitPrint.Old ? -6 : unit[0] == 'm' ? -3 : 6, expected, out quantity);
+                : Finish(
+                    text,
+                    run,
+                    1,
+                    print is UnitPrint.Old ? -6
+                        : unit[0] == 'm' ? -3
+                        : 6,
+                    expected,
+                    out quantity
+                );
         }
 
         return !unit.IsEmpty && UnitLookup.TryFind(expected, unit, out var power, out var multiplier)
@@ -82,31 +101,47 @@ public static partial class QuantityText
             : new QuantityFailure(QuantityStep.Unit, numberEnd, index);
     }
 
-    private static QuantityFailure AfterCode(ReadOnlySpan<char> text, int codeEnd, DigitRun run, int power, Dimension expected,
-        out Quantity quantity)
+    private static QuantityFailure AfterCode(
+        ReadOnlySpan<char> text,
+        int codeEnd,
+        DigitRun run,
+        int power,
+        Dimension expected,
+        out Quantity quantity
+    )
     {
         quantity = default;
         var index = AfterSpaces(text, codeEnd);
-        var plain = index == text.Length ? codeEnd == index
-            : UnitLookup.TryFind(expected, text[index..], out var unitPower, out var multiplier) && unitPower == 0 && multiplier == 1;
+        var plain =
+            index == text.Length
+                ? codeEnd == index
+                : UnitLookup.TryFind(expected, text[index..], out var unitPower, out var multiplier) && unitPower == 0 && multiplier == 1;
         return plain ? Finish(text, run, 1, power, expected, out quantity) : new QuantityFailure(QuantityStep.AfterCode, codeEnd, index);
     }
 
     private static int AfterSpaces(ReadOnlySpan<char> text, int index)
     {
-        while (index < text.Length && IsSpace(text[index])) index++;
+        while (index < text.Length && IsSpace(text[index]))
+            index++;
         return index;
     }
 
-    private static QuantityFailure Finish(ReadOnlySpan<char> text, DigitRun run, int multiplier, int power, Dimension expected,
-        out Quantity quantity)
+    private static QuantityFailure Finish(
+        ReadOnlySpan<char> text,
+        DigitRun run,
+        int multiplier,
+        int power,
+        Dimension expected,
+        out Quantity quantity
+    )
     {
         quantity = default;
         if (!run.TryScale(multiplier, power, out var value))
             return new QuantityFailure(QuantityStep.NotHeld, SignificantDigits: run.Significant);
         if (text[0] == '-')
         {
-            if (run.IsZero) return new QuantityFailure(QuantityStep.MinusZero);
+            if (run.IsZero)
+                return new QuantityFailure(QuantityStep.MinusZero);
             value = -value;
         }
 

@@ -17,33 +17,47 @@ public readonly partial record struct Tolerance
     {
         if (text.IsEmpty)
             return Parsed<Tolerance>.Failed(
-                new ParseFault(ParseFaultKind.Empty, 0, 0, "nothing is written where a tolerance is expected", null));
-        var read = text.Length == 1 && char.IsAsciiLetter(text[0]) ? ToleranceLetters.Read(text[0], dimension, nominal)
+                new ParseFault(ParseFaultKind.Empty, 0, 0, "nothing is written where a tolerance is expected", null)
+            );
+        var read =
+            text.Length == 1 && char.IsAsciiLetter(text[0]) ? ToleranceLetters.Read(text[0], dimension, nominal)
             : text.Length > 100
-                ? Failed(text, ParseFaultKind.OutOfRange,
-                $"'{Excerpt.Of(text)}' is too long for a tolerance, expected 100 characters at most")
+                ? Failed(
+                    text,
+                    ParseFaultKind.OutOfRange,
+                    $"'{Excerpt.Of(text)}' is too long for a tolerance, expected 100 characters at most"
+                )
             : ParseSides(text, dimension);
         if (!read.Is(out var tolerance, out _))
             return LookAlikes.TryFindFirst(text, out var found) ? LookAlike(text, found.Offset, found.Length, found.Name, dimension) : read;
         if (tolerance.IsRelative && tolerance.Lower < -1m)
             return Failed(text, ParseFaultKind.OutOfRange, $"'{Excerpt.Of(text)}' allows less than nothing, expected at most 100 % below");
         return tolerance.IsRelative && nominal is { Value: 0m }
-            ? Failed(text, ParseFaultKind.OutOfRange,
-                $"'{Excerpt.Of(text)}' of a nominal value of 0 has no meaning, expected a tolerance with a unit")
+            ? Failed(
+                text,
+                ParseFaultKind.OutOfRange,
+                $"'{Excerpt.Of(text)}' of a nominal value of 0 has no meaning, expected a tolerance with a unit"
+            )
             : read;
     }
 
     private static Parsed<Tolerance> ParseSides(ReadOnlySpan<char> text, Dimension dimension)
     {
-        var both = text.StartsWith("+/-") || text.StartsWith("-/+") ? 3 : text.StartsWith("+-") || text.StartsWith("-+") ? 2
-            : text[0] == '±' ? 1 : 0;
+        var both =
+            text.StartsWith("+/-") || text.StartsWith("-/+") ? 3
+            : text.StartsWith("+-") || text.StartsWith("-+") ? 2
+            : text[0] == '±' ? 1
+            : 0;
         var slash = both == 0 ? text.IndexOf('/') : -1;
-        if (slash >= 0) return ParseTwoSides(text, slash, dimension);
+        if (slash >= 0)
+            return ParseTwoSides(text, slash, dimension);
 
-        while (both > 0 && both < text.Length && QuantityText.IsSpace(text[both])) both++;
+        while (both > 0 && both < text.Length && QuantityText.IsSpace(text[both]))
+            both++;
         if (both == 0 && text[0] is '-' or '+')
             return Failed(text, ParseFaultKind.NotUnderstood, $"'{Excerpt.Of(text)}' has one side only, expected both, such as {Examples}");
-        if (Side(text[both..], dimension, out var width, out var relative) is { } fault) return Failed(Placed(fault, both, text));
+        if (Side(text[both..], dimension, out var width, out var relative) is { } fault)
+            return Failed(Placed(fault, both, text));
         return Parsed<Tolerance>.Of(new Tolerance(-width, width, relative ? null : dimension));
     }
 
@@ -64,20 +78,30 @@ public readonly partial record struct Tolerance
         if (Side(text[rightStart..], dimension, out var second, out var rightRelative) is { } rightFault)
             return Failed(Placed(rightFault, rightStart, text));
         if (leftRelative != rightRelative || leftSign * rightSign > 0 || (leftSign == 0 && first != 0m) || (rightSign == 0 && second != 0m))
-            return Failed(text, ParseFaultKind.NotUnderstood,
-                $"'{Excerpt.Of(text)}' has no lower and upper side, expected one with - and one with +");
+            return Failed(
+                text,
+                ParseFaultKind.NotUnderstood,
+                $"'{Excerpt.Of(text)}' has no lower and upper side, expected one with - and one with +"
+            );
 
         var (lower, upper) = leftSign < 0 || rightSign > 0 ? (-first, second) : (-second, first);
         return Parsed<Tolerance>.Of(new Tolerance(lower, upper, leftRelative ? null : dimension));
     }
 
-    private static int Sign(ReadOnlySpan<char> side) => side[0] switch { '-' => -1, '+' => 1, _ => 0 };
+    private static int Sign(ReadOnlySpan<char> side) =>
+        side[0] switch
+        {
+            '-' => -1,
+            '+' => 1,
+            _ => 0,
+        };
 
     /// <summary>Where the unit at the end of the text begins, counted back over everything that is no digit.</summary>
     private static int UnitStart(ReadOnlySpan<char> text)
     {
         var start = text.Length;
-        while (start > 0 && !char.IsAsciiDigit(text[start - 1])) start--;
+        while (start > 0 && !char.IsAsciiDigit(text[start - 1]))
+            start--;
         return start;
     }
 
@@ -88,11 +112,21 @@ public readonly partial record struct Tolerance
         relative = side.EndsWith("%") || side.EndsWith("ppm") || dimension is Dimension.Ratio or Dimension.Number;
         width = 0m;
         if (side is [] or ['-' or '+', ..])
-            return new ParseFault(ParseFaultKind.NotUnderstood, 0, side.Length,
-                $"no number where a tolerance is expected, such as {Examples}", null);
+            return new ParseFault(
+                ParseFaultKind.NotUnderstood,
+                0,
+                side.Length,
+                $"no number where a tolerance is expected, such as {Examples}",
+                null
+            );
         if (char.IsAsciiDigit(side[^1]) && QuantityText.Read(side, Dimension.Number, UnitPrint.Unstated, out _).Step is QuantityStep.Done)
-            return new ParseFault(ParseFaultKind.UnitMissing, 0, side.Length,
-                $"'{Excerpt.Of(side)}' has no unit, expected % or the unit of the value", null);
+            return new ParseFault(
+                ParseFaultKind.UnitMissing,
+                0,
+                side.Length,
+                $"'{Excerpt.Of(side)}' has no unit, expected % or the unit of the value",
+                null
+            );
         if (QuantityText.Parse(side, relative ? Dimension.Ratio : dimension).Is(out var quantity, out var fault))
         {
             width = quantity.Value;
@@ -101,8 +135,10 @@ public readonly partial record struct Tolerance
 
         return fault.Kind switch
         {
-            ParseFaultKind.UnitUnknown =>
-                fault with { Message = $"unit of '{Excerpt.Of(side)}' is not known, expected % or the unit of the value" },
+            ParseFaultKind.UnitUnknown => fault with
+            {
+                Message = $"unit of '{Excerpt.Of(side)}' is not known, expected % or the unit of the value",
+            },
             ParseFaultKind.NotUnderstood => fault with { Message = $"'{Excerpt.Of(side)}' is no tolerance, expected {Examples}" },
             _ => fault,
         };
@@ -119,7 +155,8 @@ public readonly partial record struct Tolerance
     private static Parsed<Tolerance> LookAlike(ReadOnlySpan<char> text, int offset, int length, string name, Dimension dimension)
     {
         var plain = LookAlikes.Plain(text);
-        var good = plain.Length > 0
+        var good =
+            plain.Length > 0
             && (plain.Length > 1 ? ParseSides(plain, dimension) : ToleranceLetters.Read(plain[0], dimension)).Fault is null;
         return Failed(new ParseFault(ParseFaultKind.LookAlike, offset, length, $"{name} in '{Excerpt.Of(text)}'", good ? plain : null));
     }

@@ -47,20 +47,24 @@ public readonly partial record struct Tolerance
         var (lower, upper) = one <= other ? (one, other) : (other, one);
         return new Interval(
             lower < 0m && DimensionFacts.Least(nominal.Dimension) == 0m ? null : nominal with { Value = lower },
-            nominal with { Value = upper });
+            nominal with
+            {
+                Value = upper,
+            }
+        );
     }
 
     /// <summary>The canonical text: ±20 %, -10/+50 %, 0/+100 %, ±0.5 pF.</summary>
     public override string ToString()
     {
-        if (Lower == -Upper) return $"±{Side(Upper)}";
-        return IsRelative
-            ? $"{Signed(Lower)[..^2]}/{Signed(Upper)}"
-            : $"{Signed(Lower)}/{Signed(Upper)}";
+        if (Lower == -Upper)
+            return $"±{Side(Upper)}";
+        return IsRelative ? $"{Signed(Lower)[..^2]}/{Signed(Upper)}" : $"{Signed(Lower)}/{Signed(Upper)}";
     }
 
     private static Tolerance Checked(decimal lower, decimal upper, Dimension? dimension) =>
-        lower <= upper ? new Tolerance(lower, upper, dimension)
+        lower <= upper
+            ? new Tolerance(lower, upper, dimension)
             : throw new ArgumentException("The lower deviation is above the upper one.", nameof(lower));
 
     private string Signed(decimal deviation) => $"{(deviation < 0m ? "-" : deviation > 0m ? "+" : "")}{Side(Math.Abs(deviation))}";

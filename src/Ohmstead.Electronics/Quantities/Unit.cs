@@ -11,7 +11,8 @@ internal readonly record struct Unit(string Spelling, int Power = 0, UnitForm Fo
     internal bool Spells(ReadOnlySpan<char> text, out int prefixPower)
     {
         prefixPower = 0;
-        if (Same(text)) return true;
+        if (Same(text))
+            return true;
         return Form is UnitForm.Prefixed or UnitForm.PrefixedAnyCase
             && text.Length == Spelling.Length + 1
             && TryPrefix(text[0], out prefixPower)

@@ -8,7 +8,8 @@ internal static class UnitLookup
     {
         foreach (ref readonly var unit in UnitTable.Of(dimension))
         {
-            if (!unit.Spells(text, out var prefix)) continue;
+            if (!unit.Spells(text, out var prefix))
+                continue;
             power = unit.Power + prefix;
             multiplier = unit.Multiplier;
             return true;
@@ -30,8 +31,10 @@ internal static class UnitLookup
         Dimension? code = null;
         foreach (var dimension in Enum.GetValues<Dimension>())
         {
-            if (dimension == expected || !(TryFind(dimension, text, out _, out _) || IsTwoFacedFarad(dimension, text))) continue;
-            if (!letter || dimension is not (Dimension.Capacitance or Dimension.Resistance)) return dimension;
+            if (dimension == expected || !(TryFind(dimension, text, out _, out _) || IsTwoFacedFarad(dimension, text)))
+                continue;
+            if (!letter || dimension is not (Dimension.Capacitance or Dimension.Resistance))
+                return dimension;
             code ??= dimension;
         }
 
@@ -43,7 +46,8 @@ internal static class UnitLookup
     {
         foreach (var dimension in Enum.GetValues<Dimension>())
         {
-            if (dimension != expected && DimensionFacts.TryCodeLetter(dimension, letter, out _)) return dimension;
+            if (dimension != expected && DimensionFacts.TryCodeLetter(dimension, letter, out _))
+                return dimension;
         }
 
         return null;
@@ -54,12 +58,14 @@ internal static class UnitLookup
     internal static string? Nearest(Dimension dimension, string text)
     {
         string? best = null;
-        if (text.AsSpan().ContainsAnyInRange('0', '9') || text.Contains(' ', StringComparison.Ordinal)) return null;
+        if (text.AsSpan().ContainsAnyInRange('0', '9') || text.Contains(' ', StringComparison.Ordinal))
+            return null;
         var least = text.Length >= 5 ? 3 : 2;
         foreach (var unit in Candidates(dimension))
         {
             var distance = Distance(text, unit);
-            if (distance >= least || text.Length < 2 || char.ToUpperInvariant(text[0]) != char.ToUpperInvariant(unit[0])) continue;
+            if (distance >= least || text.Length < 2 || char.ToUpperInvariant(text[0]) != char.ToUpperInvariant(unit[0]))
+                continue;
             (best, least) = (unit, distance);
         }
 
@@ -68,15 +74,18 @@ internal static class UnitLookup
 
     private static IEnumerable<string> Candidates(Dimension dimension)
     {
-        foreach (var usual in UnitTable.Usual(dimension)) yield return usual;
-        foreach (var unit in UnitTable.Of(dimension).ToArray()) yield return unit.Spelling;
+        foreach (var usual in UnitTable.Usual(dimension))
+            yield return usual;
+        foreach (var unit in UnitTable.Of(dimension).ToArray())
+            yield return unit.Spelling;
     }
 
     /// <summary>The number of letters to add, drop or change, upper and lower case taken as one.</summary>
     private static int Distance(string left, string right)
     {
         var row = new int[right.Length + 1];
-        for (var j = 0; j <= right.Length; j++) row[j] = j;
+        for (var j = 0; j <= right.Length; j++)
+            row[j] = j;
         for (var i = 1; i <= left.Length; i++)
         {
             var diagonal = row[0];

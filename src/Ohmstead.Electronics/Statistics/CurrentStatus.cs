@@ -12,14 +12,29 @@ public static class CurrentStatus
 
     /// <summary>The estimate at each age, ages rising and each once; the share never falls.</summary>
     public static Outcome<IReadOnlyList<ShareBad>> Of(IReadOnlyList<Inspection> inspections) =>
-        Domain.Of(
-            Domain.That(inspections.Count > 0, "nothing was inspected"),
-            inspections.Select(i => Domain.NotNegative("age", i.Age)
-                ?? Domain.That(i.Looked >= 1 && i.Bad >= 0 && i.Bad <= i.Looked,
-                $"{Figures.Text(i.Bad)} bad of {Figures.Text(i.Looked)} cannot be"))
-                .FirstOrDefault(f => f is not null))
-        .Compute<IReadOnlyList<ShareBad>>(() => [.. Pool([.. inspections.GroupBy(i => i.Age).OrderBy(g => g.Key)
-            .Select(g => new Inspection(g.Key, g.Sum(i => i.Bad), g.Sum(i => i.Looked)))])]);
+        Domain
+            .Of(
+                Domain.That(inspections.Count > 0, "nothing was inspected"),
+                inspections
+                    .Select(i =>
+                        Domain.NotNegative("age", i.Age)
+                        ?? Domain.That(
+                            i.Looked >= 1 && i.Bad >= 0 && i.Bad <= i.Looked,
+                            $"{Figures.Text(i.Bad)} bad of {Figures.Text(i.Looked)} cannot be"
+                        )
+                    )
+                    .FirstOrDefault(f => f is not null)
+            )
+            .Compute<IReadOnlyList<ShareBad>>(() =>
+                [
+                    .. Pool([
+                        .. inspections
+                            .GroupBy(i => i.Age)
+                            .OrderBy(g => g.Key)
+                            .Select(g => new Inspection(g.Key, g.Sum(i => i.Bad), g.Sum(i => i.Looked))),
+                    ]),
+                ]
+            );
 
     private static IEnumerable<ShareBad> Pool(IReadOnlyList<Inspection> rows)
     {

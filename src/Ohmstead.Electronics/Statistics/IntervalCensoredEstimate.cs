@@ -10,8 +10,10 @@ namespace Ohmstead.Electronics.Statistics;
 public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses, int Rounds)
 {
     private const int MostRounds = 100_000;
+
     // Masses that end at nought get there slowly: one that is still this much in motion changes no figure anybody reads.
     private const double Settled = 1e-9;
+
     // Where all masses that an item may belong to have gone to nought.
     private const double Least = double.Epsilon * 1e10;
 
@@ -22,32 +24,45 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
     public double ShareFailedBy(double age) => Math.Clamp(Masses.Where(m => m.By <= age).Sum(m => m.Probability), 0, 1);
 
     /// <summary>The estimate, or a refusal for impossible observations or when the iteration does not settle.</summary>
-    public static Outcome<IntervalCensoredEstimate> Of(IReadOnlyList<LifeObservation> observations) => OfCounted(LikeItems.Of(observations));
+    public static Outcome<IntervalCensoredEstimate> Of(IReadOnlyList<LifeObservation> observations) =>
+        OfCounted(LikeItems.Of(observations));
 
     /// <summary>The estimate from items that are counted already: those of which the same is known move together.</summary>
     public static Outcome<IntervalCensoredEstimate> OfCounted(IReadOnlyList<LikeItems> items) =>
-        LifeObservation.Check(items).Flatten(items, static groups =>
-        {
-            (Bound Left, Bound Right)[] ranges = [.. groups.Select(g => Range(g.Known))];
-            (Bound Left, Bound Right)[] innermost = [.. Innermost(ranges)];
-            // Ages may be exact to the day; those between the same masses move together.
-            Cover[] covers = [.. ranges.Zip(groups, (r, g) => Cover.Of(r, innermost, g.Count)).GroupBy(c => (c.First, c.End)).Select(c => new Cover(c.Key.First, c.Key.End, c.Sum(one => one.Count)))];
-            int count = groups.Sum(g => g.Count);
-            double[] masses = new double[innermost.Length];
-            double[] sums = new double[masses.Length + 1];
-            double[] weights = new double[masses.Length + 1];
-            Array.Fill(masses, 1.0 / masses.Length);
-            for (int round = 1; round <= MostRounds; round++)
+        LifeObservation
+            .Check(items)
+            .Flatten(items, static groups =>
             {
-                if (Improve(masses, covers, count, sums, weights) < Settled)
+                (Bound Left, Bound Right)[] ranges = [.. groups.Select(g => Range(g.Known))];
+                (Bound Left, Bound Right)[] innermost = [.. Innermost(ranges)];
+                // Ages may be exact to the day; those between the same masses move together.
+                Cover[] covers =
+                [
+                    .. ranges
+                        .Zip(groups, (r, g) => Cover.Of(r, innermost, g.Count))
+                        .GroupBy(c => (c.First, c.End))
+                        .Select(c => new Cover(c.Key.First, c.Key.End, c.Sum(one => one.Count))),
+                ];
+                int count = groups.Sum(g => g.Count);
+                double[] masses = new double[innermost.Length];
+                double[] sums = new double[masses.Length + 1];
+                double[] weights = new double[masses.Length + 1];
+                Array.Fill(masses, 1.0 / masses.Length);
+                for (int round = 1; round <= MostRounds; round++)
                 {
-                    return Outcome<IntervalCensoredEstimate>.Of(new IntervalCensoredEstimate([.. innermost.Select((b, j) =>
-                        new FailureMass(b.Left.Age, b.Right.Age, masses[j]))], round));
+                    if (Improve(masses, covers, count, sums, weights) < Settled)
+                    {
+                        return Outcome<IntervalCensoredEstimate>.Of(
+                            new IntervalCensoredEstimate(
+                                [.. innermost.Select((b, j) => new FailureMass(b.Left.Age, b.Right.Age, masses[j]))],
+                                round
+                            )
+                        );
+                    }
                 }
-            }
 
-            return Outcome<IntervalCensoredEstimate>.Refused("the estimate does not settle");
-        });
+                return Outcome<IntervalCensoredEstimate>.Refused("the estimate does not settle");
+            });
 
     // One step of expectation and maximisation: every item shares itself out over the masses it may belong to. Returns the largest change. There may be
     // a thousand steps, so they work in the same two arrays.
@@ -69,7 +84,8 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
             weights[cover.End] -= share;
         }
 
-        double largest = 0, weight = 0;
+        double largest = 0,
+            weight = 0;
         for (int j = 0; j < masses.Length; j++)
         {
             weight += weights[j];
@@ -89,8 +105,10 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
     // Only a left end directly followed by a right end can carry probability.
     private static IEnumerable<(Bound Left, Bound Right)> Innermost((Bound Left, Bound Right)[] ranges)
     {
-        List<(Bound Bound, bool IsLeft)> ends = [.. ranges.Select(r =>
-            (r.Left, true)).Concat(ranges.Select(r => (r.Right, false))).Distinct().Order()];
+        List<(Bound Bound, bool IsLeft)> ends =
+        [
+            .. ranges.Select(r => (r.Left, true)).Concat(ranges.Select(r => (r.Right, false))).Distinct().Order(),
+        ];
         for (int i = 0; i + 1 < ends.Count; i++)
         {
             if (ends[i].IsLeft && !ends[i + 1].IsLeft)

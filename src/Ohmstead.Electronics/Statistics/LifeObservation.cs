@@ -20,11 +20,18 @@ public readonly record struct LifeObservation(double After, double? By)
 
     internal bool IsExact => By == After;
 
-    internal string? Fault => Domain.NotNegative("age", After)
-        ?? (By is { } by ? Domain.Positive("age at failure", by)
-            ?? Domain.That(by >= After, $"failed by {Figures.Text(by)} but good at {Figures.Text(After)}") : null);
+    internal string? Fault =>
+        Domain.NotNegative("age", After)
+        ?? (
+            By is { } by
+                ? Domain.Positive("age at failure", by)
+                    ?? Domain.That(by >= After, $"failed by {Figures.Text(by)} but good at {Figures.Text(After)}")
+                : null
+        );
 
-    internal static Domain Check(IReadOnlyList<LikeItems> items) => Domain.Of(
-        Domain.That(items.Count > 0, "no item was observed"),
-        items.Select(i => i.Known.Fault).FirstOrDefault(f => f is not null));
+    internal static Domain Check(IReadOnlyList<LikeItems> items) =>
+        Domain.Of(
+            Domain.That(items.Count > 0, "no item was observed"),
+            items.Select(i => i.Known.Fault).FirstOrDefault(f => f is not null)
+        );
 }

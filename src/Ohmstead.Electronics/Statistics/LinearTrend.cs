@@ -26,8 +26,8 @@ public sealed record LinearTrend
     }
 
     /// <summary>Where the formulas come from.</summary>
-    public static Source Source { get; } = Source.FromMemory("JCGM 100:2008; NIST/SEMATECH e-Handbook of Statistical Methods",
-        "H.3; 4.1.4");
+    public static Source Source { get; } =
+        Source.FromMemory("JCGM 100:2008; NIST/SEMATECH e-Handbook of Statistical Methods", "H.3; 4.1.4");
 
     /// <summary>How many readings.</summary>
     public int Count { get; }
@@ -62,11 +62,13 @@ public sealed record LinearTrend
 
     /// <summary>The line, or a refusal for fewer than three readings or readings all at one x.</summary>
     public static Outcome<LinearTrend> Of(IReadOnlyList<TrendPoint> points) =>
-        Domain.Of(
-            Domain.That(points.Count >= 3, $"{Figures.Text(points.Count)} readings, expected three or more for a trend"),
-            points.Select(p => Domain.Finite("x", p.X) ?? Domain.Finite("y", p.Y)).FirstOrDefault(f => f is not null),
-            Domain.That(points.Select(p => p.X).Distinct().Count() > 1, "all readings were taken at one and the same time"))
-        .Compute(() => new LinearTrend(points));
+        Domain
+            .Of(
+                Domain.That(points.Count >= 3, $"{Figures.Text(points.Count)} readings, expected three or more for a trend"),
+                points.Select(p => Domain.Finite("x", p.X) ?? Domain.Finite("y", p.Y)).FirstOrDefault(f => f is not null),
+                Domain.That(points.Select(p => p.X).Distinct().Count() > 1, "all readings were taken at one and the same time")
+            )
+            .Compute(() => new LinearTrend(points));
 
     /// <summary>The value on the line.</summary>
     public double At(double x) => Intercept + (Slope * x);
@@ -75,65 +77,78 @@ public sealed record LinearTrend
     public double LineDeviation(double x) => ResidualDeviation * Math.Sqrt((1.0 / Count) + (Squared(x - meanX) / sumSquaresX));
 
     /// <summary>Where a new reading at x is expected, y ± t(n-2) s sqrt(1 + 1/n + (x - mean)²/Sxx).</summary>
-    public Outcome<ConfidenceInterval> Prediction(double x, double confidence = 0.95) => Checked(x, confidence).Compute(() =>
-    {
-        double half = Student(confidence) * PredictionDeviation(x);
-        return new ConfidenceInterval(At(x) - half, At(x) + half, confidence);
-    });
+    public Outcome<ConfidenceInterval> Prediction(double x, double confidence = 0.95) =>
+        Checked(x, confidence)
+            .Compute(() =>
+            {
+                double half = Student(confidence) * PredictionDeviation(x);
+                return new ConfidenceInterval(At(x) - half, At(x) + half, confidence);
+            });
 
     /// <summary>Where the line itself is expected at x.</summary>
-    public Outcome<ConfidenceInterval> Line(double x, double confidence = 0.95) => Checked(x, confidence).Compute(() =>
-    {
-        double half = Student(confidence) * LineDeviation(x);
-        return new ConfidenceInterval(At(x) - half, At(x) + half, confidence);
-    });
+    public Outcome<ConfidenceInterval> Line(double x, double confidence = 0.95) =>
+        Checked(x, confidence)
+            .Compute(() =>
+            {
+                double half = Student(confidence) * LineDeviation(x);
+                return new ConfidenceInterval(At(x) - half, At(x) + half, confidence);
+            });
 
     /// <summary>
     /// When a rising quantity may reach an upper limit: the first x, from the last reading on, where the upper prediction limit is on it.
     /// That is the one to report; the line itself gets there later.
     /// </summary>
     public Outcome<Worked<double>> UpperLimitCrossing(double limit, double confidence = 0.95) =>
-        Domain.Of(Domain.Finite("limit", limit), Domain.Within("confidence", confidence, 0.5, 0.9999)).Flatten(() =>
-        {
-            double t = Student(confidence);
-            double Upper(double x) => At(x) + (t * PredictionDeviation(x));
-            if (Upper(lastX) >= limit)
+        Domain
+            .Of(Domain.Finite("limit", limit), Domain.Within("confidence", confidence, 0.5, 0.9999))
+            .Flatten(() =>
             {
-                return Outcome<Worked<double>>.Of(Crossed(lastX, limit, "reached already at the last reading"));
-            }
+                double t = Student(confidence);
+                double Upper(double x) => At(x) + (t * PredictionDeviation(x));
+                if (Upper(lastX) >= limit)
+                {
+                    return Outcome<Worked<double>>.Of(Crossed(lastX, limit, "reached already at the last reading"));
+                }
 
-            const double MostSpans = 20;
-            double far = lastX + (MostSpans * span);
-            if (Upper(far) < limit)
-            {
-                return Outcome<Worked<double>>.Refused($"the trend does not reach {Figures.Text(limit)} within {Figures.Text(MostSpans)} times the time observed");
-            }
+                const double MostSpans = 20;
+                double far = lastX + (MostSpans * span);
+                if (Upper(far) < limit)
+                {
+                    return Outcome<Worked<double>>.Refused(
+                        $"the trend does not reach {Figures.Text(limit)} within {Figures.Text(MostSpans)} times the time observed"
+                    );
+                }
 
-            double crossing = MathNet.Numerics.RootFinding.Brent.FindRoot(x => Upper(x) - limit, lastX, far, 1e-10 * span, 200);
-            return Outcome<Worked<double>>.Of(Crossed(crossing, limit,
-                $"the upper prediction limit reaches {Figures.Text(limit)} at {Figures.Text(crossing, 4)}"));
-        });
+                double crossing = MathNet.Numerics.RootFinding.Brent.FindRoot(x => Upper(x) - limit, lastX, far, 1e-10 * span, 200);
+                return Outcome<Worked<double>>.Of(
+                    Crossed(crossing, limit, $"the upper prediction limit reaches {Figures.Text(limit)} at {Figures.Text(crossing, 4)}")
+                );
+            });
 
     /// <summary>The interval of the slope, slope ± t(n-2) times its standard deviation. When it holds 0, no drift can be told from the scatter.</summary>
     public Outcome<ConfidenceInterval> SlopeInterval(double confidence = 0.95) =>
-        Domain.Of(Domain.Within("confidence", confidence, 0.5, 0.9999)).Compute(() =>
-        {
-            double half = Student(confidence) * SlopeDeviation;
-            return new ConfidenceInterval(Slope - half, Slope + half, confidence);
-        });
+        Domain
+            .Of(Domain.Within("confidence", confidence, 0.5, 0.9999))
+            .Compute(() =>
+            {
+                double half = Student(confidence) * SlopeDeviation;
+                return new ConfidenceInterval(Slope - half, Slope + half, confidence);
+            });
 
     /// <summary>When the line itself reaches a value, or null when it does not move.</summary>
     public double? LineReaches(double value) => Slope == 0 ? null : (value - Intercept) / Slope;
 
-    private Worked<double> Crossed(double x, double limit, string words) => new(x, words, Source)
-    {
-        Remarks =
-        [
-            .. LineReaches(limit) is { } line && Slope > 0 ? [$"the line itself reaches it at {Figures.Text(line, 4)}"]
-                : Array.Empty<string>(),
-            .. x > lastX + span ? ["beyond one more of the time observed: a guess"] : Array.Empty<string>(),
-        ],
-    };
+    private Worked<double> Crossed(double x, double limit, string words) =>
+        new(x, words, Source)
+        {
+            Remarks =
+            [
+                .. LineReaches(limit) is { } line && Slope > 0
+                    ? [$"the line itself reaches it at {Figures.Text(line, 4)}"]
+                    : Array.Empty<string>(),
+                .. x > lastX + span ? ["beyond one more of the time observed: a guess"] : Array.Empty<string>(),
+            ],
+        };
 
     private double PredictionDeviation(double x) => ResidualDeviation * Math.Sqrt(1 + (1.0 / Count) + (Squared(x - meanX) / sumSquaresX));
 

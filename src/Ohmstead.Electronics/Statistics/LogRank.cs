@@ -16,27 +16,31 @@ public sealed record LogRank(double ChiSquare, double Probability, double Expect
     public static Outcome<LogRank> Of(IReadOnlyList<FollowedItem> first, IReadOnlyList<FollowedItem> second)
     {
         IReadOnlyList<FollowedItem> all = [.. first, .. second];
-        return SurvivalCurve.Check(all).Flatten(() =>
-        {
-            double expected = 0, variance = 0;
-            foreach (double age in all.Where(i => i.Failed).Select(i => i.Until).Distinct())
+        return SurvivalCurve
+            .Check(all)
+            .Flatten(() =>
             {
-                double atRisk = AtRisk(all, age), inFirst = AtRisk(first, age);
-                double failures = all.Count(i => i.Failed && i.Until == age);
-                expected += failures * inFirst / atRisk;
-                variance += atRisk > 1 ? failures * inFirst * (atRisk - inFirst) * (atRisk - failures) / (atRisk * atRisk * (atRisk - 1))
-                    : 0;
-            }
+                double expected = 0,
+                    variance = 0;
+                foreach (double age in all.Where(i => i.Failed).Select(i => i.Until).Distinct())
+                {
+                    double atRisk = AtRisk(all, age),
+                        inFirst = AtRisk(first, age);
+                    double failures = all.Count(i => i.Failed && i.Until == age);
+                    expected += failures * inFirst / atRisk;
+                    variance +=
+                        atRisk > 1 ? failures * inFirst * (atRisk - inFirst) * (atRisk - failures) / (atRisk * atRisk * (atRisk - 1)) : 0;
+                }
 
-            int observed = first.Count(i => i.Failed);
-            if (variance <= 0)
-            {
-                return Outcome<LogRank>.Refused("the groups were never under observation together when something failed");
-            }
+                int observed = first.Count(i => i.Failed);
+                if (variance <= 0)
+                {
+                    return Outcome<LogRank>.Refused("the groups were never under observation together when something failed");
+                }
 
-            double chiSquare = (observed - expected) * (observed - expected) / variance;
-            return Outcome<LogRank>.Of(new LogRank(chiSquare, 1 - ChiSquared.CDF(1, chiSquare), expected, observed));
-        });
+                double chiSquare = (observed - expected) * (observed - expected) / variance;
+                return Outcome<LogRank>.Of(new LogRank(chiSquare, 1 - ChiSquared.CDF(1, chiSquare), expected, observed));
+            });
     }
 
     private static int AtRisk(IReadOnlyList<FollowedItem> items, double age) => items.Count(i => i.From < age && i.Until >= age);

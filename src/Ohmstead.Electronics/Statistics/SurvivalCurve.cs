@@ -12,30 +12,42 @@ public sealed record SurvivalCurve(IReadOnlyList<SurvivalStep> Steps)
     public double? Median => Steps.FirstOrDefault(s => s.Survival <= 0.5 + 1e-12)?.Age;
 
     /// <summary>The estimate from followed items; delayed entry is counted.</summary>
-    public static Outcome<SurvivalCurve> Of(IReadOnlyList<FollowedItem> items) => Check(items).Compute(() =>
-    {
-        List<SurvivalStep> steps = [];
-        double survival = 1, greenwood = 0;
-        foreach (double age in items.Where(i => i.Failed).Select(i => i.Until).Distinct().Order())
-        {
-            int atRisk = items.Count(i => i.From < age && i.Until >= age);
-            int failures = items.Count(i => i.Failed && i.Until == age);
-            survival *= 1 - ((double)failures / atRisk);
-            greenwood += atRisk == failures ? 0 : failures / ((double)atRisk * (atRisk - failures));
-            steps.Add(new SurvivalStep(age, atRisk, failures, survival, survival > 0 ? survival * Math.Sqrt(greenwood) : null));
-        }
+    public static Outcome<SurvivalCurve> Of(IReadOnlyList<FollowedItem> items) =>
+        Check(items)
+            .Compute(() =>
+            {
+                List<SurvivalStep> steps = [];
+                double survival = 1,
+                    greenwood = 0;
+                foreach (double age in items.Where(i => i.Failed).Select(i => i.Until).Distinct().Order())
+                {
+                    int atRisk = items.Count(i => i.From < age && i.Until >= age);
+                    int failures = items.Count(i => i.Failed && i.Until == age);
+                    survival *= 1 - ((double)failures / atRisk);
+                    greenwood += atRisk == failures ? 0 : failures / ((double)atRisk * (atRisk - failures));
+                    steps.Add(new SurvivalStep(age, atRisk, failures, survival, survival > 0 ? survival * Math.Sqrt(greenwood) : null));
+                }
 
-        return new SurvivalCurve(steps);
-    });
+                return new SurvivalCurve(steps);
+            });
 
     /// <summary>The share good at an age.</summary>
     public double At(double age) => Steps.LastOrDefault(s => s.Age <= age)?.Survival ?? 1;
 
-    internal static Domain Check(IReadOnlyList<FollowedItem> items) => Domain.Of(
-        Domain.That(items.Count > 0, "no item was followed"),
-        items.Select(i => Domain.NotNegative("age at entry", i.From) ?? Domain.Positive("age", i.Until)
-            ?? Domain.That(i.Until > i.From, $"an item left at {Figures.Text(i.Until)}, not after it entered at {Figures.Text(i.From)}"))
-            .FirstOrDefault(f => f is not null));
+    internal static Domain Check(IReadOnlyList<FollowedItem> items) =>
+        Domain.Of(
+            Domain.That(items.Count > 0, "no item was followed"),
+            items
+                .Select(i =>
+                    Domain.NotNegative("age at entry", i.From)
+                    ?? Domain.Positive("age", i.Until)
+                    ?? Domain.That(
+                        i.Until > i.From,
+                        $"an item left at {Figures.Text(i.Until)}, not after it entered at {Figures.Text(i.From)}"
+                    )
+                )
+                .FirstOrDefault(f => f is not null)
+        );
 }
 
 /// <summary>What happened at one failure age.</summary>

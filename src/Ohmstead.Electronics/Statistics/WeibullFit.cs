@@ -34,29 +34,48 @@ public sealed record WeibullFit(Weibull Life, double LogLikelihood, double LogSc
     public static Outcome<WeibullFit> OfCounted(IReadOnlyList<LikeItems> items)
     {
         int failures = items.Where(i => i.Known.By is not null).Sum(i => i.Count);
-        return Domain.Of(
-            Domain.That(failures > 0, "no failure was seen: use the upper limit for no failures instead"),
-            Domain.That(failures >= LeastFailures, $"{Figures.Text(failures)} failures, expected three or more"),
-            Domain.That(items.Where(i => i.Known.By is not null).Select(i => i.Known).Distinct().Count() > 1,
-                "all failures have one and the same age"),
-            items.Select(i => i.Known.Fault).FirstOrDefault(f => f is not null))
-        .Flatten(() => WeibullLikelihood.Maximise(items) is { } found
-            ? Accept(found, failures, items.Sum(i => i.Count))
-            : Outcome<WeibullFit>.Refused("the likelihood has no maximum that can be found"));
+        return Domain
+            .Of(
+                Domain.That(failures > 0, "no failure was seen: use the upper limit for no failures instead"),
+                Domain.That(failures >= LeastFailures, $"{Figures.Text(failures)} failures, expected three or more"),
+                Domain.That(
+                    items.Where(i => i.Known.By is not null).Select(i => i.Known).Distinct().Count() > 1,
+                    "all failures have one and the same age"
+                ),
+                items.Select(i => i.Known.Fault).FirstOrDefault(f => f is not null)
+            )
+            .Flatten(() =>
+                WeibullLikelihood.Maximise(items) is { } found
+                    ? Accept(found, failures, items.Sum(i => i.Count))
+                    : Outcome<WeibullFit>.Refused("the likelihood has no maximum that can be found")
+            );
     }
 
-    private static Outcome<WeibullFit> Accept(WeibullLikelihood.Maximum found, int failures, int items) => found.Shape switch
-    {
-        > LargestShape => Outcome<WeibullFit>.Refused($"the shape comes to {Figures.Text(found.Shape, 3)}, expected at most 10: the failures lie too close together for a Weibull life"),
-        < SmallestShape => Outcome<WeibullFit>.Refused($"the shape comes to {Figures.Text(found.Shape, 3)}, expected at least 0.05"),
-        _ => Outcome<WeibullFit>.Of(new WeibullFit(new Weibull(found.Shape, found.Scale), found.LogLikelihood, found.LogScaleError,
-            found.LogShapeError, failures, items)),
-    };
+    private static Outcome<WeibullFit> Accept(WeibullLikelihood.Maximum found, int failures, int items) =>
+        found.Shape switch
+        {
+            > LargestShape => Outcome<WeibullFit>.Refused(
+                $"the shape comes to {Figures.Text(found.Shape, 3)}, expected at most 10: the failures lie too close together for a Weibull life"
+            ),
+            < SmallestShape => Outcome<WeibullFit>.Refused($"the shape comes to {Figures.Text(found.Shape, 3)}, expected at least 0.05"),
+            _ => Outcome<WeibullFit>.Of(
+                new WeibullFit(
+                    new Weibull(found.Shape, found.Scale),
+                    found.LogLikelihood,
+                    found.LogScaleError,
+                    found.LogShapeError,
+                    failures,
+                    items
+                )
+            ),
+        };
 
     private static Outcome<ConfidenceInterval> Interval(double value, double error, double confidence) =>
-        Domain.Of(Domain.Within("confidence", confidence, 0.5, 0.9999)).Compute(() =>
-        {
-            double factor = Math.Exp(Normal.InvCDF(0, 1, (1 + confidence) / 2) * error);
-            return new ConfidenceInterval(value / factor, value * factor, confidence);
-        });
+        Domain
+            .Of(Domain.Within("confidence", confidence, 0.5, 0.9999))
+            .Compute(() =>
+            {
+                double factor = Math.Exp(Normal.InvCDF(0, 1, (1 + confidence) / 2) * error);
+                return new ConfidenceInterval(value / factor, value * factor, confidence);
+            });
 }

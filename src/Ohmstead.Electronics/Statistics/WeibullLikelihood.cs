@@ -62,10 +62,15 @@ internal static class WeibullLikelihood
             double here = f(mu, v);
             (double up, double down) = (f(mu + Step, v), f(mu - Step, v));
             (double right, double left) = (f(mu, v + Step), f(mu, v - Step));
-            double mixed = (f(mu + Step, v + Step) - f(mu + Step, v - Step) - f(mu - Step, v + Step)
-                + f(mu - Step, v - Step)) / (4 * Step * Step);
-            return new Slopes((up - down) / (2 * Step), (right - left) / (2 * Step), (up - (2 * here) + down) / (Step * Step),
-                (right - (2 * here) + left) / (Step * Step), mixed);
+            double mixed =
+                (f(mu + Step, v + Step) - f(mu + Step, v - Step) - f(mu - Step, v + Step) + f(mu - Step, v - Step)) / (4 * Step * Step);
+            return new Slopes(
+                (up - down) / (2 * Step),
+                (right - left) / (2 * Step),
+                (up - (2 * here) + down) / (Step * Step),
+                (right - (2 * here) + left) / (Step * Step),
+                mixed
+            );
         }
 
         // Newton's step where the surface is a hill, else straight uphill.
@@ -90,7 +95,8 @@ internal static class WeibullLikelihood
     {
         internal double Typical => double.IsFinite(LogAfter) && LogBy is { } by ? (LogAfter + by) / 2 : LogBy ?? LogAfter;
 
-        internal static Term Of(LifeObservation o, int count) => new(Math.Log(o.After), o.By is { } by ? Math.Log(by) : null, o.IsExact, count);
+        internal static Term Of(LifeObservation o, int count) =>
+            new(Math.Log(o.After), o.By is { } by ? Math.Log(by) : null, o.IsExact, count);
 
         internal double Log(double mu, double shape)
         {

@@ -62,23 +62,29 @@ public static class CapacitorKindFacts
 
     // The kinds that hold their value closely with temperature and time.
     internal static bool IsStable(this CapacitorKind kind) =>
-        kind is CapacitorKind.CeramicClass1 or CapacitorKind.Mica or CapacitorKind.Polystyrene or CapacitorKind.Polypropylene or CapacitorKind.Polycarbonate;
+        kind
+            is CapacitorKind.CeramicClass1
+                or CapacitorKind.Mica
+                or CapacitorKind.Polystyrene
+                or CapacitorKind.Polypropylene
+                or CapacitorKind.Polycarbonate;
 
-    internal static string Words(this CapacitorKind kind) => kind switch
-    {
-        CapacitorKind.AluminiumWet => "aluminium electrolytic",
-        CapacitorKind.Polymer => "polymer",
-        CapacitorKind.TantalumSolid => "solid tantalum",
-        CapacitorKind.TantalumWet => "wet tantalum",
-        CapacitorKind.Polyester => "polyester",
-        CapacitorKind.Polypropylene => "polypropylene",
-        CapacitorKind.Polystyrene => "polystyrene",
-        CapacitorKind.Polycarbonate => "polycarbonate",
-        CapacitorKind.Paper => "paper",
-        CapacitorKind.MetallisedPaper => "metallised paper",
-        CapacitorKind.CeramicClass1 => "class 1 ceramic",
-        CapacitorKind.CeramicClass2 => "class 2 ceramic",
-        CapacitorKind.Mica => "mica",
-        _ => "suppression capacitor",
-    };
+    internal static string Words(this CapacitorKind kind) =>
+        kind switch
+        {
+            CapacitorKind.AluminiumWet => "aluminium electrolytic",
+            CapacitorKind.Polymer => "polymer",
+            CapacitorKind.TantalumSolid => "solid tantalum",
+            CapacitorKind.TantalumWet => "wet tantalum",
+            CapacitorKind.Polyester => "polyester",
+            CapacitorKind.Polypropylene => "polypropylene",
+            CapacitorKind.Polystyrene => "polystyrene",
+            CapacitorKind.Polycarbonate => "polycarbonate",
+            CapacitorKind.Paper => "paper",
+            CapacitorKind.MetallisedPaper => "metallised paper",
+            CapacitorKind.CeramicClass1 => "class 1 ceramic",
+            CapacitorKind.CeramicClass2 => "class 2 ceramic",
+            CapacitorKind.Mica => "mica",
+            _ => "suppression capacitor",
+        };
 }

@@ -55,7 +55,8 @@ public sealed record CapacitorPlace(CapacitorRole Role, CapacitorKind Kind, deci
     public bool IsOnMains => Role == CapacitorRole.Safety || SafetyClass != SafetyClass.None || Kind == CapacitorKind.Suppression;
 
     /// <summary>The a.c. voltage that a place on the mains asks for, in volt: the mark of the original, or what occurs there where that is more; null when neither is known.</summary>
-    public decimal? MainsVolts => AlternatingVolts ?? (RatedVolts is { } mark && WorstVolts is { } occurs ? Math.Max(mark, occurs) : RatedVolts ?? WorstVolts);
+    public decimal? MainsVolts =>
+        AlternatingVolts ?? (RatedVolts is { } mark && WorstVolts is { } occurs ? Math.Max(mark, occurs) : RatedVolts ?? WorstVolts);
 
     /// <summary>What it does there, where a place on the mains is one whatever its role says.</summary>
     internal CapacitorRole Duty => IsOnMains ? CapacitorRole.Safety : Role;

@@ -28,8 +28,14 @@ public static class MainsSubstitution
         Reason notice = Reason.Doubt(Safety, Hazards.SafetyNotice.Defer);
         if (may.Value && IsOfTheOther(place, offered, ratedVolts))
         {
-            return [byClass, notice, Reason.Against(Voltage, () =>
-                $"{Figures.Text(ratedVolts!.Value)} V is the mark of its {offered.AcrossTheLine()}: a {offered.ToEarth()} ends at {Figures.Text(SafetyCapacitor.HighestVolts(offered) ?? 0m)} V, write the voltage of that")];
+            return
+            [
+                byClass,
+                notice,
+                Reason.Against(Voltage, () =>
+                    $"{Figures.Text(ratedVolts!.Value)} V is the mark of its {offered.AcrossTheLine()}: a {offered.ToEarth()} ends at {Figures.Text(SafetyCapacitor.HighestVolts(offered) ?? 0m)} V, write the voltage of that"
+                ),
+            ];
         }
 
         return volts is { } asked ? [byClass, notice, ByVoltage(asked, ratedVolts)]
@@ -41,13 +47,19 @@ public static class MainsSubstitution
     private static bool IsOfTheOther(SafetyClass place, SafetyClass offered, decimal? ratedVolts) =>
         place.IsY() && offered.IsBoth() && ratedVolts is { } mark && mark > SafetyCapacitor.HighestVolts(offered);
 
-    private static Reason Unseen(Worked<bool> may) => may.Value ? Reason.For(Voltage, may.Arithmetic, may.Source) : Reason.Against(Voltage, may.Arithmetic, may.Source);
+    private static Reason Unseen(Worked<bool> may) =>
+        may.Value ? Reason.For(Voltage, may.Arithmetic, may.Source) : Reason.Against(Voltage, may.Arithmetic, may.Source);
 
     // A rating for the mains holds its tolerance and its surges already; what its class is for is told with the class.
-    private static Reason ByVoltage(decimal asked, decimal? offered) => offered switch
-    {
-        null => Reason.Against(Voltage, () => $"its rated voltage is not written, and {Figures.Text(asked)} V of mains are asked for"),
-        { } rated when rated < asked => Reason.Against(Voltage, () => $"{Figures.Text(rated)} V is under the {Figures.Text(asked)} V of mains that the place asks for"),
-        { } rated => Reason.For(Voltage, () => $"{Figures.Text(rated)} V is not under the {Figures.Text(asked)} V of mains that the place asks for"),
-    };
+    private static Reason ByVoltage(decimal asked, decimal? offered) =>
+        offered switch
+        {
+            null => Reason.Against(Voltage, () => $"its rated voltage is not written, and {Figures.Text(asked)} V of mains are asked for"),
+            { } rated when rated < asked => Reason.Against(Voltage, () =>
+                $"{Figures.Text(rated)} V is under the {Figures.Text(asked)} V of mains that the place asks for"
+            ),
+            { } rated => Reason.For(Voltage, () =>
+                $"{Figures.Text(rated)} V is not under the {Figures.Text(asked)} V of mains that the place asks for"
+            ),
+        };
 }

@@ -7,14 +7,23 @@ namespace Ohmstead.Electronics.Substitution;
 public sealed record RadialCan(decimal Diameter, decimal Pitch, decimal LeadDiameter)
 {
     /// <summary>Where the figures come from; the sizes 6.3, 10 and from 20 mm up are from memory.</summary>
-    public static Source Source { get; } = Source.Published("KEMET ESY taping table; Illinois Capacitor suffix list",
-        "lead spacing, in part from memory");
+    public static Source Source { get; } =
+        Source.Published("KEMET ESY taping table; Illinois Capacitor suffix list", "lead spacing, in part from memory");
 
     /// <summary>The series.</summary>
     public static IReadOnlyList<RadialCan> All { get; } =
     [
-        new(4m, 1.5m, 0.45m), new(5m, 2.0m, 0.5m), new(6.3m, 2.5m, 0.5m), new(8m, 3.5m, 0.5m), new(10m, 5.0m, 0.6m), new(12.5m, 5.0m, 0.6m),
-        new(16m, 7.5m, 0.8m), new(18m, 7.5m, 0.8m), new(20m, 10.0m, 0.8m), new(22m, 10.0m, 0.8m), new(25m, 12.5m, 0.8m),
+        new(4m, 1.5m, 0.45m),
+        new(5m, 2.0m, 0.5m),
+        new(6.3m, 2.5m, 0.5m),
+        new(8m, 3.5m, 0.5m),
+        new(10m, 5.0m, 0.6m),
+        new(12.5m, 5.0m, 0.6m),
+        new(16m, 7.5m, 0.8m),
+        new(18m, 7.5m, 0.8m),
+        new(20m, 10.0m, 0.8m),
+        new(22m, 10.0m, 0.8m),
+        new(25m, 12.5m, 0.8m),
     ];
 
     /// <summary>The pin spacing of snap-in cans of 20 to 40 mm, in millimetre (from memory).</summary>

@@ -17,34 +17,34 @@ public sealed record Reason(ReasonWeight Weight, string Aspect, LazyText Words, 
     public static Reason For(string aspect, LazyText words, Source? source = null) => Of(ReasonWeight.For, aspect, words, source);
 
     /// <summary>A reason for, with words that are put together only when they are read.</summary>
-    public static Reason For(string aspect, Func<string> words, Source? source = null) => Of(ReasonWeight.For, aspect, new LazyText(words), source);
+    public static Reason For(string aspect, Func<string> words, Source? source = null) =>
+        Of(ReasonWeight.For, aspect, new LazyText(words), source);
 
     /// <summary>A reason for, with words that are written about something when they are read.</summary>
     internal static Reason For<T>(string aspect, T about, Func<T, string> words, Source? source = null)
-        where T : class
-        => Of(ReasonWeight.For, aspect, LazyText.Of(about, words), source);
+        where T : class => Of(ReasonWeight.For, aspect, LazyText.Of(about, words), source);
 
     /// <summary>A doubt.</summary>
     public static Reason Doubt(string aspect, LazyText words, Source? source = null) => Of(ReasonWeight.Doubt, aspect, words, source);
 
     /// <summary>A doubt, with words that are put together only when they are read.</summary>
-    public static Reason Doubt(string aspect, Func<string> words, Source? source = null) => Of(ReasonWeight.Doubt, aspect, new LazyText(words), source);
+    public static Reason Doubt(string aspect, Func<string> words, Source? source = null) =>
+        Of(ReasonWeight.Doubt, aspect, new LazyText(words), source);
 
     /// <summary>A doubt, with words that are written about something when they are read.</summary>
     internal static Reason Doubt<T>(string aspect, T about, Func<T, string> words, Source? source = null)
-        where T : class
-        => Of(ReasonWeight.Doubt, aspect, LazyText.Of(about, words), source);
+        where T : class => Of(ReasonWeight.Doubt, aspect, LazyText.Of(about, words), source);
 
     /// <summary>A doubt because a figure is not known.</summary>
-    public static Reason Missing(string aspect, LazyText words) => new(ReasonWeight.Doubt, aspect, words, Source.CommonPractice) { IsMissing = true };
+    public static Reason Missing(string aspect, LazyText words) =>
+        new(ReasonWeight.Doubt, aspect, words, Source.CommonPractice) { IsMissing = true };
 
     /// <summary>A doubt because a figure is not known, with words that are put together only when they are read.</summary>
     public static Reason Missing(string aspect, Func<string> words) => Missing(aspect, new LazyText(words));
 
     /// <summary>A doubt because a figure is not known, with words that are written about something when they are read.</summary>
     internal static Reason Missing<T>(string aspect, T about, Func<T, string> words)
-        where T : class
-        => Missing(aspect, LazyText.Of(about, words));
+        where T : class => Missing(aspect, LazyText.Of(about, words));
 
     /// <summary>A doubt because a rating of what is offered is not written.</summary>
     public static Reason Unwritten(string aspect, LazyText words) => Missing(aspect, words) with { IsUnwritten = true };
@@ -54,21 +54,21 @@ public sealed record Reason(ReasonWeight Weight, string Aspect, LazyText Words, 
 
     /// <summary>A doubt because a rating of what is offered is not written, with words that are written about something when they are read.</summary>
     internal static Reason Unwritten<T>(string aspect, T about, Func<T, string> words)
-        where T : class
-        => Unwritten(aspect, LazyText.Of(about, words));
+        where T : class => Unwritten(aspect, LazyText.Of(about, words));
 
     /// <summary>A reason against.</summary>
     public static Reason Against(string aspect, LazyText words, Source? source = null) => Of(ReasonWeight.Against, aspect, words, source);
 
     /// <summary>A reason against, with words that are put together only when they are read.</summary>
-    public static Reason Against(string aspect, Func<string> words, Source? source = null) => Of(ReasonWeight.Against, aspect, new LazyText(words), source);
+    public static Reason Against(string aspect, Func<string> words, Source? source = null) =>
+        Of(ReasonWeight.Against, aspect, new LazyText(words), source);
 
     /// <summary>A reason against, with words that are written about something when they are read.</summary>
     internal static Reason Against<T>(string aspect, T about, Func<T, string> words, Source? source = null)
-        where T : class
-        => Of(ReasonWeight.Against, aspect, LazyText.Of(about, words), source);
+        where T : class => Of(ReasonWeight.Against, aspect, LazyText.Of(about, words), source);
 
-    private static Reason Of(ReasonWeight weight, string aspect, LazyText words, Source? source) => new(weight, aspect, words, source ?? Source.CommonPractice);
+    private static Reason Of(ReasonWeight weight, string aspect, LazyText words, Source? source) =>
+        new(weight, aspect, words, source ?? Source.CommonPractice);
 }
 
 /// <summary>Which way a reason speaks.</summary>

@@ -21,11 +21,15 @@ internal static class SafetyRules
         reasons.AddRange(MainsSubstitution.Judge(place.SafetyClass, place.MainsVolts, offer.SafetyClass, offer.MainsVolts));
     }
 
-    private static Reason Alternating(Pairing pair, decimal asked) => pair.Offer.AlternatingVolts switch
-    {
-        null => Reason.Missing(Aspect, "the a.c. rating of the offer is not known"),
-        { } rated when rated < asked =>
-            Reason.Against(Aspect, pair, static p => $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c. where {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"),
-        _ => Reason.For(Aspect, pair, static p => $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c., {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"),
-    };
+    private static Reason Alternating(Pairing pair, decimal asked) =>
+        pair.Offer.AlternatingVolts switch
+        {
+            null => Reason.Missing(Aspect, "the a.c. rating of the offer is not known"),
+            { } rated when rated < asked => Reason.Against(Aspect, pair, static p =>
+                $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c. where {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"
+            ),
+            _ => Reason.For(Aspect, pair, static p =>
+                $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c., {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"
+            ),
+        };
 }

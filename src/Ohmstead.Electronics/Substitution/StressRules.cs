@@ -40,8 +40,10 @@ internal static class StressRules
             { } rated when rated > asked && pair.Offer.Kind == CapacitorKind.AluminiumWet => Reason.For(
                 Aspect,
                 pair,
-                static p => $"{Rated(p)} °C for {Asked(p)} °C: {Figures.Text(Life.TenKelvinRule.Factor((double)p.Offer.CelsiusRating!.Value, (double)p.Place.CelsiusRating!.Value), 3)} x the life",
-                Life.TenKelvinRule.Source),
+                static p =>
+                    $"{Rated(p)} °C for {Asked(p)} °C: {Figures.Text(Life.TenKelvinRule.Factor((double)p.Offer.CelsiusRating!.Value, (double)p.Place.CelsiusRating!.Value), 3)} x the life",
+                Life.TenKelvinRule.Source
+            ),
             _ => Reason.For(Aspect, pair, static p => $"{Rated(p)} °C, {Asked(p)} °C are asked for"),
         };
 
@@ -55,7 +57,9 @@ internal static class StressRules
         return offer.RippleAmperes switch
         {
             null => Reason.Unwritten(Aspect, () => $"its ripple rating is not known, {Figures.Text(asked)} A are asked for"),
-            { } rated when rated < asked => Reason.Against(Aspect, () => $"{Figures.Text(rated)} A where {Figures.Text(asked)} A are asked for"),
+            { } rated when rated < asked => Reason.Against(Aspect, () =>
+                $"{Figures.Text(rated)} A where {Figures.Text(asked)} A are asked for"
+            ),
             { } rated => Reason.For(Aspect, () => $"{Figures.Text(rated)} A, {Figures.Text(asked)} A are asked for"),
         };
     }
@@ -73,11 +77,13 @@ internal static class StressRules
         }
     }
 
-    private static Reason AtMost(decimal ohms, decimal most) => ohms > most
-        ? Reason.Against("ESR", () => $"{Figures.Ohms(ohms)} where at most {Figures.Ohms(most)} work")
-        : Reason.For("ESR", () => $"{Figures.Ohms(ohms)}, at most {Figures.Ohms(most)} work");
+    private static Reason AtMost(decimal ohms, decimal most) =>
+        ohms > most
+            ? Reason.Against("ESR", () => $"{Figures.Ohms(ohms)} where at most {Figures.Ohms(most)} work")
+            : Reason.For("ESR", () => $"{Figures.Ohms(ohms)}, at most {Figures.Ohms(most)} work");
 
-    private static Reason AtLeast(decimal ohms, decimal least) => ohms < least
-        ? Reason.Against("ESR", () => $"{Figures.Ohms(ohms)} where a regulator needs {Figures.Ohms(least)} to be stable")
-        : Reason.For("ESR", () => $"{Figures.Ohms(ohms)}, a regulator needs {Figures.Ohms(least)}");
+    private static Reason AtLeast(decimal ohms, decimal least) =>
+        ohms < least
+            ? Reason.Against("ESR", () => $"{Figures.Ohms(ohms)} where a regulator needs {Figures.Ohms(least)} to be stable")
+            : Reason.For("ESR", () => $"{Figures.Ohms(ohms)}, a regulator needs {Figures.Ohms(least)}");
 }

@@ -23,15 +23,17 @@ internal static class ValueRules
             }
         }
 
-        reasons.Add(place.Duty switch
-        {
-            CapacitorRole.Reservoir or CapacitorRole.SwitchingOutput => Reservoir(share, pair),
-            CapacitorRole.ValveReservoir => ValveReservoir(share, pair),
-            CapacitorRole.Decoupling => Between(share, Least(place, 1.0m), 3.0m, pair, "1 to 3 x; check that a regulator stays stable"),
-            CapacitorRole.Coupling => Between(share, Least(place, 0.8m), 2.0m, pair, "0.8 to 2 x"),
-            CapacitorRole.Safety => Safety(share, pair),
-            _ => InTolerance(share, pair),
-        });
+        reasons.Add(
+            place.Duty switch
+            {
+                CapacitorRole.Reservoir or CapacitorRole.SwitchingOutput => Reservoir(share, pair),
+                CapacitorRole.ValveReservoir => ValveReservoir(share, pair),
+                CapacitorRole.Decoupling => Between(share, Least(place, 1.0m), 3.0m, pair, "1 to 3 x; check that a regulator stays stable"),
+                CapacitorRole.Coupling => Between(share, Least(place, 0.8m), 2.0m, pair, "0.8 to 2 x"),
+                CapacitorRole.Safety => Safety(share, pair),
+                _ => InTolerance(share, pair),
+            }
+        );
         if (place.Duty == CapacitorRole.Tuned)
         {
             reasons.Add(Reason.Doubt(Aspect, "match the temperature coefficient of the original as well"));
@@ -43,8 +45,11 @@ internal static class ValueRules
         (decimal least, decimal most, string why) = place.Duty switch
         {
             CapacitorRole.Reservoir or CapacitorRole.SwitchingOutput => (1.0m, 1.5m, "for a reservoir; 0.9 to 2 x with care"),
-            CapacitorRole.ValveReservoir when place.LargestInputFarads is { } input =>
-                (0.9m, Math.Max(0.9m, input / place.Farads), "after a valve rectifier, to what it may feed"),
+            CapacitorRole.ValveReservoir when place.LargestInputFarads is { } input => (
+                0.9m,
+                Math.Max(0.9m, input / place.Farads),
+                "after a valve rectifier, to what it may feed"
+            ),
             CapacitorRole.ValveReservoir => (0.9m, 1.0m, "after a valve rectifier; more only if it may feed it"),
             CapacitorRole.Decoupling => (Least(place, 1.0m), 3.0m, "for decoupling; a regulator must stay stable"),
             CapacitorRole.Coupling => (Least(place, 0.8m), 2.0m, "for coupling"),
@@ -55,14 +60,17 @@ internal static class ValueRules
         if (low > high)
         {
             return Outcome<Worked<Interval>>.Refused(
-                $"the circuit stands {Figures.Farads(low)} to {Figures.Farads(high)}, which leaves nothing beside its role");
+                $"the circuit stands {Figures.Farads(low)} to {Figures.Farads(high)}, which leaves nothing beside its role"
+            );
         }
 
         Interval range = new(new Quantity(low, Dimension.Capacitance), new Quantity(high, Dimension.Capacitance));
-        LazyText arithmetic = new(() => (place.LeastFarads, place.MostFarads) is ({ }, { })
-            ? "what the circuit stands"
-            : $"{Figures.Text(least)} to {Figures.Text(most, 3)} x {Figures.Farads(place.Farads)}, {why}"
-                + (place.LeastFarads is null && place.MostFarads is null ? "" : ", and what the circuit stands"));
+        LazyText arithmetic = new(() =>
+            (place.LeastFarads, place.MostFarads) is ({ }, { })
+                ? "what the circuit stands"
+                : $"{Figures.Text(least)} to {Figures.Text(most, 3)} x {Figures.Farads(place.Farads)}, {why}"
+                    + (place.LeastFarads is null && place.MostFarads is null ? "" : ", and what the circuit stands")
+        );
         return Outcome<Worked<Interval>>.Of(new Worked<Interval>(range, arithmetic, Source.CommonPractice));
     }
 
@@ -82,40 +90,53 @@ internal static class ValueRules
     private static Reason InTolerance(decimal share, Pairing pair) =>
         Between(share, 1m - pair.Place.ToleranceBelow, 1m + pair.Place.ToleranceAbove, pair, "inside the tolerance of the original");
 
-    private static Reason Between(decimal share, decimal least, decimal most, Pairing pair, string asked) => share >= least && share <= most
-        ? Reason.For(Aspect, new AskedWords(pair, ": ", asked))
-        : Reason.Against(Aspect, new AskedWords(pair, ", expected ", asked));
+    private static Reason Between(decimal share, decimal least, decimal most, Pairing pair, string asked) =>
+        share >= least && share <= most
+            ? Reason.For(Aspect, new AskedWords(pair, ": ", asked))
+            : Reason.Against(Aspect, new AskedWords(pair, ", expected ", asked));
 
-    private static Reason Reservoir(decimal share, Pairing pair) => share switch
-    {
-        < 0.9m => Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 0.9 or more"),
-        < 1.0m => Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: only if the ripple stays in its limit"),
-        <= 1.5m => Reason.For(Aspect, pair, static p => $"{Words(p)}: 1 to 1.5 x"),
-        <= 2.0m => Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: watch the surge and the rectifier's rating"),
-        _ => Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 2 or less: the rectifier's peak current rises"),
-    };
+    private static Reason Reservoir(decimal share, Pairing pair) =>
+        share switch
+        {
+            < 0.9m => Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 0.9 or more"),
+            < 1.0m => Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: only if the ripple stays in its limit"),
+            <= 1.5m => Reason.For(Aspect, pair, static p => $"{Words(p)}: 1 to 1.5 x"),
+            <= 2.0m => Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: watch the surge and the rectifier's rating"),
+            _ => Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 2 or less: the rectifier's peak current rises"),
+        };
 
     private static Reason ValveReservoir(decimal share, Pairing pair)
     {
         Source source = Supplies.ValveRectifier.Source;
         return pair.Place.LargestInputFarads is { } most && pair.Offer.Farads > most
-            ? Reason.Against(
-                Aspect, pair,
-                static p =>
-                    $"{Figures.Farads(p.Offer.Farads)} is over the {Figures.Farads(p.Place.LargestInputFarads!.Value)} that the "
-                        + $"valve rectifier may feed", source)
+                ? Reason.Against(
+                    Aspect,
+                    pair,
+                    static p =>
+                        $"{Figures.Farads(p.Offer.Farads)} is over the {Figures.Farads(p.Place.LargestInputFarads!.Value)} that the "
+                        + $"valve rectifier may feed",
+                    source
+                )
             : share < 0.9m ? Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 0.9 or more")
             : share <= 1.0m || pair.Place.LargestInputFarads is not null
                 ? Reason.For(Aspect, pair, static p => $"{Words(p)}: not over what the valve rectifier may feed", source)
             : share <= 1.25m ? Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: look up what the valve rectifier may feed", source)
             : Reason.Against(
-                Aspect, pair, static p => $"{Words(p)} on a valve rectifier whose largest input capacitor is not known", source);
+                Aspect,
+                pair,
+                static p => $"{Words(p)} on a valve rectifier whose largest input capacitor is not known",
+                source
+            );
     }
 
     private static Reason Safety(decimal share, Pairing pair) =>
         pair.Place.SafetyClass.IsY() && share > 1m
-            ? Reason.Against(Aspect, pair, static p => $"{Words(p)}: a class Y value is never raised, the touch current goes with it",
-                Capacitors.TouchCurrentLimit.Source)
+            ? Reason.Against(
+                Aspect,
+                pair,
+                static p => $"{Words(p)}: a class Y value is never raised, the touch current goes with it",
+                Capacitors.TouchCurrentLimit.Source
+            )
             : InTolerance(share, pair);
 
     private static string Words(Pairing p) =>

@@ -10,8 +10,10 @@ internal static class VoltageRules
     private const string Working = "working voltage";
     private const decimal AluminiumCeiling = 2m;
 
-    private static readonly Source TantalumSource = Source.Published("KEMET derating guidelines for tantalum capacitors",
-        "50 % to 85 degrees");
+    private static readonly Source TantalumSource = Source.Published(
+        "KEMET derating guidelines for tantalum capacitors",
+        "50 % to 85 degrees"
+    );
 
     internal static void Add(List<Reason> reasons, Pairing pair)
     {
@@ -24,7 +26,9 @@ internal static class VoltageRules
 
         if (offer.RatedVolts is not { } rated)
         {
-            reasons.Add(Reason.Unwritten(Mark, place.RatedVolts is null ? "neither rated voltage is known" : "its rated voltage is not known"));
+            reasons.Add(
+                Reason.Unwritten(Mark, place.RatedVolts is null ? "neither rated voltage is known" : "its rated voltage is not known")
+            );
             return;
         }
 
@@ -51,25 +55,30 @@ internal static class VoltageRules
         }
     }
 
-    private static Reason UnderTheMark(Pairing pair, decimal mark, decimal rated) => rated >= mark
-        ? Reason.For(Mark, pair, static p => $"{Rated(p)} V is not under the mark of {Figures.Text(p.Place.RatedVolts!.Value)} V")
-        : Reason.Against(Mark, pair, static p => $"{Rated(p)} V is under the mark of {Figures.Text(p.Place.RatedVolts!.Value)} V{Proposal(p.Place.RatedVolts!.Value)}");
+    private static Reason UnderTheMark(Pairing pair, decimal mark, decimal rated) =>
+        rated >= mark
+            ? Reason.For(Mark, pair, static p => $"{Rated(p)} V is not under the mark of {Figures.Text(p.Place.RatedVolts!.Value)} V")
+            : Reason.Against(Mark, pair, static p =>
+                $"{Rated(p)} V is under the mark of {Figures.Text(p.Place.RatedVolts!.Value)} V{Proposal(p.Place.RatedVolts!.Value)}"
+            );
 
     private static Reason Occurring(Pairing pair, decimal worst, decimal rated)
     {
         (decimal margin, _, Source source) = MarginOf(pair.Offer.Kind);
         bool strict = pair.Offer.Kind == CapacitorKind.TantalumSolid;
-        return rated >= margin * worst ? Reason.For(Working, pair, static p => $"{InPlace(p)}: {Figures.Text(MarginOf(p.Offer.Kind).Share)} x or more", source)
+        return rated >= margin * worst
+                ? Reason.For(Working, pair, static p => $"{InPlace(p)}: {Figures.Text(MarginOf(p.Offer.Kind).Share)} x or more", source)
             : strict || rated < worst ? Reason.Against(Working, pair, static p => $"{InPlace(p)}, expected {Expected(p)}", source)
             : Reason.Doubt(Working, pair, static p => $"{InPlace(p)}: under {Expected(p)}", source);
     }
 
-    private static (decimal Share, string Why, Source Source) MarginOf(CapacitorKind kind) => kind switch
-    {
-        CapacitorKind.TantalumSolid => (2m, "solid tantalum", TantalumSource),
-        CapacitorKind.Polymer => (1.25m, "polymer", Source.CommonPractice),
-        _ => (1.1m, "any part", Source.CommonPractice),
-    };
+    private static (decimal Share, string Why, Source Source) MarginOf(CapacitorKind kind) =>
+        kind switch
+        {
+            CapacitorKind.TantalumSolid => (2m, "solid tantalum", TantalumSource),
+            CapacitorKind.Polymer => (1.25m, "polymer", Source.CommonPractice),
+            _ => (1.1m, "any part", Source.CommonPractice),
+        };
 
     private static string Expected(Pairing p)
     {
@@ -83,5 +92,6 @@ internal static class VoltageRules
 
     private static string Proposal(decimal mark) =>
         RatedVoltages.Replace(new Quantity(mark, Dimension.Voltage)).Rating is { } rating
-            ? $"; the lowest of today's ratings not under it is {Figures.Text(rating.Value)} V" : "";
+            ? $"; the lowest of today's ratings not under it is {Figures.Text(rating.Value)} V"
+            : "";
 }

@@ -12,10 +12,12 @@ public static class ChokeInput
 
     /// <summary>The largest load resistance, bleeder included, that keeps the choke working: 6 pi f L, in ohm.</summary>
     public static Outcome<Worked<decimal>> LargestLoadOhms(decimal henries, decimal mainsHertz) =>
-        Domain.Of(Domain.Positive("inductance", henries), Domain.Positive("mains frequency", mainsHertz)).Compute(() =>
-        {
-            decimal ohms = 3m * Capacitors.LossFactor.TwoPi * mainsHertz * henries;
-            string working = $"6 pi x {Figures.Text(mainsHertz)} Hz x {Figures.Text(henries)} H = {Figures.Ohms(ohms)}";
-            return new Worked<decimal>(ohms, working, Source.FromMemory("Radiotron Designer's Handbook, 4th edition", "chapter 30"));
-        });
+        Domain
+            .Of(Domain.Positive("inductance", henries), Domain.Positive("mains frequency", mainsHertz))
+            .Compute(() =>
+            {
+                decimal ohms = 3m * Capacitors.LossFactor.TwoPi * mainsHertz * henries;
+                string working = $"6 pi x {Figures.Text(mainsHertz)} Hz x {Figures.Text(henries)} H = {Figures.Ohms(ohms)}";
+                return new Worked<decimal>(ohms, working, Source.FromMemory("Radiotron Designer's Handbook, 4th edition", "chapter 30"));
+            });
 }

@@ -17,19 +17,22 @@ public sealed record DummyLoad(decimal Ohms, decimal Amperes, decimal Watts, dec
 
     /// <summary>The load for a rail of so many volts and rated amperes, at a share of the rated current.</summary>
     public static Outcome<Worked<DummyLoad>> For(decimal railVolts, decimal ratedAmperes, decimal share = UsualShare) =>
-        Domain.Of(
-            Domain.Positive("rail voltage", Math.Abs(railVolts)),
-            Domain.Positive("rated current", ratedAmperes),
-            Domain.Within("share of the rated current", share, LeastShare, 1m))
-        .Compute(() =>
-        {
-            decimal amperes = ratedAmperes * share;
-            decimal ohms = Math.Abs(railVolts) / amperes;
-            decimal watts = Math.Abs(railVolts) * amperes;
-            string working = $"{Figures.Text(Math.Abs(railVolts))} V / {Figures.Text(amperes)} A = {Figures.Ohms(ohms)}, {Figures.Text(watts)} W, a part of {Figures.Text(PowerMargin * watts)} W";
-            return new Worked<DummyLoad>(new DummyLoad(ohms, amperes, watts, PowerMargin * watts), working, Source.CommonPractice)
+        Domain
+            .Of(
+                Domain.Positive("rail voltage", Math.Abs(railVolts)),
+                Domain.Positive("rated current", ratedAmperes),
+                Domain.Within("share of the rated current", share, LeastShare, 1m)
+            )
+            .Compute(() =>
             {
-                Remarks = ["on the rail the supply senses; the resistor gets hot"],
-            };
-        });
+                decimal amperes = ratedAmperes * share;
+                decimal ohms = Math.Abs(railVolts) / amperes;
+                decimal watts = Math.Abs(railVolts) * amperes;
+                string working =
+                    $"{Figures.Text(Math.Abs(railVolts))} V / {Figures.Text(amperes)} A = {Figures.Ohms(ohms)}, {Figures.Text(watts)} W, a part of {Figures.Text(PowerMargin * watts)} W";
+                return new Worked<DummyLoad>(new DummyLoad(ohms, amperes, watts, PowerMargin * watts), working, Source.CommonPractice)
+                {
+                    Remarks = ["on the rail the supply senses; the resistor gets hot"],
+                };
+            });
 }

@@ -11,16 +11,22 @@ public static class NoLoadPeak
     /// <param name="mainsHigh">How far the mains may be high, as a fraction (0.10 for 10 %).</param>
     /// <param name="diodeVolts">The sum of the diode drops in the path.</param>
     public static Outcome<Worked<decimal>> Volts(decimal windingVoltsRms, decimal regulation, decimal mainsHigh, decimal diodeVolts) =>
-        Domain.Of(
-            Domain.Positive("winding voltage", windingVoltsRms),
-            Domain.Within("regulation", regulation, 0m, 1m),
-            Domain.Within("mains over nominal", mainsHigh, 0m, 1m),
-            Domain.NotNegative("diode drop", diodeVolts),
-            Domain.That(diodeVolts < SquareRootOfTwo * windingVoltsRms, $"a diode drop of {Figures.Text(diodeVolts)} V is not under the peak of a winding of {Figures.Text(windingVoltsRms)} V: nothing is rectified"))
-        .Compute(() =>
-        {
-            decimal volts = (SquareRootOfTwo * windingVoltsRms * (1m + regulation) * (1m + mainsHigh)) - diodeVolts;
-            string working = $"1.414 x {Figures.Text(windingVoltsRms)} V x {Figures.Text(1m + regulation)} x {Figures.Text(1m + mainsHigh)} - {Figures.Text(diodeVolts)} V = {Figures.Text(volts, 4)} V";
-            return new Worked<decimal>(volts, working, Source.Practice("peak of the winding without load"));
-        });
+        Domain
+            .Of(
+                Domain.Positive("winding voltage", windingVoltsRms),
+                Domain.Within("regulation", regulation, 0m, 1m),
+                Domain.Within("mains over nominal", mainsHigh, 0m, 1m),
+                Domain.NotNegative("diode drop", diodeVolts),
+                Domain.That(
+                    diodeVolts < SquareRootOfTwo * windingVoltsRms,
+                    $"a diode drop of {Figures.Text(diodeVolts)} V is not under the peak of a winding of {Figures.Text(windingVoltsRms)} V: nothing is rectified"
+                )
+            )
+            .Compute(() =>
+            {
+                decimal volts = (SquareRootOfTwo * windingVoltsRms * (1m + regulation) * (1m + mainsHigh)) - diodeVolts;
+                string working =
+                    $"1.414 x {Figures.Text(windingVoltsRms)} V x {Figures.Text(1m + regulation)} x {Figures.Text(1m + mainsHigh)} - {Figures.Text(diodeVolts)} V = {Figures.Text(volts, 4)} V";
+                return new Worked<decimal>(volts, working, Source.Practice("peak of the winding without load"));
+            });
 }

@@ -74,12 +74,33 @@ public sealed class Rail
     public static Rail HighTension { get; } = new("high tension") { Ripple = RippleLimit.FilteredHighTension };
 
     /// <summary>All of them, in the order in which people are told the words.</summary>
-    public static WordList<Rail> All { get; } = new([.. new[]
-    {
-        Ttl, MilitaryTtl, Dtl, Rtl, Cmos4000A, Cmos4000B, Cmos74C, Cmos74HC, Cmos74HCT, Cmos74AC, Cmos74ACT, Ecl, Nmos, DynamicMemory,
-        Eprom, LineDriver, OpAmp,
-        Heater, Mains, Unregulated, HighTension,
-    }.Select(rail => (rail, rail.Name))]);
+    public static WordList<Rail> All { get; } =
+        new([
+            .. new[]
+            {
+                Ttl,
+                MilitaryTtl,
+                Dtl,
+                Rtl,
+                Cmos4000A,
+                Cmos4000B,
+                Cmos74C,
+                Cmos74HC,
+                Cmos74HCT,
+                Cmos74AC,
+                Cmos74ACT,
+                Ecl,
+                Nmos,
+                DynamicMemory,
+                Eprom,
+                LineDriver,
+                OpAmp,
+                Heater,
+                Mains,
+                Unregulated,
+                HighTension,
+            }.Select(rail => (rail, rail.Name)),
+        ]);
 
     /// <summary>Its word in records.</summary>
     public string Name { get; }
@@ -105,16 +126,28 @@ public sealed class Rail
     private static Rail Of(string name, string family, bool isWide = false) => new(name) { Ranges = RangesOf(family), IsWide = isWide };
 
     private static Rail Logic(string name, string family, bool isWide = false) =>
-        new(name) { Ranges = RangesOf(family), IsWide = isWide, RippleAtFive = RippleLimit.Logic };
+        new(name)
+        {
+            Ranges = RangesOf(family),
+            IsWide = isWide,
+            RippleAtFive = RippleLimit.Logic,
+        };
 
     private static Rail Chips(string name, string family) =>
-        new(name) { Ranges = RangesOf(family), RippleAtFive = RippleLimit.Logic, RippleAtTwelve = RippleLimit.AtxTwelve };
+        new(name)
+        {
+            Ranges = RangesOf(family),
+            RippleAtFive = RippleLimit.Logic,
+            RippleAtTwelve = RippleLimit.AtxTwelve,
+        };
 
     // "TTL 74" has "TTL 74, 74LS, 74S" and not "TTL 74F"; "mains" has one for each country.
     private static ImmutableArray<RailLimit> RangesOf(string family) =>
-    [
-        .. RailLimits.All.Where(limit => limit.Family == family
-            || limit.Family.StartsWith(family + ",", StringComparison.Ordinal)
-                || limit.Family.StartsWith(family + " ", StringComparison.Ordinal)),
-    ];
+        [
+            .. RailLimits.All.Where(limit =>
+                limit.Family == family
+                || limit.Family.StartsWith(family + ",", StringComparison.Ordinal)
+                || limit.Family.StartsWith(family + " ", StringComparison.Ordinal)
+            ),
+        ];
 }

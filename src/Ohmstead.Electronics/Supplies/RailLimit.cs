@@ -17,8 +17,14 @@ public sealed record RailLimit(string Family, decimal NominalVolts, decimal LowV
         Asymmetric(family, nominalVolts, percent, percent, note, source);
 
     // The percentages are of the magnitude: a negative rail that is too large is too far below nought.
-    internal static RailLimit Asymmetric(string family, decimal nominalVolts, decimal percentOver, decimal percentUnder, string? note,
-        Source source)
+    internal static RailLimit Asymmetric(
+        string family,
+        decimal nominalVolts,
+        decimal percentOver,
+        decimal percentUnder,
+        string? note,
+        Source source
+    )
     {
         decimal small = nominalVolts * (1m - (percentUnder / 100m));
         decimal large = nominalVolts * (1m + (percentOver / 100m));

@@ -15,13 +15,18 @@ public static class ReservoirRipple
 
     /// <summary>The ripple in volt peak to peak, the upper bound.</summary>
     public static Outcome<Worked<decimal>> VoltsPeakToPeak(decimal amperes, decimal mainsHertz, decimal farads, Rectifier rectifier) =>
-        Domain.Of(Domain.NotNegative("load current", amperes), Domain.Positive("mains frequency", mainsHertz),
-            Domain.Positive("capacitance", farads))
+        Domain
+            .Of(
+                Domain.NotNegative("load current", amperes),
+                Domain.Positive("mains frequency", mainsHertz),
+                Domain.Positive("capacitance", farads)
+            )
             .Compute(() =>
             {
                 decimal pulses = rectifier.PulsesPerCycle();
                 decimal volts = amperes / (pulses * mainsHertz * farads);
-                string working = $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x {Figures.Farads(farads)}) = {Figures.Text(volts, 5)} V peak to peak at most";
+                string working =
+                    $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x {Figures.Farads(farads)}) = {Figures.Text(volts, 5)} V peak to peak at most";
                 return new Worked<decimal>(volts, working, Source) { Remarks = ["the real ripple is 70 to 90 % of it"] };
             });
 
@@ -30,13 +35,18 @@ public static class ReservoirRipple
 
     /// <summary>The capacitance that keeps the ripple within a height, I / (pulses f dV), in farad.</summary>
     public static Outcome<Worked<decimal>> FaradsFor(decimal voltsPeakToPeak, decimal amperes, decimal mainsHertz, Rectifier rectifier) =>
-        Domain.Of(Domain.Positive("ripple", voltsPeakToPeak), Domain.Positive("load current", amperes),
-            Domain.Positive("mains frequency", mainsHertz))
+        Domain
+            .Of(
+                Domain.Positive("ripple", voltsPeakToPeak),
+                Domain.Positive("load current", amperes),
+                Domain.Positive("mains frequency", mainsHertz)
+            )
             .Compute(() =>
             {
                 decimal pulses = rectifier.PulsesPerCycle();
                 decimal farads = amperes / (pulses * mainsHertz * voltsPeakToPeak);
-                string working = $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x {Figures.Text(voltsPeakToPeak)} V) = {Figures.Farads(farads)}";
+                string working =
+                    $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x {Figures.Text(voltsPeakToPeak)} V) = {Figures.Farads(farads)}";
                 return new Worked<decimal>(farads, working, Source);
             });
 
@@ -45,16 +55,23 @@ public static class ReservoirRipple
     /// capacitance, so a bound under the lower limit proves the capacitance low, and any other bound proves nothing.
     /// </summary>
     public static Outcome<Worked<RippleEvidence>> Evidence(
-        decimal voltsPeakToPeak, decimal amperes, decimal mainsHertz, Rectifier rectifier, decimal lowerLimitFarads) =>
-        FaradsFor(voltsPeakToPeak, amperes, mainsHertz, rectifier).Then(bound =>
-        {
-            bool low = bound.Value < lowerLimitFarads;
-            string verdict = low ? "under the lower limit: proved low" : "not under the lower limit: proves nothing";
-            return new Worked<RippleEvidence>(
-                new RippleEvidence(bound.Value, low),
-                $"at most {bound.Arithmetic}; limit {Figures.Farads(lowerLimitFarads)}; {verdict}",
-                Source);
-        });
+        decimal voltsPeakToPeak,
+        decimal amperes,
+        decimal mainsHertz,
+        Rectifier rectifier,
+        decimal lowerLimitFarads
+    ) =>
+        FaradsFor(voltsPeakToPeak, amperes, mainsHertz, rectifier)
+            .Then(bound =>
+            {
+                bool low = bound.Value < lowerLimitFarads;
+                string verdict = low ? "under the lower limit: proved low" : "not under the lower limit: proves nothing";
+                return new Worked<RippleEvidence>(
+                    new RippleEvidence(bound.Value, low),
+                    $"at most {bound.Arithmetic}; limit {Figures.Farads(lowerLimitFarads)}; {verdict}",
+                    Source
+                );
+            });
 }
 
 /// <summary>What a ripple reading says of its reservoir capacitor.</summary>

@@ -11,8 +11,13 @@ namespace Ohmstead.Electronics.Supplies;
 /// <param name="ConductionDegrees">How long one charging pulse lasts, in degrees of the mains cycle, counted where the diodes carry more
 /// than a hundredth of their peak.</param>
 /// <param name="PeakAmperes">The highest diode current.</param>
-public sealed record ReservoirWaveform(double MaximumVolts, double MinimumVolts, double MeanVolts, double ConductionDegrees,
-    double PeakAmperes)
+public sealed record ReservoirWaveform(
+    double MaximumVolts,
+    double MinimumVolts,
+    double MeanVolts,
+    double ConductionDegrees,
+    double PeakAmperes
+)
 {
     private const double ThermalVolts = 0.02585;
     private const int StepsPerPulse = 4000;
@@ -31,14 +36,22 @@ public sealed record ReservoirWaveform(double MaximumVolts, double MinimumVolts,
     /// <param name="diodeVoltsAtOneAmpere">Forward drop of one diode at 1 A.</param>
     /// <returns>The waveform, or a refusal when an input cannot be or the steady state is not reached.</returns>
     public static Outcome<ReservoirWaveform> Of(
-        double peakVolts, double mainsHertz, double farads, double loadOhms, Rectifier rectifier, double diodeVoltsAtOneAmpere = 0.7) =>
-        Domain.Of(
-            Domain.Within("peak voltage", peakVolts, 2, 10_000),
-            Domain.Within("mains frequency", mainsHertz, 1, 100_000),
-            Domain.Within("capacitance", farads, 1e-9, 10),
-            Domain.Within("load resistance", loadOhms, 1e-3, 1e9),
-            Domain.Within("diode drop at 1 A", diodeVoltsAtOneAmpere, 0.1, 1.5))
-        .Flatten(() => new Circuit(peakVolts, mainsHertz, farads, loadOhms, rectifier, diodeVoltsAtOneAmpere).SteadyState());
+        double peakVolts,
+        double mainsHertz,
+        double farads,
+        double loadOhms,
+        Rectifier rectifier,
+        double diodeVoltsAtOneAmpere = 0.7
+    ) =>
+        Domain
+            .Of(
+                Domain.Within("peak voltage", peakVolts, 2, 10_000),
+                Domain.Within("mains frequency", mainsHertz, 1, 100_000),
+                Domain.Within("capacitance", farads, 1e-9, 10),
+                Domain.Within("load resistance", loadOhms, 1e-3, 1e9),
+                Domain.Within("diode drop at 1 A", diodeVoltsAtOneAmpere, 0.1, 1.5)
+            )
+            .Flatten(() => new Circuit(peakVolts, mainsHertz, farads, loadOhms, rectifier, diodeVoltsAtOneAmpere).SteadyState());
 
     private sealed class Circuit(double peak, double hertz, double farads, double ohms, Rectifier rectifier, double drop)
     {
@@ -65,7 +78,11 @@ public sealed record ReservoirWaveform(double MaximumVolts, double MinimumVolts,
 
         private (double End, ReservoirWaveform Wave) OnePulse(double start)
         {
-            double volts = start, sum = 0, high = double.MinValue, low = double.MaxValue, peakCurrent = 0;
+            double volts = start,
+                sum = 0,
+                high = double.MinValue,
+                low = double.MaxValue,
+                peakCurrent = 0;
             double[] currents = new double[StepsPerPulse];
             for (int k = 0; k < StepsPerPulse; k++)
             {
@@ -92,7 +109,8 @@ public sealed record ReservoirWaveform(double MaximumVolts, double MinimumVolts,
                 return unfed;
             }
 
-            double low = unfed, high = source;
+            double low = unfed,
+                high = source;
             for (int i = 0; i < 60 && high - low > 1e-12 * peak; i++)
             {
                 double middle = (low + high) / 2;

@@ -33,25 +33,32 @@ public readonly record struct AccuracySpecification(decimal PercentOfReading, de
     public Outcome<decimal> StandardUncertaintyOf(decimal reading) => HalfWidth(reading).Then(a => a.Value / SquareRootOfThree);
 
     /// <summary>The expanded uncertainty of a reading, k = 2 (about 95 %), with its working.</summary>
-    public Outcome<Worked<decimal>> ExpandedUncertaintyOf(decimal reading) => HalfWidth(reading).Then(a =>
-    {
-        decimal expanded = Expanded(a.Value);
-        return new Worked<decimal>(
-            expanded,
-            new(() => $"{a.Arithmetic}; 2 x {Figures.Text(a.Value)} / sqrt(3) = {Figures.Text(expanded, 4)}"),
-            Uncertainty.StandardUncertainty.RectangularSource);
-    });
+    public Outcome<Worked<decimal>> ExpandedUncertaintyOf(decimal reading) =>
+        HalfWidth(reading)
+            .Then(a =>
+            {
+                decimal expanded = Expanded(a.Value);
+                return new Worked<decimal>(
+                    expanded,
+                    new(() => $"{a.Arithmetic}; 2 x {Figures.Text(a.Value)} / sqrt(3) = {Figures.Text(expanded, 4)}"),
+                    Uncertainty.StandardUncertainty.RectangularSource
+                );
+            });
 
     /// <summary>The expanded uncertainty of a reading as <see cref="ExpandedUncertaintyOf"/> gives it, without its working: every reading
     /// of a collection asks for it.</summary>
     public Outcome<decimal> ExpandedUncertainty(decimal reading) =>
-        Sound.Flatten((specification: this, reading), static given => Outcome<decimal>.Of(Expanded(given.specification.HalfWidthAt(given.reading))));
+        Sound.Flatten((specification: this, reading), static given =>
+            Outcome<decimal>.Of(Expanded(given.specification.HalfWidthAt(given.reading)))
+        );
 
-    private Domain Sound => Domain.Of(
-        Domain.NotNegative("per cent of reading", PercentOfReading),
-        Domain.NotNegative("digits", Digits),
-        Domain.NotNegative("resolution", Resolution),
-        Domain.NotNegative("fixed part", Fixed));
+    private Domain Sound =>
+        Domain.Of(
+            Domain.NotNegative("per cent of reading", PercentOfReading),
+            Domain.NotNegative("digits", Digits),
+            Domain.NotNegative("resolution", Resolution),
+            Domain.NotNegative("fixed part", Fixed)
+        );
 
     private decimal HalfWidthAt(decimal reading) => (Math.Abs(reading) * PercentOfReading / 100m) + (Digits * Resolution) + Fixed;
 

@@ -19,11 +19,13 @@ public static class ConformanceProbability
         Domain domain = Domain.Of(
             Domain.Finite("reading", reading),
             Domain.NotNegative("standard uncertainty", standardUncertainty),
-            Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit"));
+            Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit")
+        );
         return domain.Fault is { } fault ? Outcome<double>.Refused(fault)
             : standardUncertainty == 0 ? Outcome<double>.Of(Sure(reading, lowerLimit, upperLimit))
-            : Domain.IfFinite(Math.Clamp(
-                Upper(reading, standardUncertainty, upperLimit) - Lower(reading, standardUncertainty, lowerLimit), 0, 1));
+            : Domain.IfFinite(
+                Math.Clamp(Upper(reading, standardUncertainty, upperLimit) - Lower(reading, standardUncertainty, lowerLimit), 0, 1)
+            );
     }
 
     /// <summary>The same from the expanded uncertainty U = 2 u, as decisions are given it.</summary>
@@ -34,8 +36,8 @@ public static class ConformanceProbability
     public static Outcome<double> OfExpanded(decimal reading, decimal expandedUncertainty, decimal? lowerLimit, decimal? upperLimit) =>
         Of((double)reading, (double)expandedUncertainty / 2, (double?)lowerLimit, (double?)upperLimit);
 
-    private static double Sure(double reading, double? lowerLimit, double? upperLimit) => reading < lowerLimit || reading > upperLimit ? 0
-        : 1;
+    private static double Sure(double reading, double? lowerLimit, double? upperLimit) =>
+        reading < lowerLimit || reading > upperLimit ? 0 : 1;
 
     private static double Upper(double reading, double u, double? limit) => limit is { } l ? Normal.CDF(reading, u, l) : 1;
 

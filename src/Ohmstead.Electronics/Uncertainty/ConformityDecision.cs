@@ -8,16 +8,25 @@ public readonly record struct ConformityDecision(Conformity Conformity, bool Acc
 {
     /// <inheritdoc cref="ConformityStatement.Of"/>
     public static Outcome<ConformityDecision> Of(
-        decimal reading, decimal expandedUncertainty, decimal? lowerLimit, decimal? upperLimit, DecisionRule rule) =>
-        Domain.Of(
-            Domain.NotNegative("expanded uncertainty", expandedUncertainty),
-            Domain.That(lowerLimit is not null || upperLimit is not null, "no limit is given, expected a lower or an upper one"),
-            Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit"))
-        .Flatten((reading, expandedUncertainty, lowerLimit, upperLimit, rule), static given =>
-            Outcome<ConformityDecision>.Of(Decide(given.reading, given.expandedUncertainty, given.lowerLimit, given.upperLimit, given.rule)));
+        decimal reading,
+        decimal expandedUncertainty,
+        decimal? lowerLimit,
+        decimal? upperLimit,
+        DecisionRule rule
+    ) =>
+        Domain
+            .Of(
+                Domain.NotNegative("expanded uncertainty", expandedUncertainty),
+                Domain.That(lowerLimit is not null || upperLimit is not null, "no limit is given, expected a lower or an upper one"),
+                Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit")
+            )
+            .Flatten((reading, expandedUncertainty, lowerLimit, upperLimit, rule), static given =>
+                Outcome<ConformityDecision>.Of(
+                    Decide(given.reading, given.expandedUncertainty, given.lowerLimit, given.upperLimit, given.rule)
+                )
+            );
 
-    private static ConformityDecision Decide(
-        decimal reading, decimal expanded, decimal? lower, decimal? upper, DecisionRule rule)
+    private static ConformityDecision Decide(decimal reading, decimal expanded, decimal? lower, decimal? upper, DecisionRule rule)
     {
         decimal guard = rule.GuardShare * expanded;
         decimal band = rule.GuardShare > 0 ? guard : expanded;

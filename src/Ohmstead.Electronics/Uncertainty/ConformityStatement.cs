@@ -19,7 +19,8 @@ public sealed record ConformityStatement(
     decimal? UpperAcceptance,
     DecisionRule Rule,
     LazyText Arithmetic,
-    Source Source)
+    Source Source
+)
 {
     private static readonly Source Statements = Source.FromMemory("ILAC-G8:09/2019, 4.2.3 as read; JCGM 106:2012", "clause 7");
 
@@ -37,36 +38,59 @@ public sealed record ConformityStatement(
     /// negative one (uncritical) use U, for what a reading proves does not depend on how a doubt is settled.
     /// </remarks>
     public static Outcome<ConformityStatement> Of(
-        decimal reading, decimal expandedUncertainty, decimal? lowerLimit, decimal? upperLimit, DecisionRule rule)
+        decimal reading,
+        decimal expandedUncertainty,
+        decimal? lowerLimit,
+        decimal? upperLimit,
+        DecisionRule rule
+    )
     {
-        if (!ConformityDecision.Of(reading, expandedUncertainty, lowerLimit, upperLimit, rule).Is(out ConformityDecision decision, out string? reason)
-            || !ConformanceProbability.OfExpanded(reading, expandedUncertainty, lowerLimit, upperLimit).Is(out double probability, out reason))
+        if (
+            !ConformityDecision
+                .Of(reading, expandedUncertainty, lowerLimit, upperLimit, rule)
+                .Is(out ConformityDecision decision, out string? reason)
+            || !ConformanceProbability
+                .OfExpanded(reading, expandedUncertainty, lowerLimit, upperLimit)
+                .Is(out double probability, out reason)
+        )
         {
             return Outcome<ConformityStatement>.Refused(reason);
         }
 
-        return Outcome<ConformityStatement>.Of(new ConformityStatement(
-            decision.Conformity,
-            decision.Accepted,
-            probability,
-            decision.GuardBand,
-            lowerLimit + decision.GuardBand,
-            upperLimit - decision.GuardBand,
-            rule,
-            Working(reading, expandedUncertainty, lowerLimit, upperLimit, decision, probability),
-            Statements));
+        return Outcome<ConformityStatement>.Of(
+            new ConformityStatement(
+                decision.Conformity,
+                decision.Accepted,
+                probability,
+                decision.GuardBand,
+                lowerLimit + decision.GuardBand,
+                upperLimit - decision.GuardBand,
+                rule,
+                Working(reading, expandedUncertainty, lowerLimit, upperLimit, decision, probability),
+                Statements
+            )
+        );
     }
 
     private static LazyText Working(
-        decimal reading, decimal expanded, decimal? lower, decimal? upper, ConformityDecision decision, double probability) => new(() =>
-        $"{Figures.Text(reading)} ± {Figures.Text(expanded, 4)} against {Range(lower, upper)}, guard band {Figures.Text(decision.GuardBand, 4)}: "
-        + $"accepted {Range(lower + decision.GuardBand, upper - decision.GuardBand)}; inside with probability {Figures.Text(probability, 4)}");
+        decimal reading,
+        decimal expanded,
+        decimal? lower,
+        decimal? upper,
+        ConformityDecision decision,
+        double probability
+    ) =>
+        new(() =>
+            $"{Figures.Text(reading)} ± {Figures.Text(expanded, 4)} against {Range(lower, upper)}, guard band {Figures.Text(decision.GuardBand, 4)}: "
+            + $"accepted {Range(lower + decision.GuardBand, upper - decision.GuardBand)}; inside with probability {Figures.Text(probability, 4)}"
+        );
 
-    private static string Range(decimal? lower, decimal? upper) => (lower, upper) switch
-    {
-        ({ } l, { } u) => $"{Figures.Text(l)} to {Figures.Text(u)}",
-        ({ } l, null) => $"at least {Figures.Text(l)}",
-        (null, { } u) => $"at most {Figures.Text(u)}",
-        _ => "no limit",
-    };
+    private static string Range(decimal? lower, decimal? upper) =>
+        (lower, upper) switch
+        {
+            ({ } l, { } u) => $"{Figures.Text(l)} to {Figures.Text(u)}",
+            ({ } l, null) => $"at least {Figures.Text(l)}",
+            (null, { } u) => $"at most {Figures.Text(u)}",
+            _ => "no limit",
+        };
 }

@@ -19,9 +19,14 @@ public sealed record DecisionRule(string Name, decimal GuardShare, double FalseA
     public static DecisionRule Guarded { get; } = new("guard band of U", 1m, 0.02275, "accept only what is proved inside", G8);
 
     /// <summary>1.65 standard uncertainties, the default of ISO 14253-1.</summary>
-    public static DecisionRule GuardedFivePercent { get; } = new(
-        "guard band of 0.83 U", 0.83m, 0.0485, "at most five in a hundred accepted wrongly",
-        Source.Published("ISO 14253-1:2017 and ILAC-G8:09/2019, as quoted by Harper Metrology, 24 October 2024", "table 1"));
+    public static DecisionRule GuardedFivePercent { get; } =
+        new(
+            "guard band of 0.83 U",
+            0.83m,
+            0.0485,
+            "at most five in a hundred accepted wrongly",
+            Source.Published("ISO 14253-1:2017 and ILAC-G8:09/2019, as quoted by Harper Metrology, 24 October 2024", "table 1")
+        );
 
     /// <summary>Three standard uncertainties.</summary>
     public static DecisionRule ThreeSigma { get; } = new("three sigma", 1.5m, 0.00135, "under 0.16 % accepted wrongly", G8);

@@ -11,11 +11,13 @@ public sealed class RepeatedReadings
 
     /// <summary>One list for each quantity, all of the same length of two or more.</summary>
     public static Outcome<RepeatedReadings> Of(IReadOnlyList<IReadOnlyList<double>> series) =>
-        Domain.Of(
-            Domain.That(series.Count > 0, "no quantity is given"),
-            Domain.That(series.All(s => s.Count == series[0].Count), "the quantities were not read equally often"),
-            Domain.That(series.All(s => s.Count >= 2), "fewer than two readings"))
-        .Compute(() => new RepeatedReadings(series));
+        Domain
+            .Of(
+                Domain.That(series.Count > 0, "no quantity is given"),
+                Domain.That(series.All(s => s.Count == series[0].Count), "the quantities were not read equally often"),
+                Domain.That(series.All(s => s.Count >= 2), "fewer than two readings")
+            )
+            .Compute(() => new RepeatedReadings(series));
 
     /// <summary>The mean of a quantity.</summary>
     public double Mean(int quantity) => series[quantity].Average();

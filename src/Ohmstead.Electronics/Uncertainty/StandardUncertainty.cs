@@ -23,11 +23,13 @@ public static class StandardUncertainty
 
     /// <summary>The sample standard deviation of repeated readings, with n - 1; refused for fewer than two.</summary>
     public static Outcome<double> Deviation(IReadOnlyList<double> readings) =>
-        Domain.Of(Domain.That(readings.Count >= 2, $"{Figures.Text(readings.Count)} readings, expected two or more")).Compute(() =>
-        {
-            double mean = readings.Average();
-            return Math.Sqrt(readings.Sum(r => (r - mean) * (r - mean)) / (readings.Count - 1));
-        });
+        Domain
+            .Of(Domain.That(readings.Count >= 2, $"{Figures.Text(readings.Count)} readings, expected two or more"))
+            .Compute(() =>
+            {
+                double mean = readings.Average();
+                return Math.Sqrt(readings.Sum(r => (r - mean) * (r - mean)) / (readings.Count - 1));
+            });
 
     /// <summary>The standard uncertainty of the mean of repeated readings, s / sqrt(n) (JCGM 100:2008, 4.2.3).</summary>
     public static Outcome<double> OfMean(IReadOnlyList<double> readings) => Deviation(readings).Then(s => s / Math.Sqrt(readings.Count));

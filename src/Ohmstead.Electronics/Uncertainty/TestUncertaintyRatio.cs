@@ -16,18 +16,24 @@ public sealed record TestUncertaintyRatio(decimal Ratio, string Arithmetic)
     public bool IsComfortable => Ratio >= Wanted;
 
     /// <summary>A warning for a meter that is not good enough, or null.</summary>
-    public string? Warning => IsComfortable
-        ? null
-        : $"test uncertainty ratio {Figures.Text(Ratio, 3)} to 1 is under 4 to 1: use a guard band or report that the reading cannot decide";
+    public string? Warning =>
+        IsComfortable
+            ? null
+            : $"test uncertainty ratio {Figures.Text(Ratio, 3)} to 1 is under 4 to 1: use a guard band or report that the reading cannot decide";
 
     /// <summary>The ratio for a tolerance of plus or minus a half width, and an expanded uncertainty (k = 2) in the same unit.</summary>
     public static Outcome<TestUncertaintyRatio> Of(decimal toleranceHalfWidth, decimal expandedUncertainty) =>
-        Domain.Of(Domain.NotNegative("tolerance half width", toleranceHalfWidth),
-            Domain.Positive("expanded uncertainty", expandedUncertainty))
+        Domain
+            .Of(
+                Domain.NotNegative("tolerance half width", toleranceHalfWidth),
+                Domain.Positive("expanded uncertainty", expandedUncertainty)
+            )
             .Compute(() =>
             {
                 decimal ratio = toleranceHalfWidth / expandedUncertainty;
-                return new TestUncertaintyRatio(ratio,
-                    $"{Figures.Text(toleranceHalfWidth)} / {Figures.Text(expandedUncertainty, 4)} = {Figures.Text(ratio, 4)}");
+                return new TestUncertaintyRatio(
+                    ratio,
+                    $"{Figures.Text(toleranceHalfWidth)} / {Figures.Text(expandedUncertainty, 4)} = {Figures.Text(ratio, 4)}"
+                );
             });
 }

@@ -15,22 +15,28 @@ public sealed record UncertaintyBudget(IReadOnlyList<UncertaintyComponent> Compo
     public static Source Source { get; } = Source.FromMemory("JCGM 100:2008", "5.1.2, 5.2.2, G.4.1");
 
     /// <summary>The combined standard uncertainty, sqrt(sum (c u)² + 2 sum c_i c_j u_i u_j r_ij).</summary>
-    public Outcome<double> Combined() => Checked().Compute(() =>
-    {
-        double variance = Components.Sum(c => c.Contribution * c.Contribution)
-            + (2 * Correlations.Sum(r => Components[r.First].Contribution * Components[r.Second].Contribution * r.Coefficient));
-        return Math.Sqrt(Math.Max(0, variance));
-    });
+    public Outcome<double> Combined() =>
+        Checked()
+            .Compute(() =>
+            {
+                double variance =
+                    Components.Sum(c => c.Contribution * c.Contribution)
+                    + (2 * Correlations.Sum(r => Components[r.First].Contribution * Components[r.Second].Contribution * r.Coefficient));
+                return Math.Sqrt(Math.Max(0, variance));
+            });
 
     /// <summary>The expanded uncertainty with k = 2, about 95 % where the degrees of freedom are many, with its working.</summary>
-    public Outcome<Worked<double>> Expanded() => Combined().Then(combined =>
-    {
-        string terms = string.Join(", ", Components.Select(c => $"{c.Name} {Figures.Text(Math.Abs(c.Contribution), 4)}"));
-        return new Worked<double>(
-            CoverageFactor * combined,
-            $"root sum of squares of {terms} = {Figures.Text(combined, 4)}; x 2 = {Figures.Text(CoverageFactor * combined, 4)}",
-            Source);
-    });
+    public Outcome<Worked<double>> Expanded() =>
+        Combined()
+            .Then(combined =>
+            {
+                string terms = string.Join(", ", Components.Select(c => $"{c.Name} {Figures.Text(Math.Abs(c.Contribution), 4)}"));
+                return new Worked<double>(
+                    CoverageFactor * combined,
+                    $"root sum of squares of {terms} = {Figures.Text(combined, 4)}; x 2 = {Figures.Text(CoverageFactor * combined, 4)}",
+                    Source
+                );
+            });
 
     /// <summary>
     /// The effective degrees of freedom, uc^4 / sum(u_i^4 / nu_i) (Welch and Satterthwaite); infinite when every component is. Refused
@@ -61,21 +67,32 @@ public sealed record UncertaintyBudget(IReadOnlyList<UncertaintyComponent> Compo
     /// <summary>Student's t for a two-sided coverage probability; the normal distribution when the degrees of freedom are
     /// infinite.</summary>
     public static Outcome<double> Coverage(double probability, double degreesOfFreedom) =>
-        Domain.Of(
-            Domain.Within("coverage probability", probability, 0.5, 0.9999),
-            Domain.That(degreesOfFreedom >= 1, $"degrees of freedom are {Figures.Text(degreesOfFreedom)}, expected 1 or more"))
-        .Compute(() => double.IsPositiveInfinity(degreesOfFreedom)
-            ? Normal.InvCDF(0, 1, (1 + probability) / 2)
-            : StudentT.InvCDF(0, 1, degreesOfFreedom, (1 + probability) / 2));
+        Domain
+            .Of(
+                Domain.Within("coverage probability", probability, 0.5, 0.9999),
+                Domain.That(degreesOfFreedom >= 1, $"degrees of freedom are {Figures.Text(degreesOfFreedom)}, expected 1 or more")
+            )
+            .Compute(() =>
+                double.IsPositiveInfinity(degreesOfFreedom)
+                    ? Normal.InvCDF(0, 1, (1 + probability) / 2)
+                    : StudentT.InvCDF(0, 1, degreesOfFreedom, (1 + probability) / 2)
+            );
 
-    private Domain Checked() => Domain.Of(
-        Domain.That(Components.Count > 0, "the budget has no component, expected one or more"),
-        Components.Select(c => Domain.NotNegative($"standard uncertainty of {c.Name}", c.StandardUncertainty)
-            ?? Domain.Finite($"sensitivity of {c.Name}", c.Sensitivity)
-            ?? Domain.That(c.DegreesOfFreedom > 0,
-                $"degrees of freedom of {c.Name} are {Figures.Text(c.DegreesOfFreedom)}, expected above 0"))
-            .FirstOrDefault(f => f is not null),
-        Correlations.Select(Fault).FirstOrDefault(f => f is not null));
+    private Domain Checked() =>
+        Domain.Of(
+            Domain.That(Components.Count > 0, "the budget has no component, expected one or more"),
+            Components
+                .Select(c =>
+                    Domain.NotNegative($"standard uncertainty of {c.Name}", c.StandardUncertainty)
+                    ?? Domain.Finite($"sensitivity of {c.Name}", c.Sensitivity)
+                    ?? Domain.That(
+                        c.DegreesOfFreedom > 0,
+                        $"degrees of freedom of {c.Name} are {Figures.Text(c.DegreesOfFreedom)}, expected above 0"
+                    )
+                )
+                .FirstOrDefault(f => f is not null),
+            Correlations.Select(Fault).FirstOrDefault(f => f is not null)
+        );
 
     private string? Fault(Correlation r) =>
         r.First == r.Second || r.First < 0 || r.Second < 0 || r.First >= Components.Count || r.Second >= Components.Count

@@ -6,7 +6,11 @@ namespace Ohmstead.Electronics.Uncertainty;
 /// <param name="Sensitivity">How much the result moves for one unit of it.</param>
 /// <param name="DegreesOfFreedom">How well the uncertainty itself is known; infinite when taken from a specification.</param>
 public sealed record UncertaintyComponent(
-    string Name, double StandardUncertainty, double Sensitivity = 1, double DegreesOfFreedom = double.PositiveInfinity)
+    string Name,
+    double StandardUncertainty,
+    double Sensitivity = 1,
+    double DegreesOfFreedom = double.PositiveInfinity
+)
 {
     /// <summary>Its share of the result's uncertainty, with the sign of the sensitivity.</summary>
     internal double Contribution => Sensitivity * StandardUncertainty;

@@ -10,21 +10,34 @@ public static class BenchBinding
 {
     private static readonly (string Key, Measured Measured)[] ReadingKeys =
     [
-        ("capacitance", Measured.Capacitance), ("esr", Measured.Esr), ("loss_factor", Measured.LossFactor), ("leakage", Measured.Leakage),
-        ("insulation", Measured.Insulation), ("voltage_loss", Measured.VoltageLoss), ("resistance", Measured.Resistance),
-        ("inductance", Measured.Inductance), ("voltage", Measured.Voltage),
-        ("ripple", Measured.Ripple), ("current", Measured.Current), ("forward_voltage", Measured.ForwardVoltage),
+        ("capacitance", Measured.Capacitance),
+        ("esr", Measured.Esr),
+        ("loss_factor", Measured.LossFactor),
+        ("leakage", Measured.Leakage),
+        ("insulation", Measured.Insulation),
+        ("voltage_loss", Measured.VoltageLoss),
+        ("resistance", Measured.Resistance),
+        ("inductance", Measured.Inductance),
+        ("voltage", Measured.Voltage),
+        ("ripple", Measured.Ripple),
+        ("current", Measured.Current),
+        ("forward_voltage", Measured.ForwardVoltage),
         ("gain", Measured.Gain),
     ];
 
     private static readonly (string Key, Measured Measured)[] ProofKeys =
     [
-        ("voltage", Measured.Voltage), ("ripple", Measured.Ripple), ("current", Measured.Current),
+        ("voltage", Measured.Voltage),
+        ("ripple", Measured.Ripple),
+        ("current", Measured.Current),
     ];
 
     // These say elsewhere how something was read, so they are figures; in a proof they are what was read.
     private static readonly (string Key, Measured Measured)[] ProofFigures =
-        [("frequency", Measured.Frequency), ("temperature", Measured.Temperature)];
+    [
+        ("frequency", Measured.Frequency),
+        ("temperature", Measured.Temperature),
+    ];
 
     /// <summary>All visits of a file; a visit without a date is reported and left out.</summary>
     public static ImmutableArray<BenchVisit> Visits(Fields file) => Each(file, "bench", Visit);
@@ -100,7 +113,8 @@ public static class BenchBinding
 
     private static Observation? Found(Fields fields) =>
         (fields.Text("at"), fields.Text("what"), fields.Word("severity", Vocabulary.Severities)) is ({ } at, { } what, { } severity)
-            ? new(at, what, severity, fields.Spot) : null;
+            ? new(at, what, severity, fields.Spot)
+            : null;
 
     private static Reading Reading(Fields fields)
     {
@@ -135,34 +149,38 @@ public static class BenchBinding
     }
 
     private static WorkEntry? Work(Fields fields) =>
-        fields.Word("did", Vocabulary.Works) is not { } did ? null : new WorkEntry(did, fields.Spot)
-    {
-        Part = fields.Id("part"),
-        At = fields.Text("at"),
-        Lot = fields.Id("lot"),
-        NewPart = fields.Mapping("new_part") is { } part ? PartBinding.Values(part, isLot: true) : null,
-        Polarity = fields.Words("polarity", Vocabulary.PolarityWays),
-        With = fields.Text("with"),
-        Dry = fields.Quantity("dry"),
-        Kept = fields.Text("kept"),
-        IsIrreversible = fields.Word("irreversible", Vocabulary.YesNo) is { Value: true },
-        Clears = fields.Text("clears"),
-        Hazard = fields.Word("hazard", Vocabulary.Hazards),
-        Note = fields.Text("note"),
-    };
+        fields.Word("did", Vocabulary.Works) is not { } did
+            ? null
+            : new WorkEntry(did, fields.Spot)
+            {
+                Part = fields.Id("part"),
+                At = fields.Text("at"),
+                Lot = fields.Id("lot"),
+                NewPart = fields.Mapping("new_part") is { } part ? PartBinding.Values(part, isLot: true) : null,
+                Polarity = fields.Words("polarity", Vocabulary.PolarityWays),
+                With = fields.Text("with"),
+                Dry = fields.Quantity("dry"),
+                Kept = fields.Text("kept"),
+                IsIrreversible = fields.Word("irreversible", Vocabulary.YesNo) is { Value: true },
+                Clears = fields.Text("clears"),
+                Hazard = fields.Word("hazard", Vocabulary.Hazards),
+                Note = fields.Text("note"),
+            };
 
     private static Decision? Decided(Fields fields)
     {
         var (part, at) = (fields.Id("part"), fields.Text("at"));
         return (fields.Word("decision", Vocabulary.Decisions), fields.Text("because")) is ({ } what, { } because)
-            ? new(part, at, what, because, fields.Spot) : null;
+            ? new(part, at, what, because, fields.Spot)
+            : null;
     }
 
     private static Scrapped? Scrapped(Fields fields)
     {
         var (lot, piece) = (fields.Id("lot"), fields.Text("piece"));
         return (lot, fields.Count("count"), fields.Text("because")) is ({ } of, { } count, { } because)
-            ? new(of, count, because, fields.Spot) { Piece = piece } : null;
+            ? new(of, count, because, fields.Spot) { Piece = piece }
+            : null;
     }
 
     private static Proof? Proof(Fields fields)

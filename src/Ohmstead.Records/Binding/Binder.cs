@@ -32,9 +32,18 @@ public sealed class Binder(string path)
             {
                 ReportUnknownKey(entry, shape);
             }
-            else if (entry.Value is ScalarNode scalar && IsBlank(scalar) && shape.KeyAt(place).Kind is not (ValueKind.List or ValueKind.Mapping))
+            else if (
+                entry.Value is ScalarNode scalar
+                && IsBlank(scalar)
+                && shape.KeyAt(place).Kind is not (ValueKind.List or ValueKind.Mapping)
+            )
             {
-                Report(RecordChecks.ValueMissing, scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot, $"nothing stands behind '{entry.Key}', expected a value such as {shape.KeyAt(place).Example}", $"write {entry.Key}: {shape.KeyAt(place).Example}, or leave the key out");
+                Report(
+                    RecordChecks.ValueMissing,
+                    scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot,
+                    $"nothing stands behind '{entry.Key}', expected a value such as {shape.KeyAt(place).Example}",
+                    $"write {entry.Key}: {shape.KeyAt(place).Example}, or leave the key out"
+                );
             }
         }
 
@@ -83,7 +92,8 @@ public sealed class Binder(string path)
             RecordChecks.KeyUnknown,
             entry.KeySpot,
             Nearest.Told($"'{Shown(entry.Key)}' is no key of the {shape.Name}", near),
-            near is null ? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}" : $"write {near}:");
+            near is null ? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}" : $"write {near}:"
+        );
     }
 
     /// <summary>A text as a message shows it: its beginning, where it is long.</summary>

@@ -44,20 +44,26 @@ public static class DateText
         return Parsed<RoughDate>.Of(new RoughDate(year, month, day));
     }
 
-    private static ParseFault NoSuchDay(string text, int year, int month) => Fault(
-        text,
-        ParseFaultKind.OutOfRange,
-        $"there is no such day as '{text}'",
-        month is < 1 or > 12
-            ? "write year, month and day in that order, with a month from 01 to 12"
-            : string.Create(CultureInfo.InvariantCulture, $"write a day from {year}-{month:00}-01 to {year}-{month:00}-{DateTime.DaysInMonth(year, month):00}"));
+    private static ParseFault NoSuchDay(string text, int year, int month) =>
+        Fault(
+            text,
+            ParseFaultKind.OutOfRange,
+            $"there is no such day as '{text}'",
+            month is < 1 or > 12
+                ? "write year, month and day in that order, with a month from 01 to 12"
+                : string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"write a day from {year}-{month:00}-01 to {year}-{month:00}-{DateTime.DaysInMonth(year, month):00}"
+                )
+        );
 
     private static bool IsDigits(string text, int length) => text.Length == length && text.All(char.IsAsciiDigit);
 
     private static Parsed<DateOnly> Failed(string text, string message, string? next) =>
         Parsed<DateOnly>.Failed(Fault(text, ParseFaultKind.NotUnderstood, message, next));
 
-    private static ParseFault Fault(string text, ParseFaultKind kind, string message, string? next) => new(kind, 0, Math.Max(text.Length, 1), message, next);
+    private static ParseFault Fault(string text, ParseFaultKind kind, string message, string? next) =>
+        new(kind, 0, Math.Max(text.Length, 1), message, next);
 
     // 12/05/2024 is 12 May to some and 5 December to others: both are shown, none is chosen.
     private static ParseFault NotIso(string text)
@@ -67,15 +73,28 @@ public static class DateText
         {
             var first = parts[0].PadLeft(2, '0');
             var second = parts[1].PadLeft(2, '0');
-            var readings = new[] { $"{parts[2]}-{second}-{first}", $"{parts[2]}-{first}-{second}" }.Where(iso => ParseRough(iso).Fault is null).Distinct().ToList();
+            var readings = new[] { $"{parts[2]}-{second}-{first}", $"{parts[2]}-{first}-{second}" }
+                .Where(iso => ParseRough(iso).Fault is null)
+                .Distinct()
+                .ToList();
             if (readings.Count > 0)
             {
                 var what = readings.Count > 1 ? "can be read in more than one way" : "is no ISO date";
-                return Fault(text, ParseFaultKind.Ambiguous, $"'{Excerpt(text)}' {what}, an ISO date is expected", $"write {string.Join(" or ", readings)}");
+                return Fault(
+                    text,
+                    ParseFaultKind.Ambiguous,
+                    $"'{Excerpt(text)}' {what}, an ISO date is expected",
+                    $"write {string.Join(" or ", readings)}"
+                );
             }
         }
 
-        return Fault(text, ParseFaultKind.NotUnderstood, $"'{Excerpt(text)}' is no ISO date", "write it as 2026-03-14, with two digits for month and day and no time");
+        return Fault(
+            text,
+            ParseFaultKind.NotUnderstood,
+            $"'{Excerpt(text)}' is no ISO date",
+            "write it as 2026-03-14, with two digits for month and day and no time"
+        );
     }
 
     private static string Excerpt(string text) => text.Length <= 40 ? text : text[..40] + "…";

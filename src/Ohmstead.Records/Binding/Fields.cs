@@ -49,7 +49,12 @@ public sealed class Fields
 
     /// <summary>How many items are written in a list, readable or not; something that is no list counts as one.</summary>
     internal int CountOf(string key) =>
-        Value(Place(key)) switch { null or ScalarNode { IsNothing: true } => 0, SequenceNode list => list.Items.Length, _ => 1 };
+        Value(Place(key)) switch
+        {
+            null or ScalarNode { IsNothing: true } => 0,
+            SequenceNode list => list.Items.Length,
+            _ => 1,
+        };
 
     /// <summary>Any text.</summary>
     public Written<string>? Text(string key) => Scalar(Place(key)) is { } scalar ? new(scalar.Text, scalar.Text, SpotOf(scalar)) : null;
@@ -64,8 +69,12 @@ public sealed class Fields
 
         if (NameRules.Fault(scalar.Text) is { } why)
         {
-            binder.Report(RecordChecks.NameUnusable, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' cannot be a {key}: {why}",
-                "use letters, digits and - + . _ only");
+            binder.Report(
+                RecordChecks.NameUnusable,
+                SpotOf(scalar),
+                $"'{Binder.Shown(scalar.Text)}' cannot be a {key}: {why}",
+                "use letters, digits and - + . _ only"
+            );
             return null;
         }
 
@@ -238,14 +247,22 @@ public sealed class Fields
             return null;
         }
 
-        if (scalar.Text.Length <= 9 && scalar.Text.All(char.IsAsciiDigit) && scalar.Text is not ""
-            && !(scalar.Text.Length > 1 && scalar.Text[0] == '0'))
+        if (
+            scalar.Text.Length <= 9
+            && scalar.Text.All(char.IsAsciiDigit)
+            && scalar.Text is not ""
+            && !(scalar.Text.Length > 1 && scalar.Text[0] == '0')
+        )
         {
             return new(int.Parse(scalar.Text, CultureInfo.InvariantCulture), scalar.Text, SpotOf(scalar));
         }
 
-        binder.Report(RecordChecks.NumberUnreadable, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' is no whole number, '{key}' needs one",
-            $"write {key}: {shape.KeyAt(Place(key)).Example}");
+        binder.Report(
+            RecordChecks.NumberUnreadable,
+            SpotOf(scalar),
+            $"'{Binder.Shown(scalar.Text)}' is no whole number, '{key}' needs one",
+            $"write {key}: {shape.KeyAt(Place(key)).Example}"
+        );
         return null;
     }
 
@@ -261,7 +278,10 @@ public sealed class Fields
                 return binder.Bind(mapping, shape.KeyAt(place).Inner!);
             case { } other:
                 ReportShape(
-                    key, other, $"{{ … }} with {string.Join(", ", shape.KeyAt(place).Inner!.Keys.Take(3).Select(inner => inner.Name))}");
+                    key,
+                    other,
+                    $"{{ … }} with {string.Join(", ", shape.KeyAt(place).Inner!.Keys.Take(3).Select(inner => inner.Name))}"
+                );
                 return null;
         }
     }
@@ -348,7 +368,8 @@ public sealed class Fields
     // The schema, messages and completion have the words from the key: read by another list, they would disagree with what is read.
     private Key ClosedBy<T>(int place, WordList<T> words)
         where T : notnull =>
-        shape.KeyAt(place) is var key && ReferenceEquals(key.Words, words) ? key
+        shape.KeyAt(place) is var key && ReferenceEquals(key.Words, words)
+            ? key
             : throw new InvalidOperationException($"The words of '{key.Name}' are of another list.");
 
     private void ReportWord(ScalarNode scalar, Key key)
@@ -363,7 +384,8 @@ public sealed class Fields
             RecordChecks.WordUnknown,
             SpotOf(scalar),
             Nearest.Told($"'{Binder.Shown(scalar.Text)}' is {key.OtherWord}", near),
-            near is null ? $"known words: {string.Join(", ", key.Words)}" : $"write {key.Name}: {near}");
+            near is null ? $"known words: {string.Join(", ", key.Words)}" : $"write {key.Name}: {near}"
+        );
     }
 
     private void Report(string check, int place, ScalarNode scalar, ParseFault fault)
@@ -373,8 +395,12 @@ public sealed class Fields
         var end = Math.Min(start + fault.Length, scalar.Text.Length);
         var (before, length) = (CodePoints(scalar.Text.AsSpan(0, start)), CodePoints(scalar.Text.AsSpan(start, end - start)));
         var isExact = scalar.Style == ScalarWriting.Plain && before + length <= scalar.Spot.Length;
-        binder.Report(check, isExact ? scalar.Spot with { Column = scalar.Spot.Column + before, Length = length } : scalar.Spot,
-            fault.Message, fault.NextStep ?? $"write it in the form {shape.KeyAt(place).Name}: {shape.KeyAt(place).Example}");
+        binder.Report(
+            check,
+            isExact ? scalar.Spot with { Column = scalar.Spot.Column + before, Length = length } : scalar.Spot,
+            fault.Message,
+            fault.NextStep ?? $"write it in the form {shape.KeyAt(place).Name}: {shape.KeyAt(place).Example}"
+        );
     }
 
     private static int CodePoints(ReadOnlySpan<char> text)
@@ -393,7 +419,17 @@ public sealed class Fields
 
     private void ReportShape(string key, Node found, string expected)
     {
-        var what = found switch { MappingNode => "a mapping", SequenceNode => "a list", _ => "a single value" };
-        binder.Report(RecordChecks.ValueShape, found.Spot, $"{what} stands behind '{key}', expected {(shape.KeyAt(Place(key)).Kind is ValueKind.List ? "a list" : shape.KeyAt(Place(key)).Kind is ValueKind.Mapping ? "a mapping" : "a single value")}", $"write {key}: {expected}");
+        var what = found switch
+        {
+            MappingNode => "a mapping",
+            SequenceNode => "a list",
+            _ => "a single value",
+        };
+        binder.Report(
+            RecordChecks.ValueShape,
+            found.Spot,
+            $"{what} stands behind '{key}', expected {(shape.KeyAt(Place(key)).Kind is ValueKind.List ? "a list" : shape.KeyAt(Place(key)).Kind is ValueKind.Mapping ? "a mapping" : "a single value")}",
+            $"write {key}: {expected}"
+        );
     }
 }

@@ -21,93 +21,105 @@ public static class FileBinding
     private const int KnownFormat = 1;
 
     /// <summary>Reads collection.yaml.</summary>
-    public static FileReading<CollectionFile> Collection(string path, NodeReading text) => Read(path, text, FileShapes.Collection, fields =>
-        fields.Text("collection") is not { } name ? null : new CollectionFile(path, name.Value)
-        {
-            Keeper = fields.Text("keeper"),
-            Place = fields.Text("place"),
-            IsInvented = fields.Word("invented", Vocabulary.YesNo) is { Value: true },
-            Decision = fields.Word("decision", Vocabulary.DecisionRules),
-            LookEvery = fields.Quantity("look_every"),
-            Duty = Duty(fields.Mapping("duty")),
-            Note = fields.Text("note"),
-        });
+    public static FileReading<CollectionFile> Collection(string path, NodeReading text) =>
+        Read(path, text, FileShapes.Collection, fields => fields.Text("collection") is not { } name
+                ? null
+                : new CollectionFile(path, name.Value)
+                {
+                    Keeper = fields.Text("keeper"),
+                    Place = fields.Text("place"),
+                    IsInvented = fields.Word("invented", Vocabulary.YesNo) is { Value: true },
+                    Decision = fields.Word("decision", Vocabulary.DecisionRules),
+                    LookEvery = fields.Quantity("look_every"),
+                    Duty = Duty(fields.Mapping("duty")),
+                    Note = fields.Text("note"),
+                });
 
     /// <summary>Reads instruments.yaml.</summary>
     public static FileReading<InstrumentsFile> Instruments(string path, NodeReading text) =>
         Read(path, text, FileShapes.Instruments, fields =>
-    {
-        var (instruments, unread) = BenchBinding.Named(fields, "instruments", "id", Instrument);
-        return new InstrumentsFile(path, instruments) { Unread = unread, Note = fields.Text("note") };
-    });
+        {
+            var (instruments, unread) = BenchBinding.Named(fields, "instruments", "id", Instrument);
+            return new InstrumentsFile(path, instruments) { Unread = unread, Note = fields.Text("note") };
+        });
 
     /// <summary>Reads stock.yaml.</summary>
     public static FileReading<StockFile> Stock(string path, NodeReading text) => Read(path, text, FileShapes.Stock, fields =>
-    {
-        var (lots, unreadLots) = BenchBinding.Named(fields, "lots", "lot", Lot);
-        var (orders, unreadOrders) = BenchBinding.Named(fields, "orders", "order", Order);
-        return new StockFile(path, lots, orders, BenchBinding.StockVisits(fields)) { UnreadLots = unreadLots, UnreadOrders = unreadOrders,
-            Note = fields.Text("note") };
-    });
+        {
+            var (lots, unreadLots) = BenchBinding.Named(fields, "lots", "lot", Lot);
+            var (orders, unreadOrders) = BenchBinding.Named(fields, "orders", "order", Order);
+            return new StockFile(path, lots, orders, BenchBinding.StockVisits(fields))
+            {
+                UnreadLots = unreadLots,
+                UnreadOrders = unreadOrders,
+                Note = fields.Text("note"),
+            };
+        });
 
     /// <summary>Reads a design.</summary>
     public static FileReading<DesignFile> Design(string path, NodeReading text) => Read(path, text, FileShapes.Design, fields =>
-    {
-        var (id, title) = (fields.Id("design"), fields.Text("title"));
-        var (parts, unreadParts) = BenchBinding.Named(fields, "parts", PartShape.Ref.Name, part => PartBinding.Part(part, path));
-        var (points, unreadPoints) = BenchBinding.Named(fields, "points", "point", point => Point(point, path));
-        var hazards = BenchBinding.Each(fields, "hazards", Hazard);
-        var faults = BenchBinding.Each(fields, "known_faults", KnownFault);
-        return id is null || title is null ? null : new DesignFile(path, id, title)
         {
-            Maker = fields.Text("maker"),
-            Revision = fields.Text("revision"),
-            Made = fields.RoughDate("made"),
-            Parts = parts,
-            Points = points,
-            UnreadParts = unreadParts,
-            UnreadPoints = unreadPoints,
-            Hazards = hazards,
-            KnownFaults = faults,
-            Note = fields.Text("note"),
-            Body = text.Body,
-            BodyLine = text.BodyLine,
-        };
-    });
+            var (id, title) = (fields.Id("design"), fields.Text("title"));
+            var (parts, unreadParts) = BenchBinding.Named(fields, "parts", PartShape.Ref.Name, part => PartBinding.Part(part, path));
+            var (points, unreadPoints) = BenchBinding.Named(fields, "points", "point", point => Point(point, path));
+            var hazards = BenchBinding.Each(fields, "hazards", Hazard);
+            var faults = BenchBinding.Each(fields, "known_faults", KnownFault);
+            return id is null || title is null
+                ? null
+                : new DesignFile(path, id, title)
+                {
+                    Maker = fields.Text("maker"),
+                    Revision = fields.Text("revision"),
+                    Made = fields.RoughDate("made"),
+                    Parts = parts,
+                    Points = points,
+                    UnreadParts = unreadParts,
+                    UnreadPoints = unreadPoints,
+                    Hazards = hazards,
+                    KnownFaults = faults,
+                    Note = fields.Text("note"),
+                    Body = text.Body,
+                    BodyLine = text.BodyLine,
+                };
+        });
 
     /// <summary>Reads a board.</summary>
     public static FileReading<BoardFile> Board(string path, NodeReading text) => Read(path, text, FileShapes.Board, fields =>
-    {
-        // Everything is read even when the number is missing, so that one run names every fault.
-        var board = new BoardFile(path, fields.Id("board") ?? new(string.Empty, string.Empty, fields.Spot),
-            fields.Text("title") ?? new(string.Empty, string.Empty, fields.Spot))
         {
-            Design = fields.Id("design"),
-            Serial = fields.Text("serial"),
-            Revision = fields.Text("revision"),
-            Maker = fields.Text("maker"),
-            Made = fields.RoughDate("made"),
-            Arrived = fields.Mapping("arrived") is { } arrived
-                ? new(arrived.RoughDate("date"), arrived.Text("from"), arrived.Text("complaint"), arrived.Text("note")) : null,
-            Duty = Duty(fields.Mapping("duty")),
-        };
-        var (parts, unreadParts) = BenchBinding.Named(fields, "parts", PartShape.Ref.Name, part => PartBinding.Part(part, null));
-        var (points, unreadPoints) = BenchBinding.Named(fields, "points", "point", point => Point(point, null));
-        board = board with
-        {
-            Parts = parts,
-            UnreadParts = unreadParts,
-            Points = points,
-            UnreadPoints = unreadPoints,
-            Hazards = BenchBinding.Each(fields, "hazards", Hazard),
-            Bench = BenchBinding.Visits(fields),
-            Waiting = BenchBinding.Each(fields, "waiting", Wait),
-            Note = fields.Text("note"),
-            Body = text.Body,
-            BodyLine = text.BodyLine,
-        };
-        return board.Id.Value.Length == 0 || board.Title.Value.Length == 0 ? null : board;
-    });
+            // Everything is read even when the number is missing, so that one run names every fault.
+            var board = new BoardFile(
+                path,
+                fields.Id("board") ?? new(string.Empty, string.Empty, fields.Spot),
+                fields.Text("title") ?? new(string.Empty, string.Empty, fields.Spot)
+            )
+            {
+                Design = fields.Id("design"),
+                Serial = fields.Text("serial"),
+                Revision = fields.Text("revision"),
+                Maker = fields.Text("maker"),
+                Made = fields.RoughDate("made"),
+                Arrived = fields.Mapping("arrived") is { } arrived
+                    ? new(arrived.RoughDate("date"), arrived.Text("from"), arrived.Text("complaint"), arrived.Text("note"))
+                    : null,
+                Duty = Duty(fields.Mapping("duty")),
+            };
+            var (parts, unreadParts) = BenchBinding.Named(fields, "parts", PartShape.Ref.Name, part => PartBinding.Part(part, null));
+            var (points, unreadPoints) = BenchBinding.Named(fields, "points", "point", point => Point(point, null));
+            board = board with
+            {
+                Parts = parts,
+                UnreadParts = unreadParts,
+                Points = points,
+                UnreadPoints = unreadPoints,
+                Hazards = BenchBinding.Each(fields, "hazards", Hazard),
+                Bench = BenchBinding.Visits(fields),
+                Waiting = BenchBinding.Each(fields, "waiting", Wait),
+                Note = fields.Text("note"),
+                Body = text.Body,
+                BodyLine = text.BodyLine,
+            };
+            return board.Id.Value.Length == 0 || board.Title.Value.Length == 0 ? null : board;
+        });
 
     private static FileReading<T> Read<T>(string path, NodeReading text, Shape shape, Func<Fields, T?> read)
         where T : class
@@ -118,13 +130,23 @@ public static class FileBinding
         }
 
         var binder = new Binder(path);
-        if (root.Entries.FirstOrDefault(entry => entry.Key == "format")?.Value is ScalarNode { Text: var written } scalar
-            && int.TryParse(written, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture,
-                out var format) && format > KnownFormat)
+        if (
+            root.Entries.FirstOrDefault(entry => entry.Key == "format")?.Value is ScalarNode { Text: var written } scalar
+            && int.TryParse(
+                written,
+                System.Globalization.NumberStyles.None,
+                System.Globalization.CultureInfo.InvariantCulture,
+                out var format
+            )
+            && format > KnownFormat
+        )
         {
             binder.Report(
-                RecordChecks.FormatNewer, scalar.Spot, $"this record has format {written}, this program knows format {KnownFormat}",
-                    "use a newer version of the program");
+                RecordChecks.FormatNewer,
+                scalar.Spot,
+                $"this record has format {written}, this program knows format {KnownFormat}",
+                "use a newer version of the program"
+            );
             return new(null, [.. text.Findings, .. binder.Findings]);
         }
 
@@ -132,8 +154,11 @@ public static class FileBinding
         if (fields.Count("format") is { Value: < KnownFormat } unknown)
         {
             binder.Report(
-                RecordChecks.FormatUnknown, unknown.Spot, $"there is no format {unknown.Text}, this program knows format {KnownFormat}",
-                $"write format: {KnownFormat}, or leave the key out");
+                RecordChecks.FormatUnknown,
+                unknown.Spot,
+                $"there is no format {unknown.Text}, this program knows format {KnownFormat}",
+                $"write format: {KnownFormat}, or leave the key out"
+            );
         }
 
         var file = read(fields);
@@ -148,28 +173,39 @@ public static class FileBinding
     private static IEnumerable<Finding> Unsaid(ImmutableArray<Finding> findings, ImmutableArray<Finding> said)
     {
         var places = said.Select(finding => (finding.Check, finding.Place.Line, finding.Place.Column)).ToHashSet();
-        var hidden = said.Where(finding => finding.Check is TextChecks.ControlCharacter or TextChecks.HiddenCharacter or TextChecks.NotACharacter)
+        var hidden = said.Where(finding =>
+                finding.Check is TextChecks.ControlCharacter or TextChecks.HiddenCharacter or TextChecks.NotACharacter
+            )
             .ToLookup(finding => finding.Place.Line, finding => finding.Place.Column);
         var full = said.Where(finding => finding.More > 0).Select(finding => finding.Check).ToHashSet(StringComparer.Ordinal);
-        return findings.Where(finding => !full.Contains(finding.Check) && !places.Contains((finding.Check, finding.Place.Line, finding.Place.Column))
-            && !IsOfHidden(finding.Place, hidden));
+        return findings.Where(finding =>
+            !full.Contains(finding.Check)
+            && !places.Contains((finding.Check, finding.Place.Line, finding.Place.Column))
+            && !IsOfHidden(finding.Place, hidden)
+        );
     }
 
-    private static Duty? Duty(Fields? fields) => fields is null ? null : new(fields.Count("hours_per_year"), fields.Quantity("temperature"))
-    {
-        AtTimes = BenchBinding.Each(fields, "at_times", item =>
-            (item.Count("hours_per_year"), item.Quantity("temperature")) is ({ } hours, { } warm) ? new DutyPart(hours, warm) : null),
-    };
+    private static Duty? Duty(Fields? fields) =>
+        fields is null
+            ? null
+            : new(fields.Count("hours_per_year"), fields.Quantity("temperature"))
+            {
+                AtTimes = BenchBinding.Each(fields, "at_times", item =>
+                    (item.Count("hours_per_year"), item.Quantity("temperature")) is ({ } hours, { } warm) ? new DutyPart(hours, warm) : null
+                ),
+            };
 
     private static Hazard? Hazard(Fields fields) =>
-        fields.Word("hazard", Vocabulary.Hazards) is not { } kind ? null : new Hazard(kind, fields.Spot)
-    {
-        At = fields.Text("at"),
-        Voltage = fields.Quantity("voltage"),
-        Capacitance = fields.Quantity("capacitance"),
-        Bleed = fields.Quantity("bleed"),
-        Note = fields.Text("note"),
-    };
+        fields.Word("hazard", Vocabulary.Hazards) is not { } kind
+            ? null
+            : new Hazard(kind, fields.Spot)
+            {
+                At = fields.Text("at"),
+                Voltage = fields.Quantity("voltage"),
+                Capacitance = fields.Quantity("capacitance"),
+                Bleed = fields.Quantity("bleed"),
+                Note = fields.Text("note"),
+            };
 
     private static TestPoint? Point(Fields fields, string? fromDesign)
     {
@@ -217,27 +253,32 @@ public static class FileBinding
         fields.Text("what") is { } what ? new(fields.Text("at"), what, fields.Text("advice")) : null;
 
     private static Wait? Wait(Fields fields) =>
-        (fields.Date("since"), fields.Text("for")) is not ({ } since, { } what) ? null : new Wait(since, what, fields.Spot)
-    {
-        Order = fields.Id("order"),
-        Blocks = fields.Text("blocks"),
-        Until = fields.Date("until"),
-    };
+        (fields.Date("since"), fields.Text("for")) is not ({ } since, { } what)
+            ? null
+            : new Wait(since, what, fields.Spot)
+            {
+                Order = fields.Id("order"),
+                Blocks = fields.Text("blocks"),
+                Until = fields.Date("until"),
+            };
 
     private static Instrument? Instrument(Fields fields)
     {
         var (id, what) = (fields.Id("id"), fields.Text("what"));
-        var calibrations = BenchBinding.Each(fields, "calibrations",
-            item => item.Date("date") is { } date ? new Calibration(date, item.Quantity("valid"), item.Text("certificate")) : null);
+        var calibrations = BenchBinding.Each(fields, "calibrations", item =>
+            item.Date("date") is { } date ? new Calibration(date, item.Quantity("valid"), item.Text("certificate")) : null
+        );
         var accuracies = BenchBinding.Each(fields, "accuracy", Accuracy);
-        return id is null || what is null ? null : new Instrument(id, what, fields.Spot)
-        {
-            Maker = fields.Text("maker"),
-            Serial = fields.Text("serial"),
-            Calibrations = calibrations,
-            Accuracies = accuracies,
-            Note = fields.Text("note"),
-        };
+        return id is null || what is null
+            ? null
+            : new Instrument(id, what, fields.Spot)
+            {
+                Maker = fields.Text("maker"),
+                Serial = fields.Text("serial"),
+                Calibrations = calibrations,
+                Accuracies = accuracies,
+                Note = fields.Text("note"),
+            };
     }
 
     private static Accuracy? Accuracy(Fields fields)
@@ -260,33 +301,42 @@ public static class FileBinding
             Measured.Gain or Measured.Hours => Dimension.Number,
         };
         return new Accuracy(
-            measures, fields.Quantity("error"), fields.Count("digits"), fields.Quantity("step", dimension),
-                fields.Quantity("fixed", dimension), fields.Quantity("up_to", dimension), fields.Spot)
+            measures,
+            fields.Quantity("error"),
+            fields.Count("digits"),
+            fields.Quantity("step", dimension),
+            fields.Quantity("fixed", dimension),
+            fields.Quantity("up_to", dimension),
+            fields.Spot
+        )
         {
             Certificate = fields.Quantity("certificate"),
         };
     }
 
     private static Lot? Lot(Fields fields) =>
-        (fields.Id("lot"), PartBinding.Values(fields, isLot: true)) is not ({ } id, { } values) ? null : new Lot(id, values, fields.Spot)
-    {
-        Received = fields.RoughDate("received"),
-        Quantity = fields.Count("quantity"),
-        Order = fields.Id("order"),
-        Price = fields.Text("price"),
-        Formed = fields.Date("formed"),
-        ShelfLife = fields.Quantity("shelf_life"),
-    };
+        (fields.Id("lot"), PartBinding.Values(fields, isLot: true)) is not ({ } id, { } values)
+            ? null
+            : new Lot(id, values, fields.Spot)
+            {
+                Received = fields.RoughDate("received"),
+                Quantity = fields.Count("quantity"),
+                Order = fields.Id("order"),
+                Price = fields.Text("price"),
+                Formed = fields.Date("formed"),
+                ShelfLife = fields.Quantity("shelf_life"),
+            };
 
     private static Order? Order(Fields fields) =>
-        (fields.Id("order"), fields.Date("placed"), fields.Text("for")) is not ({ } id, { } placed, { } what) ? null
+        (fields.Id("order"), fields.Date("placed"), fields.Text("for")) is not ({ } id, { } placed, { } what)
+            ? null
             : new Order(id, placed, what, fields.Spot)
-        {
-            From = fields.Text("from"),
-            PartReceived = fields.Date("part_received"),
-            Received = fields.Date("received"),
-            Lost = fields.Date("lost"),
-            Cancelled = fields.Date("cancelled"),
-            Note = fields.Text("note"),
-        };
+            {
+                From = fields.Text("from"),
+                PartReceived = fields.Date("part_received"),
+                Received = fields.Date("received"),
+                Lost = fields.Date("lost"),
+                Cancelled = fields.Date("cancelled"),
+                Note = fields.Text("note"),
+            };
 }

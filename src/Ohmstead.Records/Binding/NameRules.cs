@@ -35,7 +35,7 @@ public static class NameRules
 
         foreach (var rune in text.EnumerateRunes())
         {
-            if (!(System.Text.Rune.IsLetterOrDigit(rune) || rune.Value is '-' or '+' or '.' or '_' ))
+            if (!(System.Text.Rune.IsLetterOrDigit(rune) || rune.Value is '-' or '+' or '.' or '_'))
             {
                 return rune.Value == ' ' ? "it has a space" : $"it has the character U+{rune.Value:X4}";
             }

@@ -10,7 +10,8 @@ public static class PartBinding
     /// <summary>A part in its place, or null when its reference or kind could not be read.</summary>
     public static Part? Part(Fields fields, string? fromDesign) =>
         fields.Id(PartShape.Ref.Name) is { } reference && Values(fields, isLot: false) is { } values
-            ? new Part(reference, values, fields.Spot, fromDesign) : null;
+            ? new Part(reference, values, fields.Spot, fromDesign)
+            : null;
 
     /// <summary>What a part is, or null when its kind could not be read.</summary>
     public static PartValues? Values(Fields fields, bool isLot)

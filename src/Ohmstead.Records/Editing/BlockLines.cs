@@ -41,7 +41,9 @@ internal sealed class BlockLines(SourceText source, int afterLast)
             }
 
             var text = source.Line(line)[stands..];
-            var belongs = stands > indentation || (listMayHang && stands == indentation && (text is "-" || text.StartsWith("- ", StringComparison.Ordinal)));
+            var belongs =
+                stands > indentation
+                || (listMayHang && stands == indentation && (text is "-" || text.StartsWith("- ", StringComparison.Ordinal)));
             if (belongs)
             {
                 last = line;

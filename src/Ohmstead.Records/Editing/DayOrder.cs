@@ -24,18 +24,21 @@ internal static class DayOrder
             "found" => !Any(visit, "work", other => IsAbout(other, places)) && !Any(visit, "decided", other => IsAbout(other, places)),
             "readings" => IsAsLeft(entry)
                 ? !Any(visit, "decided", other => IsAbout(other, places)) && !Any(visit, "proof", other => IsAbout(other, places))
-                : !Any(visit, "work", other => IsAbout(other, places)) && !Any(visit, "decided", other => IsAbout(other, places))
+                : !Any(visit, "work", other => IsAbout(other, places))
+                    && !Any(visit, "decided", other => IsAbout(other, places))
                     && !Any(visit, "proof", other => IsAbout(other, places)),
             // A proof is of the board as it was before; so is what was read as left, and a decision about the part that went.
-            "work" => !Any(visit, "proof", _ => true) && !Any(visit, "decided", other => IsAbout(other, places))
+            "work" => !Any(visit, "proof", _ => true)
+                && !Any(visit, "decided", other => IsAbout(other, places))
                 && !Any(visit, "readings", other => IsAsLeft(other) && IsAbout(other, places)),
             _ => true,
         };
     }
 
     private static bool IsAsLeft(MappingNode reading) =>
-        TextOf(reading, BenchShape.State.Name) is { } word && Vocabulary.ReadingStates.Means(word, out var state)
-            && state == ReadingState.AsLeft;
+        TextOf(reading, BenchShape.State.Name) is { } word
+        && Vocabulary.ReadingStates.Means(word, out var state)
+        && state == ReadingState.AsLeft;
 
     private static HashSet<string> PlacesOf(MappingNode entry)
     {
@@ -55,7 +58,7 @@ internal static class DayOrder
 
     private static bool Any(MappingNode visit, string list, Func<MappingNode, bool> isSo) =>
         visit.Entries.FirstOrDefault(entry => entry.Key == list)?.Value is SequenceNode items
-            && items.Items.OfType<MappingNode>().Any(isSo);
+        && items.Items.OfType<MappingNode>().Any(isSo);
 
     private static string? TextOf(MappingNode entry, string key) =>
         (entry.Entries.FirstOrDefault(known => known.Key == key)?.Value as ScalarNode)?.Text;

@@ -13,8 +13,8 @@ internal static class EntrySplice
         var there = IndexOf(entry, known => known.Key == word.Key);
         return (there, word.Word) switch
         {
-            ( < 0, null) => new TextEdit(0, 0, string.Empty),
-            ( < 0, { } text) => Added(source, parts, entry, word, $"{word.Key}: {FlowText.Scalar(text)}"),
+            (-1, null) => new TextEdit(0, 0, string.Empty),
+            (-1, { } text) => Added(source, parts, entry, word, $"{word.Key}: {FlowText.Scalar(text)}"),
             (_, { } text) => entry.Entries[there].Value is ScalarNode { IsNothing: false } value && source.OffsetOf(value.Spot) is var at
                 ? new TextEdit(at, parts.EndOf(source.OffsetOf(entry.Entries[there].KeySpot)) - at, FlowText.Scalar(text))
                 : null,
@@ -25,7 +25,8 @@ internal static class EntrySplice
     private static TextEdit Added(SourceText source, LaidText parts, MappingNode entry, EntryWord word, string text)
     {
         var place = word.Shape.PlaceOf(word.Key);
-        var before = entry.Entries.LastOrDefault(known => word.Shape.PlaceOf(known.Key) is var rank && rank >= 0 && rank < place) ?? entry.Entries[0];
+        var before = entry.Entries.LastOrDefault(known => word.Shape.PlaceOf(known.Key) is var rank && rank >= 0 && rank < place)
+            ?? entry.Entries[0];
         var end = parts.EndOf(source.OffsetOf(before.KeySpot));
         if (entry.IsFlow)
         {
@@ -53,7 +54,11 @@ internal static class EntrySplice
         }
 
         var line = source.LineStart(source.LineAt(start));
-        return new TextEdit(line, ScalarEnd.Behind(source.Text, source.LineEnd(source.LineAt(end)), source.Text.Length) - line, string.Empty);
+        return new TextEdit(
+            line,
+            ScalarEnd.Behind(source.Text, source.LineEnd(source.LineAt(end)), source.Text.Length) - line,
+            string.Empty
+        );
     }
 
     private static int IndexOf(MappingNode entry, Func<MappingEntry, bool> isMeant)

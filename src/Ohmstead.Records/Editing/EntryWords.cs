@@ -42,7 +42,10 @@ public static class EntryWords
         {
             if (!entries.TryGetValue(word.Entry, out var entry) || EntrySplice.Of(source, parts, entry.Node, word) is not { } edit)
             {
-                return EditOutcome.Refused($"the entry on line {Number(word.Entry.Line)} is written in a way that '{word.Key}' cannot be set in without touching more", word.Word is null ? $"take {word.Key} out by hand" : $"write it by hand: {word.Key}: {word.Word}");
+                return EditOutcome.Refused(
+                    $"the entry on line {Number(word.Entry.Line)} is written in a way that '{word.Key}' cannot be set in without touching more",
+                    word.Word is null ? $"take {word.Key} out by hand" : $"write it by hand: {word.Key}: {word.Word}"
+                );
             }
 
             edits.Add(edit);
@@ -51,20 +54,27 @@ public static class EntryWords
 
         var result = TextEdit.Apply(text, edits);
         var again = reader.Read(path, Encoding.UTF8.GetBytes(result), form, ReadingLimits.Usual);
-        return again.Root is { } after
+        return
+            again.Root is { } after
             && !again.Findings.Any(finding => finding.Severity == Severity.Error)
             && again.Body == reading.Body
             && Says(NodeTrail.Of(root), NodeTrail.Of(after), changed, words)
             && LaidText.Of(path, result, form, after, out _) is { } laid
             && laid.Remarks.SequenceEqual(parts.Remarks)
-                ? EditOutcome.Of(result)
-                : EditOutcome.Refused($"'{words[0].Key}' cannot be set here without touching more than itself", "write it by hand");
+            ? EditOutcome.Of(result)
+            : EditOutcome.Refused($"'{words[0].Key}' cannot be set here without touching more than itself", "write it by hand");
     }
 
-    private static bool Says(IReadOnlyList<(string Path, string Text)> before, IReadOnlyList<(string Path, string Text)> after, List<string> changed, IReadOnlyList<EntryWord> words)
+    private static bool Says(
+        IReadOnlyList<(string Path, string Text)> before,
+        IReadOnlyList<(string Path, string Text)> after,
+        List<string> changed,
+        IReadOnlyList<EntryWord> words
+    )
     {
         var now = after.ToDictionary(entry => entry.Path, entry => entry.Text, StringComparer.Ordinal);
-        return changed.Zip(words).All(pair => now.GetValueOrDefault(pair.First) == pair.Second.Word) && NodeTrail.IsMoreBy(before, after, changed);
+        return changed.Zip(words).All(pair => now.GetValueOrDefault(pair.First) == pair.Second.Word)
+            && NodeTrail.IsMoreBy(before, after, changed);
     }
 
     private static void Gather(Dictionary<Spot, (string Path, MappingNode Node)> entries, string path, Node node)

@@ -21,20 +21,24 @@ public static class FlowText
         "{ " + string.Join(", ", entries.Where(entry => entry.Yaml is not null).Select(entry => $"{entry.Key}: {entry.Yaml}")) + " }";
 
     /// <summary>A list on one line, or a single value as it is.</summary>
-    public static string List(IReadOnlyList<string> items) => items.Count == 1 ? Scalar(items[0]) : "[" + string.Join(", ", items.Select(Scalar)) + "]";
+    public static string List(IReadOnlyList<string> items) =>
+        items.Count == 1 ? Scalar(items[0]) : "[" + string.Join(", ", items.Select(Scalar)) + "]";
 
     /// <summary>One value, quoted where it must be.</summary>
     public static string Scalar(string value) => IsPlain(value) ? value : Quoted(value);
 
     /// <summary>One value that is text whatever it looks like: quoted, too, where another reader of YAML would take it for a number, a date or a yes.</summary>
-    public static string TextScalar(string value) => IsPlain(value) && (LooksLikeNumber(value) || LooksLikeWord(value)) ? Quoted(value) : Scalar(value);
+    public static string TextScalar(string value) =>
+        IsPlain(value) && (LooksLikeNumber(value) || LooksLikeWord(value)) ? Quoted(value) : Scalar(value);
 
     private static bool IsPlain(string value) =>
         value.Length > 0
-        && !char.IsWhiteSpace(value[0]) && !char.IsWhiteSpace(value[^1])
+        && !char.IsWhiteSpace(value[0])
+        && !char.IsWhiteSpace(value[^1])
         && !(Beginning.Contains(value[0]) && !IsSignedNumber(value))
         && !value.AsSpan().ContainsAny(Ending)
-        && !value.Contains(": ", StringComparison.Ordinal) && value[^1] != ':'
+        && !value.Contains(": ", StringComparison.Ordinal)
+        && value[^1] != ':'
         && !value.Contains(" #", StringComparison.Ordinal)
         && value is not ("~" or "null" or "Null" or "NULL" or "---" or "...")
         && !value.Any(char.IsControl)
@@ -42,13 +46,16 @@ public static class FlowText
 
     // 0412, 7834, 1E3, 0x1F, 12:30 and 1978-03-01 are a number, a time or a date to one YAML or another.
     private static bool LooksLikeNumber(string value) =>
-        value.Any(char.IsAsciiDigit) && value.All(letter => char.IsAsciiHexDigit(letter) || letter is '.' or '-' or '+' or '_' or ':' or 'x' or 'o') && (char.IsAsciiDigit(value[0]) || value[0] is '.' or '-' or '+');
+        value.Any(char.IsAsciiDigit)
+        && value.All(letter => char.IsAsciiHexDigit(letter) || letter is '.' or '-' or '+' or '_' or ':' or 'x' or 'o')
+        && (char.IsAsciiDigit(value[0]) || value[0] is '.' or '-' or '+');
 
     private static bool LooksLikeWord(string value) =>
         value.ToUpperInvariant() is "YES" or "NO" or "ON" or "OFF" or "TRUE" or "FALSE" or "Y" or "N" or ".NAN" or ".INF" or "-.INF";
 
     // -15 V is plain text in YAML: a minus begins something only before a space.
-    private static bool IsSignedNumber(string value) => value[0] == '-' && value.Length > 1 && (char.IsAsciiDigit(value[1]) || value[1] == '.');
+    private static bool IsSignedNumber(string value) =>
+        value[0] == '-' && value.Length > 1 && (char.IsAsciiDigit(value[1]) || value[1] == '.');
 
     private static string Quoted(string value)
     {
@@ -61,7 +68,10 @@ public static class FlowText
                 '\\' => text.Append("\\\\"),
                 '\n' => text.Append("\\n"),
                 '\t' => text.Append("\\t"),
-                _ when char.IsControl(letter) || letter is '\u2028' or '\u2029' => text.Append(CultureInfo.InvariantCulture, $"\\u{(int)letter:X4}"),
+                _ when char.IsControl(letter) || letter is '\u2028' or '\u2029' => text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"\\u{(int)letter:X4}"
+                ),
                 _ => text.Append(letter),
             };
         }

@@ -38,7 +38,10 @@ internal sealed class ListCut
         var line = found.KeySpot.Line.ToString(CultureInfo.InvariantCulture);
         if (list.IsFlow || list.Items.Any(item => item is not MappingNode))
         {
-            return (null, new EditRefusal($"the list '{key}' on line {line} stands in brackets", "write it as lines that begin with a dash"));
+            return (
+                null,
+                new EditRefusal($"the list '{key}' on line {line} stands in brackets", "write it as lines that begin with a dash")
+            );
         }
 
         var lines = new List<(int First, int Last)>();
@@ -48,7 +51,13 @@ internal sealed class ListCut
             var dash = editor.Lines.DashBefore(item.Spot);
             if (item.Spot.Line < first || dash < 0 || editor.Source.Line(item.Spot.Line)[..dash].ContainsAnyExcept(' '))
             {
-                return (null, new EditRefusal($"an item of '{key}' on line {item.Spot.Line.ToString(CultureInfo.InvariantCulture)} does not begin a line of its own", "write each item as lines that begin with a dash"));
+                return (
+                    null,
+                    new EditRefusal(
+                        $"an item of '{key}' on line {item.Spot.Line.ToString(CultureInfo.InvariantCulture)} does not begin a line of its own",
+                        "write each item as lines that begin with a dash"
+                    )
+                );
             }
 
             var last = editor.Lines.LastOf(item.Spot.Line, dash, listMayHang: false);
@@ -57,7 +66,10 @@ internal sealed class ListCut
         }
 
         // Remarks below the last item that still stand in the list go with it.
-        lines[^1] = (lines[^1].First, Math.Max(lines[^1].Last, editor.Lines.LastOf(found.KeySpot.Line, found.KeySpot.Column - 1, listMayHang: true)));
+        lines[^1] = (
+            lines[^1].First,
+            Math.Max(lines[^1].Last, editor.Lines.LastOf(found.KeySpot.Line, found.KeySpot.Column - 1, listMayHang: true))
+        );
         return (new ListCut(editor, found, [.. list.Items.Cast<MappingNode>()], lines), null);
     }
 
@@ -71,7 +83,9 @@ internal sealed class ListCut
         var at = Enumerable.Range(0, entries.Length).First(i => entries[i].Key == key);
         var source = editor.Source;
         var (from, to) = Items[index].IsFlow
-            ? at > 0 ? (source.EndOf(entries[at - 1].Value.Spot), source.EndOf(entries[at].Value.Spot)) : (source.OffsetOf(entries[at].KeySpot), source.OffsetOf(entries[at + 1].KeySpot))
+            ? at > 0
+                ? (source.EndOf(entries[at - 1].Value.Spot), source.EndOf(entries[at].Value.Spot))
+                : (source.OffsetOf(entries[at].KeySpot), source.OffsetOf(entries[at + 1].KeySpot))
             : (source.LineStart(entries[at].KeySpot.Line), editor.Lines.Behind(entries[at].KeySpot.Line));
         var start = source.LineStart(spans[index].First);
         return ItemText(index).Remove(from - start, to - from);

@@ -19,17 +19,23 @@ internal static class NodeTrail
     }
 
     /// <summary>Whether a trail says all that another said, in the same order, and beside it only what lies below one of the paths.</summary>
-    internal static bool IsMoreBy(IReadOnlyList<(string Path, string Text)> before, IReadOnlyList<(string Path, string Text)> after, IReadOnlyList<string> added) =>
-        Beside(before, added).SequenceEqual(Beside(after, added));
+    internal static bool IsMoreBy(
+        IReadOnlyList<(string Path, string Text)> before,
+        IReadOnlyList<(string Path, string Text)> after,
+        IReadOnlyList<string> added
+    ) => Beside(before, added).SequenceEqual(Beside(after, added));
 
-    private static IEnumerable<(string Path, string Text)> Beside(IReadOnlyList<(string Path, string Text)> trail, IReadOnlyList<string> added) =>
-        trail.Where(entry => !added.Any(path => IsBelow(entry.Path, path)));
+    private static IEnumerable<(string Path, string Text)> Beside(
+        IReadOnlyList<(string Path, string Text)> trail,
+        IReadOnlyList<string> added
+    ) => trail.Where(entry => !added.Any(path => IsBelow(entry.Path, path)));
 
     /// <summary>Whether a trail says something at or below each of the paths.</summary>
     internal static bool HoldsAll(IReadOnlyList<(string Path, string Text)> trail, IReadOnlyList<string> paths) =>
         paths.All(path => trail.Any(entry => IsBelow(entry.Path, path)));
 
-    private static bool IsBelow(string path, string of) => path == of || (path.StartsWith(of, StringComparison.Ordinal) && path[of.Length] is '/' or '#');
+    private static bool IsBelow(string path, string of) =>
+        path == of || (path.StartsWith(of, StringComparison.Ordinal) && path[of.Length] is '/' or '#');
 
     private static void Add(List<(string Path, string Text)> trail, string path, Node node)
     {

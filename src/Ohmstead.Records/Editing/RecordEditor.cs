@@ -40,9 +40,12 @@ public sealed class RecordEditor
     internal BlockLines Lines => lines;
 
     /// <summary>The single values of the last visit to the bench, by key; null where there is no visit.</summary>
-    public IReadOnlyDictionary<string, string>? LastVisit => ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] }
-        ? last.Entries.Where(entry => entry.Value is ScalarNode).ToDictionary(entry => entry.Key, entry => ((ScalarNode)entry.Value).Text, StringComparer.Ordinal)
-        : null;
+    public IReadOnlyDictionary<string, string>? LastVisit =>
+        ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] }
+            ? last
+                .Entries.Where(entry => entry.Value is ScalarNode)
+                .ToDictionary(entry => entry.Key, entry => ((ScalarNode)entry.Value).Text, StringComparer.Ordinal)
+            : null;
 
     /// <summary>Opens a text for one change.</summary>
     /// <returns>The editor, or null with the findings that keep the text from being read.</returns>
@@ -71,7 +74,8 @@ public sealed class RecordEditor
     /// <param name="shape">The shape of the record, for the order of its keys.</param>
     /// <param name="key">The list.</param>
     /// <param name="items">The items, each as one line of YAML; at least one.</param>
-    public EditOutcome AppendAll(Shape shape, string key, IReadOnlyList<string> items) => IntoAll(Root, string.Empty, shape, key, [.. items.Select(item => new[] { item })]);
+    public EditOutcome AppendAll(Shape shape, string key, IReadOnlyList<string> items) =>
+        IntoAll(Root, string.Empty, shape, key, [.. items.Select(item => new[] { item })]);
 
     /// <summary>Whether an entry may join the last visit without saying that it happened earlier than it did; false where there is no visit.</summary>
     /// <param name="key">The list of the visit.</param>
@@ -84,7 +88,8 @@ public sealed class RecordEditor
     /// <summary>Whether a list of the last visit holds an entry already, word for word.</summary>
     /// <param name="key">The list of the visit.</param>
     /// <param name="item">The entry, as one line of YAML.</param>
-    public bool LastVisitHolds(string key, string item) => ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] } && Holds(last, key, item);
+    public bool LastVisitHolds(string key, string item) =>
+        ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] } && Holds(last, key, item);
 
     /// <summary>Whether a list at the top of the record holds an item already, word for word.</summary>
     /// <param name="list">The list.</param>
@@ -103,7 +108,10 @@ public sealed class RecordEditor
     }
 
     private MappingNode? EntryOf(string item) =>
-        reader.Read(source.Path, Encoding.UTF8.GetBytes($"entry: {item}"), FileForm.Yaml, ReadingLimits.Usual).Root is { Entries: [{ Value: MappingNode entry }] } ? entry : null;
+        reader.Read(source.Path, Encoding.UTF8.GetBytes($"entry: {item}"), FileForm.Yaml, ReadingLimits.Usual).Root
+            is { Entries: [{ Value: MappingNode entry }] }
+            ? entry
+            : null;
 
     /// <summary>Adds an entry to a visit to the bench: to the last visit that is the one meant, else to a new one at the end.</summary>
     /// <param name="shape">The shape of the record.</param>
@@ -111,7 +119,13 @@ public sealed class RecordEditor
     /// <param name="head">The first keys of a new visit, the date first.</param>
     /// <param name="key">The list of the visit: readings, work, found, decided, proof or photos.</param>
     /// <param name="item">The entry, as one line of YAML.</param>
-    public EditOutcome AppendToVisit(Shape shape, Func<IReadOnlyDictionary<string, string>, bool> isMeant, IReadOnlyList<(string Key, string Value)> head, string key, string item)
+    public EditOutcome AppendToVisit(
+        Shape shape,
+        Func<IReadOnlyDictionary<string, string>, bool> isMeant,
+        IReadOnlyList<(string Key, string Value)> head,
+        string key,
+        string item
+    )
     {
         if (ValueOf(Root, "bench") is SequenceNode { IsFlow: false, Items: [.., MappingNode last] } visits && isMeant(LastVisit!))
         {
@@ -120,7 +134,13 @@ public sealed class RecordEditor
                 : Into(last, "/bench#" + Text(visits.Items.Length - 1), BenchShape.Shape, key, [item]);
         }
 
-        return Into(Root, string.Empty, shape, "bench", [.. head.Select(entry => $"{entry.Key}: {FlowText.Scalar(entry.Value)}"), $"{key}:", $"  - {item}"]);
+        return Into(
+            Root,
+            string.Empty,
+            shape,
+            "bench",
+            [.. head.Select(entry => $"{entry.Key}: {FlowText.Scalar(entry.Value)}"), $"{key}:", $"  - {item}"]
+        );
     }
 
     /// <summary>Adds a key with a value to an item of a list, such as the day a wait ended.</summary>
@@ -131,14 +151,21 @@ public sealed class RecordEditor
     public EditOutcome Add(string list, int index, string key, string value)
     {
         var added = $"{key}: {FlowText.Scalar(value)}";
-        if (ValueOf(Root, list) is not SequenceNode { Items: var items } || index >= items.Length || items[index] is not MappingNode { Entries: [.., var last] } item)
+        if (
+            ValueOf(Root, list) is not SequenceNode { Items: var items }
+            || index >= items.Length
+            || items[index] is not MappingNode { Entries: [.., var last] } item
+        )
         {
             return EditOutcome.Refused($"there is no such item in '{list}'", $"write it by hand: {added}");
         }
 
         return (item.IsFlow ? BeforeBrace(last.Value, added) : BelowKey(item, added)) is { } edit
             ? Checked(TextEdit.Apply(source.Text, edit), [$"/{list}#{Text(index)}/{key}"], added)
-            : EditOutcome.Refused($"the item on line {Text(item.Spot.Line)} does not end as an item in braces does", $"write it by hand: {added}");
+            : EditOutcome.Refused(
+                $"the item on line {Text(item.Spot.Line)} does not end as an item in braces does",
+                $"write it by hand: {added}"
+            );
     }
 
     // Behind a single value only space, or the next line of a folded item, may come before the brace. Behind a list the line's last brace is taken; what it
@@ -169,7 +196,8 @@ public sealed class RecordEditor
         return new TextEdit(at, 0, at > 0 && source.Text[at - 1] is not ('\n' or '\r') ? end + text : text + end);
     }
 
-    private EditOutcome Into(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<string> item) => IntoAll(mapping, path, shape, key, [item]);
+    private EditOutcome Into(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<string> item) =>
+        IntoAll(mapping, path, shape, key, [item]);
 
     private EditOutcome IntoAll(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<IReadOnlyList<string>> items)
     {
@@ -177,7 +205,11 @@ public sealed class RecordEditor
         var count = value is SequenceNode { Items.Length: var known } ? known : 0;
         var edit = value switch
         {
-            SequenceNode { IsFlow: false, Items: [.., var last] } => Below(lines.LastOf(last.Spot.Line, lines.DashBefore(last.Spot), listMayHang: false), lines.DashBefore(last.Spot), items),
+            SequenceNode { IsFlow: false, Items: [.., var last] } => Below(
+                lines.LastOf(last.Spot.Line, lines.DashBefore(last.Spot), listMayHang: false),
+                lines.DashBefore(last.Spot),
+                items
+            ),
             SequenceNode { IsFlow: true, Items.Length: 0 } or ScalarNode { IsNothing: true } => InsteadOf(mapping, key, value, items),
             SequenceNode => (TextEdit?)null,
             null when mapping is { IsFlow: true, Entries: [] } => InsteadOfBraces(mapping, key, items),
@@ -188,8 +220,11 @@ public sealed class RecordEditor
         return edit is { } change
             ? Checked(TextEdit.Apply(source.Text, change), [.. items.Select((_, i) => $"{path}/{key}#{Text(count + i)}")], byHand)
             : EditOutcome.Refused(
-                value is null ? $"the record stands in braces on line {Text(mapping.Spot.Line)}" : $"the list '{key}' on line {Text(value.Spot.Line)} stands in brackets",
-                $"write it as lines that begin with a dash, or add by hand: {byHand}");
+                value is null
+                    ? $"the record stands in braces on line {Text(mapping.Spot.Line)}"
+                    : $"the list '{key}' on line {Text(value.Spot.Line)} stands in brackets",
+                $"write it as lines that begin with a dash, or add by hand: {byHand}"
+            );
     }
 
     private TextEdit Below(int line, int dash, IReadOnlyList<IReadOnlyList<string>> items)
@@ -207,7 +242,12 @@ public sealed class RecordEditor
         var (line, stands) = PlaceFor(mapping, shape, key);
         var end = lines.LineEndAt(line);
         var below = Below(line, stands + 2, items);
-        return below with { Text = below.Text.StartsWith(end, StringComparison.Ordinal) ? end + new string(' ', stands) + key + ":" + below.Text : new string(' ', stands) + key + ":" + end + below.Text };
+        return below with
+        {
+            Text = below.Text.StartsWith(end, StringComparison.Ordinal)
+                ? end + new string(' ', stands) + key + ":" + below.Text
+                : new string(' ', stands) + key + ":" + end + below.Text,
+        };
     }
 
     // The line behind which a key that is not there yet belongs, and how far in it stands.
@@ -220,7 +260,8 @@ public sealed class RecordEditor
         }
 
         var place = shape.PlaceOf(key);
-        var before = mapping.Entries.LastOrDefault(entry => shape.PlaceOf(entry.Key) is var known && known >= 0 && known < place) ?? mapping.Entries[0];
+        var before = mapping.Entries.LastOrDefault(entry => shape.PlaceOf(entry.Key) is var known && known >= 0 && known < place)
+            ?? mapping.Entries[0];
         var stands = before.KeySpot.Column - 1;
         return (lines.LastOf(before.KeySpot.Line, stands, listMayHang: true), stands);
     }
@@ -238,7 +279,10 @@ public sealed class RecordEditor
         var colon = source.Text.IndexOf(':', source.OffsetOf(entry.KeySpot));
         var blanks = entry.KeySpot.Column - 1 + 2;
         var end = lines.LineEndAt(entry.KeySpot.Line);
-        var until = value is SequenceNode ? source.Text.IndexOf(']', source.OffsetOf(value.Spot)) + 1 : Math.Max(source.EndOf(value.Spot), colon + 1);
+        var until =
+            value is SequenceNode
+                ? source.Text.IndexOf(']', source.OffsetOf(value.Spot)) + 1
+                : Math.Max(source.EndOf(value.Spot), colon + 1);
         return new TextEdit(colon + 1, until - colon - 1, Laid(items, end, blanks));
     }
 
@@ -248,7 +292,9 @@ public sealed class RecordEditor
         var from = source.OffsetOf(mapping.Spot);
         var inside = source.Text.AsSpan(from + 1);
         var length = inside.IndexOf('}');
-        return length < 0 || !inside[..length].IsWhiteSpace() ? null : new TextEdit(from, length + 2, $"{key}:" + Laid(items, lines.LineEndAt(mapping.Spot.Line), 2));
+        return length < 0 || !inside[..length].IsWhiteSpace()
+            ? null
+            : new TextEdit(from, length + 2, $"{key}:" + Laid(items, lines.LineEndAt(mapping.Spot.Line), 2));
     }
 
     // Items of a list, each part on a line of its own, which begins with a line end.
@@ -259,7 +305,10 @@ public sealed class RecordEditor
     {
         return ReadAgain(text) is { } after && Adds(NodeTrail.Of(after), added)
             ? EditOutcome.Of(Folded(text, after))
-            : EditOutcome.Refused("the record is laid out in a way that this entry cannot be put into without touching more than itself", $"write it by hand: {byHand}");
+            : EditOutcome.Refused(
+                "the record is laid out in a way that this entry cannot be put into without touching more than itself",
+                $"write it by hand: {byHand}"
+            );
     }
 
     /// <summary>What a changed text says, or null when it cannot be read.</summary>
@@ -270,10 +319,12 @@ public sealed class RecordEditor
     }
 
     // In a record that is tidy a new entry is, too: a long one is folded.
-    private string Folded(string text, MappingNode after) => !HasLongLine(text) ? text
-        : LaidText.Of(source.Path, text, form, after, out _)?.Edits() is { Count: > 0 } && LaidText.Of(source.Path, source.Text, form, Root, out _)?.Edits() is { Count: 0 }
+    private string Folded(string text, MappingNode after) =>
+        !HasLongLine(text) ? text
+        : LaidText.Of(source.Path, text, form, after, out _)?.Edits() is { Count: > 0 }
+        && LaidText.Of(source.Path, source.Text, form, Root, out _)?.Edits() is { Count: 0 }
             ? RecordLayout.Of(source.Path, text, form, reader).Text
-            : text;
+        : text;
 
     // Laying a record out costs more than everything else an entry does, and what is short enough stays as it was spliced in.
     private bool HasLongLine(string text)

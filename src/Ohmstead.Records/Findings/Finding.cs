@@ -21,7 +21,11 @@ public sealed record Finding(string Check, Severity Severity, Place Place, strin
     /// <summary>The same, with how many more of its check there are in its file.</summary>
     /// <param name="more">More than nought.</param>
     internal Finding And(int more) =>
-        this with { More = more, Message = $"{Message}; {more.ToString(CultureInfo.InvariantCulture)} more in this file" };
+        this with
+        {
+            More = more,
+            Message = $"{Message}; {more.ToString(CultureInfo.InvariantCulture)} more in this file",
+        };
 }
 
 /// <summary>A second place that a finding speaks of.</summary>

@@ -32,7 +32,8 @@ public static class Nearest
     /// <param name="missing">What is not known: "there is no lot 'L-O31'".</param>
     /// <param name="near">The nearest known word, or null.</param>
     /// <param name="otherwise">What follows when none is near.</param>
-    public static string Told(string missing, string? near, string otherwise = "") => near is null ? missing + otherwise : $"{missing}, '{near}' is the nearest";
+    public static string Told(string missing, string? near, string otherwise = "") =>
+        near is null ? missing + otherwise : $"{missing}, '{near}' is the nearest";
 
     /// <summary>The least distance that is too far for a known word to be meant by this one.</summary>
     internal static int Bound(string word) => Edit * Math.Max(1, Math.Min(word.Length, 40) / 3) + 1;
@@ -41,9 +42,19 @@ public static class Nearest
     internal static bool IsTooFar(int length, int other, int bound) => Edit * Math.Abs(length - other) >= bound;
 
     /// <summary>A word as words are compared: without capitals, hyphens and spaces, and no longer than a name can be.</summary>
-    internal static string Fold(string word) => (word.Length <= Longest ? word : word[..Longest]).ToUpperInvariant().Replace('-', '_').Replace(' ', '_');
+    internal static string Fold(string word) =>
+        (word.Length <= Longest ? word : word[..Longest]).ToUpperInvariant().Replace('-', '_').Replace(' ', '_');
 
-    private static char LooksLike(char c) => c switch { 'O' or 'Q' => '0', 'I' or 'L' => '1', 'Z' => '2', 'S' => '5', 'B' => '8', _ => c };
+    private static char LooksLike(char c) =>
+        c switch
+        {
+            'O' or 'Q' => '0',
+            'I' or 'L' => '1',
+            'Z' => '2',
+            'S' => '5',
+            'B' => '8',
+            _ => c,
+        };
 
     /// <summary>Edit distance of two folded words, with transposition of neighbours (optimal string alignment); gives up at the bound.</summary>
     internal static int Distance(string a, string b, int bound)
@@ -54,7 +65,9 @@ public static class Nearest
         }
 
         // Folded words are short, and thousands may be compared: their rows take no memory.
-        Span<int> older = stackalloc int[Longest + 1], previous = stackalloc int[Longest + 1], current = stackalloc int[Longest + 1];
+        Span<int> older = stackalloc int[Longest + 1],
+            previous = stackalloc int[Longest + 1],
+            current = stackalloc int[Longest + 1];
         for (var j = 0; j <= b.Length; j++)
         {
             previous[j] = Edit * j;
@@ -65,7 +78,10 @@ public static class Nearest
             current[0] = Edit * i;
             for (var j = 1; j <= b.Length; j++)
             {
-                var cost = a[i - 1] == b[j - 1] ? 0 : LooksLike(a[i - 1]) == LooksLike(b[j - 1]) ? LookAlike : Edit;
+                var cost =
+                    a[i - 1] == b[j - 1] ? 0
+                    : LooksLike(a[i - 1]) == LooksLike(b[j - 1]) ? LookAlike
+                    : Edit;
                 current[j] = Math.Min(Math.Min(current[j - 1] + Edit, previous[j] + Edit), previous[j - 1] + cost);
                 if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
                 {

@@ -45,7 +45,18 @@ public static class RecordChecks
     /// <summary>All of them, in the order of this file.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        KeyUnknown, KeyMissing, ValueMissing, ValueShape, WordUnknown, QuantityUnreadable, ToleranceUnreadable, DateUnreadable, NumberUnreadable, NameUnusable,
-        FormatNewer, FormatUnknown, SchemaRefused,
+        KeyUnknown,
+        KeyMissing,
+        ValueMissing,
+        ValueShape,
+        WordUnknown,
+        QuantityUnreadable,
+        ToleranceUnreadable,
+        DateUnreadable,
+        NumberUnreadable,
+        NameUnusable,
+        FormatNewer,
+        FormatUnknown,
+        SchemaRefused,
     ];
 }

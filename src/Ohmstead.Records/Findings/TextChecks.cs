@@ -78,8 +78,29 @@ public static class TextChecks
     /// <summary>All of them, in the order in which a file meets them.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        BinaryFile, NotUtf8, ControlCharacter, NotACharacter, HiddenCharacter, MixedLineEnds, MergeConflict, FrontMatterMissing,
-        FrontMatterUnclosed, YamlSyntax, NotAMapping, TabIndentation, AnchorUsed, AliasUsed, TagUsed, MergeKeyUsed, DirectiveUsed,
-        SecondDocument, KeyRepeated, KeyNotText, TooDeep, TooLarge, DecimalComma, ValueCutByComment,
+        BinaryFile,
+        NotUtf8,
+        ControlCharacter,
+        NotACharacter,
+        HiddenCharacter,
+        MixedLineEnds,
+        MergeConflict,
+        FrontMatterMissing,
+        FrontMatterUnclosed,
+        YamlSyntax,
+        NotAMapping,
+        TabIndentation,
+        AnchorUsed,
+        AliasUsed,
+        TagUsed,
+        MergeKeyUsed,
+        DirectiveUsed,
+        SecondDocument,
+        KeyRepeated,
+        KeyNotText,
+        TooDeep,
+        TooLarge,
+        DecimalComma,
+        ValueCutByComment,
     ];
 }

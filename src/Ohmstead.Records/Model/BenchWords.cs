@@ -69,7 +69,8 @@ public enum DecisionKind
 public static class DecisionKinds
 {
     /// <summary>Whether a decision lets stay what it is about.</summary>
-    public static bool LetsStay(this DecisionKind decision) => decision is DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone;
+    public static bool LetsStay(this DecisionKind decision) =>
+        decision is DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone;
 }
 
 /// <summary>How much something seen at the bench matters.</summary>

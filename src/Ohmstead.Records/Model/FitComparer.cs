@@ -3,16 +3,17 @@ namespace Ohmstead.Records.Model;
 /// <summary>Parts are equal when all is that may decide what fits: values and texts as written, not where they stand.</summary>
 public sealed class FitComparer : IEqualityComparer<IFitPart>
 {
-    private FitComparer()
-    {
-    }
+    private FitComparer() { }
 
     /// <summary>The one there is.</summary>
     public static FitComparer Instance { get; } = new();
 
     /// <inheritdoc/>
-    public bool Equals(IFitPart? x, IFitPart? y) => ReferenceEquals(x, y)
-        || (x is not null && y is not null
+    public bool Equals(IFitPart? x, IFitPart? y) =>
+        ReferenceEquals(x, y)
+        || (
+            x is not null
+            && y is not null
             && Alike.Same(x.Kind, y.Kind)
             && Alike.Same(x.Role, y.Role)
             && Alike.Same(x.Capacitance, y.Capacitance)
@@ -42,7 +43,8 @@ public sealed class FitComparer : IEqualityComparer<IFitPart>
             && Alike.Same(x.LeadPitch, y.LeadPitch)
             && Alike.Same(x.Diameter, y.Diameter)
             && Alike.Same(x.Height, y.Height)
-            && Alike.Same(x.Type, y.Type));
+            && Alike.Same(x.Type, y.Type)
+        );
 
     /// <inheritdoc/>
     public int GetHashCode(IFitPart obj)

@@ -3,16 +3,17 @@ namespace Ohmstead.Records.Model;
 /// <summary>Parts are equal when all that their limits may depend on is: values and texts as written, not where they stand.</summary>
 public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
 {
-    private MarkingComparer()
-    {
-    }
+    private MarkingComparer() { }
 
     /// <summary>The one there is.</summary>
     public static MarkingComparer Instance { get; } = new();
 
     /// <inheritdoc/>
-    public bool Equals(IMarkedPart? x, IMarkedPart? y) => ReferenceEquals(x, y)
-        || (x is not null && y is not null
+    public bool Equals(IMarkedPart? x, IMarkedPart? y) =>
+        ReferenceEquals(x, y)
+        || (
+            x is not null
+            && y is not null
             && Alike.Same(x.Kind, y.Kind)
             && Alike.Same(x.Capacitance, y.Capacitance)
             && Alike.Same(x.Resistance, y.Resistance)
@@ -34,7 +35,8 @@ public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
             && Alike.Same(x.EsrFrequency, y.EsrFrequency)
             && Alike.Same(x.ClassOfSuppressor, y.ClassOfSuppressor)
             && Alike.Same(x.RoleOfSuppressor, y.RoleOfSuppressor)
-            && Alike.Same(x.FormOfSuppressor, y.FormOfSuppressor));
+            && Alike.Same(x.FormOfSuppressor, y.FormOfSuppressor)
+        );
 
     /// <inheritdoc/>
     public int GetHashCode(IMarkedPart obj)

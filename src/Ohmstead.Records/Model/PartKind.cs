@@ -140,18 +140,26 @@ public sealed class PartKind
     /// mains, a fuse, a resistor that bleeds a charge down, by its role or by what is noted of it. Common practice; no list can name all of
     /// them, and local codes and licensed practice come first.
     /// </summary>
-    public static bool IsSafetyRelevant(PartValues values) => values.SafetyClass is not null || values.Kind.Value.IsSafety
-        || values.Role is { Value: PartRole.MainsSuppression } || IsBleeder(values);
+    public static bool IsSafetyRelevant(PartValues values) =>
+        values.SafetyClass is not null
+        || values.Kind.Value.IsSafety
+        || values.Role is { Value: PartRole.MainsSuppression }
+        || IsBleeder(values);
 
-    private static bool IsBleeder(PartValues values) => values.Kind.Value.Family == PartFamily.Resistor
-        && (values.Role is { Value: PartRole.Bleeder }
-            || (values.Note is { } note && note.Value.Contains("bleed", StringComparison.OrdinalIgnoreCase)));
+    private static bool IsBleeder(PartValues values) =>
+        values.Kind.Value.Family == PartFamily.Resistor
+        && (
+            values.Role is { Value: PartRole.Bleeder }
+            || (values.Note is { } note && note.Value.Contains("bleed", StringComparison.OrdinalIgnoreCase))
+        );
 
     /// <summary>Whether a part is a capacitor that stands on the mains: by its kind, its safety class or what it does there.</summary>
     public static bool IsSuppressor(PartValues values) =>
         values.Kind.Value == PartKinds.SuppressionCapacitor
-        || ((values.SafetyClass is not null || values.Role is { Value: PartRole.MainsSuppression })
-            && values.Kind.Value.Family == PartFamily.Capacitor);
+        || (
+            (values.SafetyClass is not null || values.Role is { Value: PartRole.MainsSuppression })
+            && values.Kind.Value.Family == PartFamily.Capacitor
+        );
 
     /// <summary>Whether a part of these values has a right way round. One whose kind has is not made without by a word.</summary>
     public static bool IsPolarised(PartValues values) =>

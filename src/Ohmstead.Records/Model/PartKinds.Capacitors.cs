@@ -15,15 +15,25 @@ public static partial class PartKinds
 
     /// <summary>Aluminium with a liquid electrolyte and oxide on both foils.</summary>
     public static PartKind BipolarElectrolytic { get; } =
-        new("bipolar electrolytic", PartFamily.Capacitor) { Letters = C, Capacitor = CapacitorKind.AluminiumWet, IsBipolar = true };
+        new("bipolar electrolytic", PartFamily.Capacitor)
+        {
+            Letters = C,
+            Capacitor = CapacitorKind.AluminiumWet,
+            IsBipolar = true,
+        };
 
     /// <summary>Aluminium or tantalum with a conductive polymer.</summary>
     public static PartKind PolymerElectrolytic { get; } = Of("polymer electrolytic", CapacitorKind.Polymer, hasRightWayRound: true);
 
     /// <summary>Tantalum with manganese dioxide.</summary>
     public static PartKind Tantalum { get; } =
-        new("tantalum", PartFamily.Capacitor) { Letters = C, Capacitor = CapacitorKind.TantalumSolid, HasRightWayRound = true,
-            HasTellingName = true };
+        new("tantalum", PartFamily.Capacitor)
+        {
+            Letters = C,
+            Capacitor = CapacitorKind.TantalumSolid,
+            HasRightWayRound = true,
+            HasTellingName = true,
+        };
 
     /// <summary>Tantalum with a liquid electrolyte.</summary>
     public static PartKind WetTantalum { get; } = Of("wet tantalum", CapacitorKind.TantalumWet, hasRightWayRound: true);
@@ -50,30 +60,52 @@ public static partial class PartKinds
         Of("metallised paper", CapacitorKind.MetallisedPaper, DielectricFigures.MetallisedPaper);
 
     /// <summary>Class 1 ceramic, such as C0G.</summary>
-    public static PartKind CeramicClass1 { get; } = new("ceramic class 1", PartFamily.Capacitor)
-    {
-        Letters = C, Capacitor = CapacitorKind.CeramicClass1, Dielectric = DielectricFigures.CeramicClass1, Materials = [PartMaterial.C0G],
-    };
+    public static PartKind CeramicClass1 { get; } =
+        new("ceramic class 1", PartFamily.Capacitor)
+        {
+            Letters = C,
+            Capacitor = CapacitorKind.CeramicClass1,
+            Dielectric = DielectricFigures.CeramicClass1,
+            Materials = [PartMaterial.C0G],
+        };
 
     /// <summary>Class 2 ceramic, such as X7R.</summary>
-    public static PartKind CeramicClass2 { get; } = new("ceramic class 2", PartFamily.Capacitor)
-    {
-        Letters = C, Capacitor = CapacitorKind.CeramicClass2, Materials = [PartMaterial.X7R, PartMaterial.Z5U, PartMaterial.Y5V],
-    };
+    public static PartKind CeramicClass2 { get; } =
+        new("ceramic class 2", PartFamily.Capacitor)
+        {
+            Letters = C,
+            Capacitor = CapacitorKind.CeramicClass2,
+            Materials = [PartMaterial.X7R, PartMaterial.Z5U, PartMaterial.Y5V],
+        };
 
     /// <summary>Silver mica.</summary>
-    public static PartKind Mica { get; } = new("mica", PartFamily.Capacitor)
-    {
-        Letters = C, Capacitor = CapacitorKind.Mica, Dielectric = DielectricFigures.SilverMica, HasTellingName = true,
-    };
+    public static PartKind Mica { get; } =
+        new("mica", PartFamily.Capacitor)
+        {
+            Letters = C,
+            Capacitor = CapacitorKind.Mica,
+            Dielectric = DielectricFigures.SilverMica,
+            HasTellingName = true,
+        };
 
     /// <summary>A capacitor across the mains or to the chassis, whatever it is wound of.</summary>
     public static PartKind SuppressionCapacitor { get; } =
-        new("suppression capacitor", PartFamily.Capacitor) { Letters = C, Capacitor = CapacitorKind.Suppression, IsSafety = true };
+        new("suppression capacitor", PartFamily.Capacitor)
+        {
+            Letters = C,
+            Capacitor = CapacitorKind.Suppression,
+            IsSafety = true,
+        };
 
     /// <summary>A capacitor that is set.</summary>
     public static PartKind TrimmerCapacitor { get; } = new("trimmer capacitor", PartFamily.Capacitor) { Letters = C, HasContacts = true };
 
     private static PartKind Of(string name, CapacitorKind kind, DielectricFigures? dielectric = null, bool hasRightWayRound = false) =>
-        new(name, PartFamily.Capacitor) { Letters = C, Capacitor = kind, Dielectric = dielectric, HasRightWayRound = hasRightWayRound };
+        new(name, PartFamily.Capacitor)
+        {
+            Letters = C,
+            Capacitor = kind,
+            Dielectric = dielectric,
+            HasRightWayRound = hasRightWayRound,
+        };
 }

@@ -58,11 +58,26 @@ public sealed class PartMaterial
     public static PartMaterial LeadAcid { get; } = Cells(CellChemistry.LeadAcid);
 
     /// <summary>All of them, in the order in which people are told the words.</summary>
-    public static WordList<PartMaterial> All { get; } = new([.. new[]
-    {
-        Silicon, Germanium, Schottky, C0G, X7R, Z5U, Y5V, Lithium, NickelCadmium, NickelMetalHydride, Alkaline, ZincCarbon,
-        SilverOxide, LeadAcid,
-    }.Select(material => (material, material.Name))]);
+    public static WordList<PartMaterial> All { get; } =
+        new([
+            .. new[]
+            {
+                Silicon,
+                Germanium,
+                Schottky,
+                C0G,
+                X7R,
+                Z5U,
+                Y5V,
+                Lithium,
+                NickelCadmium,
+                NickelMetalHydride,
+                Alkaline,
+                ZincCarbon,
+                SilverOxide,
+                LeadAcid,
+            }.Select(material => (material, material.Name)),
+        ]);
 
     /// <summary>Its word in records.</summary>
     public string Name { get; }

@@ -19,7 +19,14 @@ public sealed record Calibration(Written<DateOnly> Date, Written<Quantity>? Vali
 /// <param name="UpTo">The largest reading this holds for.</param>
 /// <param name="Spot">Where it is written.</param>
 public sealed record Accuracy(
-    Written<Measured> Measures, Written<Quantity>? Error, Written<int>? Digits, Written<Quantity>? Step, Written<Quantity>? Fixed, Written<Quantity>? UpTo, Spot Spot)
+    Written<Measured> Measures,
+    Written<Quantity>? Error,
+    Written<int>? Digits,
+    Written<Quantity>? Step,
+    Written<Quantity>? Fixed,
+    Written<Quantity>? UpTo,
+    Spot Spot
+)
 {
     /// <summary>The expanded uncertainty (k = 2) of the calibration itself, as a fraction of the reading, from its certificate.</summary>
     public Written<Quantity>? Certificate { get; init; }

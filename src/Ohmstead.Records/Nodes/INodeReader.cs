@@ -45,7 +45,8 @@ public sealed record ReadingLimits(
     long BodyBytes = 2L << 20,
     int FieldBytes = 64 << 10,
     int Events = 5_000_000,
-    int Depth = 32)
+    int Depth = 32
+)
 {
     /// <summary>The limits used when nothing else is asked for.</summary>
     public static ReadingLimits Usual { get; } = new();

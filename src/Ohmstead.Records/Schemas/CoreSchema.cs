@@ -19,14 +19,16 @@ internal static partial class CoreSchema
             return scalar.Text;
         }
 
-        return scalar.IsNothing ? null : scalar.Text switch
-        {
-            "true" or "True" or "TRUE" => true,
-            "false" or "False" or "FALSE" => false,
-            var text when Whole().IsMatch(text) => WholeNumber(text),
-            var text when Fraction().IsMatch(text) => Real(text),
-            var text => text,
-        };
+        return scalar.IsNothing
+            ? null
+            : scalar.Text switch
+            {
+                "true" or "True" or "TRUE" => true,
+                "false" or "False" or "FALSE" => false,
+                var text when Whole().IsMatch(text) => WholeNumber(text),
+                var text when Fraction().IsMatch(text) => Real(text),
+                var text => text,
+            };
     }
 
     private static object WholeNumber(string text)
@@ -34,7 +36,9 @@ internal static partial class CoreSchema
         if (text.StartsWith("0o", StringComparison.Ordinal))
         {
             var digits = text.AsSpan(2).TrimStart('0');
-            return digits.Length > LongestOctal ? (object)double.MaxValue : digits.IsEmpty ? 0L : Convert.ToInt64(digits.ToString(), 8);
+            return digits.Length > LongestOctal ? (object)double.MaxValue
+                : digits.IsEmpty ? 0L
+                : Convert.ToInt64(digits.ToString(), 8);
         }
 
         var isHexadecimal = text.StartsWith("0x", StringComparison.Ordinal);
@@ -48,11 +52,16 @@ internal static partial class CoreSchema
     }
 
     // Only that it is a number matters to a schema; JSON has no infinity to put in its place.
-    private static double Real(string text) => Math.Clamp(double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture), double.MinValue, double.MaxValue);
+    private static double Real(string text) =>
+        Math.Clamp(double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture), double.MinValue, double.MaxValue);
 
     [GeneratedRegex(@"^(?:[-+]?[0-9]+|0o[0-7]+|0x[0-9a-fA-F]+)\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Whole();
 
-    [GeneratedRegex(@"^[-+]?(?:\.[0-9]+|[0-9]+(?:\.[0-9]*)?)(?:[eE][-+]?[0-9]+)?\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"^[-+]?(?:\.[0-9]+|[0-9]+(?:\.[0-9]*)?)(?:[eE][-+]?[0-9]+)?\z",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Fraction();
 }

@@ -79,15 +79,18 @@ internal sealed class NodeJsonReader : JsonReader, IJsonLineInfo
         }
     }
 
-    private void AddScalar(object? value, Spot spot) => steps.Add(value switch
-    {
-        null => (JsonToken.Null, null, spot),
-        bool => (JsonToken.Boolean, value, spot),
-        long => (JsonToken.Integer, value, spot),
+    private void AddScalar(object? value, Spot spot) =>
+        steps.Add(
+            value switch
+            {
+                null => (JsonToken.Null, null, spot),
+                bool => (JsonToken.Boolean, value, spot),
+                long => (JsonToken.Integer, value, spot),
 
-        // To JSON Schema 1e3 and 16.0 are integers, which the library in use overlooks unless they are held as such.
-        double real when double.IsInteger(real) && Math.Abs(real) < 1e15 => (JsonToken.Integer, (long)real, spot),
-        double => (JsonToken.Float, value, spot),
-        _ => (JsonToken.String, value, spot),
-    });
+                // To JSON Schema 1e3 and 16.0 are integers, which the library in use overlooks unless they are held as such.
+                double real when double.IsInteger(real) && Math.Abs(real) < 1e15 => (JsonToken.Integer, (long)real, spot),
+                double => (JsonToken.Float, value, spot),
+                _ => (JsonToken.String, value, spot),
+            }
+        );
 }

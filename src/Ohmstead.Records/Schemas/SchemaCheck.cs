@@ -24,14 +24,19 @@ public sealed class SchemaCheck
     /// <exception cref="ArgumentException">The shape is that of no file.</exception>
     public ImmutableArray<Finding> Check(string path, MappingNode root, Shape fileShape)
     {
-        var errors = SchemaOf(fileShape).Validate(NodeJsonReader.Load(root)).SelectMany(error => SchemaErrors.Innermost(error, null)).ToList();
+        var errors = SchemaOf(fileShape)
+            .Validate(NodeJsonReader.Load(root))
+            .SelectMany(error => SchemaErrors.Innermost(error, null))
+            .ToList();
 
         // A key that is misspelled is unknown under one name and missing under the other: the place of the first says more.
         var withUnknownKeys = errors.Where(IsUnknownKey).Select(inner => ParentOf(inner.Error)).ToHashSet(StringComparer.Ordinal);
         return
         [
             .. errors
-                .Where(inner => inner.Error.Kind != ValidationErrorKind.PropertyRequired || !withUnknownKeys.Contains(ParentOf(inner.Error)))
+                .Where(inner =>
+                    inner.Error.Kind != ValidationErrorKind.PropertyRequired || !withUnknownKeys.Contains(ParentOf(inner.Error))
+                )
                 .GroupBy(inner => (inner.Error.LineNumber, inner.Error.LinePosition))
                 .SelectMany(Causes)
                 .OrderBy(inner => inner.Error.LineNumber)
@@ -45,7 +50,9 @@ public sealed class SchemaCheck
     // A value can be refused for its kind and its text at once, and what is no mapping lacks every key besides; two missing keys of one
     // mapping are two causes at one place.
     private static IEnumerable<InnermostError> Causes(IEnumerable<InnermostError> atOnePlace) =>
-        atOnePlace.FirstOrDefault(inner => inner.Error.Kind != ValidationErrorKind.PropertyRequired) is { } first ? [first] : atOnePlace.DistinctBy(inner => inner.Error.Property);
+        atOnePlace.FirstOrDefault(inner => inner.Error.Kind != ValidationErrorKind.PropertyRequired) is { } first
+            ? [first]
+            : atOnePlace.DistinctBy(inner => inner.Error.Property);
 
     private static string ParentOf(ValidationError error)
     {
@@ -53,16 +60,21 @@ public sealed class SchemaCheck
         return error.Property is { } property && path.EndsWith(property, StringComparison.Ordinal) ? path[..^property.Length] : path;
     }
 
-    private static Finding Explain(string path, InnermostError inner) => new(
-        RecordChecks.SchemaRefused,
-        Severity.Error,
-        new Place(path, inner.Error.LineNumber, inner.Error.LinePosition),
-        "the schema refuses this: " + SchemaWords.Say(inner.Error),
-        inner.Description is { } description ? "write what belongs here: " + description.TrimEnd('.') : "write it as the page of the record format shows it");
+    private static Finding Explain(string path, InnermostError inner) =>
+        new(
+            RecordChecks.SchemaRefused,
+            Severity.Error,
+            new Place(path, inner.Error.LineNumber, inner.Error.LinePosition),
+            "the schema refuses this: " + SchemaWords.Say(inner.Error),
+            inner.Description is { } description
+                ? "write what belongs here: " + description.TrimEnd('.')
+                : "write it as the page of the record format shows it"
+        );
 
     private JsonSchema SchemaOf(Shape fileShape)
     {
-        var name = FileShapes.All.FirstOrDefault(file => file.Shape == fileShape).SchemaName ?? throw new ArgumentException("The shape is that of no file.", nameof(fileShape));
+        var name = FileShapes.All.FirstOrDefault(file => file.Shape == fileShape).SchemaName
+            ?? throw new ArgumentException("The shape is that of no file.", nameof(fileShape));
         if (!schemas.TryGetValue(name, out var schema))
         {
             // The text is at hand and refers to nothing outside itself, so nothing is waited for.

@@ -12,7 +12,9 @@ internal static class SchemaErrors
         var known = error.Schema?.Description ?? description;
         return error switch
         {
-            ChildSchemaValidationError { Kind: ValidationErrorKind.ArrayItemNotValid } item => item.Errors.Values.SelectMany(errors => errors).SelectMany(inner => Innermost(inner, known)),
+            ChildSchemaValidationError { Kind: ValidationErrorKind.ArrayItemNotValid } item => item
+                .Errors.Values.SelectMany(errors => errors)
+                .SelectMany(inner => Innermost(inner, known)),
             ChildSchemaValidationError child => Nearest(error, child.Errors.Values, known),
             MultiTypeValidationError several => Nearest(error, several.Errors.Values, known),
             _ => [new InnermostError(error, known)],
@@ -20,7 +22,11 @@ internal static class SchemaErrors
     }
 
     // The branch that got past the question of what kind of value it is, is the one that was meant.
-    private static IEnumerable<InnermostError> Nearest(ValidationError whole, IEnumerable<ICollection<ValidationError>> branches, string? description)
+    private static IEnumerable<InnermostError> Nearest(
+        ValidationError whole,
+        IEnumerable<ICollection<ValidationError>> branches,
+        string? description
+    )
     {
         foreach (var branch in branches)
         {
@@ -33,9 +39,15 @@ internal static class SchemaErrors
         return [new InnermostError(whole, description)];
     }
 
-    private static bool IsAboutType(ValidationError error) => error.Kind
-        is ValidationErrorKind.ArrayExpected or ValidationErrorKind.BooleanExpected or ValidationErrorKind.IntegerExpected or ValidationErrorKind.NullExpected
-        or ValidationErrorKind.NumberExpected or ValidationErrorKind.ObjectExpected or ValidationErrorKind.StringExpected;
+    private static bool IsAboutType(ValidationError error) =>
+        error.Kind
+            is ValidationErrorKind.ArrayExpected
+                or ValidationErrorKind.BooleanExpected
+                or ValidationErrorKind.IntegerExpected
+                or ValidationErrorKind.NullExpected
+                or ValidationErrorKind.NumberExpected
+                or ValidationErrorKind.ObjectExpected
+                or ValidationErrorKind.StringExpected;
 }
 
 /// <summary>An error, and what the schema says about the key it concerns.</summary>

@@ -46,7 +46,9 @@ internal static class SchemaExample
 
     private static void WriteScalar(Utf8JsonWriter json, Key key, string text)
     {
-        var isNumeric = key.Kind is ValueKind.Number or ValueKind.Count or ValueKind.RoughDate || (key.Kind is ValueKind.Quantity or ValueKind.Indication && MayBeBare(key.Dimension));
+        var isNumeric =
+            key.Kind is ValueKind.Number or ValueKind.Count or ValueKind.RoughDate
+            || (key.Kind is ValueKind.Quantity or ValueKind.Indication && MayBeBare(key.Dimension));
         if (isNumeric && text.All(character => char.IsAsciiDigit(character) || character == '.'))
         {
             json.WriteRawValue(text);

@@ -34,7 +34,8 @@ internal static class SchemaPatterns
     internal const string RoughDay = "^" + Year + "(?:-" + Month + "(?:-" + DayOfMonth + ")?)?$";
 
     /// <summary>A quantity whose dimension another key decides: a number and perhaps any unit.</summary>
-    internal const string AnyQuantity = "^-?(?:" + Number + Space + @"(?:[^0-9\s]+)?|[0-9]*[A-Za-z" + Micro + "][0-9]+" + Space + @"(?:[^0-9\s]+)?)$";
+    internal const string AnyQuantity =
+        "^-?(?:" + Number + Space + @"(?:[^0-9\s]+)?|[0-9]*[A-Za-z" + Micro + "][0-9]+" + Space + @"(?:[^0-9\s]+)?)$";
 
     private const string Year = "(?:19|2[01])[0-9]{2}";
     private const string Month = "(?:0[1-9]|1[0-2])";
@@ -44,35 +45,41 @@ internal static class SchemaPatterns
     internal static string Quantity(Dimension dimension) => $"^{Figure(dimension)}$";
 
     /// <summary>What a meter showed: a quantity of a dimension, one side of one, or a word.</summary>
-    internal static string Indication(Dimension dimension) => $@"^(?:{IndicationText.Open}|{IndicationText.Short}|{IndicationText.OverRange}|(?:(?:[<>]=?|[\u2264\u2265]){Space})?{Figure(dimension)})$";
+    internal static string Indication(Dimension dimension) =>
+        $@"^(?:{IndicationText.Open}|{IndicationText.Short}|{IndicationText.OverRange}|(?:(?:[<>]=?|[\u2264\u2265]){Space})?{Figure(dimension)})$";
 
     private static string Figure(Dimension dimension)
     {
         var (units, code) = Spelling(dimension);
         var unit = dimension is Dimension.Number or Dimension.Ratio ? $"(?:{Space}(?:{units}))?" : $"{Space}(?:{units})";
-        return code.Length == 0
-            ? $"-?{Number}{unit}"
-            : $"-?(?:{Number}{unit}|[0-9]*[{code}][0-9]+(?:{Space}(?:{units}))?)";
+        return code.Length == 0 ? $"-?{Number}{unit}" : $"-?(?:{Number}{unit}|[0-9]*[{code}][0-9]+(?:{Space}(?:{units}))?)";
     }
 
     /// <summary>How the units of a dimension are spelled, and the letters that may stand for the decimal point.</summary>
-    private static (string Units, string Code) Spelling(Dimension dimension) => dimension switch
-    {
-        Dimension.Capacitance => ($"{Prefix}[Ff]|[pnum{Micro}]|{AnyCase("p")}{AnyCase("f")}|{AnyCase("n")}{AnyCase("f")}|{AnyCase("u")}{AnyCase("f")}"
-            + $"|[MmUu{Micro}]{{1,2}}{AnyCase("f")}{AnyCase("d")}?|{AnyCase("farad")}[Ss]?|{AnyCase("microfarad")}[Ss]?|{AnyCase("picofarad")}[Ss]?", $"pnumF{Micro}"),
-        Dimension.Resistance => ($@"{Prefix}(?:[\u03A9\u2126]|{AnyCase("ohm")}[Ss]?)|[RkKMGT]|{AnyCase("meg")}(?:{AnyCase("ohm")}[Ss]?)?", "LRrKkMGT"),
-        Dimension.Inductance => ($"{Prefix}(?:H|{AnyCase("hy")})", $"num{Micro}"),
-        Dimension.Voltage => ($"{Prefix}V|{AnyCase("volt")}[Ss]?", "V"),
-        Dimension.Current => ($"{Prefix}A", "A"),
-        Dimension.Power => ($"{Prefix}W|{AnyCase("watt")}[Ss]?", ""),
-        Dimension.Energy => ($"{Prefix}(?:J|Wh)", ""),
-        Dimension.Charge => ($"{Prefix}(?:C|Ah)", ""),
-        Dimension.Frequency => ($"{Prefix}(?:Hz|c/s)|cps|[kKM]c", ""),
-        Dimension.Duration => ($"{Prefix}s|secs?|seconds?|mins?|minutes?|h|hrs?|hours?|d|days?|weeks?|months?|yrs?|years?", ""),
-        Dimension.Temperature => (@"\u00B0C|\u2103|degC|C", ""),
-        Dimension.Length => ($"{Prefix}m|cm|in|inch|inches|mils?", ""),
-        _ => (@"%|\u2030|ppm", ""),
-    };
+    private static (string Units, string Code) Spelling(Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Capacitance => (
+                $"{Prefix}[Ff]|[pnum{Micro}]|{AnyCase("p")}{AnyCase("f")}|{AnyCase("n")}{AnyCase("f")}|{AnyCase("u")}{AnyCase("f")}"
+                    + $"|[MmUu{Micro}]{{1,2}}{AnyCase("f")}{AnyCase("d")}?|{AnyCase("farad")}[Ss]?|{AnyCase("microfarad")}[Ss]?|{AnyCase("picofarad")}[Ss]?",
+                $"pnumF{Micro}"
+            ),
+            Dimension.Resistance => (
+                $@"{Prefix}(?:[\u03A9\u2126]|{AnyCase("ohm")}[Ss]?)|[RkKMGT]|{AnyCase("meg")}(?:{AnyCase("ohm")}[Ss]?)?",
+                "LRrKkMGT"
+            ),
+            Dimension.Inductance => ($"{Prefix}(?:H|{AnyCase("hy")})", $"num{Micro}"),
+            Dimension.Voltage => ($"{Prefix}V|{AnyCase("volt")}[Ss]?", "V"),
+            Dimension.Current => ($"{Prefix}A", "A"),
+            Dimension.Power => ($"{Prefix}W|{AnyCase("watt")}[Ss]?", ""),
+            Dimension.Energy => ($"{Prefix}(?:J|Wh)", ""),
+            Dimension.Charge => ($"{Prefix}(?:C|Ah)", ""),
+            Dimension.Frequency => ($"{Prefix}(?:Hz|c/s)|cps|[kKM]c", ""),
+            Dimension.Duration => ($"{Prefix}s|secs?|seconds?|mins?|minutes?|h|hrs?|hours?|d|days?|weeks?|months?|yrs?|years?", ""),
+            Dimension.Temperature => (@"\u00B0C|\u2103|degC|C", ""),
+            Dimension.Length => ($"{Prefix}m|cm|in|inch|inches|mils?", ""),
+            _ => (@"%|\u2030|ppm", ""),
+        };
 
     private static string AnyCase(string word)
     {

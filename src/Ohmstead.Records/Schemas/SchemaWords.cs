@@ -8,17 +8,21 @@ internal static class SchemaWords
     private const int Longest = 60;
 
     /// <summary>One clause in lower case without a full stop.</summary>
-    internal static string Say(ValidationError error) => error.Kind switch
-    {
-        ValidationErrorKind.NoAdditionalPropertiesAllowed => $"'{Shown(error.Property)}' is no key that belongs here",
-        ValidationErrorKind.PropertyRequired => $"the key '{Shown(error.Property)}' is missing",
-        ValidationErrorKind.PatternMismatch => $"the text behind '{Shown(error.Property)}' has another form than expected",
-        ValidationErrorKind.NotInEnumeration => $"the word behind '{Shown(error.Property)}' is not in its list",
-        ValidationErrorKind.ArrayExpected => $"a list is expected behind '{Shown(error.Property)}'",
-        ValidationErrorKind.ObjectExpected => $"a mapping is expected at '{Shown(error.Property)}'",
-        ValidationErrorKind.StringExpected => $"text is expected behind '{Shown(error.Property)}'",
-        _ => $"the value behind '{Shown(error.Property)}' is of another kind than expected",
-    };
+    internal static string Say(ValidationError error) =>
+        error.Kind switch
+        {
+            ValidationErrorKind.NoAdditionalPropertiesAllowed => $"'{Shown(error.Property)}' is no key that belongs here",
+            ValidationErrorKind.PropertyRequired => $"the key '{Shown(error.Property)}' is missing",
+            ValidationErrorKind.PatternMismatch => $"the text behind '{Shown(error.Property)}' has another form than expected",
+            ValidationErrorKind.NotInEnumeration => $"the word behind '{Shown(error.Property)}' is not in its list",
+            ValidationErrorKind.ArrayExpected => $"a list is expected behind '{Shown(error.Property)}'",
+            ValidationErrorKind.ObjectExpected => $"a mapping is expected at '{Shown(error.Property)}'",
+            ValidationErrorKind.StringExpected => $"text is expected behind '{Shown(error.Property)}'",
+            _ => $"the value behind '{Shown(error.Property)}' is of another kind than expected",
+        };
 
-    private static string Shown(string? text) => text is null ? "the file" : text.Length <= Longest ? text : text[..Longest] + "…";
+    private static string Shown(string? text) =>
+        text is null ? "the file"
+        : text.Length <= Longest ? text
+        : text[..Longest] + "…";
 }

@@ -14,8 +14,13 @@ namespace Ohmstead.Records.Schemas;
 /// </remarks>
 public static class SchemaWriter
 {
-    private static readonly JsonWriterOptions Layout =
-        new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Layout = new()
+    {
+        Indented = true,
+        IndentSize = 2,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     /// <summary>The schema of a file, with one line end at the end.</summary>
     /// <param name="file">The shape of the whole file, one of <see cref="FileShapes.All"/>.</param>
@@ -93,12 +98,13 @@ public static class SchemaWriter
     }
 
     // Loaders of YAML 1.1 read a bare date as a moment in time and a bare yes as true; whoever uses one must be told where it happens.
-    private static string Description(Key key) => key.Kind switch
-    {
-        ValueKind.Date or ValueKind.RoughDate =>
-            key.Description + " Quote it, or tell the loader to keep dates as text, where a file is read as YAML 1.1.",
-        _ => key.Description,
-    };
+    private static string Description(Key key) =>
+        key.Kind switch
+        {
+            ValueKind.Date or ValueKind.RoughDate => key.Description
+                + " Quote it, or tell the loader to keep dates as text, where a file is read as YAML 1.1.",
+            _ => key.Description,
+        };
 
     private static void WriteValue(Utf8JsonWriter json, Key key)
     {

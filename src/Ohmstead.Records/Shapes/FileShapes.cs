@@ -15,7 +15,8 @@ public static class FileShapes
         [
             Key.Count("hours_per_year", "How many of the hours a year.", "200").Needed(),
             Key.Quantity("temperature", Dimension.Temperature, "Temperature of the air around the parts then.", "52 °C").Needed(),
-        ]);
+        ]
+    );
 
     private static readonly Shape Duty = new(
         "duty",
@@ -25,21 +26,24 @@ public static class FileShapes
             Key.Count("hours_per_year", "Hours of running a year.", "900"),
             Key.Quantity("temperature", Dimension.Temperature, "Temperature of the air around the parts when running.", "38 °C"),
             Key.List("at_times", DutyPart, "Hours at other temperatures, part of hours_per_year: a hot summer, a closed cabinet."),
-        ]);
+        ]
+    );
 
     /// <summary>Something that can hurt.</summary>
-    public static Shape HazardShape { get; } = new(
-        "hazard",
-        "Something that can hurt.",
-        "{ hazard: charged capacitor, at: C1, voltage: 340 V, capacitance: 100 µF, bleed: 220 kΩ }",
-        [
-            Key.Word("hazard", Vocabulary.Hazards, "no kind of hazard", "What kind of hazard.").Needed(),
-            Key.Text("at", "Where it is.", "C1"),
-            Key.Quantity("voltage", Dimension.Voltage, "The voltage it can hold or carry.", "340 V"),
-            Key.Quantity("capacitance", Dimension.Capacitance, "The capacitance that stores the energy.", "100 µF"),
-            Key.Quantity("bleed", Dimension.Resistance, "The resistance that bleeds it down.", "220 kΩ"),
-            Note,
-        ]);
+    public static Shape HazardShape { get; } =
+        new(
+            "hazard",
+            "Something that can hurt.",
+            "{ hazard: charged capacitor, at: C1, voltage: 340 V, capacitance: 100 µF, bleed: 220 kΩ }",
+            [
+                Key.Word("hazard", Vocabulary.Hazards, "no kind of hazard", "What kind of hazard.").Needed(),
+                Key.Text("at", "Where it is.", "C1"),
+                Key.Quantity("voltage", Dimension.Voltage, "The voltage it can hold or carry.", "340 V"),
+                Key.Quantity("capacitance", Dimension.Capacitance, "The capacitance that stores the energy.", "100 µF"),
+                Key.Quantity("bleed", Dimension.Resistance, "The resistance that bleeds it down.", "220 kΩ"),
+                Note,
+            ]
+        );
 
     private static readonly Shape Waiting = new(
         "wait",
@@ -51,7 +55,8 @@ public static class FileShapes
             Key.Id("order", "The order it came under, from stock.yaml.", "PO-12"),
             Key.Text("blocks", "What cannot go on.", "drift test"),
             Key.Date("until", "When the wait ended.", "2026-04-02"),
-        ]);
+        ]
+    );
 
     private static readonly Shape Arrived = new(
         "arrival",
@@ -62,43 +67,66 @@ public static class FileShapes
             Key.Text("from", "Where it came from.", "lookout hut store"),
             Key.Text("complaint", "What was said to be wrong.", "pen drifts after an hour"),
             Note,
-        ]);
+        ]
+    );
 
     /// <summary>A test point or test.</summary>
-    public static Shape PointShape { get; } = new(
-        "point",
-        "A test point or test that proves a board of this design.",
-        "{ point: +15V, nominal: 15 V, tolerance: 5 %, ripple_limit: 10 mV }",
-        [
-            Key.Id("point", "Its name.", "+15V").Needed(),
-            Key.Word("measures", Vocabulary.PointMeasures, "nothing that is measured at a point",
-                "What is measured there; voltage when not said."),
-            Key.AnyQuantity("nominal", "The value it should have.", "15 V"),
-            Key.Tolerance("tolerance", "How far from it is allowed.", "5 %"),
-            Key.AnyQuantity("low", "The lowest value allowed.", "14.25 V"),
-            Key.AnyQuantity("high", "The highest value allowed.", "15.75 V"),
-            Key.Quantity("ripple_limit", Dimension.Voltage, "The highest ripple allowed, peak to peak.", "10 mV"),
-            Key.Word(
-                "rail", Vocabulary.Rails, "no kind of rail", "What the rail is or feeds; decides its usual limits where none are written."),
-            Key.Quantity("rated_current", Dimension.Current, "The current the rail is rated for; a dummy load follows from it.", "2 A"),
-            Key.Id("reservoir", "The reservoir capacitor whose ripple shows here, from the parts.", "C1"),
-            Key.Quantity("winding", Dimension.Voltage, "The voltage r.m.s. at full load of the winding that feeds this point.", "12 V"),
-            Key.Id("input", "The point before the regulator of this rail; its headroom follows from it.", "raw"),
-            Key.Quantity("source_resistance", Dimension.Resistance,
-                "The resistance that a meter sees here; decides how much it pulls the voltage down.", "470 kΩ"),
-            Key.Number("hours", "The least hours of a soak.", "4"),
-            Key.Word("required", Vocabulary.YesNo, "neither yes nor no",
-                "Whether a board of this design must pass it to be fit to run; yes when not said."),
-            Key.Text("source", "Where the limit comes from.", "service sheet 3"),
-            Note,
-        ]);
+    public static Shape PointShape { get; } =
+        new(
+            "point",
+            "A test point or test that proves a board of this design.",
+            "{ point: +15V, nominal: 15 V, tolerance: 5 %, ripple_limit: 10 mV }",
+            [
+                Key.Id("point", "Its name.", "+15V").Needed(),
+                Key.Word(
+                    "measures",
+                    Vocabulary.PointMeasures,
+                    "nothing that is measured at a point",
+                    "What is measured there; voltage when not said."
+                ),
+                Key.AnyQuantity("nominal", "The value it should have.", "15 V"),
+                Key.Tolerance("tolerance", "How far from it is allowed.", "5 %"),
+                Key.AnyQuantity("low", "The lowest value allowed.", "14.25 V"),
+                Key.AnyQuantity("high", "The highest value allowed.", "15.75 V"),
+                Key.Quantity("ripple_limit", Dimension.Voltage, "The highest ripple allowed, peak to peak.", "10 mV"),
+                Key.Word(
+                    "rail",
+                    Vocabulary.Rails,
+                    "no kind of rail",
+                    "What the rail is or feeds; decides its usual limits where none are written."
+                ),
+                Key.Quantity("rated_current", Dimension.Current, "The current the rail is rated for; a dummy load follows from it.", "2 A"),
+                Key.Id("reservoir", "The reservoir capacitor whose ripple shows here, from the parts.", "C1"),
+                Key.Quantity("winding", Dimension.Voltage, "The voltage r.m.s. at full load of the winding that feeds this point.", "12 V"),
+                Key.Id("input", "The point before the regulator of this rail; its headroom follows from it.", "raw"),
+                Key.Quantity(
+                    "source_resistance",
+                    Dimension.Resistance,
+                    "The resistance that a meter sees here; decides how much it pulls the voltage down.",
+                    "470 kΩ"
+                ),
+                Key.Number("hours", "The least hours of a soak.", "4"),
+                Key.Word(
+                    "required",
+                    Vocabulary.YesNo,
+                    "neither yes nor no",
+                    "Whether a board of this design must pass it to be fit to run; yes when not said."
+                ),
+                Key.Text("source", "Where the limit comes from.", "service sheet 3"),
+                Note,
+            ]
+        );
 
     private static readonly Shape KnownFault = new(
         "known fault",
         "A fault that this design is known for.",
         "{ at: C12, what: dries out beside the regulator, advice: measure ESR warm }",
-        [Key.Text("at", "Where.", "C12"), Key.Text("what", "What happens.", "dries out beside the regulator").Needed(),
-            Key.Text("advice", "What to do.", "measure ESR warm")]);
+        [
+            Key.Text("at", "Where.", "C12"),
+            Key.Text("what", "What happens.", "dries out beside the regulator").Needed(),
+            Key.Text("advice", "What to do.", "measure ESR warm"),
+        ]
+    );
 
     private static readonly Shape Calibration = new(
         "calibration",
@@ -108,7 +136,8 @@ public static class FileShapes
             Key.Date("date", "The day.", "2025-09-12").Needed(),
             Key.Quantity("valid", Dimension.Duration, "How long it holds; 12 months when not said.", "12 months"),
             Key.Text("certificate", "The certificate.", "SP-C-31"),
-        ]);
+        ]
+    );
 
     private static readonly Shape Accuracy = new(
         "accuracy",
@@ -121,9 +150,14 @@ public static class FileShapes
             Key.AnyQuantity("step", "The step of the last digit.", "0.1 µF"),
             Key.AnyQuantity("fixed", "A fixed part of the error.", "5 pF"),
             Key.AnyQuantity("up_to", "The largest reading this holds for.", "2000 µF"),
-            Key.Quantity("certificate", Dimension.Ratio,
-                "The expanded uncertainty (k = 2) of the calibration itself, as part of the reading, from its certificate.", "0.2 %"),
-        ]);
+            Key.Quantity(
+                "certificate",
+                Dimension.Ratio,
+                "The expanded uncertainty (k = 2) of the calibration itself, as part of the reading, from its certificate.",
+                "0.2 %"
+            ),
+        ]
+    );
 
     private static readonly Shape Instrument = new(
         "instrument",
@@ -137,25 +171,28 @@ public static class FileShapes
             Key.List("calibrations", Calibration, "Its calibrations."),
             Key.List("accuracy", Accuracy, "What it is good for."),
             Note,
-        ]);
+        ]
+    );
 
     /// <summary>A lot in the drawer.</summary>
-    public static Shape LotShape { get; } = new(
-        "lot",
-        "Parts in the drawer that came together.",
-        "{ lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, received: 2026-02-20, quantity: 10 }",
-        [
-            Key.Id("lot", "Its name in the records.", "L-031").Needed(),
-            PartShape.Kind,
-            .. PartShape.OfThePart.Where(key => key != PartShape.Note),
-            Key.RoughDate("received", "When it came.", "2026-02-20"),
-            Key.Count("quantity", "How many came.", "10"),
-            Key.Id("order", "The order it came under.", "PO-11"),
-            Key.Text("price", "What one of them cost, with the currency; for the keeper, nothing is computed from it.", "0.42 EUR"),
-            Key.Date("formed", "When the parts were last formed again.", "2026-03-01"),
-            Key.Quantity("shelf_life", Dimension.Duration, "How long the parts may lie before they must be formed again.", "2 years"),
-            Note,
-        ]);
+    public static Shape LotShape { get; } =
+        new(
+            "lot",
+            "Parts in the drawer that came together.",
+            "{ lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, received: 2026-02-20, quantity: 10 }",
+            [
+                Key.Id("lot", "Its name in the records.", "L-031").Needed(),
+                PartShape.Kind,
+                .. PartShape.OfThePart.Where(key => key != PartShape.Note),
+                Key.RoughDate("received", "When it came.", "2026-02-20"),
+                Key.Count("quantity", "How many came.", "10"),
+                Key.Id("order", "The order it came under.", "PO-11"),
+                Key.Text("price", "What one of them cost, with the currency; for the keeper, nothing is computed from it.", "0.42 EUR"),
+                Key.Date("formed", "When the parts were last formed again.", "2026-03-01"),
+                Key.Quantity("shelf_life", Dimension.Duration, "How long the parts may lie before they must be formed again.", "2 years"),
+                Note,
+            ]
+        );
 
     private static readonly Shape Order = new(
         "order",
@@ -171,87 +208,107 @@ public static class FileShapes
             Key.Date("lost", "When it was known to be lost.", "2026-04-20"),
             Key.Date("cancelled", "When it was cancelled.", "2026-04-20"),
             Note,
-        ]);
+        ]
+    );
 
     /// <summary>collection.yaml.</summary>
-    public static Shape Collection { get; } = new(
-        "collection",
-        "A collection of boards and its rules.",
-        "collection: Saltmarsh Point weather collection",
-        [
-            Key.Text("collection", "The name of the collection.", "Saltmarsh Point weather collection").Needed(),
-            Key.Text("keeper", "Who keeps it.", "RK"),
-            Key.Text("place", "Where it is.", "Saltmarsh Point"),
-            Key.Word("invented", Vocabulary.YesNo, "neither yes nor no", "Whether everything in it is invented, as in an example."),
-            Key.Word(
-                "decision", Vocabulary.DecisionRules, "no rule of decision",
-                "How a reading near its limit is judged: guarded leaves undecided what the uncertainty U does not prove, guarded to five "
-                    + "per cent takes 0.83 U, three sigma 1.5 U, six sigma 3 U; simple takes a reading as it stands; uncritical rejects "
-                        + "only what is proved outside, save of safety parts."),
-            Key.Quantity("look_every", Dimension.Duration, "How often a board is looked at again.", "24 months"),
-            Key.Mapping("duty", Duty, "How much and how warm boards run when they do not say it themselves."),
-            Format, Note,
-        ]);
+    public static Shape Collection { get; } =
+        new(
+            "collection",
+            "A collection of boards and its rules.",
+            "collection: Saltmarsh Point weather collection",
+            [
+                Key.Text("collection", "The name of the collection.", "Saltmarsh Point weather collection").Needed(),
+                Key.Text("keeper", "Who keeps it.", "RK"),
+                Key.Text("place", "Where it is.", "Saltmarsh Point"),
+                Key.Word("invented", Vocabulary.YesNo, "neither yes nor no", "Whether everything in it is invented, as in an example."),
+                Key.Word(
+                    "decision",
+                    Vocabulary.DecisionRules,
+                    "no rule of decision",
+                    "How a reading near its limit is judged: guarded leaves undecided what the uncertainty U does not prove, guarded to five "
+                        + "per cent takes 0.83 U, three sigma 1.5 U, six sigma 3 U; simple takes a reading as it stands; uncritical rejects "
+                        + "only what is proved outside, save of safety parts."
+                ),
+                Key.Quantity("look_every", Dimension.Duration, "How often a board is looked at again.", "24 months"),
+                Key.Mapping("duty", Duty, "How much and how warm boards run when they do not say it themselves."),
+                Format,
+                Note,
+            ]
+        );
 
     /// <summary>instruments.yaml.</summary>
-    public static Shape Instruments { get; } = new(
-        "instruments", "The instruments of a collection.", "instruments: []",
-            [Key.List("instruments", Instrument, "The instruments."), Format, Note]);
+    public static Shape Instruments { get; } =
+        new(
+            "instruments",
+            "The instruments of a collection.",
+            "instruments: []",
+            [Key.List("instruments", Instrument, "The instruments."), Format, Note]
+        );
 
     /// <summary>stock.yaml.</summary>
-    public static Shape Stock { get; } = new(
-        "stock",
-        "The drawer, the orders, and incoming inspection.",
-        "lots: []",
-        [
-            Key.List("lots", LotShape, "Lots in the drawer."),
-            Key.List("orders", Order, "Orders."),
-            Key.List("bench", BenchShape.InStock, "Incoming inspection: readings of lots, and pieces that were scrapped."),
-            Format, Note,
-        ]);
+    public static Shape Stock { get; } =
+        new(
+            "stock",
+            "The drawer, the orders, and incoming inspection.",
+            "lots: []",
+            [
+                Key.List("lots", LotShape, "Lots in the drawer."),
+                Key.List("orders", Order, "Orders."),
+                Key.List("bench", BenchShape.InStock, "Incoming inspection: readings of lots, and pieces that were scrapped."),
+                Format,
+                Note,
+            ]
+        );
 
     /// <summary>A file in designs/.</summary>
-    public static Shape Design { get; } = new(
-        "design",
-        "A board design: what all its units have in common.",
-        "design: barograph-servo",
-        [
-            Key.Id("design", "Its name in the records.", "barograph-servo").Needed(),
-            Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
-            Key.Text("maker", "Who made it.", "Tallis"),
-            Key.Text("revision", "The revision described.", "C"),
-            Key.RoughDate("made", "When it was made.", "1978"),
-            Key.List("parts", PartShape.Shape, "Its parts."),
-            Key.List("points", PointShape, "Its test points and tests."),
-            Key.List("hazards", HazardShape, "What can hurt."),
-            Key.List("known_faults", KnownFault, "Faults it is known for."),
-            Format, Note,
-        ]);
+    public static Shape Design { get; } =
+        new(
+            "design",
+            "A board design: what all its units have in common.",
+            "design: barograph-servo",
+            [
+                Key.Id("design", "Its name in the records.", "barograph-servo").Needed(),
+                Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
+                Key.Text("maker", "Who made it.", "Tallis"),
+                Key.Text("revision", "The revision described.", "C"),
+                Key.RoughDate("made", "When it was made.", "1978"),
+                Key.List("parts", PartShape.Shape, "Its parts."),
+                Key.List("points", PointShape, "Its test points and tests."),
+                Key.List("hazards", HazardShape, "What can hurt."),
+                Key.List("known_faults", KnownFault, "Faults it is known for."),
+                Format,
+                Note,
+            ]
+        );
 
     /// <summary>A file in boards/.</summary>
-    public static Shape Board { get; } = new(
-        "board",
-        "One physical board.",
-        "board: SP-0007",
-        [
-            Key.Id("board", "Its number in the collection.", "SP-0007").Needed(),
-            Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
-            Key.Id("design", "Its design, from designs/.", "barograph-servo"),
-            Key.Text("serial", "Its serial number, as printed.", "0412"),
-            Key.Text("revision", "Its revision.", "C"),
-            Key.Text("maker", "Who made it.", "Tallis"),
-            Key.RoughDate("made", "When it was made.", "1978"),
-            Key.Mapping("arrived", Arrived, "How it came."),
-            Key.Mapping("duty", Duty, "How much and how warm it runs."),
-            Key.List("parts", PartShape.Shape, "What differs from the design, or all parts when there is no design."),
-            Key.List("points", PointShape, "Test points of a board without a design, or that differ from it."),
-            Key.List("hazards", HazardShape, "What can hurt, added to the design's."),
-            Key.List("bench", BenchShape.Shape, "Visits to the bench, in order."),
-            Key.List("waiting", Waiting, "Work that cannot go on."),
-            Format, Note,
-        ]);
+    public static Shape Board { get; } =
+        new(
+            "board",
+            "One physical board.",
+            "board: SP-0007",
+            [
+                Key.Id("board", "Its number in the collection.", "SP-0007").Needed(),
+                Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
+                Key.Id("design", "Its design, from designs/.", "barograph-servo"),
+                Key.Text("serial", "Its serial number, as printed.", "0412"),
+                Key.Text("revision", "Its revision.", "C"),
+                Key.Text("maker", "Who made it.", "Tallis"),
+                Key.RoughDate("made", "When it was made.", "1978"),
+                Key.Mapping("arrived", Arrived, "How it came."),
+                Key.Mapping("duty", Duty, "How much and how warm it runs."),
+                Key.List("parts", PartShape.Shape, "What differs from the design, or all parts when there is no design."),
+                Key.List("points", PointShape, "Test points of a board without a design, or that differ from it."),
+                Key.List("hazards", HazardShape, "What can hurt, added to the design's."),
+                Key.List("bench", BenchShape.Shape, "Visits to the bench, in order."),
+                Key.List("waiting", Waiting, "Work that cannot go on."),
+                Format,
+                Note,
+            ]
+        );
 
     /// <summary>All five with the names of their schemas.</summary>
     public static IReadOnlyList<(string SchemaName, Shape Shape)> All { get; } =
-        [("board", Board), ("collection", Collection), ("design", Design), ("instruments", Instruments), ("stock", Stock)];
+    [("board", Board), ("collection", Collection), ("design", Design), ("instruments", Instruments), ("stock", Stock)];
 }

@@ -40,7 +40,10 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
 
     /// <summary>One or several words from a closed list, told as <see cref="Word"/> tells it.</summary>
     public static Key SomeWords(string name, IReadOnlyList<string> words, string otherWord, string description) =>
-        Word(name, words, otherWord, description) with { Kind = ValueKind.Words };
+        Word(name, words, otherWord, description) with
+        {
+            Kind = ValueKind.Words,
+        };
 
     /// <summary>A quantity with its unit.</summary>
     public static Key Quantity(string name, Dimension dimension, string description, string example) =>

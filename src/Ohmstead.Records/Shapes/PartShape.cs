@@ -30,8 +30,12 @@ public static class PartShape
 
     /// <summary>Rated voltage.</summary>
     public static Key RatedVoltage { get; } =
-        Key.Quantity("rated_voltage", Dimension.Voltage,
-            "The voltage the part is rated for; for a zener diode, a regulator or a pack of cells the voltage it gives.", "25 V");
+        Key.Quantity(
+            "rated_voltage",
+            Dimension.Voltage,
+            "The voltage the part is rated for; for a zener diode, a regulator or a pack of cells the voltage it gives.",
+            "25 V"
+        );
 
     /// <summary>Working voltage.</summary>
     public static Key WorkingVoltage { get; } =
@@ -49,18 +53,30 @@ public static class PartShape
 
     /// <summary>Speed of a fuse.</summary>
     public static Key Speed { get; } =
-        Key.Word("speed", Vocabulary.FuseSpeeds, "no speed of a fuse",
-            "How quickly a fuse opens, IEC 60127: FF very quick, F quick, M medium, T slow, TT very slow.");
+        Key.Word(
+            "speed",
+            Vocabulary.FuseSpeeds,
+            "no speed of a fuse",
+            "How quickly a fuse opens, IEC 60127: FF very quick, F quick, M medium, T slow, TT very slow."
+        );
 
     /// <summary>Breaking capacity of a fuse.</summary>
     public static Key Breaking { get; } =
-        Key.Word("breaking", Vocabulary.FuseBreakings, "no breaking capacity of a fuse",
-            "What current a fuse can interrupt, IEC 60127: L low (glass), E enhanced, H high (ceramic).");
+        Key.Word(
+            "breaking",
+            Vocabulary.FuseBreakings,
+            "no breaking capacity of a fuse",
+            "What current a fuse can interrupt, IEC 60127: L low (glass), E enhanced, H high (ceramic)."
+        );
 
     /// <summary>Standard of a fuse.</summary>
     public static Key Standard { get; } =
-        Key.Word("standard", Vocabulary.FuseStandards, "no standard of a fuse",
-            "The standard that a fuse is rated by: the same figure is another current in each.");
+        Key.Word(
+            "standard",
+            Vocabulary.FuseStandards,
+            "no standard of a fuse",
+            "The standard that a fuse is rated by: the same figure is another current in each."
+        );
 
     /// <summary>Frequency of a crystal.</summary>
     public static Key Frequency { get; } =
@@ -69,18 +85,30 @@ public static class PartShape
     /// <summary>The part's own dissipation factor limit.</summary>
     public static Key LossFactorLimit { get; } =
         Key.Quantity(
-            "loss_factor_limit", Dimension.Ratio, "The part's own limit of dissipation factor (tan delta), from its data sheet.", "0.14");
+            "loss_factor_limit",
+            Dimension.Ratio,
+            "The part's own limit of dissipation factor (tan delta), from its data sheet.",
+            "0.14"
+        );
 
     /// <summary>The part's own or the design's ESR limit.</summary>
     public static Key EsrLimit { get; } =
-        Key.Quantity("esr_limit", Dimension.Resistance,
-            "The highest ESR: from the data sheet of the part, or what this place of the design stands.", "0.9 Ω");
+        Key.Quantity(
+            "esr_limit",
+            Dimension.Resistance,
+            "The highest ESR: from the data sheet of the part, or what this place of the design stands.",
+            "0.9 Ω"
+        );
 
     /// <summary>The frequency of the ESR limits.</summary>
-    public static Key EsrFrequency { get; } = Key.Quantity(
-        "esr_frequency", Dimension.Frequency,
+    public static Key EsrFrequency { get; } =
+        Key.Quantity(
+            "esr_frequency",
+            Dimension.Frequency,
             "The frequency at which esr_limit and esr_low hold; without it they decide only what they decide at 120 "
-                + "Hz and at 100 kHz alike.", "100 kHz");
+                + "Hz and at 100 kHz alike.",
+            "100 kHz"
+        );
 
     /// <summary>The least ESR the circuit needs.</summary>
     public static Key EsrLow { get; } =
@@ -105,8 +133,12 @@ public static class PartShape
 
     /// <summary>Whether it has a right way round.</summary>
     public static Key Polarity { get; } =
-        Key.Word("polarity", Vocabulary.Polarities, "no polarity of a part",
-            "Whether the part has a right way round; needed where the kind does not say it.");
+        Key.Word(
+            "polarity",
+            Vocabulary.Polarities,
+            "no polarity of a part",
+            "Whether the part has a right way round; needed where the kind does not say it."
+        );
 
     /// <summary>Safety class.</summary>
     public static Key SafetyClass { get; } =
@@ -114,8 +146,12 @@ public static class PartShape
 
     /// <summary>What it is made of.</summary>
     public static Key Material { get; } =
-        Key.Word("material", Vocabulary.Materials, "no material of a part",
-            "What it is made of where the kind does not say it: junction, dielectric or chemistry; decides its usual limits.");
+        Key.Word(
+            "material",
+            Vocabulary.Materials,
+            "no material of a part",
+            "What it is made of where the kind does not say it: junction, dielectric or chemistry; decides its usual limits."
+        );
 
     /// <summary>Cells in series.</summary>
     public static Key Cells { get; } = Key.Count("cells", "How many cells a pack has in series.", "3");
@@ -154,28 +190,63 @@ public static class PartShape
     /// <summary>The keys that describe a part wherever it is, in canonical order.</summary>
     public static IReadOnlyList<Key> Values { get; } =
     [
-        Role, Capacitance, Resistance, Inductance, Tolerance, RatedVoltage, WorkingVoltage, Temperature, Power, Current, Speed,
-        Breaking, Standard, Frequency,
-        LossFactorLimit, EsrLimit, EsrLow, EsrFrequency,
-        LeakageLimit, Low, High, Life, RippleCurrent, Material, Cells, Polarity, SafetyClass, Form, Size, LeadPitch, Diameter, Height,
-        Maker, Series, Type,
-        DateCode, Note,
+        Role,
+        Capacitance,
+        Resistance,
+        Inductance,
+        Tolerance,
+        RatedVoltage,
+        WorkingVoltage,
+        Temperature,
+        Power,
+        Current,
+        Speed,
+        Breaking,
+        Standard,
+        Frequency,
+        LossFactorLimit,
+        EsrLimit,
+        EsrLow,
+        EsrFrequency,
+        LeakageLimit,
+        Low,
+        High,
+        Life,
+        RippleCurrent,
+        Material,
+        Cells,
+        Polarity,
+        SafetyClass,
+        Form,
+        Size,
+        LeadPitch,
+        Diameter,
+        Height,
+        Maker,
+        Series,
+        Type,
+        DateCode,
+        Note,
     ];
 
     /// <summary>Of these the keys that belong to the part itself, and not to the place that it sits in.</summary>
     public static IReadOnlyList<Key> OfThePart { get; } = [.. Values.Except([WorkingVoltage, Role, Low, High, EsrLow])];
 
     /// <summary>A part that was put in and came from no lot.</summary>
-    public static Shape NewPart { get; } = new(
-        "new part",
-        "What was put in, as its print says it.",
-        "{ kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V, temperature: 105 °C }",
-        [Kind, .. OfThePart]);
+    public static Shape NewPart { get; } =
+        new(
+            "new part",
+            "What was put in, as its print says it.",
+            "{ kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V, temperature: 105 °C }",
+            [Kind, .. OfThePart]
+        );
 
     /// <summary>A part in its place.</summary>
-    public static Shape Shape { get; } = new(
-        "part",
-        "What belongs in one place of a board.",
-        "{ ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %, rated_voltage: 25 V }",
-        [Ref, Kind, .. Values]);
+    public static Shape Shape { get; } =
+        new(
+            "part",
+            "What belongs in one place of a board.",
+            "{ ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %, rated_voltage: 25 V }",
+            [Ref, Kind, .. Values]
+        );
 }

@@ -21,7 +21,8 @@ public sealed class Shape
         Example = example;
         this.keys = [.. keys];
         needed = [.. Enumerable.Range(0, keys.Count).Where(place => keys[place].IsNeeded)];
-        places = keys.Select((key, place) => (key.Name, place)).ToFrozenDictionary(pair => pair.Name, pair => pair.place, StringComparer.Ordinal);
+        places = keys.Select((key, place) => (key.Name, place))
+            .ToFrozenDictionary(pair => pair.Name, pair => pair.place, StringComparer.Ordinal);
     }
 
     /// <summary>What the mapping is called in a message.</summary>

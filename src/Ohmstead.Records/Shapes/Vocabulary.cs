@@ -14,26 +14,26 @@ public static class Vocabulary
     public static WordList<PartKind> PartKinds => Model.PartKinds.All;
 
     /// <summary>What a part does in its place.</summary>
-    public static WordList<PartRole> Roles { get; } = new(
-        (PartRole.Reservoir, "reservoir"),
-        (PartRole.Decoupling, "decoupling"),
-        (PartRole.Coupling, "coupling"),
-        (PartRole.Timing, "timing"),
-        (PartRole.Filter, "filter"),
-        (PartRole.Tuning, "tuning"),
-        (PartRole.Snubber, "snubber"),
-        (PartRole.MainsSuppression, "mains suppression"),
-        (PartRole.Feedback, "feedback"),
-        (PartRole.Bias, "bias"),
-        (PartRole.Load, "load"),
-        (PartRole.Bleeder, "bleeder"),
-        (PartRole.Other, "other"));
+    public static WordList<PartRole> Roles { get; } =
+        new(
+            (PartRole.Reservoir, "reservoir"),
+            (PartRole.Decoupling, "decoupling"),
+            (PartRole.Coupling, "coupling"),
+            (PartRole.Timing, "timing"),
+            (PartRole.Filter, "filter"),
+            (PartRole.Tuning, "tuning"),
+            (PartRole.Snubber, "snubber"),
+            (PartRole.MainsSuppression, "mains suppression"),
+            (PartRole.Feedback, "feedback"),
+            (PartRole.Bias, "bias"),
+            (PartRole.Load, "load"),
+            (PartRole.Bleeder, "bleeder"),
+            (PartRole.Other, "other")
+        );
 
     /// <summary>Whether a part has a right way round.</summary>
-    public static WordList<PartPolarity> Polarities { get; } = new(
-        (PartPolarity.Polarised, "polarised"),
-        (PartPolarity.Bipolar, "bipolar"),
-        (PartPolarity.None, "none"));
+    public static WordList<PartPolarity> Polarities { get; } =
+        new((PartPolarity.Polarised, "polarised"), (PartPolarity.Bipolar, "bipolar"), (PartPolarity.None, "none"));
 
     /// <summary>Safety classes of suppression capacitors, IEC 60384-14.</summary>
     public static WordList<SafetyClass> SafetyClasses => Electronics.Capacitors.SafetyClasses.Words;
@@ -53,139 +53,146 @@ public static class Vocabulary
     public static WordList<FuseSize> FuseSizes => FuseLetters.Sizes;
 
     /// <summary>Bodies and lead styles.</summary>
-    public static WordList<PartForm> Forms { get; } = new(
-        (PartForm.Axial, "axial"),
-        (PartForm.Radial, "radial"),
-        (PartForm.SnapIn, "snap-in"),
-        (PartForm.Can, "can"),
-        (PartForm.Screw, "screw"),
-        (PartForm.Chip, "chip"),
-        (PartForm.Disc, "disc"),
-        (PartForm.Bead, "bead"),
-        (PartForm.Other, "other"));
+    public static WordList<PartForm> Forms { get; } =
+        new(
+            (PartForm.Axial, "axial"),
+            (PartForm.Radial, "radial"),
+            (PartForm.SnapIn, "snap-in"),
+            (PartForm.Can, "can"),
+            (PartForm.Screw, "screw"),
+            (PartForm.Chip, "chip"),
+            (PartForm.Disc, "disc"),
+            (PartForm.Bead, "bead"),
+            (PartForm.Other, "other")
+        );
 
     /// <summary>What can hurt.</summary>
-    public static WordList<HazardKind> Hazards { get; } = new(
-        (HazardKind.Mains, "mains"),
-        (HazardKind.ChargedCapacitor, "charged capacitor"),
-        (HazardKind.PictureTube, "picture tube"),
-        (HazardKind.LeakingCell, "leaking cell"),
-        (HazardKind.LithiumCell, "lithium cell"),
-        (HazardKind.OilFilledPart, "oil-filled part"),
-        (HazardKind.Asbestos, "asbestos"),
-        (HazardKind.SeleniumRectifier, "selenium rectifier"),
-        (HazardKind.Beryllia, "beryllia"),
-        (HazardKind.Mercury, "mercury"),
-        (HazardKind.Radium, "radium"),
-        (HazardKind.HotParts, "hot parts"),
-        (HazardKind.CrazedSuppressor, "crazed suppressor"),
-        (HazardKind.LeadAndFlux, "lead and flux"),
-        (HazardKind.SwitchingSupply, "switching supply"),
-        (HazardKind.CellPack, "cell pack"),
-        (HazardKind.LeakedElectrolyte, "leaked electrolyte"));
+    public static WordList<HazardKind> Hazards { get; } =
+        new(
+            (HazardKind.Mains, "mains"),
+            (HazardKind.ChargedCapacitor, "charged capacitor"),
+            (HazardKind.PictureTube, "picture tube"),
+            (HazardKind.LeakingCell, "leaking cell"),
+            (HazardKind.LithiumCell, "lithium cell"),
+            (HazardKind.OilFilledPart, "oil-filled part"),
+            (HazardKind.Asbestos, "asbestos"),
+            (HazardKind.SeleniumRectifier, "selenium rectifier"),
+            (HazardKind.Beryllia, "beryllia"),
+            (HazardKind.Mercury, "mercury"),
+            (HazardKind.Radium, "radium"),
+            (HazardKind.HotParts, "hot parts"),
+            (HazardKind.CrazedSuppressor, "crazed suppressor"),
+            (HazardKind.LeadAndFlux, "lead and flux"),
+            (HazardKind.SwitchingSupply, "switching supply"),
+            (HazardKind.CellPack, "cell pack"),
+            (HazardKind.LeakedElectrolyte, "leaked electrolyte")
+        );
 
     /// <summary>What is measured at a test point.</summary>
-    public static WordList<PointMeasure> PointMeasures { get; } = new(
-        (PointMeasure.Voltage, "voltage"),
-        (PointMeasure.Current, "current"),
-        (PointMeasure.Frequency, "frequency"),
-        (PointMeasure.Temperature, "temperature"),
-        (PointMeasure.Hours, "hours"),
-        (PointMeasure.Result, "result"));
+    public static WordList<PointMeasure> PointMeasures { get; } =
+        new(
+            (PointMeasure.Voltage, "voltage"),
+            (PointMeasure.Current, "current"),
+            (PointMeasure.Frequency, "frequency"),
+            (PointMeasure.Temperature, "temperature"),
+            (PointMeasure.Hours, "hours"),
+            (PointMeasure.Result, "result")
+        );
 
     /// <summary>What an instrument measures.</summary>
-    public static WordList<Measured> InstrumentMeasures { get; } = new(
-        (Measured.Capacitance, "capacitance"),
-        (Measured.Esr, "esr"),
-        (Measured.LossFactor, "loss_factor"),
-        (Measured.Leakage, "leakage"),
-        (Measured.Insulation, "insulation"),
-        (Measured.VoltageLoss, "voltage_loss"),
-        (Measured.Resistance, "resistance"),
-        (Measured.Inductance, "inductance"),
-        (Measured.Voltage, "voltage"),
-        (Measured.Ripple, "ripple"),
-        (Measured.Current, "current"),
-        (Measured.Frequency, "frequency"),
-        (Measured.Temperature, "temperature"));
+    public static WordList<Measured> InstrumentMeasures { get; } =
+        new(
+            (Measured.Capacitance, "capacitance"),
+            (Measured.Esr, "esr"),
+            (Measured.LossFactor, "loss_factor"),
+            (Measured.Leakage, "leakage"),
+            (Measured.Insulation, "insulation"),
+            (Measured.VoltageLoss, "voltage_loss"),
+            (Measured.Resistance, "resistance"),
+            (Measured.Inductance, "inductance"),
+            (Measured.Voltage, "voltage"),
+            (Measured.Ripple, "ripple"),
+            (Measured.Current, "current"),
+            (Measured.Frequency, "frequency"),
+            (Measured.Temperature, "temperature")
+        );
 
     /// <summary>How much a finding matters.</summary>
-    public static WordList<ObservedSeverity> Severities { get; } = new(
-        (ObservedSeverity.Note, "note"),
-        (ObservedSeverity.Minor, "minor"),
-        (ObservedSeverity.Major, "major"),
-        (ObservedSeverity.Safety, "safety"));
+    public static WordList<ObservedSeverity> Severities { get; } =
+        new(
+            (ObservedSeverity.Note, "note"),
+            (ObservedSeverity.Minor, "minor"),
+            (ObservedSeverity.Major, "major"),
+            (ObservedSeverity.Safety, "safety")
+        );
 
     /// <summary>When in the life of a part a reading was taken.</summary>
-    public static WordList<ReadingState> ReadingStates { get; } = new(
-        (ReadingState.AsFound, "as found"),
-        (ReadingState.New, "new"),
-        (ReadingState.AsLeft, "as left"),
-        (ReadingState.Again, "again"));
+    public static WordList<ReadingState> ReadingStates { get; } =
+        new((ReadingState.AsFound, "as found"), (ReadingState.New, "new"), (ReadingState.AsLeft, "as left"), (ReadingState.Again, "again"));
 
     /// <summary>Whether the part was in the circuit when it was measured.</summary>
-    public static WordList<Circuit> Circuits { get; } = new(
-        (Circuit.In, "in"),
-        (Circuit.Out, "out"));
+    public static WordList<Circuit> Circuits { get; } = new((Circuit.In, "in"), (Circuit.Out, "out"));
 
     /// <summary>Results of a functional test.</summary>
-    public static WordList<TestResult> Results { get; } = new(
-        (TestResult.Pass, "pass"),
-        (TestResult.Fail, "fail"));
+    public static WordList<TestResult> Results { get; } = new((TestResult.Pass, "pass"), (TestResult.Fail, "fail"));
 
     /// <summary>Verdicts that may be written beside a reading.</summary>
-    public static WordList<WrittenVerdict> Verdicts { get; } = new(
-        (WrittenVerdict.In, "in"),
-        (WrittenVerdict.Out, "out"),
-        (WrittenVerdict.Undecided, "undecided"));
+    public static WordList<WrittenVerdict> Verdicts { get; } =
+        new((WrittenVerdict.In, "in"), (WrittenVerdict.Out, "out"), (WrittenVerdict.Undecided, "undecided"));
 
     /// <summary>What was done.</summary>
-    public static WordList<WorkKind> Works { get; } = new(
-        (WorkKind.Replaced, "replaced"),
-        (WorkKind.Removed, "removed"),
-        (WorkKind.Fitted, "fitted"),
-        (WorkKind.PutBack, "put back"),
-        (WorkKind.Reformed, "re-formed"),
-        (WorkKind.Cleaned, "cleaned"),
-        (WorkKind.Washed, "washed"),
-        (WorkKind.Resoldered, "re-soldered"),
-        (WorkKind.Repaired, "repaired"),
-        (WorkKind.Adjusted, "adjusted"),
-        (WorkKind.Modified, "modified"),
-        (WorkKind.MadeSafe, "made safe"),
-        (WorkKind.LeftAlone, "left alone"));
+    public static WordList<WorkKind> Works { get; } =
+        new(
+            (WorkKind.Replaced, "replaced"),
+            (WorkKind.Removed, "removed"),
+            (WorkKind.Fitted, "fitted"),
+            (WorkKind.PutBack, "put back"),
+            (WorkKind.Reformed, "re-formed"),
+            (WorkKind.Cleaned, "cleaned"),
+            (WorkKind.Washed, "washed"),
+            (WorkKind.Resoldered, "re-soldered"),
+            (WorkKind.Repaired, "repaired"),
+            (WorkKind.Adjusted, "adjusted"),
+            (WorkKind.Modified, "modified"),
+            (WorkKind.MadeSafe, "made safe"),
+            (WorkKind.LeftAlone, "left alone")
+        );
 
     /// <summary>How the right way round was established. The print alone does not establish it.</summary>
-    public static WordList<PolarityEvidence> PolarityWays { get; } = new(
-        (PolarityEvidence.Schematic, "schematic"),
-        (PolarityEvidence.ContinuityToGroundPlane, "continuity to ground plane"),
-        (PolarityEvidence.MeasuredInCircuit, "measured in circuit"),
-        (PolarityEvidence.PhotographBeforeRemoval, "photograph before removal"),
-        (PolarityEvidence.Print, "print"),
-        (PolarityEvidence.OtherUnit, "other unit"));
+    public static WordList<PolarityEvidence> PolarityWays { get; } =
+        new(
+            (PolarityEvidence.Schematic, "schematic"),
+            (PolarityEvidence.ContinuityToGroundPlane, "continuity to ground plane"),
+            (PolarityEvidence.MeasuredInCircuit, "measured in circuit"),
+            (PolarityEvidence.PhotographBeforeRemoval, "photograph before removal"),
+            (PolarityEvidence.Print, "print"),
+            (PolarityEvidence.OtherUnit, "other unit")
+        );
 
     /// <summary>What a person may decide.</summary>
-    public static WordList<DecisionKind> Decisions { get; } = new(
-        (DecisionKind.Keep, "keep"),
-        (DecisionKind.Watch, "watch"),
-        (DecisionKind.Replace, "replace"),
-        (DecisionKind.FormAgain, "form again"),
-        (DecisionKind.MeasureOutOfCircuit, "measure out of circuit"),
-        (DecisionKind.LeaveAlone, "leave alone"));
+    public static WordList<DecisionKind> Decisions { get; } =
+        new(
+            (DecisionKind.Keep, "keep"),
+            (DecisionKind.Watch, "watch"),
+            (DecisionKind.Replace, "replace"),
+            (DecisionKind.FormAgain, "form again"),
+            (DecisionKind.MeasureOutOfCircuit, "measure out of circuit"),
+            (DecisionKind.LeaveAlone, "leave alone")
+        );
 
     /// <summary>Yes or no.</summary>
-    public static WordList<bool> YesNo { get; } = new(
-        (true, "yes"),
-        (false, "no"));
+    public static WordList<bool> YesNo { get; } = new((true, "yes"), (false, "no"));
 
     /// <summary>How a reading near its limit is judged.</summary>
-    public static WordList<DecisionRule> DecisionRules { get; } = new(
-        (DecisionRule.Guarded, "guarded"),
-        (DecisionRule.Simple, "simple"),
-        (DecisionRule.GuardedFivePercent, "guarded to five per cent"),
-        (DecisionRule.ThreeSigma, "three sigma"),
-        (DecisionRule.SixSigma, "six sigma"),
-        (DecisionRule.Uncritical, "uncritical"));
+    public static WordList<DecisionRule> DecisionRules { get; } =
+        new(
+            (DecisionRule.Guarded, "guarded"),
+            (DecisionRule.Simple, "simple"),
+            (DecisionRule.GuardedFivePercent, "guarded to five per cent"),
+            (DecisionRule.ThreeSigma, "three sigma"),
+            (DecisionRule.SixSigma, "six sigma"),
+            (DecisionRule.Uncritical, "uncritical")
+        );
 
     /// <summary>What a part is made of: the junction of a semiconductor, the dielectric of a ceramic, the chemistry of a cell.</summary>
     public static WordList<PartMaterial> Materials => PartMaterial.All;

@@ -19,13 +19,15 @@ public static class Appearance
             var isAfterDigit = look.Length > 0 && char.IsAsciiDigit(look[^1]);
 
             // C11 and CI1 may stand on one board, where CI is a chip; a nought after letters alone is nobody's numbering.
-            look.Append(letter switch
-            {
-                'O' => '0',
-                'o' when isAfterDigit => '0',
-                'I' or 'l' when isAfterDigit => '1',
-                _ => letter,
-            });
+            look.Append(
+                letter switch
+                {
+                    'O' => '0',
+                    'o' when isAfterDigit => '0',
+                    'I' or 'l' when isAfterDigit => '1',
+                    _ => letter,
+                }
+            );
         }
 
         return look.ToString();
@@ -39,6 +41,9 @@ public static class Appearance
         return $"{CodeAt(one, at)} where the other has {CodeAt(two, at)}";
     }
 
-    private static string CodeAt(Rune[] name, int at) => at >= name.Length ? "nothing"
-        : $"U+{name[at].Value.ToString("X4", CultureInfo.InvariantCulture)}" + (LookAlikes.TryFind(name[at], out _, out var called) ? " " + called : string.Empty);
+    private static string CodeAt(Rune[] name, int at) =>
+        at >= name.Length
+            ? "nothing"
+            : $"U+{name[at].Value.ToString("X4", CultureInfo.InvariantCulture)}"
+                + (LookAlikes.TryFind(name[at], out _, out var called) ? " " + called : string.Empty);
 }

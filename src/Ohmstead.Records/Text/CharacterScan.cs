@@ -27,7 +27,10 @@ public static class CharacterScan
             var code = CodeAt(text, at);
             var inFrontMatter = at < frontMatterEnd;
             canBeRead &= !inFrontMatter || code is not (0 or 0x85 or 0x2028 or 0x2029);
-            if (Judge(code, text, at, inFrontMatter) is { } judgement && !findings.CountsIfFull(judgement.Check, source.Path, MostOfOneCheck))
+            if (
+                Judge(code, text, at, inFrontMatter) is { } judgement
+                && !findings.CountsIfFull(judgement.Check, source.Path, MostOfOneCheck)
+            )
             {
                 findings.Add(ToFinding(source, at, code, judgement), MostOfOneCheck);
             }
@@ -45,7 +48,11 @@ public static class CharacterScan
             CharacterKind.Direction => (TextChecks.HiddenCharacter, Severity.Warning, "hidden change of direction"),
             CharacterKind.LineSeparator when inFrontMatter => (TextChecks.HiddenCharacter, Severity.Error, "hidden character"),
             CharacterKind.Invisible when inFrontMatter => (TextChecks.HiddenCharacter, Severity.Error, "invisible character"),
-            CharacterKind.Joiner when inFrontMatter && IsBesideAscii(text, at) => (TextChecks.HiddenCharacter, Severity.Error, "invisible character"),
+            CharacterKind.Joiner when inFrontMatter && IsBesideAscii(text, at) => (
+                TextChecks.HiddenCharacter,
+                Severity.Error,
+                "invisible character"
+            ),
             _ => null,
         };
 
@@ -55,10 +62,12 @@ public static class CharacterScan
     private static bool IsBesideAscii(string text, int at) =>
         (at > 0 && char.IsAscii(text[at - 1])) || (at + 1 < text.Length && char.IsAscii(text[at + 1]));
 
-    private static Finding ToFinding(SourceText source, int at, int code, (string Check, Severity Severity, string What) judgement) => new(
-        judgement.Check,
-        judgement.Severity,
-        source.PlaceAt(at, code > 0xFFFF ? 2 : 1),
-        $"{judgement.What} {SuspectCharacters.NameOf(code)}",
-        code is 0x85 or 0x2028 or 0x2029 ? "begin a new line there, or write a space instead" : "remove it");
+    private static Finding ToFinding(SourceText source, int at, int code, (string Check, Severity Severity, string What) judgement) =>
+        new(
+            judgement.Check,
+            judgement.Severity,
+            source.PlaceAt(at, code > 0xFFFF ? 2 : 1),
+            $"{judgement.What} {SuspectCharacters.NameOf(code)}",
+            code is 0x85 or 0x2028 or 0x2029 ? "begin a new line there, or write a space instead" : "remove it"
+        );
 }

@@ -12,8 +12,35 @@ internal sealed record FileKind(string Check, string Message, string NextStep)
     private const int Sample = 1024;
 
     // Tab, LF, FF and CR stand in ordinary text, ESC in some old text; the rest never does.
-    private static readonly SearchValues<byte> NeverInText =
-        SearchValues.Create([0, 1, 2, 3, 4, 5, 6, 7, 8, 11, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 28, 29, 30, 31]);
+    private static readonly SearchValues<byte> NeverInText = SearchValues.Create([
+        0,
+        1,
+        2,
+        3,
+        4,
+        5,
+        6,
+        7,
+        8,
+        11,
+        14,
+        15,
+        16,
+        17,
+        18,
+        19,
+        20,
+        21,
+        22,
+        23,
+        24,
+        25,
+        26,
+        28,
+        29,
+        30,
+        31,
+    ]);
 
     internal static FileKind? Recognise(ReadOnlySpan<byte> bytes)
     {
@@ -22,7 +49,8 @@ internal sealed record FileKind(string Check, string Message, string NextStep)
             return new FileKind(
                 TextChecks.NotUtf8,
                 $"the file looks like {encoding}; expected UTF-8",
-                "save it again as UTF-8 in the editor, or convert it with iconv -f UTF-16 -t UTF-8");
+                "save it again as UTF-8 in the editor, or convert it with iconv -f UTF-16 -t UTF-8"
+            );
         }
 
         if (Signature(bytes) is { } thing)
@@ -41,24 +69,26 @@ internal sealed record FileKind(string Check, string Message, string NextStep)
     private static FileKind Binary(string message) =>
         new(TextChecks.BinaryFile, message, "give the file the name that fits it, or restore the record from an earlier state");
 
-    private static string? Encoding(ReadOnlySpan<byte> bytes) => bytes switch
-    {
-        [0xFF, 0xFE, 0, 0, ..] or [0, 0, 0xFE, 0xFF, ..] => "UTF-32",
-        [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..] => "UTF-16",
-        [ > 0, 0, > 0, 0, ..] or [0, > 0, 0, > 0, ..] => "UTF-16 without a byte order mark",
-        _ => null,
-    };
+    private static string? Encoding(ReadOnlySpan<byte> bytes) =>
+        bytes switch
+        {
+            [0xFF, 0xFE, 0, 0, ..] or [0, 0, 0xFE, 0xFF, ..] => "UTF-32",
+            [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..] => "UTF-16",
+            [> 0, 0, > 0, 0, ..] or [0, > 0, 0, > 0, ..] => "UTF-16 without a byte order mark",
+            _ => null,
+        };
 
-    private static string? Signature(ReadOnlySpan<byte> bytes) => bytes switch
-    {
-        [0x89, (byte)'P', (byte)'N', (byte)'G', ..] => "a PNG picture",
-        [0xFF, 0xD8, 0xFF, ..] => "a JPEG picture",
-        [(byte)'G', (byte)'I', (byte)'F', (byte)'8', ..] => "a GIF picture",
-        [(byte)'P', (byte)'K', 3, 4, ..] => "a ZIP archive",
-        [0x1F, 0x8B, ..] => "a gzip archive",
-        [(byte)'%', (byte)'P', (byte)'D', (byte)'F', (byte)'-', ..] => "a PDF document",
-        _ => null,
-    };
+    private static string? Signature(ReadOnlySpan<byte> bytes) =>
+        bytes switch
+        {
+            [0x89, (byte)'P', (byte)'N', (byte)'G', ..] => "a PNG picture",
+            [0xFF, 0xD8, 0xFF, ..] => "a JPEG picture",
+            [(byte)'G', (byte)'I', (byte)'F', (byte)'8', ..] => "a GIF picture",
+            [(byte)'P', (byte)'K', 3, 4, ..] => "a ZIP archive",
+            [0x1F, 0x8B, ..] => "a gzip archive",
+            [(byte)'%', (byte)'P', (byte)'D', (byte)'F', (byte)'-', ..] => "a PDF document",
+            _ => null,
+        };
 
     private static int CountControls(ReadOnlySpan<byte> sample)
     {

@@ -39,7 +39,8 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
             Severity.Error,
             source.PlaceAt(0),
             $"{found}; expected a first line of three dashes (---) that opens the front matter",
-            next);
+            next
+        );
     }
 
     private static (string Found, string Next) Describe(SourceText source)
@@ -54,12 +55,20 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
         var start = line.Trim();
         return start switch
         {
-            ['+', '+', '+', ..] => ("the front matter is fenced with +++ as TOML is", "write the front matter as YAML between two lines of ---"),
+            ['+', '+', '+', ..] => (
+                "the front matter is fenced with +++ as TOML is",
+                "write the front matter as YAML between two lines of ---"
+            ),
             ['{', ..] => ("the file begins with { as JSON does", "write the front matter as YAML between two lines of ---"),
-            [] when IsFence(source.Line(source.LineAt(first)).Trim()) =>
-                ("a blank line stands before the first ---", "remove everything before the first ---"),
+            [] when IsFence(source.Line(source.LineAt(first)).Trim()) => (
+                "a blank line stands before the first ---",
+                "remove everything before the first ---"
+            ),
             [] => ("no front matter: the first line is blank", Begin),
-            _ when line[0] is ' ' or '\t' && IsFence(start) => ("a space stands before the first ---", "remove everything before the first ---"),
+            _ when line[0] is ' ' or '\t' && IsFence(start) => (
+                "a space stands before the first ---",
+                "remove everything before the first ---"
+            ),
             _ when IsDashes(start) => ($"the first line has {Number(start.Length)} dashes", "write exactly three dashes: ---"),
             _ => ($"no front matter: the first line is {Quotation.Of(start)}", Begin),
         };
@@ -75,7 +84,8 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
             Severity.Error,
             source.PlaceAt(0, 3),
             $"the front matter opened here is never closed; expected a line of three dashes (---) near line {Number(line)}",
-            $"write --- on a line of its own before line {Number(line)}, where the keys end")
+            $"write --- on a line of its own before line {Number(line)}, where the keys end"
+        )
         {
             Related = [new RelatedPlace(new Place(source.Path, line, 1), "the closing --- was expected here")],
         };
@@ -92,7 +102,8 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
                 continue;
             }
 
-            var isHeading = text.StartsWith("##", StringComparison.Ordinal)
+            var isHeading =
+                text.StartsWith("##", StringComparison.Ordinal)
                 || (text.StartsWith("# ", StringComparison.Ordinal) && source.Line(line - 1).IsWhiteSpace() && IsBlankAfter(source, line));
             if (isHeading || (text[0] != '#' && !text.Contains(':')))
             {

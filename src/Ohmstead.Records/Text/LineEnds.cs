@@ -22,12 +22,15 @@ public static class LineEnds
             var end = EndOf(source, line);
             if (end != first)
             {
-                findings.Add(new Finding(
-                    TextChecks.MixedLineEnds,
-                    Severity.Warning,
-                    source.PlaceAt(source.LineEnd(line)),
-                    $"this line ends with {end}, the first line with {first}; expected one kind in a file",
-                    "let the editor convert the line ends of the file to one kind"));
+                findings.Add(
+                    new Finding(
+                        TextChecks.MixedLineEnds,
+                        Severity.Warning,
+                        source.PlaceAt(source.LineEnd(line)),
+                        $"this line ends with {end}, the first line with {first}; expected one kind in a file",
+                        "let the editor convert the line ends of the file to one kind"
+                    )
+                );
                 return;
             }
         }

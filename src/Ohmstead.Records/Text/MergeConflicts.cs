@@ -53,7 +53,9 @@ public static class MergeConflicts
         }
 
         var run = line.IndexOfAnyExcept(line[0]);
-        return run < 0 && line.Length == MarkLength ? line[0] : run == MarkLength && line[MarkLength] == ' ' ? line[0] : '\0';
+        return run < 0 && line.Length == MarkLength ? line[0]
+            : run == MarkLength && line[MarkLength] == ' ' ? line[0]
+            : '\0';
     }
 
     private static RelatedPlace Beside(SourceText source, int line, string note) =>
@@ -66,15 +68,18 @@ public static class MergeConflicts
             return;
         }
 
-        findings.Add(new Finding(
-            TextChecks.MergeConflict,
-            Severity.Error,
-            source.PlaceAt(source.LineStart(line), MarkLength),
-            "unresolved merge conflict: both sides of a change stand here",
-            "keep the lines that are right and remove the three marker lines")
-        {
-            Related = [.. related],
-        });
+        findings.Add(
+            new Finding(
+                TextChecks.MergeConflict,
+                Severity.Error,
+                source.PlaceAt(source.LineStart(line), MarkLength),
+                "unresolved merge conflict: both sides of a change stand here",
+                "keep the lines that are right and remove the three marker lines"
+            )
+            {
+                Related = [.. related],
+            }
+        );
         related.Clear();
     }
 }

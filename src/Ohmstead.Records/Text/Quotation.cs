@@ -9,7 +9,10 @@ public static class Quotation
     /// <remarks>Nothing is escaped here: whoever prints a message escapes the whole of it.</remarks>
     public static string Of(ReadOnlySpan<char> text)
     {
-        var cut = text.Length <= Longest ? text.Length : char.IsHighSurrogate(text[Longest - 1]) ? Longest - 1 : Longest;
+        var cut =
+            text.Length <= Longest ? text.Length
+            : char.IsHighSurrogate(text[Longest - 1]) ? Longest - 1
+            : Longest;
         var shown = text[..cut].ToString().ReplaceLineEndings(" ");
         return cut < text.Length ? $"\"{shown}…\"" : $"\"{shown}\"";
     }

@@ -50,7 +50,8 @@ public static class SourceDecoder
             $"byte {value.ToString("X2", CultureInfo.InvariantCulture)} at offset {Text(skipped + first)} is not UTF-8: {Reason(content, first)}{more}",
             SingleByteText.FitsWestern(content)
                 ? $"the file looks like Latin-1 or Windows-1252, where this byte is '{SingleByteText.Western(value)}': save it again as UTF-8"
-                : "restore the file from an earlier state, or write the damaged characters again and save as UTF-8");
+                : "restore the file from an earlier state, or write the damaged characters again and save as UTF-8"
+        );
     }
 
     /// <summary>The offset of the next invalid sequence, or -1; <paramref name="width"/> is how many bytes belong to it.</summary>
@@ -71,15 +72,18 @@ public static class SourceDecoder
         return -1;
     }
 
-    private static string Reason(ReadOnlySpan<byte> content, int at) => (content[at], at + 1 < content.Length ? content[at + 1] : (byte)0) switch
-    {
-        ( < 0xC0, _) => "it can only continue a character, and none was begun",
-        (0xC0 or 0xC1, _) or (0xE0, >= 0x80 and < 0xA0) or (0xF0, >= 0x80 and < 0x90) => "it begins an overlong form",
-        (0xED, >= 0xA0 and <= 0xBF) => "it begins half of a surrogate pair",
-        ( > 0xF4, _) or (0xF4, > 0x8F and <= 0xBF) => "no character begins with it",
-        _ when content.Length - at < 4 && content[(at + 1)..].IndexOfAnyExceptInRange((byte)0x80, (byte)0xBF) < 0 => "the file ends inside a character",
-        _ => "the character it begins is not finished",
-    };
+    private static string Reason(ReadOnlySpan<byte> content, int at) =>
+        (content[at], at + 1 < content.Length ? content[at + 1] : (byte)0) switch
+        {
+            var (lead, _) when lead < 0xC0 => "it can only continue a character, and none was begun",
+            (0xC0 or 0xC1, _) or (0xE0, >= 0x80 and < 0xA0) or (0xF0, >= 0x80 and < 0x90) => "it begins an overlong form",
+            (0xED, >= 0xA0 and <= 0xBF) => "it begins half of a surrogate pair",
+            var (lead, _) when lead > 0xF4 => "no character begins with it",
+            (0xF4, > 0x8F and <= 0xBF) => "no character begins with it",
+            _ when content.Length - at < 4 && content[(at + 1)..].IndexOfAnyExceptInRange((byte)0x80, (byte)0xBF) < 0 =>
+                "the file ends inside a character",
+            _ => "the character it begins is not finished",
+        };
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -20,7 +20,8 @@ public sealed record ElementId
     /// <summary>The id of the named thing. A character other than a letter, a digit, a hyphen or a dot is written as <c>_2B_</c> (its code point).</summary>
     /// <param name="prefix">What kind of thing it is.</param>
     /// <param name="name">Its name in the record, such as <c>C12</c> or <c>+15V</c>.</param>
-    public static ElementId Of(IdPrefix prefix, string name) => new(prefix, name.AsSpan().ContainsAnyExcept(IdPrefix.Plain) ? Encoded(name) : name);
+    public static ElementId Of(IdPrefix prefix, string name) =>
+        new(prefix, name.AsSpan().ContainsAnyExcept(IdPrefix.Plain) ? Encoded(name) : name);
 
     /// <inheritdoc/>
     public override string ToString() => Value;

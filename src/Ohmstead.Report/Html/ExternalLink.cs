@@ -105,5 +105,8 @@ public sealed class ExternalLink : Link
     }
 
     private static bool IsHost(string host) =>
-        host.Length is > 0 and <= 253 && host.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.') && !host.StartsWith('.') && !host.Contains("..", StringComparison.Ordinal);
+        host.Length is > 0 and <= 253
+        && host.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.')
+        && !host.StartsWith('.')
+        && !host.Contains("..", StringComparison.Ordinal);
 }

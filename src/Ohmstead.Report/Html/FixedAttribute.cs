@@ -51,7 +51,11 @@ public sealed class FixedAttribute
     public static FixedAttribute ColorScheme { get; } = new("name=\"color-scheme\" content=\"light dark\"", 40);
 
     /// <summary>The page loads nothing but the style sheet, the script and the pictures that lie beside it, and holds no style or script itself.</summary>
-    public static FixedAttribute ContentPolicy { get; } = new("http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'\"", 40);
+    public static FixedAttribute ContentPolicy { get; } =
+        new(
+            "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'\"",
+            40
+        );
 
     /// <summary>Links tell their target nothing about this page.</summary>
     public static FixedAttribute NoReferrer { get; } = new("name=\"referrer\" content=\"no-referrer\"", 40);

@@ -119,7 +119,10 @@ public sealed class HtmlWriter
     }
 
     internal void RequireTag(int element, Tag tag) =>
-        Require(depth == element && ReferenceEquals(open[depth - 1], tag), "Only a link leads somewhere, only a picture shows a file, only a symbol is a shape and only a use shows one.");
+        Require(
+            depth == element && ReferenceEquals(open[depth - 1], tag),
+            "Only a link leads somewhere, only a picture shows a file, only a symbol is a shape and only a use shows one."
+        );
 
     internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> whole)
     {

@@ -61,7 +61,8 @@ public sealed class IdPrefix
     public string Name { get; }
 
     /// <summary>The characters of most names, which stand in an id as they are.</summary>
-    internal static SearchValues<char> Plain { get; } = SearchValues.Create("0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz-.");
+    internal static SearchValues<char> Plain { get; } =
+        SearchValues.Create("0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz-.");
 
     internal byte[] Bytes { get; }
 }

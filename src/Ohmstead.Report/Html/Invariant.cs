@@ -9,5 +9,6 @@ internal static class Invariant
     public static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>The lower case of a name in ASCII, such as a host.</summary>
-    public static string LowerCase(string ascii) => string.Create(ascii.Length, ascii, static (target, source) => Ascii.ToLower(source, target, out _));
+    public static string LowerCase(string ascii) =>
+        string.Create(ascii.Length, ascii, static (target, source) => Ascii.ToLower(source, target, out _));
 }

@@ -6,9 +6,7 @@ namespace Ohmstead.Report.Html;
 public sealed class LocalLink : Link
 {
     private LocalLink(string encoded)
-        : base(encoded)
-    {
-    }
+        : base(encoded) { }
 
     /// <summary>A link to a place in the same page.</summary>
     public static LocalLink ToFragment(ElementId id) => new(PercentEncoding.Encode(new StringBuilder("#"), id.Value).ToString());

@@ -34,5 +34,6 @@ internal static class PercentEncoding
         return target;
     }
 
-    private static bool IsKept(char c, ReadOnlySpan<char> kept) => char.IsAsciiLetterOrDigit(c) || c is '-' or '.' or '_' or '~' || kept.Contains(c);
+    private static bool IsKept(char c, ReadOnlySpan<char> kept) =>
+        char.IsAsciiLetterOrDigit(c) || c is '-' or '.' or '_' or '~' || kept.Contains(c);
 }

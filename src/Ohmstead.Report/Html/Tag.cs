@@ -9,7 +9,15 @@ public sealed class Tag
         Start = System.Text.Encoding.ASCII.GetBytes($"<{name}");
         // HTML ends an item or a cell where the next one starts or its list or row ends; a page has hundreds of them. A line break after a
         // cell would be inside it, and an empty cell no longer empty.
-        End = System.Text.Encoding.ASCII.GetBytes(isEndImplied ? isBlock ? "\n" : string.Empty : isBlock ? $"</{name}>\n" : $"</{name}>");
+        End = System.Text.Encoding.ASCII.GetBytes(
+            isEndImplied
+                ? isBlock
+                    ? "\n"
+                    : string.Empty
+                : isBlock
+                    ? $"</{name}>\n"
+                    : $"</{name}>"
+        );
         IsBlock = isBlock;
         IsVoid = isVoid;
         IsDrawn = isDrawn;

@@ -58,16 +58,25 @@ internal static class VisibleText
         return true;
     }
 
-    private static bool IsSpecial(char c) =>
-        c is '&' or '<' or '>' or '"' or '\'' || char.IsSurrogate(c) || IsControl(c) || IsMarked(c);
+    private static bool IsSpecial(char c) => c is '&' or '<' or '>' or '"' or '\'' || char.IsSurrogate(c) || IsControl(c) || IsMarked(c);
 
     private static bool IsControl(int c) => c is (< 0x20 and not '\t' and not '\n') or 0x7F;
 
-    private static bool IsMarked(int c) => c is
-        (>= 0x80 and <= 0x9F) // C1 controls
-        or 0x061C or 0x200E or 0x200F or (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x206F) // direction
-        or 0x2028 or 0x2029 or 0x2060 or 0xFEFF or (>= 0xFFF9 and <= 0xFFFB) // unseen line ends, joiners and annotations
-        or (>= 0xFDD0 and <= 0xFDEF) or (>= 0xE0000 and <= 0xE0FFF) // noncharacters; tags that copy ASCII unseen
+    private static bool IsMarked(int c) =>
+        c
+            is (>= 0x80 and <= 0x9F) // C1 controls
+                or 0x061C
+                or 0x200E
+                or 0x200F
+                or (>= 0x202A and <= 0x202E)
+                or (>= 0x2066 and <= 0x206F) // direction
+                or 0x2028
+                or 0x2029
+                or 0x2060
+                or 0xFEFF
+                or (>= 0xFFF9 and <= 0xFFFB) // unseen line ends, joiners and annotations
+                or (>= 0xFDD0 and <= 0xFDEF)
+                or (>= 0xE0000 and <= 0xE0FFF) // noncharacters; tags that copy ASCII unseen
         || (c & 0xFFFE) == 0xFFFE;
 
     /// <summary>Writes the special character at the start of the text and says how many UTF-16 units it took.</summary>
@@ -75,12 +84,24 @@ internal static class VisibleText
     {
         switch (text[0])
         {
-            case '&' when isMarkup: buffer.Append("&amp;"u8); return 1;
-            case '<' when isMarkup: buffer.Append("&lt;"u8); return 1;
-            case '>' when isMarkup: buffer.Append("&gt;"u8); return 1;
-            case '"' when isMarkup: buffer.Append("&quot;"u8); return 1;
-            case '\'' when isMarkup: buffer.Append("&#39;"u8); return 1;
-            case '\r' when text is ['\r', '\n', ..]: buffer.Append("\n"u8); return 2;
+            case '&' when isMarkup:
+                buffer.Append("&amp;"u8);
+                return 1;
+            case '<' when isMarkup:
+                buffer.Append("&lt;"u8);
+                return 1;
+            case '>' when isMarkup:
+                buffer.Append("&gt;"u8);
+                return 1;
+            case '"' when isMarkup:
+                buffer.Append("&quot;"u8);
+                return 1;
+            case '\'' when isMarkup:
+                buffer.Append("&#39;"u8);
+                return 1;
+            case '\r' when text is ['\r', '\n', ..]:
+                buffer.Append("\n"u8);
+                return 2;
         }
 
         if (Rune.DecodeFromUtf16(text, out var rune, out var length) != OperationStatus.Done)

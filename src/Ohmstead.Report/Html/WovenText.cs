@@ -15,9 +15,7 @@ public readonly ref struct WovenText
 
     /// <summary>Text in an element.</summary>
     public WovenText(int literalLength, int formattedCount, Element element)
-        : this(literalLength, formattedCount, element.Writer)
-    {
-    }
+        : this(literalLength, formattedCount, element.Writer) { }
 
     /// <summary>Writes what stands in the program.</summary>
     public void AppendLiteral(string text) => html.Text(text.AsSpan());

@@ -20,7 +20,11 @@ internal sealed class InlineWriter(HtmlWriter html, Story story, StoryHeadings h
         if (!htmlWasNoted)
         {
             htmlWasNoted = true;
-            Note(StoryNoteKind.HtmlShownAsText, line, "HTML in the text is shown as text; write it in Markdown, or put `code` in backticks");
+            Note(
+                StoryNoteKind.HtmlShownAsText,
+                line,
+                "HTML in the text is shown as text; write it in Markdown, or put `code` in backticks"
+            );
         }
     }
 
@@ -164,7 +168,11 @@ internal sealed class InlineWriter(HtmlWriter html, Story story, StoryHeadings h
                 html.Text(description);
                 break;
             case StoryAddress.Elsewhere elsewhere:
-                Note(StoryNoteKind.PictureElsewhere, picture.Line, $"a picture from {elsewhere.Link.Host} is not loaded, only linked; keep a copy in the collection");
+                Note(
+                    StoryNoteKind.PictureElsewhere,
+                    picture.Line,
+                    $"a picture from {elsewhere.Link.Host} is not loaded, only linked; keep a copy in the collection"
+                );
                 WritePictureLink(elsewhere.Link, description, inLink);
                 break;
             case StoryAddress.SamePage:
@@ -182,7 +190,11 @@ internal sealed class InlineWriter(HtmlWriter html, Story story, StoryHeadings h
     {
         if (description.Length == 0)
         {
-            Note(StoryNoteKind.PictureWithoutDescription, picture.Line, "a picture without a description; write what it shows between ![ and ]");
+            Note(
+                StoryNoteKind.PictureWithoutDescription,
+                picture.Line,
+                "a picture without a description; write what it shows between ![ and ]"
+            );
         }
 
         var element = html.Open(Tag.Img).Showing(file).With(TextAttribute.Alt, description).With(FixedAttribute.LazyLoading);

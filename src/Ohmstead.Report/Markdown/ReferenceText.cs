@@ -13,7 +13,8 @@ internal static class ReferenceText
     public static void Write(HtmlWriter html, ReadOnlySpan<char> text, IStoryTargets targets)
     {
         var done = 0;
-        for (var start = 0; start < text.Length;)
+        var start = 0;
+        while (start < text.Length)
         {
             var length = WordLength(text[start..]);
             if (length > 0 && IsName(text.Slice(start, length)))
@@ -39,7 +40,8 @@ internal static class ReferenceText
         return length > 0 ? Math.Max(text[..length].TrimEnd('-').Length, 1) : 0;
     }
 
-    private static bool IsWord(char c) => char.IsLetterOrDigit(c) || c is '-' or '_' || char.GetUnicodeCategory(c) == UnicodeCategory.NonSpacingMark;
+    private static bool IsWord(char c) =>
+        char.IsLetterOrDigit(c) || c is '-' or '_' || char.GetUnicodeCategory(c) == UnicodeCategory.NonSpacingMark;
 
     private static bool IsName(ReadOnlySpan<char> word) =>
         word.Length is > 1 and <= LongestName

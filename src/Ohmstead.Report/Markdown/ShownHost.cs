@@ -3,11 +3,35 @@ namespace Ohmstead.Report.Markdown;
 /// <summary>Finds out whether the words of a link name another host than the one it leads to.</summary>
 internal static class ShownHost
 {
-    private static readonly char[] Breaks = [' ', '\t', '\n', '(', ')', '<', '>', '"', '\'', ',', ';', '|', '/', '\\', '?', '#', ':', '@', '[', ']', '\u00A0'];
+    private static readonly char[] Breaks =
+    [
+        ' ',
+        '\t',
+        '\n',
+        '(',
+        ')',
+        '<',
+        '>',
+        '"',
+        '\'',
+        ',',
+        ';',
+        '|',
+        '/',
+        '\\',
+        '?',
+        '#',
+        ':',
+        '@',
+        '[',
+        ']',
+        '\u00A0',
+    ];
 
     /// <summary>True when the words hold something that looks like a host name and is not the given one.</summary>
     public static bool Differs(string words, string host) =>
-        words.Split(Breaks, StringSplitOptions.RemoveEmptyEntries)
+        words
+            .Split(Breaks, StringSplitOptions.RemoveEmptyEntries)
             .Select(piece => piece.Trim('.'))
             .Any(piece => LooksLikeHost(piece) && !string.Equals(piece, host, StringComparison.OrdinalIgnoreCase));
 

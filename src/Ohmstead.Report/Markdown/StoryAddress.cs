@@ -5,9 +5,7 @@ namespace Ohmstead.Report.Markdown;
 /// <summary>What an address written in a text means: a place out of the report, a file of the collection, or nothing acceptable.</summary>
 internal abstract record StoryAddress
 {
-    private StoryAddress()
-    {
-    }
+    private StoryAddress() { }
 
     /// <summary>A place out of the report.</summary>
     public sealed record Elsewhere(ExternalLink Link) : StoryAddress;
@@ -49,12 +47,15 @@ internal abstract record StoryAddress
             return new Refused("an address that is percent-encoded twice");
         }
 
-        return path.Length > 0 ? File(path, place, folder) : place is null or "" ? new Refused("an empty address") : new SamePage(place);
+        return path.Length > 0 ? File(path, place, folder)
+            : place is null or "" ? new Refused("an empty address")
+            : new SamePage(place);
     }
 
     private static string? FaultIn(string address) =>
         address.Length > ExternalLink.LongestAddress ? $"an address of more than {Invariant.Text(ExternalLink.LongestAddress)} characters"
-        : address.Any(char.IsControl) || address.AsSpan().ContainsAny(AddressCharacters.Refused) ? "an address with a backslash, a control or an invisible character in it"
+        : address.Any(char.IsControl) || address.AsSpan().ContainsAny(AddressCharacters.Refused)
+            ? "an address with a backslash, a control or an invisible character in it"
         : null;
 
     private static bool IsStillEncoded(string path)

@@ -24,25 +24,30 @@ internal sealed class StoryHeadings
             }
 
             outline.Push(heading.Level);
-            headings.Add(heading, (Math.Min(topRank + outline.Count - 1, 6), ElementId.Of(IdPrefix.Story, Unused(Name(InlineText.Of(heading.Inline))))));
+            headings.Add(
+                heading,
+                (Math.Min(topRank + outline.Count - 1, 6), ElementId.Of(IdPrefix.Story, Unused(Name(InlineText.Of(heading.Inline)))))
+            );
         }
     }
 
     /// <summary>The element for a heading.</summary>
-    public Tag Tag(HeadingBlock heading) => headings[heading].Rank switch
-    {
-        2 => Html.Tag.H2,
-        3 => Html.Tag.H3,
-        4 => Html.Tag.H4,
-        5 => Html.Tag.H5,
-        _ => Html.Tag.H6,
-    };
+    public Tag Tag(HeadingBlock heading) =>
+        headings[heading].Rank switch
+        {
+            2 => Html.Tag.H2,
+            3 => Html.Tag.H3,
+            4 => Html.Tag.H4,
+            5 => Html.Tag.H5,
+            _ => Html.Tag.H6,
+        };
 
     /// <summary>The id of a heading.</summary>
     public ElementId Id(HeadingBlock heading) => headings[heading].Id;
 
     /// <summary>The id of the heading that a fragment written in the text means; null when there is none.</summary>
-    public ElementId? Find(string fragment) => Name(fragment) is var name && names.ContainsKey(name) ? ElementId.Of(IdPrefix.Story, name) : null;
+    public ElementId? Find(string fragment) =>
+        Name(fragment) is var name && names.ContainsKey(name) ? ElementId.Of(IdPrefix.Story, name) : null;
 
     private static string Name(string text)
     {

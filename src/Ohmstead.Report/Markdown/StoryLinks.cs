@@ -8,9 +8,7 @@ namespace Ohmstead.Report.Markdown;
 /// <summary>Finds the links and pictures of a story whose addresses no page takes, whatever the collection holds.</summary>
 public sealed class StoryLinks : IStories
 {
-    private StoryLinks()
-    {
-    }
+    private StoryLinks() { }
 
     /// <summary>The one there is.</summary>
     public static StoryLinks Instance { get; } = new();
@@ -53,5 +51,7 @@ public sealed class StoryLinks : IStories
     }
 
     private static bool MayHoldLinks(string body) =>
-        body.Contains('<', StringComparison.Ordinal) || body.Contains("](", StringComparison.Ordinal) || body.Contains("]:", StringComparison.Ordinal);
+        body.Contains('<', StringComparison.Ordinal)
+        || body.Contains("](", StringComparison.Ordinal)
+        || body.Contains("]:", StringComparison.Ordinal);
 }

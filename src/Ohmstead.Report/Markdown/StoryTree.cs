@@ -69,11 +69,12 @@ internal static class StoryTree
         return false;
     }
 
-    private static IEnumerable<MarkdownObject> Children(MarkdownObject node) => node switch
-    {
-        ContainerBlock blocks => blocks,
-        ContainerInline inlines => inlines,
-        LeafBlock { Inline: { } inline } => [inline],
-        _ => [],
-    };
+    private static IEnumerable<MarkdownObject> Children(MarkdownObject node) =>
+        node switch
+        {
+            ContainerBlock blocks => blocks,
+            ContainerInline inlines => inlines,
+            LeafBlock { Inline: { } inline } => [inline],
+            _ => [],
+        };
 }

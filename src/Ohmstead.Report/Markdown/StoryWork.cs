@@ -83,7 +83,11 @@ internal sealed class StoryWork
     private static int Openers(ReadOnlySpan<char> line)
     {
         var openers = 0;
-        for (var i = 0; i < line.Length && (line[i] is '>' or '-' or '+' or '*' or '.' or ')' or ' ' or '\t' || char.IsAsciiDigit(line[i])); i++)
+        for (
+            var i = 0;
+            i < line.Length && (line[i] is '>' or '-' or '+' or '*' or '.' or ')' or ' ' or '\t' || char.IsAsciiDigit(line[i]));
+            i++
+        )
         {
             var isItem = line[i] is '-' or '+' or '*' or '.' or ')' && i + 1 < line.Length && line[i + 1] is ' ' or '\t';
             openers += isItem || line[i] == '>' ? 1 : 0;
@@ -122,7 +126,13 @@ internal sealed class StoryWork
         public Paragraph With(LineMarks line, int length)
         {
             var widest = Math.Max(WidestRow, line.Pipes);
-            return new Paragraph(Pairing + line.Pairing, BacktickRuns + line.BacktickRuns, Length + length, widest == 0 ? 0 : PipeLines + 1, widest);
+            return new Paragraph(
+                Pairing + line.Pairing,
+                BacktickRuns + line.BacktickRuns,
+                Length + length,
+                widest == 0 ? 0 : PipeLines + 1,
+                widest
+            );
         }
     }
 }

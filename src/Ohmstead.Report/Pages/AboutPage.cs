@@ -36,7 +36,10 @@ public static class AboutPage
         {
             html.Open(Tag.H1).Text("How verdicts are reached");
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead).Text("A person writes what was found, measured and done. What follows is computed anew from the records each time these pages are written, and no verdict is typed.");
+            html.Open(Tag.P, ClassName.Lead)
+                .Text(
+                    "A person writes what was found, measured and done. What follows is computed anew from the records each time these pages are written, and no verdict is typed."
+                );
         }
 
         Limits(html);
@@ -56,14 +59,23 @@ public static class AboutPage
         Term(html, "End-of-life limit", "what a worn part may reach and still not count as failed");
         Term(html, "Circuit limit", "what this place in this circuit needs; where one is written it governs the main value of the part");
         list.Close();
-        html.Open(Tag.P).Text("A value exactly on a limit is inside. Limits are worked out in decimals: 2200 µF ±20 % ends at exactly 1760 µF. A reading for which no limit is known has no verdict, and that is no pass.");
-        html.Open(Tag.P).Text("Where the meter showed no figure, the reading is a bound such as > 20 MΩ, or open, short, over range. It is inside or outside only where every value that it allows is; it stands on no scale, in no mean and on no line over the years.");
+        html.Open(Tag.P)
+            .Text(
+                "A value exactly on a limit is inside. Limits are worked out in decimals: 2200 µF ±20 % ends at exactly 1760 µF. A reading for which no limit is known has no verdict, and that is no pass."
+            );
+        html.Open(Tag.P)
+            .Text(
+                "Where the meter showed no figure, the reading is a bound such as > 20 MΩ, or open, short, over range. It is inside or outside only where every value that it allows is; it stands on no scale, in no mean and on no line over the years."
+            );
     }
 
     private static void Rules(HtmlWriter html, DecisionRule chosen)
     {
         using var entry = Entry.Open(html, "decision", "Near a limit", $"this collection decides by: {chosen.Name}");
-        html.Open(Tag.P).Text($"Where the instrument and what it is good for are on record, the reading has an expanded uncertainty U with k = 2 ({ReadingUncertainty.Rule}), the calibration's included where the certificate is written. The rule says how U counts; a reading that it cannot decide is undecided.");
+        html.Open(Tag.P)
+            .Text(
+                $"Where the instrument and what it is good for are on record, the reading has an expanded uncertainty U with k = 2 ({ReadingUncertainty.Rule}), the calibration's included where the certificate is written. The rule says how U counts; a reading that it cannot decide is undecided."
+            );
         using var table = Ledger.Open(html, "Decision rules", RuleColumns);
         using var body = html.Open(Tag.TBody);
         foreach (var rule in DecisionRule.All)
@@ -78,8 +90,14 @@ public static class AboutPage
     private static void Reading(HtmlWriter html)
     {
         using var entry = Entry.Open(html, "taken", "How it was taken");
-        html.Open(Tag.P).Text("A reading taken in a way that cannot prove what it seems to prove says so. In circuit a path beside a part lowers resistance and raises capacitance, never the other way, and raises ESR only so far (circuit theory), so one side of a limit may be proved and the other not. ESR at another frequency than its limit, a value read in the cold or in the warm, a voltage, a minute or a circuit that nobody wrote down, a meter beyond its range: each is told with its reason.");
-        html.Open(Tag.P).Text("What sits in a place is judged by readings of that very part. A replacement starts a new history, to which the incoming reading of its lot belongs, unless that piece was scrapped. A person may overrule a verdict with a reason; both are shown, and the reading stays as it was written.");
+        html.Open(Tag.P)
+            .Text(
+                "A reading taken in a way that cannot prove what it seems to prove says so. In circuit a path beside a part lowers resistance and raises capacitance, never the other way, and raises ESR only so far (circuit theory), so one side of a limit may be proved and the other not. ESR at another frequency than its limit, a value read in the cold or in the warm, a voltage, a minute or a circuit that nobody wrote down, a meter beyond its range: each is told with its reason."
+            );
+        html.Open(Tag.P)
+            .Text(
+                "What sits in a place is judged by readings of that very part. A replacement starts a new history, to which the incoming reading of its lot belongs, unless that piece was scrapped. A person may overrule a verdict with a reason; both are shown, and the reading stays as it was written."
+            );
     }
 
     private static void Draw(HtmlWriter html)
@@ -88,16 +106,39 @@ public static class AboutPage
         using (var table = Ledger.Open(html, "Shapes", DrawingColumns))
         {
             using var body = html.Open(Tag.TBody);
-            Shape(html, table, Example(VerdictOutcome.Inside, 51m, 37.6m, 56.4m, 47m, 3m), "the filled band is the room its limits leave, the short stroke below is the nominal value, the line through the disc is the uncertainty");
+            Shape(
+                html,
+                table,
+                Example(VerdictOutcome.Inside, 51m, 37.6m, 56.4m, 47m, 3m),
+                "the filled band is the room its limits leave, the short stroke below is the nominal value, the line through the disc is the uncertainty"
+            );
             Shape(html, table, Example(VerdictOutcome.Outside, 31.8m, 37.6m, 56.4m, 47m, null), "beyond the stroke of the limit it broke");
             Shape(html, table, Example(VerdictOutcome.Undecided, 56m, 37.6m, 56.4m, 47m, 4m), "its uncertainty lies across a limit");
-            Shape(html, table, Example(VerdictOutcome.ProvesNothing, 50m, 37.6m, 56.4m, null, null), "it was taken in a way that cannot prove it");
+            Shape(
+                html,
+                table,
+                Example(VerdictOutcome.ProvesNothing, 50m, 37.6m, 56.4m, null, null),
+                "it was taken in a way that cannot prove it"
+            );
             Shape(html, table, Example(VerdictOutcome.NoLimit, 50m, null, null, null, null), "there is nothing to hold it against");
-            Shape(html, table, Example(VerdictOutcome.Inside, 0.2m, null, 10m, null, null), "strokes on the band: each a factor of ten, since the reading is far from its one limit");
-            Shape(html, table, Example(VerdictOutcome.Outside, 900m, 37.6m, 56.4m, 47m, null), "two slanting strokes: it lies beyond the end of the drawing");
+            Shape(
+                html,
+                table,
+                Example(VerdictOutcome.Inside, 0.2m, null, 10m, null, null),
+                "strokes on the band: each a factor of ten, since the reading is far from its one limit"
+            );
+            Shape(
+                html,
+                table,
+                Example(VerdictOutcome.Outside, 900m, 37.6m, 56.4m, 47m, null),
+                "two slanting strokes: it lies beyond the end of the drawing"
+            );
         }
 
-        html.Open(Tag.P).Text("Limits stand at the same place on every strip, so strips below each other compare. With two limits the scale is even; with one it starts from nought, or takes factors of ten. A cross is the part that sat there before, on the same scale. Every number that is drawn stands in words beside it.");
+        html.Open(Tag.P)
+            .Text(
+                "Limits stand at the same place on every strip, so strips below each other compare. With two limits the scale is even; with one it starts from nought, or takes factors of ten. A cross is the part that sat there before, on the same scale. Every number that is drawn stands in words beside it."
+            );
     }
 
     private static void Shape(HtmlWriter html, Ledger table, Verdict example, string means)
@@ -113,16 +154,41 @@ public static class AboutPage
         table.Cell(2).Text(means);
     }
 
-    private static Verdict Example(VerdictOutcome outcome, decimal microfarads, decimal? low, decimal? high, decimal? nominal, decimal? uncertainty)
+    private static Verdict Example(
+        VerdictOutcome outcome,
+        decimal microfarads,
+        decimal? low,
+        decimal? high,
+        decimal? nominal,
+        decimal? uncertainty
+    )
     {
         const decimal micro = 1_000_000m;
         Quantity Of(decimal value) => new(value / micro, Dimension.Capacitance);
         var reading = Of(microfarads);
-        var verdict = new Verdict(outcome, Measured.Capacitance, new Written<Indication>(Indication.Of(reading), QuantityText.Format(reading), new Spot(1, 1)), "an example") { Uncertainty = uncertainty is { } u ? Of(u) : null };
-        return low is null && high is null ? verdict
+        var verdict = new Verdict(
+            outcome,
+            Measured.Capacitance,
+            new Written<Indication>(Indication.Of(reading), QuantityText.Format(reading), new Spot(1, 1)),
+            "an example"
+        )
+        {
+            Uncertainty = uncertainty is { } u ? Of(u) : null,
+        };
+        return low is null && high is null
+            ? verdict
             : verdict with
             {
-                Limit = new Assessment.Limits.Limit(Assessment.Limits.LimitKind.Delivery, new Interval(low is { } lower ? Of(lower) : null, high is { } upper ? Of(upper) : null), "an example", "an example", "an example") { Nominal = nominal is { } middle ? Of(middle) : null },
+                Limit = new Assessment.Limits.Limit(
+                    Assessment.Limits.LimitKind.Delivery,
+                    new Interval(low is { } lower ? Of(lower) : null, high is { } upper ? Of(upper) : null),
+                    "an example",
+                    "an example",
+                    "an example"
+                )
+                {
+                    Nominal = nominal is { } middle ? Of(middle) : null,
+                },
             };
     }
 
@@ -169,7 +235,10 @@ public static class AboutPage
         PageFrame.Fact(html, "Records", context.Commit is { } commit ? $"commit {commit}" : "the commit was not given");
         PageFrame.Fact(html, "Collection", context.Workshop.Collection.Name);
         list.Close();
-        html.Open(Tag.P).Text("The same records, day and version give the same bytes. The pages need no script and ask for nothing outside their own folder.");
+        html.Open(Tag.P)
+            .Text(
+                "The same records, day and version give the same bytes. The pages need no script and ask for nothing outside their own folder."
+            );
     }
 
     private static void Term(HtmlWriter html, string term, string means)

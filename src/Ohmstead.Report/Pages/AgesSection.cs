@@ -12,7 +12,12 @@ internal static class AgesSection
     private const int MostFamilies = 15;
     private const int FamiliesAPage = 50;
     private const string PagesPath = "ages";
-    private static readonly Column[] Columns = ["Failed", new("Share", IsNumber: true, IsPlain: true), new("Together", IsNumber: true, IsPlain: true)];
+    private static readonly Column[] Columns =
+    [
+        "Failed",
+        new("Share", IsNumber: true, IsPlain: true),
+        new("Together", IsNumber: true, IsPlain: true),
+    ];
 
     /// <summary>Writes the section.</summary>
     public static void Write(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)
@@ -33,7 +38,10 @@ internal static class AgesSection
         }
 
         html.Open(Tag.P).Text(FamilyAges.Rest(families.Count, told.Length));
-        html.Open(Tag.P, ClassName.Fine).Text($"Shares by age: {IntervalCensoredEstimate.Source.Text}. Weibull life: {WeibullFit.Source.Text}. Estimates, not promises.");
+        html.Open(Tag.P, ClassName.Fine)
+            .Text(
+                $"Shares by age: {IntervalCensoredEstimate.Source.Text}. Weibull life: {WeibullFit.Source.Text}. Estimates, not promises."
+            );
     }
 
     /// <summary>Writes the pages of the families that the section does not tell.</summary>
@@ -43,7 +51,9 @@ internal static class AgesSection
         using var buffer = new PageBuffer();
         for (var page = 0; page < pages.Length; page++)
         {
-            PageFrame.Write(buffer, context, "Ages at failure", 0, (pages, page), static (html, told) => Content(html, told.pages, told.page));
+            PageFrame.Write(buffer, context, "Ages at failure", 0, (pages, page), static (html, told) =>
+                Content(html, told.pages, told.page)
+            );
             files.Put(TablePages.PathOf(PagesPath, page), buffer.Written);
         }
     }

@@ -21,7 +21,9 @@ public static class AheadPage
     /// <param name="items">What falls due, in order of date.</param>
     /// <param name="until">The last day that was looked at.</param>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<DueItem> items, DateOnly until) =>
-        PageFrame.Write(buffer, context, "The year ahead", 0, (context, items, until), static (html, page) => Content(html, page.context, page.items, page.until));
+        PageFrame.Write(buffer, context, "The year ahead", 0, (context, items, until), static (html, page) =>
+            Content(html, page.context, page.items, page.until)
+        );
 
     /// <summary>Writes the pages on which its tables go on.</summary>
     public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<DueItem> items)
@@ -41,8 +43,13 @@ public static class AheadPage
         {
             html.Open(Tag.H1).Text("The year ahead");
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead).Text(string.Create(
-                CultureInfo.InvariantCulture, $"{coming.Length} {(coming.Length == 1 ? "date" : "dates")} from {context.Today:yyyy-MM-dd} to {until:yyyy-MM-dd}, {overdue.Length} overdue."));
+            html.Open(Tag.P, ClassName.Lead)
+                .Text(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{coming.Length} {(coming.Length == 1 ? "date" : "dates")} from {context.Today:yyyy-MM-dd} to {until:yyyy-MM-dd}, {overdue.Length} overdue."
+                    )
+                );
             using var link = html.Open(Tag.P);
             html.Text("The same for a calendar: ");
             html.Open(Tag.A).To(LocalLink.ToFile(CalendarName)).Text(CalendarName);
@@ -59,7 +66,12 @@ public static class AheadPage
             return;
         }
 
-        using var entry = Entry.Open(html, id, table.Heading, items.Length == 1 ? null : string.Create(CultureInfo.InvariantCulture, $"{items.Length} dates"));
+        using var entry = Entry.Open(
+            html,
+            id,
+            table.Heading,
+            items.Length == 1 ? null : string.Create(CultureInfo.InvariantCulture, $"{items.Length} dates")
+        );
         table.WriteStart(html, items, MostRows);
     }
 }

@@ -22,26 +22,43 @@ internal static class AheadTable
     private static LongTable<DueItem> Table(string path, string heading, string remark, ReportContext context)
     {
         var lots = DrawerPage.Addresses(context.Workshop);
-        return new(path, heading, remark, Columns, 250, item => item.When, (html, table, item) =>
-        {
-            using var row = html.Open(Tag.Tr);
-            table.Head().Text(item.When);
-            using (table.Cell(1))
+        return new(
+            path,
+            heading,
+            remark,
+            Columns,
+            250,
+            item => item.When,
+            (html, table, item) =>
             {
-                Whom(html, context, lots, item);
-            }
+                using var row = html.Open(Tag.Tr);
+                table.Head().Text(item.When);
+                using (table.Cell(1))
+                {
+                    Whom(html, context, lots, item);
+                }
 
-            table.Cell(2).Text(item.What);
-            table.Cell(3).Text(item.Why);
-        });
+                table.Cell(2).Text(item.What);
+                table.Cell(3).Text(item.Why);
+            }
+        );
     }
 
     /// <summary>Writes the section of the collection's page: the next dates, and the lives that end next.</summary>
     public static void WriteNext(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
         var items = context.Ahead ?? YearAhead.Of(context.Workshop, boards, context.Today, context.Today.AddYears(1));
-        var lives = boards.SelectMany(board => board.Lives.Where(life => life.MeasureOn is not null && life.Latest >= context.Today).Select(life => (Board: board.Id.Value, Life: life)))
-            .OrderBy(pair => pair.Life.Earliest).ThenBy(pair => pair.Board, StringComparer.Ordinal).ThenBy(pair => pair.Life.Reference, StringComparer.Ordinal).Take(MostNext).ToArray();
+        var lives = boards
+            .SelectMany(board =>
+                board
+                    .Lives.Where(life => life.MeasureOn is not null && life.Latest >= context.Today)
+                    .Select(life => (Board: board.Id.Value, Life: life))
+            )
+            .OrderBy(pair => pair.Life.Earliest)
+            .ThenBy(pair => pair.Board, StringComparer.Ordinal)
+            .ThenBy(pair => pair.Life.Reference, StringComparer.Ordinal)
+            .Take(MostNext)
+            .ToArray();
         if (items.Count == 0 && lives.Length == 0)
         {
             return;
@@ -51,11 +68,20 @@ internal static class AheadTable
         var overdue = items.Count(item => item.IsOverdueOn(context.Today));
         using (html.Open(Tag.P))
         {
-            html.Text(string.Create(CultureInfo.InvariantCulture, $"{items.Count} {(items.Count == 1 ? "thing falls" : "things fall")} due by {context.Today.AddYears(1):yyyy-MM-dd}, {overdue} of them {(overdue == 1 ? "is" : "are")} overdue: "));
+            html.Text(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{items.Count} {(items.Count == 1 ? "thing falls" : "things fall")} due by {context.Today.AddYears(1):yyyy-MM-dd}, {overdue} of them {(overdue == 1 ? "is" : "are")} overdue: "
+                )
+            );
             html.Open(Tag.A).To(LocalLink.ToFile(AheadPage.PathName)).Text("the year ahead");
         }
 
-        (Coming(context) with { Heading = "What comes next" }).WriteStart(html, [.. items.Where(item => !item.IsOverdueOn(context.Today)).Take(MostNext)], MostNext);
+        (Coming(context) with { Heading = "What comes next" }).WriteStart(
+            html,
+            [.. items.Where(item => !item.IsOverdueOn(context.Today)).Take(MostNext)],
+            MostNext
+        );
         Lives(html, lives);
     }
 
@@ -86,7 +112,9 @@ internal static class AheadTable
     {
         if (item.Kind == DueKind.Calibration && context.Workshop.Instruments.ContainsKey(item.Whom))
         {
-            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(InstrumentsPage.PathName, 0, ElementId.Of(IdPrefix.Instrument, item.Whom))).Text(item.Whom);
+            html.Open(Tag.A, ClassName.Reference)
+                .To(LocalLink.ToFile(InstrumentsPage.PathName, 0, ElementId.Of(IdPrefix.Instrument, item.Whom)))
+                .Text(item.Whom);
         }
         else if (item.Kind is DueKind.Reforming or DueKind.Shelf && lots(item.Whom) is { } address)
         {
@@ -107,5 +135,7 @@ internal static class AheadTable
     }
 
     private static void PartLink(HtmlWriter html, string board, string place) =>
-        html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(board), 0, ElementId.Of(IdPrefix.Part, place))).Text($"{board} {place}");
+        html.Open(Tag.A, ClassName.Reference)
+            .To(LocalLink.ToFile(BoardPage.PathOf(board), 0, ElementId.Of(IdPrefix.Part, place)))
+            .Text($"{board} {place}");
 }

@@ -39,8 +39,14 @@ internal static class BenchLog
     }
 
     private static void Visit(
-        HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, ElementId place, int order,
-        ImmutableArray<AssessedReading> readings)
+        HtmlWriter html,
+        BoardAssessment board,
+        SharedWorking working,
+        ReadingAnchors anchors,
+        ElementId place,
+        int order,
+        ImmutableArray<AssessedReading> readings
+    )
     {
         var visit = board.Visits[order];
         using var section = html.Open(Tag.Section, ClassName.Visit).With(place);
@@ -87,8 +93,13 @@ internal static class BenchLog
         && board.Findings.Any(known => known.IsOpen && ReferenceEquals(known.Finding, finding));
 
     private static void Readings(
-        HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, BenchVisit visit,
-        ImmutableArray<AssessedReading> readings)
+        HtmlWriter html,
+        BoardAssessment board,
+        SharedWorking working,
+        ReadingAnchors anchors,
+        BenchVisit visit,
+        ImmutableArray<AssessedReading> readings
+    )
     {
         if (readings.Length == 0)
         {
@@ -144,8 +155,13 @@ internal static class BenchLog
     }
 
     private static void Verdicts(
-        HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors, AssessedReading assessed,
-        SharedReasons reasons)
+        HtmlWriter html,
+        BoardAssessment board,
+        SharedWorking working,
+        ReadingAnchors anchors,
+        AssessedReading assessed,
+        SharedReasons reasons
+    )
     {
         var reading = assessed.Reading;
         var of = (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? string.Empty;
@@ -252,17 +268,24 @@ internal static class BenchLog
                 html.Text(" ");
             }
 
-            html.Text(string.Join("; ", new[]
-            {
-                work.Did.Text
-                    + (work.With is { } with ? " with " + with.Value : null)
-                    + (work.Lot is { } lot ? " from lot " + lot.Value : null),
-                work.Polarity.Length > 0 ? "way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Text)) : null,
-                work.Dry is { } dry ? "to dry for " + dry.Text : null,
-                work.Kept is { } kept ? "original: " + kept.Value : null,
-                work.IsIrreversible ? "cannot be undone" : null,
-                work.Note?.Value,
-            }.OfType<string>()));
+            html.Text(
+                string.Join(
+                    "; ",
+                    new[]
+                    {
+                        work.Did.Text
+                            + (work.With is { } with ? " with " + with.Value : null)
+                            + (work.Lot is { } lot ? " from lot " + lot.Value : null),
+                        work.Polarity.Length > 0
+                            ? "way round by " + string.Join(" and ", work.Polarity.Select(evidence => evidence.Text))
+                            : null,
+                        work.Dry is { } dry ? "to dry for " + dry.Text : null,
+                        work.Kept is { } kept ? "original: " + kept.Value : null,
+                        work.IsIrreversible ? "cannot be undone" : null,
+                        work.Note?.Value,
+                    }.OfType<string>()
+                )
+            );
         }
     }
 }

@@ -11,7 +11,14 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The page of one board: state, the evidence for it, cautions, identity, parts with verdicts, proof, the bench day by day, story, photographs.</summary>
 public static class BoardPage
 {
-    private static readonly Column[] Waiting = ["For", new("Since", IsShort: true), new("Order", IsShort: true), "Blocks", new("Until", IsShort: true)];
+    private static readonly Column[] Waiting =
+    [
+        "For",
+        new("Since", IsShort: true),
+        new("Order", IsShort: true),
+        "Blocks",
+        new("Until", IsShort: true),
+    ];
 
     /// <summary>The file of a board's page, from the root of the report. It lasts as long as the board keeps its number.</summary>
     public static string PathOf(string board) => $"boards/{board}.html";
@@ -25,10 +32,29 @@ public static class BoardPage
     /// <param name="board">The board.</param>
     /// <param name="findings">What the checks find in its record, told on the page.</param>
     /// <param name="open">Takes the places that need a part when the drawer is not known yet; null when nothing is told of them later.</param>
-    public static void Write(PageBuffer buffer, ReportContext context, BoardAssessment board, ImmutableArray<Finding>? findings = null, ICollection<OpenPlace>? open = null) =>
-        PageFrame.Write(buffer, context, $"{board.Board.Id.Value} {board.Board.Title.Value}", 1, (context, board, findings: findings ?? [], open), static (html, page) => Content(html, page.context, page.board, page.findings, page.open));
+    public static void Write(
+        PageBuffer buffer,
+        ReportContext context,
+        BoardAssessment board,
+        ImmutableArray<Finding>? findings = null,
+        ICollection<OpenPlace>? open = null
+    ) =>
+        PageFrame.Write(
+            buffer,
+            context,
+            $"{board.Board.Id.Value} {board.Board.Title.Value}",
+            1,
+            (context, board, findings: findings ?? [], open),
+            static (html, page) => Content(html, page.context, page.board, page.findings, page.open)
+        );
 
-    private static void Content(HtmlWriter html, ReportContext context, BoardAssessment board, ImmutableArray<Finding> findings, ICollection<OpenPlace>? open)
+    private static void Content(
+        HtmlWriter html,
+        ReportContext context,
+        BoardAssessment board,
+        ImmutableArray<Finding> findings,
+        ICollection<OpenPlace>? open
+    )
     {
         var working = new SharedWorking(context.Workshop.Rule);
         var anchors = new ReadingAnchors(board.Readings);
@@ -68,10 +94,14 @@ public static class BoardPage
             StateMark.Write(html, board.State, board.OverdueSince);
         }
 
-        html.Open(Tag.P, ClassName.Fine).Text(PageFrame.Joined(
-            board.LastWork is { } work ? "last work " + PageFrame.Iso(work) : "no work yet",
-            board.LastSeen is { } seen ? "last seen " + PageFrame.Iso(seen) : null,
-            board.LookAgain is { } look ? "look again " + PageFrame.Iso(look) : null));
+        html.Open(Tag.P, ClassName.Fine)
+            .Text(
+                PageFrame.Joined(
+                    board.LastWork is { } work ? "last work " + PageFrame.Iso(work) : "no work yet",
+                    board.LastSeen is { } seen ? "last seen " + PageFrame.Iso(seen) : null,
+                    board.LookAgain is { } look ? "look again " + PageFrame.Iso(look) : null
+                )
+            );
     }
 
     internal static void Reference(HtmlWriter html, BoardAssessment board, string name)
@@ -106,9 +136,23 @@ public static class BoardPage
         PageFrame.Fact(html, "Serial", board.Board.Serial?.Value);
         PageFrame.Fact(html, "Revision", board.Board.Revision?.Value ?? board.Design?.Revision?.Value);
         PageFrame.Fact(html, "Made", (board.Board.Made ?? board.Design?.Made)?.Value.ToString());
-        PageFrame.Fact(html, "Came", PageFrame.Joined(board.Board.Arrived?.Date?.Text, board.Board.Arrived?.From is { } from ? "from " + from.Value : null));
+        PageFrame.Fact(
+            html,
+            "Came",
+            PageFrame.Joined(board.Board.Arrived?.Date?.Text, board.Board.Arrived?.From is { } from ? "from " + from.Value : null)
+        );
         PageFrame.Fact(html, "Complaint", board.Board.Arrived?.Complaint?.Value);
-        PageFrame.Fact(html, "Duty", PageFrame.Joined(board.Board.Duty?.HoursPerYear is { } hours ? hours.Text + " h a year" : null, board.Board.Duty?.Temperature is { } warm ? "at " + warm.Text : null, board.Board.Duty is { AtTimes.Length: > 0 } duty ? string.Join(", ", duty.AtTimes.Select(part => $"{part.HoursPerYear.Text} h of them at {part.Temperature.Text}")) : null));
+        PageFrame.Fact(
+            html,
+            "Duty",
+            PageFrame.Joined(
+                board.Board.Duty?.HoursPerYear is { } hours ? hours.Text + " h a year" : null,
+                board.Board.Duty?.Temperature is { } warm ? "at " + warm.Text : null,
+                board.Board.Duty is { AtTimes.Length: > 0 } duty
+                    ? string.Join(", ", duty.AtTimes.Select(part => $"{part.HoursPerYear.Text} h of them at {part.Temperature.Text}"))
+                    : null
+            )
+        );
         PageFrame.Fact(html, "Note", board.Board.Note?.Value);
     }
 

@@ -11,13 +11,22 @@ internal static class BuyingTable
     private const int MostPlaces = 12;
     private const int MostOrders = 40;
     private static readonly Column[] Columns =
-        ["Part", new("Needed", IsNumber: true), new("In the drawer", IsNumber: true), new("On order", IsNumber: true), new("To buy", IsNumber: true), "For"];
+    [
+        "Part",
+        new("Needed", IsNumber: true),
+        new("In the drawer", IsNumber: true),
+        new("On order", IsNumber: true),
+        new("To buy", IsNumber: true),
+        "For",
+    ];
 
     private static readonly Column[] OrderColumns = [new("Order", IsShort: true), "For", "From", new("Placed", IsShort: true), "State"];
 
-    private static LongTable<BuyingLine> Lines { get; } = new("buy", "What to buy", "less the drawer and what is on order", Columns, 60, line => line.What, Line);
+    private static LongTable<BuyingLine> Lines { get; } =
+        new("buy", "What to buy", "less the drawer and what is on order", Columns, 60, line => line.What, Line);
 
-    private static LongTable<Records.Model.Order> Orders { get; } = new("orders", "Orders", "open, or lost on the way", OrderColumns, 200, order => order.Id.Value, Order);
+    private static LongTable<Records.Model.Order> Orders { get; } =
+        new("orders", "Orders", "open, or lost on the way", OrderColumns, 200, order => order.Id.Value, Order);
 
     /// <summary>Writes the list and the open or lost orders.</summary>
     public static void Write(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards, int mostRows)
@@ -52,14 +61,21 @@ internal static class BuyingTable
     public static Func<string, LocalLink?> Addresses(ReportContext context)
     {
         var places = OrdersOf(context).Index().ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index, StringComparer.Ordinal);
-        return order => places.TryGetValue(order, out var place)
-            ? LocalLink.ToFile(places.Count <= MostOrders ? DrawerPage.PathName : Orders.PathOfRow(place), 0, ElementId.Of(IdPrefix.Order, order))
-            : null;
+        return order =>
+            places.TryGetValue(order, out var place)
+                ? LocalLink.ToFile(
+                    places.Count <= MostOrders ? DrawerPage.PathName : Orders.PathOfRow(place),
+                    0,
+                    ElementId.Of(IdPrefix.Order, order)
+                )
+                : null;
     }
 
-    private static IReadOnlyList<BuyingLine> LinesOf(ReportContext context, IReadOnlyList<BoardSummary> boards) => context.Buying ?? BuyingList.Of(context.Workshop, boards, context.Today);
+    private static IReadOnlyList<BuyingLine> LinesOf(ReportContext context, IReadOnlyList<BoardSummary> boards) =>
+        context.Buying ?? BuyingList.Of(context.Workshop, boards, context.Today);
 
-    private static Records.Model.Order[] OrdersOf(ReportContext context) => [.. context.Workshop.Orders.Values.Where(IsShown).OrderBy(order => order.Id.Value, StringComparer.Ordinal)];
+    private static Records.Model.Order[] OrdersOf(ReportContext context) =>
+        [.. context.Workshop.Orders.Values.Where(IsShown).OrderBy(order => order.Id.Value, StringComparer.Ordinal)];
 
     private static void Order(HtmlWriter html, Ledger table, Records.Model.Order order)
     {
@@ -68,11 +84,17 @@ internal static class BuyingTable
         table.Cell(1).Text(order.For.Value);
         table.Cell(2).Text(order.From?.Value ?? string.Empty);
         table.Cell(3).Text(order.Placed.Text);
-        table.Cell(4).Text(OrderStates.Words(OrderStates.Of(order)) + (order.Lost is { } lost ? $" on {lost.Text}: the need is open again unless another order covers it" : string.Empty));
+        table
+            .Cell(4)
+            .Text(
+                OrderStates.Words(OrderStates.Of(order))
+                    + (order.Lost is { } lost ? $" on {lost.Text}: the need is open again unless another order covers it" : string.Empty)
+            );
     }
 
     // It is open, or was lost on the way.
-    private static bool IsShown(Records.Model.Order order) => OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived or OrderState.Lost;
+    private static bool IsShown(Records.Model.Order order) =>
+        OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived or OrderState.Lost;
 
     private static void Line(HtmlWriter html, Ledger table, BuyingLine line)
     {
@@ -98,7 +120,9 @@ internal static class BuyingTable
         using var places = table.Cell(5);
         foreach (var need in line.For.Take(MostPlaces))
         {
-            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(need.Board), 0, ElementId.Of(IdPrefix.Part, need.Reference))).Text($"{need.Board} {need.Reference}");
+            html.Open(Tag.A, ClassName.Reference)
+                .To(LocalLink.ToFile(BoardPage.PathOf(need.Board), 0, ElementId.Of(IdPrefix.Part, need.Reference)))
+                .Text($"{need.Board} {need.Reference}");
             html.Text(" ");
         }
 

@@ -46,7 +46,13 @@ internal static class Cautions
         {
             using var list = html.Open(Tag.Ul);
             var told = new HashSet<string>(StringComparer.Ordinal);
-            foreach (var hazard in hazards.OrderBy(hazard => hazard.MustGo && hazard.MadeSafe is null ? 0 : hazard.MadeSafe is null ? 1 : 2))
+            foreach (
+                var hazard in hazards.OrderBy(hazard =>
+                    hazard.MustGo && hazard.MadeSafe is null ? 0
+                    : hazard.MadeSafe is null ? 1
+                    : 2
+                )
+            )
             {
                 One(html, hazard, isDesign, told);
             }
@@ -100,7 +106,11 @@ internal static class Cautions
 
     private static void Working(HtmlWriter html, AssessedHazard assessed)
     {
-        var (notes, above, source) = (HazardNotes.Figures(assessed), HazardNotes.Above(assessed), HazardNotes.CautionSource(assessed.Hazard.Kind.Value));
+        var (notes, above, source) = (
+            HazardNotes.Figures(assessed),
+            HazardNotes.Above(assessed),
+            HazardNotes.CautionSource(assessed.Hazard.Kind.Value)
+        );
         if (notes.Count + above.Count == 0)
         {
             return;

@@ -17,13 +17,14 @@ public static class ChecksPage
         PageFrame.Write(buffer, context, "Checks explained", 0, checks, static (html, all) => Content(html, all));
 
     /// <summary>How serious the findings of a check are; null where that differs.</summary>
-    internal static string? Words(Severity? severity) => severity switch
-    {
-        Severity.Error => "error",
-        Severity.Warning => "warning",
-        Severity.Note => "note",
-        _ => null,
-    };
+    internal static string? Words(Severity? severity) =>
+        severity switch
+        {
+            Severity.Error => "error",
+            Severity.Warning => "warning",
+            Severity.Note => "note",
+            _ => null,
+        };
 
     private static void Content(HtmlWriter html, IReadOnlyList<CheckText> checks)
     {
@@ -31,7 +32,13 @@ public static class ChecksPage
         {
             html.Open(Tag.H1).Text("Checks explained");
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead).Text(string.Create(CultureInfo.InvariantCulture, $"{checks.Count} checks look at every record, each with its reason, a wrong and a right example, and what to do."));
+            html.Open(Tag.P, ClassName.Lead)
+                .Text(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{checks.Count} checks look at every record, each with its reason, a wrong and a right example, and what to do."
+                    )
+                );
         }
 
         using var entry = Entry.Open(html, "checks", "All checks", "in order of name");

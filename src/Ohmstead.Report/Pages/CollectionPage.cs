@@ -27,7 +27,14 @@ public static class CollectionPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        PageFrame.Write(buffer, context, context.Workshop.Collection.Name, 0, (context, tables: new CollectionTables(context, boards)), static (html, page) => Content(html, page.context, page.tables));
+        PageFrame.Write(
+            buffer,
+            context,
+            context.Workshop.Collection.Name,
+            0,
+            (context, tables: new CollectionTables(context, boards)),
+            static (html, page) => Content(html, page.context, page.tables)
+        );
 
     /// <summary>Writes the pages on which its tables go on.</summary>
     public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<BoardSummary> boards)
@@ -59,7 +66,10 @@ public static class CollectionPage
         var collection = context.Workshop.Collection;
         using var opening = html.Open(Tag.Header, ClassName.Opening);
         html.Open(Tag.H1).Text(collection.Name);
-        if (PageFrame.Joined(collection.Place?.Value, collection.Keeper is { } keeper ? "kept by " + keeper.Value : null) is { Length: > 0 } where)
+        if (
+            PageFrame.Joined(collection.Place?.Value, collection.Keeper is { } keeper ? "kept by " + keeper.Value : null) is
+            { Length: > 0 } where
+        )
         {
             html.Open(Tag.P, ClassName.Fine).Text(where);
         }
@@ -148,7 +158,9 @@ public static class CollectionPage
         }
 
         using var line = html.Open(Tag.P);
-        html.Open(Tag.A).To(LocalLink.ToFile(tables.OfBoards.PathOfRow(0))).Text(string.Create(CultureInfo.InvariantCulture, $"All {tables.Boards.Count} boards"));
+        html.Open(Tag.A)
+            .To(LocalLink.ToFile(tables.OfBoards.PathOfRow(0)))
+            .Text(string.Create(CultureInfo.InvariantCulture, $"All {tables.Boards.Count} boards"));
         html.Text(", with state, design, readings and dates.");
     }
 

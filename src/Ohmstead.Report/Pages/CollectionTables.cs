@@ -19,18 +19,38 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
     private static readonly Column[] DesignColumns = ["Design", "Maker", new("Units", IsNumber: true), new("Fit to run", IsNumber: true)];
     private static readonly Column[] KeptColumns = ["Board", "Kept, and why"];
     private static readonly Column[] BoardColumns =
-        ["Board", "State", "Design", new("Inside", IsNumber: true), new("Outside", IsNumber: true), new("Undecided", IsNumber: true), new("Other", IsNumber: true), new("Last seen", IsShort: true), new("Look again", IsShort: true)];
+    [
+        "Board",
+        "State",
+        "Design",
+        new("Inside", IsNumber: true),
+        new("Outside", IsNumber: true),
+        new("Undecided", IsNumber: true),
+        new("Other", IsNumber: true),
+        new("Last seen", IsShort: true),
+        new("Look again", IsShort: true),
+    ];
 
     /// <summary>All boards.</summary>
     public IReadOnlyList<BoardSummary> Boards => boards;
 
     /// <summary>Boards for which there is something to do, what presses most first.</summary>
     public IReadOnlyList<BoardSummary> Open { get; } =
-        [.. boards.Where(board => board.Reasons.Length > 0).OrderByDescending(board => board.State).ThenBy(board => board.Id.Value, StringComparer.Ordinal)];
+    [
+        .. boards
+            .Where(board => board.Reasons.Length > 0)
+            .OrderByDescending(board => board.State)
+            .ThenBy(board => board.Id.Value, StringComparer.Ordinal),
+    ];
 
     /// <summary>What is waited for, the longest first.</summary>
     public IReadOnlyList<Waiting> Waits { get; } =
-        [.. boards.SelectMany(board => board.Waits.Select(wait => new Waiting(board, wait))).OrderBy(wait => wait.For.Since.Value).ThenBy(wait => wait.Board.Id.Value, StringComparer.Ordinal)];
+    [
+        .. boards
+            .SelectMany(board => board.Waits.Select(wait => new Waiting(board, wait)))
+            .OrderBy(wait => wait.For.Since.Value)
+            .ThenBy(wait => wait.Board.Id.Value, StringComparer.Ordinal),
+    ];
 
     /// <summary>Boards that keep a part against its verdict.</summary>
     public IReadOnlyList<BoardSummary> Overruled { get; } = [.. boards.Where(board => board.Overruled.Count > 0)];
@@ -39,19 +59,24 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
     public IReadOnlyList<DesignUnits> Designs { get; } = DesignUnits.Of(context.Workshop.Designs.Values, boards);
 
     /// <summary>The table of all boards.</summary>
-    public LongTable<BoardSummary> OfBoards => new("boards", "All boards", "with the outcomes of all readings ever taken", BoardColumns, 100, board => board.Id.Value, BoardRow);
+    public LongTable<BoardSummary> OfBoards =>
+        new("boards", "All boards", "with the outcomes of all readings ever taken", BoardColumns, 100, board => board.Id.Value, BoardRow);
 
     /// <summary>The table of what to do next.</summary>
-    public LongTable<BoardSummary> OfNext { get; } = new("next", "What to do next", "what presses most first", NextColumns, 120, board => board.Id.Value, NextRow);
+    public LongTable<BoardSummary> OfNext { get; } =
+        new("next", "What to do next", "what presses most first", NextColumns, 120, board => board.Id.Value, NextRow);
 
     /// <summary>The table of what waits.</summary>
-    public LongTable<Waiting> OfWaits => new("waits", "What waits", "the longest first", WaitColumns, 200, wait => wait.For.Since.Text, WaitRow);
+    public LongTable<Waiting> OfWaits =>
+        new("waits", "What waits", "the longest first", WaitColumns, 200, wait => wait.For.Since.Text, WaitRow);
 
     /// <summary>The table of what was kept against its verdict.</summary>
-    public LongTable<BoardSummary> OfKept { get; } = new("kept", "Kept against the verdict", "in the order of the records", KeptColumns, 200, board => board.Id.Value, KeptRow);
+    public LongTable<BoardSummary> OfKept { get; } =
+        new("kept", "Kept against the verdict", "in the order of the records", KeptColumns, 200, board => board.Id.Value, KeptRow);
 
     /// <summary>The table of the designs.</summary>
-    public LongTable<DesignUnits> OfDesigns { get; } = new("designs", "Designs", "what several boards have in common", DesignColumns, 250, design => design.Design.Id.Value, DesignRow);
+    public LongTable<DesignUnits> OfDesigns { get; } =
+        new("designs", "Designs", "what several boards have in common", DesignColumns, 250, design => design.Design.Id.Value, DesignRow);
 
     /// <summary>Starts the cell that names a board.</summary>
     public static void BoardCell(HtmlWriter html, Ledger table, BoardSummary board)
@@ -126,7 +151,13 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         table.Cell(2).Text(wait.Since.Text);
         table.Cell(3).Text(Math.Max(0, context.Today.DayNumber - wait.Since.Value.DayNumber));
         var order = wait.Order is { } name ? context.Workshop.Orders.GetValueOrDefault(name.Value) : null;
-        table.Cell(4).Text(wait.Order is null ? "none placed" : order is null ? wait.Order.Value : $"{wait.Order.Value}, {OrderStates.Words(OrderStates.Of(order))}");
+        table
+            .Cell(4)
+            .Text(
+                wait.Order is null ? "none placed"
+                : order is null ? wait.Order.Value
+                : $"{wait.Order.Value}, {OrderStates.Words(OrderStates.Of(order))}"
+            );
     }
 
     private static void KeptRow(HtmlWriter html, Ledger table, BoardSummary board)

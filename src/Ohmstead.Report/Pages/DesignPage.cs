@@ -18,9 +18,24 @@ public static class DesignPage
     private const int MostUnits = 60;
     private const int MostRenewed = 12;
     private static readonly Column[] UnitColumns =
-        ["Unit", "State", "Why", new("Serial", IsShort: true), "Rev.", new("Last seen", IsShort: true)];
+    [
+        "Unit",
+        "State",
+        "Why",
+        new("Serial", IsShort: true),
+        "Rev.",
+        new("Last seen", IsShort: true),
+    ];
     private static readonly Column[] PartColumns =
-        [new("Place", IsShort: true), "Kind", "Value", new("Tolerance", IsShort: true), "Rated", "Marking", "Renewed in"];
+    [
+        new("Place", IsShort: true),
+        "Kind",
+        "Value",
+        new("Tolerance", IsShort: true),
+        "Rated",
+        "Marking",
+        "Renewed in",
+    ];
     private static readonly Column[] PointColumns = [new("Point", IsShort: true), "Measures", "Wanted", "Ripple", "Source"];
     private static readonly Column[] FaultColumns = ["At", "What happens", "What to do"];
 
@@ -29,8 +44,14 @@ public static class DesignPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, DesignUnits design) =>
-        PageFrame.Write(buffer, context, $"{design.Design.Title.Value} ({design.Design.Id.Value})", 1, (context, design),
-            static (html, page) => Content(html, page.context, page.design));
+        PageFrame.Write(
+            buffer,
+            context,
+            $"{design.Design.Title.Value} ({design.Design.Id.Value})",
+            1,
+            (context, design),
+            static (html, page) => Content(html, page.context, page.design)
+        );
 
     /// <summary>Writes the pages on which its units go on.</summary>
     public static void WriteRest(IReportFiles files, ReportContext context, DesignUnits design)
@@ -41,8 +62,15 @@ public static class DesignPage
 
     // No name of a design holds a tilde, so no other design's page can have this name.
     private static LongTable<BoardSummary> OfUnits(DesignUnits design) =>
-        new($"designs/{design.Design.Id.Value}~units", "Units", $"of {design.Design.Title.Value}", UnitColumns, 150,
-            unit => unit.Id.Value, Unit);
+        new(
+            $"designs/{design.Design.Id.Value}~units",
+            "Units",
+            $"of {design.Design.Title.Value}",
+            UnitColumns,
+            150,
+            unit => unit.Id.Value,
+            Unit
+        );
 
     private static void Content(HtmlWriter html, ReportContext context, DesignUnits design)
     {
@@ -156,20 +184,35 @@ public static class DesignPage
         table.Cell(3).Text(values.Tolerance?.Text ?? string.Empty);
         using (table.Cell(4))
         {
-            Whole(html, values.RatedVoltage?.Text, values.Power?.Text, values.Temperature?.Text,
-                values.SafetyClass is { } safety ? "class " + safety.Text : null);
+            Whole(
+                html,
+                values.RatedVoltage?.Text,
+                values.Power?.Text,
+                values.Temperature?.Text,
+                values.SafetyClass is { } safety ? "class " + safety.Text : null
+            );
         }
 
-        table.Cell(5)
-            .Text(PageFrame.Joined(values.Maker?.Value, values.Series?.Value, values.Type?.Value,
-                values.DateCode is { } code ? "date code " + code.Value : null));
+        table
+            .Cell(5)
+            .Text(
+                PageFrame.Joined(
+                    values.Maker?.Value,
+                    values.Series?.Value,
+                    values.Type?.Value,
+                    values.DateCode is { } code ? "date code " + code.Value : null
+                )
+            );
         using var renewed = table.Cell(6);
         var commas = new Commas(html);
         BoardSummary[] units = [.. design.RenewedAt(part.Ref.Value)];
         foreach (var unit in units.Take(MostRenewed))
         {
-            commas.Next().Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(BoardPage.PathOf(unit.Id.Value), 1, ElementId.Of(IdPrefix.Part, part.Ref.Value))).Text(unit.Id.Value);
+            commas
+                .Next()
+                .Open(Tag.A, ClassName.Reference)
+                .To(LocalLink.ToFile(BoardPage.PathOf(unit.Id.Value), 1, ElementId.Of(IdPrefix.Part, part.Ref.Value)))
+                .Text(unit.Id.Value);
         }
 
         if (units.Length > MostRenewed)
@@ -212,11 +255,16 @@ public static class DesignPage
         }
     }
 
-    private static string Wanted(TestPoint point) => PageFrame.Joined(
-        point.Nominal is { } nominal ? nominal.Text + (point.Tolerance is { } tolerance ? " " + tolerance.Text : string.Empty) : null,
-        point.Low is { } low ? "at least " + low.Text : null,
-        point.High is { } high ? "at most " + high.Text : null,
-        point.Hours is { } hours ? "at least " + hours.Text + " h" : null) is { Length: > 0 } wanted ? wanted : "pass";
+    private static string Wanted(TestPoint point) =>
+        PageFrame.Joined(
+            point.Nominal is { } nominal ? nominal.Text + (point.Tolerance is { } tolerance ? " " + tolerance.Text : string.Empty) : null,
+            point.Low is { } low ? "at least " + low.Text : null,
+            point.High is { } high ? "at most " + high.Text : null,
+            point.Hours is { } hours ? "at least " + hours.Text + " h" : null
+        )
+            is { Length: > 0 } wanted
+            ? wanted
+            : "pass";
 
     private static void Faults(HtmlWriter html, DesignFile design)
     {

@@ -17,8 +17,12 @@ public sealed record DesignUnits(DesignFile Design, IReadOnlyList<BoardSummary> 
         var units = boards.Where(board => board.Design is not null).ToLookup(board => board.Design!, StringComparer.Ordinal);
         return
         [
-            .. designs.OrderBy(design => design.Id.Value, StringComparer.Ordinal)
-                .Select(design => new DesignUnits(design, [.. units[design.Id.Value].OrderBy(board => board.Id.Value, StringComparer.Ordinal)])),
+            .. designs
+                .OrderBy(design => design.Id.Value, StringComparer.Ordinal)
+                .Select(design => new DesignUnits(
+                    design,
+                    [.. units[design.Id.Value].OrderBy(board => board.Id.Value, StringComparer.Ordinal)]
+                )),
         ];
     }
 

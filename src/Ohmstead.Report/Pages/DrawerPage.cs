@@ -17,14 +17,21 @@ public static class DrawerPage
     private const int MostLots = 25;
     private const int FirstLots = 12;
     private const int MostPlaces = 20;
-    private static readonly Column[] Columns = [new("Lot", IsShort: true), new("What lies there", IsPlain: true), new("Incoming readings", IsPlain: true)];
+    private static readonly Column[] Columns =
+    [
+        new("Lot", IsShort: true),
+        new("What lies there", IsPlain: true),
+        new("Incoming readings", IsPlain: true),
+    ];
 
     /// <summary>The file, from the root of the report.</summary>
     public const string PathName = "drawer.html";
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        PageFrame.Write(buffer, context, "The drawer", 0, (context, boards), static (html, page) => Content(html, page.context, page.boards));
+        PageFrame.Write(buffer, context, "The drawer", 0, (context, boards), static (html, page) =>
+            Content(html, page.context, page.boards)
+        );
 
     /// <summary>Writes the pages on which the lots and the buying list go on.</summary>
     public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<BoardSummary> boards)
@@ -46,7 +53,10 @@ public static class DrawerPage
         }
 
         var places = InOrder(workshop).Index().ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index, StringComparer.Ordinal);
-        return lot => places.TryGetValue(lot, out var place) ? LocalLink.ToFile(TablePages.PathOf(LotsPath, place / LotsAPage), levelsUp, ElementId.Of(IdPrefix.Lot, lot)) : null;
+        return lot =>
+            places.TryGetValue(lot, out var place)
+                ? LocalLink.ToFile(TablePages.PathOf(LotsPath, place / LotsAPage), levelsUp, ElementId.Of(IdPrefix.Lot, lot))
+                : null;
     }
 
     private const string LotsPath = "lots";
@@ -56,14 +66,24 @@ public static class DrawerPage
 
     private static LotStory[] Stories(ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
-        var fittings = boards.SelectMany(board => board.Fittings).ToLookup(fitted => fitted.Lot, fitted => fitted.Fitting, StringComparer.Ordinal);
+        var fittings = boards
+            .SelectMany(board => board.Fittings)
+            .ToLookup(fitted => fitted.Lot, fitted => fitted.Fitting, StringComparer.Ordinal);
         return [.. InOrder(context.Workshop).Select(lot => LotStory.Of(context.Workshop, lot, fittings[lot.Id.Value], context.Today))];
     }
 
     private static LongTable<LotStory> Lots(ReportContext context, SharedWorking working)
     {
         var orders = BuyingTable.Addresses(context);
-        return new(LotsPath, "Lots", "what came together, in order of name", Columns, LotsAPage, lot => lot.Lot.Id.Value, (html, table, lot) => Row(html, table, context, orders, working, lot))
+        return new(
+            LotsPath,
+            "Lots",
+            "what came together, in order of name",
+            Columns,
+            LotsAPage,
+            lot => lot.Lot.Id.Value,
+            (html, table, lot) => Row(html, table, context, orders, working, lot)
+        )
         {
             // The strips of the rows show shapes that each page has once.
             Above = StripShapes.Write,
@@ -102,11 +122,22 @@ public static class DrawerPage
     {
         var old = lots.Count(lot => lot.Left > 0 && lot.Doubts.Over is not null);
         var unread = lots.Count(lot => lot.Left > 0 && lot.Doubts.IsUnread);
-        return lots.Length == 0 ? "The drawer holds no lot."
-            : string.Create(CultureInfo.InvariantCulture, $"{lots.Length} lots, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} with no incoming reading.");
+        return lots.Length == 0
+            ? "The drawer holds no lot."
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"{lots.Length} lots, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} with no incoming reading."
+            );
     }
 
-    private static void Row(HtmlWriter html, Ledger table, ReportContext context, Func<string, LocalLink?> orders, SharedWorking working, LotStory lot)
+    private static void Row(
+        HtmlWriter html,
+        Ledger table,
+        ReportContext context,
+        Func<string, LocalLink?> orders,
+        SharedWorking working,
+        LotStory lot
+    )
     {
         using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Lot, lot.Lot.Id.Value));
         table.Head().Text(lot.Lot.Id.Value);
@@ -128,7 +159,14 @@ public static class DrawerPage
         html.Text(PartWords.Describe(lot.Values));
         html.Text(" ");
         using var small = html.Open(Tag.Small);
-        html.Text(PageFrame.Joined(lot.Values.Maker?.Value, lot.Values.Series?.Value, lot.Received is { } received ? "came " + received.Text : null, lot.Order is null ? null : "order "));
+        html.Text(
+            PageFrame.Joined(
+                lot.Values.Maker?.Value,
+                lot.Values.Series?.Value,
+                lot.Received is { } received ? "came " + received.Text : null,
+                lot.Order is null ? null : "order "
+            )
+        );
         if (lot.Order is not { } order)
         {
             return;
@@ -145,11 +183,13 @@ public static class DrawerPage
         }
     }
 
-    private static string Left(LotStory lot) => lot.Lot.Quantity is not { } came
-        ? string.Create(CultureInfo.InvariantCulture, $"how many came is not written, {lot.Fittings.Count} fitted{Binned(lot)}")
-        : string.Create(CultureInfo.InvariantCulture, $"{lot.Left} left of {came.Value}{Binned(lot)}");
+    private static string Left(LotStory lot) =>
+        lot.Lot.Quantity is not { } came
+            ? string.Create(CultureInfo.InvariantCulture, $"how many came is not written, {lot.Fittings.Count} fitted{Binned(lot)}")
+            : string.Create(CultureInfo.InvariantCulture, $"{lot.Left} left of {came.Value}{Binned(lot)}");
 
-    private static string Binned(LotStory lot) => lot.Pieces.Scrapped == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {lot.Pieces.Scrapped} scrapped");
+    private static string Binned(LotStory lot) =>
+        lot.Pieces.Scrapped == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {lot.Pieces.Scrapped} scrapped");
 
     // The share of bad pieces, and why each went to the bin.
     private static void Bad(HtmlWriter html, LotStory lot)
@@ -161,7 +201,10 @@ public static class DrawerPage
 
         foreach (var (visit, scrap) in lot.Scraps)
         {
-            html.Open(Tag.P, ClassName.Fine).Text($"{visit.Date.Text}: {scrap.Count.Text} scrapped{(scrap.Piece is { } piece ? ", piece " + piece.Value : string.Empty)}, {scrap.Because.Value}");
+            html.Open(Tag.P, ClassName.Fine)
+                .Text(
+                    $"{visit.Date.Text}: {scrap.Count.Text} scrapped{(scrap.Piece is { } piece ? ", piece " + piece.Value : string.Empty)}, {scrap.Because.Value}"
+                );
         }
     }
 
@@ -174,7 +217,15 @@ public static class DrawerPage
 
         foreach (var reading in lot.Incoming)
         {
-            html.Open(Tag.P, ClassName.Fine).Text(PageFrame.Joined(reading.Visit.Date.Text, reading.Reading.Piece is { } piece ? "piece " + piece.Value : null, reading.Reading.Frequency?.Text, (reading.Reading.Instrument ?? reading.Visit.Instrument) is { } instrument ? "with " + instrument.Value : null));
+            html.Open(Tag.P, ClassName.Fine)
+                .Text(
+                    PageFrame.Joined(
+                        reading.Visit.Date.Text,
+                        reading.Reading.Piece is { } piece ? "piece " + piece.Value : null,
+                        reading.Reading.Frequency?.Text,
+                        (reading.Reading.Instrument ?? reading.Visit.Instrument) is { } instrument ? "with " + instrument.Value : null
+                    )
+                );
             foreach (var verdict in reading.Verdicts)
             {
                 VerdictCell.Write(html, working, verdict);
@@ -195,7 +246,9 @@ public static class DrawerPage
         {
             var fitting = lot.Fittings[at];
             html.Text(at == 0 ? string.Empty : ", ");
-            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(fitting.Board), 0, ElementId.Of(IdPrefix.Part, fitting.Reference))).Text($"{fitting.Board} {fitting.Reference}");
+            html.Open(Tag.A, ClassName.Reference)
+                .To(LocalLink.ToFile(BoardPage.PathOf(fitting.Board), 0, ElementId.Of(IdPrefix.Part, fitting.Reference)))
+                .Text($"{fitting.Board} {fitting.Reference}");
             html.Text(fitting.IsThere ? string.Empty : " (gone since)");
         }
 

@@ -38,7 +38,13 @@ internal static class DriftTable
                 using var fold = html.Open(Tag.Details);
                 html.Open(Tag.Summary).Text(DriftWords.Pace(drift));
                 using var list = html.Open(Tag.Ul);
-                html.Open(Tag.Li).Text(string.Create(CultureInfo.InvariantCulture, $"{drift.Readings} like readings, {drift.First:yyyy-MM-dd} to {drift.Last:yyyy-MM-dd}"));
+                html.Open(Tag.Li)
+                    .Text(
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"{drift.Readings} like readings, {drift.First:yyyy-MM-dd} to {drift.Last:yyyy-MM-dd}"
+                        )
+                    );
                 foreach (var line in DriftWords.Working(drift, board.LookAgain))
                 {
                     html.Open(Tag.Li).Text(line);

@@ -11,7 +11,9 @@ namespace Ohmstead.Report.Pages;
 /// <param name="anchors">The addresses of its readings.</param>
 internal sealed class EvidencePlaces(ReportContext context, BoardAssessment board, ReadingAnchors anchors)
 {
-    private readonly Dictionary<Spot, AssessedReading> readings = board.Readings.Where(reading => reading.VisitOrder >= 0).ToDictionary(reading => reading.Reading.Spot);
+    private readonly Dictionary<Spot, AssessedReading> readings = board
+        .Readings.Where(reading => reading.VisitOrder >= 0)
+        .ToDictionary(reading => reading.Reading.Spot);
     private readonly HashSet<ElementId> led = [];
     private readonly IReadOnlyList<ElementId> visits = VisitAnchors.Of(board.Visits);
 
@@ -73,7 +75,9 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
 
     // A reading whose verdict stands is told in full in the row of its part, which is where its line at the bench leads too.
     private ElementId? AnchorOf(Spot spot, PlaceHistory? place) =>
-        !readings.TryGetValue(spot, out var reading) || (place is not null && reading.Verdicts.Length > 0 && reading.Verdicts.All(verdict => place.Standing.Contains(verdict))) ? null
+        !readings.TryGetValue(spot, out var reading)
+        || (place is not null && reading.Verdicts.Length > 0 && reading.Verdicts.All(verdict => place.Standing.Contains(verdict)))
+            ? null
         : reading.Verdicts.Length > 0 ? anchors.Of(reading.Verdicts[0])
         : anchors.Of(reading.Reading);
 
@@ -84,8 +88,14 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
         for (var order = 0; order < board.Visits.Length; order++)
         {
             var visit = board.Visits[order];
-            if (visit.Date.Value == evidence.Day && (visit.Spot.Line, visit.Spot.Column).CompareTo((evidence.Spot.Line, evidence.Spot.Column)) <= 0
-                && (found < 0 || (visit.Spot.Line, visit.Spot.Column).CompareTo((board.Visits[found].Spot.Line, board.Visits[found].Spot.Column)) > 0))
+            if (
+                visit.Date.Value == evidence.Day
+                && (visit.Spot.Line, visit.Spot.Column).CompareTo((evidence.Spot.Line, evidence.Spot.Column)) <= 0
+                && (
+                    found < 0
+                    || (visit.Spot.Line, visit.Spot.Column).CompareTo((board.Visits[found].Spot.Line, board.Visits[found].Spot.Column)) > 0
+                )
+            )
             {
                 found = order;
             }

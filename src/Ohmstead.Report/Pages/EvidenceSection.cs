@@ -25,9 +25,11 @@ internal static class EvidenceSection
         using var entry = Entry.Open(html, "evidence", isFit ? "Why it may be switched on" : "What stands open, and what is met");
         if (isFit)
         {
-            html.Open(Tag.P).Text(
-                "Everything that must be shown is shown by a named entry of its record."
-                + (board.IsLookOverdue ? " What was proved then is not known to hold now: nobody has looked since." : string.Empty));
+            html.Open(Tag.P)
+                .Text(
+                    "Everything that must be shown is shown by a named entry of its record."
+                        + (board.IsLookOverdue ? " What was proved then is not known to hold now: nobody has looked since." : string.Empty)
+                );
         }
 
         Open(html, board);

@@ -10,7 +10,16 @@ public static class FamiliesPage
 {
     private const int MostRows = 40;
     private static readonly Column[] Columns =
-        ["Family", new("Parts", IsNumber: true), new("Measured", IsNumber: true), new("Boards", IsNumber: true), new("Failed as found", IsNumber: true), "Share", new("Failed later", IsNumber: true), new("In circuit", IsNumber: true)];
+    [
+        "Family",
+        new("Parts", IsNumber: true),
+        new("Measured", IsNumber: true),
+        new("Boards", IsNumber: true),
+        new("Failed as found", IsNumber: true),
+        "Share",
+        new("Failed later", IsNumber: true),
+        new("In circuit", IsNumber: true),
+    ];
 
     /// <summary>The file, from the root of the report.</summary>
     public const string PathName = "families.html";
@@ -26,16 +35,33 @@ public static class FamiliesPage
         AgesSection.WriteRest(files, context, families);
     }
 
-    private static LongTable<FamilyStatistics> OfShares { get; } = new("families-all", "Families", "the largest share first; no share of fewer than five parts", Columns, 90, family => family.Name.Text, Row);
+    private static LongTable<FamilyStatistics> OfShares { get; } =
+        new(
+            "families-all",
+            "Families",
+            "the largest share first; no share of fewer than five parts",
+            Columns,
+            90,
+            family => family.Name.Text,
+            Row
+        );
 
     /// <summary>The section of the collection's page that leads here.</summary>
     internal static void Mention(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
     {
         var measured = boards.SelectMany(board => board.Families).SelectMany(family => family.Lives).Count(life => life.IsOriginal);
-        var failed = boards.SelectMany(board => board.Families).SelectMany(family => family.Lives).Count(life => life is { IsOriginal: true, FailedAsFound: true });
+        var failed = boards
+            .SelectMany(board => board.Families)
+            .SelectMany(family => family.Lives)
+            .Count(life => life is { IsOriginal: true, FailedAsFound: true });
         using var entry = Entry.Open(html, "families", "Families", "which parts go bad");
         using var line = html.Open(Tag.P);
-        html.Text(string.Create(CultureInfo.InvariantCulture, $"{failed} of {measured} parts that a reading out of circuit decided about were outside as found. "));
+        html.Text(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{failed} of {measured} parts that a reading out of circuit decided about were outside as found. "
+            )
+        );
         html.Open(Tag.A).To(LocalLink.ToFile(PathName)).Text("By kind, maker and series, with intervals and ages");
     }
 
@@ -59,14 +85,20 @@ public static class FamiliesPage
     private static string Lead(IReadOnlyList<FamilyStatistics> families) =>
         families.Count == 0 ? "No part was measured out of circuit yet."
         : families[0] is { Share: { IsUpperLimit: false } share } worst
-            ? string.Create(CultureInfo.InvariantCulture, $"The worst family: {worst.Name.Text}, {share.Failed} of {share.Measured} measured failed as found, {FamilyWords.Share(worst)}.")
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"The worst family: {worst.Name.Text}, {share.Failed} of {share.Measured} measured failed as found, {FamilyWords.Share(worst)}."
+            )
         : "No family of five or more measured parts has one that failed.";
 
     private static void Shares(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)
     {
         using var entry = Entry.Open(html, "shares", "Failed as found", OfShares.Remark);
         OfShares.WriteStart(html, [.. FamilyAges.Apart(families)], MostRows);
-        html.Open(Tag.P, ClassName.Fine).Text("Measured are originals that a reading out of circuit, or a test of function, decided about; what was too close to call is not among them. What only a reading in circuit proved outside stands in the last column and counts in no share: in circuit nothing but a failure can be proved.");
+        html.Open(Tag.P, ClassName.Fine)
+            .Text(
+                "Measured are originals that a reading out of circuit, or a test of function, decided about; what was too close to call is not among them. What only a reading in circuit proved outside stands in the last column and counts in no share: in circuit nothing but a failure can be proved."
+            );
     }
 
     private static void Row(HtmlWriter html, Ledger table, FamilyStatistics family)

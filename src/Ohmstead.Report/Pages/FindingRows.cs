@@ -22,7 +22,12 @@ internal static class FindingRows
         using var entry = Entry.Open(html, "findings", "Findings", "what the record says that does not add up");
         using var table = Ledger.Open(html, "Findings", Columns);
         using var body = html.Open(Tag.TBody);
-        foreach (var finding in findings.OrderBy(finding => finding.Place.Line).ThenBy(finding => finding.Place.Column).ThenBy(finding => finding.Check, StringComparer.Ordinal))
+        foreach (
+            var finding in findings
+                .OrderBy(finding => finding.Place.Line)
+                .ThenBy(finding => finding.Place.Column)
+                .ThenBy(finding => finding.Check, StringComparer.Ordinal)
+        )
         {
             Write(html, table, context, finding, 1);
         }

@@ -24,11 +24,23 @@ public static class FindingsPage
     /// <param name="context">What every page knows.</param>
     /// <param name="findings">All findings, in order of path and line.</param>
     /// <param name="boards">All boards.</param>
-    public static void Write(PageBuffer buffer, ReportContext context, ImmutableArray<Finding> findings, IReadOnlyList<BoardSummary> boards) =>
-        PageFrame.Write(buffer, context, "Findings and cautions", 0, (context, findings, boards), static (html, page) => Content(html, page.context, page.findings, page.boards));
+    public static void Write(
+        PageBuffer buffer,
+        ReportContext context,
+        ImmutableArray<Finding> findings,
+        IReadOnlyList<BoardSummary> boards
+    ) =>
+        PageFrame.Write(buffer, context, "Findings and cautions", 0, (context, findings, boards), static (html, page) =>
+            Content(html, page.context, page.findings, page.boards)
+        );
 
     /// <summary>Writes the pages on which its tables go on.</summary>
-    public static void WriteRest(IReportFiles files, ReportContext context, ImmutableArray<Finding> findings, IReadOnlyList<BoardSummary> boards)
+    public static void WriteRest(
+        IReportFiles files,
+        ReportContext context,
+        ImmutableArray<Finding> findings,
+        IReadOnlyList<BoardSummary> boards
+    )
     {
         All(context).WritePages(files, context, findings, MostRows);
         OfHazards.WritePages(files, context, Hurting(boards), MostCautions);
@@ -36,24 +48,43 @@ public static class FindingsPage
 
     // Here each row says which file it is of: sorted, no group would hold.
     private static LongTable<Finding> All(ReportContext context) =>
-        new("findings-all", "Findings", "in the order of the records", AllColumns, 120, finding => finding.Place.Path, (html, table, finding) =>
-        {
-            using var row = html.Open(Tag.Tr);
-            using (table.Head())
+        new(
+            "findings-all",
+            "Findings",
+            "in the order of the records",
+            AllColumns,
+            120,
+            finding => finding.Place.Path,
+            (html, table, finding) =>
             {
-                File(html, context, finding.Place.Path);
-                html.Text(string.Create(CultureInfo.InvariantCulture, $":{finding.Place.Line}:{finding.Place.Column}"));
+                using var row = html.Open(Tag.Tr);
+                using (table.Head())
+                {
+                    File(html, context, finding.Place.Path);
+                    html.Text(string.Create(CultureInfo.InvariantCulture, $":{finding.Place.Line}:{finding.Place.Column}"));
+                }
+
+                FindingRows.Cells(html, table, context, finding, 0);
             }
+        );
 
-            FindingRows.Cells(html, table, context, finding, 0);
-        });
-
-    private static LongTable<BoardSummary> OfHazards { get; } = new("cautions", "Cautions", "what must be made safe stands first", CautionColumns, 150, board => board.Id.Value, HazardRow);
+    private static LongTable<BoardSummary> OfHazards { get; } =
+        new("cautions", "Cautions", "what must be made safe stands first", CautionColumns, 150, board => board.Id.Value, HazardRow);
 
     private static BoardSummary[] Hurting(IReadOnlyList<BoardSummary> boards) =>
-        [.. boards.Where(board => board.Hazards.Length > 0).OrderByDescending(board => board.Hazards.Any(hazard => hazard.MustGo)).ThenBy(board => board.Id.Value, StringComparer.Ordinal)];
+        [
+            .. boards
+                .Where(board => board.Hazards.Length > 0)
+                .OrderByDescending(board => board.Hazards.Any(hazard => hazard.MustGo))
+                .ThenBy(board => board.Id.Value, StringComparer.Ordinal),
+        ];
 
-    private static void Content(HtmlWriter html, ReportContext context, ImmutableArray<Finding> findings, IReadOnlyList<BoardSummary> boards)
+    private static void Content(
+        HtmlWriter html,
+        ReportContext context,
+        ImmutableArray<Finding> findings,
+        IReadOnlyList<BoardSummary> boards
+    )
     {
         using (html.Open(Tag.Header, ClassName.Opening))
         {
@@ -66,14 +97,18 @@ public static class FindingsPage
         Hazards(html, boards);
     }
 
-    private static string Lead(ImmutableArray<Finding> findings) => findings.Length == 0
-        ? "The records contradict nothing that is checked."
-        : string.Create(
-            CultureInfo.InvariantCulture,
-            $"{Counted(findings, Severity.Error, "error", "errors")}, {Counted(findings, Severity.Warning, "warning", "warnings")}, {Counted(findings, Severity.Note, "note", "notes")}, in {findings.Select(finding => finding.Place.Path).Distinct(StringComparer.Ordinal).Count()} of the files.");
+    private static string Lead(ImmutableArray<Finding> findings) =>
+        findings.Length == 0
+            ? "The records contradict nothing that is checked."
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"{Counted(findings, Severity.Error, "error", "errors")}, {Counted(findings, Severity.Warning, "warning", "warnings")}, {Counted(findings, Severity.Note, "note", "notes")}, in {findings.Select(finding => finding.Place.Path).Distinct(StringComparer.Ordinal).Count()} of the files."
+            );
 
     private static string Counted(ImmutableArray<Finding> findings, Severity severity, string one, string more) =>
-        findings.Where(finding => finding.Severity == severity).Sum(finding => 1 + finding.More) is var count && count == 1 ? $"one {one}" : string.Create(CultureInfo.InvariantCulture, $"{count} {more}");
+        findings.Where(finding => finding.Severity == severity).Sum(finding => 1 + finding.More) is var count && count == 1
+            ? $"one {one}"
+            : string.Create(CultureInfo.InvariantCulture, $"{count} {more}");
 
     private static void Findings(HtmlWriter html, ReportContext context, ImmutableArray<Finding> findings)
     {
@@ -90,7 +125,9 @@ public static class FindingsPage
                 using var body = html.Open(Tag.TBody);
                 using (html.Open(Tag.Tr))
                 {
-                    using var head = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, FindingRows.Columns.Length);
+                    using var head = html.Open(Tag.Th)
+                        .With(FixedAttribute.ScopeRowGroup)
+                        .With(NumberAttribute.ColSpan, FindingRows.Columns.Length);
                     File(html, context, file.Key);
                 }
 
@@ -141,7 +178,9 @@ public static class FindingsPage
         using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, board.Id.Value));
         using (table.Head())
         {
-            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(board.Id.Value), 0, ElementId.Of(IdPrefix.Section, "cautions"))).Text(board.Id.Value);
+            html.Open(Tag.A, ClassName.Reference)
+                .To(LocalLink.ToFile(BoardPage.PathOf(board.Id.Value), 0, ElementId.Of(IdPrefix.Section, "cautions")))
+                .Text(board.Id.Value);
             html.Text(" ");
             html.Open(Tag.Small).Text(board.Title);
         }
@@ -158,7 +197,8 @@ public static class FindingsPage
     {
         var hazard = assessed.Hazard;
         using var line = html.Open(Tag.Li);
-        html.Open(assessed.MustGo ? Tag.Strong : Tag.Span).Text(hazard.Kind.Text + (hazard.At is { } at ? $" at {at.Value}" : string.Empty));
+        html.Open(assessed.MustGo ? Tag.Strong : Tag.Span)
+            .Text(hazard.Kind.Text + (hazard.At is { } at ? $" at {at.Value}" : string.Empty));
         var first = true;
         if (assessed.MustGo)
         {

@@ -32,9 +32,13 @@ internal static class FitFold
     {
         using var fold = html.Open(Tag.Details, ClassName.Fold);
         var best = string.Join(", ", report.Fitting.Take(Most).Select(Short));
-        html.Open(Tag.Summary).Text(report.Fitting.Count > 0 ? $"Fits from the drawer: {best}{Rest(report.Fitting.Count)}"
-            : report.Together.Count > 0 ? $"Fits from the drawer: {string.Join(" or ", report.Together.Select(pair => pair.Verdict.Lot))}"
-            : "Nothing in the drawer fits: what to look for");
+        html.Open(Tag.Summary)
+            .Text(
+                report.Fitting.Count > 0 ? $"Fits from the drawer: {best}{Rest(report.Fitting.Count)}"
+                : report.Together.Count > 0
+                    ? $"Fits from the drawer: {string.Join(" or ", report.Together.Select(pair => pair.Verdict.Lot))}"
+                : "Nothing in the drawer fits: what to look for"
+            );
         using var list = html.Open(Tag.Ul);
         foreach (var assumption in report.Assumptions)
         {

@@ -26,15 +26,27 @@ internal static class FoundBefore
         var found = new SortedDictionary<Measured, Verdict>();
         foreach (var reading in place.Readings)
         {
-            if (reading.IsNew || reading.EmptiedOn is not null || (place.Sitting is not null && ReferenceEquals(reading.Lot, place.Sitting)) || reading.VisitOrder > order
-                || (reading.VisitOrder == order && reading.Reading.State is { Value: ReadingState.AsLeft }))
+            if (
+                reading.IsNew
+                || reading.EmptiedOn is not null
+                || (place.Sitting is not null && ReferenceEquals(reading.Lot, place.Sitting))
+                || reading.VisitOrder > order
+                || (reading.VisitOrder == order && reading.Reading.State is { Value: ReadingState.AsLeft })
+            )
             {
                 continue;
             }
 
             foreach (var verdict in reading.Verdicts)
             {
-                if (IsReadNow(place, verdict.Measured) && (verdict.Outcome != VerdictOutcome.ProvesNothing || !found.TryGetValue(verdict.Measured, out var known) || known.Outcome == VerdictOutcome.ProvesNothing))
+                if (
+                    IsReadNow(place, verdict.Measured)
+                    && (
+                        verdict.Outcome != VerdictOutcome.ProvesNothing
+                        || !found.TryGetValue(verdict.Measured, out var known)
+                        || known.Outcome == VerdictOutcome.ProvesNothing
+                    )
+                )
                 {
                     found[verdict.Measured] = verdict;
                 }

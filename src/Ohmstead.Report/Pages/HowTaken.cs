@@ -23,6 +23,7 @@ internal readonly struct HowTaken
     ];
 
     private readonly ImmutableArray<AssessedReading> readings;
+
     // One bit for each of the words: set where they are the same for all.
     private readonly int common;
 
@@ -106,5 +107,10 @@ internal readonly struct HowTaken
 
     private bool IsCommon(int at) => (common & (1 << at)) != 0;
 
-    private static string Of(Circuit circuit) => circuit switch { Circuit.In => "in circuit", Circuit.Out => "out of circuit" };
+    private static string Of(Circuit circuit) =>
+        circuit switch
+        {
+            Circuit.In => "in circuit",
+            Circuit.Out => "out of circuit",
+        };
 }

@@ -19,7 +19,9 @@ public static class InstrumentsPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        PageFrame.Write(buffer, context, "Instruments and their calibration", 0, (context, boards), static (html, page) => Content(html, page.context, page.boards));
+        PageFrame.Write(buffer, context, "Instruments and their calibration", 0, (context, boards), static (html, page) =>
+            Content(html, page.context, page.boards)
+        );
 
     private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
@@ -30,7 +32,10 @@ public static class InstrumentsPage
             html.Open(Tag.H1).Text("Instruments and their calibration");
             using var content = html.Open(Tag.Div, ClassName.Content);
             html.Open(Tag.P, ClassName.Lead).Text(Lead(instruments, uses, context.Today));
-            html.Open(Tag.P).Text("A reading is judged by the calibration in force on its own day. What an instrument is good for becomes the uncertainty of each of its readings.");
+            html.Open(Tag.P)
+                .Text(
+                    "A reading is judged by the calibration in force on its own day. What an instrument is good for becomes the uncertainty of each of its readings."
+                );
         }
 
         if (instruments.Length == 0)
@@ -48,8 +53,13 @@ public static class InstrumentsPage
     }
 
     private static ILookup<string, Use> Uses(ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        boards.SelectMany(board => board.InstrumentDays.Select(day => (day.Instrument, Use: new Use(board.Id.Value, day.Day, day.Readings))))
-            .Concat(InstrumentDay.Of(context.Workshop.StockFile?.Bench ?? []).Select(day => (day.Instrument, Use: new Use(null, day.Day, day.Readings))))
+        boards
+            .SelectMany(board => board.InstrumentDays.Select(day => (day.Instrument, Use: new Use(board.Id.Value, day.Day, day.Readings))))
+            .Concat(
+                InstrumentDay
+                    .Of(context.Workshop.StockFile?.Bench ?? [])
+                    .Select(day => (day.Instrument, Use: new Use(null, day.Day, day.Readings)))
+            )
             .ToLookup(pair => pair.Instrument, pair => pair.Use, StringComparer.Ordinal);
 
     private static string Lead(Instrument[] instruments, ILookup<string, Use> uses, DateOnly today)
@@ -61,8 +71,13 @@ public static class InstrumentsPage
 
         // An instrument without any calibration on record is only checked against a known part: it cannot run out.
         var due = instruments.Count(instrument => CalibrationRules.Lapse(instrument, today) is not null);
-        var late = instruments.Sum(instrument => uses[instrument.Id.Value].Where(use => CalibrationRules.Lapse(instrument, use.Day) is not null).Sum(use => use.Readings));
-        return string.Create(CultureInfo.InvariantCulture, $"{instruments.Length} instruments; {(due == 0 ? "all calibrations hold" : $"the calibration of {due} has run out")}; {(late == 0 ? "no reading was" : late == 1 ? "one reading was" : $"{late} readings were")} taken while none held.");
+        var late = instruments.Sum(instrument =>
+            uses[instrument.Id.Value].Where(use => CalibrationRules.Lapse(instrument, use.Day) is not null).Sum(use => use.Readings)
+        );
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{instruments.Length} instruments; {(due == 0 ? "all calibrations hold" : $"the calibration of {due} has run out")}; {(late == 0 ? "no reading was" : late == 1 ? "one reading was" : $"{late} readings were")} taken while none held."
+        );
     }
 
     private static void Row(HtmlWriter html, Ledger table, DateOnly today, Instrument instrument, Use[] uses)
@@ -72,7 +87,14 @@ public static class InstrumentsPage
         using (table.Cell(1))
         {
             html.Text(instrument.What.Value);
-            if (PageFrame.Joined(instrument.Maker?.Value, instrument.Serial is { } serial ? "serial " + serial.Value : null, instrument.Note?.Value) is { Length: > 0 } more)
+            if (
+                PageFrame.Joined(
+                    instrument.Maker?.Value,
+                    instrument.Serial is { } serial ? "serial " + serial.Value : null,
+                    instrument.Note?.Value
+                ) is
+                { Length: > 0 } more
+            )
             {
                 html.Text(" ");
                 html.Open(Tag.Small).Text(more);
@@ -96,13 +118,21 @@ public static class InstrumentsPage
 
     private static string Words(Accuracy accuracy)
     {
-        var terms = string.Join(" + ", new[]
+        var terms = string.Join(
+            " + ",
+            new[]
+            {
+                accuracy.Error is { } error ? $"{Whole(error.Text)} of reading" : null,
+                accuracy.Digits is { } digits && accuracy.Step is { } step ? Whole($"{digits.Text} x {step.Text}") : null,
+                accuracy.Fixed is { } add ? Whole(add.Text) : null,
+            }.OfType<string>()
+        );
+        var measures = accuracy.Measures.Value switch
         {
-            accuracy.Error is { } error ? $"{Whole(error.Text)} of reading" : null,
-            accuracy.Digits is { } digits && accuracy.Step is { } step ? Whole($"{digits.Text} x {step.Text}") : null,
-            accuracy.Fixed is { } add ? Whole(add.Text) : null,
-        }.OfType<string>());
-        var measures = accuracy.Measures.Value switch { Measured.Esr => "ESR", Measured.LossFactor => "dissipation factor", _ => accuracy.Measures.Text.Replace('_', ' ') };
+            Measured.Esr => "ESR",
+            Measured.LossFactor => "dissipation factor",
+            _ => accuracy.Measures.Text.Replace('_', ' '),
+        };
         return $"{measures}{(accuracy.UpTo is { } upTo ? $" up to {Whole(upTo.Text)}" : string.Empty)}: {terms}{(accuracy.Certificate is { } certificate ? $", certificate {Whole(certificate.Text)}" : string.Empty)}";
     }
 
@@ -121,27 +151,40 @@ public static class InstrumentsPage
         var until = CalibrationRules.Until(last);
         using (html.Open(Tag.P))
         {
-            html.Text($"calibrated {last.Date.Text}{(last.Certificate is { } certificate ? $" ({certificate.Value})" : string.Empty)}, next by {IsoDate.Text(until)} ");
-            html.Open(Tag.Span).With(ClassName.Told, today > until ? ClassName.Bad : ClassName.Good).Text(today > until ? "run out" : "holds");
+            html.Text(
+                $"calibrated {last.Date.Text}{(last.Certificate is { } certificate ? $" ({certificate.Value})" : string.Empty)}, next by {IsoDate.Text(until)} "
+            );
+            html.Open(Tag.Span)
+                .With(ClassName.Told, today > until ? ClassName.Bad : ClassName.Good)
+                .Text(today > until ? "run out" : "holds");
         }
 
         if (instrument.Calibrations.Length > 1)
         {
-            html.Open(Tag.P, ClassName.Fine).Text($"before: {string.Join(", ", instrument.Calibrations.Where(calibration => !ReferenceEquals(calibration, last)).Select(calibration => calibration.Date.Text))}");
+            html.Open(Tag.P, ClassName.Fine)
+                .Text(
+                    $"before: {string.Join(", ", instrument.Calibrations.Where(calibration => !ReferenceEquals(calibration, last)).Select(calibration => calibration.Date.Text))}"
+                );
         }
     }
 
     private static void Readings(HtmlWriter html, Instrument instrument, Use[] uses)
     {
         html.Text(string.Create(CultureInfo.InvariantCulture, $"{uses.Sum(use => use.Readings)}"));
-        Use[] late = [.. uses.Where(use => CalibrationRules.Lapse(instrument, use.Day) is not null).OrderBy(use => use.Day).ThenBy(use => use.Board, StringComparer.Ordinal)];
+        Use[] late =
+        [
+            .. uses.Where(use => CalibrationRules.Lapse(instrument, use.Day) is not null)
+                .OrderBy(use => use.Day)
+                .ThenBy(use => use.Board, StringComparer.Ordinal),
+        ];
         if (late.Length == 0)
         {
             return;
         }
 
         using var line = html.Open(Tag.P);
-        html.Open(Tag.Strong).Text(string.Create(CultureInfo.InvariantCulture, $"{late.Sum(use => use.Readings)} while no calibration held"));
+        html.Open(Tag.Strong)
+            .Text(string.Create(CultureInfo.InvariantCulture, $"{late.Sum(use => use.Readings)} while no calibration held"));
         html.Text(": ");
         for (var at = 0; at < Math.Min(late.Length, MostDays); at++)
         {

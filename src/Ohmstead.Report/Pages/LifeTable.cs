@@ -14,8 +14,12 @@ internal static class LifeTable
     private const string Between = "; ";
     private static readonly Column[] Columns =
     [
-        new("Place", IsShort: true), new("Since", IsShort: true), new("Earliest", IsShort: true), new("Latest", IsShort: true),
-        new("On the calendar", IsPlain: true), new("How it was reached", IsPlain: true),
+        new("Place", IsShort: true),
+        new("Since", IsShort: true),
+        new("Earliest", IsShort: true),
+        new("Latest", IsShort: true),
+        new("On the calendar", IsPlain: true),
+        new("How it was reached", IsPlain: true),
     ];
 
     /// <summary>Writes the section, where at least one life can be estimated.</summary>
@@ -149,7 +153,13 @@ internal static class LifeTable
         life.Given.Any(given => given.Text == line) || estimate.Remarks.Contains(line, StringComparer.Ordinal);
 
     private static void Working(
-        HtmlWriter html, SharedWorking working, IEnumerable<string> given, List<string> common, string? step, RemainingLife estimate)
+        HtmlWriter html,
+        SharedWorking working,
+        IEnumerable<string> given,
+        List<string> common,
+        string? step,
+        RemainingLife estimate
+    )
     {
         using var fold = html.Open(Tag.Details);
         html.Open(Tag.Summary).Text("arithmetic and source");

@@ -17,7 +17,15 @@ namespace Ohmstead.Report.Pages;
 /// <param name="RowsAPage">How many rows a page holds; a hundred kilobytes is the most for a page.</param>
 /// <param name="Label">What a page is told by: the name or date in its first row.</param>
 /// <param name="Row">Writes a row.</param>
-internal sealed record LongTable<T>(string Path, string Heading, string Remark, Column[] Columns, int RowsAPage, Func<T, string> Label, Action<HtmlWriter, Ledger, T> Row)
+internal sealed record LongTable<T>(
+    string Path,
+    string Heading,
+    string Remark,
+    Column[] Columns,
+    int RowsAPage,
+    Func<T, string> Label,
+    Action<HtmlWriter, Ledger, T> Row
+)
 {
     // Not written into a page but loaded as a file of script, where no character of a string can end it.
     private static readonly JsonWriterOptions Layout = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -93,8 +101,18 @@ internal sealed record LongTable<T>(string Path, string Heading, string Remark, 
                 ends.Add(rows.Written.Length);
             }
 
-            var title = labels.Length == 1 ? Heading : string.Create(CultureInfo.InvariantCulture, $"{Heading}, page {page + 1} of {labels.Length}");
-            PageFrame.Write(buffer, context, title, LevelsUp, (Table: this, labels, page, items.Count, Rows: rows.WrittenMemory), static (html, page) => page.Table.Content(html, page.labels, page.page, page.Count, page.Rows.Span));
+            var title =
+                labels.Length == 1
+                    ? Heading
+                    : string.Create(CultureInfo.InvariantCulture, $"{Heading}, page {page + 1} of {labels.Length}");
+            PageFrame.Write(
+                buffer,
+                context,
+                title,
+                LevelsUp,
+                (Table: this, labels, page, items.Count, Rows: rows.WrittenMemory),
+                static (html, page) => page.Table.Content(html, page.labels, page.page, page.Count, page.Rows.Span)
+            );
             files.Put(PathOf(page), buffer.Written);
             Script(buffer, rows.Written, ends, page == 0);
             script.Write(buffer.Written);
@@ -117,7 +135,13 @@ internal sealed record LongTable<T>(string Path, string Heading, string Remark, 
         {
             html.Open(Tag.H1).Text(Heading);
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead).Text(string.Create(CultureInfo.InvariantCulture, $"{count} in all{(labels.Length == 1 ? string.Empty : $", on {labels.Length} pages")}; {Remark}."));
+            html.Open(Tag.P, ClassName.Lead)
+                .Text(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{count} in all{(labels.Length == 1 ? string.Empty : $", on {labels.Length} pages")}; {Remark}."
+                    )
+                );
         }
 
         TablePages.Links(html, Path, $"Pages of {Heading}, above", labels, page);

@@ -52,7 +52,8 @@ internal static class LotAge
         using var list = html.Open(Tag.Ul);
         foreach (var (from, age) in lot.Ages)
         {
-            html.Open(Tag.Li).Text(string.Create(CultureInfo.InvariantCulture, $"{age.Years:0.0} years since {from:yyyy-MM-dd}; {ShelfAge.Meaning}"));
+            html.Open(Tag.Li)
+                .Text(string.Create(CultureInfo.InvariantCulture, $"{age.Years:0.0} years since {from:yyyy-MM-dd}; {ShelfAge.Meaning}"));
             foreach (var advice in age.Advice)
             {
                 using var line = html.Open(Tag.Li);
@@ -74,9 +75,13 @@ internal static class LotAge
         html.Open(Tag.Summary).Text("Forming again is due: how");
         using var list = html.Open(Tag.Ul);
         html.Open(Tag.Li).Text(plan.ForParts);
-        html.Open(Tag.Li).Text(string.Create(
-            CultureInfo.InvariantCulture,
-            $"one part at a time, through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass {plan.WorstMilliamperes:0.0} mA should the part be shorted"));
+        html.Open(Tag.Li)
+            .Text(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"one part at a time, through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass {plan.WorstMilliamperes:0.0} mA should the part be shorted"
+                )
+            );
         foreach (var step in plan.Steps)
         {
             html.Open(Tag.Li).Text(step.Do);

@@ -21,5 +21,6 @@ internal static class NoteLines
         }
     }
 
-    private static string Sentence(string words) => words.Length == 0 || !char.IsAsciiLetterLower(words[0]) ? words : char.ToUpperInvariant(words[0]) + words[1..];
+    private static string Sentence(string words) =>
+        words.Length == 0 || !char.IsAsciiLetterLower(words[0]) ? words : char.ToUpperInvariant(words[0]) + words[1..];
 }

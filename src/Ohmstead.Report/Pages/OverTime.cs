@@ -21,7 +21,13 @@ internal static class OverTime
     public static void Write(HtmlWriter html, BoardAssessment board, ImmutableArray<Drift> drifts, ReadingAnchors anchors)
     {
         // What drifts comes first, then what was read most often.
-        ReadingSeries[] all = [.. BoardDrifts.SeriesOf(board).OrderByDescending(series => DriftOf(drifts, series) is { IsTold: true }).ThenByDescending(series => series.Readings.Count)];
+        ReadingSeries[] all =
+        [
+            .. BoardDrifts
+                .SeriesOf(board)
+                .OrderByDescending(series => DriftOf(drifts, series) is { IsTold: true })
+                .ThenByDescending(series => series.Readings.Count),
+        ];
         if (all.Length == 0)
         {
             return;
@@ -35,7 +41,13 @@ internal static class OverTime
 
         if (all.Length > Most)
         {
-            html.Open(Tag.P, ClassName.Fine).Text(string.Create(CultureInfo.InvariantCulture, $"{all.Length - Most} more are not drawn; their readings stand below, day by day."));
+            html.Open(Tag.P, ClassName.Fine)
+                .Text(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{all.Length - Most} more are not drawn; their readings stand below, day by day."
+                    )
+                );
         }
     }
 

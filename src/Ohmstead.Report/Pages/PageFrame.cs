@@ -1,6 +1,6 @@
 using System.Globalization;
-using Ohmstead.Electronics.Hazards;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Hazards;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Script;
 using Ohmstead.Report.Style;
@@ -17,8 +17,20 @@ public static class PageFrame
     /// <param name="levelsUp">How many folders below the root the page stands.</param>
     /// <param name="content">What the page is about.</param>
     /// <param name="body">Writes it.</param>
-    public static void Write<T>(PageBuffer buffer, ReportContext context, string title, int levelsUp, T content, Action<HtmlWriter, T> body) =>
-        new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp)) { Script = LocalLink.ToFile(PageScript.FileName, levelsUp), Alternates = [.. context.Beside.Where(other => other.IsOnEveryPage)], LevelsUp = levelsUp }.Write(buffer, (context, levelsUp, content, body), static (html, all) =>
+    public static void Write<T>(
+        PageBuffer buffer,
+        ReportContext context,
+        string title,
+        int levelsUp,
+        T content,
+        Action<HtmlWriter, T> body
+    ) =>
+        new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp))
+        {
+            Script = LocalLink.ToFile(PageScript.FileName, levelsUp),
+            Alternates = [.. context.Beside.Where(other => other.IsOnEveryPage)],
+            LevelsUp = levelsUp,
+        }.Write(buffer, (context, levelsUp, content, body), static (html, all) =>
         {
             Trail(html, all.context, all.levelsUp);
             using (html.Open(Tag.Main))
@@ -50,7 +62,8 @@ public static class PageFrame
     }
 
     /// <summary>A number and its unit, set so that points stand below each other.</summary>
-    internal static void Aligned(HtmlWriter html, Tag tag, string number) => html.Open(tag, ClassName.Whole(number) ?? ClassName.Whole4).Text(number);
+    internal static void Aligned(HtmlWriter html, Tag tag, string number) =>
+        html.Open(tag, ClassName.Whole(number) ?? ClassName.Whole4).Text(number);
 
     internal static string Iso(DateOnly? date) => date is { } day ? IsoDate.Text(day) : string.Empty;
 
@@ -86,17 +99,26 @@ public static class PageFrame
         using var foot = html.Open(Tag.Footer, ClassName.Colophon);
         if (context.Workshop.Collection.IsInvented)
         {
-            html.Open(Tag.P, ClassName.Invented).Text("Everything in this collection is invented: places, makers, part series, initials and readings.");
+            html.Open(Tag.P, ClassName.Invented)
+                .Text("Everything in this collection is invented: places, makers, part series, initials and readings.");
         }
 
         html.Open(Tag.P).Text(SafetyNotice.Defer);
         if (context.Beside.Count > 0)
         {
             using var line = html.Open(Tag.P);
-            html.Open(Tag.A).To(LocalLink.ToFile(AboutPage.PathName, levelsUp, AboutPage.ForPrograms)).Text("The same for programs: feed, tables, badges");
+            html.Open(Tag.A)
+                .To(LocalLink.ToFile(AboutPage.PathName, levelsUp, AboutPage.ForPrograms))
+                .Text("The same for programs: feed, tables, badges");
             html.Text(".");
         }
 
-        html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"Written by Ohmstead {context.Version} as of {context.Today:yyyy-MM-dd}. Every verdict is computed from the records; open one to see its limit, its arithmetic and its source."));
+        html.Open(Tag.P)
+            .Text(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Written by Ohmstead {context.Version} as of {context.Today:yyyy-MM-dd}. Every verdict is computed from the records; open one to see its limit, its arithmetic and its source."
+                )
+            );
     }
 }

@@ -19,8 +19,14 @@ internal static class PartsTable
     /// <param name="working">What the verdicts of the page have in common.</param>
     /// <param name="anchors">The addresses of the readings.</param>
     /// <param name="open">Takes the places whose fitting lots are told later, or null when they are told now.</param>
-    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working, ReadingAnchors anchors,
-        ICollection<OpenPlace>? open)
+    public static void Write(
+        HtmlWriter html,
+        ReportContext context,
+        BoardAssessment board,
+        SharedWorking working,
+        ReadingAnchors anchors,
+        ICollection<OpenPlace>? open
+    )
     {
         if (board.Places.Length == 0)
         {
@@ -28,12 +34,17 @@ internal static class PartsTable
         }
 
         var renewed = board.Places.Count(place => place.FittedBy is not null);
-        using var entry = Entry.Open(html, "parts", "Parts",
-            renewed == 0 ? $"{board.Places.Length} places, all original" : $"{board.Places.Length} places, {renewed} renewed");
+        using var entry = Entry.Open(
+            html,
+            "parts",
+            "Parts",
+            renewed == 0 ? $"{board.Places.Length} places, all original" : $"{board.Places.Length} places, {renewed} renewed"
+        );
         working.Rule(html, 1);
         using var table = Ledger.Open(html, "Parts", Columns);
         using var body = html.Open(Tag.TBody);
-        var fits = board.Replacements.Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work))
+        var fits = board
+            .Replacements.Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work))
             .ToDictionary(replacement => replacement.Place.Part.Ref.Value, StringComparer.Ordinal);
         var needs = board.Needs.Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
         foreach (var place in board.Places)
@@ -65,7 +76,13 @@ internal static class PartsTable
     }
 
     private static void Readings(
-        HtmlWriter html, SharedWorking working, ReadingAnchors anchors, BoardAssessment board, PlaceHistory place, ToldAt here)
+        HtmlWriter html,
+        SharedWorking working,
+        ReadingAnchors anchors,
+        BoardAssessment board,
+        PlaceHistory place,
+        ToldAt here
+    )
     {
         var found = FoundBefore.Of(board, place);
         foreach (var verdict in place.Standing)
@@ -112,8 +129,16 @@ internal static class PartsTable
         }
     }
 
-    private static void Fit(HtmlWriter html, ReportContext context, SharedWorking working, BoardAssessment board, PlaceHistory place,
-        Replacement? replacement, bool isWanted, ICollection<OpenPlace>? open)
+    private static void Fit(
+        HtmlWriter html,
+        ReportContext context,
+        SharedWorking working,
+        BoardAssessment board,
+        PlaceHistory place,
+        Replacement? replacement,
+        bool isWanted,
+        ICollection<OpenPlace>? open
+    )
     {
         if (replacement is not null)
         {
@@ -151,8 +176,13 @@ internal static class PartsTable
         using var line = html.Open(Tag.P, ClassName.Fine);
         var lot = work.Lot?.Value;
         html.Text(
-            "Now: " + (place.Sitting is { } known ? $"{PartWords.Describe(known.Values)}, lot {known.Id.Value}" : lot is null ? "a new part"
-                : $"lot {lot}"));
+            "Now: "
+                + (
+                    place.Sitting is { } known ? $"{PartWords.Describe(known.Values)}, lot {known.Id.Value}"
+                    : lot is null ? "a new part"
+                    : $"lot {lot}"
+                )
+        );
         html.Text($", since {place.FittedOn!.Date.Text}");
         if (work.Polarity.Length > 0)
         {

@@ -20,20 +20,29 @@ internal static class PhotoPairs
 {
     /// <summary>The pairs of a board: for each place the earliest and the latest photograph.</summary>
     public static IReadOnlyList<PhotoPair> Of(BoardAssessment board, IReadOnlyList<DatedPhoto> photos) =>
-    [
-        .. photos.Select(photo => (Place: PlaceIn(photo.Photo.Shows.Value, board), Photo: photo))
-            .Where(pair => pair.Place is not null)
-            .GroupBy(pair => pair.Place!, pair => pair.Photo, StringComparer.Ordinal)
-            .Select(place => new PhotoPair(place.Key, place.First(), place.Last()))
-            .Where(pair => pair.Earlier.Order < pair.Later.Order && WorkDays(board, pair).Any()),
-    ];
+        [
+            .. photos
+                .Select(photo => (Place: PlaceIn(photo.Photo.Shows.Value, board), Photo: photo))
+                .Where(pair => pair.Place is not null)
+                .GroupBy(pair => pair.Place!, pair => pair.Photo, StringComparer.Ordinal)
+                .Select(place => new PhotoPair(place.Key, place.First(), place.Last()))
+                .Where(pair => pair.Earlier.Order < pair.Later.Order && WorkDays(board, pair).Any()),
+        ];
 
     /// <summary>What was done there from the one to the other.</summary>
     public static IEnumerable<string> WorkDays(BoardAssessment board, PhotoPair pair) =>
-        board.Visits.Skip(pair.Earlier.Order).Take(pair.Later.Order - pair.Earlier.Order + 1)
-            .SelectMany(visit => visit.Work.Where(work => work.Did.Value != WorkKind.LeftAlone && (work.Part ?? work.At)?.Value == pair.Place).Select(work => $"{work.Did.Text} on {visit.Date.Text}"));
+        board
+            .Visits.Skip(pair.Earlier.Order)
+            .Take(pair.Later.Order - pair.Earlier.Order + 1)
+            .SelectMany(visit =>
+                visit
+                    .Work.Where(work => work.Did.Value != WorkKind.LeftAlone && (work.Part ?? work.At)?.Value == pair.Place)
+                    .Select(work => $"{work.Did.Text} on {visit.Date.Text}")
+            );
 
     // The first word that is the reference of a part.
     private static string? PlaceIn(string words, BoardAssessment board) =>
-        words.Split([' ', ',', ';', ':', '.', '(', ')', '/'], StringSplitOptions.RemoveEmptyEntries).FirstOrDefault(word => board.Place(word) is not null);
+        words
+            .Split([' ', ',', ';', ':', '.', '(', ')', '/'], StringSplitOptions.RemoveEmptyEntries)
+            .FirstOrDefault(word => board.Place(word) is not null);
 }

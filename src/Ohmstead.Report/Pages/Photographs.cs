@@ -12,11 +12,11 @@ internal static class Photographs
         DatedPhoto[] photos =
         [
             .. from indexed in board.Visits.Select((visit, order) => (visit, order))
-               from photo in indexed.visit.Photos
-               where PictureNames.IsSafe(photo.File.Value)
-               let shown = context.Pictures?.Of(photo.File.Value)
-               where shown is not null
-               select new DatedPhoto(indexed.visit, indexed.order, photo, shown),
+            from photo in indexed.visit.Photos
+            where PictureNames.IsSafe(photo.File.Value)
+            let shown = context.Pictures?.Of(photo.File.Value)
+            where shown is not null
+            select new DatedPhoto(indexed.visit, indexed.order, photo, shown),
         ];
         if (photos.Length == 0)
         {
@@ -28,7 +28,8 @@ internal static class Photographs
         foreach (var pair in pairs)
         {
             html.Open(Tag.H3).Text($"{pair.Place}, {pair.Earlier.Visit.Date.Text} beside {pair.Later.Visit.Date.Text}");
-            html.Open(Tag.P, ClassName.Fine).Text($"Work there from the one to the other: {string.Join(", ", PhotoPairs.WorkDays(board, pair))}.");
+            html.Open(Tag.P, ClassName.Fine)
+                .Text($"Work there from the one to the other: {string.Join(", ", PhotoPairs.WorkDays(board, pair))}.");
             using var beside = html.Open(Tag.Div, ClassName.Pair);
             One(html, pair.Earlier);
             One(html, pair.Later);
@@ -53,8 +54,13 @@ internal static class Photographs
         using (html.Open(Tag.A).To(LocalLink.ToFile(photo.Shown.Large.Path, 1)))
         {
             var small = photo.Shown.Small;
-            html.Open(Tag.Img).Showing(LocalLink.ToFile(small.Path, 1)).With(TextAttribute.Alt, photo.Photo.Shows.Value)
-                .With(NumberAttribute.Width, small.Width).With(NumberAttribute.Height, small.Height).With(FixedAttribute.LazyLoading).Close();
+            html.Open(Tag.Img)
+                .Showing(LocalLink.ToFile(small.Path, 1))
+                .With(TextAttribute.Alt, photo.Photo.Shows.Value)
+                .With(NumberAttribute.Width, small.Width)
+                .With(NumberAttribute.Height, small.Height)
+                .With(FixedAttribute.LazyLoading)
+                .Close();
         }
 
         html.Open(Tag.FigCaption).Text($"{photo.Visit.Date.Text}: {photo.Photo.Shows.Value}");

@@ -33,7 +33,9 @@ internal static class PlacesCompared
         }
 
         using var line = html.Open(Tag.P);
-        html.Open(Tag.A).To(LocalLink.ToFile(PathOf(design.Design.Id.Value), 1)).Text(string.Create(CultureInfo.InvariantCulture, $"{references.Length} places of {design.Compared.Count} units"));
+        html.Open(Tag.A)
+            .To(LocalLink.ToFile(PathOf(design.Design.Id.Value), 1))
+            .Text(string.Create(CultureInfo.InvariantCulture, $"{references.Length} places of {design.Compared.Count} units"));
         html.Text(" on a page of their own.");
     }
 
@@ -54,7 +56,9 @@ internal static class PlacesCompared
                 using var content = html.Open(Tag.Div, ClassName.Content);
                 html.Open(Tag.P, ClassName.Lead).Text(char.ToUpperInvariant(Remark[0]) + Remark[1..] + ".");
                 using var line = html.Open(Tag.P);
-                html.Open(Tag.A).To(LocalLink.ToFile(DesignPage.PathOf(page.design.Design.Id.Value), 1)).Text(page.design.Design.Title.Value);
+                html.Open(Tag.A)
+                    .To(LocalLink.ToFile(DesignPage.PathOf(page.design.Design.Id.Value), 1))
+                    .Text(page.design.Design.Title.Value);
             }
 
             Table(html, page.design, page.references);
@@ -65,17 +69,34 @@ internal static class PlacesCompared
     private static bool IsHere(DesignUnits design, string[] references) => design.Compared.Count * references.Length <= MostCellsInPlace;
 
     // A unit alone has nothing beside it, and a place of which nothing is known on any unit says nothing.
-    private static string[] References(DesignUnits design) => design.Compared.Count < 2 ? []
-        : [.. design.Design.Parts.Select(part => part.Ref.Value).Where(reference => design.Compared.Any(unit => unit.Place(reference) is not null))];
+    private static string[] References(DesignUnits design) =>
+        design.Compared.Count < 2
+            ? []
+            :
+            [
+                .. design
+                    .Design.Parts.Select(part => part.Ref.Value)
+                    .Where(reference => design.Compared.Any(unit => unit.Place(reference) is not null)),
+            ];
 
     private static void Table(HtmlWriter html, DesignUnits design, string[] references)
     {
         if (design.Units.Count > design.Compared.Count)
         {
-            html.Open(Tag.P).Text(string.Create(CultureInfo.InvariantCulture, $"The first {design.Compared.Count} of {design.Units.Count} units, in order of number."));
+            html.Open(Tag.P)
+                .Text(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"The first {design.Compared.Count} of {design.Units.Count} units, in order of number."
+                    )
+                );
         }
 
-        using var table = Ledger.Open(html, Heading, [new("Place", IsShort: true), .. design.Compared.Select(unit => new Column(unit.Board))]);
+        using var table = Ledger.Open(
+            html,
+            Heading,
+            [new("Place", IsShort: true), .. design.Compared.Select(unit => new Column(unit.Board))]
+        );
         using var body = html.Open(Tag.TBody);
         foreach (var reference in references)
         {
@@ -96,12 +117,20 @@ internal static class PlacesCompared
     {
         using (html.Open(Tag.P, ClassName.Fine))
         {
-            html.Open(Tag.A).To(LocalLink.ToFile(BoardPage.PathOf(board), 1, ElementId.Of(IdPrefix.Part, place.Reference))).Text(place.IsEmpty ? "nothing, removed" : place.IsRenewed ? "renewed" : "original");
+            html.Open(Tag.A)
+                .To(LocalLink.ToFile(BoardPage.PathOf(board), 1, ElementId.Of(IdPrefix.Part, place.Reference)))
+                .Text(
+                    place.IsEmpty ? "nothing, removed"
+                    : place.IsRenewed ? "renewed"
+                    : "original"
+                );
         }
 
         foreach (var reading in place.Readings)
         {
-            html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(reading.Outcome)).Text($"{VerdictWords.Of(reading.Outcome)} {VerdictWords.Of(reading.Measured)} {reading.Text}");
+            html.Open(Tag.P)
+                .With(ClassName.Told, VerdictMark.ToneOf(reading.Outcome))
+                .Text($"{VerdictWords.Of(reading.Outcome)} {VerdictWords.Of(reading.Measured)} {reading.Text}");
         }
 
         if (place.PassedTest is { } passed)

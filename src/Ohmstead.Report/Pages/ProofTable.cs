@@ -15,7 +15,10 @@ internal static class ProofTable
     /// <summary>Writes the table, and what to know for proving where the design says it.</summary>
     public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working)
     {
-        var advice = board.Points.Select(point => (Name: point.Name.Value, Notes: PointNotes.OfDesign(board, point))).Where(pair => pair.Notes.Count > 0).ToArray();
+        var advice = board
+            .Points.Select(point => (Name: point.Name.Value, Notes: PointNotes.OfDesign(board, point)))
+            .Where(pair => pair.Notes.Count > 0)
+            .ToArray();
         if (board.Proofs.Length == 0 && advice.Length == 0)
         {
             return;

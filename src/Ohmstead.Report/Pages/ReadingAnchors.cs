@@ -42,7 +42,13 @@ internal sealed class ReadingAnchors
 
             if (assessed.Verdicts.Length == 0)
             {
-                byReading.TryAdd(assessed.Reading, Unused(taken, start + (assessed.Reading.Values.Length > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test") + end));
+                byReading.TryAdd(
+                    assessed.Reading,
+                    Unused(
+                        taken,
+                        start + (assessed.Reading.Values.Length > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test") + end
+                    )
+                );
             }
         }
     }
@@ -83,11 +89,12 @@ internal sealed class ReadingAnchors
         return reading.Circuit is { } circuit ? $"{state}-{circuit.Text}" : state;
     }
 
-    private static string Of(ReadingState state) => state switch
-    {
-        ReadingState.AsFound => string.Empty,
-        ReadingState.AsLeft => "-left",
-        ReadingState.New => "-new",
-        ReadingState.Again => "-again",
-    };
+    private static string Of(ReadingState state) =>
+        state switch
+        {
+            ReadingState.AsFound => string.Empty,
+            ReadingState.AsLeft => "-left",
+            ReadingState.New => "-new",
+            ReadingState.Again => "-again",
+        };
 }

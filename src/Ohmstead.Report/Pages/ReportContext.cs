@@ -39,7 +39,8 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     public IReadOnlyList<Alternate> Beside { get; init; } = [];
 
     /// <summary>The picture of the report that stands for a picture of the collection, seen from a page one folder below the root; null when it is not shown.</summary>
-    internal LocalLink? PictureOf(string path) => PictureNames.IsSafe(path) && Pictures?.Of(path) is { } shown ? LocalLink.ToFile(shown.Large.Path, 1) : null;
+    internal LocalLink? PictureOf(string path) =>
+        PictureNames.IsSafe(path) && Pictures?.Of(path) is { } shown ? LocalLink.ToFile(shown.Large.Path, 1) : null;
 
     /// <summary>Where a lot is told, seen from a page one folder below the root; null when nothing is known of it.</summary>
     internal LocalLink? LotOf(string lot) => lots.Value(lot);
@@ -55,7 +56,8 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
         }
 
         var name = Path.GetFileNameWithoutExtension(record);
-        return Workshop.Designs.GetValueOrDefault(name) is { } design && design.Path == record ? LocalLink.ToFile(DesignPage.PathOf(name), levelsUp)
+        return Workshop.Designs.GetValueOrDefault(name) is { } design && design.Path == record
+                ? LocalLink.ToFile(DesignPage.PathOf(name), levelsUp)
             : Boards.Contains(name) ? LocalLink.ToFile(BoardPage.PathOf(name), levelsUp)
             : null;
     }

@@ -16,9 +16,24 @@ internal static class ShareBar
         html.Open(Tag.Title).Text($"{family.Name.Text}: {FamilyWords.Share(family)}");
         html.Open(Tag.Desc).Text("A line from 0 to 100 % failed as found. The box is the 95 % interval, the stroke the share seen.");
         var (low, high) = (At(share.Low), At(share.High));
-        html.Open(Tag.Rect).With(NumberAttribute.X, low).With(NumberAttribute.Y, 1).With(NumberAttribute.Width, Math.Max(high - low, 1m)).With(NumberAttribute.Height, High - 2).Close();
-        html.Open(Tag.Line).With(NumberAttribute.X1, 0).With(NumberAttribute.Y1, High / 2).With(NumberAttribute.X2, Wide).With(NumberAttribute.Y2, High / 2).Close();
-        html.Open(Tag.Line).With(NumberAttribute.X1, At(share.Share)).With(NumberAttribute.Y1, 0).With(NumberAttribute.X2, At(share.Share)).With(NumberAttribute.Y2, High).Close();
+        html.Open(Tag.Rect)
+            .With(NumberAttribute.X, low)
+            .With(NumberAttribute.Y, 1)
+            .With(NumberAttribute.Width, Math.Max(high - low, 1m))
+            .With(NumberAttribute.Height, High - 2)
+            .Close();
+        html.Open(Tag.Line)
+            .With(NumberAttribute.X1, 0)
+            .With(NumberAttribute.Y1, High / 2)
+            .With(NumberAttribute.X2, Wide)
+            .With(NumberAttribute.Y2, High / 2)
+            .Close();
+        html.Open(Tag.Line)
+            .With(NumberAttribute.X1, At(share.Share))
+            .With(NumberAttribute.Y1, 0)
+            .With(NumberAttribute.X2, At(share.Share))
+            .With(NumberAttribute.Y2, High)
+            .Close();
     }
 
     private static decimal At(double share) => Math.Round((decimal)share * Wide, 1);

@@ -18,12 +18,13 @@ internal readonly struct SharedReasons
         new(Of(board, readings, VerdictOutcome.Undecided), Of(board, readings, VerdictOutcome.ProvesNothing));
 
     /// <summary>Whether the reason of a verdict is told above the table.</summary>
-    public bool Tell(Verdict verdict) => verdict.Outcome switch
-    {
-        VerdictOutcome.Undecided => undecided is not null,
-        VerdictOutcome.ProvesNothing => provesNothing is not null,
-        _ => false,
-    };
+    public bool Tell(Verdict verdict) =>
+        verdict.Outcome switch
+        {
+            VerdictOutcome.Undecided => undecided is not null,
+            VerdictOutcome.ProvesNothing => provesNothing is not null,
+            _ => false,
+        };
 
     /// <summary>Writes the reasons; nothing where there are none.</summary>
     public void Write(HtmlWriter html)

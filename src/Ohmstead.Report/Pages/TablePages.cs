@@ -7,7 +7,8 @@ namespace Ohmstead.Report.Pages;
 internal static class TablePages
 {
     /// <summary>The file of a page, counted from 0. A tilde is in no name of a record, so a page can be mistaken for that of nothing else.</summary>
-    public static string PathOf(string path, int page) => page == 0 ? path + ".html" : string.Create(CultureInfo.InvariantCulture, $"{path}~{page + 1}.html");
+    public static string PathOf(string path, int page) =>
+        page == 0 ? path + ".html" : string.Create(CultureInfo.InvariantCulture, $"{path}~{page + 1}.html");
 
     /// <summary>Writes the links; nothing where there is one page. A page is named by what it begins with: that is where somebody who looks for a name or a date would open it.</summary>
     /// <param name="html">The page.</param>

@@ -10,15 +10,23 @@ namespace Ohmstead.Report.Pages;
 public sealed record UnitPlaces(string Board, IReadOnlyList<UnitPlace> Places)
 {
     /// <summary>The places of a board.</summary>
-    public static UnitPlaces Of(BoardAssessment board) => new(
-        board.Board.Id.Value,
-        [
-            .. board.Places
-                .Where(place => place.IsEmpty || place.FittedBy is not null || place.Standing.Length > 0 || place.PassedTest is not null)
-                .Select(place => new UnitPlace(
-                    place.Part.Ref.Value, place.IsEmpty, place.FittedBy is not null, place.PassedTest,
-                    [.. place.Standing.Select(verdict => new PlaceReading(verdict.Measured, verdict.Reading.Text, verdict.Outcome))])),
-        ]);
+    public static UnitPlaces Of(BoardAssessment board) =>
+        new(
+            board.Board.Id.Value,
+            [
+                .. board
+                    .Places.Where(place =>
+                        place.IsEmpty || place.FittedBy is not null || place.Standing.Length > 0 || place.PassedTest is not null
+                    )
+                    .Select(place => new UnitPlace(
+                        place.Part.Ref.Value,
+                        place.IsEmpty,
+                        place.FittedBy is not null,
+                        place.PassedTest,
+                        [.. place.Standing.Select(verdict => new PlaceReading(verdict.Measured, verdict.Reading.Text, verdict.Outcome))]
+                    )),
+            ]
+        );
 
     /// <summary>A place by its name; null when nothing is known of it.</summary>
     public UnitPlace? Place(string reference) => Places.FirstOrDefault(place => place.Reference == reference);

@@ -19,8 +19,14 @@ internal static class VerdictCell
     /// <param name="before">The verdict on the part that sat there before, or null.</param>
     /// <param name="isReasonTold">True where the reason stands above its table.</param>
     public static void Write(
-        HtmlWriter html, SharedWorking working, Verdict verdict, ToldAt? here = null, ElementId? anchor = null, Verdict? before = null,
-        bool isReasonTold = false)
+        HtmlWriter html,
+        SharedWorking working,
+        Verdict verdict,
+        ToldAt? here = null,
+        ElementId? anchor = null,
+        Verdict? before = null,
+        bool isReasonTold = false
+    )
     {
         using var fold = Anchored(html.Open(Tag.Details).With(ClassName.Verdict, VerdictMark.ToneOf(verdict.Outcome)), anchor);
         using (html.Open(Tag.Summary))
@@ -69,8 +75,12 @@ internal static class VerdictCell
     internal static void InShort(HtmlWriter html, ReadOnlySpan<char> limits)
     {
         const string between = " … ";
-        if (limits.IndexOf(between, StringComparison.Ordinal) is > 0 and var end && limits.IndexOf(' ') is var unit && unit < end
-            && limits.EndsWith(limits[unit..end], StringComparison.Ordinal))
+        if (
+            limits.IndexOf(between, StringComparison.Ordinal) is > 0 and var end
+            && limits.IndexOf(' ') is var unit
+            && unit < end
+            && limits.EndsWith(limits[unit..end], StringComparison.Ordinal)
+        )
         {
             html.Text(limits[..unit]);
             limits = limits[end..];

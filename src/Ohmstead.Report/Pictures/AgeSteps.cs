@@ -25,7 +25,12 @@ internal static class AgeSteps
         }
 
         var across = ValueScale.Of([0m, (decimal)last], Left, Right);
-        using var drawing = Plot.Open(html, "0 0 360 134", $"{family.Name.Text}: share failed by age", Words(estimate, family.Ages.Life.Is(out _, out _)));
+        using var drawing = Plot.Open(
+            html,
+            "0 0 360 134",
+            $"{family.Name.Text}: share failed by age",
+            Words(estimate, family.Ages.Life.Is(out _, out _))
+        );
         var steps = Steps(html, estimate, across);
         Axes(html, across);
         Plot.Strokes(html, steps);
@@ -67,7 +72,9 @@ internal static class AgeSteps
     private static void Axes(HtmlWriter html, ValueScale across)
     {
         const decimal half = 4m;
-        var strokes = new StringBuilder(string.Create(CultureInfo.InvariantCulture, $"M{Left} {Top}V{Bottom}H{Right}M{Left - half} {Top}h4M{Left - half} {Up(0.5)}h4"));
+        var strokes = new StringBuilder(
+            string.Create(CultureInfo.InvariantCulture, $"M{Left} {Top}V{Bottom}H{Right}M{Left - half} {Top}h4M{Left - half} {Up(0.5)}h4")
+        );
         foreach (var tick in across.Ticks)
         {
             strokes.Append(CultureInfo.InvariantCulture, $"M{across.At(tick)} {Bottom}v4");
@@ -78,7 +85,14 @@ internal static class AgeSteps
         Plot.LabelBefore(html, Left - (2m * half), Up(0.5) + half, "50 %");
         foreach (var tick in across.Ticks)
         {
-            Plot.Label(html, across.At(tick) - half, BaseLine, tick == across.Ticks[^1] ? string.Create(CultureInfo.InvariantCulture, $"{tick} years") : tick.ToString(CultureInfo.InvariantCulture));
+            Plot.Label(
+                html,
+                across.At(tick) - half,
+                BaseLine,
+                tick == across.Ticks[^1]
+                    ? string.Create(CultureInfo.InvariantCulture, $"{tick} years")
+                    : tick.ToString(CultureInfo.InvariantCulture)
+            );
         }
     }
 

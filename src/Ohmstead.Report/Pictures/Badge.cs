@@ -10,6 +10,7 @@ namespace Ohmstead.Report.Pictures;
 public static class Badge
 {
     private const int LongestName = 40;
+
     // The advance of a monospaced letter of 12 pixels is 0.6 em, from memory.
     private const decimal Letter = 7.2m;
     private const int Gap = 8;
@@ -29,16 +30,27 @@ public static class Badge
         var wordsAt = plateWidth + Gap + MarkWidth + Gap;
         var wordsText = Width(words);
         var whole = wordsAt + wordsText + Gap;
-        Raw(buffer, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{whole}\" height=\"22\" viewBox=\"0 0 {whole} 22\" role=\"img\">\n<title>");
+        Raw(
+            buffer,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{whole}\" height=\"22\" viewBox=\"0 0 {whole} 22\" role=\"img\">\n<title>"
+        );
         VisibleText.Write(buffer, $"{plate}: {words}");
-        Raw(buffer, $"</title>\n<rect x=\"0.5\" y=\"0.5\" width=\"{whole - 1}\" height=\"21\" rx=\"3\" fill=\"#fafbf8\" stroke=\"#78847c\"/>\n");
+        Raw(
+            buffer,
+            $"</title>\n<rect x=\"0.5\" y=\"0.5\" width=\"{whole - 1}\" height=\"21\" rx=\"3\" fill=\"#fafbf8\" stroke=\"#78847c\"/>\n"
+        );
         Raw(buffer, $"<rect x=\"2.5\" y=\"2.5\" width=\"{plateWidth - 4}\" height=\"17\" rx=\"2\" fill=\"none\" stroke=\"#1a2226\"/>\n");
         Text(buffer, plate, Gap, plateText, "#1a2226");
         var colour = Colour(state);
         Raw(buffer, $"<g transform=\"translate({plateWidth + Gap} 5)\" fill=\"none\" stroke=\"{colour}\" stroke-width=\"1.5\">\n");
         foreach (var (path, stroke) in StateMark.Strokes(state))
         {
-            var drawn = stroke switch { MarkStroke.Full => $" fill=\"{colour}\"", MarkStroke.Dotted => " stroke-dasharray=\"1.6 2\"", _ => string.Empty };
+            var drawn = stroke switch
+            {
+                MarkStroke.Full => $" fill=\"{colour}\"",
+                MarkStroke.Dotted => " stroke-dasharray=\"1.6 2\"",
+                _ => string.Empty,
+            };
             Raw(buffer, $"<path d=\"{path}\"{drawn}/>\n");
         }
 
@@ -49,7 +61,10 @@ public static class Badge
 
     private static void Text(PageBuffer buffer, string text, decimal at, decimal width, string colour)
     {
-        Raw(buffer, $"<text x=\"{at}\" y=\"15\" font-family=\"ui-monospace, DejaVu Sans Mono, Consolas, monospace\" font-size=\"12\" font-weight=\"700\" textLength=\"{width}\" lengthAdjust=\"spacingAndGlyphs\" fill=\"{colour}\">");
+        Raw(
+            buffer,
+            $"<text x=\"{at}\" y=\"15\" font-family=\"ui-monospace, DejaVu Sans Mono, Consolas, monospace\" font-size=\"12\" font-weight=\"700\" textLength=\"{width}\" lengthAdjust=\"spacingAndGlyphs\" fill=\"{colour}\">"
+        );
         VisibleText.Write(buffer, text);
         Raw(buffer, $"</text>\n");
     }
@@ -63,13 +78,14 @@ public static class Badge
     }
 
     // The same colours as in the style sheet, on its light paper.
-    private static string Colour(BoardState state) => state switch
-    {
-        BoardState.FitToRun => "#1d5a94",
-        BoardState.FaultStands or BoardState.MakeSafe => "#9a3b06",
-        BoardState.NotLookedAt => "#545d61",
-        _ => "#6a4585",
-    };
+    private static string Colour(BoardState state) =>
+        state switch
+        {
+            BoardState.FitToRun => "#1d5a94",
+            BoardState.FaultStands or BoardState.MakeSafe => "#9a3b06",
+            BoardState.NotLookedAt => "#545d61",
+            _ => "#6a4585",
+        };
 
     private static void Raw(PageBuffer buffer, FormattableString known) => buffer.AppendUtf16(known.ToString(CultureInfo.InvariantCulture));
 }

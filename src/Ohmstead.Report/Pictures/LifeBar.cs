@@ -21,10 +21,19 @@ internal static class LifeBar
     /// <param name="earliest">The earliest day on which it may be used up.</param>
     /// <param name="latest">The latest.</param>
     /// <param name="today">The day of the report.</param>
-    public static void Write(HtmlWriter html, TimeScale scale, string place, DateOnly start, DateOnly earliest, DateOnly latest, DateOnly today)
+    public static void Write(
+        HtmlWriter html,
+        TimeScale scale,
+        string place,
+        DateOnly start,
+        DateOnly earliest,
+        DateOnly latest,
+        DateOnly today
+    )
     {
         using var bar = html.Open(Tag.Svg, ClassName.Bar).With(TextAttribute.ViewBox, "0 0 180 12").With(FixedAttribute.RoleImage);
-        html.Open(Tag.Title).Text($"{place}: {(today > latest ? "past" : today > earliest ? "within" : "before")} the days on which it may be used up");
+        html.Open(Tag.Title)
+            .Text($"{place}: {(today > latest ? "past" : today > earliest ? "within" : "before")} the days on which it may be used up");
         var (from, early, late, now) = (scale.At(start), scale.At(earliest), scale.At(latest), scale.At(today));
         Plot.Room(html, early, 1m, late, 11m);
         Plot.Strokes(html, string.Create(CultureInfo.InvariantCulture, $"M{from} 6H{early}M{early} 1v10M{late} 1v10"));

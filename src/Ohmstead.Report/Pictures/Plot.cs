@@ -41,6 +41,9 @@ internal static class Plot
     /// <summary>Writes a rectangle between two corners, given in any order; at least a stroke wide.</summary>
     public static void Room(HtmlWriter html, decimal x1, decimal y1, decimal x2, decimal y2) =>
         html.Open(Tag.Rect, ClassName.Room)
-            .With(NumberAttribute.X, Math.Min(x1, x2)).With(NumberAttribute.Y, Math.Min(y1, y2))
-            .With(NumberAttribute.Width, Math.Max(1m, Math.Abs(x2 - x1))).With(NumberAttribute.Height, Math.Max(1m, Math.Abs(y2 - y1))).Close();
+            .With(NumberAttribute.X, Math.Min(x1, x2))
+            .With(NumberAttribute.Y, Math.Min(y1, y2))
+            .With(NumberAttribute.Width, Math.Max(1m, Math.Abs(x2 - x1)))
+            .With(NumberAttribute.Height, Math.Max(1m, Math.Abs(y2 - y1)))
+            .Close();
 }

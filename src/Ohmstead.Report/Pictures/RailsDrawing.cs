@@ -44,7 +44,11 @@ internal static class RailsDrawing
 
         var high = Head + (Lane * rails.Length);
         using var drawing = Plot.Open(
-            html, $"0 0 340 {Invariant.Text(high)}", "Rails as last proved", "Each rail a line: its voltage between its limits, its ripple below its limit, each on a scale of its own with equal limits below each other. The numbers stand in the table below.");
+            html,
+            $"0 0 340 {Invariant.Text(high)}",
+            "Rails as last proved",
+            "Each rail a line: its voltage between its limits, its ripple below its limit, each on a scale of its own with equal limits below each other. The numbers stand in the table below."
+        );
         Plot.Label(html, VoltageAt + StripScale.Lower, 10m, "voltage");
         if (rails.Any(rail => Of(rail, Measured.Ripple) is not null))
         {
@@ -73,7 +77,11 @@ internal static class RailsDrawing
             html.Open(Tag.Use).Using(band).With(NumberAttribute.X, x).With(NumberAttribute.Y, y).Close();
         }
 
-        html.Open(Tag.Use, VerdictMark.ToneOf(verdict.Outcome)).Using(ReadingStrip.ShapeOf(verdict.Outcome)).With(NumberAttribute.X, x + drawing.At).With(NumberAttribute.Y, y).Close();
+        html.Open(Tag.Use, VerdictMark.ToneOf(verdict.Outcome))
+            .Using(ReadingStrip.ShapeOf(verdict.Outcome))
+            .With(NumberAttribute.X, x + drawing.At)
+            .With(NumberAttribute.Y, y)
+            .Close();
     }
 
     private static Verdict? Of(AssessedProof proof, Measured measured)

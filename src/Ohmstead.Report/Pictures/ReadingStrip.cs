@@ -22,7 +22,13 @@ internal static class ReadingStrip
         var limits = verdict.Exact is null ? default : verdict.Limit?.Interval ?? default;
         var nominal = verdict.Limit?.Nominal?.Value;
         var drawing = StripScale.Of(
-            limits, verdict.Exact?.Value ?? 0m, verdict.Uncertainty?.Value, nominal, verdict.Outcome, before?.Exact?.Value);
+            limits,
+            verdict.Exact?.Value ?? 0m,
+            verdict.Uncertainty?.Value,
+            nominal,
+            verdict.Outcome,
+            before?.Exact?.Value
+        );
         using var strip = html.Open(Tag.Svg);
         Title(html, strip, verdict, isAlone);
         if (BandOf(drawing.Band) is { } band)
@@ -50,14 +56,15 @@ internal static class ReadingStrip
     }
 
     /// <summary>The shape of an outcome.</summary>
-    public static SharedShape ShapeOf(VerdictOutcome outcome) => outcome switch
-    {
-        VerdictOutcome.Inside => SharedShape.Inside,
-        VerdictOutcome.Outside => SharedShape.Outside,
-        VerdictOutcome.Undecided => SharedShape.Undecided,
-        VerdictOutcome.ProvesNothing => SharedShape.Silent,
-        _ => SharedShape.Alone,
-    };
+    public static SharedShape ShapeOf(VerdictOutcome outcome) =>
+        outcome switch
+        {
+            VerdictOutcome.Inside => SharedShape.Inside,
+            VerdictOutcome.Outside => SharedShape.Outside,
+            VerdictOutcome.Undecided => SharedShape.Undecided,
+            VerdictOutcome.ProvesNothing => SharedShape.Silent,
+            _ => SharedShape.Alone,
+        };
 
     // For those who hear the page: what no words beside it say, and where they say all, nothing.
     private static void Title(HtmlWriter html, Element strip, Verdict verdict, bool isAlone)
@@ -76,17 +83,19 @@ internal static class ReadingStrip
             verdict.Exact is null ? "no figure, so no place on a scale"
             : reading is null ? uncertainty
             : uncertainty is null ? reading
-            : $"{reading} {uncertainty}");
+            : $"{reading} {uncertainty}"
+        );
     }
 
     /// <summary>The shape of the limits there are.</summary>
-    public static SharedShape? BandOf(StripBand band) => band switch
-    {
-        StripBand.Between => SharedShape.Between,
-        StripBand.AtMost => SharedShape.AtMost,
-        StripBand.AtLeast => SharedShape.AtLeast,
-        _ => null,
-    };
+    public static SharedShape? BandOf(StripBand band) =>
+        band switch
+        {
+            StripBand.Between => SharedShape.Between,
+            StripBand.AtMost => SharedShape.AtMost,
+            StripBand.AtLeast => SharedShape.AtLeast,
+            _ => null,
+        };
 
     // Nominal value: a short stroke from below. Uncertainty: a line with ends. Beyond the strip: two slanting strokes that break it.
     private static int Strokes(StripDrawing drawing, Span<char> room)
@@ -105,7 +114,10 @@ internal static class ReadingStrip
             length += drawing.High < StripScale.Wide ? Stop(drawing.High, room[length..]) : 0;
         }
 
-        var end = drawing.IsBeyond ? drawing.At : drawing.IsBeforeBeyond ? drawing.Before : null;
+        var end =
+            drawing.IsBeyond ? drawing.At
+            : drawing.IsBeforeBeyond ? drawing.Before
+            : null;
         if (end is not null)
         {
             var broken = end < StripScale.Lower ? "M12 12l2-10M15 12l2-10" : "M78 12l2-10M81 12l2-10";

@@ -34,7 +34,12 @@ internal static class ReadingsOverTime
 
         var up = ValueScale.Of(values, Bottom, Top);
         var time = Time(series, drift);
-        using var drawing = Plot.Open(html, "0 0 360 134", $"{series.Reference} {VerdictWords.Of(series.Measured)} over time", Words(series, last, drift, up));
+        using var drawing = Plot.Open(
+            html,
+            "0 0 360 134",
+            $"{series.Reference} {VerdictWords.Of(series.Measured)} over time",
+            Words(series, last, drift, up)
+        );
         Axes(html, up, time, last.Reading.Value.Dimension);
         Limits(html, up, limits);
         if (drift is { IsTold: true })
@@ -55,7 +60,11 @@ internal static class ReadingsOverTime
                 Plot.Strokes(html, string.Create(CultureInfo.InvariantCulture, $"M{x} {reach}"));
             }
 
-            html.Open(Tag.Use, VerdictMark.ToneOf(reading.Verdict.Outcome)).Using(ReadingStrip.ShapeOf(reading.Verdict.Outcome)).With(NumberAttribute.X, x).With(NumberAttribute.Y, y - (StripScale.High / 2m)).Close();
+            html.Open(Tag.Use, VerdictMark.ToneOf(reading.Verdict.Outcome))
+                .Using(ReadingStrip.ShapeOf(reading.Verdict.Outcome))
+                .With(NumberAttribute.X, x)
+                .With(NumberAttribute.Y, y - (StripScale.High / 2m))
+                .Close();
         }
     }
 
@@ -64,9 +73,17 @@ internal static class ReadingsOverTime
     {
         var (first, last) = (series.Readings[0].Day, series.Readings[^1].Day);
         var span = last.DayNumber - first.DayNumber;
-        var end = drift is { IsTold: true, LineMeetsLimit: { } meets } && meets > last && meets.DayNumber - last.DayNumber <= SpansAhead * span ? meets : last;
+        var end =
+            drift is { IsTold: true, LineMeetsLimit: { } meets } && meets > last && meets.DayNumber - last.DayNumber <= SpansAhead * span
+                ? meets
+                : last;
         var room = Math.Max(1, (end.DayNumber - first.DayNumber) / 20);
-        return new(first.AddDays(-Math.Min(room, first.DayNumber)), end.AddDays(Math.Min(room, DateOnly.MaxValue.DayNumber - end.DayNumber)), Left, Right);
+        return new(
+            first.AddDays(-Math.Min(room, first.DayNumber)),
+            end.AddDays(Math.Min(room, DateOnly.MaxValue.DayNumber - end.DayNumber)),
+            Left,
+            Right
+        );
     }
 
     private static List<decimal> Values(ReadingSeries series, Interval limits)
@@ -116,7 +133,12 @@ internal static class ReadingsOverTime
         var years = time.Years();
         foreach (var year in years)
         {
-            Plot.Label(html, Math.Min(time.At(year) - (3m * half), Right - (6m * half)), BaseLine, year.Year.ToString(CultureInfo.InvariantCulture));
+            Plot.Label(
+                html,
+                Math.Min(time.At(year) - (3m * half), Right - (6m * half)),
+                BaseLine,
+                year.Year.ToString(CultureInfo.InvariantCulture)
+            );
         }
 
         if (years.Count == 0)
@@ -135,7 +157,9 @@ internal static class ReadingsOverTime
 
         var (low, high) = (limits.Lower is { } lower ? up.At(lower.Value) : Bottom, limits.Upper is { } upper ? up.At(upper.Value) : Top);
         Plot.Room(html, Left + 1m, high, Right, low);
-        var strokes = (limits.Lower is null ? string.Empty : string.Create(CultureInfo.InvariantCulture, $"M{Left} {low}H{Right}")) + (limits.Upper is null ? string.Empty : string.Create(CultureInfo.InvariantCulture, $"M{Left} {high}H{Right}"));
+        var strokes =
+            (limits.Lower is null ? string.Empty : string.Create(CultureInfo.InvariantCulture, $"M{Left} {low}H{Right}"))
+            + (limits.Upper is null ? string.Empty : string.Create(CultureInfo.InvariantCulture, $"M{Left} {high}H{Right}"));
         Plot.Strokes(html, strokes, ClassName.Band);
     }
 
@@ -149,7 +173,10 @@ internal static class ReadingsOverTime
         {
             var day = drift.First.AddDays(days * step / steps);
             var value = drift.Trend.At(drift.YearsTo(day));
-            path.Append(CultureInfo.InvariantCulture, $"{(step == 0 ? 'M' : 'L')}{time.At(day)} {up.At((decimal)Math.Clamp(value, -1e20, 1e20))}");
+            path.Append(
+                CultureInfo.InvariantCulture,
+                $"{(step == 0 ? 'M' : 'L')}{time.At(day)} {up.At((decimal)Math.Clamp(value, -1e20, 1e20))}"
+            );
         }
 
         Plot.Strokes(html, path.ToString(), ClassName.Dotted);
@@ -165,14 +192,23 @@ internal static class ReadingsOverTime
     private static string Words(ReadingSeries series, Verdict last, Drift? drift, ValueScale up)
     {
         var (first, end) = (series.Readings[0], series.Readings[^1]);
-        var words = new StringBuilder(string.Create(
-            CultureInfo.InvariantCulture,
-            $"{series.Readings.Count} readings, {first.Verdict.Reading.Text} on {IsoDate.Text(first.Day)} to {end.Verdict.Reading.Text} on {IsoDate.Text(end.Day)}; limits: {last.LimitInWords ?? "none known"}"));
+        var words = new StringBuilder(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{series.Readings.Count} readings, {first.Verdict.Reading.Text} on {IsoDate.Text(first.Day)} to {end.Verdict.Reading.Text} on {IsoDate.Text(end.Day)}; limits: {last.LimitInWords ?? "none known"}"
+            )
+        );
         if (drift is not null)
         {
             words.Append(CultureInfo.InvariantCulture, $"; {DriftWords.Pace(drift)}");
         }
 
-        return words.Append(up.IsDecades ? "; upwards each stroke a factor of ten." : up.Low == 0m ? "; upwards from nought." : "; the scale does not start from nought.").ToString();
+        return words
+            .Append(
+                up.IsDecades ? "; upwards each stroke a factor of ten."
+                : up.Low == 0m ? "; upwards from nought."
+                : "; the scale does not start from nought."
+            )
+            .ToString();
     }
 }

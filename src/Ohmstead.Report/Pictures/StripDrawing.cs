@@ -24,7 +24,15 @@ public enum StripBand
 /// <param name="Nominal">The nominal value, or null where there is none on the strip.</param>
 /// <param name="IsDecades">True when equal steps are equal factors, one decade each; else equal steps are equal amounts.</param>
 /// <param name="IsBeyond">True when the reading lies beyond the end of the strip and is shown at the end, behind a break.</param>
-public readonly record struct StripDrawing(StripBand Band, decimal At, decimal Low, decimal High, decimal? Nominal, bool IsDecades, bool IsBeyond)
+public readonly record struct StripDrawing(
+    StripBand Band,
+    decimal At,
+    decimal Low,
+    decimal High,
+    decimal? Nominal,
+    bool IsDecades,
+    bool IsBeyond
+)
 {
     /// <summary>Where the part that sat there before lay on the same scale, at the end where it lay beyond it; null where there is none.</summary>
     public decimal? Before { get; init; }

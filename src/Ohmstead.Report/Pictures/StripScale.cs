@@ -45,7 +45,14 @@ public static class StripScale
     /// <param name="nominal">The nominal value, or null.</param>
     /// <param name="outcome">What the reading says.</param>
     /// <param name="before">The reading of the part that sat there before, or null; it has a say in the scale.</param>
-    public static StripDrawing Of(Interval limits, decimal reading, decimal? uncertainty, decimal? nominal, VerdictOutcome outcome, decimal? before = null)
+    public static StripDrawing Of(
+        Interval limits,
+        decimal reading,
+        decimal? uncertainty,
+        decimal? nominal,
+        VerdictOutcome outcome,
+        decimal? before = null
+    )
     {
         var band = (limits.Lower, limits.Upper) switch
         {
@@ -59,14 +66,31 @@ public static class StripScale
             return new(band, Wide / 2m, Wide / 2m, Wide / 2m, null, false, false);
         }
 
-        var scale = new Placing(band, (double)(limits.Lower?.Value ?? 0m), (double)(limits.Upper?.Value ?? 0m), (double)reading, (double)(before ?? reading));
+        var scale = new Placing(
+            band,
+            (double)(limits.Lower?.Value ?? 0m),
+            (double)(limits.Upper?.Value ?? 0m),
+            (double)reading,
+            (double)(before ?? reading)
+        );
         var exact = scale.At((double)reading);
         var isBeyond = exact is < -Sliver or > End + Sliver;
         var at = Apart(band, outcome, Math.Clamp(exact, Half, End - Half));
-        var (low, high) = uncertainty is { } u && !isBeyond ? (Math.Clamp(scale.At((double)(reading - u)), 0, End), Math.Clamp(scale.At((double)(reading + u)), 0, End)) : (at, at);
+        var (low, high) =
+            uncertainty is { } u && !isBeyond
+                ? (Math.Clamp(scale.At((double)(reading - u)), 0, End), Math.Clamp(scale.At((double)(reading + u)), 0, End))
+                : (at, at);
         var earlier = before is { } value ? scale.At((double)value) : (double?)null;
         var isWide = Short(high) - Short(low) > Shape;
-        return new(band, Short(at), Short(isWide ? low : at), Short(isWide ? high : at), nominal is { } wanted && scale.At((double)wanted) is var mark and >= -Sliver and <= End + Sliver ? Short(mark) : null, scale.IsDecades, isBeyond)
+        return new(
+            band,
+            Short(at),
+            Short(isWide ? low : at),
+            Short(isWide ? high : at),
+            nominal is { } wanted && scale.At((double)wanted) is var mark and >= -Sliver and <= End + Sliver ? Short(mark) : null,
+            scale.IsDecades,
+            isBeyond
+        )
         {
             Before = earlier is { } cross ? Short(Math.Clamp(cross, Half, End - Half)) : null,
             IsBeforeBeyond = earlier is < -Sliver or > End + Sliver,
@@ -77,20 +101,22 @@ public static class StripScale
     public static decimal Short(decimal place) => Math.Round(place, 1) / 1.0000000000000000000000000000m;
 
     // The same of a place on the strip, made out of whole tenths: a page has some hundred.
-    private static decimal Short(double place) => (int)Math.Round(place * 10) is var tenths && tenths % 10 == 0
-        ? tenths / 10
-        : new decimal(lo: Math.Abs(tenths), mid: 0, hi: 0, isNegative: tenths < 0, scale: 1);
+    private static decimal Short(double place) =>
+        (int)Math.Round(place * 10) is var tenths && tenths % 10 == 0
+            ? tenths / 10
+            : new decimal(lo: Math.Abs(tenths), mid: 0, hi: 0, isNegative: tenths < 0, scale: 1);
 
-    private static double Apart(StripBand band, VerdictOutcome outcome, double at) => (outcome, band) switch
-    {
-        (VerdictOutcome.Inside, StripBand.Between) => Math.Clamp(at, LowerPlace + Clear, UpperPlace - Clear),
-        (VerdictOutcome.Inside, StripBand.AtMost) => Math.Min(at, UpperPlace - Clear),
-        (VerdictOutcome.Inside, StripBand.AtLeast) => Math.Max(at, LowerPlace + Clear),
-        (VerdictOutcome.Outside, StripBand.AtMost) => Math.Max(at, UpperPlace + Clear),
-        (VerdictOutcome.Outside, StripBand.AtLeast) => Math.Min(at, LowerPlace - Clear),
-        (VerdictOutcome.Outside, _) => at < Middle ? Math.Min(at, LowerPlace - Clear) : Math.Max(at, UpperPlace + Clear),
-        _ => at,
-    };
+    private static double Apart(StripBand band, VerdictOutcome outcome, double at) =>
+        (outcome, band) switch
+        {
+            (VerdictOutcome.Inside, StripBand.Between) => Math.Clamp(at, LowerPlace + Clear, UpperPlace - Clear),
+            (VerdictOutcome.Inside, StripBand.AtMost) => Math.Min(at, UpperPlace - Clear),
+            (VerdictOutcome.Inside, StripBand.AtLeast) => Math.Max(at, LowerPlace + Clear),
+            (VerdictOutcome.Outside, StripBand.AtMost) => Math.Max(at, UpperPlace + Clear),
+            (VerdictOutcome.Outside, StripBand.AtLeast) => Math.Min(at, LowerPlace - Clear),
+            (VerdictOutcome.Outside, _) => at < Middle ? Math.Min(at, LowerPlace - Clear) : Math.Max(at, UpperPlace + Clear),
+            _ => at,
+        };
 
     private readonly struct Placing
     {
@@ -118,12 +144,13 @@ public static class StripScale
 
         internal bool IsDecades { get; }
 
-        private bool WantsDecades(StripBand band, double value) => band switch
-        {
-            StripBand.AtMost => value < from / 10 || value > 1.25 * from,
-            StripBand.AtLeast => value > 4 * from,
-            _ => false,
-        };
+        private bool WantsDecades(StripBand band, double value) =>
+            band switch
+            {
+                StripBand.AtMost => value < from / 10 || value > 1.25 * from,
+                StripBand.AtLeast => value > 4 * from,
+                _ => false,
+            };
 
         internal double At(double value)
         {

@@ -10,8 +10,12 @@ public sealed record TimeScale(DateOnly First, DateOnly Last, decimal From, deci
     private const int MostYears = 6;
 
     /// <summary>Where a day goes; at the end of the scale where it lies beyond.</summary>
-    public decimal At(DateOnly day) => StripScale.Short(Last == First ? From
-        : From + ((To - From) * Math.Clamp((decimal)(day.DayNumber - First.DayNumber) / (Last.DayNumber - First.DayNumber), 0m, 1m)));
+    public decimal At(DateOnly day) =>
+        StripScale.Short(
+            Last == First
+                ? From
+                : From + ((To - From) * Math.Clamp((decimal)(day.DayNumber - First.DayNumber) / (Last.DayNumber - First.DayNumber), 0m, 1m))
+        );
 
     /// <summary>The first days of years inside, at most six; none where fewer than two begin in it.</summary>
     public IReadOnlyList<DateOnly> Years()

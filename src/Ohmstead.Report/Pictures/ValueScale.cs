@@ -33,7 +33,8 @@ public sealed class ValueScale
     public IReadOnlyList<decimal> Ticks { get; }
 
     /// <summary>Whether all values can be drawn: there are some, and none is of a size that no bench knows.</summary>
-    public static bool Holds(IReadOnlyList<decimal> values) => values.Count > 0 && values.All(value => value == 0m || Math.Abs(value) is >= Smallest and <= Largest);
+    public static bool Holds(IReadOnlyList<decimal> values) =>
+        values.Count > 0 && values.All(value => value == 0m || Math.Abs(value) is >= Smallest and <= Largest);
 
     /// <summary>A scale that holds all values.</summary>
     /// <param name="values">The values, such that <see cref="Holds"/> is true.</param>
@@ -44,24 +45,40 @@ public sealed class ValueScale
         var (least, most) = (values.Min(), values.Max());
         if (least > 0m && most / Span >= least)
         {
-            var (low, high) = (PowerOfTen((int)Math.Floor(Math.Log10((double)least))), PowerOfTen((int)Math.Ceiling(Math.Log10((double)most))));
+            var (low, high) = (
+                PowerOfTen((int)Math.Floor(Math.Log10((double)least))),
+                PowerOfTen((int)Math.Ceiling(Math.Log10((double)most)))
+            );
             return new(low, high, true, Decades(low, high), first, last);
         }
 
         // Values that differ by less than a millionth are drawn as one.
         var room = (most - least) / 10m;
         var size = Math.Max(Math.Abs(least), Math.Abs(most));
-        var (from, to) = room <= size / 10_000_000m ? (least - Math.Max(size / 10m, Smallest), most + Math.Max(size / 10m, Smallest))
+        var (from, to) =
+            room <= size / 10_000_000m ? (least - Math.Max(size / 10m, Smallest), most + Math.Max(size / 10m, Smallest))
             : least >= 0m && least < most / 3m ? (0m, most + room)
             : (least - room, most + room);
         return new(from, to, false, Round(from, to), first, last);
     }
 
     /// <summary>Where a value goes; at the end of the scale where it lies beyond.</summary>
-    public decimal At(decimal value) => value <= Low ? first : value >= High ? first + pixels
-        : StripScale.Short(first + (pixels * (IsDecades
-            ? (decimal)((Math.Log10((double)value) - Math.Log10((double)Low)) / (Math.Log10((double)High) - Math.Log10((double)Low)))
-            : (value - Low) / (High - Low))));
+    public decimal At(decimal value) =>
+        value <= Low ? first
+        : value >= High ? first + pixels
+        : StripScale.Short(
+            first
+                + (
+                    pixels
+                    * (
+                        IsDecades
+                            ? (decimal)(
+                                (Math.Log10((double)value) - Math.Log10((double)Low)) / (Math.Log10((double)High) - Math.Log10((double)Low))
+                            )
+                            : (value - Low) / (High - Low)
+                    )
+                )
+        );
 
     private static decimal PowerOfTen(int power)
     {

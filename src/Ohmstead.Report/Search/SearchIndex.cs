@@ -39,7 +39,13 @@ public static class SearchIndex
             var designs = context.Workshop.Designs.Keys.Order(StringComparer.Ordinal).ToArray();
             json.WriteStartObject();
             // Each state, then each with what is said beside it: a board names its own by place.
-            Texts(json, "states", BoardStates.All.Select(BoardStates.Words).Concat(BoardStates.All.Select(state => $"{BoardStates.Words(state)}; its look is overdue")));
+            Texts(
+                json,
+                "states",
+                BoardStates
+                    .All.Select(BoardStates.Words)
+                    .Concat(BoardStates.All.Select(state => $"{BoardStates.Words(state)}; its look is overdue"))
+            );
             Texts(json, "designs", designs);
             Boards(json, context, boards, designs);
             Parts(json, context, boards, designs);
@@ -60,8 +66,11 @@ public static class SearchIndex
             Text(json, board.Id.Value);
             Text(json, board.Title);
             json.WriteNumberValue((int)board.State + (board.IsLookOverdue ? BoardStates.All.Count : 0));
-            json.WriteNumberValue(board.Design is null ? -1 : Math.Max(-1, Array.BinarySearch(designs, board.Design, StringComparer.Ordinal)));
-            var maker = board.Maker ?? (board.Design is { } design && context.Workshop.Designs.TryGetValue(design, out var known) ? known.Maker?.Value : null);
+            json.WriteNumberValue(
+                board.Design is null ? -1 : Math.Max(-1, Array.BinarySearch(designs, board.Design, StringComparer.Ordinal))
+            );
+            var maker = board.Maker
+                ?? (board.Design is { } design && context.Workshop.Designs.TryGetValue(design, out var known) ? known.Maker?.Value : null);
             Text(json, PageFrame.Joined(maker, board.Serial, board.Revision));
             json.WriteEndArray();
         }
@@ -74,7 +83,9 @@ public static class SearchIndex
         var places = new SortedDictionary<string, (List<int> Designs, List<int> Runs, int End)>(StringComparer.Ordinal);
         for (var design = 0; design < designs.Length; design++)
         {
-            foreach (var name in context.Workshop.Designs[designs[design]].Parts.Select(part => part.Ref.Value).Distinct(StringComparer.Ordinal))
+            foreach (
+                var name in context.Workshop.Designs[designs[design]].Parts.Select(part => part.Ref.Value).Distinct(StringComparer.Ordinal)
+            )
             {
                 Place(name).Designs.Add(design);
             }
@@ -112,7 +123,8 @@ public static class SearchIndex
 
         json.WriteEndArray();
 
-        (List<int> Designs, List<int> Runs, int End) Place(string name) => places.TryGetValue(name, out var there) ? there : places[name] = ([], [], 0);
+        (List<int> Designs, List<int> Runs, int End) Place(string name) =>
+            places.TryGetValue(name, out var there) ? there : places[name] = ([], [], 0);
     }
 
     private static void Things(Utf8JsonWriter json, ReportContext context, IReadOnlyList<BoardSummary> boards)
@@ -121,13 +133,25 @@ public static class SearchIndex
         json.WriteStartArray("things");
         foreach (var design in DesignUnits.Of(workshop.Designs.Values, boards))
         {
-            Thing(json, "design", design.Design.Id.Value, PageFrame.Joined(design.Design.Title.Value, design.Design.Maker?.Value, design.Design.Revision?.Value), LocalLink.ToFile(DesignPage.PathOf(design.Design.Id.Value)));
+            Thing(
+                json,
+                "design",
+                design.Design.Id.Value,
+                PageFrame.Joined(design.Design.Title.Value, design.Design.Maker?.Value, design.Design.Revision?.Value),
+                LocalLink.ToFile(DesignPage.PathOf(design.Design.Id.Value))
+            );
         }
 
         foreach (var maker in Makers(context, boards))
         {
             // A maker has no page of its own: the list of designs names it.
-            Thing(json, "maker", maker, string.Empty, LocalLink.ToFile(CollectionPage.PathName, 0, ElementId.Of(IdPrefix.Section, "designs")));
+            Thing(
+                json,
+                "maker",
+                maker,
+                string.Empty,
+                LocalLink.ToFile(CollectionPage.PathName, 0, ElementId.Of(IdPrefix.Section, "designs"))
+            );
         }
 
         var lots = DrawerPage.Addresses(workshop);
@@ -138,7 +162,13 @@ public static class SearchIndex
 
         foreach (var instrument in workshop.Instruments.Values.OrderBy(instrument => instrument.Id.Value, StringComparer.Ordinal))
         {
-            Thing(json, "instrument", instrument.Id.Value, PageFrame.Joined(instrument.What.Value, instrument.Maker?.Value), LocalLink.ToFile(InstrumentsPage.PathName, 0, ElementId.Of(IdPrefix.Instrument, instrument.Id.Value)));
+            Thing(
+                json,
+                "instrument",
+                instrument.Id.Value,
+                PageFrame.Joined(instrument.What.Value, instrument.Maker?.Value),
+                LocalLink.ToFile(InstrumentsPage.PathName, 0, ElementId.Of(IdPrefix.Instrument, instrument.Id.Value))
+            );
         }
 
         foreach (var check in context.Checks.Order(StringComparer.Ordinal))
@@ -155,7 +185,12 @@ public static class SearchIndex
     }
 
     private static IEnumerable<string> Makers(ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        boards.Select(board => board.Maker).Concat(context.Workshop.Designs.Values.Select(design => design.Maker?.Value)).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal);
+        boards
+            .Select(board => board.Maker)
+            .Concat(context.Workshop.Designs.Values.Select(design => design.Maker?.Value))
+            .OfType<string>()
+            .Distinct(StringComparer.Ordinal)
+            .Order(StringComparer.Ordinal);
 
     private static void Findings(Utf8JsonWriter json, IReadOnlyList<BoardSummary> boards, ImmutableArray<Finding> findings)
     {
@@ -170,7 +205,10 @@ public static class SearchIndex
         {
             json.WriteStartArray();
             Text(json, finding.Check);
-            Text(json, finding.Message.Length <= LongestMessage ? finding.Message : string.Concat(finding.Message.AsSpan(0, LongestMessage), "…"));
+            Text(
+                json,
+                finding.Message.Length <= LongestMessage ? finding.Message : string.Concat(finding.Message.AsSpan(0, LongestMessage), "…")
+            );
             json.WriteNumberValue(places.GetValueOrDefault(finding.Place.Path, -1));
             Text(json, places.ContainsKey(finding.Place.Path) ? string.Empty : finding.Place.Path);
             json.WriteEndArray();

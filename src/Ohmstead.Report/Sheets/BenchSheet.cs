@@ -17,8 +17,11 @@ public static class BenchSheet
     /// <param name="today">The day of the sheet.</param>
     /// <param name="collection">The collection of the board.</param>
     public static void Write(PageBuffer buffer, BoardAssessment board, Paper paper, DateOnly today, CollectionFile collection) =>
-        new LonePage($"Bench sheet {board.Board.Id.Value} {board.Board.Title.Value}", paper.Style)
-            .Write(buffer, (board, today, collection), static (html, all) => Content(html, all.board, all.today, all.collection));
+        new LonePage($"Bench sheet {board.Board.Id.Value} {board.Board.Title.Value}", paper.Style).Write(
+            buffer,
+            (board, today, collection),
+            static (html, all) => Content(html, all.board, all.today, all.collection)
+        );
 
     private static void Content(HtmlWriter html, BoardAssessment board, DateOnly today, CollectionFile collection)
     {
@@ -30,9 +33,13 @@ public static class BenchSheet
         PointsTable.Write(html, board);
         html.Open(Tag.H2).Text($"Notes on {board.Board.Id.Value}");
         html.Open(Tag.Div, SheetClass.Ruled).Close();
-        html.Open(Tag.P, SheetClass.Fine).Text(string.Create(
-            CultureInfo.InvariantCulture,
-            $"{collection.Name}, {board.Board.Path}, as of {today:yyyy-MM-dd}. Limits are computed from the record.{(collection.IsInvented ? " Everything in this collection is invented." : string.Empty)} {SafetyNotice.Defer}"));
+        html.Open(Tag.P, SheetClass.Fine)
+            .Text(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{collection.Name}, {board.Board.Path}, as of {today:yyyy-MM-dd}. Limits are computed from the record.{(collection.IsInvented ? " Everything in this collection is invented." : string.Empty)} {SafetyNotice.Defer}"
+                )
+            );
     }
 
     private static void Opening(HtmlWriter html, BoardAssessment board, DateOnly today)
@@ -44,12 +51,16 @@ public static class BenchSheet
             html.Text(board.Board.Title.Value);
         }
 
-        html.Open(Tag.P).Text(PageFrame.Joined(
-            board.Design?.Title.Value ?? board.Board.Design?.Value,
-            (board.Board.Maker ?? board.Design?.Maker)?.Value,
-            board.Board.Serial is { } serial ? "serial " + serial.Value : null,
-            (board.Board.Revision ?? board.Design?.Revision) is { } revision ? "revision " + revision.Value : null,
-            "sheet of " + PageFrame.Iso(today)));
+        html.Open(Tag.P)
+            .Text(
+                PageFrame.Joined(
+                    board.Design?.Title.Value ?? board.Board.Design?.Value,
+                    (board.Board.Maker ?? board.Design?.Maker)?.Value,
+                    board.Board.Serial is { } serial ? "serial " + serial.Value : null,
+                    (board.Board.Revision ?? board.Design?.Revision) is { } revision ? "revision " + revision.Value : null,
+                    "sheet of " + PageFrame.Iso(today)
+                )
+            );
         using var line = html.Open(Tag.P, SheetClass.Line);
         foreach (var asked in new[] { "Day", "By", "Room °C" })
         {
@@ -69,7 +80,10 @@ public static class BenchSheet
         using var list = html.Open(Tag.Ul);
         foreach (var wet in Drying.Of(board, today))
         {
-            html.Open(Tag.Li).Text($"Still drying: {wet.Place}, wet on {PageFrame.Iso(wet.Since)}, to dry for {wet.For}; no power before {PageFrame.Iso(wet.Until)}.");
+            html.Open(Tag.Li)
+                .Text(
+                    $"Still drying: {wet.Place}, wet on {PageFrame.Iso(wet.Since)}, to dry for {wet.For}; no power before {PageFrame.Iso(wet.Until)}."
+                );
         }
 
         foreach (var reason in board.Reasons)

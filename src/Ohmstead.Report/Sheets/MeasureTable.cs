@@ -10,13 +10,27 @@ internal static class MeasureTable
 {
     public static void Write(HtmlWriter html, BoardAssessment board)
     {
-        var places = board.Places.Where(place => !place.IsEmpty).Select(place => (Place: place, Expected: ToMeasure.Of(place))).Where(pair => pair.Expected.Count > 0).ToArray();
+        var places = board
+            .Places.Where(place => !place.IsEmpty)
+            .Select(place => (Place: place, Expected: ToMeasure.Of(place)))
+            .Where(pair => pair.Expected.Count > 0)
+            .ToArray();
         if (places.Length == 0)
         {
             return;
         }
 
-        using var table = SheetTable.Open(html, board.Board.Id.Value, "Parts to measure", "part", "What sits there", "Measure", "Inside", "Reads", "Circuit");
+        using var table = SheetTable.Open(
+            html,
+            board.Board.Id.Value,
+            "Parts to measure",
+            "part",
+            "What sits there",
+            "Measure",
+            "Inside",
+            "Reads",
+            "Circuit"
+        );
         foreach (var (place, expected) in places)
         {
             // One body a place: its rows stay together on one page.
@@ -26,7 +40,10 @@ internal static class MeasureTable
                 using var row = html.Open(Tag.Tr);
                 if (i == 0)
                 {
-                    html.Open(Tag.Th).With(FixedAttribute.ScopeRow).With(NumberAttribute.RowSpan, expected.Count).Text(place.Part.Ref.Value);
+                    html.Open(Tag.Th)
+                        .With(FixedAttribute.ScopeRow)
+                        .With(NumberAttribute.RowSpan, expected.Count)
+                        .Text(place.Part.Ref.Value);
                     html.Open(Tag.Td).With(NumberAttribute.RowSpan, expected.Count).Text(PartWords.Describe(place.Values));
                 }
 

@@ -30,8 +30,18 @@ internal static class PointsTable
                     Name(html, board, point, rows);
                 }
 
-                html.Open(Tag.Td).Text(i < expected.Count ? VerdictWords.Of(expected[i].Measured) : point.Measures == PointMeasure.Result ? "test of its function" : Vocabulary.PointMeasures.Of(point.Measures));
-                html.Open(Tag.Td, SheetClass.Whole).Text(i < expected.Count && expected[i].Limit is { } limit ? VerdictWords.Range(limit.Interval) : point.Measures == PointMeasure.Result ? "works as it should" : "no limit known");
+                html.Open(Tag.Td)
+                    .Text(
+                        i < expected.Count ? VerdictWords.Of(expected[i].Measured)
+                        : point.Measures == PointMeasure.Result ? "test of its function"
+                        : Vocabulary.PointMeasures.Of(point.Measures)
+                    );
+                html.Open(Tag.Td, SheetClass.Whole)
+                    .Text(
+                        i < expected.Count && expected[i].Limit is { } limit ? VerdictWords.Range(limit.Interval)
+                        : point.Measures == PointMeasure.Result ? "works as it should"
+                        : "no limit known"
+                    );
                 html.Open(Tag.Td, SheetClass.Write).Close();
                 using var passed = html.Open(Tag.Td);
                 html.Open(Tag.Span, SheetClass.Tick).Text("yes");
@@ -47,6 +57,7 @@ internal static class PointsTable
         html.Text(point.Name.Value);
         html.Open(Tag.Br).Close();
         var last = board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value);
-        html.Open(Tag.Span, SheetClass.Fine).Text((point.IsRequired ? "required, " : string.Empty) + (last is null ? "never proved" : $"last {last.Visit.Date.Text}"));
+        html.Open(Tag.Span, SheetClass.Fine)
+            .Text((point.IsRequired ? "required, " : string.Empty) + (last is null ? "never proved" : $"last {last.Visit.Date.Text}"));
     }
 }

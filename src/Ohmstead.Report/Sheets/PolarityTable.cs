@@ -16,7 +16,14 @@ internal static class PolarityTable
             return;
         }
 
-        using var table = SheetTable.Open(html, board.Board.Id.Value, "Which way round, before anything is lifted", "part", "Established by (the print alone does not count)", "Plus goes to");
+        using var table = SheetTable.Open(
+            html,
+            board.Board.Id.Value,
+            "Which way round, before anything is lifted",
+            "part",
+            "Established by (the print alone does not count)",
+            "Plus goes to"
+        );
         foreach (var place in places)
         {
             using var body = html.Open(Tag.TBody);
@@ -40,5 +47,6 @@ internal static class PolarityTable
         }
     }
 
-    private static bool IsEstablished(PlaceHistory place) => place.FittedBy is { } work && work.Polarity.Any(way => way.Value != PolarityEvidence.Print);
+    private static bool IsEstablished(PlaceHistory place) =>
+        place.FittedBy is { } work && work.Polarity.Any(way => way.Value != PolarityEvidence.Print);
 }

@@ -15,7 +15,12 @@ internal static class SheetCautions
         html.Open(Tag.H2).Text(there.Any(hazard => hazard.MustGo) ? "Make it safe first" : "Before you touch it");
         if (there.Length == 0)
         {
-            html.Open(Tag.P).Text(board.Hazards.Length == 0 ? "The record names no hazard. That is not proof that there is none." : "What the record names was made safe. That is not proof that nothing is left.");
+            html.Open(Tag.P)
+                .Text(
+                    board.Hazards.Length == 0
+                        ? "The record names no hazard. That is not proof that there is none."
+                        : "What the record names was made safe. That is not proof that nothing is left."
+                );
         }
         else
         {
@@ -27,7 +32,10 @@ internal static class SheetCautions
             }
         }
 
-        var safe = board.Hazards.Where(hazard => hazard.MadeSafe is not null).Select(hazard => $"{Name(hazard)} on {hazard.MadeSafe!.Date.Text}").ToArray();
+        var safe = board
+            .Hazards.Where(hazard => hazard.MadeSafe is not null)
+            .Select(hazard => $"{Name(hazard)} on {hazard.MadeSafe!.Date.Text}")
+            .ToArray();
         if (safe.Length > 0)
         {
             html.Open(Tag.P).Text($"Made safe before: {string.Join(", ", safe)}.");
@@ -58,5 +66,6 @@ internal static class SheetCautions
         html.Open(Tag.Span, SheetClass.Tick).Text(assessed.MustGo ? "made safe" : "seen to");
     }
 
-    private static string Name(AssessedHazard assessed) => assessed.Hazard.Kind.Text + (assessed.Hazard.At is { } at ? $" at {at.Value}" : string.Empty);
+    private static string Name(AssessedHazard assessed) =>
+        assessed.Hazard.Kind.Text + (assessed.Hazard.At is { } at ? $" at {at.Value}" : string.Empty);
 }

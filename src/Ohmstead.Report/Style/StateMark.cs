@@ -24,7 +24,16 @@ public static class StateMark
             {
                 foreach (var (path, stroke) in Strokes(state))
                 {
-                    Draw(html, path, stroke switch { MarkStroke.Full => ClassName.Full, MarkStroke.Dotted => ClassName.Dotted, _ => null });
+                    Draw(
+                        html,
+                        path,
+                        stroke switch
+                        {
+                            MarkStroke.Full => ClassName.Full,
+                            MarkStroke.Dotted => ClassName.Dotted,
+                            _ => null,
+                        }
+                    );
                 }
             }
 
@@ -39,15 +48,16 @@ public static class StateMark
     }
 
     /// <summary>The shapes of the mark, on a field of 24 by 12.</summary>
-    internal static IReadOnlyList<(string Path, MarkStroke Stroke)> Strokes(BoardState state) => state switch
-    {
-        BoardState.FitToRun => [(Left + Right, MarkStroke.Full), ("M5 6h14", MarkStroke.Line)],
-        BoardState.ProofDue => [(Left, MarkStroke.Full), ("M5 6h13" + Right, MarkStroke.Line)],
-        BoardState.NotLookedAt => [(Left + Right, MarkStroke.Line)],
-        BoardState.Waiting => [(Left + Right, MarkStroke.Full), ("M8 6h9", MarkStroke.Dotted)],
-        BoardState.FaultStands => [(Left + Right, MarkStroke.Full), ("M5 6L16 0", MarkStroke.Line)],
-        _ => [("M12 0v4M3 4h18M7 7.5h10M10.5 11h3", MarkStroke.Line)],
-    };
+    internal static IReadOnlyList<(string Path, MarkStroke Stroke)> Strokes(BoardState state) =>
+        state switch
+        {
+            BoardState.FitToRun => [(Left + Right, MarkStroke.Full), ("M5 6h14", MarkStroke.Line)],
+            BoardState.ProofDue => [(Left, MarkStroke.Full), ("M5 6h13" + Right, MarkStroke.Line)],
+            BoardState.NotLookedAt => [(Left + Right, MarkStroke.Line)],
+            BoardState.Waiting => [(Left + Right, MarkStroke.Full), ("M8 6h9", MarkStroke.Dotted)],
+            BoardState.FaultStands => [(Left + Right, MarkStroke.Full), ("M5 6L16 0", MarkStroke.Line)],
+            _ => [("M12 0v4M3 4h18M7 7.5h10M10.5 11h3", MarkStroke.Line)],
+        };
 
     private static void Draw(HtmlWriter html, string path, ClassName? style)
     {
@@ -60,11 +70,12 @@ public static class StateMark
         stroke.With(TextAttribute.PathData, path).Close();
     }
 
-    private static ClassName ToneOf(BoardState state) => state switch
-    {
-        BoardState.FitToRun => ClassName.Good,
-        BoardState.FaultStands or BoardState.MakeSafe => ClassName.Bad,
-        BoardState.NotLookedAt => ClassName.Quiet,
-        _ => ClassName.Open,
-    };
+    private static ClassName ToneOf(BoardState state) =>
+        state switch
+        {
+            BoardState.FitToRun => ClassName.Good,
+            BoardState.FaultStands or BoardState.MakeSafe => ClassName.Bad,
+            BoardState.NotLookedAt => ClassName.Quiet,
+            _ => ClassName.Open,
+        };
 }

@@ -11,19 +11,21 @@ public static class VerdictMark
     public static void Write(HtmlWriter html, VerdictOutcome outcome) => Write(html, outcome, VerdictWords.Of(outcome));
 
     /// <summary>Writes the mark and the word of a test of function.</summary>
-    public static void Test(HtmlWriter html, bool passed) => Write(html, passed ? VerdictOutcome.Inside : VerdictOutcome.Outside, TestWords(passed));
+    public static void Test(HtmlWriter html, bool passed) =>
+        Write(html, passed ? VerdictOutcome.Inside : VerdictOutcome.Outside, TestWords(passed));
 
     /// <summary>What a test of function says, in words.</summary>
     internal static string TestWords(bool passed) => passed ? "passed its test" : "failed its test";
 
     /// <summary>The colour that goes with an outcome.</summary>
-    internal static ClassName ToneOf(VerdictOutcome outcome) => outcome switch
-    {
-        VerdictOutcome.Inside => ClassName.Good,
-        VerdictOutcome.Outside => ClassName.Bad,
-        VerdictOutcome.Undecided => ClassName.Open,
-        _ => ClassName.Quiet,
-    };
+    internal static ClassName ToneOf(VerdictOutcome outcome) =>
+        outcome switch
+        {
+            VerdictOutcome.Inside => ClassName.Good,
+            VerdictOutcome.Outside => ClassName.Bad,
+            VerdictOutcome.Undecided => ClassName.Open,
+            _ => ClassName.Quiet,
+        };
 
     private static void Write(HtmlWriter html, VerdictOutcome outcome, string words)
     {

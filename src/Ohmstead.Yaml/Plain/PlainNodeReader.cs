@@ -52,10 +52,15 @@ public sealed class PlainNodeReader(Func<INodeReader> thorough) : INodeReader
 
     /// <summary>True when no limit can be met whatever is in the file.</summary>
     private static bool IsWithin(int bytes, ReadingLimits limits) =>
-        bytes <= limits.FileBytes && bytes <= limits.FrontMatterBytes && bytes <= limits.BodyBytes && bytes <= limits.FieldBytes && bytes <= limits.Events / 4;
+        bytes <= limits.FileBytes
+        && bytes <= limits.FrontMatterBytes
+        && bytes <= limits.BodyBytes
+        && bytes <= limits.FieldBytes
+        && bytes <= limits.Events / 4;
 
     // Pairs of surrogates are left out since columns count code points.
-    private static bool IsOfPlainCharacters(ReadOnlySpan<char> yaml) => !yaml.ContainsAny('\t', '\r') && !yaml.ContainsAnyInRange('\uD800', '\uDFFF');
+    private static bool IsOfPlainCharacters(ReadOnlySpan<char> yaml) =>
+        !yaml.ContainsAny('\t', '\r') && !yaml.ContainsAnyInRange('\uD800', '\uDFFF');
 
     private static bool IsClean(SourceText source, int end)
     {

@@ -18,7 +18,13 @@ internal sealed class PlainScalars(PlainCursor cursor, RecentTexts texts)
     {
         var line = cursor.RestOfLine;
         var length = line.IndexOfAny(KeyEnds);
-        return length is > 0 and <= LongestKey && line[length] == ':' && (length + 1 == line.Length || line[length + 1] == ' ') && MayOpen(line, length) ? length : 0;
+        return
+            length is > 0 and <= LongestKey
+            && line[length] == ':'
+            && (length + 1 == line.Length || line[length + 1] == ' ')
+            && MayOpen(line, length)
+            ? length
+            : 0;
     }
 
     /// <summary>Takes a key, and stands behind its colon.</summary>
@@ -95,12 +101,14 @@ internal sealed class PlainScalars(PlainCursor cursor, RecentTexts texts)
     }
 
     /// <summary>True when a plain text may begin so: a letter, a figure, or a sign that YAML gives no meaning of its own.</summary>
-    private static bool MayOpen(ReadOnlySpan<char> text, int length) => length > 0 && text[0] switch
-    {
-        '-' => length > 1 && char.IsAsciiLetterOrDigit(text[1]),
-        '+' or '.' or '/' or '(' or '_' or '~' or '±' or '<' => length > 1 && text[1] is not ('<' or '.'),
-        var unit => char.IsAsciiLetterOrDigit(unit) || unit is 'µ' or 'Ω' or >= 'À',
-    };
+    private static bool MayOpen(ReadOnlySpan<char> text, int length) =>
+        length > 0
+        && text[0] switch
+        {
+            '-' => length > 1 && char.IsAsciiLetterOrDigit(text[1]),
+            '+' or '.' or '/' or '(' or '_' or '~' or '±' or '<' => length > 1 && text[1] is not ('<' or '.'),
+            var unit => char.IsAsciiLetterOrDigit(unit) || unit is 'µ' or 'Ω' or >= 'À',
+        };
 
     private ScalarNode? InDoubt()
     {

@@ -47,8 +47,7 @@ internal sealed class PlainTree
 
             entries.Add(new MappingEntry(key.Spot, key.Text, value));
             keys.Added();
-        }
-        while (!cursor.IsInDoubt && !cursor.IsAtEnd && cursor.Column == column);
+        } while (!cursor.IsInDoubt && !cursor.IsAtEnd && cursor.Column == column);
 
         return IsDeeper(column) ? null : new MappingNode(spot, Take(entries, first), IsFlow: false);
     }
@@ -62,15 +61,17 @@ internal sealed class PlainTree
         {
             cursor.At++;
             cursor.PassSpaces();
-            var item = levels == 0 ? null : scalars.KeyLength() > 0 ? Mapping(levels - 1) : Value(column, levels - 1);
+            var item =
+                levels == 0 ? null
+                : scalars.KeyLength() > 0 ? Mapping(levels - 1)
+                : Value(column, levels - 1);
             if (item is null)
             {
                 return null;
             }
 
             items.Add(item);
-        }
-        while (!cursor.IsInDoubt && !cursor.IsAtEnd && cursor.Column == column && IsAtDash);
+        } while (!cursor.IsInDoubt && !cursor.IsAtEnd && cursor.Column == column && IsAtDash);
 
         return IsDeeper(column) ? null : new SequenceNode(spot, Take(items, first), IsFlow: false);
     }
@@ -110,13 +111,14 @@ internal sealed class PlainTree
         return IsDeeper(column) ? null : value;
     }
 
-    private Node? Flow(int column, int levels) => cursor.Next switch
-    {
-        _ when levels == 0 => null,
-        '{' => FlowMapping(column, levels - 1),
-        '[' => FlowSequence(column, levels - 1),
-        _ => scalars.OfFlow(),
-    };
+    private Node? Flow(int column, int levels) =>
+        cursor.Next switch
+        {
+            _ when levels == 0 => null,
+            '{' => FlowMapping(column, levels - 1),
+            '[' => FlowSequence(column, levels - 1),
+            _ => scalars.OfFlow(),
+        };
 
     private MappingNode? FlowMapping(int column, int levels)
     {

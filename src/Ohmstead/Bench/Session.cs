@@ -22,8 +22,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
 {
     private const string Unsaid = "unsaid";
 
-    private const string Help =
-        """
+    private const string Help = """
           391 1.4            what was read: numbers alone take the units shown, or say them: 391uF 1.4ohm 12% pass
           > 20, open         beyond the range of the meter; also < 0.1, short, over range
           C14                go to a place        C14 391 1.4   go there, and enter
@@ -52,7 +51,8 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
     {
         Take(start);
         Greet();
-        for (at = Next(0); at < stops.Count;)
+        at = Next(0);
+        while (at < stops.Count)
         {
             Say(stops[at].Ask(board.Assessment));
             terminal.Out.Write(Printable.Of($"{stops[at].Name} [{stops[at].Units.Words}] > "));
@@ -65,8 +65,10 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         Say(at >= stops.Count ? "that was the last of them" : "ended");
         // Somebody else may have fitted a piece of the same lot meanwhile.
         Renew();
-        Say($"{board.Assessment.Board.Id.Value} is now: "
-            + $"{BoardStates.Told(board.Assessment.State, board.Assessment.OverdueSince)}; {Left()}");
+        Say(
+            $"{board.Assessment.Board.Id.Value} is now: "
+                + $"{BoardStates.Told(board.Assessment.State, board.Assessment.OverdueSince)}; {Left()}"
+        );
         return ExitCode.Clean;
     }
 
@@ -153,8 +155,11 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         }
 
         var stop = stops[at];
-        var said = new SaidReading(
-            stop.Name, stop.IsPoint ? words : [.. words, .. always]) { Circuit = stop.IsPoint ? null : circuit, Instrument = instrument };
+        var said = new SaidReading(stop.Name, stop.IsPoint ? words : [.. words, .. always])
+        {
+            Circuit = stop.IsPoint ? null : circuit,
+            Instrument = instrument,
+        };
         var (entry, fault) = PreparedEntry.Of(board.Assessment, said, stop.Units);
         if (entry is null)
         {
@@ -176,7 +181,9 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
     private bool EnterAside(string place, string[] words)
     {
         var (entry, fault) = PreparedEntry.Of(
-            board.Assessment, new SaidReading(place, [.. words, .. always]) { Circuit = circuit, Instrument = instrument });
+            board.Assessment,
+            new SaidReading(place, [.. words, .. always]) { Circuit = circuit, Instrument = instrument }
+        );
         if (entry is null)
         {
             Say($"  {fault}");
@@ -237,9 +244,11 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         return from;
     }
 
-    private string Left() => string.Create(
-        CultureInfo.InvariantCulture,
-            $"{stops.Count(stop => !stop.IsDone(board.Assessment, run.Today))} of {stops.Count} places are still to be read today");
+    private string Left() =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{stops.Count(stop => !stop.IsDone(board.Assessment, run.Today))} of {stops.Count} places are still to be read today"
+        );
 
     private void Say(string lines)
     {
@@ -257,7 +266,12 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
 /// <param name="Classes">The letters of the references wanted, or none for all.</param>
 /// <param name="Shared">The options that every other command is given.</param>
 internal sealed record SessionPlan(
-    string Folder, string Record, VisitHead Visit, IReadOnlyCollection<string> Classes, IReadOnlyList<string> Shared)
+    string Folder,
+    string Record,
+    VisitHead Visit,
+    IReadOnlyCollection<string> Classes,
+    IReadOnlyList<string> Shared
+)
 {
     /// <summary>The instrument, or null for the visit's.</summary>
     public string? Instrument { get; init; }

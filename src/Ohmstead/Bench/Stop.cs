@@ -16,27 +16,40 @@ internal sealed record Stop(string Name, bool IsPoint, IReadOnlyList<Expected> E
     /// <param name="classes">The letters of the references wanted, or none for all.</param>
     public static IReadOnlyList<Stop> Of(BoardAssessment board, IReadOnlyCollection<string> classes)
     {
-        var parts = board.Places
-            .Where(place => !place.IsEmpty && (classes.Count == 0 || classes.Contains(Letters(place.Part.Ref.Value))))
+        var parts = board
+            .Places.Where(place => !place.IsEmpty && (classes.Count == 0 || classes.Contains(Letters(place.Part.Ref.Value))))
             .Select(place => new Stop(place.Part.Ref.Value, IsPoint: false, ToMeasure.Of(place), UnsaidUnits.Of(place.Values)));
-        var points = classes.Count > 0 ? [] : board.Points.Select(point => new Stop(point.Name.Value, IsPoint: true, ToMeasure.At(point), UnsaidUnits.Of(point)));
+        var points =
+            classes.Count > 0
+                ? []
+                : board.Points.Select(point => new Stop(point.Name.Value, IsPoint: true, ToMeasure.At(point), UnsaidUnits.Of(point)));
         return [.. parts.Concat(points).Where(stop => stop.Expected.Count > 0)];
     }
 
     /// <summary>True when the place was read, or the point proved, on a day.</summary>
-    public bool IsDone(BoardAssessment board, DateOnly day) => IsPoint
-        ? board.Proofs.Any(proof => proof.Visit.Date.Value == day && proof.Proof.Point.Value == Name)
-        : board.Place(Name)!.Readings.Any(reading => reading.Visit.Date.Value == day);
+    public bool IsDone(BoardAssessment board, DateOnly day) =>
+        IsPoint
+            ? board.Proofs.Any(proof => proof.Visit.Date.Value == day && proof.Proof.Point.Value == Name)
+            : board.Place(Name)!.Readings.Any(reading => reading.Visit.Date.Value == day);
 
     /// <summary>What is asked for, in two lines at most.</summary>
     public string Ask(BoardAssessment board)
     {
         var place = IsPoint ? null : board.Place(Name)!;
         var what = place is null ? string.Empty : "  " + PartWords.AsPrinted(place.Values);
-        var limits = string.Join("; ", Expected.Select(expected => expected.Limit is { } limit ? $"{VerdictWords.Of(expected.Measured)} {VerdictWords.Range(limit.Interval)}" : VerdictWords.Of(expected.Measured)));
+        var limits = string.Join(
+            "; ",
+            Expected.Select(expected =>
+                expected.Limit is { } limit
+                    ? $"{VerdictWords.Of(expected.Measured)} {VerdictWords.Range(limit.Interval)}"
+                    : VerdictWords.Of(expected.Measured)
+            )
+        );
         // What another piece of its lot read, or the part that sat there before, is no reading of this part.
         var last = place?.OfThisPart.LastOrDefault();
-        var before = last is null ? string.Empty : $"\n  last: {string.Join(", ", last.Verdicts.Select(verdict => verdict.Reading.Text))} on {last.Visit.Date.Text}";
+        var before = last is null
+            ? string.Empty
+            : $"\n  last: {string.Join(", ", last.Verdicts.Select(verdict => verdict.Reading.Text))} on {last.Visit.Date.Text}";
         return $"{Name}{what}\n  {limits}{before}";
     }
 

@@ -24,7 +24,12 @@ internal readonly record struct BoardResult(BoardSummary? Summary, ImmutableArra
 /// <param name="found">What was found in the files that they share.</param>
 /// <param name="together">What all boards together show; null before that is known.</param>
 internal sealed class BoardPass(
-    CollectionFolder folder, RunOptions options, Workshop workshop, IEnumerable<Finding> found, BoardsTogether? together)
+    CollectionFolder folder,
+    RunOptions options,
+    Workshop workshop,
+    IEnumerable<Finding> found,
+    BoardsTogether? together
+)
 {
     // A worker of its own pays only when there is enough to share.
     private const int LeastForAWorker = 32;
@@ -39,8 +44,11 @@ internal sealed class BoardPass(
     /// <param name="pageFor">Makes what else is wanted of each board and the findings in its record, for each worker anew; or null.</param>
     /// <returns>What each gave, in order of the files.</returns>
     public BoardResult[] Judge(
-        IReadOnlyList<string> paths, INodeReader first, Action<int>? progress = null, Func<Workshop, Action<BoardAssessment,
-            ImmutableArray<Finding>>>? pageFor = null)
+        IReadOnlyList<string> paths,
+        INodeReader first,
+        Action<int>? progress = null,
+        Func<Workshop, Action<BoardAssessment, ImmutableArray<Finding>>>? pageFor = null
+    )
     {
         var results = new BoardResult[paths.Count];
         var (next, done) = (-1, 0);
@@ -48,7 +56,11 @@ internal sealed class BoardPass(
         {
             var reader = new FileReader(folder, nodes, options);
             var schemas = new SchemaOpinion(options.IsThorough);
-            var judge = new BoardJudge(workshop, shared, options.Today, pictures) { Pieces = together?.Pieces ?? PieceShares.None, Stories = StoryLinks.Instance };
+            var judge = new BoardJudge(workshop, shared, options.Today, pictures)
+            {
+                Pieces = together?.Pieces ?? PieceShares.None,
+                Stories = StoryLinks.Instance,
+            };
             var page = pageFor?.Invoke(workshop);
             for (var i = Interlocked.Increment(ref next); i < paths.Count; i = Interlocked.Increment(ref next))
             {
@@ -59,20 +71,29 @@ internal sealed class BoardPass(
 
         var helpers = Math.Min(options.Workers - 1, paths.Count / LeastForAWorker);
         Exception? failure = null;
-        var threads = Enumerable.Range(1, Math.Max(helpers, 0)).Select(worker => new Thread(() =>
-        {
-            try
-            {
-                Work(NodeReaders.ForWorker(worker));
-            }
+        var threads = Enumerable
+            .Range(1, Math.Max(helpers, 0))
+            .Select(worker => new Thread(
+                () =>
+                {
+                    try
+                    {
+                        Work(NodeReaders.ForWorker(worker));
+                    }
 #pragma warning disable CA1031 // Carried to the thread that started the run, which lets it go on.
-            catch (Exception problem)
+                    catch (Exception problem)
 #pragma warning restore CA1031
+                    {
+                        Interlocked.CompareExchange(ref failure, problem, null);
+                        Interlocked.Exchange(ref next, paths.Count);
+                    }
+                },
+                4 << 20
+            )
             {
-                Interlocked.CompareExchange(ref failure, problem, null);
-                Interlocked.Exchange(ref next, paths.Count);
-            }
-        }, 4 << 20) { IsBackground = true }).ToArray();
+                IsBackground = true,
+            })
+            .ToArray();
         foreach (var thread in threads)
         {
             thread.Start();
@@ -101,7 +122,12 @@ internal sealed class BoardPass(
     }
 
     private BoardResult One(
-        string path, FileReader reader, SchemaOpinion schemas, BoardJudge judge, Action<BoardAssessment, ImmutableArray<Finding>>? page)
+        string path,
+        FileReader reader,
+        SchemaOpinion schemas,
+        BoardJudge judge,
+        Action<BoardAssessment, ImmutableArray<Finding>>? page
+    )
     {
         var text = reader.Read(path, FileForm.Markdown);
         var read = FileBinding.Board(path, text);

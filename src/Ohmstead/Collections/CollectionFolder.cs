@@ -35,12 +35,20 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
         var root = Path.GetFullPath(folder);
         var boards = Markdown(root, "boards");
         // One board alone in a folder, with none of the other files, is a collection too.
-        return new(root, boards.Count > 0 || Directory.Exists(Path.Combine(root, "designs")) ? boards : Markdown(root, string.Empty), Markdown(root, "designs"));
+        return new(
+            root,
+            boards.Count > 0 || Directory.Exists(Path.Combine(root, "designs")) ? boards : Markdown(root, string.Empty),
+            Markdown(root, "designs")
+        );
     }
 
     /// <summary>A collection of which only some boards are looked at.</summary>
     public CollectionFolder Only(IReadOnlyList<string> boards) =>
-        new(Root, boards, Designs) { Also = Also, Beside = boards.Count == 0 ? null : new([.. Boards.Except(boards, StringComparer.Ordinal)]) };
+        new(Root, boards, Designs)
+        {
+            Also = Also,
+            Beside = boards.Count == 0 ? null : new([.. Boards.Except(boards, StringComparer.Ordinal)]),
+        };
 
     /// <summary>A collection with one file at its root more, which need not be on disk yet.</summary>
     public CollectionFolder With(string name) => new(Root, Boards, Designs) { Beside = Beside, Also = name };
@@ -79,10 +87,18 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
         }
 
         // Links are listed and not followed: whoever reads them says so, for a record that is passed over must not pass for a sound one.
-        var options = new EnumerationOptions { RecurseSubdirectories = folder.Length > 0, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System, IgnoreInaccessible = true };
+        var options = new EnumerationOptions
+        {
+            RecurseSubdirectories = folder.Length > 0,
+            AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
+            IgnoreInaccessible = true,
+        };
         var entries = new FileSystemEnumerable<string>(start, (ref FileSystemEntry entry) => entry.ToFullPath(), options)
         {
-            ShouldIncludePredicate = (ref FileSystemEntry entry) => IsLink(ref entry) ? folder.Length > 0 || IsMarkdown(ref entry) : entry.IsDirectory ? folder.Length > 0 && !MayBeListed(ref entry) : IsMarkdown(ref entry),
+            ShouldIncludePredicate = (ref FileSystemEntry entry) =>
+                IsLink(ref entry) ? folder.Length > 0 || IsMarkdown(ref entry)
+                : entry.IsDirectory ? folder.Length > 0 && !MayBeListed(ref entry)
+                : IsMarkdown(ref entry),
             ShouldRecursePredicate = (ref FileSystemEntry entry) => !IsLink(ref entry) && MayBeListed(ref entry),
         };
         if (!MayBeListed(start))

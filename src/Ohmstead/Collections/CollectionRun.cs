@@ -39,15 +39,19 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
     public RunResult Run(
         Action<int>? progress = null,
         Func<Workshop, Action<BoardAssessment, ImmutableArray<Finding>>>? pageFor = null,
-        Action<BoardAssessment>? seen = null)
+        Action<BoardAssessment>? seen = null
+    )
     {
         var found = new List<Finding>();
         var first = NodeReaders.ForWorker(0);
         var reader = new FileReader(folder, first, options);
         var workshop = WorkshopLoader.Load(folder, reader, new SchemaOpinion(options.IsThorough), found);
         var ofShared = new FindingList();
-        ofShared.AddRange(CheckCatalogue.Shared.SelectMany(check => check.Look(
-            CollectionUnderCheck.Of(workshop, [], options.Today) with { Stories = StoryLinks.Instance })));
+        ofShared.AddRange(
+            CheckCatalogue.Shared.SelectMany(check =>
+                check.Look(CollectionUnderCheck.Of(workshop, [], options.Today) with { Stories = StoryLinks.Instance })
+            )
+        );
         found.AddRange(ofShared.ToImmutable());
         BoardPass Pass(BoardsTogether? with) => new(folder, options, workshop, found, with);
         BoardSummary[] ByThemselves(IReadOnlyList<string> paths) => SummariesOf(Pass(null).Judge(paths, first));
@@ -60,7 +64,8 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var wanted = pageFor ?? (seen is null ? null : _ => (board, _) => seen(board));
         var results = Pass(together).Judge(folder.Boards, first, progress, wanted);
         var compared = together ?? Compare(results);
-        int[] again = together is not null ? []
+        int[] again = together is not null
+            ? []
             : [.. Enumerable.Range(0, results.Length).Where(at => results[at].Summary is { } board && compared.Changes(board))];
         if (again.Length > 0 && pageFor is null)
         {
@@ -86,11 +91,11 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
     }
 
     // With the neighbours of the boards that are looked at, where those are not all.
-    private BoardSummary[] AllOf(
-        BoardResult[] judged, FileReader reader, Func<IReadOnlyList<string>, IReadOnlyList<BoardSummary>> judge)
+    private BoardSummary[] AllOf(BoardResult[] judged, FileReader reader, Func<IReadOnlyList<string>, IReadOnlyList<BoardSummary>> judge)
     {
         var own = SummariesOf(judged);
-        return !options.IsCompared || folder.Beside is not { } beside ? own
+        return !options.IsCompared || folder.Beside is not { } beside
+            ? own
             : [.. own.Concat(beside.Of(own, reader, judge)).OrderBy(board => board.Path, StringComparer.Ordinal)];
     }
 

@@ -48,28 +48,50 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
             // Asked first: a link to a folder, or to nothing, is no file.
             if ((int)info.Attributes != -1 && (info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None)
             {
-                return (default,
-                    Of(new(Link, Severity.Error, new Place(path, 1, 1), "this is a symbolic link, which is not followed",
-                    "put the file or the folder itself there")));
+                return (
+                    default,
+                    Of(
+                        new(
+                            Link,
+                            Severity.Error,
+                            new Place(path, 1, 1),
+                            "this is a symbolic link, which is not followed",
+                            "put the file or the folder itself there"
+                        )
+                    )
+                );
             }
 
             if ((int)info.Attributes != -1 && (info.Attributes & FileAttributes.Directory) != FileAttributes.None)
             {
-                return (default, Refused(path, "it is a folder, or one that cannot be listed", "look at its permissions, or put the file itself there"));
+                return (
+                    default,
+                    Refused(path, "it is a folder, or one that cannot be listed", "look at its permissions, or put the file itself there")
+                );
             }
 
             if (!info.Exists)
             {
-                return (default,
-                    Refused(path, "there is no such file, or its name is not UTF-8",
-                    "name the file in UTF-8, and keep it in place during the run"));
+                return (
+                    default,
+                    Refused(
+                        path,
+                        "there is no such file, or its name is not UTF-8",
+                        "name the file in UTF-8, and keep it in place during the run"
+                    )
+                );
             }
 
             if (info.Length > options.Limits.FileBytes)
             {
-                return (default,
-                    Refused(path, $"it has {info.Length} bytes, at most {options.Limits.FileBytes} are read",
-                    "split the record, or take out what does not belong in it"));
+                return (
+                    default,
+                    Refused(
+                        path,
+                        $"it has {info.Length} bytes, at most {options.Limits.FileBytes} are read",
+                        "split the record, or take out what does not belong in it"
+                    )
+                );
             }
 
             // A pipe or a device has no length and is never opened: it could keep the run waiting for ever.
@@ -79,9 +101,14 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            return (default,
-                Refused(path, problem is UnauthorizedAccessException ? "permission is denied"
-                : "the system could not read it", "look at the file's permissions and its disk"));
+            return (
+                default,
+                Refused(
+                    path,
+                    problem is UnauthorizedAccessException ? "permission is denied" : "the system could not read it",
+                    "look at the file's permissions and its disk"
+                )
+            );
         }
     }
 
@@ -96,7 +123,10 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
     {
         using var handle = File.OpenHandle(file);
         var length = (int)Math.Min(RandomAccess.GetLength(handle), Array.MaxLength);
-        var bytes = length <= room.Length ? room : length > LargestKept ? new byte[length] : room = new byte[length];
+        var bytes =
+            length <= room.Length ? room
+            : length > LargestKept ? new byte[length]
+            : room = new byte[length];
         var read = 0;
         while (read < length && RandomAccess.Read(handle, bytes.AsSpan(read, length - read), read) is > 0 and var more)
         {

@@ -25,14 +25,17 @@ internal sealed class FolderPictures(string root) : IPictures
     {
         var full = Path.Combine(root, path[..(path.LastIndexOf('/') + 1)]);
         return At(path) == PictureState.Missing && CollectionFolder.MayBeListed(full)
-            ? Directory.EnumerateFiles(full).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal) : [];
+            ? Directory.EnumerateFiles(full).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)
+            : [];
     }
 
     /// <inheritdoc/>
     public PictureFault? Fault(string path) => faults.GetOrAdd(path, Open);
 
     private static FrozenSet<string> NamesIn(string folder) =>
-        Directory.Exists(folder) ? Directory.EnumerateFileSystemEntries(folder).Select(entry => Path.GetFileName(entry)).ToFrozenSet(StringComparer.Ordinal) : [];
+        Directory.Exists(folder)
+            ? Directory.EnumerateFileSystemEntries(folder).Select(entry => Path.GetFileName(entry)).ToFrozenSet(StringComparer.Ordinal)
+            : [];
 
     private PictureFault? Open(string path)
     {
@@ -48,7 +51,8 @@ internal sealed class FolderPictures(string root) : IPictures
     }
 
     /// <summary>A picture that is there and cannot be read, in words.</summary>
-    public static PictureFault Unreadable(Exception problem) => new($"it cannot be read: {problem.Message}", "look at the permissions of the file and its folder, and at the disk");
+    public static PictureFault Unreadable(Exception problem) =>
+        new($"it cannot be read: {problem.Message}", "look at the permissions of the file and its folder, and at the disk");
 
     /// <summary>Opens a picture. No link on the way is followed, and a pipe or a device is never opened.</summary>
     /// <exception cref="IOException">It cannot be opened.</exception>
@@ -59,7 +63,8 @@ internal sealed class FolderPictures(string root) : IPictures
     }
 
     /// <summary>A fault with what to do about it.</summary>
-    public static PictureFault FaultOf(string why) => new(why, "save it again as a PNG or JPEG picture of usual size, under a name that says which");
+    public static PictureFault FaultOf(string why) =>
+        new(why, "save it again as a PNG or JPEG picture of usual size, under a name that says which");
 
     // What cannot be looked at is taken to be there: to open it then says why it cannot be.
     private PictureState Look(string path)
@@ -76,8 +81,15 @@ internal sealed class FolderPictures(string root) : IPictures
 
     private PictureState Seek(string path)
     {
-        if (path.Length == 0 || path.Contains('\\', StringComparison.Ordinal) || path.Contains(':', StringComparison.Ordinal) || path.Contains('%', StringComparison.Ordinal)
-            || path.Any(char.IsControl) || Path.IsPathRooted(path) || path.Split('/').Any(part => part is "" or "." or ".."))
+        if (
+            path.Length == 0
+            || path.Contains('\\', StringComparison.Ordinal)
+            || path.Contains(':', StringComparison.Ordinal)
+            || path.Contains('%', StringComparison.Ordinal)
+            || path.Any(char.IsControl)
+            || Path.IsPathRooted(path)
+            || path.Split('/').Any(part => part is "" or "." or "..")
+        )
         {
             return PictureState.Outside;
         }

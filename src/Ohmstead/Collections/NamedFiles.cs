@@ -38,7 +38,10 @@ internal sealed record NamedFiles(CollectionFolder Folder, IReadOnlyList<string>
             var path = Path.GetRelativePath(root, Path.GetFullPath(name)).Replace('\\', '/');
             if (!isRecord(path))
             {
-                return ([], $"'{name}' is no record: a board or a design is a .md file; the others are collection.yaml, instruments.yaml and stock.yaml");
+                return (
+                    [],
+                    $"'{name}' is no record: a board or a design is a .md file; the others are collection.yaml, instruments.yaml and stock.yaml"
+                );
             }
 
             SetOf(named, root).Add(path);

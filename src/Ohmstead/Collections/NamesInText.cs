@@ -91,7 +91,8 @@ internal sealed class NamesInText
 
     private static bool MayBeEscaped(ReadOnlySpan<byte> text)
     {
-        for (var at = text.IndexOf((byte)'\\'); at >= 0 && at + 1 < text.Length;)
+        var at = text.IndexOf((byte)'\\');
+        while (at >= 0 && at + 1 < text.Length)
         {
             if (text[at + 1] is (byte)'x' or (byte)'u' or (byte)'U' or (byte)'\r' or (byte)'\n')
             {

@@ -24,7 +24,10 @@ internal sealed class Neighbours(IReadOnlyList<string> paths)
     /// <param name="reader">Reads files.</param>
     /// <param name="judge">Judges boards by themselves.</param>
     public IReadOnlyList<BoardSummary> Of(
-        IReadOnlyList<BoardSummary> boards, FileReader reader, Func<IReadOnlyList<string>, IReadOnlyList<BoardSummary>> judge)
+        IReadOnlyList<BoardSummary> boards,
+        FileReader reader,
+        Func<IReadOnlyList<string>, IReadOnlyList<BoardSummary>> judge
+    )
     {
         var isNew = false;
         foreach (var board in boards)

@@ -33,12 +33,22 @@ internal static class WorkshopLoader
         // A file that cannot be read has said so; that nothing in it is known need not be said on every board.
         return new Workshop(
             collection ?? CollectionFile.Nameless,
-            instruments ?? (folder.Named("instruments.yaml") is { } there ? new InstrumentsFile(there, []) { Unread = UnreadNames.All } : null),
-            stock ?? (folder.Named("stock.yaml") is { } drawer ? new StockFile(drawer, [], [], []) { UnreadLots = UnreadNames.All, UnreadOrders = UnreadNames.All } : null),
-            designs)
+            instruments
+                ?? (folder.Named("instruments.yaml") is { } there ? new InstrumentsFile(there, []) { Unread = UnreadNames.All } : null),
+            stock
+                ?? (
+                    folder.Named("stock.yaml") is { } drawer
+                        ? new StockFile(drawer, [], [], []) { UnreadLots = UnreadNames.All, UnreadOrders = UnreadNames.All }
+                        : null
+                ),
+            designs
+        )
         {
             UnreadDesigns = unread,
-            FilesWithErrors = findings.Where(finding => finding.Severity == Severity.Error).Select(finding => finding.Place.Path).ToHashSet(StringComparer.Ordinal),
+            FilesWithErrors = findings
+                .Where(finding => finding.Severity == Severity.Error)
+                .Select(finding => finding.Place.Path)
+                .ToHashSet(StringComparer.Ordinal),
         };
 
         T? Load<T>(string? path, FileForm form, Shape shape, Func<string, NodeReading, FileReading<T>> bind)

@@ -9,77 +9,87 @@ namespace Ohmstead.Commands;
 /// <summary>Adds to what is known of a board: a part, a test point, a hazard.</summary>
 internal sealed class AddCommand(Terminal terminal)
 {
-    public Command Build() => new("add", "Add a part, a test point or a hazard to a board.")
-    {
-        One(
-            "part",
-            """
-            Add a part to the list of a board.
+    public Command Build() =>
+        new("add", "Add a part, a test point or a hazard to a board.")
+        {
+            One(
+                "part",
+                """
+                Add a part to the list of a board.
 
-            Examples:
-              ohmstead add part SP-0021 C1 "aluminium electrolytic" 470uF 20% 35V 105C role=reservoir
-              ohmstead add part SP-0021 R4 "carbon film resistor" 4k7ohm 5%
-            """,
-            "parts",
-            PartShape.Shape,
-            Name("REF", "Its reference on the board, such as C1."),
-            Kind(Vocabulary.PartKinds)),
-        One(
-            "point",
-            """
-            Add a test point, or a test, that proves a board.
+                Examples:
+                  ohmstead add part SP-0021 C1 "aluminium electrolytic" 470uF 20% 35V 105C role=reservoir
+                  ohmstead add part SP-0021 R4 "carbon film resistor" 4k7ohm 5%
+                """,
+                "parts",
+                PartShape.Shape,
+                Name("REF", "Its reference on the board, such as C1."),
+                Kind(Vocabulary.PartKinds)
+            ),
+            One(
+                "point",
+                """
+                Add a test point, or a test, that proves a board.
 
-            Examples:
-              ohmstead add point SP-0021 +15V 15V 5% ripple_limit=10mV
-              ohmstead add point SP-0021 soak measures=hours hours=4
-            """,
-            "points",
-            FileShapes.PointShape,
-            Name("POINT", "Its name, such as +15V."),
-            null),
-        One(
-            "hazard",
-            """
-            Add something on a board that can hurt. Its cautions are shown from then on.
+                Examples:
+                  ohmstead add point SP-0021 +15V 15V 5% ripple_limit=10mV
+                  ohmstead add point SP-0021 soak measures=hours hours=4
+                """,
+                "points",
+                FileShapes.PointShape,
+                Name("POINT", "Its name, such as +15V."),
+                null
+            ),
+            One(
+                "hazard",
+                """
+                Add something on a board that can hurt. Its cautions are shown from then on.
 
-            Examples:
-              ohmstead add hazard SP-0021 "charged capacitor" at=C1 340V 100uF 220kohm
-              ohmstead add hazard SP-0021 mains at=T1
-            """,
-            "hazards",
-            FileShapes.HazardShape,
-            EntryOptions.OneOf("HAZARD", "What can hurt", Vocabulary.Hazards),
-            null),
-    };
+                Examples:
+                  ohmstead add hazard SP-0021 "charged capacitor" at=C1 340V 100uF 220kohm
+                  ohmstead add hazard SP-0021 mains at=T1
+                """,
+                "hazards",
+                FileShapes.HazardShape,
+                EntryOptions.OneOf("HAZARD", "What can hurt", Vocabulary.Hazards),
+                null
+            ),
+        };
 
     private Command One(string word, string about, string list, Shape shape, Argument<string> name, Argument<string>? kind)
     {
         var options = new EntryOptions();
-        var values = new Argument<string[]>("VALUE") { Description = "What is known of it, with its unit, or key=value.", Arity = ArgumentArity.ZeroOrMore };
+        var values = new Argument<string[]>("VALUE")
+        {
+            Description = "What is known of it, with its unit, or key=value.",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
         var command = options.Command(word, about, kind is null ? [name, values] : [name, kind, values]);
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
-        {
-            var (said, fault) = SaidPart.Read(parsed.GetValue(values)!, shape);
-            if (fault is not null)
             {
-                terminal.Error.WriteLine(Printable.Of(fault));
-                return ExitCode.Usage;
-            }
+                var (said, fault) = SaidPart.Read(parsed.GetValue(values)!, shape);
+                if (fault is not null)
+                {
+                    terminal.Error.WriteLine(Printable.Of(fault));
+                    return ExitCode.Usage;
+                }
 
-            var line = new Dictionary<string, string?>(said, StringComparer.Ordinal) { [shape.Keys[0].Name] = parsed.GetValue(name) };
-            if (kind is not null)
-            {
-                line["kind"] = parsed.GetValue(kind);
-            }
+                var line = new Dictionary<string, string?>(said, StringComparer.Ordinal) { [shape.Keys[0].Name] = parsed.GetValue(name) };
+                if (kind is not null)
+                {
+                    line["kind"] = parsed.GetValue(kind);
+                }
 
-            if (parsed.GetValue(options.Note) is { } note)
-            {
-                line["note"] = note;
-            }
+                if (parsed.GetValue(options.Note) is { } note)
+                {
+                    line["note"] = note;
+                }
 
-            var item = FlowText.Mapping(shape.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
-            return new BenchEntry(terminal, run).Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor => (editor.Append(FileShapes.Board, list, item), item));
-        }));
+                var item = FlowText.Mapping(shape.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
+                return new BenchEntry(terminal, run).Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor =>
+                    (editor.Append(FileShapes.Board, list, item), item)
+                );
+            }));
         return command;
     }
 

@@ -13,23 +13,54 @@ internal sealed class AheadCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; records or this folder when not given.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
-        var until = new Option<DateOnly?>("--until") { Description = "The last day to look at; a year from today when not given.", HelpName = "DATE", CustomParser = SharedOptions.Day };
+        var folder = new Argument<string>("FOLDER")
+        {
+            Description = "The collection's folder; records or this folder when not given.",
+            DefaultValueFactory = _ => Directory.Exists("records") ? "records" : ".",
+        };
+        var until = new Option<DateOnly?>("--until")
+        {
+            Description = "The last day to look at; a year from today when not given.",
+            HelpName = "DATE",
+            CustomParser = SharedOptions.Day,
+        };
         var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
-        var calendar = new Option<string?>("--calendar") { Description = "Also write a calendar (iCalendar, RFC 5545) to a file.", HelpName = "FILE" };
+        var calendar = new Option<string?>("--calendar")
+        {
+            Description = "Also write a calendar (iCalendar, RFC 5545) to a file.",
+            HelpName = "FILE",
+        };
         var over = OverOption.Make();
         var shared = new SharedOptions();
-        var command = new Command("ahead", "Tell what falls due: looks, lives, shelf lives, forming again, calibrations, waits to ask after.") { folder, until, json, calendar, over, shared.AsOf, shared.Thorough, shared.Workers };
+        var command = new Command(
+            "ahead",
+            "Tell what falls due: looks, lives, shelf lives, forming again, calibrations, waits to ask after."
+        )
+        {
+            folder,
+            until,
+            json,
+            calendar,
+            over,
+            shared.AsOf,
+            shared.Thorough,
+            shared.Workers,
+        };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.Open(parsed.GetValue(folder)!, terminal.Error) is not { } files)
+            if (
+                shared.Read(parsed, terminal.Error) is not { } options
+                || SharedOptions.Open(parsed.GetValue(folder)!, terminal.Error) is not { } files
+            )
             {
                 return ExitCode.Usage;
             }
 
             if (files.Boards.Count == 0 && files.Named("stock.yaml") is null && files.Named("instruments.yaml") is null)
             {
-                terminal.Error.WriteLine($"no records in '{Printable.Of(files.Root)}': a collection has boards/*.md, stock.yaml or instruments.yaml");
+                terminal.Error.WriteLine(
+                    $"no records in '{Printable.Of(files.Root)}': a collection has boards/*.md, stock.yaml or instruments.yaml"
+                );
                 return ExitCode.Usage;
             }
 
@@ -72,16 +103,30 @@ internal sealed class AheadCommand(Terminal terminal)
             return;
         }
 
-        var (when, kind, at) = (Width(items, item => item.When), Width(items, item => DueKinds.Words(item.Kind)), Width(items, item => item.At));
+        var (when, kind, at) = (
+            Width(items, item => item.When),
+            Width(items, item => DueKinds.Words(item.Kind)),
+            Width(items, item => item.At)
+        );
         var overdue = items.TakeWhile(item => item.First < today).Count(item => item.IsOverdueOn(today));
         foreach (var item in items)
         {
-            terminal.Out.WriteLine(Printable.Of($"{item.When.PadRight(when)}  {DueKinds.Words(item.Kind).PadRight(kind)}  {item.At.PadRight(at)}  {item.What}{(item.IsOverdueOn(today) ? " (overdue)" : string.Empty)}"));
+            terminal.Out.WriteLine(
+                Printable.Of(
+                    $"{item.When.PadRight(when)}  {DueKinds.Words(item.Kind).PadRight(kind)}  {item.At.PadRight(at)}  {item.What}{(item.IsOverdueOn(today) ? " (overdue)" : string.Empty)}"
+                )
+            );
             terminal.Out.WriteLine(Printable.Of($"    {item.Why}"));
         }
 
-        terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{items.Count} {(items.Count == 1 ? "thing falls" : "things fall")} due by {until:yyyy-MM-dd}, {overdue} of them overdue"));
+        terminal.Out.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{items.Count} {(items.Count == 1 ? "thing falls" : "things fall")} due by {until:yyyy-MM-dd}, {overdue} of them overdue"
+            )
+        );
     }
 
-    private static int Width(IReadOnlyList<DueItem> items, Func<DueItem, string> text) => items.Count == 0 ? 0 : items.Max(item => text(item).Length);
+    private static int Width(IReadOnlyList<DueItem> items, Func<DueItem, string> text) =>
+        items.Count == 0 ? 0 : items.Max(item => text(item).Length);
 }

@@ -10,7 +10,11 @@ namespace Ohmstead.Commands;
 internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>, int> other)
 {
     private readonly EntryOptions options = new();
-    private readonly Option<string[]> classes = new("--class") { Description = "Stop only at parts whose references begin with these letters, such as C.", AllowMultipleArgumentsPerToken = true };
+    private readonly Option<string[]> classes = new("--class")
+    {
+        Description = "Stop only at parts whose references begin with these letters, such as C.",
+        AllowMultipleArgumentsPerToken = true,
+    };
     private readonly Option<bool> inCircuit = new("--in-circuit") { Description = "The parts are read in the circuit." };
     private readonly Option<bool> lifted = new("--lifted") { Description = "The parts are out of the circuit, or one leg is." };
     private readonly Option<bool> again = new("--again") { Description = "Stop at places that were read today too." };
@@ -28,20 +32,34 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
 
             At each stop: 391 1.4 and Enter; Enter alone passes on; undo takes back; ? tells the rest.
             """,
-            classes, inCircuit, lifted, again);
+            classes,
+            inCircuit,
+            lifted,
+            again
+        );
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
-        {
-            var visit = options.Visit(parsed, board, run, isMeasured: true);
-            var folder = options.FolderOf(parsed);
-            string[] shared = ["--in", folder, "--as-of", IsoDate.Text(run.Today), .. visit.By is { } by ? ["--by", by] : Array.Empty<string>()];
-            var plan = new SessionPlan(folder, board.Assessment.Board.Path, visit, parsed.GetValue(classes) ?? [], shared)
             {
-                Circuit = parsed.GetValue(inCircuit) ? "in" : parsed.GetValue(lifted) ? "out" : null,
-                Instrument = visit.Instrument,
-                IsAgain = parsed.GetValue(again),
-            };
-            return new Session(terminal, run, plan, other).Walk(board);
-        }));
+                var visit = options.Visit(parsed, board, run, isMeasured: true);
+                var folder = options.FolderOf(parsed);
+                string[] shared =
+                [
+                    "--in",
+                    folder,
+                    "--as-of",
+                    IsoDate.Text(run.Today),
+                    .. visit.By is { } by ? ["--by", by] : Array.Empty<string>(),
+                ];
+                var plan = new SessionPlan(folder, board.Assessment.Board.Path, visit, parsed.GetValue(classes) ?? [], shared)
+                {
+                    Circuit =
+                        parsed.GetValue(inCircuit) ? "in"
+                        : parsed.GetValue(lifted) ? "out"
+                        : null,
+                    Instrument = visit.Instrument,
+                    IsAgain = parsed.GetValue(again),
+                };
+                return new Session(terminal, run, plan, other).Walk(board);
+            }));
         return command;
     }
 }

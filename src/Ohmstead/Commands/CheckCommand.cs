@@ -14,15 +14,29 @@ internal sealed class CheckCommand(Terminal terminal)
 
     public Command Build()
     {
-        var paths = new Argument<string[]>("PATH") { Description = "A collection's folder, or files of one; this folder when not given.", DefaultValueFactory = _ => ["."] };
-        var form = new Option<string>("--form") { Description = "text for people, json for programs, annotations for the lines of a pull request.", DefaultValueFactory = _ => "text" };
+        var paths = new Argument<string[]>("PATH")
+        {
+            Description = "A collection's folder, or files of one; this folder when not given.",
+            DefaultValueFactory = _ => ["."],
+        };
+        var form = new Option<string>("--form")
+        {
+            Description = "text for people, json for programs, annotations for the lines of a pull request.",
+            DefaultValueFactory = _ => "text",
+        };
         form.AcceptOnlyFromAmong("text", "json", "annotations");
         var strict = new Option<bool>("--strict") { Description = "Count warnings as errors." };
         var allowEmpty = new Option<bool>("--allow-empty") { Description = "Find nothing wrong with a folder that has no records." };
         var shared = new SharedOptions();
         var command = new Command("check", "Read every record, recompute every verdict, and say what does not add up.")
         {
-            paths, form, strict, allowEmpty, shared.AsOf, shared.Thorough, shared.Workers,
+            paths,
+            form,
+            strict,
+            allowEmpty,
+            shared.AsOf,
+            shared.Thorough,
+            shared.Workers,
         };
         command.SetAction(parsed =>
         {
@@ -37,9 +51,16 @@ internal sealed class CheckCommand(Terminal terminal)
                 return Refuse(problem);
             }
 
-            if (folder.Boards.Count == 0 && folder.Designs.Count == 0 && folder.Named("collection.yaml") is null && !parsed.GetValue(allowEmpty))
+            if (
+                folder.Boards.Count == 0
+                && folder.Designs.Count == 0
+                && folder.Named("collection.yaml") is null
+                && !parsed.GetValue(allowEmpty)
+            )
             {
-                return Refuse($"no records in '{folder.Root}': a collection has boards/*.md, or name a board file; --allow-empty if that is meant");
+                return Refuse(
+                    $"no records in '{folder.Root}': a collection has boards/*.md, or name a board file; --allow-empty if that is meant"
+                );
             }
 
             using var progress = new Progress(terminal, folder.Boards.Count);
@@ -55,7 +76,8 @@ internal sealed class CheckCommand(Terminal terminal)
     /// <summary>How a run with these findings ends.</summary>
     internal static int Exit(RunResult result, bool isStrict) =>
         result.Findings.Any(finding => finding.Check == FileReader.Unreadable) ? ExitCode.Incomplete
-        : result.Findings.Any(finding => finding.Severity == Severity.Error || (isStrict && finding.Severity == Severity.Warning)) ? ExitCode.Findings
+        : result.Findings.Any(finding => finding.Severity == Severity.Error || (isStrict && finding.Severity == Severity.Warning))
+            ? ExitCode.Findings
         : ExitCode.Clean;
 
     private int Refuse(string problem)
@@ -64,12 +86,13 @@ internal sealed class CheckCommand(Terminal terminal)
         return ExitCode.Usage;
     }
 
-    private static IFindingsWriter WriterFor(string form, CollectionFolder folder) => form switch
-    {
-        "json" => new JsonFindings(),
-        "annotations" => new AnnotationFindings(Prefix(folder)),
-        _ => new TextFindings(MostPerFile, MostInAll),
-    };
+    private static IFindingsWriter WriterFor(string form, CollectionFolder folder) =>
+        form switch
+        {
+            "json" => new JsonFindings(),
+            "annotations" => new AnnotationFindings(Prefix(folder)),
+            _ => new TextFindings(MostPerFile, MostInAll),
+        };
 
     // Annotations name files from the root of the repository, which is where a workflow runs.
     private static string Prefix(CollectionFolder folder)
@@ -102,7 +125,9 @@ internal sealed class CheckCommand(Terminal terminal)
             var own = CollectionFolder.RootOf(path);
             if (root is not null && root != own)
             {
-                return Outcome<CollectionFolder>.Refused("these files belong to different collections; check them one collection at a time");
+                return Outcome<CollectionFolder>.Refused(
+                    "these files belong to different collections; check them one collection at a time"
+                );
             }
 
             root = own;

@@ -26,9 +26,7 @@ internal sealed class ClosedOutput : Stream
     }
 
     /// <inheritdoc/>
-    public override void Flush()
-    {
-    }
+    public override void Flush() { }
 
     /// <inheritdoc/>
     public override int Read(byte[] buffer, int offset, int count) => throw new NotSupportedException();

@@ -20,7 +20,8 @@ internal sealed class CompletionCommand(Terminal terminal)
             }
             complete -o nosort -o default -F _ohmstead ohmstead
 
-            """),
+            """
+        ),
         (
             "zsh",
             """
@@ -32,13 +33,15 @@ internal sealed class CompletionCommand(Terminal terminal)
             }
             compdef _ohmstead ohmstead
 
-            """),
+            """
+        ),
         (
             "fish",
             """
             complete --command ohmstead --arguments '(ohmstead "[suggest:"(commandline --cursor)"]" (commandline) 2>/dev/null)'
 
-            """),
+            """
+        ),
         (
             "powershell",
             """
@@ -50,7 +53,8 @@ internal sealed class CompletionCommand(Terminal terminal)
                 }
             }
 
-            """),
+            """
+        ),
     ];
 
     public Command Build()
@@ -66,8 +70,11 @@ internal sealed class CompletionCommand(Terminal terminal)
               ohmstead completion fish > ~/.config/fish/completions/ohmstead.fish
               ohmstead completion zsh  > _ohmstead        in a folder of $fpath
               ohmstead completion powershell >> $PROFILE
-            """)
-        { shell };
+            """
+        )
+        {
+            shell,
+        };
         command.SetAction(parsed => terminal.Out.Write(Scripts.First(script => script.Shell == parsed.GetValue(shell)).Script));
         return command;
     }

@@ -8,7 +8,11 @@ namespace Ohmstead.Commands;
 internal sealed class DecideCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
-    private readonly Argument<string> place = new("PLACE") { CompletionSources = { Completions.Places }, Description = "The part or the place on the board." };
+    private readonly Argument<string> place = new("PLACE")
+    {
+        CompletionSources = { Completions.Places },
+        Description = "The part or the place on the board.",
+    };
     private readonly Argument<string> decision = EntryOptions.OneOf("DECISION", "What was decided", Vocabulary.Decisions);
     private readonly Argument<string> because = new("BECAUSE") { Description = "Why, in words." };
 
@@ -23,13 +27,21 @@ internal sealed class DecideCommand(Terminal terminal)
               ohmstead decide SP-0007 C4 replace "this family fails shorted" --by RK
               ohmstead decide SP-0007 BR1 watch "plates clean, output right"
             """,
-            place, decision, because);
+            place,
+            decision,
+            because
+        );
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
-        {
-            var name = parsed.GetValue(place)!;
-            return options.Add(parsed, terminal, board, run, "decided", _ => FlowText.Mapping(
-                [(board.Assessment.Place(name) is null ? "at" : "part", name), ("decision", parsed.GetValue(decision)), ("because", parsed.GetValue(because))]));
-        }));
+            {
+                var name = parsed.GetValue(place)!;
+                return options.Add(parsed, terminal, board, run, "decided", _ =>
+                    FlowText.Mapping([
+                        (board.Assessment.Place(name) is null ? "at" : "part", name),
+                        ("decision", parsed.GetValue(decision)),
+                        ("because", parsed.GetValue(because)),
+                    ])
+                );
+            }));
         return command;
     }
 }

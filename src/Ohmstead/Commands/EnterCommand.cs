@@ -8,11 +8,23 @@ namespace Ohmstead.Commands;
 internal sealed class EnterCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
-    private readonly Argument<string> place = new("PLACE") { CompletionSources = { Completions.Places }, Description = "The part that was measured, or the test point that was proved." };
-    private readonly Argument<string[]> values = new("VALUE") { CompletionSources = { Completions.Readings }, Description = "What was read, with its unit: 391uF 1.4ohm 120Hz, pass, open, over 20Mohm, or key=value.", Arity = ArgumentArity.OneOrMore };
+    private readonly Argument<string> place = new("PLACE")
+    {
+        CompletionSources = { Completions.Places },
+        Description = "The part that was measured, or the test point that was proved.",
+    };
+    private readonly Argument<string[]> values = new("VALUE")
+    {
+        CompletionSources = { Completions.Readings },
+        Description = "What was read, with its unit: 391uF 1.4ohm 120Hz, pass, open, over 20Mohm, or key=value.",
+        Arity = ArgumentArity.OneOrMore,
+    };
     private readonly Option<bool> inCircuit = new("--in-circuit") { Description = "The part was in the circuit." };
     private readonly Option<bool> lifted = new("--lifted") { Description = "The part was out of the circuit, or one leg was." };
-    private readonly Option<string?> state = new("--state") { Description = "When in the part's life: as found, as left, new. As found when not said." };
+    private readonly Option<string?> state = new("--state")
+    {
+        Description = "When in the part's life: as found, as left, new. As found when not said.",
+    };
     private readonly Option<string?> lot = new("--lot") { Description = "The lot, for a part from the drawer that is not fitted yet." };
 
     public Command Build()
@@ -31,31 +43,43 @@ internal sealed class EnterCommand(Terminal terminal)
               ohmstead enter SP-0007 R4 over 20Mohm --lifted         (a shell takes > for itself: '>20Mohm')
               ohmstead enter SP-0007 F1 open --in-circuit            (also short, over range)
             """,
-            place, values, inCircuit, lifted, state, lot);
+            place,
+            values,
+            inCircuit,
+            lifted,
+            state,
+            lot
+        );
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
-        {
-            if (parsed.GetValue(inCircuit) && parsed.GetValue(lifted))
             {
-                terminal.Error.WriteLine("a part is in the circuit or lifted, not both");
-                return ExitCode.Usage;
-            }
+                if (parsed.GetValue(inCircuit) && parsed.GetValue(lifted))
+                {
+                    terminal.Error.WriteLine("a part is in the circuit or lifted, not both");
+                    return ExitCode.Usage;
+                }
 
-            var (entry, fault) = PreparedEntry.Of(board.Assessment, new(parsed.GetValue(place)!, parsed.GetValue(values)!)
-            {
-                Circuit = parsed.GetValue(inCircuit) ? "in" : parsed.GetValue(lifted) ? "out" : null,
-                Lot = parsed.GetValue(lot),
-                State = parsed.GetValue(state),
-                Instrument = parsed.GetValue(options.Instrument),
-                Note = parsed.GetValue(options.Note),
-            });
-            if (entry is null)
-            {
-                terminal.Error.WriteLine(Printable.Of(fault!));
-                return ExitCode.Usage;
-            }
+                var (entry, fault) = PreparedEntry.Of(
+                    board.Assessment,
+                    new(parsed.GetValue(place)!, parsed.GetValue(values)!)
+                    {
+                        Circuit =
+                            parsed.GetValue(inCircuit) ? "in"
+                            : parsed.GetValue(lifted) ? "out"
+                            : null,
+                        Lot = parsed.GetValue(lot),
+                        State = parsed.GetValue(state),
+                        Instrument = parsed.GetValue(options.Instrument),
+                        Note = parsed.GetValue(options.Note),
+                    }
+                );
+                if (entry is null)
+                {
+                    terminal.Error.WriteLine(Printable.Of(fault!));
+                    return ExitCode.Usage;
+                }
 
-            return options.Add(parsed, terminal, board, run, entry.Key, entry.Item);
-        }));
+                return options.Add(parsed, terminal, board, run, entry.Key, entry.Item);
+            }));
         return command;
     }
 }

@@ -10,15 +10,21 @@ internal sealed class EntryOptions
 {
     private readonly SharedOptions shared = new();
 
-    public Argument<string> Board { get; } = new("BOARD") { CompletionSources = { Completions.Boards }, Description = "The number of the board, such as SP-0007." };
+    public Argument<string> Board { get; } =
+        new("BOARD") { CompletionSources = { Completions.Boards }, Description = "The number of the board, such as SP-0007." };
 
     public Option<string?> By { get; } = new("--by") { Description = "Initials of who works. Otherwise OHMSTEAD_BY." };
 
-    public Option<string?> Instrument { get; } = new("--instrument") { Description = "The instrument used. Otherwise the one of the day's visit, or of the day's last entry at another board." };
+    public Option<string?> Instrument { get; } =
+        new("--instrument")
+        {
+            Description = "The instrument used. Otherwise the one of the day's visit, or of the day's last entry at another board.",
+        };
 
     public Option<string?> Note { get; } = new("--note") { Description = "Anything the next person should know." };
 
-    public Option<bool> Sure { get; } = new("--sure") { Description = "Write what looks like a slip of the unit, or stands there already, all the same." };
+    public Option<bool> Sure { get; } =
+        new("--sure") { Description = "Write what looks like a slip of the unit, or stands there already, all the same." };
 
     public Option<bool> Trial { get; } = new("--trial") { Description = "Show what would be written, and write nothing." };
 
@@ -36,7 +42,8 @@ internal sealed class EntryOptions
 
     /// <summary>Finds the board and hands it on; exit code 2 when there is none.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<FoundBoard, RunOptions, int> enter) =>
-        shared.Read(parsed, terminal.Error) is { } run && BoardFinder.Find(parsed.GetValue(shared.Folder)!, parsed.GetValue(Board)!, run, terminal.Error) is { } board
+        shared.Read(parsed, terminal.Error) is { } run
+        && BoardFinder.Find(parsed.GetValue(shared.Folder)!, parsed.GetValue(Board)!, run, terminal.Error) is { } board
             ? enter(board, run)
             : ExitCode.Usage;
 
@@ -53,6 +60,20 @@ internal sealed class EntryOptions
     }
 
     /// <summary>Adds an entry to the record.</summary>
-    public int Add(ParseResult parsed, Terminal terminal, FoundBoard board, RunOptions run, string key, Func<IReadOnlyDictionary<string, string>, string> item) =>
-        new BenchEntry(terminal, run).Add(board, Visit(parsed, board, run, key is "readings" or "proof"), key, item, parsed.GetValue(Sure), parsed.GetValue(Trial));
+    public int Add(
+        ParseResult parsed,
+        Terminal terminal,
+        FoundBoard board,
+        RunOptions run,
+        string key,
+        Func<IReadOnlyDictionary<string, string>, string> item
+    ) =>
+        new BenchEntry(terminal, run).Add(
+            board,
+            Visit(parsed, board, run, key is "readings" or "proof"),
+            key,
+            item,
+            parsed.GetValue(Sure),
+            parsed.GetValue(Trial)
+        );
 }

@@ -12,7 +12,11 @@ internal sealed class ExplainCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var check = new Argument<string?>("CHECK") { Description = "The name of a check, as printed behind a finding; all of them with their summaries when not given.", DefaultValueFactory = _ => null };
+        var check = new Argument<string?>("CHECK")
+        {
+            Description = "The name of a check, as printed behind a finding; all of them with their summaries when not given.",
+            DefaultValueFactory = _ => null,
+        };
         var command = new Command("explain", "Explain a check: why, a wrong and a right example, what to do.") { check };
         command.SetAction(parsed =>
         {
@@ -74,5 +78,7 @@ internal sealed class ExplainCommand(Terminal terminal)
     private static string Summary(string page) => string.Join(' ', page.Split('\n').Skip(2).TakeWhile(line => line.Length > 0));
 
     private static string Hyphened(string name) =>
-        string.Concat(name.Select((c, i) => char.IsAsciiLetterUpper(c) ? (i == 0 ? string.Empty : "-") + char.ToLowerInvariant(c) : c.ToString()));
+        string.Concat(
+            name.Select((c, i) => char.IsAsciiLetterUpper(c) ? (i == 0 ? string.Empty : "-") + char.ToLowerInvariant(c) : c.ToString())
+        );
 }

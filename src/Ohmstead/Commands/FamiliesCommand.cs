@@ -12,13 +12,26 @@ internal sealed class FamiliesCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; this folder when not given.", DefaultValueFactory = _ => "." };
+        var folder = new Argument<string>("FOLDER")
+        {
+            Description = "The collection's folder; this folder when not given.",
+            DefaultValueFactory = _ => ".",
+        };
         var json = new Option<bool>("--json") { Description = "One JSON document for programs." };
         var shared = new SharedOptions();
-        var command = new Command("families", "Tell which families of parts fail: counts, shares with intervals, ages at failure.") { folder, json, shared.AsOf, shared.Workers };
+        var command = new Command("families", "Tell which families of parts fail: counts, shares with intervals, ages at failure.")
+        {
+            folder,
+            json,
+            shared.AsOf,
+            shared.Workers,
+        };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files)
+            if (
+                shared.Read(parsed, terminal.Error) is not { } options
+                || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files
+            )
             {
                 return ExitCode.Usage;
             }
@@ -49,7 +62,12 @@ internal sealed class FamiliesCommand(Terminal terminal)
         var errors = result.Findings.Where(finding => finding.Severity == Severity.Error).Sum(finding => 1 + finding.More);
         if (errors > 0)
         {
-            terminal.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{errors} {(errors == 1 ? "error" : "errors")} in the records: what could not be read is not counted; see ohmstead check"));
+            terminal.Error.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{errors} {(errors == 1 ? "error" : "errors")} in the records: what could not be read is not counted; see ohmstead check"
+                )
+            );
         }
 
         return result.Findings.Any(FileReader.IsPassedOver) ? ExitCode.Incomplete : ExitCode.Clean;

@@ -11,8 +11,7 @@ namespace Ohmstead.Commands;
 /// <summary>Says which lots of the drawer would fit a place, and what to look for.</summary>
 internal sealed class FitCommand(Terminal terminal)
 {
-    private const string About =
-        """
+    private const string About = """
         Say what would fit a place: lots in the drawer with the reasons for and against each, and what to look for.
 
         Examples:
@@ -22,7 +21,11 @@ internal sealed class FitCommand(Terminal terminal)
 
     public Command Build()
     {
-        var board = new Argument<string>("BOARD") { CompletionSources = { Completions.Boards }, Description = "The number of the board, such as SP-0013." };
+        var board = new Argument<string>("BOARD")
+        {
+            CompletionSources = { Completions.Boards },
+            Description = "The number of the board, such as SP-0013.",
+        };
         var part = new Argument<string>("PART") { CompletionSources = { Completions.Places }, Description = "The place, such as C1." };
         var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
         var shared = new SharedOptions();
@@ -39,8 +42,9 @@ internal sealed class FitCommand(Terminal terminal)
 
             // The whole collection is read: what is left of a lot is what no board has taken.
             var files = CollectionFolder.Open(parsed.GetValue(shared.Folder)!);
-            var result = new CollectionRun(files, options)
-                .Run(null, _ => (assessment, _) => found = assessment.Board.Id.Value == wanted ? assessment : found);
+            var result = new CollectionRun(files, options).Run(null, _ =>
+                (assessment, _) => found = assessment.Board.Id.Value == wanted ? assessment : found
+            );
             if (found is null && BoardFinder.TellUnread(files, wanted, result, terminal.Error))
             {
                 return ExitCode.Usage;

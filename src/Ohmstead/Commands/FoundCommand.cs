@@ -8,9 +8,17 @@ namespace Ohmstead.Commands;
 internal sealed class FoundCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
-    private readonly Argument<string> at = new("PLACE") { CompletionSources = { Completions.Places }, Description = "The part or the place on the board." };
+    private readonly Argument<string> at = new("PLACE")
+    {
+        CompletionSources = { Completions.Places },
+        Description = "The part or the place on the board.",
+    };
     private readonly Argument<string> what = new("WHAT") { Description = "What was seen, in words." };
-    private readonly Argument<string> severity = EntryOptions.OneOf("SEVERITY", "How much it matters; major and safety must be answered before the board is fit to run", Vocabulary.Severities);
+    private readonly Argument<string> severity = EntryOptions.OneOf(
+        "SEVERITY",
+        "How much it matters; major and safety must be answered before the board is fit to run",
+        Vocabulary.Severities
+    );
 
     public Command Build()
     {
@@ -23,9 +31,21 @@ internal sealed class FoundCommand(Terminal terminal)
               ohmstead found SP-0007 J3 "flux left from earlier work" minor --by RK
               ohmstead found SP-0007 C1 "case crazed from end to end" safety
             """,
-            at, what, severity);
-        command.SetAction(parsed => options.Run(parsed, terminal, (board, run) => options.Add(parsed, terminal, board, run, "found", _ => FlowText.Mapping(
-            [("at", parsed.GetValue(at)), ("what", parsed.GetValue(what)), ("severity", parsed.GetValue(severity))]))));
+            at,
+            what,
+            severity
+        );
+        command.SetAction(parsed =>
+            options.Run(parsed, terminal, (board, run) =>
+                options.Add(parsed, terminal, board, run, "found", _ =>
+                    FlowText.Mapping([
+                        ("at", parsed.GetValue(at)),
+                        ("what", parsed.GetValue(what)),
+                        ("severity", parsed.GetValue(severity)),
+                    ])
+                )
+            )
+        );
         return command;
     }
 }

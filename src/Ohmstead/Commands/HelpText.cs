@@ -18,7 +18,9 @@ internal sealed record HelpText(string What, string Examples)
     public string InShort()
     {
         var line = What.Split('\n')[0];
-        var end = Enumerable.Range(0, line.Length).FirstOrDefault(at => line[at] is '.' or ':' or ';' && (at + 1 == line.Length || line[at + 1] == ' '), line.Length);
+        var end = Enumerable
+            .Range(0, line.Length)
+            .FirstOrDefault(at => line[at] is '.' or ':' or ';' && (at + 1 == line.Length || line[at + 1] == ' '), line.Length);
         return line[..end];
     }
 

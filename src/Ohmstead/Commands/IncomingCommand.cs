@@ -14,9 +14,17 @@ internal sealed class IncomingCommand(Terminal terminal)
 {
     private readonly StockOptions options = new();
     private readonly Argument<string> lot = new("LOT") { Description = "The lot, such as L-031." };
-    private readonly Argument<string[]> values = new("VALUE") { CompletionSources = { Completions.Readings }, Description = "What was read, with its unit: 474uF 112mohm 120Hz, or key=value.", Arity = ArgumentArity.OneOrMore };
+    private readonly Argument<string[]> values = new("VALUE")
+    {
+        CompletionSources = { Completions.Readings },
+        Description = "What was read, with its unit: 474uF 112mohm 120Hz, or key=value.",
+        Arity = ArgumentArity.OneOrMore,
+    };
     private readonly Option<string?> by = new("--by") { Description = "Initials of who works. Otherwise OHMSTEAD_BY." };
-    private readonly Option<string?> instrument = new("--instrument") { Description = "The instrument used. Otherwise the one of the day's incoming inspection." };
+    private readonly Option<string?> instrument = new("--instrument")
+    {
+        Description = "The instrument used. Otherwise the one of the day's incoming inspection.",
+    };
 
     public Command Build()
     {
@@ -30,49 +38,54 @@ internal sealed class IncomingCommand(Terminal terminal)
               ohmstead incoming L-031 14.2uA after=2min at_voltage=35V --instrument leak-1
               ohmstead incoming L-008 "insulation=>20Gohm" at_voltage=100V piece=2
             """,
-            lot, values, by, instrument);
+            lot,
+            values,
+            by,
+            instrument
+        );
         command.SetAction(parsed => options.Run(parsed, terminal, (stock, run) =>
-        {
-            var id = parsed.GetValue(lot)!;
-            if (!stock.Workshop.Lots.TryGetValue(id, out var known))
             {
-                var near = Nearest.To(id, stock.Workshop.Lots.Keys);
-                terminal.Error.WriteLine(Printable.Of(Nearest.Told($"there is no lot '{id}'", near)));
-                return ExitCode.Usage;
-            }
-
-            var (read, fault) = EnteredValues.Read(parsed.GetValue(values)!, known.Values.Kind.Value, null, BenchShape.Reading);
-            if (fault is not null)
-            {
-                terminal.Error.WriteLine(Printable.Of(fault));
-                return ExitCode.Usage;
-            }
-
-            var used = parsed.GetValue(instrument);
-            var who = new VisitHead(IsoDate.Text(run.Today), Initials.Of(parsed.GetValue(by)), used);
-            return stock.Change(
-                parsed.GetValue(options.Sure),
-                parsed.GetValue(options.Trial),
-                editor =>
+                var id = parsed.GetValue(lot)!;
+                if (!stock.Workshop.Lots.TryGetValue(id, out var known))
                 {
-                    var joins = editor.LastVisit is { } last && who.IsOf(last) ? last : null;
-                    var line = read.ToDictionary(value => value.Key, value => (string?)value.Value, StringComparer.Ordinal);
-                    line["lot"] = id;
-                    line["state"] = "new";
-                    line["instrument"] = joins is not null && joins.GetValueOrDefault("instrument") != used ? used : null;
-                    line["note"] = parsed.GetValue(options.Note);
-                    var item = FlowText.Mapping(BenchShape.Reading.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
-                    return (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "readings", item), item);
-                },
-                after =>
+                    var near = Nearest.To(id, stock.Workshop.Lots.Keys);
+                    terminal.Error.WriteLine(Printable.Of(Nearest.Told($"there is no lot '{id}'", near)));
+                    return ExitCode.Usage;
+                }
+
+                var (read, fault) = EnteredValues.Read(parsed.GetValue(values)!, known.Values.Kind.Value, null, BenchShape.Reading);
+                if (fault is not null)
                 {
-                    var (visit, reading) = after.IncomingReadings[id].Last();
-                    foreach (var verdict in new Assessor(after).AssessIncoming(visit, reading).Verdicts)
+                    terminal.Error.WriteLine(Printable.Of(fault));
+                    return ExitCode.Usage;
+                }
+
+                var used = parsed.GetValue(instrument);
+                var who = new VisitHead(IsoDate.Text(run.Today), Initials.Of(parsed.GetValue(by)), used);
+                return stock.Change(
+                    parsed.GetValue(options.Sure),
+                    parsed.GetValue(options.Trial),
+                    editor =>
                     {
-                        terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
+                        var joins = editor.LastVisit is { } last && who.IsOf(last) ? last : null;
+                        var line = read.ToDictionary(value => value.Key, value => (string?)value.Value, StringComparer.Ordinal);
+                        line["lot"] = id;
+                        line["state"] = "new";
+                        line["instrument"] = joins is not null && joins.GetValueOrDefault("instrument") != used ? used : null;
+                        line["note"] = parsed.GetValue(options.Note);
+                        var item = FlowText.Mapping(BenchShape.Reading.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
+                        return (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "readings", item), item);
+                    },
+                    after =>
+                    {
+                        var (visit, reading) = after.IncomingReadings[id].Last();
+                        foreach (var verdict in new Assessor(after).AssessIncoming(visit, reading).Verdicts)
+                        {
+                            terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
+                        }
                     }
-                });
-        }));
+                );
+            }));
         return command;
     }
 }

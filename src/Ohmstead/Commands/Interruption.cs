@@ -18,7 +18,9 @@ internal sealed class Interruption : IDisposable
         var interruption = new Interruption();
         foreach (var (signal, number) in new[] { (PosixSignal.SIGHUP, 1), (PosixSignal.SIGINT, 2), (PosixSignal.SIGTERM, 15) })
         {
-            interruption.registrations.Add(PosixSignalRegistration.Create(signal, context => interruption.End(context, SignalBase + number)));
+            interruption.registrations.Add(
+                PosixSignalRegistration.Create(signal, context => interruption.End(context, SignalBase + number))
+            );
         }
 
         return interruption;

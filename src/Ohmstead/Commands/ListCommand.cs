@@ -13,14 +13,25 @@ internal sealed class ListCommand(Terminal terminal, string name, string about, 
 {
     public Command Build()
     {
-        var folder = new Argument<string>("FOLDER") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
-        var form = new Option<string>("--form") { Description = "How it is told: text for people, csv for a spreadsheet or a shop (RFC 4180), json for programs.", DefaultValueFactory = _ => "text" };
+        var folder = new Argument<string>("FOLDER")
+        {
+            Description = "The collection's folder.",
+            DefaultValueFactory = _ => Directory.Exists("records") ? "records" : ".",
+        };
+        var form = new Option<string>("--form")
+        {
+            Description = "How it is told: text for people, csv for a spreadsheet or a shop (RFC 4180), json for programs.",
+            DefaultValueFactory = _ => "text",
+        };
         form.AcceptOnlyFromAmong([.. Listing.Forms]);
         var shared = new SharedOptions();
         var command = new Command(name, about) { folder, form, shared.AsOf, shared.Workers };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.Open(parsed.GetValue(folder)!, terminal.Error) is not { } files)
+            if (
+                shared.Read(parsed, terminal.Error) is not { } options
+                || SharedOptions.Open(parsed.GetValue(folder)!, terminal.Error) is not { } files
+            )
             {
                 return ExitCode.Usage;
             }

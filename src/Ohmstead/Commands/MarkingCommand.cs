@@ -14,8 +14,7 @@ internal sealed class MarkingCommand(Terminal terminal)
     private const int FirstCodes = 1930;
     private const int LongestPrint = 60;
 
-    private const string About =
-        """
+    private const string About = """
         Say what a print on a part can mean: letter and digit codes, tolerances, colours, dates, ceramic codes, old units.
 
         Examples:
@@ -28,9 +27,23 @@ internal sealed class MarkingCommand(Terminal terminal)
 
     public Command Build()
     {
-        var text = new Argument<string[]>("TEXT") { Description = "The print, or the names of the colours in order.", Arity = ArgumentArity.OneOrMore };
-        var years = new Option<YearRange?>("--years") { Description = "The years in which the part can have been made, such as 1975-1985; 1930 to this year when not given.", HelpName = "FIRST-LAST", CustomParser = Years };
-        var kind = new Option<string?>("--kind") { Description = "The kind of part that it stands on, as records name it, such as tantalum: what is printed on others only is left out.", HelpName = "KIND" };
+        var text = new Argument<string[]>("TEXT")
+        {
+            Description = "The print, or the names of the colours in order.",
+            Arity = ArgumentArity.OneOrMore,
+        };
+        var years = new Option<YearRange?>("--years")
+        {
+            Description = "The years in which the part can have been made, such as 1975-1985; 1930 to this year when not given.",
+            HelpName = "FIRST-LAST",
+            CustomParser = Years,
+        };
+        var kind = new Option<string?>("--kind")
+        {
+            Description =
+                "The kind of part that it stands on, as records name it, such as tantalum: what is printed on others only is left out.",
+            HelpName = "KIND",
+        };
         kind.AcceptOnlyFromAmong([.. PartKinds.All]);
         var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
         var shared = new SharedOptions();
@@ -44,7 +57,11 @@ internal sealed class MarkingCommand(Terminal terminal)
 
             var words = parsed.GetValue(text)!;
             var range = parsed.GetValue(years) ?? new YearRange(FirstCodes, options.Today.Year);
-            var prints = Prints(words, range, parsed.GetValue(kind) is { } named && PartKinds.All.Means(named, out var on) ? PrintedOnKind.Of(on) : PrintedOn.Any);
+            var prints = Prints(
+                words,
+                range,
+                parsed.GetValue(kind) is { } named && PartKinds.All.Means(named, out var on) ? PrintedOnKind.Of(on) : PrintedOn.Any
+            );
             if (parsed.GetValue(json))
             {
                 MarkingTable.WriteJson(terminal.Out, prints);
@@ -65,10 +82,13 @@ internal sealed class MarkingCommand(Terminal terminal)
         var whole = string.Join(' ', words);
         var groups = whole.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var meanings = Read(whole, years, on);
-        return meanings.Count > 0 || groups.Length < 2 ? [new(whole, meanings)] : [.. groups.Select(group => new ReadPrint(group, Read(group, years, on)))];
+        return meanings.Count > 0 || groups.Length < 2
+            ? [new(whole, meanings)]
+            : [.. groups.Select(group => new ReadPrint(group, Read(group, years, on)))];
     }
 
-    private static IReadOnlyList<PrintMeaning> Read(string print, YearRange years, PrintedOn on) => print.Length > LongestPrint ? [] : PrintReader.Read(print, years, on);
+    private static IReadOnlyList<PrintMeaning> Read(string print, YearRange years, PrintedOn on) =>
+        print.Length > LongestPrint ? [] : PrintReader.Read(print, years, on);
 
     private static YearRange? Years(ArgumentResult result)
     {
@@ -83,5 +103,6 @@ internal sealed class MarkingCommand(Terminal terminal)
         return null;
     }
 
-    private static int? Year(string text) => text.Length == 4 && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year > 0 ? year : null;
+    private static int? Year(string text) =>
+        text.Length == 4 && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year > 0 ? year : null;
 }

@@ -10,8 +10,15 @@ internal sealed class MethodCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var name = new Argument<string?>("METHOD") { HelpName = "METHOD", Description = "A method, such as isopropanol; all of them when not given.", DefaultValueFactory = _ => null };
-        name.CompletionSources.Add(_ => MethodCatalogue.All.Select(method => new System.CommandLine.Completions.CompletionItem(method.Name)));
+        var name = new Argument<string?>("METHOD")
+        {
+            HelpName = "METHOD",
+            Description = "A method, such as isopropanol; all of them when not given.",
+            DefaultValueFactory = _ => null,
+        };
+        name.CompletionSources.Add(_ =>
+            MethodCatalogue.All.Select(method => new System.CommandLine.Completions.CompletionItem(method.Name))
+        );
         var command = new Command(
             "method",
             """
@@ -20,8 +27,11 @@ internal sealed class MethodCommand(Terminal terminal)
             Examples:
               ohmstead method
               ohmstead method drying
-            """)
-        { name };
+            """
+        )
+        {
+            name,
+        };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(name) is not { } wanted)

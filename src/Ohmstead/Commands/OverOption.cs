@@ -6,5 +6,6 @@ namespace Ohmstead.Commands;
 internal static class OverOption
 {
     /// <summary>Makes the option.</summary>
-    public static Option<bool> Make() => new("--over") { Description = "Write over a file that is there and was not written by this program." };
+    public static Option<bool> Make() =>
+        new("--over") { Description = "Write over a file that is there and was not written by this program." };
 }

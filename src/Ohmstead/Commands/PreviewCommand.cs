@@ -12,8 +12,17 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
 {
     public Command Build()
     {
-        var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; this folder when not given.", DefaultValueFactory = _ => "." };
-        var to = new Option<string>("--to") { Description = "The folder for the pages.", DefaultValueFactory = _ => "report", HelpName = "FOLDER" };
+        var folder = new Argument<string>("FOLDER")
+        {
+            Description = "The collection's folder; this folder when not given.",
+            DefaultValueFactory = _ => ".",
+        };
+        var to = new Option<string>("--to")
+        {
+            Description = "The folder for the pages.",
+            DefaultValueFactory = _ => "report",
+            HelpName = "FOLDER",
+        };
         var serve = new Option<int?>("--serve") { Description = "Serve the pages on this port, to this machine alone.", HelpName = "PORT" };
         var shared = new SharedOptions();
         var command = new Command(
@@ -24,17 +33,32 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
             Examples:
               ohmstead preview records --to pages
               ohmstead preview records --to pages --serve 8080
-            """) { folder, to, serve, shared.AsOf, shared.Workers };
+            """
+        )
+        {
+            folder,
+            to,
+            serve,
+            shared.AsOf,
+            shared.Workers,
+        };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files)
+            if (
+                shared.Read(parsed, terminal.Error) is not { } options
+                || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files
+            )
             {
                 return ExitCode.Usage;
             }
 
             var root = FolderPath.Asked(parsed.GetValue(to)!, files.Root);
             var refusal = ReportPlace.Refusal(RealPath.Of(root), RealPath.Of(files.Root))
-                ?? (parsed.GetValue(serve) is { } wanted and (< 1 or > 65_535) ? FormattableString.Invariant($"{wanted} is no port; give one from 1 to 65535, such as 8080") : null);
+                ?? (
+                    parsed.GetValue(serve) is { } wanted and (< 1 or > 65_535)
+                        ? FormattableString.Invariant($"{wanted} is no port; give one from 1 to 65535, such as 8080")
+                        : null
+                );
             if (refusal is not null)
             {
                 terminal.Error.WriteLine(refusal);
@@ -69,7 +93,9 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
                 terminal.Out.WriteLine(Printable.Of(note));
             }
 
-            terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged; look at {server?.Address ?? Printable.Of(Path.Combine(root, CollectionPage.PathName))}; Ctrl-C ends");
+            terminal.Out.WriteLine(
+                $"{target.Written} files written, {target.Unchanged} unchanged; look at {server?.Address ?? Printable.Of(Path.Combine(root, CollectionPage.PathName))}; Ctrl-C ends"
+            );
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

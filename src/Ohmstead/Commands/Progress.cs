@@ -30,7 +30,12 @@ internal sealed class Progress(Terminal terminal, int total) : IDisposable
             shownAt = now + 100;
             shown = true;
             var rate = done * 1000L / Math.Max(1, now);
-            terminal.Error.Write(string.Create(CultureInfo.InvariantCulture, $"\r{done} of {total} boards, {rate} a second, {(total - done) / Math.Max(1, rate)} s left   "));
+            terminal.Error.Write(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"\r{done} of {total} boards, {rate} a second, {(total - done) / Math.Max(1, rate)} s left   "
+                )
+            );
         }
     }
 

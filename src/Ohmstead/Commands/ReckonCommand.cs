@@ -8,8 +8,7 @@ namespace Ohmstead.Commands;
 /// <summary>Works out a rule of the library from figures given by hand.</summary>
 internal sealed class ReckonCommand(Terminal terminal)
 {
-    private const string About =
-        """
+    private const string About = """
         Work out a rule at the bench: the value, the arithmetic with the figures put in, the source. Without RULE all rules are listed,
         without values the rule is explained. An estimate is no promise and a figure never permission to touch.
 
@@ -22,9 +21,21 @@ internal sealed class ReckonCommand(Terminal terminal)
 
     public Command Build()
     {
-        var name = new Argument<string?>("RULE") { Description = "The rule, such as esr; all of them when not given.", DefaultValueFactory = _ => null };
-        var values = new Argument<string[]>("NAME=VALUE") { Description = "Its inputs, with their units, such as capacitance=391uF; the rule is explained when none is given.", Arity = ArgumentArity.ZeroOrMore };
-        var form = new Option<string>("--form") { Description = "How to write: text for people, json for programs.", DefaultValueFactory = _ => "text" };
+        var name = new Argument<string?>("RULE")
+        {
+            Description = "The rule, such as esr; all of them when not given.",
+            DefaultValueFactory = _ => null,
+        };
+        var values = new Argument<string[]>("NAME=VALUE")
+        {
+            Description = "Its inputs, with their units, such as capacitance=391uF; the rule is explained when none is given.",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        var form = new Option<string>("--form")
+        {
+            Description = "How to write: text for people, json for programs.",
+            DefaultValueFactory = _ => "text",
+        };
         form.AcceptOnlyFromAmong("text", "json");
         var command = new Command("reckon", About) { name, values, form };
         command.SetAction(parsed => Tell(parsed.GetValue(name), parsed.GetValue(values) ?? [], parsed.GetValue(form) == "json"));

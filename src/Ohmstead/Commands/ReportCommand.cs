@@ -12,15 +12,48 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
 {
     public Command Build()
     {
-        var folder = new Argument<string>("FOLDER") { Description = "The collection's folder; this folder when not given.", DefaultValueFactory = _ => "." };
-        var to = new Option<string>("--to") { Description = "The folder for the pages.", DefaultValueFactory = _ => "report", HelpName = "FOLDER" };
-        var commit = new Option<string?>("--commit") { Description = "The commit that the records were read from, told on the page about the verdicts.", HelpName = "NAME" };
+        var folder = new Argument<string>("FOLDER")
+        {
+            Description = "The collection's folder; this folder when not given.",
+            DefaultValueFactory = _ => ".",
+        };
+        var to = new Option<string>("--to")
+        {
+            Description = "The folder for the pages.",
+            DefaultValueFactory = _ => "report",
+            HelpName = "FOLDER",
+        };
+        var commit = new Option<string?>("--commit")
+        {
+            Description = "The commit that the records were read from, told on the page about the verdicts.",
+            HelpName = "NAME",
+        };
         var shared = new SharedOptions();
-        var site = new Option<Uri?>("--site") { Description = "The address at which the pages will be found, for the links of the feed.", HelpName = "ADDRESS", CustomParser = Address };
-        var command = new Command("report", "Check a collection and write its pages: the collection, each board and design, the year ahead, the drawer, the instruments, the families of parts, the findings, the checks explained. Beside them a feed, tables for programs and badges.") { folder, to, commit, site, shared.AsOf, shared.Thorough, shared.Workers };
+        var site = new Option<Uri?>("--site")
+        {
+            Description = "The address at which the pages will be found, for the links of the feed.",
+            HelpName = "ADDRESS",
+            CustomParser = Address,
+        };
+        var command = new Command(
+            "report",
+            "Check a collection and write its pages: the collection, each board and design, the year ahead, the drawer, the instruments, the families of parts, the findings, the checks explained. Beside them a feed, tables for programs and badges."
+        )
+        {
+            folder,
+            to,
+            commit,
+            site,
+            shared.AsOf,
+            shared.Thorough,
+            shared.Workers,
+        };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files)
+            if (
+                shared.Read(parsed, terminal.Error) is not { } options
+                || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files
+            )
             {
                 return ExitCode.Usage;
             }
@@ -41,7 +74,9 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
                 terminal.Out.WriteLine(Printable.Of(note));
             }
 
-            terminal.Out.WriteLine($"{target.Written} files written, {target.Unchanged} unchanged, {ReportBuild.Sized(built)}; open {Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}");
+            terminal.Out.WriteLine(
+                $"{target.Written} files written, {target.Unchanged} unchanged, {ReportBuild.Sized(built)}; open {Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}"
+            );
             return exit;
         });
         return command;

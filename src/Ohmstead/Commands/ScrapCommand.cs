@@ -32,41 +32,51 @@ internal sealed class ScrapCommand(Terminal terminal)
               ohmstead scrap L-013 1 "reads 70 % of its mark" --piece 2
               ohmstead scrap L-031 2 "leads torn off"
             """,
-            lot, count, because, piece, by);
+            lot,
+            count,
+            because,
+            piece,
+            by
+        );
         command.SetAction(parsed => options.Run(parsed, terminal, (stock, run) =>
-        {
-            var (id, pieces) = (parsed.GetValue(lot)!, parsed.GetValue(count));
-            if (!stock.Workshop.Lots.ContainsKey(id))
             {
-                terminal.Error.WriteLine(Printable.Of(Nearest.Told($"there is no lot '{id}'", Nearest.To(id, stock.Workshop.Lots.Keys))));
-                return ExitCode.Usage;
-            }
-
-            if (pieces < 1 || (parsed.GetValue(piece) is not null && pieces > 1))
-            {
-                terminal.Error.WriteLine(pieces < 1 ? "say how many pieces went to the bin, 1 or more" : "--piece names one piece: say 1, once for each");
-                return ExitCode.Usage;
-            }
-
-            var line = new Dictionary<string, string?>(StringComparer.Ordinal)
-            {
-                ["lot"] = id,
-                ["piece"] = parsed.GetValue(piece),
-                ["count"] = pieces.ToString(CultureInfo.InvariantCulture),
-                ["because"] = parsed.GetValue(because),
-            };
-            var item = FlowText.Mapping(BenchShape.Scrap.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
-            var who = new VisitHead(IsoDate.Text(run.Today), Initials.Of(parsed.GetValue(by)), null);
-            return stock.Change(
-                parsed.GetValue(options.Sure),
-                parsed.GetValue(options.Trial),
-                editor => (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "scrapped", item), item),
-                after =>
+                var (id, pieces) = (parsed.GetValue(lot)!, parsed.GetValue(count));
+                if (!stock.Workshop.Lots.ContainsKey(id))
                 {
-                    var known = LotPieces.Of(after, new Assessor(after), id);
-                    terminal.Out.WriteLine(Printable.Of($"  {(known.IsDoubted ? known.DoubtInWords : known.ShareInWords)}"));
-                });
-        }));
+                    terminal.Error.WriteLine(
+                        Printable.Of(Nearest.Told($"there is no lot '{id}'", Nearest.To(id, stock.Workshop.Lots.Keys)))
+                    );
+                    return ExitCode.Usage;
+                }
+
+                if (pieces < 1 || (parsed.GetValue(piece) is not null && pieces > 1))
+                {
+                    terminal.Error.WriteLine(
+                        pieces < 1 ? "say how many pieces went to the bin, 1 or more" : "--piece names one piece: say 1, once for each"
+                    );
+                    return ExitCode.Usage;
+                }
+
+                var line = new Dictionary<string, string?>(StringComparer.Ordinal)
+                {
+                    ["lot"] = id,
+                    ["piece"] = parsed.GetValue(piece),
+                    ["count"] = pieces.ToString(CultureInfo.InvariantCulture),
+                    ["because"] = parsed.GetValue(because),
+                };
+                var item = FlowText.Mapping(BenchShape.Scrap.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
+                var who = new VisitHead(IsoDate.Text(run.Today), Initials.Of(parsed.GetValue(by)), null);
+                return stock.Change(
+                    parsed.GetValue(options.Sure),
+                    parsed.GetValue(options.Trial),
+                    editor => (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "scrapped", item), item),
+                    after =>
+                    {
+                        var known = LotPieces.Of(after, new Assessor(after), id);
+                        terminal.Out.WriteLine(Printable.Of($"  {(known.IsDoubted ? known.DoubtInWords : known.ShareInWords)}"));
+                    }
+                );
+            }));
         return command;
     }
 }

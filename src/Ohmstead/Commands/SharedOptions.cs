@@ -11,23 +11,26 @@ namespace Ohmstead.Commands;
 /// <summary>Options that several commands share.</summary>
 internal sealed class SharedOptions
 {
-    public Option<DateOnly?> AsOf { get; } = new("--as-of")
-    {
-        Description = "The day to take for today, such as 2026-11-25. Otherwise SOURCE_DATE_EPOCH, otherwise the clock (UTC).",
-        HelpName = "DATE",
-        CustomParser = Day,
-    };
+    public Option<DateOnly?> AsOf { get; } =
+        new("--as-of")
+        {
+            Description = "The day to take for today, such as 2026-11-25. Otherwise SOURCE_DATE_EPOCH, otherwise the clock (UTC).",
+            HelpName = "DATE",
+            CustomParser = Day,
+        };
 
-    public Option<string> Folder { get; } = new("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
+    public Option<string> Folder { get; } =
+        new("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
 
     public Option<bool> Thorough { get; } = new("--thorough") { Description = "Also hold every record against the JSON schemas." };
 
-    public Option<int> Workers { get; } = new("--workers")
-    {
-        Validators = { AtLeastOne },
-        Description = "How many workers read side by side; the result does not depend on it.",
-        DefaultValueFactory = _ => Math.Clamp(Environment.ProcessorCount, 1, 8),
-    };
+    public Option<int> Workers { get; } =
+        new("--workers")
+        {
+            Validators = { AtLeastOne },
+            Description = "How many workers read side by side; the result does not depend on it.",
+            DefaultValueFactory = _ => Math.Clamp(Environment.ProcessorCount, 1, 8),
+        };
 
     /// <summary>The options as a run takes them, or null with a message when the environment is wrong.</summary>
     public RunOptions? Read(ParseResult parsed, TextWriter error)
@@ -83,13 +86,18 @@ internal sealed class SharedOptions
 
     private static void AtLeastOne(OptionResult result)
     {
-        if (result.Tokens.Count > 0 && int.TryParse(result.Tokens[0].Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var count) && count < 1)
+        if (
+            result.Tokens.Count > 0
+            && int.TryParse(result.Tokens[0].Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var count)
+            && count < 1
+        )
         {
             result.AddError($"--workers {count.ToString(CultureInfo.InvariantCulture)} leaves nobody to read; give 1 or more");
         }
     }
 
-    private RunOptions Of(ParseResult parsed, DateOnly today) => new(today, parsed.GetValue(Thorough), Math.Clamp(parsed.GetValue(Workers), 1, 64), ReadingLimits.Usual);
+    private RunOptions Of(ParseResult parsed, DateOnly today) =>
+        new(today, parsed.GetValue(Thorough), Math.Clamp(parsed.GetValue(Workers), 1, 64), ReadingLimits.Usual);
 
     /// <summary>Reads a day of the command line.</summary>
     public static DateOnly? Day(ArgumentResult result)

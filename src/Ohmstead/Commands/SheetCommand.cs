@@ -14,9 +14,17 @@ internal sealed class SheetCommand(Terminal terminal)
     {
         var board = new Argument<string>("BOARD") { Description = "The number of the board, such as SP-0007." };
         board.CompletionSources.Add(Completions.Boards);
-        var paper = new Option<string>("--paper") { Description = "The paper it is printed on: A4 or Letter.", DefaultValueFactory = _ => Paper.A4.Name };
+        var paper = new Option<string>("--paper")
+        {
+            Description = "The paper it is printed on: A4 or Letter.",
+            DefaultValueFactory = _ => Paper.A4.Name,
+        };
         paper.AcceptOnlyFromAmong([.. Paper.All.Select(size => size.Name)]);
-        var to = new Option<string?>("--to") { Description = "The file to write; otherwise BOARD-sheet.html in this folder.", HelpName = "FILE" };
+        var to = new Option<string?>("--to")
+        {
+            Description = "The file to write; otherwise BOARD-sheet.html in this folder.",
+            HelpName = "FILE",
+        };
         var over = OverOption.Make();
         var shared = new SharedOptions();
         var command = new Command(
@@ -27,11 +35,23 @@ internal sealed class SheetCommand(Terminal terminal)
             Examples:
               ohmstead sheet SP-0007 --in records
               ohmstead sheet SP-0007 --paper Letter --to sheet.html
-            """) { board, paper, to, over, shared.Folder, shared.AsOf };
+            """
+        )
+        {
+            board,
+            paper,
+            to,
+            over,
+            shared.Folder,
+            shared.AsOf,
+        };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } options || SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is null
-                || BoardFinder.Find(parsed.GetValue(shared.Folder)!, parsed.GetValue(board)!, options, terminal.Error) is not { } found)
+            if (
+                shared.Read(parsed, terminal.Error) is not { } options
+                || SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is null
+                || BoardFinder.Find(parsed.GetValue(shared.Folder)!, parsed.GetValue(board)!, options, terminal.Error) is not { } found
+            )
             {
                 return ExitCode.Usage;
             }
@@ -51,7 +71,13 @@ internal sealed class SheetCommand(Terminal terminal)
             }
 
             using var buffer = new PageBuffer();
-            BenchSheet.Write(buffer, found.Assessment, Paper.All.First(size => size.Name == parsed.GetValue(paper)), options.Today, found.Collection);
+            BenchSheet.Write(
+                buffer,
+                found.Assessment,
+                Paper.All.First(size => size.Name == parsed.GetValue(paper)),
+                options.Today,
+                found.Collection
+            );
             target.Write(buffer.Written, parsed.GetValue(over));
             terminal.Out.WriteLine($"wrote {Printable.Of(file)}, ready to print on {parsed.GetValue(paper)}");
             return ExitCode.Clean;

@@ -34,8 +34,7 @@ internal readonly record struct StandardStreams(bool HasIn, bool HasOut, bool Ha
         do
         {
             filled = Open("/dev/null\0"u8.ToArray(), ReadAndWrite);
-        }
-        while (filled is >= 0 and < Last);
+        } while (filled is >= 0 and < Last);
         if (filled > Last)
         {
             _ = Close(filled);

@@ -14,15 +14,36 @@ namespace Ohmstead.Commands;
 internal sealed class StartBoardCommand(Terminal terminal)
 {
     private readonly Argument<string> number = new("NUMBER") { Description = "The number of the new board, such as SP-0021." };
-    private readonly Option<string?> design = new("--design") { Description = "Its design, from designs/: parts, points and hazards come from there and are not repeated.", HelpName = "NAME" };
-    private readonly Option<string?> name = new("--name") { Description = "What it is; the design's title when not given.", HelpName = "TEXT" };
-    private readonly Option<DateOnly?> on = new("--on") { Description = "The day it came; today when not given.", HelpName = "DATE", CustomParser = SharedOptions.Day };
+    private readonly Option<string?> design = new("--design")
+    {
+        Description = "Its design, from designs/: parts, points and hazards come from there and are not repeated.",
+        HelpName = "NAME",
+    };
+    private readonly Option<string?> name = new("--name")
+    {
+        Description = "What it is; the design's title when not given.",
+        HelpName = "TEXT",
+    };
+    private readonly Option<DateOnly?> on = new("--on")
+    {
+        Description = "The day it came; today when not given.",
+        HelpName = "DATE",
+        CustomParser = SharedOptions.Day,
+    };
     private readonly Option<string?> from = new("--from") { Description = "Where it came from.", HelpName = "TEXT" };
     private readonly Option<string?> complaint = new("--complaint") { Description = "What was said to be wrong.", HelpName = "TEXT" };
     private readonly Option<string?> serial = new("--serial") { Description = "Its serial number, as printed.", HelpName = "TEXT" };
     private readonly Option<string?> revision = new("--revision") { Description = "Its revision.", HelpName = "TEXT" };
-    private readonly Option<string?> maker = new("--maker") { Description = "Who made it, where the design does not say it.", HelpName = "TEXT" };
-    private readonly Option<string?> made = new("--made") { Description = "When it was made: a year, a month or a day.", HelpName = "DATE" };
+    private readonly Option<string?> maker = new("--maker")
+    {
+        Description = "Who made it, where the design does not say it.",
+        HelpName = "TEXT",
+    };
+    private readonly Option<string?> made = new("--made")
+    {
+        Description = "When it was made: a year, a month or a day.",
+        HelpName = "DATE",
+    };
     private readonly Option<bool> trial = new("--trial", "--dry") { Description = "Show what would be written, and write nothing." };
     private readonly SharedOptions shared = new();
 
@@ -36,11 +57,29 @@ internal sealed class StartBoardCommand(Terminal terminal)
             Examples:
               ohmstead start board SP-0021 --design bench-supply --serial 0731 --made 1976
               ohmstead start board SP-0022 --name "Rain gauge clock" --from "lookout hut" --complaint "stops at night"
-            """)
-        { number, design, name, on, from, complaint, serial, revision, maker, made, trial, shared.Folder, shared.AsOf };
-        command.SetAction(parsed => shared.Read(parsed, terminal.Error) is { } run && SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is { } files
-            ? Start(parsed, files, run)
-            : ExitCode.Usage);
+            """
+        )
+        {
+            number,
+            design,
+            name,
+            on,
+            from,
+            complaint,
+            serial,
+            revision,
+            maker,
+            made,
+            trial,
+            shared.Folder,
+            shared.AsOf,
+        };
+        command.SetAction(parsed =>
+            shared.Read(parsed, terminal.Error) is { } run
+            && SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is { } files
+                ? Start(parsed, files, run)
+                : ExitCode.Usage
+        );
         return command;
     }
 
@@ -49,10 +88,17 @@ internal sealed class StartBoardCommand(Terminal terminal)
         var wanted = parsed.GetValue(number)!;
         var boards = KnownBoards.In(files);
         var (known, fault) = Design(parsed.GetValue(design), files, run);
-        fault ??= NameRules.Fault(wanted) is { } problem ? $"'{wanted}' cannot be the number of a board: {problem}" : KnownBoards.Taken(wanted, boards);
+        fault ??= NameRules.Fault(wanted) is { } problem
+            ? $"'{wanted}' cannot be the number of a board: {problem}"
+            : KnownBoards.Taken(wanted, boards);
         if ((fault, parsed.GetValue(name) ?? known?.Title.Value) is not (null, { } title))
         {
-            terminal.Error.WriteLine(Printable.Of(fault ?? "nothing says what it is; write --name \"Barograph servo amplifier\", or --design with a design of the collection"));
+            terminal.Error.WriteLine(
+                Printable.Of(
+                    fault
+                        ?? "nothing says what it is; write --name \"Barograph servo amplifier\", or --design with a design of the collection"
+                )
+            );
             return ExitCode.Usage;
         }
 
@@ -61,11 +107,27 @@ internal sealed class StartBoardCommand(Terminal terminal)
             path,
             File.Exists(files.Full("schema/board.schema.json")),
             [
-                ("board", wanted), ("title", title), ("design", known?.Id.Value), ("serial", parsed.GetValue(serial)), ("revision", parsed.GetValue(revision)),
-                ("maker", parsed.GetValue(maker)), ("made", parsed.GetValue(made)),
+                ("board", wanted),
+                ("title", title),
+                ("design", known?.Id.Value),
+                ("serial", parsed.GetValue(serial)),
+                ("revision", parsed.GetValue(revision)),
+                ("maker", parsed.GetValue(maker)),
+                ("made", parsed.GetValue(made)),
             ],
-            [("date", IsoDate.Text(parsed.GetValue(on) ?? run.Today)), ("from", parsed.GetValue(from)), ("complaint", parsed.GetValue(complaint))]);
-        var after = new CollectionRun(files.Only([path]), run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = text } }).Run();
+            [
+                ("date", IsoDate.Text(parsed.GetValue(on) ?? run.Today)),
+                ("from", parsed.GetValue(from)),
+                ("complaint", parsed.GetValue(complaint)),
+            ]
+        );
+        var after = new CollectionRun(
+            files.Only([path]),
+            run with
+            {
+                Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = text },
+            }
+        ).Run();
         if (!JudgedFiles.AreSound(terminal, null, after, [path]))
         {
             return ExitCode.Findings;
@@ -80,9 +142,13 @@ internal sealed class StartBoardCommand(Terminal terminal)
 
         RecordFile.Create(files.Root, path, text);
         terminal.Out.WriteLine(Printable.Of($"{path}: written"));
-        terminal.Out.WriteLine(Printable.Of(known is null
-            ? $"  its parts: ohmstead start parts LIST.csv --board {wanted}"
-            : $"  {known.Parts.Length} parts, {known.Points.Length} points and {known.Hazards.Length} hazards come from {known.Path}"));
+        terminal.Out.WriteLine(
+            Printable.Of(
+                known is null
+                    ? $"  its parts: ohmstead start parts LIST.csv --board {wanted}"
+                    : $"  {known.Parts.Length} parts, {known.Points.Length} points and {known.Hazards.Length} hazards come from {known.Path}"
+            )
+        );
         return ExitCode.Clean;
     }
 
@@ -100,6 +166,13 @@ internal sealed class StartBoardCommand(Terminal terminal)
         }
 
         var near = Nearest.To(wanted, designs.Keys);
-        return (null, Nearest.Told($"there is no design '{wanted}'", near, designs.Count == 0 ? "; designs/ has none" : $"; there are {string.Join(", ", designs.Keys.Order(StringComparer.Ordinal))}"));
+        return (
+            null,
+            Nearest.Told(
+                $"there is no design '{wanted}'",
+                near,
+                designs.Count == 0 ? "; designs/ has none" : $"; there are {string.Join(", ", designs.Keys.Order(StringComparer.Ordinal))}"
+            )
+        );
     }
 }

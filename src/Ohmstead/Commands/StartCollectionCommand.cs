@@ -9,10 +9,27 @@ namespace Ohmstead.Commands;
 /// <summary>Starts a collection: a folder that is ready to be committed.</summary>
 internal sealed class StartCollectionCommand(Terminal terminal)
 {
-    private readonly Argument<string> folder = new("FOLDER") { Description = "Where it shall lie; this folder when not given.", DefaultValueFactory = _ => "." };
-    private readonly Option<string> name = new("--name") { Description = "The name of the collection.", HelpName = "TEXT", Required = true };
-    private readonly Option<string?> board = new("--board") { Description = "The number of the first board; the initials of the name and 0001 when not given.", HelpName = "NUMBER" };
-    private readonly Option<string?> program = new("--program") { Description = "The repository from which the workflow builds the program.", HelpName = "OWNER/NAME" };
+    private readonly Argument<string> folder = new("FOLDER")
+    {
+        Description = "Where it shall lie; this folder when not given.",
+        DefaultValueFactory = _ => ".",
+    };
+    private readonly Option<string> name = new("--name")
+    {
+        Description = "The name of the collection.",
+        HelpName = "TEXT",
+        Required = true,
+    };
+    private readonly Option<string?> board = new("--board")
+    {
+        Description = "The number of the first board; the initials of the name and 0001 when not given.",
+        HelpName = "NUMBER",
+    };
+    private readonly Option<string?> program = new("--program")
+    {
+        Description = "The repository from which the workflow builds the program.",
+        HelpName = "OWNER/NAME",
+    };
     private readonly SharedOptions shared = new();
 
     public Command Build()
@@ -26,18 +43,34 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             Examples:
               ohmstead start collection --name "Saltmarsh Point weather collection"
               ohmstead start collection lighthouse --name "Fog signal electronics" --board FS-001
-            """)
-        { folder, name, board, program, shared.AsOf };
-        command.SetAction(parsed => shared.Read(parsed, terminal.Error) is { } run
-            ? Start(Path.GetFullPath(parsed.GetValue(folder)!), parsed.GetValue(name)!.Trim(), parsed.GetValue(board), parsed.GetValue(program) ?? string.Empty, run.Today)
-            : ExitCode.Usage);
+            """
+        )
+        {
+            folder,
+            name,
+            board,
+            program,
+            shared.AsOf,
+        };
+        command.SetAction(parsed =>
+            shared.Read(parsed, terminal.Error) is { } run
+                ? Start(
+                    Path.GetFullPath(parsed.GetValue(folder)!),
+                    parsed.GetValue(name)!.Trim(),
+                    parsed.GetValue(board),
+                    parsed.GetValue(program) ?? string.Empty,
+                    run.Today
+                )
+                : ExitCode.Usage
+        );
         return command;
     }
 
     private int Start(string root, string called, string? number, string source, DateOnly today)
     {
         var first = number ?? CollectionFiles.FirstNumber(called);
-        var fault = called.Length == 0 ? "the name of a collection is empty; write --name \"Saltmarsh Point weather collection\""
+        var fault =
+            called.Length == 0 ? "the name of a collection is empty; write --name \"Saltmarsh Point weather collection\""
             : called.Any(char.IsControl) ? "the name of a collection has a control character; write it on one line"
             : NameRules.Fault(first) is { } problem ? $"'{first}' cannot be the number of a board: {problem}"
             : source.Length > 0 && !IsRepository(source) ? $"'{source}' names no repository; write --program OWNER/NAME"
@@ -51,7 +84,10 @@ internal sealed class StartCollectionCommand(Terminal terminal)
 
         var hasBoards = Directory.Exists(root) && CollectionFolder.Open(root).Boards.Count > 0;
         var above = RepositoryAbove(root);
-        var files = CollectionFiles.Of(called, hasBoards ? null : first, today).Concat(above is null ? CollectionFiles.OfRepository(source) : []).ToArray();
+        var files = CollectionFiles
+            .Of(called, hasBoards ? null : first, today)
+            .Concat(above is null ? CollectionFiles.OfRepository(source) : [])
+            .ToArray();
         NewFiles.LookAt(root, files);
         var left = 0;
         foreach (var file in files)
@@ -59,7 +95,11 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             var fate = NewFiles.Write(root, file);
             left += fate == FileFate.LeftAlone ? 1 : 0;
             var to = fate == FileFate.LeftAlone ? terminal.Error : terminal.Out;
-            to.WriteLine(Printable.Of($"{file.Path}: {(fate switch { FileFate.Written => "written", FileFate.Same => "there already, the same", _ => "there already, left alone" })}"));
+            to.WriteLine(
+                Printable.Of(
+                    $"{file.Path}: {(fate switch { FileFate.Written => "written", FileFate.Same => "there already, the same", _ => "there already, left alone" })}"
+                )
+            );
         }
 
         Next(above, source);
@@ -70,19 +110,25 @@ internal sealed class StartCollectionCommand(Terminal terminal)
     {
         if (above is not null)
         {
-            terminal.Out.WriteLine(Printable.Of($"no hook and no workflow: the folder lies in the repository {above}, which looks for its own"));
+            terminal.Out.WriteLine(
+                Printable.Of($"no hook and no workflow: the folder lies in the repository {above}, which looks for its own")
+            );
             return;
         }
 
         terminal.Out.WriteLine("to check every commit: git config core.hooksPath .githooks");
         if (source.Length == 0)
         {
-            terminal.Out.WriteLine($"for the workflow: write the owner/name of the repository that holds the program into PROGRAM of {CollectionFiles.Workflow}");
+            terminal.Out.WriteLine(
+                $"for the workflow: write the owner/name of the repository that holds the program into PROGRAM of {CollectionFiles.Workflow}"
+            );
         }
     }
 
     private static bool IsRepository(string text) =>
-        text.Split('/') is [{ Length: > 0 } owner, { Length: > 0 } called] && (owner + called).All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_' or '.') && char.IsAsciiLetterOrDigit(owner[0]);
+        text.Split('/') is [{ Length: > 0 } owner, { Length: > 0 } called]
+        && (owner + called).All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_' or '.')
+        && char.IsAsciiLetterOrDigit(owner[0]);
 
     // The folder of a repository that lies further up; a repository of the collection's own is not one.
     private static string? RepositoryAbove(string root)

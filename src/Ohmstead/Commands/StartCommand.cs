@@ -5,21 +5,23 @@ namespace Ohmstead.Commands;
 /// <summary>Starts what a person would otherwise type: a collection, a board, a design, a parts list.</summary>
 internal sealed class StartCommand(Terminal terminal)
 {
-    public Command Build() => new(
-        "start",
-        """
-        Start a collection, a board, a design or a parts list: nobody types what is known already.
+    public Command Build() =>
+        new(
+            "start",
+            """
+            Start a collection, a board, a design or a parts list: nobody types what is known already.
 
-        Examples:
-          ohmstead start collection lighthouse --name "Fog signal electronics of the old light"
-          ohmstead start board SP-0021 --design bench-supply
-          ohmstead start design pulse-shaper --from SP-0019
-          ohmstead start parts list.csv --design bench-supply --trial
-        """)
-    {
-        new StartCollectionCommand(terminal).Build(),
-        new StartBoardCommand(terminal).Build(),
-        new StartDesignCommand(terminal).Build(),
-        new StartPartsCommand(terminal).Build(),
-    };
+            Examples:
+              ohmstead start collection lighthouse --name "Fog signal electronics of the old light"
+              ohmstead start board SP-0021 --design bench-supply
+              ohmstead start design pulse-shaper --from SP-0019
+              ohmstead start parts list.csv --design bench-supply --trial
+            """
+        )
+        {
+            new StartCollectionCommand(terminal).Build(),
+            new StartBoardCommand(terminal).Build(),
+            new StartDesignCommand(terminal).Build(),
+            new StartPartsCommand(terminal).Build(),
+        };
 }

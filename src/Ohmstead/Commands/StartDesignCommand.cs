@@ -17,8 +17,17 @@ namespace Ohmstead.Commands;
 internal sealed class StartDesignCommand(Terminal terminal)
 {
     private readonly Argument<string> name = new("NAME") { Description = "The name of the new design, such as pulse-shaper." };
-    private readonly Option<string> from = new("--from") { Description = "The board whose parts, points and hazards become the design's.", HelpName = "BOARD", Required = true };
-    private readonly Option<string?> title = new("--name") { Description = "What it is; the board's title when not given.", HelpName = "TEXT" };
+    private readonly Option<string> from = new("--from")
+    {
+        Description = "The board whose parts, points and hazards become the design's.",
+        HelpName = "BOARD",
+        Required = true,
+    };
+    private readonly Option<string?> title = new("--name")
+    {
+        Description = "What it is; the board's title when not given.",
+        HelpName = "TEXT",
+    };
     private readonly Option<bool> trial = new("--trial", "--dry") { Description = "Say what would be moved, and write nothing." };
     private readonly SharedOptions shared = new();
 
@@ -33,12 +42,23 @@ internal sealed class StartDesignCommand(Terminal terminal)
             Examples:
               ohmstead start design pulse-shaper --from SP-0019
               ohmstead start design pulse-shaper --from SP-0019 --name "Wind pulse shaper" --trial
-            """)
-        { name, from, title, trial, shared.Folder, shared.AsOf };
+            """
+        )
+        {
+            name,
+            from,
+            title,
+            trial,
+            shared.Folder,
+            shared.AsOf,
+        };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } run || SharedOptions.OpenBoards(parsed.GetValue(shared.Folder)!, terminal.Error) is not { } files
-                || BoardFinder.Find(files.Root, parsed.GetValue(from)!, run, terminal.Error) is not { } board)
+            if (
+                shared.Read(parsed, terminal.Error) is not { } run
+                || SharedOptions.OpenBoards(parsed.GetValue(shared.Folder)!, terminal.Error) is not { } files
+                || BoardFinder.Find(files.Root, parsed.GetValue(from)!, run, terminal.Error) is not { } board
+            )
             {
                 return ExitCode.Usage;
             }
@@ -49,9 +69,14 @@ internal sealed class StartDesignCommand(Terminal terminal)
         return command;
     }
 
-    private static string? Taken(string wanted, CollectionFolder files) => NameRules.Fault(wanted) is { } problem ? $"'{wanted}' cannot be the name of a design: {problem}"
-        : files.Designs.FirstOrDefault(path => Appearance.Of(Path.GetFileNameWithoutExtension(path)).Equals(Appearance.Of(wanted), StringComparison.OrdinalIgnoreCase)) is { } there
-            ? $"there is {there}, which is '{wanted}' or can be taken for it" : null;
+    private static string? Taken(string wanted, CollectionFolder files) =>
+        NameRules.Fault(wanted) is { } problem ? $"'{wanted}' cannot be the name of a design: {problem}"
+        : files.Designs.FirstOrDefault(path =>
+            Appearance.Of(Path.GetFileNameWithoutExtension(path)).Equals(Appearance.Of(wanted), StringComparison.OrdinalIgnoreCase)
+        )
+            is { } there
+            ? $"there is {there}, which is '{wanted}' or can be taken for it"
+        : null;
 
     private int Split(ParseResult parsed, FoundBoard board, string wanted, RunOptions run)
     {
@@ -65,8 +90,16 @@ internal sealed class StartDesignCommand(Terminal terminal)
                 return (null, Refuse($"{path} holds what cannot be read; mend it first, 'check' says where", null, ExitCode.Findings));
             }
 
-            var remark = File.Exists(board.Files.Full("schema/design.schema.json")) ? "yaml-language-server: $schema=../schema/design.schema.json" : null;
-            var split = DesignSplitter.Split(editor, wanted, parsed.GetValue(title) ?? board.Assessment.Board.Title.Value, remark, new YamlNodeReader());
+            var remark = File.Exists(board.Files.Full("schema/design.schema.json"))
+                ? "yaml-language-server: $schema=../schema/design.schema.json"
+                : null;
+            var split = DesignSplitter.Split(
+                editor,
+                wanted,
+                parsed.GetValue(title) ?? board.Assessment.Board.Title.Value,
+                remark,
+                new YamlNodeReader()
+            );
             if (split.Refusal is { } refusal)
             {
                 return (null, Refuse($"{path}: {refusal.Message}", refusal.NextStep, ExitCode.Findings));
@@ -95,7 +128,12 @@ internal sealed class StartDesignCommand(Terminal terminal)
         var path = board.Assessment.Board.Path;
         var (before, found) = Judge(board.Files, run);
         var (after, result) = Judge(
-            board.Files.WithDesign(designPath), run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = split.Board!, [designPath] = split.Design! } });
+            board.Files.WithDesign(designPath),
+            run with
+            {
+                Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = split.Board!, [designPath] = split.Design! },
+            }
+        );
         if (!JudgedFiles.AreSound(terminal, found, result, [path, designPath]))
         {
             return false;
@@ -113,7 +151,14 @@ internal sealed class StartDesignCommand(Terminal terminal)
     private void Tell(bool isTrial, string path, string designPath, string wanted, DesignSplit split)
     {
         var (made, named) = isTrial ? ("would be written", "would name") : ("written", "names");
-        terminal.Out.WriteLine(Printable.Of(string.Create(CultureInfo.InvariantCulture, $"{designPath}: {made}, {split.Parts} parts, {split.Points} points, {split.Hazards} hazards")));
+        terminal.Out.WriteLine(
+            Printable.Of(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{designPath}: {made}, {split.Parts} parts, {split.Points} points, {split.Hazards} hazards"
+                )
+            )
+        );
         terminal.Out.WriteLine(Printable.Of($"{path}: {named} the design '{wanted}'; every verdict stays what it was"));
         if (split.Kept.Count > 0)
         {

@@ -16,9 +16,16 @@ internal sealed class StartPartsCommand(Terminal terminal)
 {
     private const int MostTold = 40;
 
-    private readonly Argument<string> list = new("FILE") { Description = "The table: separated by commas, semicolons or tabs, with headings, in UTF-8." };
+    private readonly Argument<string> list = new("FILE")
+    {
+        Description = "The table: separated by commas, semicolons or tabs, with headings, in UTF-8.",
+    };
     private readonly Option<string?> design = new("--design") { Description = "The design that the parts belong to.", HelpName = "NAME" };
-    private readonly Option<string?> board = new("--board") { Description = "The board that the parts belong to, where it has no design.", HelpName = "NUMBER" };
+    private readonly Option<string?> board = new("--board")
+    {
+        Description = "The board that the parts belong to, where it has no design.",
+        HelpName = "NUMBER",
+    };
     private readonly Option<bool> trial = new("--trial", "--dry") { Description = "Show what would be written, and write nothing." };
     private readonly StartPartsOptions pairs = new();
     private readonly SharedOptions shared = new();
@@ -35,11 +42,25 @@ internal sealed class StartPartsCommand(Terminal terminal)
             Examples:
               ohmstead start parts list.csv --design bench-supply --trial
               ohmstead start parts list.csv --board SP-0019 --columns "ref=Designator,value=Val" --kind "R=carbon film resistor" --unit R=ohm
-            """)
-        { list, design, board, pairs.Columns, pairs.Kinds, pairs.Units, trial, shared.Folder, shared.AsOf };
-        command.SetAction(parsed => shared.Read(parsed, terminal.Error) is { } run && SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is { } files
-            ? Start(parsed, files, run)
-            : ExitCode.Usage);
+            """
+        )
+        {
+            list,
+            design,
+            board,
+            pairs.Columns,
+            pairs.Kinds,
+            pairs.Units,
+            trial,
+            shared.Folder,
+            shared.AsOf,
+        };
+        command.SetAction(parsed =>
+            shared.Read(parsed, terminal.Error) is { } run
+            && SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is { } files
+                ? Start(parsed, files, run)
+                : ExitCode.Usage
+        );
         return command;
     }
 
@@ -63,7 +84,13 @@ internal sealed class StartPartsCommand(Terminal terminal)
             return Refuse($"{parsed.GetValue(list)}: {fault}", next);
         }
 
-        return (toDesign is null ? ListTarget.Board(files, toBoard!, run, terminal.Error) : ListTarget.Design(files, toDesign, run, terminal.Error)) is { } target
+        return
+            (
+                toDesign is null
+                    ? ListTarget.Board(files, toBoard!, run, terminal.Error)
+                    : ListTarget.Design(files, toDesign, run, terminal.Error)
+            )
+                is { } target
             ? Take(parsed, table, plan, target, run)
             : ExitCode.Usage;
     }
@@ -73,7 +100,11 @@ internal sealed class StartPartsCommand(Terminal terminal)
     {
         if (table.Rows.Count == 0)
         {
-            return (null, table.Faults.Count > 0 ? $"{table.Faults[0].Place}: {table.Faults[0].Message}" : "there is no row in it", table.Faults.Count > 0 ? table.Faults[0].NextStep : null);
+            return (
+                null,
+                table.Faults.Count > 0 ? $"{table.Faults[0].Place}: {table.Faults[0].Message}" : "there is no row in it",
+                table.Faults.Count > 0 ? table.Faults[0].NextStep : null
+            );
         }
 
         var plans = table.Rows.Take(20).Select(row => ColumnPlan.For(row, said)).ToArray();
@@ -84,8 +115,9 @@ internal sealed class StartPartsCommand(Terminal terminal)
     private int Take(ParseResult parsed, CsvTable table, ColumnPlan plan, ListTarget target, RunOptions run)
     {
         terminal.Out.WriteLine(Printable.Of(plan.InWords()));
-        var choices = new ListChoices(
-            parsed.GetValue(pairs.Kinds)!, parsed.GetValue(pairs.Units)!, reference => target.Known.GetValueOrDefault(reference)?.Part.Values.Kind.Value);
+        var choices = new ListChoices(parsed.GetValue(pairs.Kinds)!, parsed.GetValue(pairs.Units)!, reference =>
+            target.Known.GetValueOrDefault(reference)?.Part.Values.Kind.Value
+        );
         var read = PartsListReader.Read(table, plan, choices);
         var compared = ListComparison.Of(read.Parts, target.Known);
         var against = read.Contradictions.Concat(compared.Conflicts).OrderBy(one => one.Line).ToArray();
@@ -99,7 +131,8 @@ internal sealed class StartPartsCommand(Terminal terminal)
         var left = read.Faults.Concat(compared.Alike).OrderBy(one => one.Line).ThenBy(one => one.Column).ToArray();
         Tell(parsed.GetValue(list)!, left);
         Tell(read.Undecided);
-        var exit = compared.New.Count == 0 ? ExitCode.Clean : Write(target, [.. compared.New.Select(PartLine.Of)], parsed.GetValue(trial), run);
+        var exit =
+            compared.New.Count == 0 ? ExitCode.Clean : Write(target, [.. compared.New.Select(PartLine.Of)], parsed.GetValue(trial), run);
         if (exit != ExitCode.Clean)
         {
             return exit;
@@ -133,7 +166,9 @@ internal sealed class StartPartsCommand(Terminal terminal)
             terminal.Out.WriteLine(Printable.Of($"  - {item}"));
         }
 
-        terminal.Out.WriteLine(Printable.Of(string.Create(CultureInfo.InvariantCulture, $"{path}: {(isTrial ? "would add" : "added")} {items.Count} parts")));
+        terminal.Out.WriteLine(
+            Printable.Of(string.Create(CultureInfo.InvariantCulture, $"{path}: {(isTrial ? "would add" : "added")} {items.Count} parts"))
+        );
     }
 
     private (string? Text, int Exit) Changed(ListTarget target, IReadOnlyList<string> items, RunOptions run, string text)
@@ -149,7 +184,13 @@ internal sealed class StartPartsCommand(Terminal terminal)
             return (null, Refuse($"{target.Path}: {outcome.Refusal!.Message}", outcome.Refusal.NextStep, ExitCode.Findings));
         }
 
-        var after = new CollectionRun(target.Files, run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [target.Path] = changed } }).Run();
+        var after = new CollectionRun(
+            target.Files,
+            run with
+            {
+                Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [target.Path] = changed },
+            }
+        ).Run();
         return JudgedFiles.AreSound(terminal, target.Before, after, [target.Path]) ? (changed, ExitCode.Clean) : (null, ExitCode.Findings);
     }
 
@@ -175,9 +216,17 @@ internal sealed class StartPartsCommand(Terminal terminal)
         foreach (var (letters, references) in undecided)
         {
             var candidates = ClassLetter.Candidates(letters);
-            var some = string.Join(", ", references.Take(12)) + (references.Count > 12 ? string.Create(CultureInfo.InvariantCulture, $" and {references.Count - 12} more") : string.Empty);
+            var some =
+                string.Join(", ", references.Take(12))
+                + (
+                    references.Count > 12 ? string.Create(CultureInfo.InvariantCulture, $" and {references.Count - 12} more") : string.Empty
+                );
             terminal.Error.WriteLine(Printable.Of($"left out, since '{letters}' does not say which kind of part it is: {some}"));
-            terminal.Error.WriteLine(Printable.Of($"  = --kind \"{(letters.Length > 0 ? letters : references[0])}={candidates[0]}\", or one of: {string.Join(", ", candidates)}"));
+            terminal.Error.WriteLine(
+                Printable.Of(
+                    $"  = --kind \"{(letters.Length > 0 ? letters : references[0])}={candidates[0]}\", or one of: {string.Join(", ", candidates)}"
+                )
+            );
         }
     }
 
@@ -195,7 +244,14 @@ internal sealed class StartPartsCommand(Terminal terminal)
 
         if (left + undecided > 0)
         {
-            terminal.Out.WriteLine(Printable.Of(string.Create(CultureInfo.InvariantCulture, $"  left out: {left} lines not understood, {undecided} parts of unknown kind; the same list can be taken again, {path} then gets the rest")));
+            terminal.Out.WriteLine(
+                Printable.Of(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"  left out: {left} lines not understood, {undecided} parts of unknown kind; the same list can be taken again, {path} then gets the rest"
+                    )
+                )
+            );
         }
     }
 

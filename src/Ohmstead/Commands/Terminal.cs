@@ -34,9 +34,12 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
         var output = streams.HasOut ? Console.OpenStandardOutput() : new ClosedOutput();
         return new(
             new StreamWriter(output, utf8, 32 << 10) { AutoFlush = false, NewLine = "\n" },
-            streams.HasError ? new StreamWriter(Console.OpenStandardError(), utf8, 1 << 10) { AutoFlush = true, NewLine = "\n" } : TextWriter.Null,
+            streams.HasError
+                ? new StreamWriter(Console.OpenStandardError(), utf8, 1 << 10) { AutoFlush = true, NewLine = "\n" }
+                : TextWriter.Null,
             streams.HasError && !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("CI") is null or "",
-            streams.HasIn ? new StreamReader(Console.OpenStandardInput(), utf8, detectEncodingFromByteOrderMarks: false, 1 << 10) : null)
+            streams.HasIn ? new StreamReader(Console.OpenStandardInput(), utf8, detectEncodingFromByteOrderMarks: false, 1 << 10) : null
+        )
         {
             Width = !streams.HasOut || Console.IsOutputRedirected ? Usual : Math.Clamp(Console.WindowWidth, 40, Usual),
         };
@@ -59,8 +62,6 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
         {
             writer.Dispose();
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException) { }
     }
 }

@@ -11,10 +11,20 @@ internal sealed class TidyCommand(Terminal terminal, Interruption interruption)
 {
     public Command Build()
     {
-        var paths = new Argument<string[]>("PATH") { Description = "Collections' folders, or files of them; this folder when not given.", DefaultValueFactory = _ => ["."] };
-        var check = new Option<bool>("--check") { Description = "Write nothing; list the files that are not tidy, and end with 1 when there is one." };
+        var paths = new Argument<string[]>("PATH")
+        {
+            Description = "Collections' folders, or files of them; this folder when not given.",
+            DefaultValueFactory = _ => ["."],
+        };
+        var check = new Option<bool>("--check")
+        {
+            Description = "Write nothing; list the files that are not tidy, and end with 1 when there is one.",
+        };
         var diff = new Option<bool>("--diff") { Description = "Write nothing; show what would change." };
-        var verdicts = new Option<bool>("--verdicts") { Description = "Also write the computed verdict beside each reading and proof that is judged, and mend those that disagree." };
+        var verdicts = new Option<bool>("--verdicts")
+        {
+            Description = "Also write the computed verdict beside each reading and proof that is judged, and mend those that disagree.",
+        };
         var shared = new SharedOptions();
         var command = new Command(
             "tidy",
@@ -27,9 +37,14 @@ internal sealed class TidyCommand(Terminal terminal, Interruption interruption)
               ohmstead tidy records --check              only say which are not tidy
               ohmstead tidy records --diff               only show what would change
               ohmstead tidy records --verdicts           also write the verdicts, for readers without the program
-            """)
+            """
+        )
         {
-            paths, check, diff, verdicts, shared.AsOf,
+            paths,
+            check,
+            diff,
+            verdicts,
+            shared.AsOf,
         };
         command.SetAction(parsed =>
         {

@@ -27,29 +27,48 @@ internal sealed class WaitCommand(Terminal terminal)
               ohmstead wait SP-0007 "new pen motor belt" --order PO-12 --blocks "drift test"
               ohmstead wait SP-0007 "new pen motor belt" --over
             """,
-            what, order, blocks, over);
+            what,
+            order,
+            blocks,
+            over
+        );
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
-        {
-            var (text, today) = (parsed.GetValue(what)!, IsoDate.Text(run.Today));
-            var entry = new BenchEntry(terminal, run);
-            if (!parsed.GetValue(over))
             {
-                var item = FlowText.Mapping([("since", today), ("for", text), ("order", parsed.GetValue(order)), ("blocks", parsed.GetValue(blocks))]);
+                var (text, today) = (parsed.GetValue(what)!, IsoDate.Text(run.Today));
+                var entry = new BenchEntry(terminal, run);
+                if (!parsed.GetValue(over))
+                {
+                    var item = FlowText.Mapping([
+                        ("since", today),
+                        ("for", text),
+                        ("order", parsed.GetValue(order)),
+                        ("blocks", parsed.GetValue(blocks)),
+                    ]);
+                    return entry.Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor =>
+                        (
+                            parsed.GetValue(options.Sure) || !editor.Holds("waiting", item)
+                                ? editor.Append(FileShapes.Board, "waiting", item)
+                                : entry.Twice("the list of waits", item),
+                            item
+                        )
+                    );
+                }
+
+                var waits = board.Assessment.Board.Waiting;
+                var index = Enumerable.Range(0, waits.Length).LastOrDefault(i => waits[i].Until is null && waits[i].For.Value == text, -1);
+                if (index < 0)
+                {
+                    var open = string.Join(", ", waits.Where(wait => wait.Until is null).Select(wait => $"'{wait.For.Value}'"));
+                    terminal.Error.WriteLine(
+                        Printable.Of($"nothing waits for '{text}'" + (open.Length > 0 ? $"; open: {open}" : string.Empty))
+                    );
+                    return ExitCode.Usage;
+                }
+
                 return entry.Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor =>
-                    (parsed.GetValue(options.Sure) || !editor.Holds("waiting", item) ? editor.Append(FileShapes.Board, "waiting", item) : entry.Twice("the list of waits", item), item));
-            }
-
-            var waits = board.Assessment.Board.Waiting;
-            var index = Enumerable.Range(0, waits.Length).LastOrDefault(i => waits[i].Until is null && waits[i].For.Value == text, -1);
-            if (index < 0)
-            {
-                var open = string.Join(", ", waits.Where(wait => wait.Until is null).Select(wait => $"'{wait.For.Value}'"));
-                terminal.Error.WriteLine(Printable.Of($"nothing waits for '{text}'" + (open.Length > 0 ? $"; open: {open}" : string.Empty)));
-                return ExitCode.Usage;
-            }
-
-            return entry.Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor => (editor.Add("waiting", index, "until", today), $"until: {today}"));
-        }));
+                    (editor.Add("waiting", index, "until", today), $"until: {today}")
+                );
+            }));
         return command;
     }
 }

@@ -17,13 +17,34 @@ internal sealed class WhyCommand(Terminal terminal)
 {
     public Command Build()
     {
-        var board = new Argument<string>("BOARD") { CompletionSources = { Completions.Boards }, Description = "The number of the board, such as SP-0007, or the name of a lot in the drawer, such as L-012." };
-        var place = new Argument<string?>("PLACE") { CompletionSources = { Completions.Places }, Description = "A part or test point, such as C12; the whole board when not given.", DefaultValueFactory = _ => null };
-        var form = new Option<string>("--form") { Description = "How to write: text for people, json for programs.", DefaultValueFactory = _ => "text" };
+        var board = new Argument<string>("BOARD")
+        {
+            CompletionSources = { Completions.Boards },
+            Description = "The number of the board, such as SP-0007, or the name of a lot in the drawer, such as L-012.",
+        };
+        var place = new Argument<string?>("PLACE")
+        {
+            CompletionSources = { Completions.Places },
+            Description = "A part or test point, such as C12; the whole board when not given.",
+            DefaultValueFactory = _ => null,
+        };
+        var form = new Option<string>("--form")
+        {
+            Description = "How to write: text for people, json for programs.",
+            DefaultValueFactory = _ => "text",
+        };
         form.AcceptOnlyFromAmong("text", "json");
         var all = new Option<bool>("--all") { Description = "Tell every entry that meets something, where a board has many of a kind." };
         var shared = new SharedOptions();
-        var command = new Command("why", "Tell why a board may be switched on, or a part, a point or a lot is judged as it is.") { board, place, all, shared.Folder, form, shared.AsOf };
+        var command = new Command("why", "Tell why a board may be switched on, or a part, a point or a lot is judged as it is.")
+        {
+            board,
+            place,
+            all,
+            shared.Folder,
+            form,
+            shared.AsOf,
+        };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -89,7 +110,11 @@ internal sealed class WhyCommand(Terminal terminal)
 
     private int Tell(BoardAssessment board, string at, DateOnly today)
     {
-        var readings = board.Readings.Where(reading => reading.Reading.Part?.Value == at || reading.Reading.Point?.Value == at || reading.Reading.Lot?.Value == at).ToArray();
+        var readings = board
+            .Readings.Where(reading =>
+                reading.Reading.Part?.Value == at || reading.Reading.Point?.Value == at || reading.Reading.Lot?.Value == at
+            )
+            .ToArray();
         var proofs = board.Proofs.Where(proof => proof.Proof.Point.Value == at).ToArray();
         string[] design = [.. WhyNotes.Design(board, at)];
         var life = board.Lives.FirstOrDefault(life => life.Reference == at);
@@ -97,35 +122,73 @@ internal sealed class WhyCommand(Terminal terminal)
         string[] stands = [.. WhyEvidence.At(board, at)];
         if (readings.Length == 0 && proofs.Length == 0 && design.Length == 0 && life is null && fit.Length == 0 && stands.Length == 0)
         {
-            var near = Nearest.To(at, board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value)));
-            terminal.Error.WriteLine(Nearest.Told($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'", near == at ? null : near));
+            var near = Nearest.To(
+                at,
+                board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value))
+            );
+            terminal.Error.WriteLine(
+                Nearest.Told($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'", near == at ? null : near)
+            );
             return ExitCode.Usage;
         }
 
         if (board.Place(at) is { } known)
         {
-            Line($"{board.Board.Id.Value} {at}: {PartWords.Describe(known.Part.Values)}" + (known.Sitting is { } lot ? $"; since {known.FittedOn!.Date.Text} from lot {lot.Id.Value}: {PartWords.Describe(lot.Values)}" : string.Empty));
+            Line(
+                $"{board.Board.Id.Value} {at}: {PartWords.Describe(known.Part.Values)}"
+                    + (
+                        known.Sitting is { } lot
+                            ? $"; since {known.FittedOn!.Date.Text} from lot {lot.Id.Value}: {PartWords.Describe(lot.Values)}"
+                            : string.Empty
+                    )
+            );
         }
 
         Lines(design);
         foreach (var reading in readings)
         {
-            var how = string.Join(", ", new[] { reading.Reading.StateWord, reading.Lot is null ? null : "lot " + reading.Lot.Id.Value, reading.Reading.Circuit is null ? null : reading.Reading.Circuit.Text + " of circuit", reading.Reading.Frequency?.Text }.OfType<string>()).Replace("in of circuit", "in circuit", StringComparison.Ordinal);
-            Line($"{reading.Visit.Date.Text} ({how}) {board.Board.Path}:{reading.Reading.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
+            var how = string.Join(
+                    ", ",
+                    new[]
+                    {
+                        reading.Reading.StateWord,
+                        reading.Lot is null ? null : "lot " + reading.Lot.Id.Value,
+                        reading.Reading.Circuit is null ? null : reading.Reading.Circuit.Text + " of circuit",
+                        reading.Reading.Frequency?.Text,
+                    }.OfType<string>()
+                )
+                .Replace("in of circuit", "in circuit", StringComparison.Ordinal);
+            Line(
+                $"{reading.Visit.Date.Text} ({how}) {board.Board.Path}:{reading.Reading.Spot.Line.ToString(CultureInfo.InvariantCulture)}"
+            );
             if (reading.EmptiedOn is { } emptied)
             {
                 Line($"  judged against nothing: the place was empty since {emptied.Date.Text}");
             }
 
             Verdicts(reading.Verdicts);
-            Lines([.. WhyNotes.Test(reading.Reading.Result, reading.Reading.Method), .. WhyNotes.Of(board, reading).Select(note => note.Line)], "  ");
+            Lines(
+                [
+                    .. WhyNotes.Test(reading.Reading.Result, reading.Reading.Method),
+                    .. WhyNotes.Of(board, reading).Select(note => note.Line),
+                ],
+                "  "
+            );
         }
 
         foreach (var proof in proofs)
         {
-            Line($"{proof.Visit.Date.Text} (proof) {board.Board.Path}:{proof.Proof.Spot.Line.ToString(CultureInfo.InvariantCulture)}: {VerdictWords.Of(proof.Outcome)}");
+            Line(
+                $"{proof.Visit.Date.Text} (proof) {board.Board.Path}:{proof.Proof.Spot.Line.ToString(CultureInfo.InvariantCulture)}: {VerdictWords.Of(proof.Outcome)}"
+            );
             Verdicts(proof.Verdicts);
-            Lines(PointNotes.Of(board, proof).Concat(proof.Verdicts.Select(PartNotes.Frequency).OfType<WorkedNote>()).Select(note => note.Line), "  ");
+            Lines(
+                PointNotes
+                    .Of(board, proof)
+                    .Concat(proof.Verdicts.Select(PartNotes.Frequency).OfType<WorkedNote>())
+                    .Select(note => note.Line),
+                "  "
+            );
         }
 
         foreach (var line in fit.Concat(DriftLines.Of(board, at)))
@@ -169,7 +232,11 @@ internal sealed class WhyCommand(Terminal terminal)
 
             if (verdict.Margin is { } margin)
             {
-                Line(margin < 0 ? $"    beyond the limit by {VerdictWords.Share(margin)} of it" : $"    room to the limit: {(margin == 0 ? "none, exactly on it" : VerdictWords.Share(margin) + " of it")}");
+                Line(
+                    margin < 0
+                        ? $"    beyond the limit by {VerdictWords.Share(margin)} of it"
+                        : $"    room to the limit: {(margin == 0 ? "none, exactly on it" : VerdictWords.Share(margin) + " of it")}"
+                );
             }
 
             if (verdict.Probability is { } probability)
@@ -180,7 +247,9 @@ internal sealed class WhyCommand(Terminal terminal)
             Lines([.. WhyNotes.Rule(verdict), .. verdict.Remarks.Select(remark => remark.Text)], "    ");
             foreach (var (other, inside) in verdict.Others)
             {
-                Line($"    by the {VerdictWords.Of(other.Kind)} {VerdictWords.Range(other.Interval)} ({other.Origin}): {(inside ? "inside" : "outside")}");
+                Line(
+                    $"    by the {VerdictWords.Of(other.Kind)} {VerdictWords.Range(other.Interval)} ({other.Origin}): {(inside ? "inside" : "outside")}"
+                );
             }
         }
     }

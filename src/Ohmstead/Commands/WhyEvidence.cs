@@ -64,7 +64,10 @@ internal static class WhyEvidence
     private static string InShort(ImmutableArray<Obligation> met)
     {
         var last = met.Max(one => one.MetBy!.Day);
-        return string.Create(CultureInfo.InvariantCulture, $"{met.Length} met: {Places(met)}{(last is { } day ? $", the last on {IsoDate.Text(day)}" : string.Empty)}; --all tells each");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{met.Length} met: {Places(met)}{(last is { } day ? $", the last on {IsoDate.Text(day)}" : string.Empty)}; --all tells each"
+        );
     }
 
     // What meets several places in the same words on the same day is told once.
@@ -74,7 +77,10 @@ internal static class WhyEvidence
     private static string Where(IEnumerable<Obligation> met)
     {
         Evidence[] all = [.. met.Select(one => one.MetBy!)];
-        var lines = string.Join(", ", all.Select(by => by.Spot.Line).Distinct().Select(line => line.ToString(CultureInfo.InvariantCulture)));
+        var lines = string.Join(
+            ", ",
+            all.Select(by => by.Spot.Line).Distinct().Select(line => line.ToString(CultureInfo.InvariantCulture))
+        );
         return $"{(all[0].Day is { } day ? $", {IsoDate.Text(day)}" : string.Empty)}, {all[0].Path}:{lines}";
     }
 

@@ -24,8 +24,14 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
 
         var result = new CollectionRun(files, options with { ForStatistics = false }).Run();
         LotFitting[] fittings =
-            [.. result.Boards.SelectMany(board => board.Fittings).Where(fitted => fitted.Lot == name).Select(fitted => fitted.Fitting)];
-        Tell(LotStory.Of(result.Workshop, result.Workshop.Lots[name], fittings, options.Today), result.Workshop.StockFile!.Path, options.Today);
+        [
+            .. result.Boards.SelectMany(board => board.Fittings).Where(fitted => fitted.Lot == name).Select(fitted => fitted.Fitting),
+        ];
+        Tell(
+            LotStory.Of(result.Workshop, result.Workshop.Lots[name], fittings, options.Today),
+            result.Workshop.StockFile!.Path,
+            options.Today
+        );
         return true;
     }
 
@@ -33,14 +39,18 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
     {
         var lot = story.Lot;
         line($"{lot.Id.Value}: {PartWords.Describe(lot.Values)} {path}:{lot.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
-        line($"  came {lot.Received?.Text ?? "on a day not written"}{(lot.Order is { } order ? " under order " + order.Value : string.Empty)}, {Count(story)}");
+        line(
+            $"  came {lot.Received?.Text ?? "on a day not written"}{(lot.Order is { } order ? " under order " + order.Value : string.Empty)}, {Count(story)}"
+        );
         Readings(story, path);
         Scrapped(story, path);
         Age(story, today);
         Plan(story, today);
         foreach (var fitting in story.Fittings)
         {
-            line($"fitted {IsoDate.Text(fitting.Date)}: {fitting.Board} {fitting.Reference}{(fitting.IsThere ? string.Empty : ", no longer there")}");
+            line(
+                $"fitted {IsoDate.Text(fitting.Date)}: {fitting.Board} {fitting.Reference}{(fitting.IsThere ? string.Empty : ", no longer there")}"
+            );
         }
 
         if (lot.Values.Note is { } note)
@@ -49,17 +59,24 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
         }
     }
 
-    private static string Count(LotStory story) => story.Lot.Quantity is not { } came
-        ? string.Create(CultureInfo.InvariantCulture, $"how many is not written, {story.Fittings.Count} fitted{Binned(story)}")
-        : string.Create(CultureInfo.InvariantCulture, $"{came.Value} of them, {story.Fittings.Count} fitted{Binned(story)}, {story.Left} left");
+    private static string Count(LotStory story) =>
+        story.Lot.Quantity is not { } came
+            ? string.Create(CultureInfo.InvariantCulture, $"how many is not written, {story.Fittings.Count} fitted{Binned(story)}")
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"{came.Value} of them, {story.Fittings.Count} fitted{Binned(story)}, {story.Left} left"
+            );
 
-    private static string Binned(LotStory story) => story.Pieces.Scrapped == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {story.Pieces.Scrapped} scrapped");
+    private static string Binned(LotStory story) =>
+        story.Pieces.Scrapped == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {story.Pieces.Scrapped} scrapped");
 
     private void Scrapped(LotStory story, string path)
     {
         foreach (var (visit, scrap) in story.Scraps)
         {
-            line($"{visit.Date.Text} (scrapped) {scrap.Count.Text}{(scrap.Piece is { } piece ? ", piece " + piece.Value : string.Empty)}: {scrap.Because.Value} {path}:{scrap.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
+            line(
+                $"{visit.Date.Text} (scrapped) {scrap.Count.Text}{(scrap.Piece is { } piece ? ", piece " + piece.Value : string.Empty)}: {scrap.Because.Value} {path}:{scrap.Spot.Line.ToString(CultureInfo.InvariantCulture)}"
+            );
         }
 
         if (story.Pieces.ShareInWords is { } share)
@@ -72,7 +89,9 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
     {
         foreach (var reading in story.Incoming)
         {
-            var how = (reading.Reading.Frequency is { } frequency ? $"incoming, {frequency.Text}" : "incoming") + (reading.Reading.Piece is { } piece ? ", piece " + piece.Value : string.Empty);
+            var how =
+                (reading.Reading.Frequency is { } frequency ? $"incoming, {frequency.Text}" : "incoming")
+                + (reading.Reading.Piece is { } piece ? ", piece " + piece.Value : string.Empty);
             line($"{reading.Visit.Date.Text} ({how}) {path}:{reading.Reading.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
             verdicts(reading.Verdicts);
         }
@@ -109,7 +128,9 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
 
         if (story.Shelf is { } shelf)
         {
-            line($"shelf life: {shelf.LifeWords}, {shelf.SinceWords}: until {IsoDate.Text(shelf.Due)}{(shelf.IsOverOn(today) ? ", over" : string.Empty)}");
+            line(
+                $"shelf life: {shelf.LifeWords}, {shelf.SinceWords}: until {IsoDate.Text(shelf.Due)}{(shelf.IsOverOn(today) ? ", over" : string.Empty)}"
+            );
         }
     }
 
@@ -128,12 +149,20 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
 
         line("forming again, one part at a time:");
         line($"    {plan.ForParts}");
-        line(string.Create(
-            CultureInfo.InvariantCulture,
-            $"    through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass {plan.WorstMilliamperes:0.0} mA should the part be shorted"));
+        line(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"    through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass {plan.WorstMilliamperes:0.0} mA should the part be shorted"
+            )
+        );
         for (var step = 0; step < plan.Steps.Count; step++)
         {
-            line(string.Create(CultureInfo.InvariantCulture, $"    {step + 1}. {plan.Steps[step].Do}{(plan.Steps[step].Source == plan.Source ? string.Empty : " (common practice)")}"));
+            line(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"    {step + 1}. {plan.Steps[step].Do}{(plan.Steps[step].Source == plan.Source ? string.Empty : " (common practice)")}"
+                )
+            );
         }
 
         line($"    give up when {string.Join(", or ", plan.StopWhen)} (common practice)");

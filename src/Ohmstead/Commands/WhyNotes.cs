@@ -17,7 +17,9 @@ internal static class WhyNotes
         foreach (var assessed in board.Hazards)
         {
             var hazard = assessed.Hazard;
-            yield return $"  caution, {hazard.Kind.Text}" + (hazard.At is { } at ? $" at {at.Value}" : string.Empty) + (assessed.MadeSafe is { } visit ? $": made safe on {visit.Date.Text}" : string.Empty);
+            yield return $"  caution, {hazard.Kind.Text}"
+                + (hazard.At is { } at ? $" at {at.Value}" : string.Empty)
+                + (assessed.MadeSafe is { } visit ? $": made safe on {visit.Date.Text}" : string.Empty);
             if (assessed.MadeSafe is not null)
             {
                 continue;
@@ -38,14 +40,27 @@ internal static class WhyNotes
 
     /// <summary>What follows for a point, or for a fuse, from the design alone.</summary>
     internal static IEnumerable<string> Design(BoardAssessment board, string at) =>
-        board.Points.Where(point => point.Name.Value == at).SelectMany(point => PointNotes.OfDesign(board, point))
+        board
+            .Points.Where(point => point.Name.Value == at)
+            .SelectMany(point => PointNotes.OfDesign(board, point))
             .Concat(board.Place(at) is { IsEmpty: false } place ? FuseNotes.Of(place.Values) : [])
             .Select(note => note.Line);
 
     /// <summary>What follows from a reading beside its verdicts.</summary>
     internal static IEnumerable<WorkedNote> Of(BoardAssessment board, AssessedReading reading) =>
-        PointNotes.Of(board, reading).Concat(reading.Verdicts.SelectMany(verdict =>
-            (WorkedNote[])[.. PartNotes.Of(board, reading, verdict), .. WearNotes.Of(reading, verdict), .. WindingNotes.Of(board, reading, verdict), .. RepeatNotes.Of(board, reading, verdict)]));
+        PointNotes
+            .Of(board, reading)
+            .Concat(
+                reading.Verdicts.SelectMany(verdict =>
+                    (WorkedNote[])
+                        [
+                            .. PartNotes.Of(board, reading, verdict),
+                            .. WearNotes.Of(reading, verdict),
+                            .. WindingNotes.Of(board, reading, verdict),
+                            .. RepeatNotes.Of(board, reading, verdict),
+                        ]
+                )
+            );
 
     /// <summary>By which rule a verdict was decided, and with what uncertainty; nothing when the uncertainty is not known.</summary>
     internal static IEnumerable<string> Rule(Verdict verdict)
@@ -65,7 +80,8 @@ internal static class WhyNotes
         }
     }
 
-    private static string Above(IReadOnlyList<string> limits) => $"above these limits in standards, which are no permissions: {string.Join("; ", limits)}";
+    private static string Above(IReadOnlyList<string> limits) =>
+        $"above these limits in standards, which are no permissions: {string.Join("; ", limits)}";
 
     private static IEnumerable<string> Of(AssessedHazard assessed, bool isFirst)
     {

@@ -15,23 +15,32 @@ internal sealed class WorkCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
     private readonly Argument<string> did = EntryOptions.OneOf("DID", "What was done", Vocabulary.Works);
-    private readonly Argument<string?> place =
-        new("PLACE") { CompletionSources = { Completions.Places },
-            Description = "The part, or the place on the board; the whole board when not given.", DefaultValueFactory = _ => null };
+    private readonly Argument<string?> place = new("PLACE")
+    {
+        CompletionSources = { Completions.Places },
+        Description = "The part, or the place on the board; the whole board when not given.",
+        DefaultValueFactory = _ => null,
+    };
     private readonly Option<string?> lot = new("--lot") { Description = "The lot that the new part came from." };
-    private readonly Option<string[]> newPart =
-        new("--new-part") { Description = "What was put in, where it came from no lot: its kind, then what is printed on it.",
-            AllowMultipleArgumentsPerToken = true };
-    private readonly Option<string[]> polarity =
-        new("--polarity") { Description = "How the right way round was established, once for each way: "
-            + string.Join(", ", Vocabulary.PolarityWays) + ".", AllowMultipleArgumentsPerToken = false };
+    private readonly Option<string[]> newPart = new("--new-part")
+    {
+        Description = "What was put in, where it came from no lot: its kind, then what is printed on it.",
+        AllowMultipleArgumentsPerToken = true,
+    };
+    private readonly Option<string[]> polarity = new("--polarity")
+    {
+        Description = "How the right way round was established, once for each way: " + string.Join(", ", Vocabulary.PolarityWays) + ".",
+        AllowMultipleArgumentsPerToken = false,
+    };
     private readonly Option<string?> with = new("--with") { Description = "What it was done with." };
     private readonly Option<string?> dry = new("--dry") { Description = "How long it must dry before power, such as 24h." };
     private readonly Option<string?> kept = new("--kept") { Description = "Where the original part is kept." };
     private readonly Option<string?> hazard = new("--hazard") { Description = "The hazard that this work makes safe." };
     private readonly Option<string?> clears = new("--clears") { Description = "The place of the finding that this work answers." };
-    private readonly Option<bool> irreversible =
-        new("--irreversible") { Description = "The change cannot be undone: the keeper is asked first, then --sure is said." };
+    private readonly Option<bool> irreversible = new("--irreversible")
+    {
+        Description = "The change cannot be undone: the keeper is asked first, then --sure is said.",
+    };
 
     public Command Build()
     {
@@ -46,51 +55,62 @@ internal sealed class WorkCommand(Terminal terminal)
               ohmstead work SP-0007 washed --with isopropanol --dry 24h
               ohmstead work SP-0007 "made safe" C1 --hazard "charged capacitor" --with "10 kΩ 10 W on an insulated probe"
             """,
-            did, place, lot, newPart, polarity, with, dry, kept, hazard, clears, irreversible);
+            did,
+            place,
+            lot,
+            newPart,
+            polarity,
+            with,
+            dry,
+            kept,
+            hazard,
+            clears,
+            irreversible
+        );
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
-        {
-            if (parsed.GetValue(irreversible) && !parsed.GetValue(options.Sure))
             {
-                terminal.Error.WriteLine("this cannot be undone: ask the keeper, then enter it with --sure; nothing was written");
-                return ExitCode.Findings;
-            }
-
-            var (made, fault) = NewPart(parsed.GetValue(newPart) ?? []);
-            if (fault is not null)
-            {
-                terminal.Error.WriteLine(Printable.Of(fault));
-                return ExitCode.Usage;
-            }
-
-            var name = parsed.GetValue(place);
-            var isPart = name is not null && board.Assessment.Place(name) is not null;
-            var exit = options.Add(parsed, terminal, board, run, "work", _ =>
-            {
-                var said = new Dictionary<string, string?>(StringComparer.Ordinal)
+                if (parsed.GetValue(irreversible) && !parsed.GetValue(options.Sure))
                 {
-                    ["part"] = isPart ? Scalar(name) : null,
-                    ["at"] = isPart ? null : Scalar(name),
-                    ["did"] = Scalar(parsed.GetValue(did)),
-                    ["lot"] = Scalar(parsed.GetValue(lot)),
-                    ["new_part"] = made,
-                    ["polarity"] = parsed.GetValue(polarity) is { Length: > 0 } ways ? FlowText.List(ways) : null,
-                    ["with"] = Scalar(parsed.GetValue(with)),
-                    ["dry"] = Scalar(parsed.GetValue(dry)),
-                    ["kept"] = Scalar(parsed.GetValue(kept)),
-                    ["irreversible"] = parsed.GetValue(irreversible) ? "yes" : null,
-                    ["clears"] = Scalar(parsed.GetValue(clears)),
-                    ["hazard"] = Scalar(parsed.GetValue(hazard)),
-                    ["note"] = Scalar(parsed.GetValue(options.Note)),
-                };
-                return FlowText.MappingOf(BenchShape.Work.Keys.Select(key => (key.Name, said.GetValueOrDefault(key.Name))));
-            });
-            if (exit == ExitCode.Clean)
-            {
-                TellMethod(parsed.GetValue(did)!, parsed.GetValue(with), parsed.GetValue(dry));
-            }
+                    terminal.Error.WriteLine("this cannot be undone: ask the keeper, then enter it with --sure; nothing was written");
+                    return ExitCode.Findings;
+                }
 
-            return exit;
-        }));
+                var (made, fault) = NewPart(parsed.GetValue(newPart) ?? []);
+                if (fault is not null)
+                {
+                    terminal.Error.WriteLine(Printable.Of(fault));
+                    return ExitCode.Usage;
+                }
+
+                var name = parsed.GetValue(place);
+                var isPart = name is not null && board.Assessment.Place(name) is not null;
+                var exit = options.Add(parsed, terminal, board, run, "work", _ =>
+                {
+                    var said = new Dictionary<string, string?>(StringComparer.Ordinal)
+                    {
+                        ["part"] = isPart ? Scalar(name) : null,
+                        ["at"] = isPart ? null : Scalar(name),
+                        ["did"] = Scalar(parsed.GetValue(did)),
+                        ["lot"] = Scalar(parsed.GetValue(lot)),
+                        ["new_part"] = made,
+                        ["polarity"] = parsed.GetValue(polarity) is { Length: > 0 } ways ? FlowText.List(ways) : null,
+                        ["with"] = Scalar(parsed.GetValue(with)),
+                        ["dry"] = Scalar(parsed.GetValue(dry)),
+                        ["kept"] = Scalar(parsed.GetValue(kept)),
+                        ["irreversible"] = parsed.GetValue(irreversible) ? "yes" : null,
+                        ["clears"] = Scalar(parsed.GetValue(clears)),
+                        ["hazard"] = Scalar(parsed.GetValue(hazard)),
+                        ["note"] = Scalar(parsed.GetValue(options.Note)),
+                    };
+                    return FlowText.MappingOf(BenchShape.Work.Keys.Select(key => (key.Name, said.GetValueOrDefault(key.Name))));
+                });
+                if (exit == ExitCode.Clean)
+                {
+                    TellMethod(parsed.GetValue(did)!, parsed.GetValue(with), parsed.GetValue(dry));
+                }
+
+                return exit;
+            }));
         return command;
     }
 
@@ -104,15 +124,20 @@ internal sealed class WorkCommand(Terminal terminal)
         if (!Vocabulary.PartKinds.Contains(words[0], StringComparer.Ordinal))
         {
             return (
-                null, Nearest.Told(
+                null,
+                Nearest.Told(
                     $"'{words[0]}' is no kind of part: --new-part begins with the kind, such as \"aluminium electrolytic\" 470uF 20% 25V",
-                    Nearest.To(words[0], Vocabulary.PartKinds)));
+                    Nearest.To(words[0], Vocabulary.PartKinds)
+                )
+            );
         }
 
         var (values, fault) = SaidPart.Read(words[1..], PartShape.NewPart);
         var said = new Dictionary<string, string?>(values, StringComparer.Ordinal) { ["kind"] = words[0] };
-        return (fault is null ? FlowText.Mapping(PartShape.NewPart.Keys.Select(key => (key.Name, said.GetValueOrDefault(key.Name))))
-            : null, fault);
+        return (
+            fault is null ? FlowText.Mapping(PartShape.NewPart.Keys.Select(key => (key.Name, said.GetValueOrDefault(key.Name)))) : null,
+            fault
+        );
     }
 
     // What is usual for the way it was done, and what a wash needs before power.
@@ -124,13 +149,19 @@ internal sealed class WorkCommand(Terminal terminal)
             MethodCommand.Tell(terminal, method);
         }
 
-        if (drying is null && Vocabulary.Works.Means(done, out var kind)
-            && (kind is WorkKind.Washed || (kind is WorkKind.Cleaned && method is { MustDry: true })))
+        if (
+            drying is null
+            && Vocabulary.Works.Means(done, out var kind)
+            && (kind is WorkKind.Washed || (kind is WorkKind.Cleaned && method is { MustDry: true }))
+        )
         {
-            terminal.Out.WriteLine(string.Create(
-                CultureInfo.InvariantCulture,
-                $"  no drying time is written: {MethodCatalogue.DryAtRoomHours} h at room temperature is usual ('method drying'); --dry "
-                    + $"keeps a proof from being entered before it is over"));
+            terminal.Out.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"  no drying time is written: {MethodCatalogue.DryAtRoomHours} h at room temperature is usual ('method drying'); --dry "
+                        + $"keeps a proof from being entered before it is over"
+                )
+            );
         }
     }
 

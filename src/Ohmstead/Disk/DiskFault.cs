@@ -12,18 +12,23 @@ internal static class DiskFault
 
     /// <summary>A link where something was to be written, read or taken away.</summary>
     public static IOException Link(string path) =>
-        new($"'{path}' is a symbolic link, and nothing is done through one: put the file or the folder itself there, or take the link away");
+        new(
+            $"'{path}' is a symbolic link, and nothing is done through one: put the file or the folder itself there, or take the link away"
+        );
 
     /// <summary>Something else than was to be there.</summary>
     /// <param name="kind">What stands there.</param>
     /// <param name="wanted">What should.</param>
     /// <param name="path">Where.</param>
-    public static IOException Other(EntryKind kind, EntryKind wanted, string path) => kind switch
-    {
-        EntryKind.Link => Link(path),
-        EntryKind.Missing => new($"there is no '{path}'; it may have been taken away during the run"),
-        EntryKind.Folder => new($"'{path}' is a folder where a file is wanted; give it another name"),
-        EntryKind.File when wanted == EntryKind.Folder => new($"'{path}' is a file where a folder is wanted; give it another name"),
-        EntryKind.File or EntryKind.Other => new($"'{path}' is a pipe, a socket or a device; put {(wanted == EntryKind.Folder ? "a folder" : "an ordinary file")} there"),
-    };
+    public static IOException Other(EntryKind kind, EntryKind wanted, string path) =>
+        kind switch
+        {
+            EntryKind.Link => Link(path),
+            EntryKind.Missing => new($"there is no '{path}'; it may have been taken away during the run"),
+            EntryKind.Folder => new($"'{path}' is a folder where a file is wanted; give it another name"),
+            EntryKind.File when wanted == EntryKind.Folder => new($"'{path}' is a file where a folder is wanted; give it another name"),
+            EntryKind.File or EntryKind.Other => new(
+                $"'{path}' is a pipe, a socket or a device; put {(wanted == EntryKind.Folder ? "a folder" : "an ordinary file")} there"
+            ),
+        };
 }

@@ -30,7 +30,11 @@ internal static class FileBytes
     public static int Read(SafeFileHandle file, long at, int length, PageBuffer into)
     {
         var done = 0;
-        for (int read; done < length && (read = RandomAccess.Read(file, into.GetSpan(length - done)[..(length - done)], at + done)) > 0; done += read)
+        for (
+            int read;
+            done < length && (read = RandomAccess.Read(file, into.GetSpan(length - done)[..(length - done)], at + done)) > 0;
+            done += read
+        )
         {
             into.Advance(read);
         }

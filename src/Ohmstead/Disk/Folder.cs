@@ -11,7 +11,8 @@ internal abstract class Folder : IDisposable
 {
     /// <summary>Opens a folder.</summary>
     /// <param name="full">Its path, absolute. Links on it are followed: <see cref="FolderPath"/> decides how far they may be.</param>
-    public static Folder Open(string full) => OperatingSystem.IsLinux() || OperatingSystem.IsMacOS() ? HandleFolder.Of(full) : NamedFolder.Of(full);
+    public static Folder Open(string full) =>
+        OperatingSystem.IsLinux() || OperatingSystem.IsMacOS() ? HandleFolder.Of(full) : NamedFolder.Of(full);
 
     /// <summary>Its path as it was opened; for words, and to list it.</summary>
     public abstract string FullName { get; }
@@ -81,15 +82,14 @@ internal abstract class Folder : IDisposable
     public abstract bool TryLock();
 
     /// <summary>Lets go what of the lock would keep the folder from another name; elsewhere it lasts as long as the folder is open.</summary>
-    public virtual void Unlock()
-    {
-    }
+    public virtual void Unlock() { }
 
     /// <summary>Takes over the permissions of another folder, and its owner where that is allowed.</summary>
     public abstract void TakeOver(Entry other);
 
     /// <summary>The names in it. Each is looked up anew by whoever acts on it.</summary>
-    public IReadOnlyList<string> Names() => [.. Directory.EnumerateFileSystemEntries(FullName, "*", All).Select(path => Path.GetFileName(path))];
+    public IReadOnlyList<string> Names() =>
+        [.. Directory.EnumerateFileSystemEntries(FullName, "*", All).Select(path => Path.GetFileName(path))];
 
     /// <summary>Takes away a file, or a folder with all that is in it. Links are taken away themselves, and never followed.</summary>
     public void DeleteTree(string name)
@@ -122,9 +122,16 @@ internal abstract class Folder : IDisposable
     protected abstract void Dispose(bool disposing);
 
     /// <summary>A name is one word of a path: nothing leads out of the folder.</summary>
-    protected string At(string name) => name is "" or "." or ".." || name.AsSpan().IndexOfAny('/', '\0', Path.DirectorySeparatorChar) >= 0
-        ? throw new IOException($"'{name}' is no name of a file or folder")
-        : Path.Combine(FullName, name);
+    protected string At(string name) =>
+        name is "" or "." or ".." || name.AsSpan().IndexOfAny('/', '\0', Path.DirectorySeparatorChar) >= 0
+            ? throw new IOException($"'{name}' is no name of a file or folder")
+            : Path.Combine(FullName, name);
 
-    private static EnumerationOptions All => new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false, MatchType = MatchType.Simple };
+    private static EnumerationOptions All =>
+        new()
+        {
+            AttributesToSkip = FileAttributes.None,
+            IgnoreInaccessible = false,
+            MatchType = MatchType.Simple,
+        };
 }

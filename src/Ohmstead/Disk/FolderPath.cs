@@ -32,7 +32,8 @@ internal static class FolderPath
         foreach (var name in path.Split('/', Path.DirectorySeparatorChar).Where(name => name is not ("" or ".")))
         {
             using var above = folder;
-            folder = makes ? above.Make(name)
+            folder = makes
+                ? above.Make(name)
                 : above.Find(name) ?? throw DiskFault.Other(EntryKind.Missing, EntryKind.Folder, Path.Combine(above.FullName, name));
         }
 
@@ -70,6 +71,9 @@ internal static class FolderPath
         new[] { Environment.CurrentDirectory, collection is null ? null : Path.GetFullPath(collection) }
             .OfType<string>()
             .Select(Path.TrimEndingDirectorySeparator)
-            .Where(start => start != Path.GetPathRoot(start) && (full == start || full.StartsWith(start + Path.DirectorySeparatorChar, StringComparison.Ordinal)))
+            .Where(start =>
+                start != Path.GetPathRoot(start)
+                && (full == start || full.StartsWith(start + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+            )
             .MinBy(start => start.Length);
 }

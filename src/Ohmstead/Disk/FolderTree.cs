@@ -30,7 +30,9 @@ internal sealed class FolderTree(Folder root) : IDisposable
 
     /// <summary>Whether a path leads to a place below a folder, and nowhere else.</summary>
     public static bool IsInside(string path) =>
-        path.Length > 0 && !path.Contains('\\', StringComparison.Ordinal) && !path.Contains('\0', StringComparison.Ordinal)
+        path.Length > 0
+        && !path.Contains('\\', StringComparison.Ordinal)
+        && !path.Contains('\0', StringComparison.Ordinal)
         && path.Split('/').All(name => name is not ("" or "." or ".."));
 
     /// <summary>A place; null when a folder on the way is not there.</summary>

@@ -46,7 +46,8 @@ internal sealed class HandleFolder : Folder
     public static Entry FactsOf(SafeFileHandle file, string path)
     {
         Span<byte> facts = stackalloc byte[256];
-        var isDone = OperatingSystem.IsLinux() ? SystemCalls.LookOnLinux(file, string.Empty, SystemNumbers.WhatIsOpen, SystemNumbers.AllFacts, facts)
+        var isDone =
+            OperatingSystem.IsLinux() ? SystemCalls.LookOnLinux(file, string.Empty, SystemNumbers.WhatIsOpen, SystemNumbers.AllFacts, facts)
             : SystemNumbers.IsOldMac ? SystemCalls.LookAtOpenOnOldMac(file, facts)
             : SystemCalls.LookAtOpenOnMac(file, facts);
         return isDone == 0 ? Of(facts) : throw DiskFault.Of(Marshal.GetLastPInvokeError(), path);
@@ -57,7 +58,8 @@ internal sealed class HandleFolder : Folder
     {
         var full = At(name);
         Span<byte> facts = stackalloc byte[256];
-        var isDone = OperatingSystem.IsLinux() ? SystemCalls.LookOnLinux(handle, name, SystemNumbers.LinkItself, SystemNumbers.AllFacts, facts)
+        var isDone =
+            OperatingSystem.IsLinux() ? SystemCalls.LookOnLinux(handle, name, SystemNumbers.LinkItself, SystemNumbers.AllFacts, facts)
             : SystemNumbers.IsOldMac ? SystemCalls.LookOnOldMac(handle, name, facts, SystemNumbers.LinkItself)
             : SystemCalls.LookOnMac(handle, name, facts, SystemNumbers.LinkItself);
         if (isDone == 0)
@@ -112,9 +114,13 @@ internal sealed class HandleFolder : Folder
         var full = At(name);
         var flags = SystemNumbers.ReadAndWrite | SystemNumbers.New | SystemNumbers.NoLink | SystemNumbers.Close;
         int number;
-        while ((number = SystemNumbers.IsByStack
-            ? SystemCalls.OpenAtByStack(handle, name, flags, 0, 0, 0, 0, 0, FileMode)
-            : SystemCalls.OpenAt(handle, name, flags, FileMode)) < 0)
+        while (
+            (
+                number = SystemNumbers.IsByStack
+                    ? SystemCalls.OpenAtByStack(handle, name, flags, 0, 0, 0, 0, 0, FileMode)
+                    : SystemCalls.OpenAt(handle, name, flags, FileMode)
+            ) < 0
+        )
         {
             Unless(SystemNumbers.Interrupted, full);
         }
@@ -203,7 +209,8 @@ internal sealed class HandleFolder : Folder
         }
 
         var error = Marshal.GetLastPInvokeError();
-        return error is SystemNumbers.NotPermitted or SystemNumbers.OtherDisk or SystemNumbers.TooManyNames || SystemNumbers.IsUnknown(error)
+        return
+            error is SystemNumbers.NotPermitted or SystemNumbers.OtherDisk or SystemNumbers.TooManyNames || SystemNumbers.IsUnknown(error)
             ? false
             : throw DiskFault.Of(error, full);
     }
@@ -332,7 +339,8 @@ internal sealed class HandleFolder : Folder
                 0xA000 => EntryKind.Link,
                 _ => EntryKind.Other,
             },
-            (long)Eight(facts, isLinux ? 40 : 96))
+            (long)Eight(facts, isLinux ? 40 : 96)
+        )
         {
             Mode = mode & 0xFFF,
             Names = isLinux ? Four(facts, 16) : BinaryPrimitives.ReadUInt16LittleEndian(facts[6..]),

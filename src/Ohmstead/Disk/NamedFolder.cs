@@ -21,7 +21,9 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
 
     /// <summary>Opens a folder by its path.</summary>
     public static NamedFolder Of(string full) =>
-        Directory.Exists(full) ? new(full, null) : throw DiskFault.Other(File.Exists(full) ? EntryKind.File : EntryKind.Missing, EntryKind.Folder, full);
+        Directory.Exists(full)
+            ? new(full, null)
+            : throw DiskFault.Other(File.Exists(full) ? EntryKind.File : EntryKind.Missing, EntryKind.Folder, full);
 
     /// <inheritdoc/>
     public override Entry Look(string name)
@@ -35,12 +37,13 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
     }
 
     /// <inheritdoc/>
-    public override Folder? Find(string name) => Look(name).Kind switch
-    {
-        EntryKind.Missing => null,
-        EntryKind.Folder => new NamedFolder(At(name), this),
-        var other => throw DiskFault.Other(other, EntryKind.Folder, At(name)),
-    };
+    public override Folder? Find(string name) =>
+        Look(name).Kind switch
+        {
+            EntryKind.Missing => null,
+            EntryKind.Folder => new NamedFolder(At(name), this),
+            var other => throw DiskFault.Other(other, EntryKind.Folder, At(name)),
+        };
 
     /// <inheritdoc/>
     public override bool TryMake(string name)
@@ -59,12 +62,13 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
         Try(() => File.OpenHandle(Real(name), System.IO.FileMode.CreateNew, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete));
 
     /// <inheritdoc/>
-    public override SafeFileHandle? Read(string name) => Look(name).Kind switch
-    {
-        EntryKind.Missing => null,
-        EntryKind.File => Try(() => File.OpenHandle(Real(name), share: FileShare.ReadWrite | FileShare.Delete)),
-        var other => throw DiskFault.Other(other, EntryKind.File, At(name)),
-    };
+    public override SafeFileHandle? Read(string name) =>
+        Look(name).Kind switch
+        {
+            EntryKind.Missing => null,
+            EntryKind.File => Try(() => File.OpenHandle(Real(name), share: FileShare.ReadWrite | FileShare.Delete)),
+            var other => throw DiskFault.Other(other, EntryKind.File, At(name)),
+        };
 
     /// <inheritdoc/>
     public override void Rename(string name, Folder to, string newName) => Move(name, (NamedFolder)to, newName, replaces: true);
@@ -116,7 +120,14 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
     {
         try
         {
-            ours = new FileStream(Real(".ohmstead.lock"), System.IO.FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+            ours = new FileStream(
+                Real(".ohmstead.lock"),
+                System.IO.FileMode.OpenOrCreate,
+                FileAccess.ReadWrite,
+                FileShare.None,
+                1,
+                FileOptions.DeleteOnClose
+            );
             return true;
         }
         catch (Exception taken) when (taken is IOException or UnauthorizedAccessException)
@@ -173,11 +184,12 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
 
     private bool IsInside => above is not null;
 
-    private static void Try(Action act) => Try(() =>
-    {
-        act();
-        return 0;
-    });
+    private static void Try(Action act) =>
+        Try(() =>
+        {
+            act();
+            return 0;
+        });
 
     private static T Try<T>(Func<T> act)
     {

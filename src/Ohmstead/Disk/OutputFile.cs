@@ -36,12 +36,14 @@ internal sealed class OutputFile(string path, byte[] mark, string collection)
         WholeFile.Write(folder, Path.GetFileName(full), bytes, there);
     }
 
-    private string Refused => $"'{Printable.Of(path)}' is there, and this program did not write it: give another name, or say --over to write over it";
+    private string Refused =>
+        $"'{Printable.Of(path)}' is there, and this program did not write it: give another name, or say --over to write over it";
 
     private Folder FolderOf() => FolderPath.Open(Path.GetDirectoryName(full) ?? full, collection, makes: false);
 
     private Entry Look(Folder folder) =>
-        folder.Look(Path.GetFileName(full)) is { Kind: EntryKind.Missing or EntryKind.File } entry ? entry
+        folder.Look(Path.GetFileName(full)) is { Kind: EntryKind.Missing or EntryKind.File } entry
+            ? entry
             : throw DiskFault.Other(folder.Look(Path.GetFileName(full)).Kind, EntryKind.File, full);
 
     private bool IsOurs(Folder folder)

@@ -20,7 +20,16 @@ internal static partial class SystemCalls
     [LibraryImport(Library, EntryPoint = "openat", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     internal static partial int OpenAtByStack(
-        SafeFileHandle folder, string name, int flags, nint fourth, nint fifth, nint sixth, nint seventh, nint eighth, uint mode);
+        SafeFileHandle folder,
+        string name,
+        int flags,
+        nint fourth,
+        nint fifth,
+        nint sixth,
+        nint seventh,
+        nint eighth,
+        uint mode
+    );
 
     [LibraryImport(Library, EntryPoint = "mkdirat", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

@@ -19,10 +19,16 @@ internal static class SystemNumbers
     public static int Close { get; } = OperatingSystem.IsLinux() ? 0x80000 : 0x1000000;
 
     /// <summary>open: a folder or nothing.</summary>
-    public static int OnlyFolder { get; } = !OperatingSystem.IsLinux() ? 0x100000 : HasArmFlags ? 0x4000 : 0x10000;
+    public static int OnlyFolder { get; } =
+        !OperatingSystem.IsLinux() ? 0x100000
+        : HasArmFlags ? 0x4000
+        : 0x10000;
 
     /// <summary>open: no link.</summary>
-    public static int NoLink { get; } = !OperatingSystem.IsLinux() ? 0x100 : HasArmFlags ? 0x8000 : 0x20000;
+    public static int NoLink { get; } =
+        !OperatingSystem.IsLinux() ? 0x100
+        : HasArmFlags ? 0x8000
+        : 0x20000;
 
     /// <summary>open: made, and it must be new.</summary>
     public static int New { get; } = OperatingSystem.IsLinux() ? 0xC0 : 0xA00;
@@ -94,5 +100,6 @@ internal static class SystemNumbers
     public static bool IsClosed(int error) => error is NotAllowed or NotPermitted or ReadOnlyDisk;
 
     /// <summary>Whether the system or the disk says that it does not know how to do a thing at all.</summary>
-    public static bool IsUnknown(int error) => error == Invalid || error == (OperatingSystem.IsLinux() ? 95 : 45) || error == (OperatingSystem.IsLinux() ? 38 : 78);
+    public static bool IsUnknown(int error) =>
+        error == Invalid || error == (OperatingSystem.IsLinux() ? 95 : 45) || error == (OperatingSystem.IsLinux() ? 38 : 78);
 }

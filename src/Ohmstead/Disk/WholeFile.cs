@@ -60,9 +60,7 @@ internal static class WholeFile
         {
             folder.Delete(waiting);
         }
-        catch (IOException)
-        {
-        }
+        catch (IOException) { }
     }
 
     // Before anything is in it: a record that others may not read is not to be read while it waits.
@@ -73,11 +71,18 @@ internal static class WholeFile
             return;
         }
 
-        if (HandleFolder.FactsOf(file, full).Owner != old.Owner && SystemCalls.SetOwner(file, old.Owner.User, old.Owner.Group) != 0 && SystemCalls.User() == 0)
+        if (
+            HandleFolder.FactsOf(file, full).Owner != old.Owner
+            && SystemCalls.SetOwner(file, old.Owner.User, old.Owner.Group) != 0
+            && SystemCalls.User() == 0
+        )
         {
             // Others may give nothing away, and never could; the superuser must not take a person's record from them.
             var error = Marshal.GetLastPInvokeError();
-            throw new IOException($"the owner of '{full}' cannot be kept, so nothing was written: {Marshal.GetPInvokeErrorMessage(error)}", error);
+            throw new IOException(
+                $"the owner of '{full}' cannot be kept, so nothing was written: {Marshal.GetPInvokeErrorMessage(error)}",
+                error
+            );
         }
 
         File.SetUnixFileMode(file, (UnixFileMode)old.Mode);

@@ -78,16 +78,27 @@ internal static class AheadCalendar
         file.Write("\r\n"u8);
     }
 
-    private static DayEvent Event(DueItem item, string uid) => new(
-        uid,
-        item.First,
-        Printable.Of($"{item.At}: {item.What}"),
-        Printable.Of(item.First == item.Last ? item.Why : $"{item.When}: {item.Why}"),
-        DueKinds.Words(item.Kind));
+    private static DayEvent Event(DueItem item, string uid) =>
+        new(
+            uid,
+            item.First,
+            Printable.Of($"{item.At}: {item.What}"),
+            Printable.Of(item.First == item.Last ? item.Why : $"{item.When}: {item.Why}"),
+            DueKinds.Words(item.Kind)
+        );
 
     private static string Uid(DueItem item, string home, HashSet<string> used)
     {
-        var name = string.Join('.', new[] { Slug(DueKinds.Words(item.Kind)), Slug(item.Whom), item.Place is null ? null : Slug(item.Place), item.Mark }.OfType<string>());
+        var name = string.Join(
+            '.',
+            new[]
+            {
+                Slug(DueKinds.Words(item.Kind)),
+                Slug(item.Whom),
+                item.Place is null ? null : Slug(item.Place),
+                item.Mark,
+            }.OfType<string>()
+        );
         var uid = $"{name}@{home}";
         for (var again = 2; !used.Add(uid); again++)
         {

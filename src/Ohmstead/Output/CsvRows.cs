@@ -13,7 +13,9 @@ internal static class CsvRows
     private const string Formula = "=+-@＝＋－＠";
 
     // Neither hidden nor with a meaning in CSV, wherever in a cell but at its start.
-    private static readonly PlainCharacters Plain = new(c => char.IsAsciiLetterOrDigit(c) || " .:;/%()+-_=@µ±°Ω…".Contains(c, StringComparison.Ordinal));
+    private static readonly PlainCharacters Plain = new(c =>
+        char.IsAsciiLetterOrDigit(c) || " .:;/%()+-_=@µ±°Ω…".Contains(c, StringComparison.Ordinal)
+    );
 
     /// <summary>Writes a row.</summary>
     /// <param name="lines">Where it is written.</param>
@@ -72,6 +74,8 @@ internal static class CsvRows
 
     // A figure below nought is a figure: a quote before it would make it text.
     private static bool IsNegativeFigure(string cell) =>
-        cell.Length > 1 && cell[0] == '-' && char.IsAsciiDigit(cell[1])
+        cell.Length > 1
+        && cell[0] == '-'
+        && char.IsAsciiDigit(cell[1])
         && decimal.TryParse(cell, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _);
 }

@@ -37,7 +37,11 @@ internal sealed class EventPattern
         var calendar = new Calendar { ProductId = product };
         calendar.Events.Add(Event(Any, today));
         var isBefore = true;
-        foreach (var line in (new CalendarSerializer().SerializeToString(calendar) ?? string.Empty).ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries))
+        foreach (
+            var line in (new CalendarSerializer().SerializeToString(calendar) ?? string.Empty)
+                .ReplaceLineEndings("\n")
+                .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+        )
         {
             isBefore &= line != "BEGIN:VEVENT";
             if (isBefore)
@@ -66,37 +70,43 @@ internal sealed class EventPattern
     public int Lines => lines.Count;
 
     /// <summary>One line of an event, in two pieces and not folded.</summary>
-    public (string Start, string Value) Line(int at, DayEvent told) => (lines[at].Start, lines[at].Property switch
-    {
-        null => string.Empty,
-        "DTSTART" => Written(told.Day),
-        "DTEND" => Written(told.Day.AddDays(1)),
-        var text => escaping.SerializeToString(Text(text, told)) ?? string.Empty,
-    });
+    public (string Start, string Value) Line(int at, DayEvent told) =>
+        (
+            lines[at].Start,
+            lines[at].Property switch
+            {
+                null => string.Empty,
+                "DTSTART" => Written(told.Day),
+                "DTEND" => Written(told.Day.AddDays(1)),
+                var text => escaping.SerializeToString(Text(text, told)) ?? string.Empty,
+            }
+        );
 
     /// <summary>An event as the library holds it.</summary>
-    internal static CalendarEvent Event(DayEvent told, DateOnly today) => new()
-    {
-        Uid = told.Uid,
-        DtStamp = new CalDateTime(today.Year, today.Month, today.Day, 0, 0, 0, CalDateTime.UtcTzId),
-        Start = new CalDateTime(told.Day),
-        End = new CalDateTime(told.Day.AddDays(1)),
-        Summary = told.Summary,
-        Description = told.Description,
-        Categories = [told.Category],
-        Transparency = TransparencyType.Transparent,
-    };
+    internal static CalendarEvent Event(DayEvent told, DateOnly today) =>
+        new()
+        {
+            Uid = told.Uid,
+            DtStamp = new CalDateTime(today.Year, today.Month, today.Day, 0, 0, 0, CalDateTime.UtcTzId),
+            Start = new CalDateTime(told.Day),
+            End = new CalDateTime(told.Day.AddDays(1)),
+            Summary = told.Summary,
+            Description = told.Description,
+            Categories = [told.Category],
+            Transparency = TransparencyType.Transparent,
+        };
 
     private static bool IsOwn(string property) => property is "DTSTART" or "DTEND" || Text(property, Any) is not null;
 
-    private static string? Text(string property, DayEvent told) => property switch
-    {
-        "UID" => told.Uid,
-        "SUMMARY" => told.Summary,
-        "DESCRIPTION" => told.Description,
-        "CATEGORIES" => told.Category,
-        _ => null,
-    };
+    private static string? Text(string property, DayEvent told) =>
+        property switch
+        {
+            "UID" => told.Uid,
+            "SUMMARY" => told.Summary,
+            "DESCRIPTION" => told.Description,
+            "CATEGORIES" => told.Category,
+            _ => null,
+        };
 
     private static string Written(DateOnly day) => day.ToString("yyyyMMdd", CultureInfo.InvariantCulture);
 }

@@ -13,15 +13,15 @@ internal static class FamiliesJson
     public static void Write(TextWriter target, IReadOnlyList<FamilyStatistics> families)
     {
         target.Write(JsonText.Document(isOneLine: false, json =>
-        {
-            json.WriteStartArray("families");
-            foreach (var family in families)
             {
-                Family(json, family);
-            }
+                json.WriteStartArray("families");
+                foreach (var family in families)
+                {
+                    Family(json, family);
+                }
 
-            json.WriteEndArray();
-        }));
+                json.WriteEndArray();
+            }));
     }
 
     private static void Family(Utf8JsonWriter json, FamilyStatistics family)

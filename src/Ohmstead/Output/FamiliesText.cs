@@ -6,7 +6,17 @@ namespace Ohmstead.Output;
 /// <summary>Families of parts as a table for people, and the ages at failure below it.</summary>
 internal static class FamiliesText
 {
-    private static readonly string[] Heads = ["family", "parts", "measured", "boards", "failed as found", "share (95 %)", "failed later", "in circuit"];
+    private static readonly string[] Heads =
+    [
+        "family",
+        "parts",
+        "measured",
+        "boards",
+        "failed as found",
+        "share (95 %)",
+        "failed later",
+        "in circuit",
+    ];
 
     /// <summary>Writes the table.</summary>
     public static void Write(TextWriter target, IReadOnlyList<FamilyStatistics> families)
@@ -21,12 +31,20 @@ internal static class FamiliesText
         int[] widths = [.. Enumerable.Range(0, Heads.Length).Select(column => rows.Max(row => row[column].Length))];
         foreach (var row in rows)
         {
-            target.WriteLine(string.Join("  ", row.Select((cell, column) => IsText(column) ? cell.PadRight(widths[column]) : cell.PadLeft(widths[column]))).TrimEnd());
+            target.WriteLine(
+                string.Join(
+                        "  ",
+                        row.Select((cell, column) => IsText(column) ? cell.PadRight(widths[column]) : cell.PadLeft(widths[column]))
+                    )
+                    .TrimEnd()
+            );
         }
 
         target.WriteLine();
         target.WriteLine(FamilyWords.Caution);
-        target.WriteLine("'in circuit' were proved outside in circuit only and count in no share: in circuit nothing but a failure can be proved.");
+        target.WriteLine(
+            "'in circuit' were proved outside in circuit only and count in no share: in circuit nothing but a failure can be proved."
+        );
         Ages(target, families);
     }
 
@@ -48,7 +66,9 @@ internal static class FamiliesText
             {
                 foreach (var step in FamilyAges.Steps(estimate))
                 {
-                    target.WriteLine($"  {step.Range}: {step.Share}" + (step.Together.Length == 0 ? string.Empty : $", together {step.Together}"));
+                    target.WriteLine(
+                        $"  {step.Range}: {step.Share}" + (step.Together.Length == 0 ? string.Empty : $", together {step.Together}")
+                    );
                 }
             }
 
@@ -65,10 +85,16 @@ internal static class FamiliesText
     private static bool IsText(int column) => column is 0 or 5;
 
     private static string[] Row(FamilyStatistics family) =>
-    [
-        Printable.Of(family.Name.Text), Number(family.Parts), Number(family.Measured), Number(family.Boards), Number(family.FailedAsFound),
-        family.Share is null ? string.Empty : FamilyWords.Share(family), Number(family.FailedLater), Number(family.FailedInCircuit),
-    ];
+        [
+            Printable.Of(family.Name.Text),
+            Number(family.Parts),
+            Number(family.Measured),
+            Number(family.Boards),
+            Number(family.FailedAsFound),
+            family.Share is null ? string.Empty : FamilyWords.Share(family),
+            Number(family.FailedLater),
+            Number(family.FailedInCircuit),
+        ];
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

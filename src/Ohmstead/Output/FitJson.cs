@@ -16,33 +16,33 @@ internal static class FitJson
     public static void Write(TextWriter target, string board, string reference, FitReport report)
     {
         target.Write(JsonText.Document(isOneLine: false, json =>
-        {
-            json.WriteString("board", board);
-            json.WriteString("part", reference);
-            json.WriteString("what", report.What);
-            json.WriteStartArray("assumptions");
-            foreach (var assumption in report.Assumptions)
             {
-                json.WriteStringValue(assumption);
-            }
+                json.WriteString("board", board);
+                json.WriteString("part", reference);
+                json.WriteString("what", report.What);
+                json.WriteStartArray("assumptions");
+                foreach (var assumption in report.Assumptions)
+                {
+                    json.WriteStringValue(assumption);
+                }
 
-            json.WriteEndArray();
-            Candidates(json, "fits", report.Fitting);
-            Candidates(json, "together", report.Together);
-            Candidates(json, "unknown", report.Unknown);
-            Candidates(json, "refused", report.Refused);
-            json.WriteStartArray("look_for");
-            foreach (var need in report.Need)
-            {
-                json.WriteStartObject();
-                json.WriteString("about", need.Aspect);
-                json.WriteString("text", need.Words);
-                json.WriteString("source", need.Source.Text);
-                json.WriteEndObject();
-            }
+                json.WriteEndArray();
+                Candidates(json, "fits", report.Fitting);
+                Candidates(json, "together", report.Together);
+                Candidates(json, "unknown", report.Unknown);
+                Candidates(json, "refused", report.Refused);
+                json.WriteStartArray("look_for");
+                foreach (var need in report.Need)
+                {
+                    json.WriteStartObject();
+                    json.WriteString("about", need.Aspect);
+                    json.WriteString("text", need.Words);
+                    json.WriteString("source", need.Source.Text);
+                    json.WriteEndObject();
+                }
 
-            json.WriteEndArray();
-        }));
+                json.WriteEndArray();
+            }));
     }
 
     private static void Candidates(Utf8JsonWriter json, string name, IReadOnlyList<FitCandidate> candidates)

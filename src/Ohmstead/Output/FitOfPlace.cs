@@ -15,7 +15,16 @@ internal static class FitOfPlace
             yield break;
         }
 
-        if (place.Part.Values.DateCode is { } original && DateWords.Of(original.Value, place.Part.FromDesign is null || board.Design is not { } design ? DateWindow.OfBoard(board, today) : DateWindow.OfDesign(design, today)) is { } dated)
+        if (
+            place.Part.Values.DateCode is { } original
+            && DateWords.Of(
+                original.Value,
+                place.Part.FromDesign is null || board.Design is not { } design
+                    ? DateWindow.OfBoard(board, today)
+                    : DateWindow.OfDesign(design, today)
+            )
+                is { } dated
+        )
         {
             yield return $"the original: {dated}";
         }
@@ -28,7 +37,10 @@ internal static class FitOfPlace
                 yield return $"  {FitWords.Of(reason)}";
             }
 
-            if (replacement.Lot is { Values.DateCode: { } code } && DateWords.Of(code.Value, DateWindow.OfLot(replacement.Lot, today)) is { } made)
+            if (
+                replacement.Lot is { Values.DateCode: { } code }
+                && DateWords.Of(code.Value, DateWindow.OfLot(replacement.Lot, today)) is { } made
+            )
             {
                 yield return $"  {made}";
             }

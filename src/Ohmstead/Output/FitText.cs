@@ -56,7 +56,13 @@ internal static class FitText
     {
         foreach (var candidate in candidates)
         {
-            Line(target, string.Create(CultureInfo.InvariantCulture, $"  {candidate.Verdict.Lot}, {candidate.Left} left: {PartWords.Describe(candidate.Values)}: {FitWords.Of(candidate.Verdict)}"));
+            Line(
+                target,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"  {candidate.Verdict.Lot}, {candidate.Left} left: {PartWords.Describe(candidate.Values)}: {FitWords.Of(candidate.Verdict)}"
+                )
+            );
             foreach (var reason in candidate.Verdict.Reasons)
             {
                 Line(target, $"    {FitWords.Of(reason)}");

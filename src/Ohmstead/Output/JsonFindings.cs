@@ -15,50 +15,65 @@ internal sealed class JsonFindings : IFindingsWriter
     /// <summary>The document of a run that did not come about, with the reason.</summary>
     public static string Problem(string problem, int exitCode, bool isOneLine) => Document([], [], 0, exitCode, problem, isOneLine);
 
-    private static string Document(IReadOnlyList<BoardSummary> boards, ImmutableArray<Finding> findings, int files, int exitCode, string? problem, bool isOneLine) => JsonText.Document(isOneLine, json =>
-    {
-        json.WriteNumber("exit", exitCode);
-        json.WriteString("problem", problem);
-        json.WriteNumber("files", files);
-        json.WriteStartArray("boards");
-        foreach (var board in boards)
+    private static string Document(
+        IReadOnlyList<BoardSummary> boards,
+        ImmutableArray<Finding> findings,
+        int files,
+        int exitCode,
+        string? problem,
+        bool isOneLine
+    ) => JsonText.Document(isOneLine, json =>
         {
-            json.WriteStartObject();
-            json.WriteString("board", board.Id.Value);
-            json.WriteString("path", board.Path);
-            json.WriteString("state", BoardStates.Words(board.State));
-            json.WriteBoolean("look_overdue", board.IsLookOverdue);
-            json.WriteStartArray("reasons");
-            foreach (var reason in board.Reasons)
+            json.WriteNumber("exit", exitCode);
+            json.WriteString("problem", problem);
+            json.WriteNumber("files", files);
+            json.WriteStartArray("boards");
+            foreach (var board in boards)
             {
                 json.WriteStartObject();
-                json.WriteString("state", BoardStates.Words(reason.State));
-                json.WriteString("at", reason.At);
-                json.WriteString("text", reason.Text);
-                json.WriteString("next", reason.NextStep);
+                json.WriteString("board", board.Id.Value);
+                json.WriteString("path", board.Path);
+                json.WriteString("state", BoardStates.Words(board.State));
+                json.WriteBoolean("look_overdue", board.IsLookOverdue);
+                json.WriteStartArray("reasons");
+                foreach (var reason in board.Reasons)
+                {
+                    json.WriteStartObject();
+                    json.WriteString("state", BoardStates.Words(reason.State));
+                    json.WriteString("at", reason.At);
+                    json.WriteString("text", reason.Text);
+                    json.WriteString("next", reason.NextStep);
+                    json.WriteEndObject();
+                }
+
+                json.WriteEndArray();
                 json.WriteEndObject();
             }
 
             json.WriteEndArray();
-            json.WriteEndObject();
-        }
+            json.WriteStartArray("findings");
+            foreach (var finding in findings)
+            {
+                json.WriteStartObject();
+                json.WriteString("check", finding.Check);
+                json.WriteString(
+                    "severity",
+                    finding.Severity switch
+                    {
+                        Severity.Error => "error",
+                        Severity.Warning => "warning",
+                        _ => "note",
+                    }
+                );
+                json.WriteString("path", finding.Place.Path);
+                json.WriteNumber("line", finding.Place.Line);
+                json.WriteNumber("column", finding.Place.Column);
+                json.WriteString("message", finding.Message);
+                json.WriteString("next", finding.NextStep);
+                json.WriteNumber("more", finding.More);
+                json.WriteEndObject();
+            }
 
-        json.WriteEndArray();
-        json.WriteStartArray("findings");
-        foreach (var finding in findings)
-        {
-            json.WriteStartObject();
-            json.WriteString("check", finding.Check);
-            json.WriteString("severity", finding.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "note" });
-            json.WriteString("path", finding.Place.Path);
-            json.WriteNumber("line", finding.Place.Line);
-            json.WriteNumber("column", finding.Place.Column);
-            json.WriteString("message", finding.Message);
-            json.WriteString("next", finding.NextStep);
-            json.WriteNumber("more", finding.More);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    });
+            json.WriteEndArray();
+        });
 }

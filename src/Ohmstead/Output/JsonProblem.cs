@@ -8,8 +8,8 @@ internal static class JsonProblem
     /// <param name="exitCode">How the run ends.</param>
     /// <param name="isOneLine">True to write it in one line.</param>
     public static string Text(string problem, int exitCode, bool isOneLine) => JsonText.Document(isOneLine, json =>
-    {
-        json.WriteNumber("exit", exitCode);
-        json.WriteString("problem", problem);
-    });
+        {
+            json.WriteNumber("exit", exitCode);
+            json.WriteString("problem", problem);
+        });
 }

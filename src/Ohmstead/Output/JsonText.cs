@@ -13,7 +13,17 @@ internal static class JsonText
     public static string Document(bool isOneLine, Action<Utf8JsonWriter> members)
     {
         using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = !isOneLine, Encoder = JavaScriptEncoder.Default, NewLine = "\n" }))
+        using (
+            var json = new Utf8JsonWriter(
+                buffer,
+                new JsonWriterOptions
+                {
+                    Indented = !isOneLine,
+                    Encoder = JavaScriptEncoder.Default,
+                    NewLine = "\n",
+                }
+            )
+        )
         {
             json.WriteStartObject();
             json.WriteNumber("version", 1);

@@ -16,39 +16,54 @@ internal static class JsonVerdicts
     internal static void Write(TextWriter target, BoardAssessment board, string? at)
     {
         target.Write(JsonText.Document(isOneLine: false, json =>
-        {
-            json.WriteString("board", board.Board.Id.Value);
-            json.WriteString("path", board.Board.Path);
-            json.WriteString("state", BoardStates.Words(board.State));
-            json.WriteBoolean("look_overdue", board.IsLookOverdue);
-            json.WriteString("look_again", board.LookAgain is { } look ? IsoDate.Text(look) : null);
-            json.WriteStartArray("obligations");
-            foreach (var obligation in board.Obligations)
             {
-                if (at is null || at == obligation.At)
+                json.WriteString("board", board.Board.Id.Value);
+                json.WriteString("path", board.Board.Path);
+                json.WriteString("state", BoardStates.Words(board.State));
+                json.WriteBoolean("look_overdue", board.IsLookOverdue);
+                json.WriteString("look_again", board.LookAgain is { } look ? IsoDate.Text(look) : null);
+                json.WriteStartArray("obligations");
+                foreach (var obligation in board.Obligations)
                 {
-                    Entry(json, obligation);
+                    if (at is null || at == obligation.At)
+                    {
+                        Entry(json, obligation);
+                    }
                 }
-            }
 
-            json.WriteEndArray();
-            json.WriteStartArray("verdicts");
-            foreach (var reading in board.Readings)
-            {
-                var of = reading.Reading.Part ?? reading.Reading.Point ?? reading.Reading.Lot;
-                if (of is not null && (at is null || at == reading.Reading.Part?.Value || at == reading.Reading.Point?.Value || at == reading.Reading.Lot?.Value))
+                json.WriteEndArray();
+                json.WriteStartArray("verdicts");
+                foreach (var reading in board.Readings)
                 {
-                    Entry(json, of.Value, reading.Visit.Date.Text, reading.Reading.StateWord, reading.Reading.Spot.Line, reading.Verdicts);
+                    var of = reading.Reading.Part ?? reading.Reading.Point ?? reading.Reading.Lot;
+                    if (
+                        of is not null
+                        && (
+                            at is null
+                            || at == reading.Reading.Part?.Value
+                            || at == reading.Reading.Point?.Value
+                            || at == reading.Reading.Lot?.Value
+                        )
+                    )
+                    {
+                        Entry(
+                            json,
+                            of.Value,
+                            reading.Visit.Date.Text,
+                            reading.Reading.StateWord,
+                            reading.Reading.Spot.Line,
+                            reading.Verdicts
+                        );
+                    }
                 }
-            }
 
-            foreach (var proof in board.Proofs.Where(proof => at is null || at == proof.Proof.Point.Value))
-            {
-                Entry(json, proof.Proof.Point.Value, proof.Visit.Date.Text, "proof", proof.Proof.Spot.Line, proof.Verdicts);
-            }
+                foreach (var proof in board.Proofs.Where(proof => at is null || at == proof.Proof.Point.Value))
+                {
+                    Entry(json, proof.Proof.Point.Value, proof.Visit.Date.Text, "proof", proof.Proof.Spot.Line, proof.Verdicts);
+                }
 
-            json.WriteEndArray();
-        }));
+                json.WriteEndArray();
+            }));
     }
 
     private static void Entry(Utf8JsonWriter json, Obligation obligation)

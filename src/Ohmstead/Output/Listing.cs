@@ -71,21 +71,21 @@ internal sealed record Listing(string Name, IReadOnlyList<Column> Columns, IRead
     }
 
     private void Json(TextWriter target) => target.Write(JsonText.Document(isOneLine: false, json =>
-    {
-        json.WriteStartArray(Name);
-        foreach (var row in Rows)
-        {
-            json.WriteStartObject();
-            foreach (var (column, at) in Columns.Select((column, at) => (column, at)))
             {
-                Cell(json, column, row[at]);
-            }
+                json.WriteStartArray(Name);
+                foreach (var row in Rows)
+                {
+                    json.WriteStartObject();
+                    foreach (var (column, at) in Columns.Select((column, at) => (column, at)))
+                    {
+                        Cell(json, column, row[at]);
+                    }
 
-            json.WriteEndObject();
-        }
+                    json.WriteEndObject();
+                }
 
-        json.WriteEndArray();
-    }));
+                json.WriteEndArray();
+            }));
 
     private static void Cell(Utf8JsonWriter json, Column column, string? cell)
     {

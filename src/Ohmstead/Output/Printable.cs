@@ -7,7 +7,9 @@ namespace Ohmstead.Output;
 /// <summary>Makes text from records safe to print: no control or bidirectional character leaves this program raw.</summary>
 internal static class Printable
 {
-    private static readonly SearchValues<char> Hidden = SearchValues.Create([.. Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(IsHidden)]);
+    private static readonly SearchValues<char> Hidden = SearchValues.Create([
+        .. Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(IsHidden),
+    ]);
 
     /// <summary>The text with every control, bidirectional and invisible character written out.</summary>
     public static string Of(string text)
@@ -34,5 +36,6 @@ internal static class Printable
     }
 
     private static bool IsHidden(char c) =>
-        char.IsControl(c) || c is (>= '\u200B' and <= '\u200F') or (>= '\u2028' and <= '\u202E') or (>= '\u2060' and <= '\u206F') or '\uFEFF' or '\u061C';
+        char.IsControl(c)
+        || c is (>= '\u200B' and <= '\u200F') or (>= '\u2028' and <= '\u202E') or (>= '\u2060' and <= '\u206F') or '\uFEFF' or '\u061C';
 }

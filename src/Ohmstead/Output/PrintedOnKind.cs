@@ -8,19 +8,20 @@ namespace Ohmstead.Output;
 internal static class PrintedOnKind
 {
     /// <summary>The parts that carry the same prints.</summary>
-    public static PrintedOn Of(PartKind kind) => kind.Family switch
-    {
-        PartFamily.Resistor => PrintedOn.Resistor,
-        PartFamily.Inductor => PrintedOn.Inductor,
-        PartFamily.Fuse => PrintedOn.Fuse,
-        PartFamily.Capacitor => kind.Capacitor switch
+    public static PrintedOn Of(PartKind kind) =>
+        kind.Family switch
         {
-            CapacitorKind.Suppression => PrintedOn.Suppression,
-            CapacitorKind.TantalumSolid or CapacitorKind.TantalumWet => PrintedOn.Tantalum,
-            CapacitorKind.CeramicClass1 or CapacitorKind.CeramicClass2 or CapacitorKind.Mica => PrintedOn.Ceramic,
-            CapacitorKind.AluminiumWet or CapacitorKind.Polymer => PrintedOn.Electrolytic,
-            _ => PrintedOn.Film,
-        },
-        _ => PrintedOn.Other,
-    };
+            PartFamily.Resistor => PrintedOn.Resistor,
+            PartFamily.Inductor => PrintedOn.Inductor,
+            PartFamily.Fuse => PrintedOn.Fuse,
+            PartFamily.Capacitor => kind.Capacitor switch
+            {
+                CapacitorKind.Suppression => PrintedOn.Suppression,
+                CapacitorKind.TantalumSolid or CapacitorKind.TantalumWet => PrintedOn.Tantalum,
+                CapacitorKind.CeramicClass1 or CapacitorKind.CeramicClass2 or CapacitorKind.Mica => PrintedOn.Ceramic,
+                CapacitorKind.AluminiumWet or CapacitorKind.Polymer => PrintedOn.Electrolytic,
+                _ => PrintedOn.Film,
+            },
+            _ => PrintedOn.Other,
+        };
 }

@@ -8,65 +8,65 @@ internal static class ReckonJson
 {
     /// <summary>Writes the list of rules.</summary>
     public static void WriteList(TextWriter target) => Write(target, json =>
-    {
-        json.WriteStartArray("rules");
-        foreach (var field in ReckonCatalogue.Fields)
         {
-            foreach (var rule in field.Rules)
+            json.WriteStartArray("rules");
+            foreach (var field in ReckonCatalogue.Fields)
             {
-                json.WriteStartObject();
-                json.WriteString("rule", rule.Name);
-                json.WriteString("field", field.Name);
-                json.WriteString("computes", rule.Computes);
-                json.WriteEndObject();
+                foreach (var rule in field.Rules)
+                {
+                    json.WriteStartObject();
+                    json.WriteString("rule", rule.Name);
+                    json.WriteString("field", field.Name);
+                    json.WriteString("computes", rule.Computes);
+                    json.WriteEndObject();
+                }
             }
-        }
 
-        json.WriteEndArray();
-    });
+            json.WriteEndArray();
+        });
 
     /// <summary>Writes what a rule is, and its example worked.</summary>
     public static void WritePage(TextWriter target, ReckonRule rule) => Write(target, json =>
-    {
-        json.WriteString("rule", rule.Name);
-        json.WriteString("computes", rule.Computes);
-        json.WriteString("formula", rule.Formula);
-        json.WriteString("validity", rule.Validity);
-        json.WriteStartArray("inputs");
-        foreach (var input in rule.Inputs)
         {
-            json.WriteStartObject();
-            json.WriteString("name", input.Name);
-            json.WriteString("meaning", input.Meaning);
-            json.WriteString("form", input.Form);
-            json.WriteString("range", input.Range);
-            json.WriteBoolean("needed", input.IsNeeded);
-            json.WriteString("usual", input.Usual);
-            json.WriteEndObject();
-        }
+            json.WriteString("rule", rule.Name);
+            json.WriteString("computes", rule.Computes);
+            json.WriteString("formula", rule.Formula);
+            json.WriteString("validity", rule.Validity);
+            json.WriteStartArray("inputs");
+            foreach (var input in rule.Inputs)
+            {
+                json.WriteStartObject();
+                json.WriteString("name", input.Name);
+                json.WriteString("meaning", input.Meaning);
+                json.WriteString("form", input.Form);
+                json.WriteString("range", input.Range);
+                json.WriteBoolean("needed", input.IsNeeded);
+                json.WriteString("usual", input.Usual);
+                json.WriteEndObject();
+            }
 
-        json.WriteEndArray();
-        json.WriteString("example", rule.Example);
-        if (rule.OfExample().Is(out var answer, out _))
-        {
-            Answer(json, answer);
-        }
-    });
+            json.WriteEndArray();
+            json.WriteString("example", rule.Example);
+            if (rule.OfExample().Is(out var answer, out _))
+            {
+                Answer(json, answer);
+            }
+        });
 
     /// <summary>Writes an answer.</summary>
     public static void WriteAnswer(TextWriter target, ReckonRule rule, Reckoned answer) => Write(target, json =>
-    {
-        json.WriteString("rule", rule.Name);
-        Answer(json, answer);
-    });
+        {
+            json.WriteString("rule", rule.Name);
+            Answer(json, answer);
+        });
 
     /// <summary>Writes why there is no answer.</summary>
     public static void WriteRefusal(TextWriter target, string name, string reason, string example) => Write(target, json =>
-    {
-        json.WriteString("rule", name);
-        json.WriteString("refused", reason);
-        json.WriteString("example", example);
-    });
+        {
+            json.WriteString("rule", name);
+            json.WriteString("refused", reason);
+            json.WriteString("example", example);
+        });
 
     private static void Answer(Utf8JsonWriter json, Reckoned answer)
     {
@@ -103,5 +103,6 @@ internal static class ReckonJson
         json.WriteEndArray();
     }
 
-    private static void Write(TextWriter target, Action<Utf8JsonWriter> members) => target.Write(JsonText.Document(isOneLine: false, members));
+    private static void Write(TextWriter target, Action<Utf8JsonWriter> members) =>
+        target.Write(JsonText.Document(isOneLine: false, members));
 }

@@ -41,7 +41,10 @@ internal static class ReckonText
         var width = rule.Inputs.Max(input => input.Name.Length);
         foreach (var input in rule.Inputs)
         {
-            Line(target, $"{Indent}{input.Name.PadRight(width)}  {input.Meaning}; {input.Form}{(input.Range is { } range ? $", {range}" : string.Empty)}{Need(input)}");
+            Line(
+                target,
+                $"{Indent}{input.Name.PadRight(width)}  {input.Meaning}; {input.Form}{(input.Range is { } range ? $", {range}" : string.Empty)}{Need(input)}"
+            );
         }
 
         Line(target, $"{Indent}example: ohmstead reckon {rule.Name} {Quoted(rule)}");
@@ -76,14 +79,16 @@ internal static class ReckonText
     }
 
     /// <summary>The example of a rule as a shell takes it.</summary>
-    public static string Quoted(ReckonRule rule) => string.Join(' ', rule.Example.Split(' ').Select(word => word.Contains('*', StringComparison.Ordinal) ? $"'{word}'" : word));
+    public static string Quoted(ReckonRule rule) =>
+        string.Join(' ', rule.Example.Split(' ').Select(word => word.Contains('*', StringComparison.Ordinal) ? $"'{word}'" : word));
 
-    private static string Need(ReckonInput input) => input switch
-    {
-        { Usual: { } usual } => $" ({usual} when not given)",
-        { IsOptional: true } => " (not always needed)",
-        _ => string.Empty,
-    };
+    private static string Need(ReckonInput input) =>
+        input switch
+        {
+            { Usual: { } usual } => $" ({usual} when not given)",
+            { IsOptional: true } => " (not always needed)",
+            _ => string.Empty,
+        };
 
     private static void Line(TextWriter target, string text) => target.WriteLine(Printable.Of(text));
 }

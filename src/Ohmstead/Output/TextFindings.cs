@@ -28,16 +28,26 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
 
             if (ofFile.Length > mostPerFile)
             {
-                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Printable.Of(file.Key)}: {All(ofFile) - mostPerFile} more findings in this file are not shown"));
+                target.WriteLine(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{Printable.Of(file.Key)}: {All(ofFile) - mostPerFile} more findings in this file are not shown"
+                    )
+                );
                 target.WriteLine();
             }
         }
 
         if (result.Findings.Length > 1)
         {
-            foreach (var check in result.Findings.GroupBy(finding => finding.Check, StringComparer.Ordinal).OrderByDescending(All).ThenBy(group => group.Key, StringComparer.Ordinal))
+            foreach (
+                var check in result
+                    .Findings.GroupBy(finding => finding.Check, StringComparer.Ordinal)
+                    .OrderByDescending(All)
+                    .ThenBy(group => group.Key, StringComparer.Ordinal)
+            )
             {
-                target.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{All(check),6}  {check.Key}"));
+                target.WriteLine($"{All(check).ToString(CultureInfo.InvariantCulture).PadLeft(6)}  {check.Key}");
             }
 
             target.WriteLine();
@@ -50,14 +60,23 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
     {
         var errors = All(result.Findings.Where(finding => finding.Severity == Severity.Error));
         var warnings = All(result.Findings.Where(finding => finding.Severity == Severity.Warning));
-        var states = BoardStates.All.Select(state => (State: state, Count: result.Boards.Count(board => board.State == state))).Where(pair => pair.Count > 0)
-            .Select(pair => string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {BoardStates.Words(pair.State)}{Beside(pair.State)}"));
+        var states = BoardStates
+            .All.Select(state => (State: state, Count: result.Boards.Count(board => board.State == state)))
+            .Where(pair => pair.Count > 0)
+            .Select(pair =>
+                string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {BoardStates.Words(pair.State)}{Beside(pair.State)}")
+            );
         var boards = result.Boards.Count == 0 ? string.Empty : $": {string.Join(", ", states)}";
-        return string.Create(CultureInfo.InvariantCulture, $"{result.FilesRead} files, {result.Boards.Count} boards{boards}; {errors} errors, {warnings} warnings");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{result.FilesRead} files, {result.Boards.Count} boards{boards}; {errors} errors, {warnings} warnings"
+        );
 
         // A fault is to be seen to anyhow; what counts as fit and was not looked at since is not kept silently.
         string Beside(BoardState state) =>
-            state == BoardState.FitToRun && BoardStates.Beside(result.Boards.Count(board => board.IsFitButOverdue)) is { } overdue ? $" ({overdue})" : string.Empty;
+            state == BoardState.FitToRun && BoardStates.Beside(result.Boards.Count(board => board.IsFitButOverdue)) is { } overdue
+                ? $" ({overdue})"
+                : string.Empty;
     }
 
     // Those that are counted behind one that is told, too.
@@ -65,7 +84,12 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
 
     private static void WriteOne(TextWriter target, Finding finding, SourceText? source)
     {
-        var severity = finding.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "note" };
+        var severity = finding.Severity switch
+        {
+            Severity.Error => "error",
+            Severity.Warning => "warning",
+            _ => "note",
+        };
         target.WriteLine($"{Printable.Of(finding.Place.ToString())}: {severity}: {Printable.Of(finding.Message)} [{finding.Check}]");
         if (source is not null)
         {
@@ -100,7 +124,11 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
         var from = line > Widest && place.Column > Widest / 2 ? Math.Max(0, Math.Min(column - (Widest / 2), line - 1)) : 0;
         var start = source.OffsetOf(new(place.Line, from + 1));
         var end = source.EndOf(new(place.Line, from + 1, Math.Min(Widest, line - from)));
-        var visible = source.Text[start..end].EnumerateRunes().Select(rune => rune.Value == '\t' ? "    " : Printable.Of(rune.ToString())).ToArray();
+        var visible = source
+            .Text[start..end]
+            .EnumerateRunes()
+            .Select(rune => rune.Value == '\t' ? "    " : Printable.Of(rune.ToString()))
+            .ToArray();
         var number = place.Line.ToString(CultureInfo.InvariantCulture);
         var before = visible.Take(column - from).Sum(Width);
         var under = Math.Max(1, visible.Skip(column - from).Take(Math.Max(1, place.Length)).Sum(Width));
@@ -113,9 +141,22 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
         var width = 0;
         foreach (var rune in cell.EnumerateRunes())
         {
-            width += System.Text.Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format ? 0
-                : rune.Value is (>= 0x1100 and <= 0x115F) or (>= 0x2E80 and <= 0xA4CF) or (>= 0xAC00 and <= 0xD7A3) or (>= 0xF900 and <= 0xFAFF) or (>= 0xFE30 and <= 0xFE6F)
-                    or (>= 0xFF00 and <= 0xFF60) or (>= 0x1F300 and <= 0x1FAFF) ? 2 : 1;
+            width +=
+                System.Text.Rune.GetUnicodeCategory(rune)
+                    is UnicodeCategory.NonSpacingMark
+                        or UnicodeCategory.EnclosingMark
+                        or UnicodeCategory.Format
+                    ? 0
+                : rune.Value
+                    is (>= 0x1100 and <= 0x115F)
+                        or (>= 0x2E80 and <= 0xA4CF)
+                        or (>= 0xAC00 and <= 0xD7A3)
+                        or (>= 0xF900 and <= 0xFAFF)
+                        or (>= 0xFE30 and <= 0xFE6F)
+                        or (>= 0xFF00 and <= 0xFF60)
+                        or (>= 0x1F300 and <= 0x1FAFF)
+                    ? 2
+                : 1;
         }
 
         return width;

@@ -68,7 +68,8 @@ internal static class UnifiedDiff
     private static int EndOf(DiffBlock block) => block.DeleteStartA + block.DeleteCountA;
 
     // A range of no lines names the line before it.
-    private static string Range(int start, int count) => count == 1
-        ? (start + 1).ToString(CultureInfo.InvariantCulture)
-        : string.Create(CultureInfo.InvariantCulture, $"{(count == 0 ? start : start + 1)},{count}");
+    private static string Range(int start, int count) =>
+        count == 1
+            ? (start + 1).ToString(CultureInfo.InvariantCulture)
+            : string.Create(CultureInfo.InvariantCulture, $"{(count == 0 ? start : start + 1)},{count}");
 }

@@ -14,13 +14,19 @@ internal static class ClassLetter
     public static PartKind? Kind(string letters) => Certain.TryGetValue(letters, out var kinds) ? kinds[0] : null;
 
     /// <summary>The kinds that the letters can mean; all kinds where nothing is known of them.</summary>
-    public static IReadOnlyList<PartKind> Candidates(string letters) => Known(letters) is { Count: > 0 } known ? known : PartKinds.All.Values;
+    public static IReadOnlyList<PartKind> Candidates(string letters) =>
+        Known(letters) is { Count: > 0 } known ? known : PartKinds.All.Values;
 
     /// <summary>The kinds that the letters can mean, the likeliest first; none where nothing is known of them.</summary>
     public static IReadOnlyList<PartKind> Known(string letters) => ByLetters.TryGetValue(letters, out var kinds) ? kinds : [];
 
     private static FrozenDictionary<string, ImmutableArray<PartKind>> Of(Func<Designation, bool> counts) =>
-        PartKinds.All.Values.SelectMany(kind => kind.Letters.Where(counts).Select(letters => (Kind: kind, letters.Letters, letters.Rank)))
+        PartKinds
+            .All.Values.SelectMany(kind => kind.Letters.Where(counts).Select(letters => (Kind: kind, letters.Letters, letters.Rank)))
             .GroupBy(row => row.Letters, StringComparer.Ordinal)
-            .ToFrozenDictionary(group => group.Key, group => group.OrderBy(row => row.Rank).Select(row => row.Kind).ToImmutableArray(), StringComparer.Ordinal);
+            .ToFrozenDictionary(
+                group => group.Key,
+                group => group.OrderBy(row => row.Rank).Select(row => row.Kind).ToImmutableArray(),
+                StringComparer.Ordinal
+            );
 }

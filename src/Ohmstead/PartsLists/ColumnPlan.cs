@@ -21,7 +21,22 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
     // How people and programs head such columns; letters and digits alone count. Common practice.
     private static readonly (string Target, string[] Headings)[] Usual =
     [
-        (Reference, ["ref", "refs", "reference", "references", "refdes", "referencedesignator", "referencedesignators", "designator", "designators", "part", "parts"]),
+        (
+            Reference,
+            [
+                "ref",
+                "refs",
+                "reference",
+                "references",
+                "refdes",
+                "referencedesignator",
+                "referencedesignators",
+                "designator",
+                "designators",
+                "part",
+                "parts",
+            ]
+        ),
         (Value, ["value", "val", "values", "rating", "marking"]),
         (Count, ["quantity", "qty", "count", "number", "pieces"]),
         ("kind", ["kind", "kindofpart"]),
@@ -53,7 +68,8 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
     ];
 
     /// <summary>What a column may hold: the references, a value, a count, and every key of a part.</summary>
-    public static IReadOnlyList<string> Targets { get; } = [Reference, Value, Count, .. PartShape.Shape.Keys.Select(key => key.Name).Where(key => key != Reference)];
+    public static IReadOnlyList<string> Targets { get; } =
+    [Reference, Value, Count, .. PartShape.Shape.Keys.Select(key => key.Name).Where(key => key != Reference)];
 
     /// <summary>The column that holds something, or null.</summary>
     public PlannedColumn? For(string target) => Columns.FirstOrDefault(column => column.Target == target);
@@ -69,7 +85,13 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
             var found = Find(headings.Cells, heading);
             if (found.Length != 1)
             {
-                return (null, found.Length == 0 ? $"no column is headed '{heading}'; there are {Names(headings.Cells)}" : $"{found.Length} columns are headed '{heading}'", $"--columns \"{target}=#{(found.Length == 0 ? 1 : found[0] + 1)}\" names a column by its number");
+                return (
+                    null,
+                    found.Length == 0
+                        ? $"no column is headed '{heading}'; there are {Names(headings.Cells)}"
+                        : $"{found.Length} columns are headed '{heading}'",
+                    $"--columns \"{target}=#{(found.Length == 0 ? 1 : found[0] + 1)}\" names a column by its number"
+                );
             }
 
             targets[found[0]] = target;
@@ -77,10 +99,17 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
 
         foreach (var (target, words) in Usual.Where(usual => !said.ContainsKey(usual.Target)))
         {
-            var found = Enumerable.Range(0, targets.Length).Where(i => targets[i] is null && words.Contains(Plain(Split(headings.Cells[i]).Name), StringComparer.Ordinal)).ToArray();
+            var found = Enumerable
+                .Range(0, targets.Length)
+                .Where(i => targets[i] is null && words.Contains(Plain(Split(headings.Cells[i]).Name), StringComparer.Ordinal))
+                .ToArray();
             if (found.Length > 1 && target is Reference or Value)
             {
-                return (null, $"columns {string.Join(" and ", found.Select(i => i + 1))} can both be '{target}': {string.Join(", ", found.Select(i => headings.Cells[i]))}", $"--columns \"{target}=#{found[0] + 1}\" says which");
+                return (
+                    null,
+                    $"columns {string.Join(" and ", found.Select(i => i + 1))} can both be '{target}': {string.Join(", ", found.Select(i => headings.Cells[i]))}",
+                    $"--columns \"{target}=#{found[0] + 1}\" says which"
+                );
             }
 
             if (found.Length > 0)
@@ -91,21 +120,43 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
         }
 
         return Array.IndexOf(targets, Reference) < 0
-            ? (null, $"no column holds references; the headings are {Names(headings.Cells)}", $"--columns \"ref={CsvTableReader.Excerpt(headings.Cells.FirstOrDefault(cell => cell.Length > 0) ?? "#1")}\" names it")
-            : (new ColumnPlan(headings.Line, [.. headings.Cells.Select((cell, i) => new PlannedColumn(i, cell, targets[i], Split(cell).Unit))]), null, null);
+            ? (
+                null,
+                $"no column holds references; the headings are {Names(headings.Cells)}",
+                $"--columns \"ref={CsvTableReader.Excerpt(headings.Cells.FirstOrDefault(cell => cell.Length > 0) ?? "#1")}\" names it"
+            )
+            : (
+                new ColumnPlan(
+                    headings.Line,
+                    [.. headings.Cells.Select((cell, i) => new PlannedColumn(i, cell, targets[i], Split(cell).Unit))]
+                ),
+                null,
+                null
+            );
     }
 
     /// <summary>The plan as one line, to be looked at and, where it is wrong, overruled.</summary>
     public string InWords()
     {
-        var unused = Columns.Where(column => column.Target is null && column.Heading.Length > 0).Select(column => CsvTableReader.Excerpt(column.Heading)).ToArray();
-        return "columns: " + string.Join(", ", Columns.Where(column => column.Target is not null).Select(column => $"{column.Target} = {CsvTableReader.Excerpt(column.Heading)}"))
+        var unused = Columns
+            .Where(column => column.Target is null && column.Heading.Length > 0)
+            .Select(column => CsvTableReader.Excerpt(column.Heading))
+            .ToArray();
+        return "columns: "
+            + string.Join(
+                ", ",
+                Columns
+                    .Where(column => column.Target is not null)
+                    .Select(column => $"{column.Target} = {CsvTableReader.Excerpt(column.Heading)}")
+            )
             + (unused.Length > 0 ? "; not used: " + string.Join(", ", unused) : string.Empty);
     }
 
     private static int[] Find(IReadOnlyList<string> cells, string heading) =>
         heading.StartsWith('#') && int.TryParse(heading.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            ? number >= 1 && number <= cells.Count ? [number - 1] : []
+            ? number >= 1 && number <= cells.Count
+                ? [number - 1]
+                : []
             : [.. Enumerable.Range(0, cells.Count).Where(i => cells[i].Equals(heading.Trim(), StringComparison.OrdinalIgnoreCase))];
 
     // Voltage (V), Voltage [V] and Voltage / V name the unit of the figures below them.
@@ -126,7 +177,8 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
         return plain.ToString();
     }
 
-    private static string Names(IReadOnlyList<string> cells) => string.Join(", ", cells.Take(12).Select(cell => $"'{CsvTableReader.Excerpt(cell)}'"));
+    private static string Names(IReadOnlyList<string> cells) =>
+        string.Join(", ", cells.Take(12).Select(cell => $"'{CsvTableReader.Excerpt(cell)}'"));
 }
 
 /// <summary>One column of a parts list.</summary>

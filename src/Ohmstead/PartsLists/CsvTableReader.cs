@@ -38,7 +38,14 @@ internal static class CsvTableReader
                 // A quote that is never closed takes the last line end in, too.
                 var isOpen = bad.StartsWith('"') && text.EndsWith(bad, StringComparison.Ordinal);
                 line = skipped + parser.RawRow - Breaks(isOpen ? parser.RawRecord : parser.RawRecord.TrimEnd('\r', '\n'));
-                faults.Add(new(line, 0, $"the quotes do not pair near '{Excerpt(bad)}'", "put the whole field into quotes, and write a quote inside it twice"));
+                faults.Add(
+                    new(
+                        line,
+                        0,
+                        $"the quotes do not pair near '{Excerpt(bad)}'",
+                        "put the whole field into quotes, and write a quote inside it twice"
+                    )
+                );
             }
             else if (cells.Any(cell => !string.IsNullOrWhiteSpace(cell)))
             {
@@ -60,7 +67,11 @@ internal static class CsvTableReader
         var first = (end < 0 ? text : text[..end]).Trim('"');
 
         // Some spreadsheets name the separator on a line of its own. A blank, a quote or a letter separates nothing.
-        if (first.Length == NameOfSeparator.Length + 1 && first.StartsWith(NameOfSeparator, StringComparison.OrdinalIgnoreCase) && MaySeparate(first[^1]))
+        if (
+            first.Length == NameOfSeparator.Length + 1
+            && first.StartsWith(NameOfSeparator, StringComparison.OrdinalIgnoreCase)
+            && MaySeparate(first[^1])
+        )
         {
             var next = end < 0 ? text.Length : end + (text.AsSpan(end).StartsWith("\r\n", StringComparison.Ordinal) ? 2 : 1);
             return (first[^1], next, 1);
@@ -85,5 +96,7 @@ internal static class CsvTableReader
         return (Separators[Array.IndexOf(counts, counts.Max())], 0, 0);
     }
 
-    private static int Breaks(string cell) => cell.Count(letter => letter == '\n') + cell.Where((letter, i) => letter == '\r' && (i + 1 == cell.Length || cell[i + 1] != '\n')).Count();
+    private static int Breaks(string cell) =>
+        cell.Count(letter => letter == '\n')
+        + cell.Where((letter, i) => letter == '\r' && (i + 1 == cell.Length || cell[i + 1] != '\n')).Count();
 }

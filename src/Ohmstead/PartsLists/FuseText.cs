@@ -18,16 +18,24 @@ internal static class FuseText
 
         (string Key, string? Value)[] values =
         [
-            ("current", In(mark.Value.RatedAmperes, Dimension.Current)), ("speed", mark.Value.Speed?.ToString()), ("breaking", mark.Value.Breaking?.ToString()),
-            ("rated_voltage", In(mark.Value.RatedVolts, Dimension.Voltage)), ("size", sizes.FirstOrDefault()),
+            ("current", In(mark.Value.RatedAmperes, Dimension.Current)),
+            ("speed", mark.Value.Speed?.ToString()),
+            ("breaking", mark.Value.Breaking?.ToString()),
+            ("rated_voltage", In(mark.Value.RatedVolts, Dimension.Voltage)),
+            ("size", sizes.FirstOrDefault()),
         ];
         return [.. values.Where(value => value.Value is not null).Select(value => (value.Key, value.Value!))];
     }
 
     /// <summary>The size that a word names (5x20, 6.3x32mm), or null.</summary>
-    public static string? Size(string word) => Vocabulary.FuseSizes.FirstOrDefault(size => size.Contains('x', StringComparison.Ordinal) && Plain(word) == Plain(size));
+    public static string? Size(string word) =>
+        Vocabulary.FuseSizes.FirstOrDefault(size => size.Contains('x', StringComparison.Ordinal) && Plain(word) == Plain(size));
 
-    private static string Plain(string size) => (size.EndsWith("mm", StringComparison.Ordinal) ? size[..^2] : size).Replace(" ", string.Empty, StringComparison.Ordinal).Replace('×', 'x');
+    private static string Plain(string size) =>
+        (size.EndsWith("mm", StringComparison.Ordinal) ? size[..^2] : size)
+            .Replace(" ", string.Empty, StringComparison.Ordinal)
+            .Replace('×', 'x');
 
-    private static string? In(decimal? value, Dimension dimension) => value is { } known ? QuantityText.Format(new Quantity(known, dimension)) : null;
+    private static string? In(decimal? value, Dimension dimension) =>
+        value is { } known ? QuantityText.Format(new Quantity(known, dimension)) : null;
 }

@@ -11,12 +11,21 @@ namespace Ohmstead.PartsLists;
 /// <param name="Conflicts">Parts that it has with another value: each as one line that says both.</param>
 /// <param name="Alike">References that can be taken for one that is there, or for each other.</param>
 internal sealed record ListComparison(
-    IReadOnlyList<ListedPart> New, IReadOnlyList<string> Same, IReadOnlyList<string> Less, IReadOnlyList<ListFault> Conflicts,
-        IReadOnlyList<ListFault> Alike)
+    IReadOnlyList<ListedPart> New,
+    IReadOnlyList<string> Same,
+    IReadOnlyList<string> Less,
+    IReadOnlyList<ListFault> Conflicts,
+    IReadOnlyList<ListFault> Alike
+)
 {
     // Words about a part may differ; what decides a verdict may not.
     private static readonly string[] WordsAboutIt =
-        [PartShape.Note.Name, PartShape.Maker.Name, PartShape.Series.Name, PartShape.DateCode.Name];
+    [
+        PartShape.Note.Name,
+        PartShape.Maker.Name,
+        PartShape.Series.Name,
+        PartShape.DateCode.Name,
+    ];
 
     /// <summary>Compares.</summary>
     /// <param name="parts">The list.</param>
@@ -25,7 +34,8 @@ internal sealed record ListComparison(
     {
         var (added, same, less) = (new List<ListedPart>(), new List<string>(), new List<string>());
         var (conflicts, alike) = (new List<ListFault>(), new List<ListFault>());
-        var looks = known.Keys.GroupBy(Appearance.Of, StringComparer.Ordinal)
+        var looks = known
+            .Keys.GroupBy(Appearance.Of, StringComparer.Ordinal)
             .ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal);
         foreach (var part in parts)
         {
@@ -39,16 +49,25 @@ internal sealed record ListComparison(
                     less.AddRange(
                         part.Values.Where(value => there.Of(value.Key) is null)
                             .Select(value =>
-                                string.Create(CultureInfo.InvariantCulture,
-                                    $"{part.Reference}: the record says no {value.Key}, the list says {value.Value}")));
+                                string.Create(
+                                    CultureInfo.InvariantCulture,
+                                    $"{part.Reference}: the record says no {value.Key}, the list says {value.Value}"
+                                )
+                            )
+                    );
                 }
             }
             else if (!looks.TryAdd(Appearance.Of(part.Reference), part.Reference))
             {
                 var other = looks[Appearance.Of(part.Reference)];
                 alike.Add(
-                    new(part.Line, 0, $"'{part.Reference}' looks like '{other}': it has {Appearance.Difference(part.Reference, other)}",
-                        $"write {other} if it is the same"));
+                    new(
+                        part.Line,
+                        0,
+                        $"'{part.Reference}' looks like '{other}': it has {Appearance.Difference(part.Reference, other)}",
+                        $"write {other} if it is the same"
+                    )
+                );
             }
             else
             {
@@ -66,15 +85,24 @@ internal sealed record ListComparison(
         if (part.IsKindSaid && part.Kind != there.Part.Values.Kind.Value)
         {
             against.Add(
-                new(part.Line, 0, $"{part.Reference} is '{part.Kind.Name}' in the list, and '{there.Part.Values.Kind.Text}' in {at}",
-                    "mend the one that is wrong"));
+                new(
+                    part.Line,
+                    0,
+                    $"{part.Reference} is '{part.Kind.Name}' in the list, and '{there.Part.Values.Kind.Text}' in {at}",
+                    "mend the one that is wrong"
+                )
+            );
         }
 
         against.AddRange(
             part.Values.Where(value => !WordsAboutIt.Contains(value.Key) && there.Of(value.Key) is { } known && known != value.Value)
-            .Select(value => new ListFault(
-                part.Line, 0, $"{part.Reference} has {value.Key} {value.Value} in the list, and {there.Of(value.Key)} in {at}",
-                    "mend the one that is wrong")));
+                .Select(value => new ListFault(
+                    part.Line,
+                    0,
+                    $"{part.Reference} has {value.Key} {value.Value} in the list, and {there.Of(value.Key)} in {at}",
+                    "mend the one that is wrong"
+                ))
+        );
         return against;
     }
 }

@@ -10,7 +10,8 @@ namespace Ohmstead.PartsLists;
 internal sealed record ListFault(int Line, int Column, string Message, string? NextStep)
 {
     /// <summary>The place as a person finds it in a spreadsheet or an editor: line 7, column 3.</summary>
-    public string Place => Column == 0
-        ? string.Create(CultureInfo.InvariantCulture, $"line {Line}")
-        : string.Create(CultureInfo.InvariantCulture, $"line {Line}, column {Column}");
+    public string Place =>
+        Column == 0
+            ? string.Create(CultureInfo.InvariantCulture, $"line {Line}")
+            : string.Create(CultureInfo.InvariantCulture, $"line {Line}, column {Column}");
 }

@@ -8,7 +8,13 @@ namespace Ohmstead.PartsLists;
 /// <param name="Kind">Its kind.</param>
 /// <param name="IsKindSaid">True when the list or the person says the kind; false when it follows from the class letters or from the record that is there.</param>
 /// <param name="Values">Its other keys with their values, in the order of the record format.</param>
-internal sealed record ListedPart(string Reference, int Line, PartKind Kind, bool IsKindSaid, IReadOnlyList<(string Key, string Value)> Values);
+internal sealed record ListedPart(
+    string Reference,
+    int Line,
+    PartKind Kind,
+    bool IsKindSaid,
+    IReadOnlyList<(string Key, string Value)> Values
+);
 
 /// <summary>Parts whose kind nothing decides, by their class letters.</summary>
 /// <param name="Letters">The class letters, or the references' own beginning.</param>
@@ -20,4 +26,9 @@ internal sealed record UndecidedKind(string Letters, IReadOnlyList<string> Refer
 /// <param name="Undecided">Parts left out because their kind is not certain.</param>
 /// <param name="Faults">Lines left out because something in them was not understood, in order of place.</param>
 /// <param name="Contradictions">References that the list has twice with different values: then nothing of it can be trusted.</param>
-internal sealed record PartsList(IReadOnlyList<ListedPart> Parts, IReadOnlyList<UndecidedKind> Undecided, IReadOnlyList<ListFault> Faults, IReadOnlyList<ListFault> Contradictions);
+internal sealed record PartsList(
+    IReadOnlyList<ListedPart> Parts,
+    IReadOnlyList<UndecidedKind> Undecided,
+    IReadOnlyList<ListFault> Faults,
+    IReadOnlyList<ListFault> Contradictions
+);

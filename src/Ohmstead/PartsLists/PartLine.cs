@@ -7,8 +7,8 @@ namespace Ohmstead.PartsLists;
 internal static class PartLine
 {
     /// <summary><c>{ ref: C12, kind: aluminium electrolytic, capacitance: 470 µF }</c>.</summary>
-    public static string Of(ListedPart part) => FlowText.MappingOf(
-        [
+    public static string Of(ListedPart part) =>
+        FlowText.MappingOf([
             (PartShape.Ref.Name, FlowText.TextScalar(part.Reference)),
             (PartShape.Kind.Name, FlowText.Scalar(part.Kind.Name)),
             .. part.Values.Select(value => (value.Key, (string?)Yaml(value.Key, value.Value))),

@@ -24,8 +24,18 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
             reader.Row(row);
         }
 
-        var all = table.Faults.Where(fault => fault.Line > plan.HeadingLine).Concat(reader.faults).OrderBy(fault => fault.Line).ThenBy(fault => fault.Column).ToArray();
-        return new(reader.inOrder, [.. reader.undecided.Select(pair => new UndecidedKind(pair.Key, pair.Value))], all, reader.contradictions);
+        var all = table
+            .Faults.Where(fault => fault.Line > plan.HeadingLine)
+            .Concat(reader.faults)
+            .OrderBy(fault => fault.Line)
+            .ThenBy(fault => fault.Column)
+            .ToArray();
+        return new(
+            reader.inOrder,
+            [.. reader.undecided.Select(pair => new UndecidedKind(pair.Key, pair.Value))],
+            all,
+            reader.contradictions
+        );
     }
 
     private void Row(CsvRow row)
@@ -33,14 +43,23 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
         var width = plan.Columns.Count;
         if (row.Cells.Count < width || row.Cells.Skip(width).Any(cell => cell.Length > 0))
         {
-            faults.Add(new(row.Line, 0, string.Create(CultureInfo.InvariantCulture, $"the line has {row.Cells.Count} cells, the headings have {width}"), "put a cell that holds the separator into quotes"));
+            faults.Add(
+                new(
+                    row.Line,
+                    0,
+                    string.Create(CultureInfo.InvariantCulture, $"the line has {row.Cells.Count} cells, the headings have {width}"),
+                    "put a cell that holds the separator into quotes"
+                )
+            );
             return;
         }
 
         var cells = new Dictionary<string, (PlannedColumn Column, string Text)>(StringComparer.Ordinal);
         foreach (var column in plan.Columns.Where(column => column.Target is not null && row.Cells[column.Index].Length > 0))
         {
-            var (text, fault, next) = CellText.Of(column.Target == ColumnPlan.Reference ? row.Cells[column.Index].ReplaceLineEndings(",") : row.Cells[column.Index]);
+            var (text, fault, next) = CellText.Of(
+                column.Target == ColumnPlan.Reference ? row.Cells[column.Index].ReplaceLineEndings(",") : row.Cells[column.Index]
+            );
             if (fault is not null)
             {
                 faults.Add(new(row.Line, column.Index + 1, fault, next));
@@ -68,7 +87,17 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
 
         if (cells.TryGetValue(ColumnPlan.Count, out var count) && count.Text != references.Count.ToString(CultureInfo.InvariantCulture))
         {
-            faults.Add(new(line, count.Column.Index + 1, string.Create(CultureInfo.InvariantCulture, $"the line names {references.Count} {(references.Count == 1 ? "reference" : "references")} and counts '{CsvTableReader.Excerpt(count.Text)}'"), "make them agree, or take the column back with --columns count="));
+            faults.Add(
+                new(
+                    line,
+                    count.Column.Index + 1,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"the line names {references.Count} {(references.Count == 1 ? "reference" : "references")} and counts '{CsvTableReader.Excerpt(count.Text)}'"
+                    ),
+                    "make them agree, or take the column back with --columns count="
+                )
+            );
             return;
         }
 
@@ -100,11 +129,25 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
         }
         else if (parts[part.Reference] is var other && (other.Kind != part.Kind || !other.Values.SequenceEqual(part.Values)))
         {
-            contradictions.Add(new(part.Line, 0, string.Create(CultureInfo.InvariantCulture, $"{part.Reference} is {InWords(part)}, and {InWords(other)} on line {other.Line}"), "keep the one that is right"));
+            contradictions.Add(
+                new(
+                    part.Line,
+                    0,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{part.Reference} is {InWords(part)}, and {InWords(other)} on line {other.Line}"
+                    ),
+                    "keep the one that is right"
+                )
+            );
         }
     }
 
-    private (ListedPart? Part, ListFault? Fault) One(string reference, int line, Dictionary<string, (PlannedColumn Column, string Text)> cells)
+    private (ListedPart? Part, ListFault? Fault) One(
+        string reference,
+        int line,
+        Dictionary<string, (PlannedColumn Column, string Text)> cells
+    )
     {
         var (kind, isSaid, wrong) = Kind(reference, line, cells);
         if (wrong is not null)
@@ -123,7 +166,11 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
         var values = new Dictionary<string, string>(StringComparer.Ordinal);
         if (cells.TryGetValue(ColumnPlan.Value, out var cell))
         {
-            var (read, fault, next) = ValueText.Read(cell.Text, kind, choices.Units.GetValueOrDefault(ReferenceText.ClassLetters(reference)) ?? cell.Column.Unit);
+            var (read, fault, next) = ValueText.Read(
+                cell.Text,
+                kind,
+                choices.Units.GetValueOrDefault(ReferenceText.ClassLetters(reference)) ?? cell.Column.Unit
+            );
             if (fault is not null)
             {
                 return (null, new(line, cell.Column.Index + 1, fault, next));
@@ -147,17 +194,38 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
             // A column of type numbers is more exact than the name that stands for a value.
             if (key != PartShape.Type && values.TryGetValue(key.Name, out var known) && known != value)
             {
-                return (null, new(line, column.Index + 1, $"{key.Name} is {value} here, and {known} in the column {cell.Column.Heading}", "keep the one that is right"));
+                return (
+                    null,
+                    new(
+                        line,
+                        column.Index + 1,
+                        $"{key.Name} is {value} here, and {known} in the column {cell.Column.Heading}",
+                        "keep the one that is right"
+                    )
+                );
             }
 
             values[key.Name] = value!;
         }
 
-        return (new(reference, line, kind, isSaid, [.. PartShape.Values.Where(key => values.ContainsKey(key.Name)).Select(key => (key.Name, values[key.Name]))]), null);
+        return (
+            new(
+                reference,
+                line,
+                kind,
+                isSaid,
+                [.. PartShape.Values.Where(key => values.ContainsKey(key.Name)).Select(key => (key.Name, values[key.Name]))]
+            ),
+            null
+        );
     }
 
     // What is said of the very part counts before the list, and the list before what follows from letters.
-    private (PartKind? Kind, bool IsSaid, ListFault? Fault) Kind(string reference, int line, Dictionary<string, (PlannedColumn Column, string Text)> cells)
+    private (PartKind? Kind, bool IsSaid, ListFault? Fault) Kind(
+        string reference,
+        int line,
+        Dictionary<string, (PlannedColumn Column, string Text)> cells
+    )
     {
         var letters = ReferenceText.ClassLetters(reference);
         if (choices.Kinds.TryGetValue(reference, out var said))
@@ -167,11 +235,26 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
 
         if (cells.TryGetValue("kind", out var cell))
         {
-            return PartKinds.All.Values.FirstOrDefault(kind => kind.Name.Equals(cell.Text, StringComparison.OrdinalIgnoreCase)) is { } known ? (known, true, null)
-                : (null, false, new(line, cell.Column.Index + 1, $"'{CsvTableReader.Excerpt(cell.Text)}' is no kind of part", Nearest.To(cell.Text, PartKinds.All) is { } near ? $"write {near}" : $"write one of: {string.Join(", ", ClassLetter.Candidates(letters))}"));
+            return PartKinds.All.Values.FirstOrDefault(kind => kind.Name.Equals(cell.Text, StringComparison.OrdinalIgnoreCase)) is { } known
+                ? (known, true, null)
+                : (
+                    null,
+                    false,
+                    new(
+                        line,
+                        cell.Column.Index + 1,
+                        $"'{CsvTableReader.Excerpt(cell.Text)}' is no kind of part",
+                        Nearest.To(cell.Text, PartKinds.All) is { } near
+                            ? $"write {near}"
+                            : $"write one of: {string.Join(", ", ClassLetter.Candidates(letters))}"
+                    )
+                );
         }
 
-        var told = ValueText.KindOf($"{cells.GetValueOrDefault(ColumnPlan.Value).Text} {cells.GetValueOrDefault("note").Text}", ClassLetter.Known(letters));
+        var told = ValueText.KindOf(
+            $"{cells.GetValueOrDefault(ColumnPlan.Value).Text} {cells.GetValueOrDefault("note").Text}",
+            ClassLetter.Known(letters)
+        );
         return told is not null ? (told, true, null)
             : choices.Kinds.TryGetValue(letters, out var usual) ? (usual, true, null)
             : (choices.KindThere(reference) ?? ClassLetter.Kind(letters), false, null);
@@ -180,8 +263,16 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
     private static Quantity? Nominal(Dictionary<string, string> values, PartKind kind)
     {
         var dimension = kind.MarkedIn;
-        var key = dimension switch { Dimension.Capacitance => "capacitance", Dimension.Resistance => "resistance", Dimension.Inductance => "inductance", _ => null };
-        return key is not null && values.TryGetValue(key, out var text) && QuantityText.Parse(text, dimension).Is(out var value, out _) ? value : null;
+        var key = dimension switch
+        {
+            Dimension.Capacitance => "capacitance",
+            Dimension.Resistance => "resistance",
+            Dimension.Inductance => "inductance",
+            _ => null,
+        };
+        return key is not null && values.TryGetValue(key, out var text) && QuantityText.Parse(text, dimension).Is(out var value, out _)
+            ? value
+            : null;
     }
 
     private static string InWords(ListedPart part) => string.Join(' ', part.Values.Select(value => value.Value).Prepend(part.Kind.Name));

@@ -19,7 +19,11 @@ internal static class ReferenceText
             {
                 if (again.Length == 0)
                 {
-                    return ([], $"'{piece}' can be the places {letters}{first} to {letters}{last}, or one place of that name", $"write {letters}{first}-{letters}{last} for a range");
+                    return (
+                        [],
+                        $"'{piece}' can be the places {letters}{first} to {letters}{last}, or one place of that name",
+                        $"write {letters}{first}-{letters}{last} for a range"
+                    );
                 }
 
                 if (again != letters)
@@ -29,12 +33,23 @@ internal static class ReferenceText
 
                 if (Of(first) is not { } from || Of(last) is not { } to || to < from || to - from >= MostInRange)
                 {
-                    return ([], $"'{piece}' does not go up from a first to a last reference, by {MostInRange} at most", "name the lower reference first");
+                    return (
+                        [],
+                        $"'{piece}' does not go up from a first to a last reference, by {MostInRange} at most",
+                        "name the lower reference first"
+                    );
                 }
 
-                references.AddRange(Enumerable.Range(from, to - from + 1).Select(number => letters + number.ToString(new string('0', first.Length), CultureInfo.InvariantCulture)));
+                references.AddRange(
+                    Enumerable
+                        .Range(from, to - from + 1)
+                        .Select(number => letters + number.ToString(new string('0', first.Length), CultureInfo.InvariantCulture))
+                );
             }
-            else if ((NameRules.Fault(piece) ?? (piece[^1] == '-' || !piece.Any(char.IsLetterOrDigit) ? "nothing follows its dash" : null)) is { } fault)
+            else if (
+                (NameRules.Fault(piece) ?? (piece[^1] == '-' || !piece.Any(char.IsLetterOrDigit) ? "nothing follows its dash" : null)) is
+                { } fault
+            )
             {
                 return ([], $"'{CsvTableReader.Excerpt(piece)}' cannot be a reference: {fault}", "write references such as C1, C2, C5-C8");
             }
@@ -58,7 +73,10 @@ internal static class ReferenceText
         var joined = new StringBuilder(text.Length);
         foreach (var letter in text.Replace("...", "-", StringComparison.Ordinal).Replace("..", "-", StringComparison.Ordinal))
         {
-            var plain = letter is (>= '\u2010' and <= '\u2014') or '\u2212' or '\u2026' ? '-' : char.IsWhiteSpace(letter) ? ' ' : letter;
+            var plain =
+                letter is (>= '\u2010' and <= '\u2014') or '\u2212' or '\u2026' ? '-'
+                : char.IsWhiteSpace(letter) ? ' '
+                : letter;
             var written = joined.ToString().AsSpan().TrimEnd(' ');
             if (plain == '-' && written.Length > 0 && char.IsAsciiDigit(written[^1]))
             {
@@ -86,6 +104,8 @@ internal static class ReferenceText
         var (left, right) = (piece[..dash], piece[(dash + 1)..]);
         var (letters, again) = (string.Concat(left.TakeWhile(char.IsAsciiLetter)), string.Concat(right.TakeWhile(char.IsAsciiLetter)));
         var (first, last) = (left[letters.Length..], right[again.Length..]);
-        return letters.Length > 0 && first.Length > 0 && last.Length > 0 && first.All(char.IsAsciiDigit) && last.All(char.IsAsciiDigit) ? (letters, first, again, last) : null;
+        return letters.Length > 0 && first.Length > 0 && last.Length > 0 && first.All(char.IsAsciiDigit) && last.All(char.IsAsciiDigit)
+            ? (letters, first, again, last)
+            : null;
     }
 }

@@ -1,6 +1,6 @@
 using System.Globalization;
-using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
@@ -17,7 +17,11 @@ internal static class ValueText
     /// <param name="kind">The kind of the part, which decides what its main quantity is.</param>
     /// <param name="unit">The unit of a bare figure, or null where one is a fault.</param>
     /// <returns>Keys of a part with their values as records have them, or what is wrong and what to write.</returns>
-    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault, string? NextStep) Read(string text, PartKind kind, string? unit)
+    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault, string? NextStep) Read(
+        string text,
+        PartKind kind,
+        string? unit
+    )
     {
         if (kind.ListedBy == TypeNumber.Alone)
         {
@@ -38,7 +42,15 @@ internal static class ValueText
             if (read.Count == 0)
             {
                 // A diode, a relay or a lamp is often listed by its type, which reads like no quantity.
-                return kind.ListedBy == TypeNumber.InsteadOfValues ? ([("type", text)], null, null) : ([], Told(text, word, fault), fault?.NextStep is { } next ? $"write {next}" : "write such as 100n 63V, 10k 1%, 2200uF/25V, and anything else into a column of its own");
+                return kind.ListedBy == TypeNumber.InsteadOfValues
+                    ? ([("type", text)], null, null)
+                    : (
+                        [],
+                        Told(text, word, fault),
+                        fault?.NextStep is { } next
+                            ? $"write {next}"
+                            : "write such as 100n 63V, 10k 1%, 2200uF/25V, and anything else into a column of its own"
+                    );
             }
 
             if (read.FirstOrDefault(one => values.Exists(known => known.Key == one.Key)) is { Key: { } twice })
@@ -70,36 +82,66 @@ internal static class ValueText
         }
 
         // A word such as paper or lamp may speak of something else than the part; these do not.
-        return candidates.Where(kind => kind.HasTellingName).OrderByDescending(kind => kind.Name.Length).FirstOrDefault(kind => At(text, kind.Name) >= 0);
+        return candidates
+            .Where(kind => kind.HasTellingName)
+            .OrderByDescending(kind => kind.Name.Length)
+            .FirstOrDefault(kind => At(text, kind.Name) >= 0);
     }
 
-    private static string WithoutKind(string text, string name) => At(text, name) is >= 0 and var at ? text.Remove(at, name.Length).Trim() : text;
+    private static string WithoutKind(string text, string name) =>
+        At(text, name) is >= 0 and var at ? text.Remove(at, name.Length).Trim() : text;
 
     // Where the words of a kind stand in a text by themselves, or -1.
     private static int At(string text, string name)
     {
         var at = text.IndexOf(name, StringComparison.OrdinalIgnoreCase);
-        return at >= 0 && (at == 0 || !char.IsLetterOrDigit(text[at - 1])) && (at + name.Length == text.Length || !char.IsLetterOrDigit(text[at + name.Length])) ? at : -1;
+        return
+            at >= 0
+            && (at == 0 || !char.IsLetterOrDigit(text[at - 1]))
+            && (at + name.Length == text.Length || !char.IsLetterOrDigit(text[at + name.Length]))
+            ? at
+            : -1;
     }
 
-    private static (IReadOnlyList<(string Key, string Value)> Read, ParseFault? Fault) One(string word, PartKind kind, Dimension dimension, string? unit)
+    private static (IReadOnlyList<(string Key, string Value)> Read, ParseFault? Fault) One(
+        string word,
+        PartKind kind,
+        Dimension dimension,
+        string? unit
+    )
     {
-        if (word.EndsWith('%') || word[0] is '±' || word.StartsWith("+/-", StringComparison.Ordinal) || word.StartsWith("+-", StringComparison.Ordinal))
+        if (
+            word.EndsWith('%')
+            || word[0] is '±'
+            || word.StartsWith("+/-", StringComparison.Ordinal)
+            || word.StartsWith("+-", StringComparison.Ordinal)
+        )
         {
-            return Tolerance.Parse(word, dimension).Is(out var tolerance, out var wrong) ? ([("tolerance", tolerance.ToString())], null) : ([], wrong);
+            return Tolerance.Parse(word, dimension).Is(out var tolerance, out var wrong)
+                ? ([("tolerance", tolerance.ToString())], null)
+                : ([], wrong);
         }
 
         ParseFault? fault = null;
         if (dimension is not (Dimension.Voltage or Dimension.Number))
         {
-            if (QuantityText.Parse(word, dimension).Is(out var main, out fault)
-                || (unit is not null && fault.Kind == ParseFaultKind.UnitMissing && QuantityText.Parse($"{word} {unit}", dimension).Is(out main, out _)))
+            if (
+                QuantityText.Parse(word, dimension).Is(out var main, out fault)
+                || (
+                    unit is not null
+                    && fault.Kind == ParseFaultKind.UnitMissing
+                    && QuantityText.Parse($"{word} {unit}", dimension).Is(out main, out _)
+                )
+            )
             {
                 return ([(Key(dimension), QuantityText.Format(main))], null);
             }
 
-            if (dimension is Dimension.Capacitance or Dimension.Resistance && LetterCode.Parse(word, dimension).Is(out var marking, out _)
-                && marking is { IsCertain: true, Readings: [{ Value: { Tolerance: { } marked } value }] })
+            if (
+                dimension is Dimension.Capacitance or Dimension.Resistance
+                && LetterCode.Parse(word, dimension).Is(out var marking, out _)
+                && marking is { IsCertain: true, Readings: [{ Value: { Tolerance: { } marked } value }] }
+            )
             {
                 return ([(Key(dimension), QuantityText.Format(value.Nominal)), ("tolerance", marked.ToString())], null);
             }
@@ -142,21 +184,30 @@ internal static class ValueText
         }
 
         return dimension != Dimension.Capacitance ? (null, null)
-            : kind == PartKinds.SuppressionCapacitor && SafetyClasses.Read(word.ToUpperInvariant()) is { } safety ? ("safety_class", safety.Name())
-            : (kind == PartKinds.CeramicClass1 || kind == PartKinds.CeramicClass2) && Vocabulary.Materials.FirstOrDefault(known => known == Ceramic(word)) is { } material ? ("material", material)
+            : kind == PartKinds.SuppressionCapacitor && SafetyClasses.Read(word.ToUpperInvariant()) is { } safety
+                ? ("safety_class", safety.Name())
+            : (kind == PartKinds.CeramicClass1 || kind == PartKinds.CeramicClass2)
+            && Vocabulary.Materials.FirstOrDefault(known => known == Ceramic(word)) is { } material
+                ? ("material", material)
             : (null, null);
     }
 
-    private static string Ceramic(string word) => word.ToUpperInvariant() switch { "NP0" or "NPO" or "COG" => "C0G", var other => other };
+    private static string Ceramic(string word) =>
+        word.ToUpperInvariant() switch
+        {
+            "NP0" or "NPO" or "COG" => "C0G",
+            var other => other,
+        };
 
-    private static string Key(Dimension dimension) => dimension switch
-    {
-        Dimension.Capacitance => "capacitance",
-        Dimension.Resistance => "resistance",
-        Dimension.Inductance => "inductance",
-        Dimension.Frequency => "frequency",
-        _ => "current",
-    };
+    private static string Key(Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Capacitance => "capacitance",
+            Dimension.Resistance => "resistance",
+            Dimension.Inductance => "inductance",
+            Dimension.Frequency => "frequency",
+            _ => "current",
+        };
 
     // Two words may be joined by a slash (2200uF/25V); -10/+50 %, 1/4W and X1/Y2 are one word.
     private static IEnumerable<string> Words(string text, Dimension dimension, string? unit)
@@ -164,8 +215,13 @@ internal static class ValueText
         foreach (var word in Together(Pieces(text)))
         {
             var pieces = word.Split('/', StringSplitOptions.RemoveEmptyEntries);
-            var isOne = pieces.Length < 2 || (word.Contains('%', StringComparison.Ordinal) && word[0] is '+' or '-' or '±') || FractionOfWatt(word) is not null || SafetyClasses.Read(word.ToUpperInvariant()) is not null
-                || QuantityText.Parse(word, dimension == Dimension.Number ? Dimension.Voltage : dimension).Is(out _, out _) || (unit is null && pieces.Any(piece => piece.All(char.IsAsciiDigit)));
+            var isOne =
+                pieces.Length < 2
+                || (word.Contains('%', StringComparison.Ordinal) && word[0] is '+' or '-' or '±')
+                || FractionOfWatt(word) is not null
+                || SafetyClasses.Read(word.ToUpperInvariant()) is not null
+                || QuantityText.Parse(word, dimension == Dimension.Number ? Dimension.Voltage : dimension).Is(out _, out _)
+                || (unit is null && pieces.Any(piece => piece.All(char.IsAsciiDigit)));
             foreach (var piece in isOne ? [word] : pieces)
             {
                 yield return piece;
@@ -175,7 +231,17 @@ internal static class ValueText
 
     // Blanks and semicolons part words, and so does a comma before a blank; a comma inside a figure does not.
     private static string[] Pieces(string text) =>
-        string.Concat(text.Select((letter, i) => char.IsWhiteSpace(letter) || letter == ';' || (letter == ',' && (i + 1 == text.Length || char.IsWhiteSpace(text[i + 1]))) ? ' ' : letter)).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        string.Concat(
+                text.Select(
+                    (letter, i) =>
+                        char.IsWhiteSpace(letter)
+                        || letter == ';'
+                        || (letter == ',' && (i + 1 == text.Length || char.IsWhiteSpace(text[i + 1])))
+                            ? ' '
+                            : letter
+                )
+            )
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     // A figure and its unit may stand apart: 100 nF, ±10 %, 100 nF/63 V.
     private static List<string> Together(IReadOnlyList<string> pieces)
@@ -183,7 +249,11 @@ internal static class ValueText
         var words = new List<string>();
         foreach (var piece in pieces)
         {
-            if (words.Count > 0 && EndsInFigure(words[^1]) && piece.TakeWhile(letter => letter != '/').All(letter => char.IsLetter(letter) || letter is '%' or '°' or 'Ω' or 'µ'))
+            if (
+                words.Count > 0
+                && EndsInFigure(words[^1])
+                && piece.TakeWhile(letter => letter != '/').All(letter => char.IsLetter(letter) || letter is '%' or '°' or 'Ω' or 'µ')
+            )
             {
                 words[^1] += piece;
             }
@@ -206,12 +276,22 @@ internal static class ValueText
     private static decimal? FractionOfWatt(string word)
     {
         var slash = word.IndexOf('/', StringComparison.Ordinal);
-        return slash is 1 or 2 && word[^1] is 'W' or 'w' && Count(word[..slash]) is { } above && Count(word[(slash + 1)..^1]) is > 0 and var below ? (decimal)above / below : null;
+        return
+            slash is 1 or 2
+            && word[^1] is 'W' or 'w'
+            && Count(word[..slash]) is { } above
+            && Count(word[(slash + 1)..^1]) is > 0 and var below
+            ? (decimal)above / below
+            : null;
     }
 
-    private static int? Count(string digits) => digits.Length is 1 or 2 && digits.All(char.IsAsciiDigit) ? int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture) : null;
+    private static int? Count(string digits) =>
+        digits.Length is 1 or 2 && digits.All(char.IsAsciiDigit)
+            ? int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture)
+            : null;
 
     private static string Told(string text, string word, ParseFault? fault) =>
         fault is { Kind: not ParseFaultKind.NotUnderstood and not ParseFaultKind.UnitUnknown } ? fault.Message
-        : word == text ? $"'{CsvTableReader.Excerpt(word)}' is not understood as a value" : $"'{CsvTableReader.Excerpt(word)}' in '{CsvTableReader.Excerpt(text)}' is not understood";
+        : word == text ? $"'{CsvTableReader.Excerpt(word)}' is not understood as a value"
+        : $"'{CsvTableReader.Excerpt(word)}' in '{CsvTableReader.Excerpt(text)}' is not understood";
 }

@@ -29,7 +29,17 @@ internal static class AtomFeed
     public static byte[] Write(CollectionFile collection, Site site, IReadOnlyList<Change> changes)
     {
         using var bytes = new MemoryStream();
-        using (var xml = XmlWriter.Create(bytes, new XmlWriterSettings { Encoding = new UTF8Encoding(false), Indent = true, NewLineChars = "\n" }))
+        using (
+            var xml = XmlWriter.Create(
+                bytes,
+                new XmlWriterSettings
+                {
+                    Encoding = new UTF8Encoding(false),
+                    Indent = true,
+                    NewLineChars = "\n",
+                }
+            )
+        )
         {
             xml.WriteStartElement("feed", Atom);
             // An id must not move when a visit is added; the day of the tag only has to be one on which the name was ours.
@@ -98,5 +108,6 @@ internal static class AtomFeed
     private static string Moment(DateOnly day) => IsoDate.Text(day) + "T00:00:00Z";
 
     // Half of a surrogate pair, and what is no character at all, has no place in XML.
-    private static string Text(string text) => string.Concat(Printable.Of(text).EnumerateRunes().Select(rune => (rune.Value & 0xFFFE) == 0xFFFE ? "\uFFFD" : rune.ToString()));
+    private static string Text(string text) =>
+        string.Concat(Printable.Of(text).EnumerateRunes().Select(rune => (rune.Value & 0xFFFE) == 0xFFFE ? "\uFFFD" : rune.ToString()));
 }

@@ -14,7 +14,8 @@ namespace Ohmstead.Publishing;
 /// <param name="By">Initials, or null.</param>
 /// <param name="Title">One line.</param>
 /// <param name="Lines">What was found, read, decided, done and proved, a line each.</param>
-internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, string? By, string Title, IReadOnlyList<string> Lines) : IComparable<Change>
+internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, string? By, string Title, IReadOnlyList<string> Lines)
+    : IComparable<Change>
 {
     /// <summary>The visits of a board, in order of time.</summary>
     public static IEnumerable<Change> Of(BoardAssessment board)
@@ -26,10 +27,22 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
             var at = order;
             ImmutableArray<AssessedReading> readings = [.. board.Readings.Where(reading => reading.VisitOrder == at)];
             string[] done = [.. visit.Work.Select(Words)];
-            string[] proofs = [.. board.Proofs.Where(proof => proof.VisitOrder == at).Select(proof => $"{proof.Proof.Point.Value} {VerdictWords.Of(proof.Outcome)}")];
-            var headline = done.Length > 0 ? done[0] + More(done.Length) : proofs.Length > 0 ? $"proof: {proofs[0]}{More(proofs.Length)}" : Counted(readings);
+            string[] proofs =
+            [
+                .. board
+                    .Proofs.Where(proof => proof.VisitOrder == at)
+                    .Select(proof => $"{proof.Proof.Point.Value} {VerdictWords.Of(proof.Outcome)}"),
+            ];
+            var headline =
+                done.Length > 0 ? done[0] + More(done.Length)
+                : proofs.Length > 0 ? $"proof: {proofs[0]}{More(proofs.Length)}"
+                : Counted(readings);
             yield return new(
-                board.Board.Id.Value, visit.Date.Value, anchors[order], visit.By?.Value, $"{board.Board.Id.Value} {board.Board.Title.Value}: {headline}",
+                board.Board.Id.Value,
+                visit.Date.Value,
+                anchors[order],
+                visit.By?.Value,
+                $"{board.Board.Id.Value} {board.Board.Title.Value}: {headline}",
                 [
                     .. visit.Found.Select(found => $"found at {found.At.Value}: {found.What.Value} ({found.Severity.Text})"),
                     .. readings.Length > 0 ? [Counted(readings)] : Array.Empty<string>(),
@@ -37,7 +50,8 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
                     .. done,
                     .. proofs.Select(proof => $"proof: {proof}"),
                     .. visit.Note is { } note ? [note.Value] : Array.Empty<string>(),
-                ]);
+                ]
+            );
         }
     }
 
@@ -63,6 +77,8 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
     private static string Counted(ImmutableArray<AssessedReading> readings)
     {
         var counts = OutcomeCounts.Of(readings);
-        return readings.Length == 0 ? "looked at" : readings.Length == 1 ? $"one reading, {VerdictWords.Of(readings[0].Overall)}" : $"{counts.Total} readings, {counts.Outside} outside, {counts.Undecided} undecided";
+        return readings.Length == 0 ? "looked at"
+            : readings.Length == 1 ? $"one reading, {VerdictWords.Of(readings[0].Overall)}"
+            : $"{counts.Total} readings, {counts.Outside} outside, {counts.Undecided} undecided";
     }
 }

@@ -22,7 +22,11 @@ internal sealed class DataFiles : IDisposable
     public const string BoardSchemaName = "report-board";
 
     private static readonly (DataTable Table, Action<BoardAssessment, IRowTaker> Write)[] TablesOfOneBoard =
-        [.. DataShapes.OfEachBoard.Zip([DataRows.Parts, DataRows.Readings, DataRows.Bench, DataRows.Obligations], (table, write) => (DataTable.Of(table.Name, DataShapes.OfOneBoard(table.Row), skipped: 1), new Action<BoardAssessment, IRowTaker>(write)))];
+    [
+        .. DataShapes.OfEachBoard.Zip([DataRows.Parts, DataRows.Readings, DataRows.Bench, DataRows.Obligations], (table, write) =>
+            (DataTable.Of(table.Name, DataShapes.OfOneBoard(table.Row), skipped: 1), new Action<BoardAssessment, IRowTaker>(write))
+        ),
+    ];
 
     private readonly Lock gate = new();
     private readonly Dictionary<string, int> places;
@@ -96,11 +100,20 @@ internal sealed class DataFiles : IDisposable
 
         var designs = result.Workshop.Designs;
         json.Clear();
-        Text(json, $"{{\"version\":2,\"collection\":{DataForm.Quoted(result.Workshop.Collection.Name)},\"as_of\":\"{IsoDate.Text(today)}\"");
+        Text(
+            json,
+            $"{{\"version\":2,\"collection\":{DataForm.Quoted(result.Workshop.Collection.Name)},\"as_of\":\"{IsoDate.Text(today)}\""
+        );
         string?[][][] all =
         [
-            [.. result.Boards.Select(board => DataRows.Board(board, board.Maker ?? (board.Design is { } name ? designs.GetValueOrDefault(name)?.Maker?.Value : null)))],
-            [.. DataRows.Designs(result)], [.. DataRows.Lots(result)], [.. DataRows.Findings(result.Findings)],
+            [
+                .. result.Boards.Select(board =>
+                    DataRows.Board(board, board.Maker ?? (board.Design is { } name ? designs.GetValueOrDefault(name)?.Maker?.Value : null))
+                ),
+            ],
+            [.. DataRows.Designs(result)],
+            [.. DataRows.Lots(result)],
+            [.. DataRows.Findings(result.Findings)],
         ];
         using var lines = new PageBuffer();
         var objects = new JsonRows(json);

@@ -18,10 +18,28 @@ internal static class DataRows
         var reason = board.Reasons.Length == 0 ? null : board.Reasons[0];
         return
         [
-            board.Id.Value, board.Title, board.Design, maker, board.Serial, board.Revision, BoardStates.Words(board.State),
-            reason is null ? null : reason.At is null ? reason.Text : $"{reason.At}: {reason.Text}", reason?.NextStep, Day(board.LastSeen), Day(board.LookAgain), board.IsLookOverdue ? "yes" : "no",
-            Number(board.Readings.Inside), Number(board.Readings.Outside), Number(board.Readings.Undecided), Number(board.Readings.Others),
-            BoardPage.PathOf(board.Id.Value), BoardPage.DataOf(board.Id.Value), Badges.PathOf(board.Id.Value), board.Path,
+            board.Id.Value,
+            board.Title,
+            board.Design,
+            maker,
+            board.Serial,
+            board.Revision,
+            BoardStates.Words(board.State),
+            reason is null ? null
+            : reason.At is null ? reason.Text
+            : $"{reason.At}: {reason.Text}",
+            reason?.NextStep,
+            Day(board.LastSeen),
+            Day(board.LookAgain),
+            board.IsLookOverdue ? "yes" : "no",
+            Number(board.Readings.Inside),
+            Number(board.Readings.Outside),
+            Number(board.Readings.Undecided),
+            Number(board.Readings.Others),
+            BoardPage.PathOf(board.Id.Value),
+            BoardPage.DataOf(board.Id.Value),
+            Badges.PathOf(board.Id.Value),
+            board.Path,
         ];
     }
 
@@ -31,10 +49,25 @@ internal static class DataRows
         foreach (var place in board.Places)
         {
             rows.Take(
-                board.Board.Id.Value, place.Part.Ref.Value, place.What,
-                place.IsEmpty ? "empty" : place.FittedBy is null ? "original" : "replacement", place.IsEmpty ? null : place.FittedBy?.Lot?.Value, Day(place.FittedOn?.Date.Value),
-                place.Standing.Length == 0 && place.PassedTest is null ? null : VerdictWords.Of(Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside : place is { PassedTest: true, Standing.Length: 0 } ? VerdictOutcome.Inside : together),
-                place.Decision?.What.Text, place.Decision?.Because.Value, DecisionWords.Doubt(place));
+                board.Board.Id.Value,
+                place.Part.Ref.Value,
+                place.What,
+                place.IsEmpty ? "empty"
+                    : place.FittedBy is null ? "original"
+                    : "replacement",
+                place.IsEmpty ? null : place.FittedBy?.Lot?.Value,
+                Day(place.FittedOn?.Date.Value),
+                place.Standing.Length == 0 && place.PassedTest is null
+                    ? null
+                    : VerdictWords.Of(
+                        Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside
+                        : place is { PassedTest: true, Standing.Length: 0 } ? VerdictOutcome.Inside
+                        : together
+                    ),
+                place.Decision?.What.Text,
+                place.Decision?.Because.Value,
+                DecisionWords.Doubt(place)
+            );
         }
     }
 
@@ -46,7 +79,15 @@ internal static class DataRows
             var reading = assessed.Reading;
             if ((reading.Part ?? reading.Point ?? reading.Lot) is { } of)
             {
-                var start = new Entry(board.Board.Id.Value, assessed.Visit, of.Value, reading.StateWord, reading.Circuit?.Text, (reading.Instrument ?? assessed.Visit.Instrument)?.Value, reading.Spot.Line);
+                var start = new Entry(
+                    board.Board.Id.Value,
+                    assessed.Visit,
+                    of.Value,
+                    reading.StateWord,
+                    reading.Circuit?.Text,
+                    (reading.Instrument ?? assessed.Visit.Instrument)?.Value,
+                    reading.Spot.Line
+                );
                 start.Rows(rows, assessed.Verdicts, reading.Result);
             }
         }
@@ -54,7 +95,15 @@ internal static class DataRows
         foreach (var assessed in board.Proofs)
         {
             var proof = assessed.Proof;
-            var start = new Entry(board.Board.Id.Value, assessed.Visit, proof.Point.Value, "proof", null, (proof.Instrument ?? assessed.Visit.Instrument)?.Value, proof.Spot.Line);
+            var start = new Entry(
+                board.Board.Id.Value,
+                assessed.Visit,
+                proof.Point.Value,
+                "proof",
+                null,
+                (proof.Instrument ?? assessed.Visit.Instrument)?.Value,
+                proof.Spot.Line
+            );
             start.Rows(rows, assessed.Verdicts, proof.Result);
         }
     }
@@ -68,17 +117,50 @@ internal static class DataRows
             var (date, by) = (Day(visit.Date.Value), visit.By?.Value);
             foreach (var found in visit.Found)
             {
-                rows.Take(number, date, by, "found", found.At.Value, found.What.Value, found.Severity.Text, null, null, Number(found.Spot.Line));
+                rows.Take(
+                    number,
+                    date,
+                    by,
+                    "found",
+                    found.At.Value,
+                    found.What.Value,
+                    found.Severity.Text,
+                    null,
+                    null,
+                    Number(found.Spot.Line)
+                );
             }
 
             foreach (var work in visit.Work)
             {
-                rows.Take(number, date, by, "work", (work.Part ?? work.At)?.Value, work.Did.Text, null, work.Lot?.Value, work.Note?.Value, Number(work.Spot.Line));
+                rows.Take(
+                    number,
+                    date,
+                    by,
+                    "work",
+                    (work.Part ?? work.At)?.Value,
+                    work.Did.Text,
+                    null,
+                    work.Lot?.Value,
+                    work.Note?.Value,
+                    Number(work.Spot.Line)
+                );
             }
 
             foreach (var decision in visit.Decided)
             {
-                rows.Take(number, date, by, "decided", decision.Place?.Value, decision.What.Text, null, null, decision.Because.Value, Number(decision.Spot.Line));
+                rows.Take(
+                    number,
+                    date,
+                    by,
+                    "decided",
+                    decision.Place?.Value,
+                    decision.What.Text,
+                    null,
+                    null,
+                    decision.Because.Value,
+                    Number(decision.Spot.Line)
+                );
             }
 
             if (visit.Note is { } note)
@@ -95,32 +177,78 @@ internal static class DataRows
         {
             var (isOpen, by) = (obligation.Standing == ObligationStanding.Open, obligation.MetBy);
             rows.Take(
-                board.Board.Id.Value, obligation.Kind, obligation.At, ObligationStandings.Words(obligation.Standing), obligation.Text,
-                isOpen ? BoardStates.Words(obligation.State) : null, isOpen ? obligation.NextStep : null, by?.Words.Text, Day(by?.Day), by?.Path, by is null ? null : Number(by.Spot.Line));
+                board.Board.Id.Value,
+                obligation.Kind,
+                obligation.At,
+                ObligationStandings.Words(obligation.Standing),
+                obligation.Text,
+                isOpen ? BoardStates.Words(obligation.State) : null,
+                isOpen ? obligation.NextStep : null,
+                by?.Words.Text,
+                Day(by?.Day),
+                by?.Path,
+                by is null ? null : Number(by.Spot.Line)
+            );
         }
     }
 
     /// <summary>The designs.</summary>
-    public static IEnumerable<string?[]> Designs(RunResult result) => DesignUnits.Of(result.Workshop.Designs.Values, result.Boards).Select(string?[] (units) =>
-    [
-        units.Design.Id.Value, units.Design.Title.Value, units.Design.Maker?.Value, units.Design.Revision?.Value,
-        Number(units.Units.Count), Number(units.Units.Count(unit => unit.State == BoardState.FitToRun)), Number(units.Units.Count(unit => unit.IsFitButOverdue)), DesignPage.PathOf(units.Design.Id.Value),
-    ]);
+    public static IEnumerable<string?[]> Designs(RunResult result) =>
+        DesignUnits
+            .Of(result.Workshop.Designs.Values, result.Boards)
+            .Select(
+                string?[] (units) =>
+                    [
+                        units.Design.Id.Value,
+                        units.Design.Title.Value,
+                        units.Design.Maker?.Value,
+                        units.Design.Revision?.Value,
+                        Number(units.Units.Count),
+                        Number(units.Units.Count(unit => unit.State == BoardState.FitToRun)),
+                        Number(units.Units.Count(unit => unit.IsFitButOverdue)),
+                        DesignPage.PathOf(units.Design.Id.Value),
+                    ]
+            );
 
     /// <summary>The lots.</summary>
     public static IEnumerable<string?[]> Lots(RunResult result)
     {
         var fitted = BoardSummary.FittedByLot(result.Boards);
-        return result.Workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal).Select(string?[] (lot) =>
-            [lot.Id.Value, PartWords.Describe(lot.Values), lot.Quantity is { } came ? Number(came.Value) : null, Number(fitted.GetValueOrDefault(lot.Id.Value)), lot.Received?.Value.ToString(), lot.Order?.Value, Number(result.Workshop.ScrappedOf(lot.Id.Value))]);
+        return result
+            .Workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal)
+            .Select(
+                string?[] (lot) =>
+                    [
+                        lot.Id.Value,
+                        PartWords.Describe(lot.Values),
+                        lot.Quantity is { } came ? Number(came.Value) : null,
+                        Number(fitted.GetValueOrDefault(lot.Id.Value)),
+                        lot.Received?.Value.ToString(),
+                        lot.Order?.Value,
+                        Number(result.Workshop.ScrappedOf(lot.Id.Value)),
+                    ]
+            );
     }
 
     /// <summary>The findings.</summary>
-    public static IEnumerable<string?[]> Findings(IEnumerable<Finding> findings) => findings.Select(string?[] (finding) =>
-    [
-        finding.Place.Path, Number(finding.Place.Line), Number(finding.Place.Column), finding.Check,
-        finding.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "note" }, finding.Message, finding.NextStep,
-    ]);
+    public static IEnumerable<string?[]> Findings(IEnumerable<Finding> findings) =>
+        findings.Select(
+            string?[] (finding) =>
+                [
+                    finding.Place.Path,
+                    Number(finding.Place.Line),
+                    Number(finding.Place.Column),
+                    finding.Check,
+                    finding.Severity switch
+                    {
+                        Severity.Error => "error",
+                        Severity.Warning => "warning",
+                        _ => "note",
+                    },
+                    finding.Message,
+                    finding.NextStep,
+                ]
+        );
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
@@ -137,8 +265,14 @@ internal static class DataRows
             {
                 var verdict = verdicts[i];
                 Row(
-                    rows, VerdictWords.Of(verdict.Measured), verdict.Reading.Text, verdict.LimitInWords?.Text, verdict.Limit is { } limit ? VerdictWords.Of(limit.Kind) : null, verdict.Outcome,
-                    verdict.Probability is { } probability ? VerdictWords.Probability(probability) : null);
+                    rows,
+                    VerdictWords.Of(verdict.Measured),
+                    verdict.Reading.Text,
+                    verdict.LimitInWords?.Text,
+                    verdict.Limit is { } limit ? VerdictWords.Of(limit.Kind) : null,
+                    verdict.Outcome,
+                    verdict.Probability is { } probability ? VerdictWords.Probability(probability) : null
+                );
             }
 
             if (test is not null)
@@ -147,7 +281,30 @@ internal static class DataRows
             }
         }
 
-        private void Row(IRowTaker rows, string measured, string value, string? limit, string? limitKind, VerdictOutcome outcome, string? probability) =>
-            rows.Take(board, date, visit.By?.Value, of, kind, circuit, instrument, measured, value, limit, limitKind, VerdictWords.Of(outcome), probability, place);
+        private void Row(
+            IRowTaker rows,
+            string measured,
+            string value,
+            string? limit,
+            string? limitKind,
+            VerdictOutcome outcome,
+            string? probability
+        ) =>
+            rows.Take(
+                board,
+                date,
+                visit.By?.Value,
+                of,
+                kind,
+                circuit,
+                instrument,
+                measured,
+                value,
+                limit,
+                limitKind,
+                VerdictWords.Of(outcome),
+                probability,
+                place
+            );
     }
 }

@@ -15,7 +15,11 @@ internal static class Jobs
         void Work()
         {
             using var buffer = new PageBuffer();
-            for (var job = Interlocked.Increment(ref next); job < jobs.Count && !Volatile.Read(ref hasFailed); job = Interlocked.Increment(ref next))
+            for (
+                var job = Interlocked.Increment(ref next);
+                job < jobs.Count && !Volatile.Read(ref hasFailed);
+                job = Interlocked.Increment(ref next)
+            )
             {
                 try
                 {
@@ -31,7 +35,10 @@ internal static class Jobs
             }
         }
 
-        var helpers = Enumerable.Range(1, Math.Clamp(workers - 1, 0, jobs.Count)).Select(_ => new Thread(Work, 4 << 20) { IsBackground = true }).ToArray();
+        var helpers = Enumerable
+            .Range(1, Math.Clamp(workers - 1, 0, jobs.Count))
+            .Select(_ => new Thread(Work, 4 << 20) { IsBackground = true })
+            .ToArray();
         foreach (var helper in helpers)
         {
             helper.Start();

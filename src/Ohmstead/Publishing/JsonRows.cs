@@ -69,7 +69,12 @@ internal sealed class JsonRows(PageBuffer bytes) : IRowTaker
     {
         const int longest = 16;
         Span<char> escape = stackalloc char[longest];
-        DataForm.Escapes.Encode(text[..(char.IsHighSurrogate(text[0]) && text.Length > 1 && char.IsLowSurrogate(text[1]) ? 2 : 1)], escape, out var taken, out var length);
+        DataForm.Escapes.Encode(
+            text[..(char.IsHighSurrogate(text[0]) && text.Length > 1 && char.IsLowSurrogate(text[1]) ? 2 : 1)],
+            escape,
+            out var taken,
+            out var length
+        );
         Encoding.UTF8.GetBytes(escape[..length], bytes);
         return taken;
     }

@@ -40,7 +40,10 @@ internal static class OldPages
 
                     from.DeleteFolder(name);
                 }
-                else if (files.Contains(path) || (to is not null && to.Look(name) is { Kind: not EntryKind.Missing } other && other.Identity == entry.Identity))
+                else if (
+                    files.Contains(path)
+                    || (to is not null && to.Look(name) is { Kind: not EntryKind.Missing } other && other.Identity == entry.Identity)
+                )
                 {
                     // A page, or a second name of what lies in the report as well.
                     from.Delete(name);

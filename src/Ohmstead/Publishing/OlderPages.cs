@@ -41,7 +41,9 @@ internal sealed class OlderPages(ReportFolder target, DateOnly today)
         var isNoted = inside <= 0 || page.AsSpan(inside).StartsWith(Note, StringComparison.Ordinal);
         var noted = isNoted ? page : page.Insert(inside, $"{Note}{IsoDate.Text(today)} the record could not be read.</strong></p>");
         target.Put(BoardPage.PathOf(number), Encoding.UTF8.GetBytes(noted));
-        var beside = target.Before.Where(file => file.StartsWith("photos/", StringComparison.Ordinal) && page.Contains(file, StringComparison.Ordinal));
+        var beside = target.Before.Where(file =>
+            file.StartsWith("photos/", StringComparison.Ordinal) && page.Contains(file, StringComparison.Ordinal)
+        );
         foreach (var file in beside.Append(BoardPage.DataOf(number)).Append(Badges.PathOf(number)).ToArray())
         {
             if (target.Kept(file) is { } bytes)

@@ -10,7 +10,13 @@ namespace Ohmstead.Publishing;
 /// <param name="before">The files of the old one.</param>
 /// <param name="files">The files of the new one, and whether each waits; the others are those of the old one.</param>
 internal sealed class PageSwitch(
-    Folder parent, string name, Folder old, WaitingPages waiting, IReadOnlySet<string> before, IReadOnlyDictionary<string, bool> files)
+    Folder parent,
+    string name,
+    Folder old,
+    WaitingPages waiting,
+    IReadOnlySet<string> before,
+    IReadOnlyDictionary<string, bool> files
+)
 {
     private readonly HashSet<string> folders = ReportList.FoldersOf(before.Concat(files.Keys));
     private int kept;
@@ -69,7 +75,10 @@ internal sealed class PageSwitch(
         {
             var path = prefix + inside;
             var kind = path is ReportPlace.ListName or ReportPlace.WaitingInside ? EntryKind.Missing : from.Look(inside).Kind;
-            if (kind == EntryKind.Missing || (kind == EntryKind.File && before.Contains(path) && files.GetValueOrDefault(path, defaultValue: true)))
+            if (
+                kind == EntryKind.Missing
+                || (kind == EntryKind.File && before.Contains(path) && files.GetValueOrDefault(path, defaultValue: true))
+            )
             {
                 continue;
             }
@@ -106,7 +115,8 @@ internal sealed class PageSwitch(
     {
         var isPage = files.ContainsKey(path) || folders.Contains(path) || before.Contains(path);
         return isPage && kind == EntryKind.Link ? DiskFault.Link(full)
-            : isPage && !(kind == EntryKind.File && before.Contains(path)) ? new($"'{full}' is no page of ours, and one would be written there; move it away, or give another folder with --to")
+            : isPage && !(kind == EntryKind.File && before.Contains(path))
+                ? new($"'{full}' is no page of ours, and one would be written there; move it away, or give another folder with --to")
             : null;
     }
 

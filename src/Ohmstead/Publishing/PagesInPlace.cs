@@ -10,7 +10,12 @@ namespace Ohmstead.Publishing;
 /// <param name="waiting">The new pages.</param>
 /// <param name="before">The files of the old report.</param>
 /// <param name="files">The files of the new one, and whether each waits.</param>
-internal sealed class PagesInPlace(FolderTree report, WaitingPages waiting, IReadOnlySet<string> before, IReadOnlyDictionary<string, bool> files)
+internal sealed class PagesInPlace(
+    FolderTree report,
+    WaitingPages waiting,
+    IReadOnlySet<string> before,
+    IReadOnlyDictionary<string, bool> files
+)
 {
     /// <summary>Where old pages lie until the last new one is in place.</summary>
     private const string OldName = ".ohmstead-old";
@@ -67,7 +72,8 @@ internal sealed class PagesInPlace(FolderTree report, WaitingPages waiting, IRea
         if (kind == EntryKind.File && path != ReportPlace.ListName && !before.Contains(path))
         {
             throw new IOException(
-                $"'{Path.Combine(place.Folder!.FullName, place.Name)}' is no page of ours, and one would be written there; move it away, or give another folder with --to");
+                $"'{Path.Combine(place.Folder!.FullName, place.Name)}' is no page of ours, and one would be written there; move it away, or give another folder with --to"
+            );
         }
     }
 

@@ -55,7 +55,10 @@ internal sealed class PagesServer : IDisposable
         catch (HttpListenerException taken)
         {
             server.Dispose();
-            throw new IOException(FormattableString.Invariant($"nothing can be served on port {port}: it is taken or not allowed; give another with --serve"), taken);
+            throw new IOException(
+                FormattableString.Invariant($"nothing can be served on port {port}: it is taken or not allowed; give another with --serve"),
+                taken
+            );
         }
     }
 
@@ -70,7 +73,8 @@ internal sealed class PagesServer : IDisposable
             {
                 Answer(listener.GetContext());
             }
-            catch (Exception gone) when (gone is HttpListenerException or ObjectDisposedException or InvalidOperationException or IOException)
+            catch (Exception gone)
+                when (gone is HttpListenerException or ObjectDisposedException or InvalidOperationException or IOException)
             {
                 // The browser went away in the middle, or the server was closed: the loop's condition knows which.
             }
@@ -80,7 +84,8 @@ internal sealed class PagesServer : IDisposable
     private void Answer(HttpListenerContext context)
     {
         using var response = context.Response;
-        response.Headers["Content-Security-Policy"] = "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'";
+        response.Headers["Content-Security-Policy"] =
+            "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'";
         response.Headers["X-Content-Type-Options"] = "nosniff";
         response.Headers["X-Frame-Options"] = "DENY";
         response.Headers["Referrer-Policy"] = "no-referrer";
@@ -94,7 +99,11 @@ internal sealed class PagesServer : IDisposable
             return;
         }
 
-        if (!IsLocal(context.Request) || Listed(context.Request.Url?.AbsolutePath) is not { } file || !Types.TryGetValue(Path.GetExtension(file), out var type))
+        if (
+            !IsLocal(context.Request)
+            || Listed(context.Request.Url?.AbsolutePath) is not { } file
+            || !Types.TryGetValue(Path.GetExtension(file), out var type)
+        )
         {
             response.StatusCode = (int)HttpStatusCode.NotFound;
             return;
@@ -110,7 +119,10 @@ internal sealed class PagesServer : IDisposable
     }
 
     private static bool IsLocal(HttpListenerRequest request) =>
-        request.RemoteEndPoint is { } from && IPAddress.IsLoopback(from.Address) && request.UserHostName is { } host && host.Split(':')[0] == "localhost";
+        request.RemoteEndPoint is { } from
+        && IPAddress.IsLoopback(from.Address)
+        && request.UserHostName is { } host
+        && host.Split(':')[0] == "localhost";
 
     private string? Listed(string? asked)
     {

@@ -18,7 +18,11 @@ internal sealed class RecordsWatch : IDisposable
         // New pages wait beside the others.
         var waiting = Path.Combine(Path.GetDirectoryName(besides) ?? besides, ReportPlace.WaitingBeside(Path.GetFileName(besides)));
         this.besides = [besides + Path.DirectorySeparatorChar, waiting + Path.DirectorySeparatorChar];
-        watcher = new FileSystemWatcher(root) { IncludeSubdirectories = true, NotifyFilter = NotifyFilters.FileName | NotifyFilters.DirectoryName | NotifyFilters.LastWrite | NotifyFilters.Size };
+        watcher = new FileSystemWatcher(root)
+        {
+            IncludeSubdirectories = true,
+            NotifyFilter = NotifyFilters.FileName | NotifyFilters.DirectoryName | NotifyFilters.LastWrite | NotifyFilters.Size,
+        };
         watcher.Changed += (_, saving) => Note(saving.FullPath);
         watcher.Created += (_, saving) => Note(saving.FullPath);
         watcher.Deleted += (_, saving) => Note(saving.FullPath);
@@ -48,7 +52,8 @@ internal sealed class RecordsWatch : IDisposable
     // What editors keep beside a file while they work on it, and the store of Git, are no records.
     private void Note(string path)
     {
-        var isRecord = !besides.Any(folder => (path + Path.DirectorySeparatorChar).StartsWith(folder, StringComparison.Ordinal))
+        var isRecord =
+            !besides.Any(folder => (path + Path.DirectorySeparatorChar).StartsWith(folder, StringComparison.Ordinal))
             && !path.Contains($"{Path.DirectorySeparatorChar}.git{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
             && Path.GetExtension(path).ToUpperInvariant() is ".MD" or ".YAML" or ".PNG" or ".JPG" or ".JPEG" or ".GIF" or ".WEBP" or "";
         if (isRecord)

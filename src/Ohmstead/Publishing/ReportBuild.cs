@@ -30,7 +30,9 @@ internal sealed record BuiltReport(RunResult Result, int PicturesSized)
     public IEnumerable<string> Notes =>
         [
             .. Older.Select(path => $"{path} cannot be read: its page stays that of an earlier report, which it says"),
-            .. LacksPictures ? ["pictures are missing: the library that opens them does not run on this machine; those made before are there"] : Array.Empty<string>(),
+            .. LacksPictures
+                ? ["pictures are missing: the library that opens them does not run on this machine; those made before are there"]
+                : Array.Empty<string>(),
         ];
 }
 
@@ -41,13 +43,21 @@ internal sealed record BuiltReport(RunResult Result, int PicturesSized)
 /// <param name="options">How the run is made.</param>
 /// <param name="commit">The commit told on the page about the verdicts, or null.</param>
 /// <param name="site">The address at which the pages will be found, for the links of the feed; or null.</param>
-internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, ReportFolder target, RunOptions options, string? commit, Uri? site = null)
+internal sealed class ReportBuild(
+    Terminal terminal,
+    CollectionFolder files,
+    ReportFolder target,
+    RunOptions options,
+    string? commit,
+    Uri? site = null
+)
 {
     // A page that waits for the drawer.
     private readonly record struct Unfinished(string Path, HeldPage Kept, IReadOnlyList<OpenPlace> Places);
 
     /// <summary>How much work the pictures were, in words.</summary>
-    public static string Sized(BuiltReport built) => FormattableString.Invariant($"{built.PicturesSized} {(built.PicturesSized == 1 ? "picture" : "pictures")} sized");
+    public static string Sized(BuiltReport built) =>
+        FormattableString.Invariant($"{built.PicturesSized} {(built.PicturesSized == 1 ? "picture" : "pictures")} sized");
 
     /// <summary>Builds. What is found about all boards together (a number twice, a lot overdrawn) is known when all were judged: then they are judged again with it.</summary>
     public BuiltReport Write()
@@ -77,7 +87,14 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {
-            result = new CollectionRun(files, run).Run(progress.Report, workshop => Pages(new ReportContext(workshop, numbers, options.Today, version) { Checks = checks, Pictures = pictures, Beside = Beside.Files }));
+            result = new CollectionRun(files, run).Run(progress.Report, workshop => Pages(
+                    new ReportContext(workshop, numbers, options.Today, version)
+                    {
+                        Checks = checks,
+                        Pictures = pictures,
+                        Beside = Beside.Files,
+                    }
+                ));
         }
 
         if (result.Late is not null)
@@ -110,7 +127,8 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                     OpenPlace.Fill(buffer, kept.Written, page.Places, wanted);
                     target.Put(page.Path, buffer.Written);
                 })),
-            ]);
+            ]
+        );
         var older = new OlderPages(target, options.Today).Keep(files.Boards, result.Boards);
         target.Finish();
         return new(result, pictures.Sized) { LacksPictures = pictures.LacksLibrary, Older = older };

@@ -303,7 +303,9 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
             }
         }
 
-        var isOneDisk = there is null || (there.Facts.Identity.Disk, there.Facts.Identity.Mount) == (above.Facts.Identity.Disk, above.Facts.Identity.Mount);
+        var isOneDisk =
+            there is null
+            || (there.Facts.Identity.Disk, there.Facts.Identity.Mount) == (above.Facts.Identity.Disk, above.Facts.Identity.Mount);
         if (isOneDisk)
         {
             try

@@ -22,12 +22,17 @@ internal static class ReportList
 
         using var bytes = new PageBuffer();
         FileBytes.Read(file, 0, (int)Math.Min(RandomAccess.GetLength(file), Longest), bytes);
-        return Encoding.UTF8.GetString(bytes.Written).Split('\n').Select(line => line.TrimEnd('\r'))
-            .Where(path => FolderTree.IsInside(path) && path != ReportPlace.ListName).ToFrozenSet(StringComparer.Ordinal);
+        return Encoding
+            .UTF8.GetString(bytes.Written)
+            .Split('\n')
+            .Select(line => line.TrimEnd('\r'))
+            .Where(path => FolderTree.IsInside(path) && path != ReportPlace.ListName)
+            .ToFrozenSet(StringComparer.Ordinal);
     }
 
     /// <summary>A list of files, as it is written.</summary>
-    public static byte[] Bytes(IEnumerable<string> files) => Encoding.UTF8.GetBytes(string.Join('\n', files.Order(StringComparer.Ordinal)) + "\n");
+    public static byte[] Bytes(IEnumerable<string> files) =>
+        Encoding.UTF8.GetBytes(string.Join('\n', files.Order(StringComparer.Ordinal)) + "\n");
 
     /// <summary>The folders that files lie in.</summary>
     public static HashSet<string> FoldersOf(IEnumerable<string> files)
@@ -35,9 +40,7 @@ internal static class ReportList
         var folders = new HashSet<string>(StringComparer.Ordinal);
         foreach (var file in files)
         {
-            for (var end = file.LastIndexOf('/'); end > 0 && folders.Add(file[..end]); end = file.LastIndexOf('/', end - 1))
-            {
-            }
+            for (var end = file.LastIndexOf('/'); end > 0 && folders.Add(file[..end]); end = file.LastIndexOf('/', end - 1)) { }
         }
 
         return folders;

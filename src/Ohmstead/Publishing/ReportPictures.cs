@@ -68,7 +68,10 @@ internal sealed class ReportPictures(FolderPictures pictures, ReportFolder targe
         }
 
         var (large, small) = Names(path, source, header.Form);
-        if (Before(large) is { } largeBefore && (Fits(largeBefore.Width, largeBefore.Height) ? largeBefore : Before(small)) is { } smallBefore)
+        if (
+            Before(large) is { } largeBefore
+            && (Fits(largeBefore.Width, largeBefore.Height) ? largeBefore : Before(small)) is { } smallBefore
+        )
         {
             return new(new(largeBefore, smallBefore), null);
         }

@@ -22,8 +22,12 @@ internal static class ReportPlace
     public static string? Refusal(string root, string source)
     {
         var separator = Path.DirectorySeparatorChar;
-        if (root == source || (source + separator).StartsWith(root + separator, StringComparison.Ordinal) || root == Path.GetPathRoot(root)
-            || root == Environment.GetFolderPath(Environment.SpecialFolder.UserProfile))
+        if (
+            root == source
+            || (source + separator).StartsWith(root + separator, StringComparison.Ordinal)
+            || root == Path.GetPathRoot(root)
+            || root == Environment.GetFolderPath(Environment.SpecialFolder.UserProfile)
+        )
         {
             return $"pages are not written into '{Printable.Of(root)}': it is or holds the collection, your home or the root; give another folder with --to";
         }
@@ -39,12 +43,15 @@ internal static class ReportPlace
         }
 
         // What a run that was killed left waiting is ours too.
-        return Directory.Exists(root) && !File.Exists(Path.Combine(root, ListName))
+        return
+            Directory.Exists(root)
+            && !File.Exists(Path.Combine(root, ListName))
             && Directory.EnumerateFileSystemEntries(root).Any(entry => Path.GetFileName(entry) != WaitingInside)
             ? $"'{Printable.Of(root)}' has files that are not pages of ours; give an empty folder with --to"
             : null;
     }
 
     /// <summary>The files that the last run wrote into a folder; none when it is no report.</summary>
-    public static string[] FilesOf(string root) => File.Exists(Path.Combine(root, ListName)) ? File.ReadAllLines(Path.Combine(root, ListName)) : [];
+    public static string[] FilesOf(string root) =>
+        File.Exists(Path.Combine(root, ListName)) ? File.ReadAllLines(Path.Combine(root, ListName)) : [];
 }

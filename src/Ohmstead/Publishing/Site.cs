@@ -30,7 +30,11 @@ internal sealed class Site
     /// <summary>Reads an address; null when it is not one of a folder on the web.</summary>
     public static Uri? Parse(string text) =>
         Uri.TryCreate(text.EndsWith('/') ? text : text + "/", UriKind.Absolute, out var address)
-        && address.Scheme is "https" or "http" && address.UserInfo.Length == 0 && address.Query.Length == 0 && address.Fragment.Length == 0 && address.Host.Length > 0
+        && address.Scheme is "https" or "http"
+        && address.UserInfo.Length == 0
+        && address.Query.Length == 0
+        && address.Fragment.Length == 0
+        && address.Host.Length > 0
             ? address
             : null;
 
@@ -40,7 +44,11 @@ internal sealed class Site
     /// <summary>A name that lasts for a thing of the collection: its address, else a tag URI (RFC 4151) of the collection's name.</summary>
     /// <param name="file">The thing as a place in the report.</param>
     /// <param name="day">A day on which it already was.</param>
-    public string Id(LocalLink file, DateOnly day) => root is null
-        ? string.Create(CultureInfo.InvariantCulture, $"tag:{Nowhere},{IsoDate.Text(day)}:{Uri.EscapeDataString(collection)}/{file.Encoded.Replace('#', '/')}")
-        : Link(file);
+    public string Id(LocalLink file, DateOnly day) =>
+        root is null
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"tag:{Nowhere},{IsoDate.Text(day)}:{Uri.EscapeDataString(collection)}/{file.Encoded.Replace('#', '/')}"
+            )
+            : Link(file);
 }

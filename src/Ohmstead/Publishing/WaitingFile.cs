@@ -41,11 +41,10 @@ internal sealed class WaitingFile(SafeFileHandle file) : FileStream(file, FileAc
         {
             base.Dispose(disposing);
         }
-        catch (Exception lost) when (lost is IOException or ArgumentOutOfRangeException or UnauthorizedAccessException)
-        {
-        }
+        catch (Exception lost) when (lost is IOException or ArgumentOutOfRangeException or UnauthorizedAccessException) { }
     }
 
     // The library takes the file for a wrong argument when it would grow beyond what the disk or the account allows.
-    private static IOException TooLong(ArgumentOutOfRangeException tooLong) => new("a file would be longer than this disk or this account allows", tooLong);
+    private static IOException TooLong(ArgumentOutOfRangeException tooLong) =>
+        new("a file would be longer than this disk or this account allows", tooLong);
 }

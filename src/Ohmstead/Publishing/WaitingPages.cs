@@ -83,7 +83,8 @@ internal sealed class WaitingPages : IDisposable
     }
 
     /// <summary>Why a run cannot begin while another one writes the same pages.</summary>
-    public static IOException AnotherRun(string told) => new($"another run is writing pages into '{told}'; wait for it, or give another folder with --to");
+    public static IOException AnotherRun(string told) =>
+        new($"another run is writing pages into '{told}'; wait for it, or give another folder with --to");
 
     /// <summary>Takes away all pages that came in so far.</summary>
     public void Restart()
@@ -150,7 +151,9 @@ internal sealed class WaitingPages : IDisposable
         }
         else if (folder.Names().Count > 0)
         {
-            throw new IOException($"'{folder.FullName}' has files that are not ours, and pages would wait there; move them away, or give another folder with --to");
+            throw new IOException(
+                $"'{folder.FullName}' has files that are not ours, and pages would wait there; move them away, or give another folder with --to"
+            );
         }
     }
 }

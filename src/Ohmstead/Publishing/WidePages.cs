@@ -21,7 +21,14 @@ internal static class WidePages
     /// <param name="site">Where the pages will be found.</param>
     /// <param name="changes">What changed last.</param>
     /// <param name="compared">The units that are set side by side.</param>
-    public static IEnumerable<Action<PageBuffer>> Of(ReportFolder target, ReportContext context, RunResult result, Site site, LatestChanges changes, ComparedUnits compared)
+    public static IEnumerable<Action<PageBuffer>> Of(
+        ReportFolder target,
+        ReportContext context,
+        RunResult result,
+        Site site,
+        LatestChanges changes,
+        ComparedUnits compared
+    )
     {
         var checks = Checks();
         var collection = result.Workshop.Collection;
@@ -68,16 +75,29 @@ internal static class WidePages
         yield return _ => target.Put(StyleSheet.FileName, StyleSheet.Read());
         yield return _ => target.Put(PageScript.FileName, PageScript.Read());
 
-        Action<PageBuffer> Page(string path, Action<PageBuffer> write) => buffer =>
-        {
-            write(buffer);
-            target.Put(path, buffer.Written);
-        };
+        Action<PageBuffer> Page(string path, Action<PageBuffer> write) =>
+            buffer =>
+            {
+                write(buffer);
+                target.Put(path, buffer.Written);
+            };
     }
 
     private static CheckText[] Checks()
     {
         var severities = CheckCatalogue.Descriptions.ToDictionary(check => check.Name, check => check.Severity, StringComparer.Ordinal);
-        return [.. ExplainCommand.Pages().OrderBy(page => page.Key, StringComparer.Ordinal).Select(page => CheckText.Read(page.Key, ExplainCommand.Text(page.Value), severities.TryGetValue(page.Key, out var severity) ? severity : null))];
+        return
+        [
+            .. ExplainCommand
+                .Pages()
+                .OrderBy(page => page.Key, StringComparer.Ordinal)
+                .Select(page =>
+                    CheckText.Read(
+                        page.Key,
+                        ExplainCommand.Text(page.Value),
+                        severities.TryGetValue(page.Key, out var severity) ? severity : null
+                    )
+                ),
+        ];
     }
 }

@@ -45,7 +45,10 @@ internal static class BoardFileName
 
     private static string Slug(string title)
     {
-        var words = new string([.. title.ToLowerInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var words = new string([.. title.ToLowerInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : ' ')]).Split(
+            ' ',
+            StringSplitOptions.RemoveEmptyEntries
+        );
         return string.Join('-', words.Take(6));
     }
 }

@@ -11,12 +11,19 @@ internal static class BoardText
     /// <param name="hasSchemas">Whether the collection carries the schemas, so that the record names its own for editors.</param>
     /// <param name="values">Keys with their values, those without a value left out.</param>
     /// <param name="arrived">What is known of its arrival, likewise.</param>
-    public static string Of(string path, bool hasSchemas, IEnumerable<(string Key, string? Value)> values, IReadOnlyList<(string Key, string? Value)> arrived)
+    public static string Of(
+        string path,
+        bool hasSchemas,
+        IEnumerable<(string Key, string? Value)> values,
+        IReadOnlyList<(string Key, string? Value)> arrived
+    )
     {
         var text = new StringBuilder("---\n");
         if (hasSchemas)
         {
-            text.Append("# yaml-language-server: $schema=").Append(string.Concat(Enumerable.Repeat("../", path.Count(letter => letter == '/')))).Append("schema/board.schema.json\n");
+            text.Append("# yaml-language-server: $schema=")
+                .Append(string.Concat(Enumerable.Repeat("../", path.Count(letter => letter == '/'))))
+                .Append("schema/board.schema.json\n");
         }
 
         foreach (var (key, value) in values.Where(entry => entry.Value is not null))

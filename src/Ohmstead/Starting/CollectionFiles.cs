@@ -20,36 +20,49 @@ internal static class CollectionFiles
     /// <summary>What a repository looks for at its own root; left out where the collection lies inside a repository.</summary>
     /// <param name="program">owner/name of the repository from which a workflow builds the program; empty when not known yet.</param>
     public static IReadOnlyList<StartingFile> OfRepository(string program) =>
-    [
-        new(".githooks/pre-commit", Template("pre-commit"), IsProgram: true),
-        new(Workflow, Template("collection.yml").Replace("{{program}}", program.Length == 0 ? "\"\"" : program, StringComparison.Ordinal)),
-    ];
+        [
+            new(".githooks/pre-commit", Template("pre-commit"), IsProgram: true),
+            new(
+                Workflow,
+                Template("collection.yml").Replace("{{program}}", program.Length == 0 ? "\"\"" : program, StringComparison.Ordinal)
+            ),
+        ];
 
     /// <summary>Everything else.</summary>
     /// <param name="name">The name of the collection.</param>
     /// <param name="board">The number of the first board, or null where boards are there already.</param>
     /// <param name="today">The day it came.</param>
     public static IReadOnlyList<StartingFile> Of(string name, string? board, DateOnly today) =>
-    [
-        new("collection.yaml", Template("collection.yaml").Replace("{{name}}", FlowText.Scalar(name), StringComparison.Ordinal)),
-        new("instruments.yaml", Template("instruments.yaml")),
-        new("stock.yaml", Template("stock.yaml")),
-        .. board is null ? [] : new[] { new StartingFile($"boards/{board}.md", FirstBoard(board, today)) },
-        .. FileShapes.All.Select(file => SchemaFiles.FileName(file.SchemaName)).Zip(FileShapes.All, (file, schema) => new StartingFile("schema/" + file, SchemaFiles.Read(schema.SchemaName))),
-        new(".vscode/settings.json", Template("editor-settings.json")),
-        new(".gitattributes", Template("gitattributes")),
-        new(".gitignore", Template("gitignore")),
-    ];
+        [
+            new("collection.yaml", Template("collection.yaml").Replace("{{name}}", FlowText.Scalar(name), StringComparison.Ordinal)),
+            new("instruments.yaml", Template("instruments.yaml")),
+            new("stock.yaml", Template("stock.yaml")),
+            .. board is null ? [] : new[] { new StartingFile($"boards/{board}.md", FirstBoard(board, today)) },
+            .. FileShapes
+                .All.Select(file => SchemaFiles.FileName(file.SchemaName))
+                .Zip(FileShapes.All, (file, schema) => new StartingFile("schema/" + file, SchemaFiles.Read(schema.SchemaName))),
+            new(".vscode/settings.json", Template("editor-settings.json")),
+            new(".gitattributes", Template("gitattributes")),
+            new(".gitignore", Template("gitignore")),
+        ];
 
     /// <summary>The number of a first board: the initials of the first two words of the name, and 0001.</summary>
     public static string FirstNumber(string name)
     {
-        var initials = string.Concat(name.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(word => word[0]).Where(char.IsAsciiLetter).Take(2)).ToUpperInvariant();
+        var initials = string.Concat(
+                name.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                    .Select(word => word[0])
+                    .Where(char.IsAsciiLetter)
+                    .Take(2)
+            )
+            .ToUpperInvariant();
         return (initials.Length == 0 ? "B" : initials) + "-0001";
     }
 
     private static string FirstBoard(string board, DateOnly today) =>
-        Template("board.record").Replace("{{board}}", board, StringComparison.Ordinal).Replace("{{date}}", IsoDate.Text(today), StringComparison.Ordinal);
+        Template("board.record")
+            .Replace("{{board}}", board, StringComparison.Ordinal)
+            .Replace("{{date}}", IsoDate.Text(today), StringComparison.Ordinal);
 
     private static string Template(string name)
     {

@@ -16,20 +16,24 @@ internal static class KnownBoards
     /// <summary>The boards of a collection. A record whose number is not among its first lines counts by the name of its file.</summary>
     /// <remarks>A folder that is a link stands among the records under its own name, to be told, and is none.</remarks>
     public static IReadOnlyList<KnownBoard> In(CollectionFolder files) =>
-    [
-        .. files.Boards
-            .Where(path => path.EndsWith(".md", StringComparison.Ordinal))
-            .Select(path => new KnownBoard(NumberIn(files.Full(path)) ?? Path.GetFileNameWithoutExtension(path), path)),
-    ];
+        [
+            .. files
+                .Boards.Where(path => path.EndsWith(".md", StringComparison.Ordinal))
+                .Select(path => new KnownBoard(NumberIn(files.Full(path)) ?? Path.GetFileNameWithoutExtension(path), path)),
+        ];
 
     /// <summary>Who has a number already, or one that can be taken for it: told as one line; null when it is free.</summary>
     public static string? Taken(string number, IReadOnlyList<KnownBoard> boards)
     {
         // The file of a board is named after it, so a name of a file is taken, too.
-        var names = boards.SelectMany(board => new[] { board, board with { Number = Path.GetFileNameWithoutExtension(board.Path) } }).ToArray();
+        var names = boards
+            .SelectMany(board => new[] { board, board with { Number = Path.GetFileNameWithoutExtension(board.Path) } })
+            .ToArray();
         return names.FirstOrDefault(board => board.Number == number) is { } same ? $"{number} is taken: {same.Path}"
-            : names.FirstOrDefault(board => Folded(board.Number) == Folded(number)) is { } folded ? $"{number} is taken but for its capitals: {folded.Path}"
-            : names.FirstOrDefault(board => Appearance.Of(board.Number) == Appearance.Of(number)) is { } alike ? $"{number} looks like {alike.Number}, {alike.Path}: it has {Appearance.Difference(number, alike.Number)}"
+            : names.FirstOrDefault(board => Folded(board.Number) == Folded(number)) is { } folded
+                ? $"{number} is taken but for its capitals: {folded.Path}"
+            : names.FirstOrDefault(board => Appearance.Of(board.Number) == Appearance.Of(number)) is { } alike
+                ? $"{number} looks like {alike.Number}, {alike.Path}: it has {Appearance.Difference(number, alike.Number)}"
             : null;
     }
 

@@ -24,7 +24,12 @@ internal static class ListFile
         }
 
         var read = SourceDecoder.Decode(path, file.Length == 0 ? [] : File.ReadAllBytes(path));
-        return read is { Source: { } source } ? string.IsNullOrWhiteSpace(source.Text) ? Outcome<string>.Refused($"{path} is empty") : Outcome<string>.Of(source.Text)
-            : Outcome<string>.Refused($"{read.Finding!.Place}: {read.Finding.Message}" + (read.Finding.NextStep is { } next ? $"; {next}" : string.Empty));
+        return read is { Source: { } source }
+            ? string.IsNullOrWhiteSpace(source.Text)
+                ? Outcome<string>.Refused($"{path} is empty")
+                : Outcome<string>.Of(source.Text)
+            : Outcome<string>.Refused(
+                $"{read.Finding!.Place}: {read.Finding.Message}" + (read.Finding.NextStep is { } next ? $"; {next}" : string.Empty)
+            );
     }
 }

@@ -12,7 +12,13 @@ namespace Ohmstead.Starting;
 /// <param name="Shape">Its shape.</param>
 /// <param name="Known">The parts it has already, a board's design's included.</param>
 /// <param name="Before">What a run over it found.</param>
-internal sealed record ListTarget(CollectionFolder Files, string Path, Shape Shape, IReadOnlyDictionary<string, KnownPart> Known, RunResult Before)
+internal sealed record ListTarget(
+    CollectionFolder Files,
+    string Path,
+    Shape Shape,
+    IReadOnlyDictionary<string, KnownPart> Known,
+    RunResult Before
+)
 {
     /// <summary>A design; null, told with the nearest name, when there is none.</summary>
     public static ListTarget? Design(CollectionFolder files, string name, RunOptions run, TextWriter error)
@@ -26,7 +32,9 @@ internal sealed record ListTarget(CollectionFolder Files, string Path, Shape Sha
             return null;
         }
 
-        var known = design.Parts.DistinctBy(part => part.Ref.Value, StringComparer.Ordinal).ToDictionary(part => part.Ref.Value, part => new KnownPart(part, design.Path), StringComparer.Ordinal);
+        var known = design
+            .Parts.DistinctBy(part => part.Ref.Value, StringComparer.Ordinal)
+            .ToDictionary(part => part.Ref.Value, part => new KnownPart(part, design.Path), StringComparer.Ordinal);
         return new(alone, design.Path, FileShapes.Design, known, result);
     }
 
@@ -40,7 +48,11 @@ internal sealed record ListTarget(CollectionFolder Files, string Path, Shape Sha
 
         var path = board.Assessment.Board.Path;
         var parts = Assessment.Boards.PartsList.Merge(board.Assessment.Board.Parts, board.Assessment.Design?.Parts ?? []);
-        var known = parts.ToDictionary(pair => pair.Key, pair => new KnownPart(pair.Value, pair.Value.FromDesign ?? path), StringComparer.Ordinal);
+        var known = parts.ToDictionary(
+            pair => pair.Key,
+            pair => new KnownPart(pair.Value, pair.Value.FromDesign ?? path),
+            StringComparer.Ordinal
+        );
         return new(board.Files, path, FileShapes.Board, known, new CollectionRun(board.Files, run).Run());
     }
 }

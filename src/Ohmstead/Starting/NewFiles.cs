@@ -34,7 +34,10 @@ internal static class NewFiles
         RecordFile.Create(root, file.Path, file.Text);
         if (file.IsProgram && !OperatingSystem.IsWindows())
         {
-            File.SetUnixFileMode(full, File.GetUnixFileMode(full) | UnixFileMode.UserExecute | UnixFileMode.GroupExecute | UnixFileMode.OtherExecute);
+            File.SetUnixFileMode(
+                full,
+                File.GetUnixFileMode(full) | UnixFileMode.UserExecute | UnixFileMode.GroupExecute | UnixFileMode.OtherExecute
+            );
         }
 
         return FileFate.Written;
@@ -52,5 +55,6 @@ internal static class NewFiles
         }
     }
 
-    private static bool IsSame(string full, string text) => new FileInfo(full) is { LinkTarget: null, Length: > 0 and < 1 << 20 } && File.ReadAllText(full) == text;
+    private static bool IsSame(string full, string text) =>
+        new FileInfo(full) is { LinkTarget: null, Length: > 0 and < 1 << 20 } && File.ReadAllText(full) == text;
 }

@@ -9,22 +9,53 @@ internal static class SameVerdicts
 {
     /// <summary>The first thing that is judged otherwise, as words for a person; null when all is the same.</summary>
     public static string? Difference(BoardAssessment before, BoardAssessment after) =>
-        before.State != after.State ? $"{before.Board.Id.Value} would be '{BoardStates.Words(after.State)}' instead of '{BoardStates.Words(before.State)}'"
+        before.State != after.State
+            ? $"{before.Board.Id.Value} would be '{BoardStates.Words(after.State)}' instead of '{BoardStates.Words(before.State)}'"
         : !Reasons(before).SequenceEqual(Reasons(after)) ? $"the reasons for the state of {before.Board.Id.Value} would change"
         : Of(before).SequenceEqual(Of(after)) ? null
-        : Of(before).Zip(Of(after)).FirstOrDefault(pair => pair.First != pair.Second) is ({ } first, _) ? $"{first.What} of {first.Where} on {first.Date} would be judged otherwise"
+        : Of(before).Zip(Of(after)).FirstOrDefault(pair => pair.First != pair.Second) is ({ } first, _)
+            ? $"{first.What} of {first.Where} on {first.Date} would be judged otherwise"
         : "a verdict would come or go";
 
     // Without their words, which name the file that a limit comes from.
-    private static IEnumerable<(BoardState State, string? At)> Reasons(BoardAssessment board) => board.Reasons.Select(reason => (reason.State, reason.At));
+    private static IEnumerable<(BoardState State, string? At)> Reasons(BoardAssessment board) =>
+        board.Reasons.Select(reason => (reason.State, reason.At));
 
     private static IEnumerable<Judged> Of(BoardAssessment board) =>
-        board.Readings.SelectMany(reading => reading.Verdicts.Select(verdict =>
-                Judge(reading.Visit.Date.Text, reading.Reading.Part?.Value ?? reading.Reading.Lot?.Value ?? reading.Reading.Point?.Value, verdict)))
-            .Concat(board.Proofs.SelectMany(proof => proof.Verdicts.Select(verdict => Judge(proof.Visit.Date.Text, proof.Proof.Point.Value, verdict))));
+        board
+            .Readings.SelectMany(reading =>
+                reading.Verdicts.Select(verdict =>
+                    Judge(
+                        reading.Visit.Date.Text,
+                        reading.Reading.Part?.Value ?? reading.Reading.Lot?.Value ?? reading.Reading.Point?.Value,
+                        verdict
+                    )
+                )
+            )
+            .Concat(
+                board.Proofs.SelectMany(proof =>
+                    proof.Verdicts.Select(verdict => Judge(proof.Visit.Date.Text, proof.Proof.Point.Value, verdict))
+                )
+            );
 
     private static Judged Judge(string date, string? where, Verdict verdict) =>
-        new(date, where ?? "the board", verdict.Measured.ToString(), verdict.Outcome, verdict.Limit?.Interval, verdict.Limit?.Kind.ToString(), verdict.Margin);
+        new(
+            date,
+            where ?? "the board",
+            verdict.Measured.ToString(),
+            verdict.Outcome,
+            verdict.Limit?.Interval,
+            verdict.Limit?.Kind.ToString(),
+            verdict.Margin
+        );
 
-    private sealed record Judged(string Date, string Where, string What, VerdictOutcome Outcome, Interval? Limit, string? Kind, decimal? Margin);
+    private sealed record Judged(
+        string Date,
+        string Where,
+        string What,
+        VerdictOutcome Outcome,
+        Interval? Limit,
+        string? Kind,
+        decimal? Margin
+    );
 }

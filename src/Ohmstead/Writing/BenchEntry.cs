@@ -36,16 +36,25 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     /// <param name="isSure">True to write what looks like a slip.</param>
     /// <param name="isTrial">True to show what would be written, and write nothing.</param>
     /// <returns>The exit code.</returns>
-    public int Add(FoundBoard board, VisitHead who, string key, Func<IReadOnlyDictionary<string, string>, string> item, bool isSure, bool isTrial) =>
-        Change(board, isSure, isTrial, editor =>
+    public int Add(
+        FoundBoard board,
+        VisitHead who,
+        string key,
+        Func<IReadOnlyDictionary<string, string>, string> item,
+        bool isSure,
+        bool isTrial
+    ) => Change(board, isSure, isTrial, editor =>
         {
             // The entry leaves out what its visit says already. What comes after something of its place that stands further down begins a second visit of the day.
             var last = editor.LastVisit is { } visit && who.IsOf(visit) ? visit : null;
             if (last is not null && item(last) is var joined && editor.MayJoinLastVisit(key, joined))
             {
-                return (isSure || !editor.LastVisitHolds(key, joined)
-                    ? editor.AppendToVisit(FileShapes.Board, who.IsOf, who.Keys, key, joined)
-                    : Twice($"the visit of {who.Date}", joined), joined);
+                return (
+                    isSure || !editor.LastVisitHolds(key, joined)
+                        ? editor.AppendToVisit(FileShapes.Board, who.IsOf, who.Keys, key, joined)
+                        : Twice($"the visit of {who.Date}", joined),
+                    joined
+                );
             }
 
             var head = who with { Instrument = who.Instrument ?? last?.GetValueOrDefault("instrument") };
@@ -61,7 +70,11 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         Question = "entered already; is it a second one?";
         return new(
             null,
-            new($"{where} has this entry already, word for word: {line}", IsBrief ? "nothing was written" : "nothing was written; --sure enters it a second time"));
+            new(
+                $"{where} has this entry already, word for word: {line}",
+                IsBrief ? "nothing was written" : "nothing was written; --sure enters it a second time"
+            )
+        );
     }
 
     /// <summary>Changes the record by any one splice, judged as an entry is.</summary>
@@ -69,9 +82,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     {
         var path = board.Assessment.Board.Path;
         Question = null;
-        var done = RecordFile.Change(board.Files.Root, path, terminal.Error, text => Judged(board, text, isSure, change) is { } entry
-            ? (isTrial ? null : entry.After, entry)
-            : ((string?)null, (Judgement?)null));
+        var done = RecordFile.Change(board.Files.Root, path, terminal.Error, text =>
+            Judged(board, text, isSure, change) is { } entry ? (isTrial ? null : entry.After, entry) : ((string?)null, (Judgement?)null)
+        );
         if (done is null)
         {
             return ExitCode.Findings;
@@ -92,11 +105,20 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         }
 
         BoardAssessment? after = null;
-        var result =
-            new CollectionRun(
-            board.Files, run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = changed } })
-            .Run(seen: assessment => after = assessment);
-        var against = result.Findings.Where(finding => finding.Place.Path == path && (finding.Severity == Severity.Error || Slips.Contains(finding.Check)) && !WasThere(board, finding)).ToArray();
+        var result = new CollectionRun(
+            board.Files,
+            run with
+            {
+                Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = changed },
+            }
+        ).Run(seen: assessment => after = assessment);
+        var against = result
+            .Findings.Where(finding =>
+                finding.Place.Path == path
+                && (finding.Severity == Severity.Error || Slips.Contains(finding.Check))
+                && !WasThere(board, finding)
+            )
+            .ToArray();
         foreach (var finding in against)
         {
             JudgedFiles.Tell(terminal, finding);
@@ -117,7 +139,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     {
         if (!IsBrief)
         {
-            terminal.Out.WriteLine(Printable.Of($"{path}:{FirstDifference(done.Before, done.After)}: {(isTrial ? "would add" : "added")} {done.Line}"));
+            terminal.Out.WriteLine(
+                Printable.Of($"{path}:{FirstDifference(done.Before, done.After)}: {(isTrial ? "would add" : "added")} {done.Line}")
+            );
         }
 
         Verdicts(done.Board, done.After.Split('\n'), done.Line);
@@ -131,7 +155,8 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     {
         // Of two entries that say the same the later one is new.
         bool IsEntry(Spot spot) => InOneLine(lines, spot, entry.Length).StartsWith(entry, StringComparison.Ordinal);
-        var verdicts = board?.Readings.LastOrDefault(reading => IsEntry(reading.Reading.Spot))?.Verdicts ?? board?.Proofs.LastOrDefault(proof => IsEntry(proof.Proof.Spot))?.Verdicts;
+        var verdicts = board?.Readings.LastOrDefault(reading => IsEntry(reading.Reading.Spot))?.Verdicts
+            ?? board?.Proofs.LastOrDefault(proof => IsEntry(proof.Proof.Spot))?.Verdicts;
         foreach (var verdict in verdicts ?? [])
         {
             terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
@@ -172,9 +197,14 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
 internal sealed record VisitHead(string Date, string? By, string? Instrument)
 {
     /// <summary>Whether a visit, by its keys and texts, is the one meant: of the same day, and not of somebody else.</summary>
-    public bool IsOf(IReadOnlyDictionary<string, string> visit) => visit.GetValueOrDefault("date") == Date && (By is null || !visit.TryGetValue("by", out var by) || by == By);
+    public bool IsOf(IReadOnlyDictionary<string, string> visit) =>
+        visit.GetValueOrDefault("date") == Date && (By is null || !visit.TryGetValue("by", out var by) || by == By);
 
     /// <summary>The first keys of a new visit.</summary>
     public IReadOnlyList<(string Key, string Value)> Keys =>
-        [.. new (string Key, string? Value)[] { ("date", Date), ("by", By), ("instrument", Instrument) }.Where(entry => entry.Value is not null).Select(entry => (entry.Key, entry.Value!))];
+        [
+            .. new (string Key, string? Value)[] { ("date", Date), ("by", By), ("instrument", Instrument) }
+                .Where(entry => entry.Value is not null)
+                .Select(entry => (entry.Key, entry.Value!)),
+        ];
 }

@@ -67,7 +67,10 @@ internal static class BoardFinder
     /// collection with that board alone.
     /// </summary>
     public static (BoardAssessment? Found, RunResult Result, CollectionFolder Files) Look(
-        CollectionFolder files, string number, RunOptions options)
+        CollectionFolder files,
+        string number,
+        RunOptions options
+    )
     {
         var likely = Likely(files, number);
         if (likely.Length > 0 && In(files.Only(likely), number, options) is { Found: not null } named)
@@ -78,15 +81,20 @@ internal static class BoardFinder
         return In(files, number, options with { Workers = 1 });
     }
 
-    private static string[] Likely(CollectionFolder files, string number) => [.. files.Boards.Where(path => Path.GetFileNameWithoutExtension(path) == number)];
+    private static string[] Likely(CollectionFolder files, string number) =>
+        [.. files.Boards.Where(path => Path.GetFileNameWithoutExtension(path) == number)];
 
     // What was learned of its neighbours is kept for the entries that follow.
     private static (BoardAssessment? Found, RunResult Result, CollectionFolder Files) In(
-        CollectionFolder files, string number, RunOptions options)
+        CollectionFolder files,
+        string number,
+        RunOptions options
+    )
     {
         BoardAssessment? found = null;
-        var result = new CollectionRun(files, options)
-            .Run(seen: assessment => found = assessment.Board.Id.Value == number ? assessment : found);
+        var result = new CollectionRun(files, options).Run(seen: assessment =>
+            found = assessment.Board.Id.Value == number ? assessment : found
+        );
         return (found, result, files.Boards.Count > 1 && found is not null ? files.Only([found.Board.Path]) : files);
     }
 }

@@ -17,14 +17,25 @@ internal static class DayMemory
     public static string? Instrument(CollectionFolder collection, DateOnly today, string? by)
     {
         // Only the newest file is read: a collection may have thousands.
-        var newest = collection.Boards.Select(path => (Path: path, Written: File.GetLastWriteTimeUtc(collection.Full(path)))).DefaultIfEmpty().MaxBy(file => file.Written).Path;
-        if (newest is null
-            || RecordEditor.Open(newest, File.ReadAllText(collection.Full(newest), Encoding.UTF8), FileForm.Markdown, NodeReaders.ForWorker(0), out _)?.LastVisit is not { } visit)
+        var newest = collection
+            .Boards.Select(path => (Path: path, Written: File.GetLastWriteTimeUtc(collection.Full(path))))
+            .DefaultIfEmpty()
+            .MaxBy(file => file.Written)
+            .Path;
+        if (
+            newest is null
+            || RecordEditor
+                .Open(newest, File.ReadAllText(collection.Full(newest), Encoding.UTF8), FileForm.Markdown, NodeReaders.ForWorker(0), out _)
+                ?.LastVisit
+                is not { } visit
+        )
         {
             return null;
         }
 
-        var isOfToday = visit.GetValueOrDefault("date") == IsoDate.Text(today) && (by is null || visit.GetValueOrDefault("by") is null || visit["by"] == by);
+        var isOfToday =
+            visit.GetValueOrDefault("date") == IsoDate.Text(today)
+            && (by is null || visit.GetValueOrDefault("by") is null || visit["by"] == by);
         return isOfToday ? visit.GetValueOrDefault("instrument") : null;
     }
 }

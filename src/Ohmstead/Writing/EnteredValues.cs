@@ -28,7 +28,12 @@ internal static class EnteredValues
     /// <param name="measures">For a test point, what is measured there.</param>
     /// <param name="shape">The shape of a reading or a proof, for its keys.</param>
     /// <returns>Keys with their values as they will be written, or what is wrong.</returns>
-    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault) Read(IReadOnlyList<string> words, PartKind? kind, PointMeasure? measures, Shape shape)
+    public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault) Read(
+        IReadOnlyList<string> words,
+        PartKind? kind,
+        PointMeasure? measures,
+        Shape shape
+    )
     {
         var values = new List<(string Key, string Value)>();
         foreach (var word in SaidIndication.Joined(words))
@@ -55,9 +60,18 @@ internal static class EnteredValues
         if (SaidIndication.Split(word) is { KeyEnd: > 0 } parts)
         {
             var (key, text) = (word[..parts.KeyEnd], word[parts.ValueStart..]);
-            return text.Length == 0 ? (null, null, $"'{word}' says no value; a shell takes > and < for itself: write it in quotes, as in \"{key}=>20Mohm\", or say {key}=over 20Mohm")
+            return text.Length == 0
+                    ? (
+                        null,
+                        null,
+                        $"'{word}' says no value; a shell takes > and < for itself: write it in quotes, as in \"{key}=>20Mohm\", or say {key}=over 20Mohm"
+                    )
                 : shape.PlaceOf(key) < 0
-                ? (null, null, $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", shape.Keys.Select(known => known.Name))}")
+                    ? (
+                        null,
+                        null,
+                        $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", shape.Keys.Select(known => known.Name))}"
+                    )
                 : (key, Spaced(text, shape.Keys[shape.PlaceOf(key)].Dimension, shape.Keys[shape.PlaceOf(key)].Kind), null);
         }
 
@@ -91,23 +105,31 @@ internal static class EnteredValues
                 }
 
                 var key = kind is null ? PointKey(dimension, measures) : keyOf(kind);
-                return shape.PlaceOf(key) < 0 ? (null, null, $"a {shape.Name} has no {key}; '{word}' was understood as that") : (key, Spaced(word, dimension, ValueKind.Indication), null);
+                return shape.PlaceOf(key) < 0
+                    ? (null, null, $"a {shape.Name} has no {key}; '{word}' was understood as that")
+                    : (key, Spaced(word, dimension, ValueKind.Indication), null);
             }
         }
 
-        return (null, null, $"'{word}' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as gain=140");
+        return (
+            null,
+            null,
+            $"'{word}' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as gain=140"
+        );
     }
 
     private static bool IsSaid(string word, Dimension dimension) =>
-        word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ',')) && QuantityText.Parse(word, dimension).Is(out _, out _);
+        word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ','))
+        && QuantityText.Parse(word, dimension).Is(out _, out _);
 
-    private static string PointKey(Dimension dimension, PointMeasure? measures) => dimension switch
-    {
-        Dimension.Current => "current",
-        Dimension.Frequency => "frequency",
-        Dimension.Temperature => "temperature",
-        _ => measures is null or PointMeasure.Result or PointMeasure.Hours ? "voltage" : Vocabulary.PointMeasures.Of(measures.Value),
-    };
+    private static string PointKey(Dimension dimension, PointMeasure? measures) =>
+        dimension switch
+        {
+            Dimension.Current => "current",
+            Dimension.Frequency => "frequency",
+            Dimension.Temperature => "temperature",
+            _ => measures is null or PointMeasure.Result or PointMeasure.Hours ? "voltage" : Vocabulary.PointMeasures.Of(measures.Value),
+        };
 
     // As records have it: a space before the unit, and the letters people type for µ and Ω in print.
     internal static string Spaced(string text, Dimension dimension, ValueKind kind)
@@ -140,6 +162,11 @@ internal static class EnteredValues
             _ => rest,
         };
         var spaced = print.Length == 0 ? number : string.Create(CultureInfo.InvariantCulture, $"{number} {print}");
-        return QuantityText.Parse(spaced, dimension).Is(out var nice, out _) && QuantityText.Parse(text, dimension).Is(out var said, out _) && nice == said ? spaced : text;
+        return
+            QuantityText.Parse(spaced, dimension).Is(out var nice, out _)
+            && QuantityText.Parse(text, dimension).Is(out var said, out _)
+            && nice == said
+            ? spaced
+            : text;
     }
 }

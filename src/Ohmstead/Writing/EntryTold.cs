@@ -21,8 +21,13 @@ internal static class EntryTold
         }
         catch (Exception problem) when (change is not null && problem is IOException or UnauthorizedAccessException)
         {
-            var isBack = RecordFile.Change(root, path, null, text => text == change?.After ? (change?.Before, true) : ((string?)null, false));
-            throw new IOException($"{problem.Message}; {(isBack ? "the entry was taken back, so give it again" : $"the entry stands in {path}, since somebody else changed the record")}", problem);
+            var isBack = RecordFile.Change(root, path, null, text =>
+                text == change?.After ? (change?.Before, true) : ((string?)null, false)
+            );
+            throw new IOException(
+                $"{problem.Message}; {(isBack ? "the entry was taken back, so give it again" : $"the entry stands in {path}, since somebody else changed the record")}",
+                problem
+            );
         }
     }
 }

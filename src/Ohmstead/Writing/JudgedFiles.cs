@@ -16,7 +16,11 @@ internal static class JudgedFiles
     /// <returns>Whether nothing is wrong.</returns>
     public static bool AreSound(Terminal terminal, RunResult? before, RunResult after, IReadOnlyCollection<string> paths)
     {
-        var against = after.Findings.Where(finding => paths.Contains(finding.Place.Path) && finding.Severity == Severity.Error && !IsKnown(before, finding)).ToArray();
+        var against = after
+            .Findings.Where(finding =>
+                paths.Contains(finding.Place.Path) && finding.Severity == Severity.Error && !IsKnown(before, finding)
+            )
+            .ToArray();
         foreach (var finding in against)
         {
             Tell(terminal, finding);
@@ -42,5 +46,8 @@ internal static class JudgedFiles
 
     // Findings of other lines move with the lines; the check and the words stay.
     private static bool IsKnown(RunResult? before, Finding finding) =>
-        before is not null && before.Findings.Any(known => known.Place.Path == finding.Place.Path && known.Check == finding.Check && known.Message == finding.Message);
+        before is not null
+        && before.Findings.Any(known =>
+            known.Place.Path == finding.Place.Path && known.Check == finding.Check && known.Message == finding.Message
+        );
 }

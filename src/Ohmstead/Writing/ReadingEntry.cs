@@ -41,16 +41,27 @@ internal sealed record PreparedEntry(string Key, Func<IReadOnlyDictionary<string
         var point = part is null ? board.Points.FirstOrDefault(known => known.Name.Value == said.Place) : null;
         if (part is null && point is null)
         {
-            var near = Nearest.To(said.Place, board.Places.Select(known => known.Part.Ref.Value).Concat(board.Points.Select(known => known.Name.Value)));
+            var near = Nearest.To(
+                said.Place,
+                board.Places.Select(known => known.Part.Ref.Value).Concat(board.Points.Select(known => known.Name.Value))
+            );
             return (null, Nearest.Told($"{board.Board.Id.Value} has no part and no point '{said.Place}'", near));
         }
 
         var shape = part is null ? BenchShape.Proof : BenchShape.Reading;
         var (read, fault) = EnteredValues.Read(units?.Say(said.Values) ?? said.Values, part?.Values.Kind.Value, point?.Measures, shape);
-        return fault is not null ? (null, fault) : (new(part is null ? "proof" : "readings", visit => Line(said, part is null, shape, read, visit)), null);
+        return fault is not null
+            ? (null, fault)
+            : (new(part is null ? "proof" : "readings", visit => Line(said, part is null, shape, read, visit)), null);
     }
 
-    private static string Line(SaidReading said, bool isPoint, Shape shape, IReadOnlyList<(string Key, string Value)> read, IReadOnlyDictionary<string, string> visit)
+    private static string Line(
+        SaidReading said,
+        bool isPoint,
+        Shape shape,
+        IReadOnlyList<(string Key, string Value)> read,
+        IReadOnlyDictionary<string, string> visit
+    )
     {
         var line = new Dictionary<string, string?>(StringComparer.Ordinal)
         {

@@ -56,7 +56,11 @@ internal static class RecordFile
             if (old.Names > 1)
             {
                 // A record is replaced whole or not at all, and that gives the new text to one name.
-                error?.WriteLine(Printable.Of($"{path}: the file had {old.Names} names on this disk (hard links); the new text has this one, the old text keeps the others"));
+                error?.WriteLine(
+                    Printable.Of(
+                        $"{path}: the file had {old.Names} names on this disk (hard links); the new text has this one, the old text keeps the others"
+                    )
+                );
             }
         }
 
@@ -75,7 +79,8 @@ internal static class RecordFile
         WholeFile.Write(folder, Path.GetFileName(path), Strict.GetBytes(text), Entry.None);
     }
 
-    private static Folder FolderOf(string root, string path, bool makes) => FolderPath.Below(root, Path.GetDirectoryName(path) ?? string.Empty, makes);
+    private static Folder FolderOf(string root, string path, bool makes) =>
+        FolderPath.Below(root, Path.GetDirectoryName(path) ?? string.Empty, makes);
 
     private static byte[] Content(Folder folder, string path)
     {

@@ -20,12 +20,13 @@ internal sealed record RecordKind(FileForm Form, Func<string, NodeReading, Immut
     public bool IsBoard => ReferenceEquals(this, Board);
 
     /// <summary>The kind, or null for a file that is no part of a collection.</summary>
-    public static RecordKind? Of(string path) => path switch
-    {
-        "collection.yaml" => Collection,
-        "instruments.yaml" => Instruments,
-        "stock.yaml" => Stock,
-        _ when !path.EndsWith(".md", StringComparison.Ordinal) => null,
-        _ => path.StartsWith("designs/", StringComparison.Ordinal) ? Design : Board,
-    };
+    public static RecordKind? Of(string path) =>
+        path switch
+        {
+            "collection.yaml" => Collection,
+            "instruments.yaml" => Instruments,
+            "stock.yaml" => Stock,
+            _ when !path.EndsWith(".md", StringComparison.Ordinal) => null,
+            _ => path.StartsWith("designs/", StringComparison.Ordinal) ? Design : Board,
+        };
 }

@@ -26,8 +26,10 @@ internal static class SaidIndication
             if (at + 1 < words.Count && Begins(word) is var (before, sign))
             {
                 var next = words[++at];
-                word = sign == ">" && next == "range" && word.EndsWith(Over, StringComparison.Ordinal) ? before + IndicationText.OverRange
-                    : before + sign + next;
+                word =
+                    sign == ">" && next == "range" && word.EndsWith(Over, StringComparison.Ordinal)
+                        ? before + IndicationText.OverRange
+                        : before + sign + next;
                 if (at + 1 < words.Count && IsNumber(next) && IsUnit(words[at + 1]))
                 {
                     word += " " + words[++at];
@@ -59,34 +61,55 @@ internal static class SaidIndication
     /// <summary>The key that a word of the meter belongs to by what the part is; or why it must be said.</summary>
     public static (string? Key, string? Fault) KeyOf(string word, PartKind? kind)
     {
-        var key = kind is null ? null : (kind.Family, word) switch
-        {
-            (PartFamily.Capacitor, IndicationText.Open) => "capacitance",
-            // A short is found with direct current.
-            (PartFamily.Capacitor, IndicationText.Short) => "resistance",
-            (PartFamily.Resistor or PartFamily.Fuse or PartFamily.Coil or PartFamily.Inductor, _) => "resistance",
-            (PartFamily.Transistor, not IndicationText.OverRange) => "forward_voltage",
-            (PartFamily.Other, not IndicationText.OverRange) when kind.Junction != Junction.None => "forward_voltage",
-            (PartFamily.Other, not IndicationText.OverRange)
-                when kind == PartKinds.Switch || kind == PartKinds.Lamp || kind == PartKinds.Connector || kind == PartKinds.Valve
-                    || kind == PartKinds.Other => "resistance",
-            _ => null,
-        };
+        var key = kind is null
+            ? null
+            : (kind.Family, word) switch
+            {
+                (PartFamily.Capacitor, IndicationText.Open) => "capacitance",
+                // A short is found with direct current.
+                (PartFamily.Capacitor, IndicationText.Short) => "resistance",
+                (PartFamily.Resistor or PartFamily.Fuse or PartFamily.Coil or PartFamily.Inductor, _) => "resistance",
+                (PartFamily.Transistor, not IndicationText.OverRange) => "forward_voltage",
+                (PartFamily.Other, not IndicationText.OverRange) when kind.Junction != Junction.None => "forward_voltage",
+                (PartFamily.Other, not IndicationText.OverRange)
+                    when kind == PartKinds.Switch
+                        || kind == PartKinds.Lamp
+                        || kind == PartKinds.Connector
+                        || kind == PartKinds.Valve
+                        || kind == PartKinds.Other => "resistance",
+                _ => null,
+            };
         return key is null
-            ? (null,
+            ? (
+                null,
                 $"'{word}' can be of more than one quantity; say which, as in "
-                    + $"resistance={(word.Contains(' ', StringComparison.Ordinal) ? $"\"{word}\"" : word)}") : (key, null);
+                    + $"resistance={(word.Contains(' ', StringComparison.Ordinal) ? $"\"{word}\"" : word)}"
+            )
+            : (key, null);
     }
 
     // What a word that ends in a sign, or in the word for it, says before the sign.
     private static (string Before, string Sign)? Begins(string word)
     {
         foreach (
-            var (ending, sign) in new[] { (Over, ">"), (Under, "<"), (">=", ">="), ("<=", "<="), (">", ">"), ("<", "<"),
-                ("≥", "≥"), ("≤", "≤") })
+            var (ending, sign) in new[]
+            {
+                (Over, ">"),
+                (Under, "<"),
+                (">=", ">="),
+                ("<=", "<="),
+                (">", ">"),
+                ("<", "<"),
+                ("≥", "≥"),
+                ("≤", "≤"),
+            }
+        )
         {
-            if (word.EndsWith(ending, StringComparison.Ordinal) && word[..^ending.Length] is var before
-                && (before.Length == 0 || before[^1] == '=' || !char.IsAsciiLetter(ending[0])))
+            if (
+                word.EndsWith(ending, StringComparison.Ordinal)
+                && word[..^ending.Length] is var before
+                && (before.Length == 0 || before[^1] == '=' || !char.IsAsciiLetter(ending[0]))
+            )
             {
                 return (before, sign);
             }
@@ -98,7 +121,8 @@ internal static class SaidIndication
     private static bool IsNumber(string word) => word.Length > 0 && word.All(unit => char.IsAsciiDigit(unit) || unit == '.');
 
     private static bool IsUnit(string word) =>
-        word.Length > 0 && word.All(unit => char.IsLetter(unit) || unit is 'Ω' or '%')
-            && word is not (IndicationText.Open or IndicationText.Short or Over or Under)
+        word.Length > 0
+        && word.All(unit => char.IsLetter(unit) || unit is 'Ω' or '%')
+        && word is not (IndicationText.Open or IndicationText.Short or Over or Under)
         && !Vocabulary.Results.Means(word, out _);
 }

@@ -36,7 +36,10 @@ internal static class SaidPart
 
             if (shape.PlaceOf(key) < 0)
             {
-                return (values, $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", shape.Keys.Select(known => known.Name))}");
+                return (
+                    values,
+                    $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", shape.Keys.Select(known => known.Name))}"
+                );
             }
 
             if (!values.TryAdd(key, value))
@@ -53,7 +56,10 @@ internal static class SaidPart
         if (word.IndexOf('=', StringComparison.Ordinal) is > 0 and var sign)
         {
             var (key, text) = (word[..sign], word[(sign + 1)..]);
-            return (key, shape.PlaceOf(key) is >= 0 and var at ? EnteredValues.Spaced(text, shape.Keys[at].Dimension, shape.Keys[at].Kind) : text);
+            return (
+                key,
+                shape.PlaceOf(key) is >= 0 and var at ? EnteredValues.Spaced(text, shape.Keys[at].Dimension, shape.Keys[at].Kind) : text
+            );
         }
 
         if (word.EndsWith('%'))
@@ -63,9 +69,15 @@ internal static class SaidPart
 
         foreach (var (dimension, keys) in ByUnit)
         {
-            if (word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ',')) && QuantityText.Parse(word, dimension).Is(out _, out _))
+            if (
+                word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ','))
+                && QuantityText.Parse(word, dimension).Is(out _, out _)
+            )
             {
-                return (keys.FirstOrDefault(key => shape.PlaceOf(key) >= 0) ?? keys[0], EnteredValues.Spaced(word, dimension, ValueKind.Quantity));
+                return (
+                    keys.FirstOrDefault(key => shape.PlaceOf(key) >= 0) ?? keys[0],
+                    EnteredValues.Spaced(word, dimension, ValueKind.Quantity)
+                );
             }
         }
 

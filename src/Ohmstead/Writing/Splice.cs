@@ -16,7 +16,13 @@ internal static class Splice
     /// <param name="form">Whether it is Markdown or YAML alone.</param>
     /// <param name="change">The splice, and the entry as one line.</param>
     /// <returns>The text as it would be and the entry as one line, or null.</returns>
-    public static (string Text, string Line)? Try(Terminal terminal, string path, string text, FileForm form, Func<RecordEditor, (EditOutcome Outcome, string Line)> change)
+    public static (string Text, string Line)? Try(
+        Terminal terminal,
+        string path,
+        string text,
+        FileForm form,
+        Func<RecordEditor, (EditOutcome Outcome, string Line)> change
+    )
     {
         if (RecordEditor.Open(path, text, form, NodeReaders.ForWorker(0), out _) is not { } editor)
         {

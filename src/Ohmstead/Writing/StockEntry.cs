@@ -31,7 +31,12 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
     /// <param name="change">The splice, and the entry as one line.</param>
     /// <param name="tell">Told what the file says afterwards.</param>
     /// <returns>The exit code.</returns>
-    public int Change(bool isSure, bool isTrial, Func<RecordEditor, (EditOutcome Outcome, string Line)> change, Action<Workshop>? tell = null)
+    public int Change(
+        bool isSure,
+        bool isTrial,
+        Func<RecordEditor, (EditOutcome Outcome, string Line)> change,
+        Action<Workshop>? tell = null
+    )
     {
         (string Before, string After, string Line, Workshop Workshop)? done = null;
         (string? Text, int Exit) Judged(string text)
@@ -41,13 +46,21 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
                 return (null, ExitCode.Findings);
             }
 
-            var after = new CollectionRun(files.With(Path).Only([]), run with { Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [Path] = changed } }).Run();
+            var after = new CollectionRun(
+                files.With(Path).Only([]),
+                run with
+                {
+                    Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [Path] = changed },
+                }
+            ).Run();
             if (!JudgedFiles.AreSound(terminal, before, after, [Path]))
             {
                 return (null, ExitCode.Findings);
             }
 
-            var slip = after.Findings.FirstOrDefault(finding => finding.Check == Slip && before.Findings.All(known => known.Check != Slip || known.Message != finding.Message));
+            var slip = after.Findings.FirstOrDefault(finding =>
+                finding.Check == Slip && before.Findings.All(known => known.Check != Slip || known.Message != finding.Message)
+            );
             if (slip is not null && !isSure)
             {
                 terminal.Error.WriteLine(Printable.Of($"{slip.Place}: {slip.Message} [{slip.Check}]"));

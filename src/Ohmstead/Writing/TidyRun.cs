@@ -25,7 +25,14 @@ internal sealed class TidyRun(Terminal terminal, bool isTrial, bool showsDiff)
     /// <param name="judging">How verdicts are computed, or null to leave them alone.</param>
     public void Over(NamedFiles files, INodeReader reader, RunOptions? judging)
     {
-        var verdicts = judging is null ? null : new VerdictWriter(new CollectionRun(files.Folder.Only([]), judging).Run().Workshop, judging.Today, new FolderPictures(files.Folder.Root), reader);
+        var verdicts = judging is null
+            ? null
+            : new VerdictWriter(
+                new CollectionRun(files.Folder.Only([]), judging).Run().Workshop,
+                judging.Today,
+                new FolderPictures(files.Folder.Root),
+                reader
+            );
         var tidy = new TidyText(reader, verdicts);
         foreach (var path in files.Paths)
         {
@@ -60,7 +67,9 @@ internal sealed class TidyRun(Terminal terminal, bool isTrial, bool showsDiff)
         {
             lock (writing)
             {
-                result = RecordFile.Change(root, path, terminal.Error, again => tidy.Of(path, kind, again) is var anew && anew.Text == again ? (null, anew) : (anew.Text, anew));
+                result = RecordFile.Change(root, path, terminal.Error, again =>
+                    tidy.Of(path, kind, again) is var anew && anew.Text == again ? (null, anew) : (anew.Text, anew)
+                );
             }
         }
 

@@ -29,7 +29,11 @@ internal sealed class TidyText(INodeReader reader, VerdictWriter? verdicts)
         return laid.State switch
         {
             LayoutState.Tidy or LayoutState.Changed => new(laid.Text, changes, ExitCode.Clean, null, null),
-            LayoutState.NotRead => TidyResult.Refused(ExitCode.Findings, $"{path}: this file holds what cannot be read; it is left as it is", "run check, which says where"),
+            LayoutState.NotRead => TidyResult.Refused(
+                ExitCode.Findings,
+                $"{path}: this file holds what cannot be read; it is left as it is",
+                "run check, which says where"
+            ),
             LayoutState.NotLaidOut => TidyResult.Refused(ExitCode.Findings, $"{path}: {laid.Refusal!.Message}", laid.Refusal.NextStep),
             _ => TidyResult.Refused(ExitCode.Bug, $"{path}: {laid.Refusal!.Message}", laid.Refusal.NextStep),
         };

@@ -29,7 +29,12 @@ internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit)> units
     }
 
     /// <summary>For a test point that shows a voltage: volt, then the ripple in millivolt.</summary>
-    public static UnsaidUnits Of(TestPoint point) => new(point.Measures == PointMeasure.Voltage ? [("voltage", "V"), ("ripple", "mV")] : point.Measures == PointMeasure.Hours ? [("hours", string.Empty)] : []);
+    public static UnsaidUnits Of(TestPoint point) =>
+        new(
+            point.Measures == PointMeasure.Voltage ? [("voltage", "V"), ("ripple", "mV")]
+            : point.Measures == PointMeasure.Hours ? [("hours", string.Empty)]
+            : []
+        );
 
     /// <summary>What the numbers mean, for a prompt: <c>µF, Ω</c>.</summary>
     public string Words => string.Join(", ", units.Select(unit => unit.Unit.Length > 0 ? unit.Unit : unit.Key));
@@ -38,11 +43,18 @@ internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit)> units
     public IReadOnlyList<string> Say(IReadOnlyList<string> words)
     {
         var next = 0;
-        return [.. SaidIndication.Joined(words).Select(word =>
-            next == units.Count ? word
-            : IndicationText.WordOf(word) is not null ? $"{units[next++].Key}={word}"
-            : IsBare(word[(IndicationText.SignOf(word)?.Length ?? 0)..].TrimStart()) ? $"{units[next].Key}={word}{Space(units[next].Unit)}{units[next++].Unit}"
-            : word)];
+        return
+        [
+            .. SaidIndication
+                .Joined(words)
+                .Select(word =>
+                    next == units.Count ? word
+                    : IndicationText.WordOf(word) is not null ? $"{units[next++].Key}={word}"
+                    : IsBare(word[(IndicationText.SignOf(word)?.Length ?? 0)..].TrimStart())
+                        ? $"{units[next].Key}={word}{Space(units[next].Unit)}{units[next++].Unit}"
+                    : word
+                ),
+        ];
     }
 
     private static string Space(string unit) => unit.Length > 0 ? " " : string.Empty;

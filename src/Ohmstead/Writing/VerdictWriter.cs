@@ -30,9 +30,13 @@ internal sealed class VerdictWriter(Workshop workshop, DateOnly today, IPictures
         if (!under.HasAllThatItIsJudgedBy)
         {
             return (
-                text, [],
-                new("verdicts cannot be computed: the collection, the stock, the instruments or the design holds what cannot be read",
-                    "mend that file first; check says where"));
+                text,
+                [],
+                new(
+                    "verdicts cannot be computed: the collection, the stock, the instruments or the design holds what cannot be read",
+                    "mend that file first; check says where"
+                )
+            );
         }
 
         var wanted = ComputedVerdict.All(under).Where(verdict => !verdict.IsAsWritten).ToArray();
@@ -43,20 +47,32 @@ internal sealed class VerdictWriter(Workshop workshop, DateOnly today, IPictures
 
         var proofs = board.Bench.SelectMany(visit => visit.Proofs).Select(proof => proof.Spot).ToHashSet();
         var outcome = EntryWords.Set(
-            path, text, FileForm.Markdown, reader,
-            [.. wanted.Select(verdict =>
-                new EntryWord(verdict.Entry, ShapeOf(proofs, verdict.Entry), BenchShape.Verdict.Name, verdict.Word))]);
-        return outcome.Text is { } changed ? (changed, [.. wanted.Select(verdict => Told(path, verdict))], null)
+            path,
+            text,
+            FileForm.Markdown,
+            reader,
+            [
+                .. wanted.Select(verdict => new EntryWord(
+                    verdict.Entry,
+                    ShapeOf(proofs, verdict.Entry),
+                    BenchShape.Verdict.Name,
+                    verdict.Word
+                )),
+            ]
+        );
+        return outcome.Text is { } changed
+            ? (changed, [.. wanted.Select(verdict => Told(path, verdict))], null)
             : (text, [], outcome.Refusal);
     }
 
     private static Shape ShapeOf(HashSet<Spot> proofs, Spot entry) => proofs.Contains(entry) ? BenchShape.Proof : BenchShape.Reading;
 
     private static string Told(string path, ComputedVerdict verdict) =>
-        $"{path}:{verdict.Entry.Line}: {verdict.Of}: " + (verdict.Word, verdict.Written) switch
-    {
-        (null, { } written) => $"verdict {written.Text} taken out, nothing can be judged here",
-        ({ } word, { } written) => $"verdict {word} instead of {written.Text}",
-        _ => $"verdict {verdict.Word} added",
-    };
+        $"{path}:{verdict.Entry.Line}: {verdict.Of}: "
+        + (verdict.Word, verdict.Written) switch
+        {
+            (null, { } written) => $"verdict {written.Text} taken out, nothing can be judged here",
+            ({ } word, { } written) => $"verdict {word} instead of {written.Text}",
+            _ => $"verdict {verdict.Word} added",
+        };
 }

@@ -30,13 +30,17 @@ public sealed class YearAheadTests
     [Fact]
     public void Only_the_last_calibration_of_an_instrument_counts()
     {
-        var item = Assert.Single(Ahead("note: none", instruments: "calibrations: [{ date: 2024-09-12 }, { date: 2025-09-12, valid: 24 months }]"));
+        var item = Assert.Single(
+            Ahead("note: none", instruments: "calibrations: [{ date: 2024-09-12 }, { date: 2025-09-12, valid: 24 months }]")
+        );
         Assert.Equal((DueKind.Calibration, new DateOnly(2027, 9, 12), "bridge-1"), (item.Kind, item.First, item.Whom));
     }
 
     [Fact]
     public void A_calibration_that_ran_out_is_overdue() =>
-        Assert.True(Assert.Single(Ahead("note: none", instruments: "calibrations: [{ date: 2025-09-12 }]")).IsOverdueOn(SmallCollection.Today));
+        Assert.True(
+            Assert.Single(Ahead("note: none", instruments: "calibrations: [{ date: 2025-09-12 }]")).IsOverdueOn(SmallCollection.Today)
+        );
 
     [Theory]
     [InlineData("kind: aluminium electrolytic, received: 2024-02-28, quantity: 2", DueKind.Reforming)]
@@ -63,21 +67,30 @@ public sealed class YearAheadTests
     }
 
     [Fact]
-    public void A_lot_that_failed_its_incoming_reading_is_not_formed_again() => Assert.Empty(Ahead("note: none", """
-        lots:
-          - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, received: 2024-02-28 }
-        bench:
-          - date: 2026-03-14
-            readings:
-              - { lot: L-031, state: new, frequency: 120 Hz, capacitance: 301 µF }
-        """));
+    public void A_lot_that_failed_its_incoming_reading_is_not_formed_again() =>
+        Assert.Empty(
+            Ahead(
+                "note: none",
+                """
+                lots:
+                  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, received: 2024-02-28 }
+                bench:
+                  - date: 2026-03-14
+                    readings:
+                      - { lot: L-031, state: new, frequency: 120 Hz, capacitance: 301 µF }
+                """
+            )
+        );
 
     // 1000 h at 85 °C are 11 313.7 h at 50 °C, 1.29 years of 8760 h after 2026-05-16, and 22 627 h at 40 °C, 2.58 years.
     [Fact]
     public void A_part_is_measured_when_its_life_may_be_used_up()
     {
         var item = Assert.Single(Ahead(Worn));
-        Assert.Equal((DueKind.Life, "SP-0001 C1", new DateOnly(2027, 8, 30), new DateOnly(2028, 12, 14)), (item.Kind, item.At, item.First, item.Last));
+        Assert.Equal(
+            (DueKind.Life, "SP-0001 C1", new DateOnly(2027, 8, 30), new DateOnly(2028, 12, 14)),
+            (item.Kind, item.At, item.First, item.Last)
+        );
         Assert.Equal("2027-08-30 … 2028-12-14", item.When);
     }
 
@@ -94,12 +107,16 @@ public sealed class YearAheadTests
     }
 
     [Fact]
-    public void Items_stand_in_order_of_date() => Assert.Equal(
-        [DueKind.Wait, DueKind.Calibration, DueKind.LookAgain],
-        Ahead(
-            "waiting:\n  - { since: 2026-11-09, for: pen motor belt }\nbench:\n  - { date: 2025-08-14, note: dusted }",
-            collection: "look_every: 24 months",
-            instruments: "calibrations: [{ date: 2026-01-19 }]").Select(item => item.Kind));
+    public void Items_stand_in_order_of_date() =>
+        Assert.Equal(
+            [DueKind.Wait, DueKind.Calibration, DueKind.LookAgain],
+            Ahead(
+                    "waiting:\n  - { since: 2026-11-09, for: pen motor belt }\nbench:\n  - { date: 2025-08-14, note: dusted }",
+                    collection: "look_every: 24 months",
+                    instruments: "calibrations: [{ date: 2026-01-19 }]"
+                )
+                .Select(item => item.Kind)
+        );
 
     private const string Worn = """
         duty: { hours_per_year: 8760, temperature: 45 °C }
@@ -112,16 +129,39 @@ public sealed class YearAheadTests
               - { part: C1, did: replaced, lot: L-050, polarity: schematic }
         """;
 
-    private static IReadOnlyList<DueItem> Ahead(string board, string? stock = null, string? collection = null, string? instruments = null, DateOnly? until = null)
+    private static IReadOnlyList<DueItem> Ahead(
+        string board,
+        string? stock = null,
+        string? collection = null,
+        string? instruments = null,
+        DateOnly? until = null
+    )
     {
-        var small = new SmallCollection(
-        [
+        var small = new SmallCollection([
             new("yaml", "collection.yaml", 0, $"collection: Saltmarsh Point weather collection\n{collection}\n"),
-            new("yaml", "instruments.yaml", 0, instruments is null ? "instruments: []\n" : $"instruments:\n  - {{ id: bridge-1, what: component bridge, {instruments} }}\n"),
-            new("yaml", "stock.yaml", 0, (stock ?? "lots:\n  - { lot: L-050, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, temperature: 85 °C, life: 1000 h, quantity: 1 }") + "\n"),
+            new(
+                "yaml",
+                "instruments.yaml",
+                0,
+                instruments is null ? "instruments: []\n" : $"instruments:\n  - {{ id: bridge-1, what: component bridge, {instruments} }}\n"
+            ),
+            new(
+                "yaml",
+                "stock.yaml",
+                0,
+                (
+                    stock
+                    ?? "lots:\n  - { lot: L-050, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, temperature: 85 °C, life: 1000 h, quantity: 1 }"
+                ) + "\n"
+            ),
             new("markdown", "boards/SP-0001.md", 0, $"---\nboard: SP-0001\ntitle: Tide-gauge logger\n{board}\n---\n"),
         ]);
         Assert.Empty(small.ReadingFindings.Select(finding => finding.Message));
-        return YearAhead.Of(small.Workshop, [.. small.Boards.Select(board => BoardSummary.Of(board))], SmallCollection.Today, until ?? SmallCollection.Today.AddYears(1));
+        return YearAhead.Of(
+            small.Workshop,
+            [.. small.Boards.Select(board => BoardSummary.Of(board))],
+            SmallCollection.Today,
+            until ?? SmallCollection.Today.AddYears(1)
+        );
     }
 }

@@ -11,7 +11,13 @@ public sealed class BuyingListTests
     [Fact]
     public void Two_of_three_that_are_needed_lie_in_the_drawer_and_one_is_to_buy()
     {
-        var line = Assert.Single(List("lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-01-28, quantity: 2 }", Empty("SP-0001", "C1", "C2"), Empty("SP-0002", "C1")));
+        var line = Assert.Single(
+            List(
+                "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-01-28, quantity: 2 }",
+                Empty("SP-0001", "C1", "C2"),
+                Empty("SP-0002", "C1")
+            )
+        );
         Assert.Equal((3, 2, 0, 1), (line.Needed, line.InDrawer, line.OnOrder, line.ToBuy));
         Assert.Equal(["SP-0001 C1", "SP-0001 C2", "SP-0002 C1"], line.For.Select(need => $"{need.Board} {need.Reference}"));
     }
@@ -19,8 +25,11 @@ public sealed class BuyingListTests
     [Fact]
     public void What_was_fitted_has_left_the_drawer()
     {
-        const string lots = "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-01-28, quantity: 2 }";
-        var line = Assert.Single(List(lots, Empty("SP-0001", "C1", "C2"), Board("SP-0002", ["C1"], "{ part: C1, did: replaced, lot: L-1 }")));
+        const string lots =
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-01-28, quantity: 2 }";
+        var line = Assert.Single(
+            List(lots, Empty("SP-0001", "C1", "C2"), Board("SP-0002", ["C1"], "{ part: C1, did: replaced, lot: L-1 }"))
+        );
         Assert.Equal((2, 1, 1), (line.Needed, line.InDrawer, line.ToBuy));
     }
 
@@ -29,18 +38,27 @@ public sealed class BuyingListTests
     [InlineData("kind: aluminium electrolytic, capacitance: 220 µF, rated_voltage: 35 V, received: 2026-01-28", "the value is another")]
     [InlineData("kind: tantalum, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-01-28", "the kind is another")]
     [InlineData("kind: aluminium electrolytic, capacitance: 100 µF, received: 2026-01-28", "the voltage is not known")]
-    [InlineData("kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2022-01-28", "it lay longer than three years")]
+    [InlineData(
+        "kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2022-01-28",
+        "it lay longer than three years"
+    )]
     [InlineData("kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, order: PO-1", "it has not come")]
     public void A_lot_that_does_not_fit_is_not_counted(string lot, string why)
     {
-        var line = Assert.Single(List($"lots:\n  - {{ lot: L-1, {lot}, quantity: 5 }}\norders:\n  - {{ order: PO-1, placed: 2026-11-09, for: capacitors }}", Empty("SP-0001", "C1")));
+        var line = Assert.Single(
+            List(
+                $"lots:\n  - {{ lot: L-1, {lot}, quantity: 5 }}\norders:\n  - {{ order: PO-1, placed: 2026-11-09, for: capacitors }}",
+                Empty("SP-0001", "C1")
+            )
+        );
         Assert.True(line is { InDrawer: 0, ToBuy: 1 }, why);
     }
 
     [Fact]
     public void A_lot_that_failed_its_incoming_reading_is_not_counted()
     {
-        const string stock = "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 35 V, received: 2026-01-28, quantity: 5 }\n"
+        const string stock =
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 35 V, received: 2026-01-28, quantity: 5 }\n"
             + "bench:\n  - date: 2026-01-30\n    readings:\n      - { lot: L-1, state: new, frequency: 120 Hz, capacitance: 61 µF }";
         Assert.Equal(1, Assert.Single(List(stock, Empty("SP-0001", "C1"))).ToBuy);
     }
@@ -48,18 +66,30 @@ public sealed class BuyingListTests
     [Fact]
     public void A_suppressor_is_replaced_class_for_class()
     {
-        const string lots = "lots:\n  - { lot: L-1, kind: suppression capacitor, capacitance: 100 nF, rated_voltage: 310 V, safety_class: Y2, received: 2026-01-28, quantity: 3 }\n"
+        const string lots =
+            "lots:\n  - { lot: L-1, kind: suppression capacitor, capacitance: 100 nF, rated_voltage: 310 V, safety_class: Y2, received: 2026-01-28, quantity: 3 }\n"
             + "  - { lot: L-2, kind: suppression capacitor, capacitance: 100 nF, rated_voltage: 310 V, safety_class: X2, received: 2026-01-28, quantity: 3 }";
         const string part = "kind: suppression capacitor, capacitance: 100 nF, rated_voltage: 250 V, safety_class: X2";
-        Assert.Equal(("L-2", 1), Assert.Single(Assert.Single(List(lots, Board("SP-0001", ["C1"], "{ part: C1, did: removed }", part))).Drawer));
+        Assert.Equal(
+            ("L-2", 1),
+            Assert.Single(Assert.Single(List(lots, Board("SP-0001", ["C1"], "{ part: C1, did: removed }", part))).Drawer)
+        );
     }
 
     [Fact]
     public void The_line_with_the_highest_voltage_chooses_first_and_no_part_is_promised_twice()
     {
-        const string lots = "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 63 V, received: 2026-01-28, quantity: 1 }";
-        var lines = List(lots, Empty("SP-0001", "C1"), Board("SP-0002", ["C1"], "{ part: C1, did: removed }", Filter.Replace("25 V", "50 V", StringComparison.Ordinal)));
-        Assert.Equal([("aluminium electrolytic 100 µF ±20 % 25 V", 1), ("aluminium electrolytic 100 µF ±20 % 50 V", 0)], lines.Select(line => (line.What, line.ToBuy)));
+        const string lots =
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 63 V, received: 2026-01-28, quantity: 1 }";
+        var lines = List(
+            lots,
+            Empty("SP-0001", "C1"),
+            Board("SP-0002", ["C1"], "{ part: C1, did: removed }", Filter.Replace("25 V", "50 V", StringComparison.Ordinal))
+        );
+        Assert.Equal(
+            [("aluminium electrolytic 100 µF ±20 % 25 V", 1), ("aluminium electrolytic 100 µF ±20 % 50 V", 0)],
+            lines.Select(line => (line.What, line.ToBuy))
+        );
     }
 
     [Theory]
@@ -71,7 +101,8 @@ public sealed class BuyingListTests
     [InlineData("for: capacitor 100 µF", 0, 2)]
     public void A_place_is_on_order_when_its_board_waits_for_an_open_order_that_names_it(string wait, int onOrder, int toBuy)
     {
-        const string orders = "orders:\n  - { order: PO-1, placed: 2026-11-09, for: six capacitors }\n  - { order: PO-2, placed: 2026-03-05, for: six capacitors, lost: 2026-04-10 }";
+        const string orders =
+            "orders:\n  - { order: PO-1, placed: 2026-11-09, for: six capacitors }\n  - { order: PO-2, placed: 2026-03-05, for: six capacitors, lost: 2026-04-10 }";
         var line = Assert.Single(List(orders, Empty("SP-0001", "C1", "C2") + $"waiting:\n  - {{ since: 2026-11-10, {wait} }}\n"));
         Assert.Equal((onOrder, toBuy), (line.OnOrder, line.ToBuy));
     }
@@ -79,7 +110,12 @@ public sealed class BuyingListTests
     [Fact]
     public void A_wait_for_an_open_order_stands_for_the_only_part_a_board_needs()
     {
-        var line = Assert.Single(List("orders:\n  - { order: PO-1, placed: 2026-11-09, for: six capacitors }", Empty("SP-0001", "C1") + "waiting:\n  - { since: 2026-11-10, for: spares, order: PO-1 }\n"));
+        var line = Assert.Single(
+            List(
+                "orders:\n  - { order: PO-1, placed: 2026-11-09, for: six capacitors }",
+                Empty("SP-0001", "C1") + "waiting:\n  - { since: 2026-11-10, for: spares, order: PO-1 }\n"
+            )
+        );
         Assert.Equal((1, 0), (line.OnOrder, line.ToBuy));
     }
 
@@ -94,20 +130,30 @@ public sealed class BuyingListTests
     [Fact]
     public void A_decision_to_replace_is_carried_out_by_work_of_the_same_day_and_opened_again_by_a_later_one()
     {
-        const string done = "{ part: C1, did: replaced, lot: L-1 }\n    decided:\n      - { part: C1, decision: replace, because: the family fails }\n";
+        const string done =
+            "{ part: C1, did: replaced, lot: L-1 }\n    decided:\n      - { part: C1, decision: replace, because: the family fails }\n";
         Assert.Empty(List("lots: []", Board("SP-0001", ["C1"], done)));
-        Assert.Single(List("lots: []", Board("SP-0001", ["C1"], done + "  - date: 2026-05-14\n    decided:\n      - { part: C1, decision: replace, because: this maker fails too }\n")));
+        Assert.Single(
+            List(
+                "lots: []",
+                Board(
+                    "SP-0001",
+                    ["C1"],
+                    done + "  - date: 2026-05-14\n    decided:\n      - { part: C1, decision: replace, because: this maker fails too }\n"
+                )
+            )
+        );
     }
 
-    private static string Empty(string board, params string[] places) => Board(board, places, string.Join("\n      - ", places.Select(place => $"{{ part: {place}, did: removed }}")));
+    private static string Empty(string board, params string[] places) =>
+        Board(board, places, string.Join("\n      - ", places.Select(place => $"{{ part: {place}, did: removed }}")));
 
     private static string Board(string board, string[] places, string work, string part = Filter) =>
         $"board: {board}\ntitle: Tide-gauge logger\nparts:\n{string.Concat(places.Select(place => $"  - {{ ref: {place}, {part} }}\n"))}bench:\n  - date: 2026-03-14\n    work:\n      - {work}\n";
 
     private static IReadOnlyList<BuyingLine> List(string stock, params string[] boards)
     {
-        var collection = new SmallCollection(
-        [
+        var collection = new SmallCollection([
             new("yaml", "stock.yaml", 0, stock + "\n"),
             .. boards.Select((board, index) => new CaseBlock("markdown", $"boards/{index}.md", 0, $"---\n{board}---\n")),
         ]);

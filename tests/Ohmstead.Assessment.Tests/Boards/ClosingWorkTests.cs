@@ -87,62 +87,98 @@ public sealed class ClosingWorkTests
     public void Work_closes_what_can_hurt_as_the_table_says() => Holds(Safety, ObservedSeverity.Safety);
 
     [Fact]
-    public void Taking_out_closes_nothing_at_what_stays() => Assert.All(
-        Enum.GetValues<Trouble>(), trouble => Assert.Equal(trouble == Trouble.LiveMetal, ClosingWork.Closes(WorkKind.Removed, trouble, ObservedSeverity.Major, canGo: false)));
+    public void Taking_out_closes_nothing_at_what_stays() =>
+        Assert.All(Enum.GetValues<Trouble>(), trouble =>
+            Assert.Equal(trouble == Trouble.LiveMetal, ClosingWork.Closes(WorkKind.Removed, trouble, ObservedSeverity.Major, canGo: false))
+        );
 
     [Fact]
-    public void What_stays_is_answered_by_other_work_as_a_part_is() => Assert.All(
-        from work in Enum.GetValues<WorkKind>() where work != WorkKind.Removed from trouble in Enum.GetValues<Trouble>() select (work, trouble),
-        pair => Assert.Equal(
-            ClosingWork.Closes(pair.work, pair.trouble, ObservedSeverity.Major, canGo: true), ClosingWork.Closes(pair.work, pair.trouble, ObservedSeverity.Major, canGo: false)));
+    public void What_stays_is_answered_by_other_work_as_a_part_is() =>
+        Assert.All(
+            from work in Enum.GetValues<WorkKind>()
+            where work != WorkKind.Removed
+            from trouble in Enum.GetValues<Trouble>()
+            select (work, trouble),
+            pair =>
+                Assert.Equal(
+                    ClosingWork.Closes(pair.work, pair.trouble, ObservedSeverity.Major, canGo: true),
+                    ClosingWork.Closes(pair.work, pair.trouble, ObservedSeverity.Major, canGo: false)
+                )
+        );
 
     [Fact]
-    public void What_nobody_named_at_a_safety_part_goes_with_the_part_alone() => Assert.Equal(
-        [WorkKind.Replaced, WorkKind.Removed, WorkKind.Fitted], Enum.GetValues<WorkKind>().Where(ClosingWork.ClosesAtASafetyPart));
+    public void What_nobody_named_at_a_safety_part_goes_with_the_part_alone() =>
+        Assert.Equal(
+            [WorkKind.Replaced, WorkKind.Removed, WorkKind.Fitted],
+            Enum.GetValues<WorkKind>().Where(ClosingWork.ClosesAtASafetyPart)
+        );
 
     [Fact]
     public void A_hazard_is_made_safe_as_the_table_says()
     {
         var rows = Rows(Hazards);
-        Assert.Equal(Enum.GetValues<HazardKind>().Select(kind => Vocabulary.Hazards.Of(kind)).Order(StringComparer.Ordinal), rows.Select(row => row[0]).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            Enum.GetValues<HazardKind>().Select(kind => Vocabulary.Hazards.Of(kind)).Order(StringComparer.Ordinal),
+            rows.Select(row => row[0]).Order(StringComparer.Ordinal)
+        );
         Assert.All(rows, row =>
         {
             var kind = Enum.GetValues<HazardKind>().Single(kind => Vocabulary.Hazards.Of(kind) == row[0]);
-            string[] safe = [.. Enum.GetValues<WorkKind>().Where(work => ClosingWork.MakesSafe(work, kind)).Select(work => Vocabulary.Works.Of(work)).Order(StringComparer.Ordinal)];
-            Assert.Equal(row[3].Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal), safe);
+            string[] safe =
+            [
+                .. Enum.GetValues<WorkKind>()
+                    .Where(work => ClosingWork.MakesSafe(work, kind))
+                    .Select(work => Vocabulary.Works.Of(work))
+                    .Order(StringComparer.Ordinal),
+            ];
+            Assert.Equal(
+                row[3].Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal),
+                safe
+            );
             Assert.Equal((row[1], row[2]), (YesNo(ClosingWork.MustGo(kind)), YesNo(ClosingWork.GoesWithThePart(kind))));
         });
     }
 
     // What goes with a part is made safe by taking the part out.
     [Fact]
-    public void What_goes_with_the_part_is_safe_when_the_part_is_out() => Assert.All(
-        Enum.GetValues<HazardKind>().Where(ClosingWork.GoesWithThePart), kind => Assert.True(ClosingWork.MakesSafe(WorkKind.Removed, kind) && ClosingWork.MakesSafe(WorkKind.Replaced, kind)));
+    public void What_goes_with_the_part_is_safe_when_the_part_is_out() =>
+        Assert.All(Enum.GetValues<HazardKind>().Where(ClosingWork.GoesWithThePart), kind =>
+            Assert.True(ClosingWork.MakesSafe(WorkKind.Removed, kind) && ClosingWork.MakesSafe(WorkKind.Replaced, kind))
+        );
 
     // What can hurt is never closed by less than a major finding is.
     [Fact]
-    public void What_closes_a_safety_finding_closes_a_major_one() => Assert.All(
-        from work in Enum.GetValues<WorkKind>() from trouble in Enum.GetValues<Trouble>() where ClosingWork.Closes(work, trouble, ObservedSeverity.Safety, canGo: true) select (work, trouble),
-        pair => Assert.True(ClosingWork.Closes(pair.work, pair.trouble, ObservedSeverity.Major, canGo: true)));
+    public void What_closes_a_safety_finding_closes_a_major_one() =>
+        Assert.All(
+            from work in Enum.GetValues<WorkKind>()
+            from trouble in Enum.GetValues<Trouble>()
+            where ClosingWork.Closes(work, trouble, ObservedSeverity.Safety, canGo: true)
+            select (work, trouble),
+            pair => Assert.True(ClosingWork.Closes(pair.work, pair.trouble, ObservedSeverity.Major, canGo: true))
+        );
 
     private static void Holds(string table, ObservedSeverity severity)
     {
         var rows = Rows(table);
         var heads = table.Split('\n')[0].Split('|', StringSplitOptions.TrimEntries)[1..];
         Assert.Equal(Enum.GetValues<Trouble>().Order(), heads.Select(head => Troubles[head]).Order());
-        Assert.Equal(Enum.GetValues<WorkKind>().Select(kind => Vocabulary.Works.Of(kind)).Order(StringComparer.Ordinal), rows.Select(row => row[0]).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            Enum.GetValues<WorkKind>().Select(kind => Vocabulary.Works.Of(kind)).Order(StringComparer.Ordinal),
+            rows.Select(row => row[0]).Order(StringComparer.Ordinal)
+        );
         string[] wrong =
         [
             .. from row in rows
-               from cell in row[1..].Zip(heads)
-               let work = Enum.GetValues<WorkKind>().Single(kind => Vocabulary.Works.Of(kind) == row[0])
-               where cell.First != YesNo(ClosingWork.Closes(work, Troubles[cell.Second], severity, canGo: true))
-               select $"{row[0]} of {cell.Second}: the table says {cell.First}",
+            from cell in row[1..].Zip(heads)
+            let work = Enum.GetValues<WorkKind>().Single(kind => Vocabulary.Works.Of(kind) == row[0])
+            where cell.First != YesNo(ClosingWork.Closes(work, Troubles[cell.Second], severity, canGo: true))
+            select $"{row[0]} of {cell.Second}: the table says {cell.First}",
         ];
         Assert.Empty(wrong);
     }
 
-    private static string[][] Rows(string table) => [.. table.Split('\n')[1..].Select(line => line.Split('|', StringSplitOptions.TrimEntries))];
+    private static string[][] Rows(string table) =>
+        [.. table.Split('\n')[1..].Select(line => line.Split('|', StringSplitOptions.TrimEntries))];
 
     private static string YesNo(bool isSo) => isSo ? "yes" : "no";
 }

@@ -17,7 +17,8 @@ public sealed class LastingHazardTests
                 work:
                   - { at: C1, did: made safe, hazard: charged capacitor }
                   - { at: G1, did: removed }
-            """);
+            """
+        );
 
         Assert.Null(board.Hazards[0].MadeSafe);
         Assert.NotNull(board.Hazards[1].MadeSafe);

@@ -49,7 +49,8 @@ public sealed class PieceSharesTests
     public void A_piece_with_a_name_is_where_its_name_was_read() =>
         Assert.Equal(
             ["a: counts for b", "b: its own", "c: its own"],
-            Shared(0, Any("a", 15) with { Piece = "7" }, Any("b", 14) with { Piece = "7" }, Any("c", 14) with { Piece = "8" }));
+            Shared(0, Any("a", 15) with { Piece = "7" }, Any("b", 14) with { Piece = "7" }, Any("c", 14) with { Piece = "8" })
+        );
 
     [Fact]
     public void Of_two_that_name_one_piece_on_one_day_none_has_it() =>
@@ -60,7 +61,9 @@ public sealed class PieceSharesTests
     [InlineData(16, "a: counts for b")]
     public void A_piece_with_a_name_goes_on_to_the_next_place_once_it_left_the_first(int gone, string expected) =>
         Assert.Equal(
-            [expected, "b: its own"], Shared(0, Any("a", 15) with { Piece = "7" }, Any("b", 14) with { Piece = "7", Gone = Day(gone) }));
+            [expected, "b: its own"],
+            Shared(0, Any("a", 15) with { Piece = "7" }, Any("b", 14) with { Piece = "7", Gone = Day(gone) })
+        );
 
     [Fact]
     public void A_piece_of_the_drawer_that_another_fitting_names_is_nobody_elses() =>
@@ -78,14 +81,15 @@ public sealed class PieceSharesTests
         return claims.Select(claim => $"{claim.Board}: {Words(claim, shares.Of(claim))}");
     }
 
-    private static string Words(PieceClaim claim, PieceShare? share) => share switch
-    {
-        null => "not asked",
-        { By: { } by } => $"read {by.Reading.Spot.Line}",
-        { IsTied: true, Instead: { } other } => $"tied with {other.Board}",
-        { Instead: { } other } => $"counts for {other.Board}",
-        _ => claim.Piece is null ? "nothing" : "its own",
-    };
+    private static string Words(PieceClaim claim, PieceShare? share) =>
+        share switch
+        {
+            null => "not asked",
+            { By: { } by } => $"read {by.Reading.Spot.Line}",
+            { IsTied: true, Instead: { } other } => $"tied with {other.Board}",
+            { Instead: { } other } => $"counts for {other.Board}",
+            _ => claim.Piece is null ? "nothing" : "its own",
+        };
 
     private static PieceClaim Any(string board, int day) =>
         new("L-031", null, board, $"boards/{board}.md", "C12", Day(day), null, new(7, 7));

@@ -57,7 +57,14 @@ public sealed class PlaceHistoryTests
     public void What_was_read_for_this_place_and_in_it_is_of_this_part_and_what_the_old_part_read_is_not()
     {
         const string own = "      - { part: C12, lot: L-031, state: new, capacitance: 471 µF }\n";
-        var place = C12(Parts.TrimEnd() + "\n" + own + Replaced + "  - date: 2026-03-21\n    readings:\n      - { part: C12, circuit: out, capacitance: 469 µF }\n", Lot + Incoming);
+        var place = C12(
+            Parts.TrimEnd()
+                + "\n"
+                + own
+                + Replaced
+                + "  - date: 2026-03-21\n    readings:\n      - { part: C12, circuit: out, capacitance: 469 µF }\n",
+            Lot + Incoming
+        );
         Assert.Equal(["471 µF", "469 µF"], place.OfThisPart.Select(reading => reading.Reading.Values[0].Value.Text));
         Assert.Equal("469 µF", place.LastOfThisPart(Measured.Capacitance)!.Reading.Text);
     }
@@ -72,7 +79,10 @@ public sealed class PlaceHistoryTests
     [Fact]
     public void A_reading_of_an_empty_place_is_judged_against_nothing()
     {
-        var place = C12(Parts + "    work:\n      - { part: C12, did: removed }\n  - date: 2026-03-21\n    readings:\n      - { part: C12, circuit: out, capacitance: 302 µF }\n");
+        var place = C12(
+            Parts
+                + "    work:\n      - { part: C12, did: removed }\n  - date: 2026-03-21\n    readings:\n      - { part: C12, circuit: out, capacitance: 302 µF }\n"
+        );
         Assert.Equal([VerdictOutcome.Outside, VerdictOutcome.NoLimit], place.Readings.Select(reading => reading.Overall));
         Assert.Empty(place.Standing);
         Assert.True(place.IsEmpty);
@@ -88,7 +98,10 @@ public sealed class PlaceHistoryTests
     [Fact]
     public void A_reading_of_the_new_part_itself_comes_before_one_of_its_lot()
     {
-        var place = C12(Parts + "      - { part: C12, lot: L-031, state: new, circuit: out, capacitance: 466 µF }\n" + Replaced, Lot + Incoming);
+        var place = C12(
+            Parts + "      - { part: C12, lot: L-031, state: new, circuit: out, capacitance: 466 µF }\n" + Replaced,
+            Lot + Incoming
+        );
         Assert.Equal("466 µF", Assert.Single(place.Standing).Reading.Text);
     }
 
@@ -122,19 +135,27 @@ public sealed class PlaceHistoryTests
     public void A_decision_to_keep_the_old_part_says_nothing_about_the_new_one()
     {
         var board = Worked.Board(
-            Parts + Keep + "  - date: 2026-05-02\n" + Replaced + "  - date: 2026-06-02\n    readings:\n      - { part: C12, circuit: out, capacitance: 310 µF }\n", Lot);
+            Parts
+                + Keep
+                + "  - date: 2026-05-02\n"
+                + Replaced
+                + "  - date: 2026-06-02\n    readings:\n      - { part: C12, circuit: out, capacitance: 310 µF }\n",
+            Lot
+        );
         Assert.Empty(board.Overruled);
         Assert.Contains(board.Reasons, reason => reason is { State: BoardState.FaultStands, At: "C12" });
     }
 
     [Fact]
-    public void A_later_reading_inside_answers_one_outside() => Assert.False(C12(Parts + Later("{ part: C12, circuit: out, capacitance: 461 µF }")).HasFailed);
+    public void A_later_reading_inside_answers_one_outside() =>
+        Assert.False(C12(Parts + Later("{ part: C12, circuit: out, capacitance: 461 µF }")).HasFailed);
 
     // 376.5 µF on this bridge is good to 2.75 µF, and the limit is 376 µF.
     [Theory]
     [InlineData("circuit: out, instrument: bridge-2, capacitance: 376.5 µF")]
     [InlineData("circuit: in, capacitance: 461 µF")]
-    public void A_later_reading_that_decides_nothing_does_not_answer_one_outside(string reading) => Assert.True(C12(Parts + Later($"{{ part: C12, {reading} }}")).HasFailed);
+    public void A_later_reading_that_decides_nothing_does_not_answer_one_outside(string reading) =>
+        Assert.True(C12(Parts + Later($"{{ part: C12, {reading} }}")).HasFailed);
 
     private const string Keep = "    decided:\n      - { part: C12, decision: keep, because: the timing is right }\n";
 

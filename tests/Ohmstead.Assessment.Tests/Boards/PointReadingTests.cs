@@ -41,7 +41,11 @@ public sealed class PointReadingTests
     [Fact]
     public void A_reading_of_a_part_is_judged_as_the_parts_wherever_the_probe_was_held()
     {
-        var board = Worked.Board("parts:\n  - { ref: C4, kind: ceramic class 2, capacitance: 100 nF, tolerance: 20 % }\n" + Points + First("part: C4, point: +5V, circuit: out, capacitance: 99 nF"));
+        var board = Worked.Board(
+            "parts:\n  - { ref: C4, kind: ceramic class 2, capacitance: 100 nF, tolerance: 20 % }\n"
+                + Points
+                + First("part: C4, point: +5V, circuit: out, capacitance: 99 nF")
+        );
         Assert.Equal(Measured.Capacitance, Assert.Single(Assert.Single(board.Readings).Verdicts).Measured);
         Assert.Null(board.Readings[0].Point);
     }
@@ -55,11 +59,15 @@ public sealed class PointReadingTests
     }
 
     [Fact]
-    public void A_later_proof_answers_it() => Assert.Equal(BoardState.FitToRun, Visits(First("point: +5V, voltage: 4.10 V") + Proved).State);
+    public void A_later_proof_answers_it() =>
+        Assert.Equal(BoardState.FitToRun, Visits(First("point: +5V, voltage: 4.10 V") + Proved).State);
 
     [Fact]
     public void A_later_reading_answers_it() =>
-        Assert.Equal(BoardState.FitToRun, Visits(First("point: TP3, voltage: 1.50 V") + Later("readings", "point: TP3, state: again, voltage: 1.20 V") + Proved).State);
+        Assert.Equal(
+            BoardState.FitToRun,
+            Visits(First("point: TP3, voltage: 1.50 V") + Later("readings", "point: TP3, state: again, voltage: 1.20 V") + Proved).State
+        );
 
     [Fact]
     public void Work_alone_does_not_answer_it()
@@ -70,11 +78,21 @@ public sealed class PointReadingTests
 
     [Fact]
     public void A_voltage_does_not_answer_a_ripple() =>
-        Assert.Equal(BoardState.FaultStands, Visits(First("point: +5V, ripple: 90 mV") + "\n  - date: 2026-03-20\n    proof:\n      - { point: +5V, voltage: 5.02 V }").State);
+        Assert.Equal(
+            BoardState.FaultStands,
+            Visits(First("point: +5V, ripple: 90 mV") + "\n  - date: 2026-03-20\n    proof:\n      - { point: +5V, voltage: 5.02 V }").State
+        );
 
     [Fact]
     public void A_reading_that_fails_after_the_proof_undoes_it() =>
-        Assert.Equal(BoardState.FaultStands, Visits(First("point: +5V, voltage: 5.01 V") + Proved + "\n  - date: 2026-04-02\n    readings:\n      - { point: +5V, voltage: 4.10 V }").State);
+        Assert.Equal(
+            BoardState.FaultStands,
+            Visits(
+                First("point: +5V, voltage: 5.01 V")
+                    + Proved
+                    + "\n  - date: 2026-04-02\n    readings:\n      - { point: +5V, voltage: 4.10 V }"
+            ).State
+        );
 
     [Fact]
     public void A_good_reading_is_no_proof() => Assert.Equal(BoardState.ProofDue, Visits(First("point: +5V, voltage: 5.01 V")).State);
@@ -84,12 +102,18 @@ public sealed class PointReadingTests
     {
         var failed = Visits(First("point: lamp, result: fail") + Proved);
         Assert.Equal((BoardState.FaultStands, "its test failed"), (Assert.Single(failed.Reasons).State, failed.Reasons[0].Text));
-        Assert.Equal(BoardState.FitToRun, Visits(First("point: lamp, result: fail") + Later("readings", "point: lamp, result: pass") + Proved).State);
+        Assert.Equal(
+            BoardState.FitToRun,
+            Visits(First("point: lamp, result: fail") + Later("readings", "point: lamp, result: pass") + Proved).State
+        );
     }
 
     [Fact]
     public void A_proof_that_fails_too_is_told_once() =>
-        Assert.Single(Visits(First("point: +5V, voltage: 4.10 V") + "\n    proof:\n      - { point: +5V, voltage: 4.20 V }").Reasons, reason => reason.At == "+5V");
+        Assert.Single(
+            Visits(First("point: +5V, voltage: 4.10 V") + "\n    proof:\n      - { point: +5V, voltage: 4.20 V }").Reasons,
+            reason => reason.At == "+5V"
+        );
 
     private static BoardAssessment Visits(string visits) => Worked.Board(Points + visits);
 

@@ -47,28 +47,48 @@ public sealed class TimelineTests
 
     [Fact]
     public void Work_on_another_part_is_not_undone() =>
-        Assert.False(Assert.Single(C12(New, "{ part: C13, did: removed }", "{ part: C13, did: put back, polarity: schematic }").Findings).IsOpen);
+        Assert.False(
+            Assert.Single(C12(New, "{ part: C13, did: removed }", "{ part: C13, did: put back, polarity: schematic }").Findings).IsOpen
+        );
 
     // A later reading of the piece that was put back belongs to the original, and so do its readings from before.
     [Fact]
     public void The_readings_of_the_piece_that_was_put_back_count_again()
     {
-        var board = Board("  - date: 2026-03-14\n    readings:\n      - { part: C12, circuit: out, frequency: 120 Hz, capacitance: 301 µF }\n    work:\n      - " + Removed + "\n  - date: 2026-03-15\n    work:\n      - " + PutBack);
+        var board = Board(
+            "  - date: 2026-03-14\n    readings:\n      - { part: C12, circuit: out, frequency: 120 Hz, capacitance: 301 µF }\n    work:\n      - "
+                + Removed
+                + "\n  - date: 2026-03-15\n    work:\n      - "
+                + PutBack
+        );
         Assert.True(board.Place("C12")!.HasFailed);
     }
 
     [Fact]
     public void A_reading_as_left_is_of_what_the_work_of_that_visit_put_in()
     {
-        const string AsLeft = "    readings:\n      - { part: C12, state: as left, circuit: out, frequency: 120 Hz, capacitance: 301 µF }\n";
+        const string AsLeft =
+            "    readings:\n      - { part: C12, state: as left, circuit: out, frequency: 120 Hz, capacitance: 301 µF }\n";
         Assert.True(Board("  - date: 2026-03-14\n" + AsLeft + "    work:\n      - " + New).Place("C12")!.HasFailed);
-        Assert.False(Board("  - date: 2026-03-14\n" + AsLeft.Replace("state: as left, ", string.Empty, StringComparison.Ordinal) + "    work:\n      - " + New).Place("C12")!.HasFailed);
+        Assert.False(
+            Board(
+                    "  - date: 2026-03-14\n"
+                        + AsLeft.Replace("state: as left, ", string.Empty, StringComparison.Ordinal)
+                        + "    work:\n      - "
+                        + New
+                )
+                .Place("C12")!
+                .HasFailed
+        );
     }
 
     [Fact]
     public void A_reading_as_left_is_later_than_the_work_of_its_visit()
     {
-        var board = Board("  - date: 2026-03-14\n    readings:\n      - { part: C12, state: as left, circuit: out, frequency: 120 Hz, capacitance: 466 µF }\n    work:\n      - " + New);
+        var board = Board(
+            "  - date: 2026-03-14\n    readings:\n      - { part: C12, state: as left, circuit: out, frequency: 120 Hz, capacitance: 466 µF }\n    work:\n      - "
+                + New
+        );
         Assert.True(Assert.Single(board.Readings).At > board.LastWorkAt);
     }
 
@@ -84,33 +104,51 @@ public sealed class TimelineTests
     [Fact]
     public void Visits_of_different_days_stand_in_order_of_time_wherever_they_are_written()
     {
-        var board = Board("  - date: 2026-03-20\n    proof:\n      - { point: lamp, result: pass }\n  - date: 2026-03-14\n    work:\n      - { at: J3, did: re-soldered }\n");
+        var board = Board(
+            "  - date: 2026-03-20\n    proof:\n      - { point: lamp, result: pass }\n  - date: 2026-03-14\n    work:\n      - { at: J3, did: re-soldered }\n"
+        );
         Assert.True(board.Proofs.Single().At > board.LastWorkAt);
     }
 
     [Fact]
     public void A_reading_of_an_empty_place_is_of_nothing()
     {
-        var board = Board("  - date: 2026-03-14\n    work:\n      - " + Removed + "\n  - date: 2026-03-15\n    readings:\n      - { part: C12, circuit: out, frequency: 120 Hz, capacitance: 461 µF }");
+        var board = Board(
+            "  - date: 2026-03-14\n    work:\n      - "
+                + Removed
+                + "\n  - date: 2026-03-15\n    readings:\n      - { part: C12, circuit: out, frequency: 120 Hz, capacitance: 461 µF }"
+        );
         var reading = Assert.Single(board.Readings);
         Assert.Equal(VerdictOutcome.NoLimit, reading.Overall);
         Assert.Equal(new DateOnly(2026, 3, 14), reading.EmptiedOn?.Date.Value);
     }
 
     [Fact]
-    public void A_decision_about_a_part_that_has_gone_says_nothing_of_the_next() => Assert.Null(
-        Board("  - date: 2026-03-14\n    decided:\n      - { part: C12, decision: keep, because: it works }\n  - date: 2026-03-15\n    work:\n      - " + New).Place("C12")!.Decision);
+    public void A_decision_about_a_part_that_has_gone_says_nothing_of_the_next() =>
+        Assert.Null(
+            Board(
+                    "  - date: 2026-03-14\n    decided:\n      - { part: C12, decision: keep, because: it works }\n  - date: 2026-03-15\n    work:\n      - "
+                        + New
+                )
+                .Place("C12")!
+                .Decision
+        );
 
-    private static BoardAssessment C12(params string[] work) => Board(
-        "  - date: 2026-03-13\n    found:\n      - { at: C12, what: the can bulges, severity: major }\n"
-            + string.Concat(work.Select((entry, day) => $"  - date: 2026-03-{14 + day}\n    work:\n      - {entry}\n")));
+    private static BoardAssessment C12(params string[] work) =>
+        Board(
+            "  - date: 2026-03-13\n    found:\n      - { at: C12, what: the can bulges, severity: major }\n"
+                + string.Concat(work.Select((entry, day) => $"  - date: 2026-03-{14 + day}\n    work:\n      - {entry}\n"))
+        );
 
-    private static BoardAssessment Board(string visits) => Worked.Board(
-        "parts:\n  - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }\n"
-            + "  - { ref: C13, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V }\nbench:\n" + visits.TrimEnd(),
-        """
-        lots:
-          - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, quantity: 10 }
-          - { lot: L-032, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, quantity: 10 }
-        """);
+    private static BoardAssessment Board(string visits) =>
+        Worked.Board(
+            "parts:\n  - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }\n"
+                + "  - { ref: C13, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V }\nbench:\n"
+                + visits.TrimEnd(),
+            """
+            lots:
+              - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, quantity: 10 }
+              - { lot: L-032, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, quantity: 10 }
+            """
+        );
 }

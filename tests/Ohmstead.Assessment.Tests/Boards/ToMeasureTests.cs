@@ -8,7 +8,10 @@ namespace Ohmstead.Assessment.Tests.Boards;
 public sealed class ToMeasureTests
 {
     [Theory]
-    [InlineData("kind: aluminium electrolytic, capacitance: 2200 µF, tolerance: 20 %, rated_voltage: 25 V", "capacitance 1760 µF … 2640 µF")]
+    [InlineData(
+        "kind: aluminium electrolytic, capacitance: 2200 µF, tolerance: 20 %, rated_voltage: 25 V",
+        "capacitance 1760 µF … 2640 µF"
+    )]
     [InlineData("kind: metal film resistor, resistance: 4.7 kΩ, tolerance: 5 %", "resistance 4.465 kΩ … 4.935 kΩ")]
     [InlineData("kind: connector, type: edge", "")]
     public void A_part_asks_for_what_its_kind_is_judged_by(string part, string first)
@@ -17,7 +20,12 @@ public sealed class ToMeasureTests
 
         var expected = ToMeasure.Of(place);
 
-        Assert.Equal(first, expected.Count == 0 ? string.Empty : $"{VerdictWords.Of(expected[0].Measured)} {VerdictWords.Range(expected[0].Limit!.Interval)}");
+        Assert.Equal(
+            first,
+            expected.Count == 0
+                ? string.Empty
+                : $"{VerdictWords.Of(expected[0].Measured)} {VerdictWords.Range(expected[0].Limit!.Interval)}"
+        );
     }
 
     [Fact]
@@ -25,13 +33,19 @@ public sealed class ToMeasureTests
     {
         var expected = ToMeasure.At(Of("kind: connector, type: edge").Points[0]);
 
-        Assert.Equal(["voltage 4.75 V … 5.25 V", "ripple at most 50 mV"], expected.Select(one => $"{VerdictWords.Of(one.Measured)} {VerdictWords.Range(one.Limit!.Interval)}"));
+        Assert.Equal(
+            ["voltage 4.75 V … 5.25 V", "ripple at most 50 mV"],
+            expected.Select(one => $"{VerdictWords.Of(one.Measured)} {VerdictWords.Range(one.Limit!.Interval)}")
+        );
     }
 
-    private static BoardAssessment Of(string part) => Worked.Board($$"""
-        parts:
-          - { ref: X1, {{part}} }
-        points:
-          - { point: +5V, nominal: 5 V, tolerance: 5 %, ripple_limit: 50 mV }
-        """);
+    private static BoardAssessment Of(string part) =>
+        Worked.Board(
+            $$"""
+            parts:
+              - { ref: X1, {{part}} }
+            points:
+              - { point: +5V, nominal: 5 V, tolerance: 5 %, ripple_limit: 50 mV }
+            """
+        );
 }

@@ -48,18 +48,21 @@ public sealed class TroubleTests
     [InlineData("Q2", "noisy", nameof(Trouble.Other))]
     [InlineData("board", "hums", nameof(Trouble.Other))]
     [InlineData("board", "THE CHASSIS IS LIVE", nameof(Trouble.LiveMetal))]
-    public void A_finding_speaks_of(string at, string what, string trouble) => Assert.Equal(Enum.Parse<Trouble>(trouble), Of(at, what, "major"));
+    public void A_finding_speaks_of(string at, string what, string trouble) =>
+        Assert.Equal(Enum.Parse<Trouble>(trouble), Of(at, what, "major"));
 
     // Metal that a hand can touch and a voltage beside it are live metal, where somebody wrote that it can hurt; a rail on the front panel is none.
     [Theory]
     [InlineData("230 V between chassis and earth", "safety", nameof(Trouble.LiveMetal))]
     [InlineData("110V AC on the case", "safety", nameof(Trouble.LiveMetal))]
     [InlineData("5 V lamp of the panel is dim", "major", nameof(Trouble.Other))]
-    public void Volts_on_metal_that_can_hurt_are_live_metal(string what, string severity, string trouble) => Assert.Equal(Enum.Parse<Trouble>(trouble), Of("chassis", what, severity));
+    public void Volts_on_metal_that_can_hurt_are_live_metal(string what, string severity, string trouble) =>
+        Assert.Equal(Enum.Parse<Trouble>(trouble), Of("chassis", what, severity));
 
     // A part that is spent is told by where it was seen: what is burnt at no part is a mark on the board.
     [Fact]
-    public void What_is_burnt_where_no_part_sits_is_no_part() => Assert.Equal(Trouble.Other, Of("board", "burnt beside the heatsink", "major"));
+    public void What_is_burnt_where_no_part_sits_is_no_part() =>
+        Assert.Equal(Trouble.Other, Of("board", "burnt beside the heatsink", "major"));
 
     // What is never little counts for what it is, and what the words deny was not seen.
     [Theory]
@@ -95,25 +98,32 @@ public sealed class TroubleTests
     [InlineData("R1", "body darkened", "minor", ObservedSeverity.Minor)]
     [InlineData("R1", "paint crazed", "minor", ObservedSeverity.Minor)]
     [InlineData("U3", "no dust, burnt on top", "minor", ObservedSeverity.Major)]
-    public void What_is_never_little_counts_for_what_it_is(string at, string what, string written, ObservedSeverity weight) => Assert.Equal(weight, Found(at, what, written).Weight);
+    public void What_is_never_little_counts_for_what_it_is(string at, string what, string written, ObservedSeverity weight) =>
+        Assert.Equal(weight, Found(at, what, written).Weight);
 
     private static Trouble Of(string at, string what, string severity) => Found(at, what, severity).Trouble;
 
-    private static AnsweredFinding Found(string at, string what, string severity) => Assert.Single(Worked.Board(
-        $"""
-        parts:
-          - {"{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF }"}
-          - {"{ ref: C5, kind: suppression capacitor, capacitance: 100 nF, safety_class: X2 }"}
-          - {"{ ref: BT1, kind: cell, material: nickel-cadmium }"}
-          - {"{ ref: Q2, kind: transistor }"}
-          - {"{ ref: R1, kind: carbon composition resistor, resistance: 100 kΩ }"}
-          - {"{ ref: F1, kind: fuse, current: 1 A }"}
-          - {"{ ref: U3, kind: integrated circuit }"}
-          - {"{ ref: S1, kind: switch }"}
-          - {"{ ref: RV1, kind: potentiometer, resistance: 10 kΩ }"}
-        bench:
-          - date: 2026-03-14
-            found:
-              - {"{"} at: {at}, what: "{what}", severity: {severity} {"}"}
-        """).Findings);
+    private static AnsweredFinding Found(string at, string what, string severity) =>
+        Assert.Single(
+            Worked
+                .Board(
+                    $"""
+                    parts:
+                      - {"{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF }"}
+                      - {"{ ref: C5, kind: suppression capacitor, capacitance: 100 nF, safety_class: X2 }"}
+                      - {"{ ref: BT1, kind: cell, material: nickel-cadmium }"}
+                      - {"{ ref: Q2, kind: transistor }"}
+                      - {"{ ref: R1, kind: carbon composition resistor, resistance: 100 kΩ }"}
+                      - {"{ ref: F1, kind: fuse, current: 1 A }"}
+                      - {"{ ref: U3, kind: integrated circuit }"}
+                      - {"{ ref: S1, kind: switch }"}
+                      - {"{ ref: RV1, kind: potentiometer, resistance: 10 kΩ }"}
+                    bench:
+                      - date: 2026-03-14
+                        found:
+                          - {"{"} at: {at}, what: "{what}", severity: {severity} {"}"}
+                    """
+                )
+                .Findings
+        );
 }

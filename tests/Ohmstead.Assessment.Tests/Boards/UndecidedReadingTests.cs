@@ -33,7 +33,13 @@ public sealed class UndecidedReadingTests
     {
         const string Decided = "\n    decided:\n      - { part: C12, decision: watch, because: the second bridge says 381 µF }";
         Assert.Empty(Electrolytic(Straddling + Decided).MeasureAgain);
-        Assert.Equal(BoardState.ProofDue, Suppressor("{ part: C2, circuit: out, instrument: bridge-2, capacitance: 0.8 µF }" + Decided.Replace("C12", "C2", StringComparison.Ordinal)).State);
+        Assert.Equal(
+            BoardState.ProofDue,
+            Suppressor(
+                "{ part: C2, circuit: out, instrument: bridge-2, capacitance: 0.8 µF }"
+                    + Decided.Replace("C12", "C2", StringComparison.Ordinal)
+            ).State
+        );
     }
 
     [Fact]
@@ -46,12 +52,18 @@ public sealed class UndecidedReadingTests
 
     [Fact]
     public void A_later_reading_that_decides_ends_it() =>
-        Assert.Empty(Electrolytic(Straddling + "\n      - { part: C12, state: again, circuit: out, instrument: bridge-2, capacitance: 391 µF }").MeasureAgain);
+        Assert.Empty(
+            Electrolytic(
+                Straddling + "\n      - { part: C12, state: again, circuit: out, instrument: bridge-2, capacitance: 391 µF }"
+            ).MeasureAgain
+        );
 
     [Fact]
     public void A_part_that_is_to_go_need_not_be_measured_again()
     {
-        var board = Electrolytic(Straddling + "\n    decided:\n      - { part: C12, decision: replace, because: this family fails shorted }");
+        var board = Electrolytic(
+            Straddling + "\n    decided:\n      - { part: C12, decision: replace, because: this family fails shorted }"
+        );
         Assert.Equal(BoardState.FaultStands, Assert.Single(board.Reasons).State);
         Assert.Empty(board.MeasureAgain);
     }
@@ -59,7 +71,8 @@ public sealed class UndecidedReadingTests
     [Fact]
     public void A_point_read_too_close_to_call_is_listed_until_it_is_proved()
     {
-        const string Read = "points:\n  - { point: +5V, nominal: 5 V, tolerance: 5 % }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { point: +5V, instrument: meter-1, voltage: 4.76 V }";
+        const string Read =
+            "points:\n  - { point: +5V, nominal: 5 V, tolerance: 5 % }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { point: +5V, instrument: meter-1, voltage: 4.76 V }";
         Assert.Equal("+5V", Assert.Single(Worked.Board(Read).MeasureAgain).At);
         Assert.Empty(Worked.Board(Read + "\n    proof:\n      - { point: +5V, voltage: 5.02 V }").MeasureAgain);
     }
@@ -68,8 +81,13 @@ public sealed class UndecidedReadingTests
         Board("{ ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }", readings);
 
     private static BoardAssessment Suppressor(string readings) =>
-        Board("{ ref: C2, kind: suppression capacitor, capacitance: 1 µF, tolerance: 20 %, safety_class: X2, role: mains suppression }", readings);
+        Board(
+            "{ ref: C2, kind: suppression capacitor, capacitance: 1 µF, tolerance: 20 %, safety_class: X2, role: mains suppression }",
+            readings
+        );
 
     private static BoardAssessment Board(string part, string readings) =>
-        Worked.Board($"parts:\n  - {part}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {readings}\n  - date: 2026-03-20\n    proof:\n      - {{ point: lamp, result: pass }}");
+        Worked.Board(
+            $"parts:\n  - {part}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {readings}\n  - date: 2026-03-20\n    proof:\n      - {{ point: lamp, result: pass }}"
+        );
 }

@@ -19,23 +19,31 @@ public sealed class CheckCaseTests
         string[] wrong =
         [
             .. Less(expected, found).Select(missing => $"missing: {Where(one, missing)} {missing.Check}"),
-            .. Less(found, expected).Select(extra => $"unexpected: {Where(one, extra)} {extra.Check}: {findings.First(f => f.Check == extra.Check && f.Place.Line == extra.Line).Message}"),
+            .. Less(found, expected)
+                .Select(extra =>
+                    $"unexpected: {Where(one, extra)} {extra.Check}: {findings.First(f => f.Check == extra.Check && f.Place.Line == extra.Line).Message}"
+                ),
         ];
         Assert.True(wrong.Length == 0, string.Join('\n', wrong));
     }
 
     // Whatever is found in any case, by a check or by reading.
     [Fact]
-    public void Every_finding_says_what_to_do_next() => Assert.Empty(
-        RecordCase.All.SelectMany(one => new SmallCollection(one.Blocks).Findings()).Where(finding => string.IsNullOrWhiteSpace(finding.NextStep))
-            .Select(finding => $"{finding.Check}: {finding.Message}"));
+    public void Every_finding_says_what_to_do_next() =>
+        Assert.Empty(
+            RecordCase
+                .All.SelectMany(one => new SmallCollection(one.Blocks).Findings())
+                .Where(finding => string.IsNullOrWhiteSpace(finding.NextStep))
+                .Select(finding => $"{finding.Check}: {finding.Message}")
+        );
 
     [Fact]
     public void Every_file_of_cases_has_one_that_fails_and_one_that_is_clean()
     {
         string[] onesided =
         [
-            .. RecordCase.All.GroupBy(one => one.File, StringComparer.Ordinal)
+            .. RecordCase
+                .All.GroupBy(one => one.File, StringComparer.Ordinal)
                 .Where(group => !group.Any(one => one.IsClean) || group.All(one => one.IsClean))
                 .Select(group => group.Key),
         ];
@@ -44,7 +52,9 @@ public sealed class CheckCaseTests
 
     [Fact]
     public void Every_name_of_a_case_is_used_once_in_its_file() =>
-        Assert.Empty(RecordCase.All.GroupBy(one => (one.File, one.Name)).Where(group => group.Count() > 1).Select(group => group.Key.ToString()));
+        Assert.Empty(
+            RecordCase.All.GroupBy(one => (one.File, one.Name)).Where(group => group.Count() > 1).Select(group => group.Key.ToString())
+        );
 
     private static IEnumerable<Expectation> Less(IEnumerable<Expectation> from, IEnumerable<Expectation> what)
     {

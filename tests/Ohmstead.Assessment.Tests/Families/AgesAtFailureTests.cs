@@ -22,7 +22,8 @@ public sealed class AgesAtFailureTests
         Assert.Equal((12, 0, 12), (ages.Observed, ages.FailedByFirstLook, ages.FailedBetweenLooks));
         Assert.Equal(
             [new AgeStep("after 10 and by 12 years", "50 %", "50 %"), new AgeStep("after 20 and by 24 years", "50 %", "100 %")],
-            FamilyAges.Steps(ages.Steps.Value));
+            FamilyAges.Steps(ages.Steps.Value)
+        );
         Assert.Equal("too few to say: 2 distinct ages at failure, 3 or more wanted", ages.Life.Refusal);
     }
 
@@ -31,7 +32,9 @@ public sealed class AgesAtFailureTests
     public void A_weibull_life_of_the_published_example_has_its_shape_and_its_scale()
     {
         double[] hours = [54, 187, 216, 240, 244, 335, 361, 373, 375, 386];
-        var life = AgesAtFailure.Of([.. hours.Select(age => new LikeItems(LifeObservation.FailedAt(age), 1)), new(LifeObservation.GoodAt(500), 10)]).Life.Value;
+        var life = AgesAtFailure
+            .Of([.. hours.Select(age => new LikeItems(LifeObservation.FailedAt(age), 1)), new(LifeObservation.GoodAt(500), 10)])
+            .Life.Value;
         Assert.Equal(1.7208, life.Fit.Life.Shape, 1e-3);
         Assert.Equal(606.5280, life.Fit.Life.Scale, 0.1);
         Assert.True(life.Shape.Low < 1.7208 && life.Shape.High > 1.7208);
@@ -40,7 +43,17 @@ public sealed class AgesAtFailureTests
     // Three failures at ages nobody saw fit almost any life.
     [Fact]
     public void A_life_that_may_be_anything_is_not_told() =>
-        Assert.False(AgesAtFailure.Of([new(LifeObservation.FoundBadAt(40), 1), new(LifeObservation.FoundBadAt(41), 1), new(LifeObservation.FoundBadAt(42), 1), .. Good(3)]).Life.Is(out _, out _));
+        Assert.False(
+            AgesAtFailure
+                .Of([
+                    new(LifeObservation.FoundBadAt(40), 1),
+                    new(LifeObservation.FoundBadAt(41), 1),
+                    new(LifeObservation.FoundBadAt(42), 1),
+                    .. Good(3),
+                ])
+                .Life.Is(out _, out _)
+        );
 
-    private static IReadOnlyList<LikeItems> Good(int count) => [.. Enumerable.Range(0, count).Select(i => new LikeItems(LifeObservation.GoodAt(40 + i), 1))];
+    private static IReadOnlyList<LikeItems> Good(int count) =>
+        [.. Enumerable.Range(0, count).Select(i => new LikeItems(LifeObservation.GoodAt(40 + i), 1))];
 }

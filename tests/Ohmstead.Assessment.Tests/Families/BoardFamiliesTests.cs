@@ -6,14 +6,17 @@ namespace Ohmstead.Assessment.Tests.Families;
 /// <summary>Which readings of a board count for its families, and from when the age of a part counts. The limits are 376 µF to 564 µF.</summary>
 public sealed class BoardFamiliesTests
 {
-    private const string Part = "made: 1980\nparts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V, maker: Ostrel, series: RB }\n";
-    private const string Stock = "lots:\n  - { lot: L-001, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 35 V, maker: Wexcote }";
+    private const string Part =
+        "made: 1980\nparts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V, maker: Ostrel, series: RB }\n";
+    private const string Stock =
+        "lots:\n  - { lot: L-001, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 35 V, maker: Wexcote }";
 
     [Fact]
     public void A_part_belongs_to_its_kind_its_maker_and_its_series() =>
         Assert.Equal(
             ["aluminium electrolytic", "aluminium electrolytic, Ostrel", "aluminium electrolytic, Ostrel, series RB"],
-            new FamilyName("aluminium electrolytic", "Ostrel", "RB").Levels().Select(level => level.Text));
+            new FamilyName("aluminium electrolytic", "Ostrel", "RB").Levels().Select(level => level.Text)
+        );
 
     [Fact]
     public void What_is_not_known_is_left_out_of_the_name()
@@ -26,10 +29,28 @@ public sealed class BoardFamiliesTests
     [Fact]
     public void A_family_is_within_the_wider_ones_that_it_counts_in()
     {
-        FamilyName[] names = [new("paper", null, null), new("paper", "Dunmarl", null), new("paper", null, "WX"), new("paper", "Dunmarl", "WX"), new("paper", "Ostrel", "WX"), new("mica", "Dunmarl", "WX")];
+        FamilyName[] names =
+        [
+            new("paper", null, null),
+            new("paper", "Dunmarl", null),
+            new("paper", null, "WX"),
+            new("paper", "Dunmarl", "WX"),
+            new("paper", "Ostrel", "WX"),
+            new("mica", "Dunmarl", "WX"),
+        ];
         Assert.Equal(
-            ["paper, Dunmarl: paper", "paper, series WX: paper", "paper, Dunmarl, series WX: paper", "paper, Dunmarl, series WX: paper, Dunmarl", "paper, Ostrel, series WX: paper"],
-            from name in names from wider in names where name.IsWithin(wider) select $"{name.Text}: {wider.Text}");
+            [
+                "paper, Dunmarl: paper",
+                "paper, series WX: paper",
+                "paper, Dunmarl, series WX: paper",
+                "paper, Dunmarl, series WX: paper, Dunmarl",
+                "paper, Ostrel, series WX: paper",
+            ],
+            from name in names
+            from wider in names
+            where name.IsWithin(wider)
+            select $"{name.Text}: {wider.Text}"
+        );
     }
 
     [Fact]
@@ -37,7 +58,8 @@ public sealed class BoardFamiliesTests
         Assert.True(Life("circuit: out, capacitance: 300 µF") is { FailedAsFound: true, IsOriginal: true, LastGood: null });
 
     [Fact]
-    public void A_reading_inside_is_a_part_that_is_good() => Assert.True(Life("circuit: out, capacitance: 460 µF") is { FailedAsFound: false, Failed: null });
+    public void A_reading_inside_is_a_part_that_is_good() =>
+        Assert.True(Life("circuit: out, capacitance: 460 µF") is { FailedAsFound: false, Failed: null });
 
     // Bridge-2 is good for 0.5 % and 5 x 0.1 µF: 377 µF cannot be told from 376 µF.
     [Theory]
@@ -50,7 +72,8 @@ public sealed class BoardFamiliesTests
     [Fact]
     public void A_part_proved_outside_in_circuit_is_counted_apart()
     {
-        const string record = "parts:\n  - { ref: R1, kind: carbon composition resistor, resistance: 4.7 kΩ, tolerance: ±5 % }\nbench:\n  - date: 2020-03-14\n    readings:\n      - { part: R1, circuit: in, resistance: 5.4 kΩ }";
+        const string record =
+            "parts:\n  - { ref: R1, kind: carbon composition resistor, resistance: 4.7 kΩ, tolerance: ±5 % }\nbench:\n  - date: 2020-03-14\n    readings:\n      - { part: R1, circuit: in, resistance: 5.4 kΩ }";
         var family = Assert.Single(BoardFamilies.Of(Worked.Board(record)));
         Assert.Empty(family.Lives);
         Assert.Equal(1, family.FailedInCircuit);
@@ -67,26 +90,47 @@ public sealed class BoardFamiliesTests
     public void A_part_that_reads_right_after_forming_has_failed_all_the_same()
     {
         const string formed = "    work:\n      - { part: C1, did: re-formed }\n";
-        Assert.True(Life("circuit: out, capacitance: 300 µF", formed + Visit("2020-03-15", "circuit: out, capacitance: 460 µF")) is { FailedAsFound: true });
+        Assert.True(
+            Life("circuit: out, capacitance: 300 µF", formed + Visit("2020-03-15", "circuit: out, capacitance: 460 µF"))
+                is { FailedAsFound: true }
+        );
     }
 
     [Fact]
     public void A_good_value_of_one_quantity_does_not_undo_a_bad_one_of_another() =>
-        Assert.True(Life("circuit: out, capacitance: 300 µF", Visit("2020-03-15", "circuit: out, leakage: 1 µA, after: 5 min, at_voltage: 25 V")) is { FailedAsFound: true });
+        Assert.True(
+            Life("circuit: out, capacitance: 300 µF", Visit("2020-03-15", "circuit: out, leakage: 1 µA, after: 5 min, at_voltage: 25 V"))
+                is { FailedAsFound: true }
+        );
 
     [Fact]
     public void A_part_good_at_first_and_bad_later_did_not_fail_as_found()
     {
         var life = Life("circuit: out, capacitance: 460 µF", Visit("2024-03-14", "circuit: out, capacitance: 300 µF"));
-        Assert.Equal((new DateOnly(2020, 3, 14), new DateOnly(2024, 3, 14), false), (life!.Value.LastGood, life.Value.Failed, life.Value.FailedAsFound));
+        Assert.Equal(
+            (new DateOnly(2020, 3, 14), new DateOnly(2024, 3, 14), false),
+            (life!.Value.LastGood, life.Value.Failed, life.Value.FailedAsFound)
+        );
     }
 
     [Fact]
     public void A_part_fitted_since_belongs_to_the_family_of_its_lot_and_counts_from_its_fitting()
     {
         const string replaced = "    work:\n      - { part: C1, did: replaced, lot: L-001 }\n";
-        var families = BoardFamilies.Of(Worked.Board(Part + "bench:\n" + Visit("2020-03-14", "circuit: out, capacitance: 300 µF") + replaced + Visit("2024-03-14", "circuit: out, capacitance: 455 µF").TrimEnd(), Stock));
-        Assert.Equal(["aluminium electrolytic, Ostrel, series RB", "aluminium electrolytic, Wexcote"], families.Select(family => family.Name.Text));
+        var families = BoardFamilies.Of(
+            Worked.Board(
+                Part
+                    + "bench:\n"
+                    + Visit("2020-03-14", "circuit: out, capacitance: 300 µF")
+                    + replaced
+                    + Visit("2024-03-14", "circuit: out, capacitance: 455 µF").TrimEnd(),
+                Stock
+            )
+        );
+        Assert.Equal(
+            ["aluminium electrolytic, Ostrel, series RB", "aluminium electrolytic, Wexcote"],
+            families.Select(family => family.Name.Text)
+        );
         Assert.Equal([1, 0], families.Select(family => family.Originals));
         var fitted = Assert.Single(families[1].Lives);
         Assert.True(fitted is { IsOriginal: false, Failed: null });
@@ -99,9 +143,23 @@ public sealed class BoardFamiliesTests
     {
         const string first = "    work:\n      - { part: C1, did: replaced, lot: L-001 }\n";
         const string second = "    work:\n      - { part: C1, did: replaced, lot: L-002 }\n";
-        var visits = Visit("2020-03-14", "circuit: out, capacitance: 300 µF") + first + Visit("2022-03-14", "circuit: out, capacitance: 460 µF") + second + Visit("2024-03-14", "circuit: out, capacitance: 300 µF");
-        var families = BoardFamilies.Of(Worked.Board(Part + "bench:\n" + visits.TrimEnd(), Stock + "\n  - { lot: L-002, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 35 V, maker: Keld }"));
-        Assert.Equal(["aluminium electrolytic, Ostrel, series RB", "aluminium electrolytic, Wexcote", "aluminium electrolytic, Keld"], families.Select(family => family.Name.Text));
+        var visits =
+            Visit("2020-03-14", "circuit: out, capacitance: 300 µF")
+            + first
+            + Visit("2022-03-14", "circuit: out, capacitance: 460 µF")
+            + second
+            + Visit("2024-03-14", "circuit: out, capacitance: 300 µF");
+        var families = BoardFamilies.Of(
+            Worked.Board(
+                Part + "bench:\n" + visits.TrimEnd(),
+                Stock
+                    + "\n  - { lot: L-002, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 35 V, maker: Keld }"
+            )
+        );
+        Assert.Equal(
+            ["aluminium electrolytic, Ostrel, series RB", "aluminium electrolytic, Wexcote", "aluminium electrolytic, Keld"],
+            families.Select(family => family.Name.Text)
+        );
         var lives = families.Select(family => Assert.Single(family.Lives)).ToArray();
         Assert.Equal([true, false, false], lives.Select(life => life.IsOriginal));
         Assert.Equal([new DateOnly(2020, 3, 14), null, new DateOnly(2024, 3, 14)], lives.Select(life => life.Failed));
@@ -116,7 +174,9 @@ public sealed class BoardFamiliesTests
     [InlineData("serial: x", "", null)]
     public void The_age_counts_from_the_own_date_code_else_from_the_year_of_the_board(string board, string code, int? year)
     {
-        var record = $"{board}\nparts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %{code} }}\nbench:\n" + Visit("2020-03-14", "circuit: out, capacitance: 460 µF").TrimEnd();
+        var record =
+            $"{board}\nparts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %{code} }}\nbench:\n"
+            + Visit("2020-03-14", "circuit: out, capacitance: 460 µF").TrimEnd();
         var life = Assert.Single(Assert.Single(BoardFamilies.Of(Worked.Board(record))).Lives);
         Assert.Equal(year, life.Start?.Year);
     }
@@ -127,7 +187,9 @@ public sealed class BoardFamiliesTests
     [InlineData("serial: x", null)]
     public void A_date_code_that_can_mean_two_years_is_told_by_the_year_of_the_board_or_not_at_all(string board, int? year)
     {
-        var record = $"{board}\nparts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, date_code: T5 }}\nbench:\n" + Visit("2020-03-14", "circuit: out, capacitance: 460 µF").TrimEnd();
+        var record =
+            $"{board}\nparts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, date_code: T5 }}\nbench:\n"
+            + Visit("2020-03-14", "circuit: out, capacitance: 460 µF").TrimEnd();
         Assert.Equal(year, Assert.Single(Assert.Single(BoardFamilies.Of(Worked.Board(record))).Lives).Start?.Year);
     }
 

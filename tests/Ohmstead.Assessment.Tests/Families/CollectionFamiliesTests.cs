@@ -13,7 +13,10 @@ public sealed class CollectionFamiliesTests
     {
         var families = CollectionFamilies.Of([Board("300 µF", "460 µF", "300 µF"), Board("300 µF", "460 µF", "460 µF")]);
         Assert.Equal(["aluminium electrolytic", "aluminium electrolytic, Ostrel"], families.Select(family => family.Name.Text));
-        Assert.Equal([(6, 6, 2, 3), (4, 4, 2, 2)], families.Select(family => (family.Parts, family.Measured, family.Boards, family.FailedAsFound)));
+        Assert.Equal(
+            [(6, 6, 2, 3), (4, 4, 2, 2)],
+            families.Select(family => (family.Parts, family.Measured, family.Boards, family.FailedAsFound))
+        );
         Assert.Equal(0.5, families[0].Share!.Share);
         Assert.Null(families[1].Share);
     }
@@ -35,7 +38,8 @@ public sealed class CollectionFamiliesTests
         var mica = Board("300 µF", "300 µF", "300 µF", "mica");
         Assert.Equal(
             ["paper", "tantalum", "mica", "mica, Ostrel", "paper, Ostrel", "tantalum, Ostrel"],
-            CollectionFamilies.Of([tantalum, mica, paper, tantalum, paper]).Select(family => family.Name.Text));
+            CollectionFamilies.Of([tantalum, mica, paper, tantalum, paper]).Select(family => family.Name.Text)
+        );
     }
 
     [Fact]
@@ -44,10 +48,20 @@ public sealed class CollectionFamiliesTests
 
     private static BoardSummary Board(string first, string second, string third, string kind = "aluminium electrolytic")
     {
-        string Part(string reference, string maker) => $"  - {{ ref: {reference}, kind: {kind}, capacitance: 470 µF, tolerance: ±20 %{maker} }}\n";
+        string Part(string reference, string maker) =>
+            $"  - {{ ref: {reference}, kind: {kind}, capacitance: 470 µF, tolerance: ±20 %{maker} }}\n";
         string Reading(string reference, string value) => $"\n      - {{ part: {reference}, circuit: out, capacitance: {value} }}";
-        return BoardSummary.Of(Worked.Board(
-            "made: 1980\nparts:\n" + Part("C1", ", maker: Ostrel") + Part("C2", ", maker: Ostrel") + Part("C3", string.Empty)
-            + "bench:\n  - date: 2020-03-14\n    readings:" + Reading("C1", first) + Reading("C2", second) + Reading("C3", third)));
+        return BoardSummary.Of(
+            Worked.Board(
+                "made: 1980\nparts:\n"
+                    + Part("C1", ", maker: Ostrel")
+                    + Part("C2", ", maker: Ostrel")
+                    + Part("C3", string.Empty)
+                    + "bench:\n  - date: 2020-03-14\n    readings:"
+                    + Reading("C1", first)
+                    + Reading("C2", second)
+                    + Reading("C3", third)
+            )
+        );
     }
 }

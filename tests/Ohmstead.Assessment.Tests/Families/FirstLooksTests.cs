@@ -9,8 +9,13 @@ public sealed class FirstLooksTests
     [Fact]
     public void First_looks_are_counted_and_have_no_share_of_their_own()
     {
-        var looks = new[] { (20, 1), (30, 4), (40, 3), (50, 8) }.SelectMany(row => Enumerable.Range(0, 10).Select(i => new Inspection(row.Item1, i < row.Item2 ? 1 : 0, 1))).ToArray();
-        Assert.Equal("Bad at the first look, by age: 20 years 1 of 10; 30 years 4 of 10; 40 years 3 of 10; 50 years 8 of 10.", FamilyAges.FirstLooks(Family(looks)));
+        var looks = new[] { (20, 1), (30, 4), (40, 3), (50, 8) }
+            .SelectMany(row => Enumerable.Range(0, 10).Select(i => new Inspection(row.Item1, i < row.Item2 ? 1 : 0, 1)))
+            .ToArray();
+        Assert.Equal(
+            "Bad at the first look, by age: 20 years 1 of 10; 30 years 4 of 10; 40 years 3 of 10; 50 years 8 of 10.",
+            FamilyAges.FirstLooks(Family(looks))
+        );
     }
 
     [Fact]

@@ -39,7 +39,10 @@ public sealed class PartLifeTests
     public void Two_looks_two_days_apart_say_so()
     {
         var fitted = new DateOnly(2026, 3, 14);
-        Assert.Equal(LifeObservation.Between(10 / 365.25, 12 / 365.25), new PartLife(fitted, false, fitted, new(2026, 3, 24), new(2026, 3, 26)).Observation());
+        Assert.Equal(
+            LifeObservation.Between(10 / 365.25, 12 / 365.25),
+            new PartLife(fitted, false, fitted, new(2026, 3, 24), new(2026, 3, 26)).Observation()
+        );
         Assert.Equal("after 10 days and by 12 days", FamilyWords.Range(new FailureMass(10 / 365.25, 12 / 365.25, 1)));
     }
 
@@ -59,10 +62,12 @@ public sealed class PartLifeTests
     }
 
     [Fact]
-    public void A_part_of_unknown_age_says_nothing() => Assert.Null(new PartLife(null, true, new(2020, 3, 14), null, new(2020, 3, 14)).Observation());
+    public void A_part_of_unknown_age_says_nothing() =>
+        Assert.Null(new PartLife(null, true, new(2020, 3, 14), null, new(2020, 3, 14)).Observation());
 
     [Fact]
-    public void A_part_looked_at_before_it_was_made_says_nothing() => Assert.Null(Original(new(1979, 1, 1), null, new(1979, 1, 1)).Observation());
+    public void A_part_looked_at_before_it_was_made_says_nothing() =>
+        Assert.Null(Original(new(1979, 1, 1), null, new(1979, 1, 1)).Observation());
 
     private static PartLife Original(DateOnly first, DateOnly? good, DateOnly? failed) => new(Middle1980, true, first, good, failed);
 }

@@ -38,5 +38,6 @@ public sealed class ShareFailedTests
         Assert.Equal("too few to say", FamilyWords.Share(family));
     }
 
-    private static FamilyStatistics Family(int failed, int measured) => new(new("paper", null, null), measured, measured, 1, failed, 0, 0, AgesAtFailure.Of([]));
+    private static FamilyStatistics Family(int failed, int measured) =>
+        new(new("paper", null, null), measured, measured, 1, failed, 0, 0, AgesAtFailure.Of([]));
 }

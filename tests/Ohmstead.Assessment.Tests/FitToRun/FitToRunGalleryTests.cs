@@ -16,7 +16,8 @@ public sealed class FitToRunGalleryTests
 
     public static TheoryData<string, string> Sound { get; } = Named(isFit: true);
 
-    public static TheoryData<string, string> Each { get; } = new(GalleryBoard.All.Select(board => new TheoryDataRow<string, string>(board.Group, board.Why)));
+    public static TheoryData<string, string> Each { get; } =
+        new(GalleryBoard.All.Select(board => new TheoryDataRow<string, string>(board.Group, board.Why)));
 
     [Theory]
     [MemberData(nameof(Refused))]
@@ -28,12 +29,18 @@ public sealed class FitToRunGalleryTests
         Assert.True(state != BoardState.FitToRun, $"it is called fit to run although: {why}");
         if (board.State is { } expected)
         {
-            Assert.True(expected == state, $"'{why}' is '{BoardStates.Words(state)}', expected '{BoardStates.Words(expected)}': {Reasons(collection)}");
+            Assert.True(
+                expected == state,
+                $"'{why}' is '{BoardStates.Words(state)}', expected '{BoardStates.Words(expected)}': {Reasons(collection)}"
+            );
         }
 
         if (board.Because is { } place)
         {
-            Assert.True(ReasonsOf(collection).Any(reason => reason.At == place), $"'{why}': no reason names {place}: {Reasons(collection)}");
+            Assert.True(
+                ReasonsOf(collection).Any(reason => reason.At == place),
+                $"'{why}': no reason names {place}: {Reasons(collection)}"
+            );
         }
     }
 
@@ -42,7 +49,10 @@ public sealed class FitToRunGalleryTests
     public void A_board_that_was_mended_and_proved_with_care_is_fit_to_run(string group, string why)
     {
         var collection = new SmallCollection(Find(group, why).Blocks);
-        Assert.True(StateOf(collection) == BoardState.FitToRun, $"'{why}' is '{BoardStates.Words(StateOf(collection))}': {Reasons(collection)}");
+        Assert.True(
+            StateOf(collection) == BoardState.FitToRun,
+            $"'{why}' is '{BoardStates.Words(StateOf(collection))}': {Reasons(collection)}"
+        );
     }
 
     // What a comment '# expect: quantity-unreadable' announces is the point of that board; nothing else may stop a record from being read.
@@ -51,8 +61,13 @@ public sealed class FitToRunGalleryTests
     public void A_record_of_the_gallery_can_be_read(string group, string why)
     {
         var board = Find(group, why);
-        var expected = board.Blocks.SelectMany(block => block.Expected()).Select(one => $"{one.Path}:{one.Line} {one.Check}").Order(StringComparer.Ordinal);
-        var found = new SmallCollection(board.Blocks).ReadingFindings.Select(finding => $"{finding.Place.Path}:{finding.Place.Line} {finding.Check}").Order(StringComparer.Ordinal);
+        var expected = board
+            .Blocks.SelectMany(block => block.Expected())
+            .Select(one => $"{one.Path}:{one.Line} {one.Check}")
+            .Order(StringComparer.Ordinal);
+        var found = new SmallCollection(board.Blocks)
+            .ReadingFindings.Select(finding => $"{finding.Place.Path}:{finding.Place.Line} {finding.Check}")
+            .Order(StringComparer.Ordinal);
         Assert.Equal(expected, found);
     }
 
@@ -64,7 +79,8 @@ public sealed class FitToRunGalleryTests
     }
 
     [Fact]
-    public void No_two_boards_of_the_gallery_have_one_name() => Assert.Distinct(GalleryBoard.All.Select(board => board.Why), StringComparer.Ordinal);
+    public void No_two_boards_of_the_gallery_have_one_name() =>
+        Assert.Distinct(GalleryBoard.All.Select(board => board.Why), StringComparer.Ordinal);
 
     [Fact]
     public void Every_group_shows_boards_of_both_sorts() =>
@@ -89,5 +105,7 @@ public sealed class FitToRunGalleryTests
     private static GalleryBoard Find(string group, string why) => GalleryBoard.All.First(board => board.Group == group && board.Why == why);
 
     private static TheoryData<string, string> Named(bool isFit) =>
-        new(GalleryBoard.All.Where(board => board.IsFit == isFit).Select(board => new TheoryDataRow<string, string>(board.Group, board.Why)));
+        new(
+            GalleryBoard.All.Where(board => board.IsFit == isFit).Select(board => new TheoryDataRow<string, string>(board.Group, board.Why))
+        );
 }

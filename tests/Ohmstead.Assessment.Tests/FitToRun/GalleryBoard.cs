@@ -11,12 +11,20 @@ namespace Ohmstead.Assessment.Tests.FitToRun;
 /// <param name="State">The state that the board must have, or null where any other than fit to run will do.</param>
 /// <param name="Because">The place that one of the reasons must name, or null.</param>
 /// <param name="Blocks">The files of the collection, the shared ones of the group included.</param>
-internal sealed partial record GalleryBoard(string Group, string Why, bool IsFit, BoardState? State, string? Because, IReadOnlyList<CaseBlock> Blocks)
+internal sealed partial record GalleryBoard(
+    string Group,
+    string Why,
+    bool IsFit,
+    BoardState? State,
+    string? Because,
+    IReadOnlyList<CaseBlock> Blocks
+)
 {
     /// <summary>All boards, in order of file and place.</summary>
     internal static IReadOnlyList<GalleryBoard> All { get; } =
     [
-        .. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "FitToRun"), "*.md")
+        .. Directory
+            .GetFiles(Path.Combine(AppContext.BaseDirectory, "FitToRun"), "*.md")
             .Order(StringComparer.Ordinal)
             .SelectMany(path => Read(Path.GetFileNameWithoutExtension(path), File.ReadAllText(path))),
     ];
@@ -27,19 +35,27 @@ internal sealed partial record GalleryBoard(string Group, string Why, bool IsFit
         var first = text.IndexOf("\n## ", StringComparison.Ordinal) + 1;
         var before = text[..first];
         // Blocks ahead of the first heading have no case of their own: a heading that is put in front gives them one.
-        var shared = RecordCase.Read(group, "## shared\n" + before).Single().Blocks
-            .Select(block => block with { LineBefore = block.LineBefore - 1 }).ToArray();
+        var shared = RecordCase
+            .Read(group, "## shared\n" + before)
+            .Single()
+            .Blocks.Select(block => block with { LineBefore = block.LineBefore - 1 })
+            .ToArray();
         var linesBefore = before.Count(character => character == '\n');
         return
         [
-            .. RecordCase.Read(group, text[first..]).Zip(Sentences(text[first..]), (one, sentence) => Of(group, one, sentence, shared, linesBefore)),
+            .. RecordCase
+                .Read(group, text[first..])
+                .Zip(Sentences(text[first..]), (one, sentence) => Of(group, one, sentence, shared, linesBefore)),
         ];
     }
 
     private static GalleryBoard Of(string group, RecordCase one, string sentence, CaseBlock[] shared, int linesBefore)
     {
         var match = Sentence().Match(sentence);
-        Assert.True(match.Success, $"FitToRun/{group}.md, '{one.Name}': '{sentence}' is no sentence of the gallery, write 'Not fit to run: a fault stands because C1.'");
+        Assert.True(
+            match.Success,
+            $"FitToRun/{group}.md, '{one.Name}': '{sentence}' is no sentence of the gallery, write 'Not fit to run: a fault stands because C1.'"
+        );
         CaseBlock[] own = [.. one.Blocks.Select(block => block with { LineBefore = block.LineBefore + linesBefore })];
         return new(
             group,
@@ -47,7 +63,8 @@ internal sealed partial record GalleryBoard(string Group, string Why, bool IsFit
             match.Groups["fit"].Value == "Fit",
             match.Groups["state"] is { Success: true } state ? StateCalled(state.Value) : null,
             match.Groups["place"] is { Success: true } place ? place.Value : null,
-            [.. own, .. shared.Where(block => own.All(mine => mine.Path != block.Path))]);
+            [.. own, .. shared.Where(block => own.All(mine => mine.Path != block.Path))]
+        );
     }
 
     private static BoardState StateCalled(string words)

@@ -9,7 +9,9 @@ namespace Ohmstead.Assessment.Tests.Gallery;
 public sealed class GalleryTests
 {
     private static readonly IReadOnlyList<(RecordCase Case, Finding Finding)> Messages =
-        [.. RecordCase.All.SelectMany(one => new SmallCollection(one.Blocks).Findings().Select(finding => (one, finding)))];
+    [
+        .. RecordCase.All.SelectMany(one => new SmallCollection(one.Blocks).Findings().Select(finding => (one, finding))),
+    ];
 
     [Fact]
     public void The_gallery_shows_every_message_as_it_is_now()
@@ -25,14 +27,15 @@ public sealed class GalleryTests
     }
 
     [Fact]
-    public void Every_message_starts_small_and_has_no_full_stop() => Assert.All(Messages, message => MessageRules.Hold(message.Finding.Message));
+    public void Every_message_starts_small_and_has_no_full_stop() =>
+        Assert.All(Messages, message => MessageRules.Hold(message.Finding.Message));
 
     [Fact]
     public void Every_message_has_a_next_step_that_starts_small_and_has_no_full_stop() => Assert.All(Messages, message =>
-    {
-        Assert.NotNull(message.Finding.NextStep);
-        MessageRules.Hold(message.Finding.NextStep);
-    });
+        {
+            Assert.NotNull(message.Finding.NextStep);
+            MessageRules.Hold(message.Finding.NextStep);
+        });
 
     private static string Text()
     {
@@ -40,12 +43,24 @@ public sealed class GalleryTests
         foreach (var check in CheckCatalogue.Descriptions)
         {
             text.Append('\n').Append("## ").Append(check.Name).Append("\n\n");
-            foreach (var (one, finding) in Messages.Where(message => message.Finding.Check == check.Name).DistinctBy(message => message.Finding.Message, StringComparer.Ordinal))
+            foreach (
+                var (one, finding) in Messages
+                    .Where(message => message.Finding.Check == check.Name)
+                    .DistinctBy(message => message.Finding.Message, StringComparer.Ordinal)
+            )
             {
                 var line = one.Blocks.First(block => block.Path == finding.Place.Path).LineWithoutMark(finding.Place.Line);
-                text.Append("    ").Append(line).Append('\n')
-                    .Append("    ").Append(Words(finding.Severity)).Append(": ").Append(finding.Message).Append('\n')
-                    .Append("    next: ").Append(finding.NextStep).Append("\n\n");
+                text.Append("    ")
+                    .Append(line)
+                    .Append('\n')
+                    .Append("    ")
+                    .Append(Words(finding.Severity))
+                    .Append(": ")
+                    .Append(finding.Message)
+                    .Append('\n')
+                    .Append("    next: ")
+                    .Append(finding.NextStep)
+                    .Append("\n\n");
             }
 
             text.Length--;
@@ -54,12 +69,13 @@ public sealed class GalleryTests
         return text.ToString();
     }
 
-    private static string Words(Severity severity) => severity switch
-    {
-        Severity.Error => "error",
-        Severity.Warning => "warning",
-        _ => "note",
-    };
+    private static string Words(Severity severity) =>
+        severity switch
+        {
+            Severity.Error => "error",
+            Severity.Warning => "warning",
+            _ => "note",
+        };
 
     private static string Root()
     {

@@ -25,18 +25,33 @@ public sealed class BoardDutyTests
     [Fact]
     public void Hours_at_another_temperature_are_part_of_the_hours_a_year()
     {
-        var duty = Support.Worked.Board("duty: { hours_per_year: 900, temperature: 38 °C, at_times: [ { hours_per_year: 200, temperature: 52 °C } ] }");
+        var duty = Support.Worked.Board(
+            "duty: { hours_per_year: 900, temperature: 38 °C, at_times: [ { hours_per_year: 200, temperature: 52 °C } ] }"
+        );
         Assert.Equal([new DutyPhase(700, 38), new DutyPhase(200, 52)], BoardDuty.Of(duty.Board, CollectionFile.Nameless)!.Phases);
     }
 
     [Fact]
     public void More_hours_at_other_temperatures_than_there_are_give_no_life()
     {
-        var duty = Support.Worked.Board("duty: { hours_per_year: 100, temperature: 38 °C, at_times: [ { hours_per_year: 200, temperature: 52 °C } ] }");
-        Assert.Equal("the duty names 200 h a year at other temperatures, more than its 100 h a year", BoardDuty.Of(duty.Board, CollectionFile.Nameless)!.Fault);
+        var duty = Support.Worked.Board(
+            "duty: { hours_per_year: 100, temperature: 38 °C, at_times: [ { hours_per_year: 200, temperature: 52 °C } ] }"
+        );
+        Assert.Equal(
+            "the duty names 200 h a year at other temperatures, more than its 100 h a year",
+            BoardDuty.Of(duty.Board, CollectionFile.Nameless)!.Fault
+        );
     }
 
-    private static CollectionFile Usual { get; } = CollectionFile.Nameless with { Duty = new(new(1200, "1200", default), new(new(35m, Electronics.Quantities.Dimension.Temperature), "35 °C", default)) };
+    private static CollectionFile Usual { get; } =
+        CollectionFile.Nameless with
+        {
+            Duty = new(new(1200, "1200", default), new(new(35m, Electronics.Quantities.Dimension.Temperature), "35 °C", default)),
+        };
 
-    private static BoardFile Board(Duty? duty) => new("boards/SP-0001.md", new("SP-0001", "SP-0001", default), new("Tide-gauge logger", "Tide-gauge logger", default)) { Duty = duty };
+    private static BoardFile Board(Duty? duty) =>
+        new("boards/SP-0001.md", new("SP-0001", "SP-0001", default), new("Tide-gauge logger", "Tide-gauge logger", default))
+        {
+            Duty = duty,
+        };
 }

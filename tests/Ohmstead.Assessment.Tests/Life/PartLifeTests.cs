@@ -17,9 +17,16 @@ public sealed class PartLifeTests
         Assert.Equal("fitted 2026-03-01", life.Start!.Words);
         Assert.Equal(new LifeDates("C1", new(2032, 7, 24), new(2038, 12, 18), null), life.Dates);
         Assert.Equal("rated 2000 h at 105 °C (lot L-031), fitted 2026-03-01", life.Given[0].Text);
-        Assert.Equal("5000 h a year in air of 60 °C (the board's duty), taken 5 K warmer for the earliest date and cooler for the latest (common practice)", life.Given[1].Text);
+        Assert.Equal(
+            "5000 h a year in air of 60 °C (the board's duty), taken 5 K warmer for the earliest date and cooler for the latest (common practice)",
+            life.Given[1].Text
+        );
         // k ln 2 / (1/333.15 - 1/343.15) with k = 8.617 333 e-5 eV/K; by hand calculator.
-        Assert.StartsWith("twice the life for ten kelvin less means 0.68 eV between 60 and 70 °C", life.Given[2].Text, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "twice the life for ten kelvin less means 0.68 eV between 60 and 70 °C",
+            life.Given[2].Text,
+            StringComparison.Ordinal
+        );
     }
 
     // Half the hours at 60 °C and half at 70: 5 K warmer 32 000 h and 16 000 h, together 1 / (0.5 / 32 000 + 0.5 / 16 000) = 21 333.3 h; cooler twice that.
@@ -30,7 +37,11 @@ public sealed class PartLifeTests
         var life = Fitted("hours_per_year: 5000, temperature: 60 °C, at_times: [ { hours_per_year: 2500, temperature: 70 °C } ]", Lot);
         Assert.Equal(new DateOnly(2026, 3, 1).AddDays(1558), life.Estimate.Value.Earliest);
         Assert.Equal(new DateOnly(2026, 3, 1).AddDays(3116), life.Estimate.Value.Latest);
-        Assert.StartsWith("5000 h a year in air of 60 °C for 2500 h, 70 °C for 2500 h (the board's duty)", life.Given[1].Text, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "5000 h a year in air of 60 °C for 2500 h, 70 °C for 2500 h (the board's duty)",
+            life.Given[1].Text,
+            StringComparison.Ordinal
+        );
     }
 
     // A 25 V part of 2000 h at 105 °C worked at 20 V and 65 °C lasts 40 000 h by the linear voltage form: 5 years of 8000 h. The earliest date takes no
@@ -50,7 +61,12 @@ public sealed class PartLifeTests
     [Fact]
     public void Ripple_over_the_rating_shortens_both_dates()
     {
-        var life = Fitted("hours_per_year: 8000, temperature: 60 °C", Lot + ", ripple_current: 120.92 mA", null, "{ part: C1, state: as left, circuit: in, frequency: 100 Hz, ripple: 1 V }");
+        var life = Fitted(
+            "hours_per_year: 8000, temperature: 60 °C",
+            Lot + ", ripple_current: 120.92 mA",
+            null,
+            "{ part: C1, state: as left, circuit: in, frequency: 100 Hz, ripple: 1 V }"
+        );
         Assert.StartsWith("ripple form: ", life.Estimate.Value.Arithmetic.Text, StringComparison.Ordinal);
         Assert.Equal(new DateOnly(2028, 3, 3), life.Estimate.Value.Earliest);
         Assert.Equal(MakersLifeForms.RippleFormSource, life.Estimate.Value.Source);
@@ -60,14 +76,20 @@ public sealed class PartLifeTests
     [Fact]
     public void Ripple_that_was_read_before_the_part_was_fitted_says_nothing_of_it()
     {
-        var before = Fitted("hours_per_year: 8000, temperature: 60 °C", Lot + ", ripple_current: 120 mA", null, "{ part: C1, circuit: in, frequency: 100 Hz, ripple: 1 V }");
+        var before = Fitted(
+            "hours_per_year: 8000, temperature: 60 °C",
+            Lot + ", ripple_current: 120 mA",
+            null,
+            "{ part: C1, circuit: in, frequency: 100 Hz, ripple: 1 V }"
+        );
         Assert.StartsWith("ten-kelvin rule: ", before.Estimate.Value.Arithmetic.Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public void An_original_is_counted_from_the_year_it_was_made_and_for_fifteen_years_at_most()
     {
-        var board = Worked.Board("""
+        var board = Worked.Board(
+            """
             made: 1978
             duty: { hours_per_year: 100, temperature: 40 °C }
             parts:
@@ -76,7 +98,8 @@ public sealed class PartLifeTests
               - date: 2026-03-14
                 readings:
                   - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 10.1 µF }
-            """);
+            """
+        );
         var dates = Assert.Single(board.Lives).Dates!;
         Assert.Equal(new LifeDates("C1", new(1992, 12, 31), new(1993, 12, 30), new(2026, 3, 14)), dates);
         Assert.Null(dates.MeasureOn);
@@ -85,15 +108,27 @@ public sealed class PartLifeTests
 
     [Theory]
     [InlineData("temperature: 105 °C", "hours_per_year: 900, temperature: 38 °C", "its rated life is not written, as in life: 2000 h")]
-    [InlineData("life: 2000 h", "hours_per_year: 900, temperature: 38 °C", "the temperature of its rated life is not written, as in temperature: 105 °C")]
-    [InlineData("life: 2000 h, temperature: 105 °C", "hours_per_year: 900", "neither the board nor the collection says its duty in hours a year and temperature")]
+    [InlineData(
+        "life: 2000 h",
+        "hours_per_year: 900, temperature: 38 °C",
+        "the temperature of its rated life is not written, as in temperature: 105 °C"
+    )]
+    [InlineData(
+        "life: 2000 h, temperature: 105 °C",
+        "hours_per_year: 900",
+        "neither the board nor the collection says its duty in hours a year and temperature"
+    )]
     public void What_is_missing_for_an_estimate_is_told(string values, string duty, string expected) =>
-        Assert.Equal(expected, Fitted(duty, "kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, " + values).Estimate.Refusal);
+        Assert.Equal(
+            expected,
+            Fitted(duty, "kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, " + values).Estimate.Refusal
+        );
 
     [Fact]
     public void A_part_from_a_lot_that_is_not_known_does_not_borrow_the_life_of_the_original()
     {
-        var board = Worked.Board("""
+        var board = Worked.Board(
+            """
             duty: { hours_per_year: 900, temperature: 38 °C }
             parts:
               - { ref: C1, kind: aluminium electrolytic, capacitance: 10 µF, rated_voltage: 25 V, temperature: 85 °C, life: 2000 h }
@@ -101,14 +136,16 @@ public sealed class PartLifeTests
               - date: 2026-03-14
                 work:
                   - { part: C1, did: replaced, polarity: schematic }
-            """);
+            """
+        );
         Assert.Equal("the lot that it was fitted from is not known", Assert.Single(board.Lives).Estimate.Refusal);
     }
 
     [Fact]
     public void Only_parts_that_dry_out_have_a_life_here()
     {
-        var board = Worked.Board("""
+        var board = Worked.Board(
+            """
             parts:
               - { ref: C1, kind: tantalum, capacitance: 10 µF }
               - { ref: C2, kind: polyester film, capacitance: 100 nF }
@@ -117,7 +154,8 @@ public sealed class PartLifeTests
               - date: 2026-03-14
                 work:
                   - { part: C3, did: removed }
-            """);
+            """
+        );
         Assert.Empty(board.Lives);
     }
 
@@ -127,19 +165,30 @@ public sealed class PartLifeTests
     {
         var life = Fitted("hours_per_year: 5000, temperature: 60 °C", Lot + ", date_code: \"9821\"");
         Assert.Equal(new DateOnly(2032, 7, 24), life.Estimate.Value.Earliest);
-        Assert.Equal("made 1998-W21, 27 years or more before it was fitted: not counted, but seals age on the shelf too", life.Given[^1].Text);
+        Assert.Equal(
+            "made 1998-W21, 27 years or more before it was fitted: not counted, but seals age on the shelf too",
+            life.Given[^1].Text
+        );
     }
 
-    private static PartLife Fitted(string duty, string lot, string? place = null, string? reading = null) => Assert.Single(Worked.Board(
-        $$"""
-        duty: { {{duty}} }
-        parts:
-          - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V{{(place is null ? string.Empty : ", " + place)}} }
-        bench:
-          - date: 2026-03-01
-            {{(reading is null ? "note: none" : "readings: [" + reading + "]")}}
-            work:
-              - { part: C1, did: replaced, lot: L-031, polarity: schematic }
-        """,
-        $"lots:\n  - {{ lot: L-031, {lot} }}").Lives);
+    private static PartLife Fitted(string duty, string lot, string? place = null, string? reading = null) =>
+        Assert.Single(
+            Worked
+                .Board(
+                    $$"""
+                    duty: { {{duty}} }
+                    parts:
+                      - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V{{(
+                        place is null ? string.Empty : ", " + place
+                    )}} }
+                    bench:
+                      - date: 2026-03-01
+                        {{(reading is null ? "note: none" : "readings: [" + reading + "]")}}
+                        work:
+                          - { part: C1, did: replaced, lot: L-031, polarity: schematic }
+                    """,
+                    $"lots:\n  - {{ lot: L-031, {lot} }}"
+                )
+                .Lives
+        );
 }

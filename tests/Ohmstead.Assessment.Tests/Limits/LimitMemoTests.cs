@@ -94,7 +94,11 @@ public sealed class LimitMemoTests
     public void A_mark_that_comes_again_on_another_line_has_the_very_same_limits()
     {
         var memo = new LimitMemo();
-        var parts = Parts([Reservoir, "kind: crystal, frequency: 4 MHz", Reservoir + ", maker: Ostrel, date_code: \"7549\", working_voltage: 17 V"]);
+        var parts = Parts([
+            Reservoir,
+            "kind: crystal, frequency: 4 MHz",
+            Reservoir + ", maker: Ostrel, date_code: \"7549\", working_voltage: 17 V",
+        ]);
         Assert.Equal(3, parts.Count);
         var how = new ReadingConditions(false, Hertz(120m), null, null);
         var first = memo.For(parts[0], "the design", Measured.Capacitance, how);
@@ -131,7 +135,11 @@ public sealed class LimitMemoTests
     }
 
     private static IEnumerable<(PartValues Part, string? Place, Measured Measured, ReadingConditions How)> Questions() =>
-        from part in Parts([.. Marks, .. Marks, .. PartsList.Invent(SeededRandom.For(1, 0, 5)).Select(part => part.Line.ToString()!.Split(", ", 2)[1].TrimEnd('}', ' '))])
+        from part in Parts([
+            .. Marks,
+            .. Marks,
+            .. PartsList.Invent(SeededRandom.For(1, 0, 5)).Select(part => part.Line.ToString()!.Split(", ", 2)[1].TrimEnd('}', ' ')),
+        ])
         from measured in Enum.GetValues<Measured>()
         from how in Ways
         from place in new[] { null, "this board's record", "the design" }
@@ -140,26 +148,34 @@ public sealed class LimitMemoTests
     // Read as the program reads them: each stands on a line of its own.
     private static List<PartValues> Parts(IReadOnlyList<string> marks)
     {
-        var board = Worked.Board($"parts:\n{string.Concat(marks.Select((mark, at) => string.Create(CultureInfo.InvariantCulture, $"  - {{ ref: X{at}, {mark} }}\n")))}");
+        var board = Worked.Board(
+            $"parts:\n{string.Concat(marks.Select((mark, at) => string.Create(CultureInfo.InvariantCulture, $"  - {{ ref: X{at}, {mark} }}\n")))}"
+        );
         return [.. board.Places.Select(place => place.Part.Values)];
     }
 
     // All that a limit says, by whatever property, with all places after the point.
-    private static string Told(IReadOnlyList<Limit> limits) => string.Join('\n', limits.Select(limit =>
-        string.Join("; ", typeof(Limit).GetProperties().Select(property => $"{property.Name}: {Shown(property.GetValue(limit))}"))));
+    private static string Told(IReadOnlyList<Limit> limits) =>
+        string.Join(
+            '\n',
+            limits.Select(limit =>
+                string.Join("; ", typeof(Limit).GetProperties().Select(property => $"{property.Name}: {Shown(property.GetValue(limit))}"))
+            )
+        );
 
-    private static string Shown(object? value) => value switch
-    {
-        null => "none",
-        LazyText text => text.Text,
-        Quantity quantity => $"{quantity.Value.ToString(CultureInfo.InvariantCulture)} {quantity.Dimension}",
-        Interval interval => $"{Shown(interval.Lower)} to {Shown(interval.Upper)}",
-        ITuple tuple => string.Join(", ", Enumerable.Range(0, tuple.Length).Select(at => Shown(tuple[at]))),
-        IEnumerable list => string.Join(", ", list.Cast<object>().Select(Shown)),
-        LimitKind kind => kind.ToString(),
-        Limit limit => Told([limit]),
-        _ => throw new InvalidOperationException($"{value.GetType()} is new among what a limit says: say here how it is shown."),
-    };
+    private static string Shown(object? value) =>
+        value switch
+        {
+            null => "none",
+            LazyText text => text.Text,
+            Quantity quantity => $"{quantity.Value.ToString(CultureInfo.InvariantCulture)} {quantity.Dimension}",
+            Interval interval => $"{Shown(interval.Lower)} to {Shown(interval.Upper)}",
+            ITuple tuple => string.Join(", ", Enumerable.Range(0, tuple.Length).Select(at => Shown(tuple[at]))),
+            IEnumerable list => string.Join(", ", list.Cast<object>().Select(Shown)),
+            LimitKind kind => kind.ToString(),
+            Limit limit => Told([limit]),
+            _ => throw new InvalidOperationException($"{value.GetType()} is new among what a limit says: say here how it is shown."),
+        };
 
     private static Quantity Hertz(decimal value) => new(value, Dimension.Frequency);
 

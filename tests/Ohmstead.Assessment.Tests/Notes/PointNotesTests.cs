@@ -22,7 +22,11 @@ public sealed class PointNotesTests
     [InlineData("3.2 V", "at most 3130 µF by its ripple, which proves it low")]
     [InlineData("1.9 V", "at most 5260 µF by its ripple, which proves nothing")]
     public void Ripple_beside_a_current_bounds_the_reservoir_from_above(string ripple, string says) =>
-        Assert.Contains(says, OfProof($"point: raw, voltage: 14 V, ripple: {ripple}, current: 1 A, frequency: 100 Hz"), StringComparison.Ordinal);
+        Assert.Contains(
+            says,
+            OfProof($"point: raw, voltage: 14 V, ripple: {ripple}, current: 1 A, frequency: 100 Hz"),
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData("point: raw, voltage: 14 V, ripple: 3.2 V, current: 1 A")]
@@ -35,7 +39,11 @@ public sealed class PointNotesTests
     [InlineData("12.6 V", "2.0 V", "its output is in range")]
     [InlineData("8.0 V", "2.4 V", "lacks headroom by -700 mV")]
     public void The_headroom_of_a_regulator_is_counted_from_the_bottom_of_the_ripple(string input, string ripple, string says) =>
-        Assert.Contains(says, OfProof("point: +5V, voltage: 5.01 V", $"point: raw, voltage: {input}, ripple: {ripple}"), StringComparison.Ordinal);
+        Assert.Contains(
+            says,
+            OfProof("point: +5V, voltage: 5.01 V", $"point: raw, voltage: {input}, ripple: {ripple}"),
+            StringComparison.Ordinal
+        );
 
     // 4.6 V out of 12.6 V in: enough input for 5 V, so the regulator or its load is at fault. 4.6 V out of 6.5 V in: under the least of 7.5 V.
     [Theory]
@@ -49,16 +57,28 @@ public sealed class PointNotesTests
     [Fact]
     public void A_first_capacitor_too_large_for_its_rectifier_valve_is_told()
     {
-        var board = Worked.Board("parts:\n  - { ref: V1, kind: valve, type: 5Y3 }\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 450 V }\npoints:\n  - { point: raw, low: 200 V, reservoir: C1 }");
-        Assert.Contains("47 µF on a 5Y3, which may feed 20 µF", Assert.Single(PointNotes.OfDesign(board, Assert.Single(board.Points))).Line, StringComparison.Ordinal);
+        var board = Worked.Board(
+            "parts:\n  - { ref: V1, kind: valve, type: 5Y3 }\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 450 V }\npoints:\n  - { point: raw, low: 200 V, reservoir: C1 }"
+        );
+        Assert.Contains(
+            "47 µF on a 5Y3, which may feed 20 µF",
+            Assert.Single(PointNotes.OfDesign(board, Assert.Single(board.Points))).Line,
+            StringComparison.Ordinal
+        );
     }
 
     // 20 kohm/V on 50 V is 1 Mohm: 1 / 1.47 = 0.680 of the voltage, so 68 V shown are 100 V.
     [Fact]
     public void A_moving_coil_meter_pulls_a_high_resistance_point_down()
     {
-        var board = Worked.Board(Supply + "\n    readings:\n      - { point: grid, voltage: 68 V, method: 20 kΩ/V meter on its 50 V range }");
-        Assert.Contains("68 % of the voltage that is there without it, 99.96 V", Assert.Single(PointNotes.Of(board, Assert.Single(board.Readings))).Line, StringComparison.Ordinal);
+        var board = Worked.Board(
+            Supply + "\n    readings:\n      - { point: grid, voltage: 68 V, method: 20 kΩ/V meter on its 50 V range }"
+        );
+        Assert.Contains(
+            "68 % of the voltage that is there without it, 99.96 V",
+            Assert.Single(PointNotes.Of(board, Assert.Single(board.Readings))).Line,
+            StringComparison.Ordinal
+        );
     }
 
     // A fifth of 2 A is 0.4 A: 12.5 ohm and 2 W, a part of 5 W. Common practice.

@@ -37,31 +37,32 @@ public sealed class BoardsTogetherTests
     public void An_overdrawn_lot_is_of_all_boards_that_have_a_piece_of_it() =>
         Assert.Equal(
             [true, true],
-            Changes(Stock.Replace("quantity: 2", "quantity: 1", StringComparison.Ordinal) + SecondRead, "2026-03-14", "2026-03-14"));
+            Changes(Stock.Replace("quantity: 2", "quantity: 1", StringComparison.Ordinal) + SecondRead, "2026-03-14", "2026-03-14")
+        );
 
     [Fact]
     public void What_is_met_by_one_reading_is_met_at_one_place_alone()
     {
-        var met = Of(Stock + SecondRead, "2026-04-14", "2026-03-14").Boards
-            .Select(board =>
-                board.Obligations
-                .Single(one => one is { Kind: "fitted-part-measured", Standing: ObligationStanding.Met }).MetBy!.Spot.Line);
+        var met = Of(Stock + SecondRead, "2026-04-14", "2026-03-14")
+            .Boards.Select(board =>
+                board.Obligations.Single(one => one is { Kind: "fitted-part-measured", Standing: ObligationStanding.Met }).MetBy!.Spot.Line
+            );
         Assert.Equal([8, 7], met);
     }
 
     // Whatever is found about all boards together, one that need not be judged again stands as it stood by itself.
     [Fact]
     public void A_board_that_is_not_judged_again_stands_as_it_stood() => Assert.All(GalleryBoard.All, board =>
-    {
-        var collection = new SmallCollection(board.Blocks);
-        foreach (var (alone, told) in collection.Alone.Zip(collection.Boards))
         {
-            if (!collection.Together.Changes(BoardSummary.Of(alone)))
+            var collection = new SmallCollection(board.Blocks);
+            foreach (var (alone, told) in collection.Alone.Zip(collection.Boards))
             {
-                Assert.Equal(Words(alone), Words(told));
+                if (!collection.Together.Changes(BoardSummary.Of(alone)))
+                {
+                    Assert.Equal(Words(alone), Words(told));
+                }
             }
-        }
-    });
+        });
 
     private static IEnumerable<string> Words(BoardAssessment board) =>
         board.Obligations.Select(one => $"{one.Kind} {one.At} {one.Standing} {one.Text} {one.NextStep} {one.MetBy?.Spot}");
@@ -72,13 +73,24 @@ public sealed class BoardsTogetherTests
         return collection.Alone.Select(board => collection.Together.Changes(BoardSummary.Of(board)));
     }
 
-    private static SmallCollection Of(string stock, params string?[] days) => new(
-    [
-        .. days.Select(
-            (day, at) => new CaseBlock("markdown", $"boards/SP-000{at}.md", 0, $"---\nboard: SP-000{at}\ntitle: Tide-gauge logger\n" +
-            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V }\nbench:\n" +
-            (day is null ? "  - date: 2026-03-14\n"
-                : $"  - date: {day}\n    work:\n      - {{ part: C1, did: replaced, lot: L-031, polarity: schematic }}\n") + "---\n")),
-        new("yaml", "stock.yaml", 0, stock),
-    ]);
+    private static SmallCollection Of(string stock, params string?[] days) =>
+        new([
+            .. days.Select(
+                (day, at) =>
+                    new CaseBlock(
+                        "markdown",
+                        $"boards/SP-000{at}.md",
+                        0,
+                        $"---\nboard: SP-000{at}\ntitle: Tide-gauge logger\n"
+                            + "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V }\nbench:\n"
+                            + (
+                                day is null
+                                    ? "  - date: 2026-03-14\n"
+                                    : $"  - date: {day}\n    work:\n      - {{ part: C1, did: replaced, lot: L-031, polarity: schematic }}\n"
+                            )
+                            + "---\n"
+                    )
+            ),
+            new("yaml", "stock.yaml", 0, stock),
+        ]);
 }

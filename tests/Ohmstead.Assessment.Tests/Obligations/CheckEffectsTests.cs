@@ -26,7 +26,10 @@ public sealed class CheckEffectsTests
         ["work-after-proof"] = "point-proved",
     };
 
-    private static readonly IEnumerable<string> Checks = CheckCatalogue.Descriptions.Select(description => description.Name).Concat(TextChecks.All).Concat(RecordChecks.All);
+    private static readonly IEnumerable<string> Checks = CheckCatalogue
+        .Descriptions.Select(description => description.Name)
+        .Concat(TextChecks.All)
+        .Concat(RecordChecks.All);
 
     public static TheoryData<string, string> Holding { get; } = CasesOf(CheckEffect.HoldsBack);
 
@@ -40,11 +43,18 @@ public sealed class CheckEffectsTests
     public void Each_says_why_in_one_line() => Assert.All(CheckEffects.All, row => MessageRules.Hold(row.Why));
 
     [Fact]
-    public void No_error_is_merely_told() => Assert.Empty(
-        CheckCatalogue.Descriptions.Where(description => description.Severity == Severity.Error && CheckEffects.Of(description.Name) == CheckEffect.Told).Select(description => description.Name));
+    public void No_error_is_merely_told() =>
+        Assert.Empty(
+            CheckCatalogue
+                .Descriptions.Where(description =>
+                    description.Severity == Severity.Error && CheckEffects.Of(description.Name) == CheckEffect.Told
+                )
+                .Select(description => description.Name)
+        );
 
     [Fact]
-    public void A_check_that_the_list_forgot_holds_back() => Assert.True(CheckEffects.HoldsBack(new("no-such-check", Severity.Note, new("boards/SP-0001.md", 1, 1), "a thing")));
+    public void A_check_that_the_list_forgot_holds_back() =>
+        Assert.True(CheckEffects.HoldsBack(new("no-such-check", Severity.Note, new("boards/SP-0001.md", 1, 1), "a thing")));
 
     [Theory]
     [InlineData("photograph-missing", Severity.Error, true)]
@@ -64,7 +74,11 @@ public sealed class CheckEffectsTests
     public void What_holds_back_is_a_reason_of_the_board_that_it_is_about(string file, string name)
     {
         var one = RecordCase.All.Single(candidate => candidate.File == file && candidate.Name == name);
-        foreach (var expected in one.Blocks.SelectMany(block => block.Expected()).Where(expected => CheckEffects.Of(expected.Check) == CheckEffect.HoldsBack))
+        foreach (
+            var expected in one
+                .Blocks.SelectMany(block => block.Expected())
+                .Where(expected => CheckEffects.Of(expected.Check) == CheckEffect.HoldsBack)
+        )
         {
             var line = one.Blocks.First(block => block.Path == expected.Path).LineWithoutMark(expected.Line);
             if (UserOf(one, expected, line) is not { } blocks)
@@ -75,8 +89,11 @@ public sealed class CheckEffectsTests
             var told = $"[{expected.Check}, {expected.Path} line {expected.Line}]";
             var boards = new SmallCollection(blocks).Boards;
             Assert.True(
-                boards.Any(board => board.State != BoardState.FitToRun && board.Reasons.Any(reason => reason.Text.EndsWith(told, StringComparison.Ordinal))),
-                $"no board has {told} among its reasons: {string.Join("; ", boards.SelectMany(board => board.Reasons).Select(reason => reason.Text))}");
+                boards.Any(board =>
+                    board.State != BoardState.FitToRun && board.Reasons.Any(reason => reason.Text.EndsWith(told, StringComparison.Ordinal))
+                ),
+                $"no board has {told} among its reasons: {string.Join("; ", boards.SelectMany(board => board.Reasons).Select(reason => reason.Text))}"
+            );
         }
     }
 
@@ -90,8 +107,11 @@ public sealed class CheckEffectsTests
             var board = new SmallCollection(one.Blocks).Boards.Single(board => board.Board.Path == expected.Path);
             Assert.NotEqual(BoardState.FitToRun, board.State);
             Assert.True(
-                board.Obligations.Any(obligation => obligation.Kind == SaidBy[expected.Check] && obligation.Standing == ObligationStanding.Open),
-                $"{expected.Check} on line {expected.Line}: no open {SaidBy[expected.Check]} among {string.Join("; ", board.Obligations.Select(obligation => $"{obligation.Kind} {obligation.At} {obligation.Standing}"))}");
+                board.Obligations.Any(obligation =>
+                    obligation.Kind == SaidBy[expected.Check] && obligation.Standing == ObligationStanding.Open
+                ),
+                $"{expected.Check} on line {expected.Line}: no open {SaidBy[expected.Check]} among {string.Join("; ", board.Obligations.Select(obligation => $"{obligation.Kind} {obligation.At} {obligation.Standing}"))}"
+            );
         }
     }
 
@@ -103,8 +123,14 @@ public sealed class CheckEffectsTests
         {
             _ when expected.Path.StartsWith("boards/", StringComparison.Ordinal) || expected.Check == "lot-overdrawn" => [.. one.Blocks],
             _ when expected.Path.StartsWith("designs/", StringComparison.Ordinal) => With(one, $"design: {DesignOf(one, expected.Path)}"),
-            "stock.yaml" when order is null && lot is not null => With(one, $"parts:\n  - {{ ref: X1, kind: fuse }}\nbench:\n  - date: 2026-11-24\n    work:\n      - {{ part: X1, did: replaced, lot: {lot} }}"),
-            "instruments.yaml" when instrument is not null => With(one, $"bench:\n  - date: 2026-11-24\n    instrument: {instrument}\n    proof:\n      - {{ point: lamp, result: pass }}"),
+            "stock.yaml" when order is null && lot is not null => With(
+                one,
+                $"parts:\n  - {{ ref: X1, kind: fuse }}\nbench:\n  - date: 2026-11-24\n    work:\n      - {{ part: X1, did: replaced, lot: {lot} }}"
+            ),
+            "instruments.yaml" when instrument is not null => With(
+                one,
+                $"bench:\n  - date: 2026-11-24\n    instrument: {instrument}\n    proof:\n      - {{ point: lamp, result: pass }}"
+            ),
             _ => null,
         };
     }
@@ -113,10 +139,23 @@ public sealed class CheckEffectsTests
         [.. one.Blocks, new("markdown", "boards/SP-0999.md", 0, $"---\nboard: SP-0999\ntitle: The user of it\n{record}\n---\n")];
 
     private static string DesignOf(RecordCase one, string path) =>
-        one.Blocks.Single(block => block.Path == path).Lines.Single(line => line.StartsWith("design: ", StringComparison.Ordinal))["design: ".Length..].Split(' ')[0];
+        one
+            .Blocks.Single(block => block.Path == path)
+            .Lines.Single(line => line.StartsWith("design: ", StringComparison.Ordinal))["design: ".Length..]
+            .Split(' ')[0];
 
-    private static string? Named(string line, string key) => Regex.Match(line, $@"[{{ ]{key}: (?<name>[^,}} ]+)", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(5)) is { Success: true } match ? match.Groups["name"].Value : null;
+    private static string? Named(string line, string key) =>
+        Regex.Match(line, $@"[{{ ]{key}: (?<name>[^,}} ]+)", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(5))
+            is { Success: true } match
+            ? match.Groups["name"].Value
+            : null;
 
-    private static TheoryData<string, string> CasesOf(CheckEffect effect) => new(
-        RecordCase.All.Where(one => one.Blocks.SelectMany(block => block.Expected()).Any(expected => CheckEffects.Of(expected.Check) == effect)).Select(one => new TheoryDataRow<string, string>(one.File, one.Name)));
+    private static TheoryData<string, string> CasesOf(CheckEffect effect) =>
+        new(
+            RecordCase
+                .All.Where(one =>
+                    one.Blocks.SelectMany(block => block.Expected()).Any(expected => CheckEffects.Of(expected.Check) == effect)
+                )
+                .Select(one => new TheoryDataRow<string, string>(one.File, one.Name))
+        );
 }

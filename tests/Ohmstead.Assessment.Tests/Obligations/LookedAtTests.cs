@@ -7,11 +7,22 @@ public sealed class LookedAtTests
 {
     [Fact]
     public void A_board_that_just_came_was_not_looked_at() =>
-        new ObligedBoard("looked-at", "made: 1984").Open(null, BoardState.NotLookedAt, "nothing was looked at since it came", "inspect it, make it safe, measure as found");
+        new ObligedBoard("looked-at", "made: 1984").Open(
+            null,
+            BoardState.NotLookedAt,
+            "nothing was looked at since it came",
+            "inspect it, make it safe, measure as found"
+        );
 
     [Fact]
-    public void The_first_visit_is_a_look() => new ObligedBoard("looked-at", "bench:\n  - date: 2026-03-15\n    by: MH\n  - date: 2026-03-14\n    by: EK")
-        .Met(null, "it was looked at", "on the bench", "2026-03-14", "date: 2026-03-14");
+    public void The_first_visit_is_a_look() =>
+        new ObligedBoard("looked-at", "bench:\n  - date: 2026-03-15\n    by: MH\n  - date: 2026-03-14\n    by: EK").Met(
+            null,
+            "it was looked at",
+            "on the bench",
+            "2026-03-14",
+            "date: 2026-03-14"
+        );
 
     // What nobody has looked at is told as that, and not as points that were never proved.
     [Fact]

@@ -8,15 +8,24 @@ namespace Ohmstead.Assessment.Tests.Obligations;
 public sealed partial class ObligationCatalogueTests
 {
     // Two are called as the bench says it; all others as their type.
-    private static readonly Dictionary<string, string> OtherNames = new(StringComparer.Ordinal) { ["FittedWayRound"] = "way-round", ["FittedPartFits"] = "fits-its-place" };
+    private static readonly Dictionary<string, string> OtherNames = new(StringComparer.Ordinal)
+    {
+        ["FittedWayRound"] = "way-round",
+        ["FittedPartFits"] = "fits-its-place",
+    };
 
     public static TheoryData<string> Rules { get; } = new(ObligationCatalogue.All.Select(rule => rule.GetType().Name));
 
     [Fact]
     public void The_catalogue_lists_every_rule_there_is()
     {
-        var written = typeof(ObligationCatalogue).Assembly.GetTypes().Where(type => type is { IsClass: true, IsAbstract: false } && typeof(IObligationRule).IsAssignableFrom(type));
-        Assert.Equal(written.Select(type => type.Name).Order(StringComparer.Ordinal), ObligationCatalogue.All.Select(rule => rule.GetType().Name).Order(StringComparer.Ordinal));
+        var written = typeof(ObligationCatalogue)
+            .Assembly.GetTypes()
+            .Where(type => type is { IsClass: true, IsAbstract: false } && typeof(IObligationRule).IsAssignableFrom(type));
+        Assert.Equal(
+            written.Select(type => type.Name).Order(StringComparer.Ordinal),
+            ObligationCatalogue.All.Select(rule => rule.GetType().Name).Order(StringComparer.Ordinal)
+        );
     }
 
     [Theory]
@@ -37,11 +46,15 @@ public sealed partial class ObligationCatalogueTests
 
     [Theory]
     [MemberData(nameof(Rules))]
-    public void A_rule_holds_no_state(string type) => Assert.Empty(Rule(type).GetType().GetFields(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public).Select(field => field.Name));
+    public void A_rule_holds_no_state(string type) =>
+        Assert.Empty(
+            Rule(type).GetType().GetFields(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public).Select(field => field.Name)
+        );
 
     [Theory]
     [MemberData(nameof(Rules))]
-    public void Every_rule_has_a_test_of_its_own(string type) => Assert.NotNull(typeof(ObligationCatalogueTests).Assembly.GetType($"Ohmstead.Assessment.Tests.Obligations.{type}Tests"));
+    public void Every_rule_has_a_test_of_its_own(string type) =>
+        Assert.NotNull(typeof(ObligationCatalogueTests).Assembly.GetType($"Ohmstead.Assessment.Tests.Obligations.{type}Tests"));
 
     // What can hurt comes first; the record itself, which is mended at a desk, comes last.
     [Fact]
@@ -54,8 +67,12 @@ public sealed partial class ObligationCatalogueTests
     [Fact]
     public void The_obligations_of_a_board_come_in_the_order_of_the_catalogue()
     {
-        var kinds = Worked.Board("hazards:\n  - { hazard: mains, at: T1 }\nparts:\n  - { ref: C12, kind: mica, capacitance: 100 pF }\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C12, did: removed }\n    proof:\n      - { point: lamp, result: pass }")
-            .Obligations.Select(one => one.Kind).ToArray();
+        var kinds = Worked
+            .Board(
+                "hazards:\n  - { hazard: mains, at: T1 }\nparts:\n  - { ref: C12, kind: mica, capacitance: 100 pF }\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C12, did: removed }\n    proof:\n      - { point: lamp, result: pass }"
+            )
+            .Obligations.Select(one => one.Kind)
+            .ToArray();
         Assert.Equal(kinds.OrderBy(kind => Array.FindIndex([.. ObligationCatalogue.All], rule => rule.Kind == kind)), kinds);
     }
 

@@ -14,5 +14,6 @@ public sealed class PlaceRunsTests
     [InlineData("C5 R6 C7 R8", "C5, R6, C7, R8")]
     [InlineData("C01 C02 C03 C04", "C01, C02, C03, C04")]
     [InlineData("1 2 3 4", "1, 2, 3, 4")]
-    public void A_run_of_three_or_more_is_told_by_its_ends(string names, string expected) => Assert.Equal(expected, PlaceRuns.Words(names.Split(' ')));
+    public void A_run_of_three_or_more_is_told_by_its_ends(string names, string expected) =>
+        Assert.Equal(expected, PlaceRuns.Words(names.Split(' ')));
 }

@@ -11,7 +11,8 @@ public sealed class PointReadingAnsweredTests
 
     // 5 V less 5 % is 4.75 V.
     [Fact]
-    public void A_failed_reading_at_a_point_is_a_fault() => Board(Failed).Open("+5V", BoardState.FaultStands, "voltage 4.60 V against …", NextStep);
+    public void A_failed_reading_at_a_point_is_a_fault() =>
+        Board(Failed).Open("+5V", BoardState.FaultStands, "voltage 4.60 V against …", NextStep);
 
     [Theory]
     [InlineData("4.75 V", false)]
@@ -22,18 +23,22 @@ public sealed class PointReadingAnsweredTests
         Assert.Equal(isOpen, Board(Failed.Replace("4.60 V", volts, StringComparison.Ordinal)).IsOpen("+5V"));
 
     [Fact]
-    public void Work_alone_does_not_answer_it() => Board(Failed + "    work:\n      - { at: +5V, did: repaired }\n").Open("+5V", BoardState.FaultStands, "voltage 4.60 V against …", NextStep);
+    public void Work_alone_does_not_answer_it() =>
+        Board(Failed + "    work:\n      - { at: +5V, did: repaired }\n")
+            .Open("+5V", BoardState.FaultStands, "voltage 4.60 V against …", NextStep);
 
     [Theory]
     [InlineData("readings:\n      - { point: +5V, voltage: 5.02 V }")]
     [InlineData("proof:\n      - { point: +5V, voltage: 5.02 V }")]
-    public void A_later_reading_or_proof_inside_answers_it(string later) => Board(Failed + "  - date: 2026-03-15\n    " + later).AsksNothing("+5V");
+    public void A_later_reading_or_proof_inside_answers_it(string later) =>
+        Board(Failed + "  - date: 2026-03-15\n    " + later).AsksNothing("+5V");
 
     [Theory]
     [InlineData("proof:\n      - { point: +5V, result: pass }")]
     [InlineData("proof:\n      - { point: +5V, ripple: 10 mV }")]
     [InlineData("readings:\n      - { point: lamp, result: pass }")]
-    public void A_word_another_quantity_or_another_point_does_not(string later) => Assert.True(Board(Failed + "  - date: 2026-03-15\n    " + later).IsOpen("+5V"));
+    public void A_word_another_quantity_or_another_point_does_not(string later) =>
+        Assert.True(Board(Failed + "  - date: 2026-03-15\n    " + later).IsOpen("+5V"));
 
     [Fact]
     public void A_failed_test_is_answered_by_a_passed_one()
@@ -43,6 +48,10 @@ public sealed class PointReadingAnsweredTests
         Board(Test + "  - date: 2026-03-15\n    readings:\n      - { point: lamp, result: pass }").AsksNothing("lamp");
     }
 
-    private static ObligedBoard Board(string visits) => new(
-        "point-reading-answered", "points:\n  - { point: +5V, nominal: 5 V, tolerance: 5 %, ripple_limit: 50 mV }\n  - { point: lamp, measures: result }\nbench:\n" + visits.TrimEnd());
+    private static ObligedBoard Board(string visits) =>
+        new(
+            "point-reading-answered",
+            "points:\n  - { point: +5V, nominal: 5 V, tolerance: 5 %, ripple_limit: 50 mV }\n  - { point: lamp, measures: result }\nbench:\n"
+                + visits.TrimEnd()
+        );
 }

@@ -79,5 +79,11 @@ public sealed class CapacitorRulesTests
     [InlineData("capacitance=2.2nF voltage=230V", 0)]
     [InlineData("capacitance=2.7nF voltage=230V", 1)]
     public void A_touch_current_names_the_classes_it_is_above(string inputs, int classes) =>
-        Assert.Equal(classes, Assert.IsType<ReckonRule>(ReckonCatalogue.Find("touch-current")).Of(inputs.Split(' ')).Value.Lines.Count(line => line.What == "that is above the limit for"));
+        Assert.Equal(
+            classes,
+            Assert
+                .IsType<ReckonRule>(ReckonCatalogue.Find("touch-current"))
+                .Of(inputs.Split(' '))
+                .Value.Lines.Count(line => line.What == "that is above the limit for")
+        );
 }

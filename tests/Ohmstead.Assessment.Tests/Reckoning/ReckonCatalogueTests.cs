@@ -26,7 +26,7 @@ public sealed class ReckonCatalogueTests
     [Theory]
     [MemberData(nameof(Names))]
     public void A_rule_is_worked_in_a_test_against_a_figure_from_outside(string name) =>
-        Assert.Contains(TestFiles, text => text.Contains($"\"{name}\", ", StringComparison.Ordinal));
+        Assert.Contains(TestFiles, text => text.Contains($"\"{name}\",", StringComparison.Ordinal));
 
     [Fact]
     public void Names_are_there_once_and_in_small_letters()
@@ -39,7 +39,8 @@ public sealed class ReckonCatalogueTests
     [Fact]
     public void The_catalogue_lists_every_rule_there_is()
     {
-        var written = typeof(ReckonCatalogue).Assembly.GetTypes()
+        var written = typeof(ReckonCatalogue)
+            .Assembly.GetTypes()
             .SelectMany(type => type.GetProperties(System.Reflection.BindingFlags.Static | System.Reflection.BindingFlags.NonPublic))
             .Where(property => property.PropertyType == typeof(ReckonRule))
             .Select(property => Assert.IsType<ReckonRule>(property.GetValue(null)).Name);
@@ -47,7 +48,11 @@ public sealed class ReckonCatalogueTests
     }
 
     private static IReadOnlyList<string> TestFiles { get; } =
-        [.. Directory.GetFiles(Path.Combine(Root(), "tests", "Ohmstead.Assessment.Tests", "Reckoning"), "*RulesTests.cs").Select(File.ReadAllText)];
+    [
+        .. Directory
+            .GetFiles(Path.Combine(Root(), "tests", "Ohmstead.Assessment.Tests", "Reckoning"), "*RulesTests.cs")
+            .Select(File.ReadAllText),
+    ];
 
     private static ReckonRule Rule(string name) => Assert.IsType<ReckonRule>(ReckonCatalogue.Find(name));
 

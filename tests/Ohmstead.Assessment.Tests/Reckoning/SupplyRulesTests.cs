@@ -103,7 +103,9 @@ public sealed class SupplyRulesTests
 
     // SV35: 1 to 20 kΩ at 25 kV would be a flash-over; 2.2 kΩ takes 284 kW.
     [Fact]
-    public void A_picture_tube_through_kilohms_is_refused_with_its_power() => Assert.Equal(
-        "2.2 kΩ at 25 kV is a flash-over, 284 kW at the first moment; expected 1 MΩ or more (high voltage and picture tubes are let down through many megohms (common practice))",
-        Bench.Refusal("discharge", "capacitance=1nF from=25kV resistance=2k2"));
+    public void A_picture_tube_through_kilohms_is_refused_with_its_power() =>
+        Assert.Equal(
+            "2.2 kΩ at 25 kV is a flash-over, 284 kW at the first moment; expected 1 MΩ or more (high voltage and picture tubes are let down through many megohms (common practice))",
+            Bench.Refusal("discharge", "capacitance=1nF from=25kV resistance=2k2")
+        );
 }

@@ -28,7 +28,12 @@ public sealed class LotPiecesTests
     [Fact]
     public void The_piece_that_is_named_is_the_one_that_went()
     {
-        var pieces = Pieces(scrapped: "piece: 2, count: 1, because: reads 70 % of its mark", Reading(Bad + ", piece: 3"), Reading(Bad + ", piece: 2"), Reading(Good + ", piece: 1"));
+        var pieces = Pieces(
+            scrapped: "piece: 2, count: 1, because: reads 70 % of its mark",
+            Reading(Bad + ", piece: 3"),
+            Reading(Bad + ", piece: 2"),
+            Reading(Good + ", piece: 1")
+        );
         Assert.Equal(2, pieces.Bad);
         Assert.NotNull(pieces.FailedOn);
         Assert.Equal(["3", "1"], pieces.StillThere.Select(reading => reading.Reading.Piece!.Value));
@@ -57,14 +62,21 @@ public sealed class LotPiecesTests
     [InlineData(3, 12, true)]
     [InlineData(3, 13, false)]
     public void From_two_bad_pieces_and_one_in_five_on_the_lot_is_doubted_as_a_whole(int bad, int good, bool isDoubted) =>
-        Assert.Equal(isDoubted, Pieces(scrapped: $"count: {bad}, because: leads torn off", [.. Enumerable.Repeat(Reading(Good), good)]).IsDoubted);
+        Assert.Equal(
+            isDoubted,
+            Pieces(scrapped: $"count: {bad}, because: leads torn off", [.. Enumerable.Repeat(Reading(Good), good)]).IsDoubted
+        );
 
     [Fact]
     public void The_share_is_told_with_its_interval_and_the_rule_with_its_source()
     {
         var pieces = Pieces(scrapped: "count: 2, because: leads torn off", [.. Enumerable.Repeat(Reading(Good), 8)]);
         Assert.Equal("2 of 10 looked at were bad (20 %, with 95 % between 5.7 % and 51 %)", pieces.ShareInWords);
-        Assert.EndsWith("from 2 pieces and 20 % on a lot is doubted as a whole (common practice)", pieces.DoubtInWords, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "from 2 pieces and 20 % on a lot is doubted as a whole (common practice)",
+            pieces.DoubtInWords,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -84,12 +96,19 @@ public sealed class LotPiecesTests
 
     [Fact]
     public void A_lot_whose_only_piece_read_was_scrapped_has_not_been_measured() =>
-        Assert.Contains("measure one before any is fitted", Assert.Single(DrawerList.Of(Collection("count: 1, because: reads low", [Reading(Bad)]).Workshop, [], SmallCollection.Today)).ToDo);
+        Assert.Contains(
+            "measure one before any is fitted",
+            Assert
+                .Single(DrawerList.Of(Collection("count: 1, because: reads low", [Reading(Bad)]).Workshop, [], SmallCollection.Today))
+                .ToDo
+        );
 
     [Fact]
     public void A_lot_whose_bad_piece_was_scrapped_is_offered_again()
     {
-        var lot = Assert.Single(Drawer.Of(Collection("count: 1, because: reads low", [Reading(Bad), Reading(Good)]).Workshop, [], SmallCollection.Today).Lots);
+        var lot = Assert.Single(
+            Drawer.Of(Collection("count: 1, because: reads low", [Reading(Bad), Reading(Good)]).Workshop, [], SmallCollection.Today).Lots
+        );
         Assert.Equal(9, lot.Left);
         Assert.Empty(lot.Doubts);
     }
@@ -98,7 +117,8 @@ public sealed class LotPiecesTests
     [Fact]
     public void What_a_scrapped_piece_read_is_not_held_against_the_one_that_was_fitted()
     {
-        const string board = "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 % }\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C1, did: replaced, lot: L-031, polarity: schematic }";
+        const string board =
+            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 % }\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C1, did: replaced, lot: L-031, polarity: schematic }";
         Assert.True(Worked.Board(board, Stock(null, [Reading(Bad)])).Places[0].HasFailed);
         var place = Worked.Board(board, Stock("count: 1, because: reads low", [Reading(Bad)])).Places[0];
         Assert.False(place.HasFailed);
@@ -124,5 +144,7 @@ public sealed class LotPiecesTests
 
     private static string Stock(string? scrapped, string[] readings) =>
         "lots:\n  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, received: 2026-02-20, quantity: 10 }\n"
-        + "bench:\n  - date: 2026-02-21\n    readings:\n" + string.Concat(readings) + (scrapped is null ? string.Empty : $"    scrapped:\n      - {{ lot: L-031, {scrapped} }}\n");
+        + "bench:\n  - date: 2026-02-21\n    readings:\n"
+        + string.Concat(readings)
+        + (scrapped is null ? string.Empty : $"    scrapped:\n      - {{ lot: L-031, {scrapped} }}\n");
 }

@@ -39,7 +39,10 @@ public sealed class LotStoryTests
 
     [Fact]
     public void Forming_again_starts_the_shelf_life_anew() =>
-        Assert.Equal(new DateOnly(2028, 5, 9), Story(Kind + ", date_code: \"9821\", received: 1998-06-30, formed: 2026-05-09, shelf_life: 2 years").Shelf!.Due);
+        Assert.Equal(
+            new DateOnly(2028, 5, 9),
+            Story(Kind + ", date_code: \"9821\", received: 1998-06-30, formed: 2026-05-09, shelf_life: 2 years").Shelf!.Due
+        );
 
     [Theory]
     [InlineData("kind: tantalum, capacitance: 10 µF, received: 1998")]
@@ -58,18 +61,28 @@ public sealed class LotStoryTests
     }
 
     [Theory]
-    [InlineData("kind: tantalum, rated_voltage: 35 V", "there is no plan for a part of kind 'tantalum', only for aluminium electrolytics with a right way round")]
-    [InlineData("kind: aluminium electrolytic, polarity: bipolar, rated_voltage: 35 V", "there is no plan for a part of kind 'aluminium electrolytic', only for aluminium electrolytics with a right way round")]
+    [InlineData(
+        "kind: tantalum, rated_voltage: 35 V",
+        "there is no plan for a part of kind 'tantalum', only for aluminium electrolytics with a right way round"
+    )]
+    [InlineData(
+        "kind: aluminium electrolytic, polarity: bipolar, rated_voltage: 35 V",
+        "there is no plan for a part of kind 'aluminium electrolytic', only for aluminium electrolytics with a right way round"
+    )]
     [InlineData("kind: aluminium electrolytic", "its rated voltage is not written, as in rated_voltage: 25 V")]
-    public void A_plan_is_refused_with_the_reason(string values, string expected) => Assert.Equal(expected, LotReforming.Plan(Story(values).Lot).Refusal);
+    public void A_plan_is_refused_with_the_reason(string values, string expected) =>
+        Assert.Equal(expected, LotReforming.Plan(Story(values).Lot).Refusal);
 
     [Fact]
     public void Where_its_parts_went_is_told_and_how_many_are_left()
     {
-        var collection = new SmallCollection(
-        [
+        var collection = new SmallCollection([
             new("yaml", "stock.yaml", 0, $"lots:\n  - {{ lot: L-031, {Kind}, quantity: 5 }}\n"),
-            new("markdown", "boards/SP-0001.md", 0, """
+            new(
+                "markdown",
+                "boards/SP-0001.md",
+                0,
+                """
                 ---
                 board: SP-0001
                 title: Tide-gauge logger
@@ -86,12 +99,23 @@ public sealed class LotStoryTests
                       - { part: C1, did: replaced, lot: L-031 }
                 ---
 
-                """),
+                """
+            ),
         ]);
-        var story = LotStory.Of(collection.Workshop, collection.Workshop.Lots["L-031"], collection.Boards.SelectMany(board => LotFitting.Of(board, "L-031")), SmallCollection.Today);
+        var story = LotStory.Of(
+            collection.Workshop,
+            collection.Workshop.Lots["L-031"],
+            collection.Boards.SelectMany(board => LotFitting.Of(board, "L-031")),
+            SmallCollection.Today
+        );
         Assert.Equal(
-            [new("SP-0001", "C1", new(2026, 3, 14), false), new("SP-0001", "C2", new(2026, 3, 14), true), new("SP-0001", "C1", new(2026, 3, 21), true)],
-            story.Fittings);
+            [
+                new("SP-0001", "C1", new(2026, 3, 14), false),
+                new("SP-0001", "C2", new(2026, 3, 14), true),
+                new("SP-0001", "C1", new(2026, 3, 21), true),
+            ],
+            story.Fittings
+        );
         Assert.Equal(2, story.Left);
     }
 

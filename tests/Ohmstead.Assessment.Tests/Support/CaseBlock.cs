@@ -12,10 +12,15 @@ internal sealed record CaseBlock(string Form, string Path, int LineBefore, strin
     internal IReadOnlyList<string> Lines { get; } = Text.Split('\n');
 
     /// <summary>The findings that the comments ask for.</summary>
-    internal IEnumerable<Expectation> Expected() => Lines.SelectMany((line, index) =>
-        line.IndexOf(Mark, StringComparison.Ordinal) is var at and >= 0
-            ? line[(at + Mark.Length)..].Split(',', StringSplitOptions.TrimEntries).Select(check => new Expectation(Path, index + 1, check))
-            : []);
+    internal IEnumerable<Expectation> Expected() =>
+        Lines.SelectMany(
+            (line, index) =>
+                line.IndexOf(Mark, StringComparison.Ordinal) is var at and >= 0
+                    ? line[(at + Mark.Length)..]
+                        .Split(',', StringSplitOptions.TrimEntries)
+                        .Select(check => new Expectation(Path, index + 1, check))
+                    : []
+        );
 
     /// <summary>A line as a person would have written it, without the mark of the case.</summary>
     internal string LineWithoutMark(int number)

@@ -17,10 +17,21 @@ internal sealed class ObligedBoard
     /// <param name="design">The design tide-logger, which the record names, after its title.</param>
     /// <param name="instruments">The instruments.</param>
     /// <param name="isReadable">False where something that cannot be read is the point of the example.</param>
-    internal ObligedBoard(string kind, string record, string? stock = null, string? design = null, string? instruments = null, bool isReadable = true)
+    internal ObligedBoard(
+        string kind,
+        string record,
+        string? stock = null,
+        string? design = null,
+        string? instruments = null,
+        bool isReadable = true
+    )
     {
         this.kind = kind;
-        blocks = [new("markdown", Path, 0, $"---\nboard: SP-0001\ntitle: Tide-gauge logger\n{record}\n---\n"), new("yaml", "instruments.yaml", 0, (instruments ?? Worked.Instruments) + "\n")];
+        blocks =
+        [
+            new("markdown", Path, 0, $"---\nboard: SP-0001\ntitle: Tide-gauge logger\n{record}\n---\n"),
+            new("yaml", "instruments.yaml", 0, (instruments ?? Worked.Instruments) + "\n"),
+        ];
         if (stock is not null)
         {
             blocks.Add(new("yaml", "stock.yaml", 0, stock + "\n"));
@@ -28,7 +39,9 @@ internal sealed class ObligedBoard
 
         if (design is not null)
         {
-            blocks.Add(new("markdown", "designs/tide-logger.md", 0, $"---\ndesign: tide-logger\ntitle: Tide-gauge logger\n{design}\n---\n"));
+            blocks.Add(
+                new("markdown", "designs/tide-logger.md", 0, $"---\ndesign: tide-logger\ntitle: Tide-gauge logger\n{design}\n---\n")
+            );
         }
 
         var collection = new SmallCollection(blocks);
@@ -50,7 +63,10 @@ internal sealed class ObligedBoard
         Same(text, one.Text);
         Assert.NotNull(one.MetBy);
         Same(by, one.MetBy.Words);
-        Assert.Equal((day, path), (one.MetBy.Day?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), one.MetBy.Path));
+        Assert.Equal(
+            (day, path),
+            (one.MetBy.Day?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), one.MetBy.Path)
+        );
         Assert.Equal(line, blocks.Single(block => block.Path == path).Lines[one.MetBy.Spot.Line - 1].Trim().TrimStart('-').TrimStart());
         Assert.Empty(one.NextStep);
         return this;
@@ -87,16 +103,25 @@ internal sealed class ObligedBoard
     }
 
     /// <summary>This is among what is open there.</summary>
-    internal void Told(string? at, string text, string next) => Assert.Contains(
-        Board.Obligations.Where(one => one.Kind == kind && one.At == at && one.Standing == ObligationStanding.Open).Select(one => (one.Text.Text, one.NextStep)), told => told == (text, next));
+    internal void Told(string? at, string text, string next) =>
+        Assert.Contains(
+            Board
+                .Obligations.Where(one => one.Kind == kind && one.At == at && one.Standing == ObligationStanding.Open)
+                .Select(one => (one.Text.Text, one.NextStep)),
+            told => told == (text, next)
+        );
 
     /// <summary>Whether anything of this kind is open there.</summary>
-    internal bool IsOpen(string? at) => Board.Obligations.Any(one => one.Kind == kind && one.At == at && one.Standing == ObligationStanding.Open);
+    internal bool IsOpen(string? at) =>
+        Board.Obligations.Any(one => one.Kind == kind && one.At == at && one.Standing == ObligationStanding.Open);
 
     private Obligation Only(string? at)
     {
         var here = Board.Obligations.Where(one => one.Kind == kind && one.At == at).ToArray();
-        Assert.True(here.Length == 1, $"{here.Length} of {kind} at {at ?? "the board"} among: {string.Join("; ", Board.Obligations.Select(one => $"{one.Kind} {one.At} {one.Standing}: {one.Text}"))}");
+        Assert.True(
+            here.Length == 1,
+            $"{here.Length} of {kind} at {at ?? "the board"} among: {string.Join("; ", Board.Obligations.Select(one => $"{one.Kind} {one.At} {one.Standing}: {one.Text}"))}"
+        );
         return here[0];
     }
 

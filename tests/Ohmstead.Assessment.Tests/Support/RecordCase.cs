@@ -11,7 +11,8 @@ internal sealed record RecordCase(string File, string Name, IReadOnlyList<CaseBl
     /// <summary>All cases, in order of file and place.</summary>
     internal static IReadOnlyList<RecordCase> All { get; } =
     [
-        .. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "Checks"), "*.md")
+        .. Directory
+            .GetFiles(Path.Combine(AppContext.BaseDirectory, "Checks"), "*.md")
             .Order(StringComparer.Ordinal)
             .SelectMany(path => Read(Path.GetFileNameWithoutExtension(path), System.IO.File.ReadAllText(path))),
     ];
@@ -32,7 +33,10 @@ internal sealed record RecordCase(string File, string Name, IReadOnlyList<CaseBl
             {
                 var end = Array.IndexOf(lines, fence, at + 1);
                 var info = lines[at][fence.Length..].Split(' ', 2);
-                cases[^1].Blocks.Add(new CaseBlock(info[0], info[1].Trim(), at + 1, string.Concat(lines[(at + 1)..end].Select(line => line + "\n"))));
+                cases[^1]
+                    .Blocks.Add(
+                        new CaseBlock(info[0], info[1].Trim(), at + 1, string.Concat(lines[(at + 1)..end].Select(line => line + "\n")))
+                    );
                 at = end;
             }
         }

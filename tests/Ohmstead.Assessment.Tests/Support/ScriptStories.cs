@@ -13,7 +13,11 @@ internal sealed class ScriptStories : IStories
         var source = new SourceText(string.Empty, body);
         for (var at = body.IndexOf(Link, StringComparison.Ordinal); at >= 0; at = body.IndexOf(Link, at + 1, StringComparison.Ordinal))
         {
-            yield return new(source.SpotAt(at, 2), body[(at + 2)..body.IndexOf(')', at)], "an address that is neither http, https nor mailto");
+            yield return new(
+                source.SpotAt(at, 2),
+                body[(at + 2)..body.IndexOf(')', at)],
+                "an address that is neither http, https nor mailto"
+            );
         }
     }
 }

@@ -26,21 +26,34 @@ internal sealed class SmallCollection
 
     internal SmallCollection(IReadOnlyList<CaseBlock> blocks)
     {
-        pictures = new ListedPictures([.. blocks.Where(block => block is { Form: "text", Path: "pictures" }).SelectMany(block => block.Lines)]);
+        pictures = new ListedPictures([
+            .. blocks.Where(block => block is { Form: "text", Path: "pictures" }).SelectMany(block => block.Lines),
+        ]);
         Workshop = new Workshop(
             Read(blocks, "collection.yaml", FileBinding.Collection, ofShared).SingleOrDefault() ?? CollectionFile.Nameless,
             Read(blocks, "instruments.yaml", FileBinding.Instruments, ofShared).SingleOrDefault(),
             Read(blocks, "stock.yaml", FileBinding.Stock, ofShared).SingleOrDefault(),
-            Read(blocks, "designs/", FileBinding.Design, ofShared));
+            Read(blocks, "designs/", FileBinding.Design, ofShared)
+        );
         files = Read(blocks, "boards/", FileBinding.Board, ofBoards);
         ImmutableArray<Finding> shared =
-            [.. ofShared, .. CheckCatalogue.Shared.SelectMany(check => check.Look(CollectionUnderCheck.Of(Workshop, [], Today) with { Stories = new ScriptStories() }))];
+        [
+            .. ofShared,
+            .. CheckCatalogue.Shared.SelectMany(check =>
+                check.Look(CollectionUnderCheck.Of(Workshop, [], Today) with { Stories = new ScriptStories() })
+            ),
+        ];
         var judged = Judged(new(Workshop, SharedFaults.Of(Workshop, shared), Today, pictures) { Stories = new ScriptStories() });
         // What all boards together show is said of each when it is judged again with it.
         Alone = [.. judged.Select(board => board.Assessment)];
         Together = BoardsTogether.Of(Workshop, [.. Alone.Select(board => BoardSummary.Of(board))], Today);
         judged = Judged(
-            new(Workshop, SharedFaults.Of(Workshop, shared.Concat(Together.Findings)), Today, pictures) { Pieces = Together.Pieces, Stories = new ScriptStories() });
+            new(Workshop, SharedFaults.Of(Workshop, shared.Concat(Together.Findings)), Today, pictures)
+            {
+                Pieces = Together.Pieces,
+                Stories = new ScriptStories(),
+            }
+        );
         Boards = [.. judged.Select(board => board.Assessment)];
         all = [.. shared, .. judged.SelectMany(board => board.Findings), .. ofBoards.Where(IsOfNoRecord), .. Together.Findings];
     }
@@ -59,9 +72,11 @@ internal sealed class SmallCollection
 
     /// <summary>What reading the files and all checks have to say, in order of place.</summary>
     internal IReadOnlyList<Finding> Findings() =>
-    [
-        .. all.OrderBy(finding => finding.Place.Path, StringComparer.Ordinal).ThenBy(finding => finding.Place.Line).ThenBy(finding => finding.Check, StringComparer.Ordinal),
-    ];
+        [
+            .. all.OrderBy(finding => finding.Place.Path, StringComparer.Ordinal)
+                .ThenBy(finding => finding.Place.Line)
+                .ThenBy(finding => finding.Check, StringComparer.Ordinal),
+        ];
 
     // A file of which nothing could be read is no board that tells it.
     private bool IsOfNoRecord(Finding finding) => files.All(file => file.Path != finding.Place.Path);
@@ -70,11 +85,20 @@ internal sealed class SmallCollection
     private List<JudgedBoard> Judged(BoardJudge judge) =>
         [.. files.Select(board => judge.Judge(board, [.. ofBoards.Where(finding => finding.Place.Path == board.Path)]))];
 
-    private List<T> Read<T>(IReadOnlyList<CaseBlock> blocks, string path, Func<string, NodeReading, FileReading<T>> bind, List<Finding> findings)
+    private List<T> Read<T>(
+        IReadOnlyList<CaseBlock> blocks,
+        string path,
+        Func<string, NodeReading, FileReading<T>> bind,
+        List<Finding> findings
+    )
         where T : class
     {
         var read = new List<T>();
-        foreach (var block in blocks.Where(block => block.Path.StartsWith(path, StringComparison.Ordinal)).OrderBy(block => block.Path, StringComparer.Ordinal))
+        foreach (
+            var block in blocks
+                .Where(block => block.Path.StartsWith(path, StringComparison.Ordinal))
+                .OrderBy(block => block.Path, StringComparer.Ordinal)
+        )
         {
             var form = block.Form == "yaml" ? FileForm.Yaml : FileForm.Markdown;
             var reading = bind(block.Path, reader.Read(block.Path, Encoding.UTF8.GetBytes(block.Text), form, ReadingLimits.Usual));

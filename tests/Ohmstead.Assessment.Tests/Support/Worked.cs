@@ -32,7 +32,9 @@ internal static class Worked
     /// <summary>The verdict on the one value of a reading of one part.</summary>
     internal static Verdict Verdict(string part, string reading)
     {
-        var board = Board($"parts:\n  - {{ ref: X1, {part} }}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: X1, {reading} }}");
+        var board = Board(
+            $"parts:\n  - {{ ref: X1, {part} }}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: X1, {reading} }}"
+        );
         return Assert.Single(Assert.Single(board.Readings).Verdicts);
     }
 
@@ -42,7 +44,10 @@ internal static class Worked
     /// <param name="decision">The decision rule of the collection, or null for the one it has without saying.</param>
     internal static Verdict Proof(string point, string proof, string? decision = null)
     {
-        var board = Board(decision: decision, record: $"points:\n  - {{ point: P1, {point} }}\nbench:\n  - date: 2026-03-14\n    proof:\n      - {{ point: P1, {proof} }}");
+        var board = Board(
+            decision: decision,
+            record: $"points:\n  - {{ point: P1, {point} }}\nbench:\n  - date: 2026-03-14\n    proof:\n      - {{ point: P1, {proof} }}"
+        );
         return Assert.Single(Assert.Single(board.Proofs).Verdicts);
     }
 
@@ -66,7 +71,9 @@ internal static class Worked
 
         if (design is not null)
         {
-            blocks.Add(new("markdown", "designs/tide-logger.md", 0, $"---\ndesign: tide-logger\ntitle: Tide-gauge logger\n{design}\n---\n"));
+            blocks.Add(
+                new("markdown", "designs/tide-logger.md", 0, $"---\ndesign: tide-logger\ntitle: Tide-gauge logger\n{design}\n---\n")
+            );
         }
 
         var collection = new SmallCollection(blocks);

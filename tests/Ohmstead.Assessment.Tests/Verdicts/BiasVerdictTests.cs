@@ -19,18 +19,31 @@ public sealed class BiasVerdictTests
 
     [Fact]
     public void What_its_place_needs_is_judged_under_bias() =>
-        Assert.Equal(VerdictOutcome.Inside, Worked.Verdict(Ceramic + ", low: 50 nF", "circuit: out, bias: 25 V, capacitance: 62 nF").Outcome);
+        Assert.Equal(
+            VerdictOutcome.Inside,
+            Worked.Verdict(Ceramic + ", low: 50 nF", "circuit: out, bias: 25 V, capacitance: 62 nF").Outcome
+        );
 
     [Fact]
     public void A_film_capacitor_does_not_mind_bias() =>
-        Assert.Equal(VerdictOutcome.Outside, Worked.Verdict("kind: polyester film, capacitance: 100 nF, tolerance: 10 %", "circuit: out, bias: 25 V, capacitance: 80 nF").Outcome);
+        Assert.Equal(
+            VerdictOutcome.Outside,
+            Worked
+                .Verdict("kind: polyester film, capacitance: 100 nF, tolerance: 10 %", "circuit: out, bias: 25 V, capacitance: 80 nF")
+                .Outcome
+        );
 
     // IEC 60384-4, 4.3, from memory: 1 V at most.
     [Fact]
     public void An_electrolytic_read_under_more_bias_than_its_standard_has_is_told_so()
     {
-        var verdict = Worked.Verdict("kind: aluminium electrolytic, capacitance: 100 µF, tolerance: 20 %, rated_voltage: 25 V", "circuit: out, frequency: 120 Hz, bias: 5 V, capacitance: 95 µF");
+        var verdict = Worked.Verdict(
+            "kind: aluminium electrolytic, capacitance: 100 µF, tolerance: 20 %, rated_voltage: 25 V",
+            "circuit: out, frequency: 120 Hz, bias: 5 V, capacitance: 95 µF"
+        );
         Assert.Equal(VerdictOutcome.Inside, verdict.Outcome);
-        Assert.Contains(verdict.Remarks, remark => remark.Text.StartsWith("read under 5 V of bias; its value holds under 1 V at most", StringComparison.Ordinal));
+        Assert.Contains(verdict.Remarks, remark =>
+            remark.Text.StartsWith("read under 5 V of bias; its value holds under 1 V at most", StringComparison.Ordinal)
+        );
     }
 }

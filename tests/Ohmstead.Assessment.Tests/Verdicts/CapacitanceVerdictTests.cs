@@ -92,5 +92,8 @@ public sealed class CapacitanceVerdictTests
 
     [Fact]
     public void A_film_capacitor_without_a_tolerance_has_no_limit() =>
-        Assert.Equal(VerdictOutcome.NoLimit, Worked.Verdict("kind: polyester film, capacitance: 100 nF", "circuit: out, capacitance: 61 nF").Outcome);
+        Assert.Equal(
+            VerdictOutcome.NoLimit,
+            Worked.Verdict("kind: polyester film, capacitance: 100 nF", "circuit: out, capacitance: 61 nF").Outcome
+        );
 }

@@ -36,8 +36,11 @@ public sealed class DecisionRuleTests
     [InlineData("simple", "4.72 V", VerdictOutcome.Outside)]
     [InlineData("uncritical", "4.72 V", VerdictOutcome.Undecided)]
     [InlineData("uncritical", "4.69 V", VerdictOutcome.Outside)]
-    public void A_reading_outside_by_less_than_its_uncertainty_is_rejected_by_the_simple_rule_alone(string rule, string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Proof(Rail, $"voltage: {reading}, instrument: meter-1", rule).Outcome);
+    public void A_reading_outside_by_less_than_its_uncertainty_is_rejected_by_the_simple_rule_alone(
+        string rule,
+        string reading,
+        VerdictOutcome outcome
+    ) => Assert.Equal(outcome, Worked.Proof(Rail, $"voltage: {reading}, instrument: meter-1", rule).Outcome);
 
     [Fact]
     public void A_verdict_names_the_rule_that_decided()
@@ -53,7 +56,10 @@ public sealed class DecisionRuleTests
     [InlineData("uncritical", VerdictOutcome.Undecided)]
     public void A_suppressor_is_not_accepted_on_a_doubt(string rule, VerdictOutcome outcome)
     {
-        var board = Worked.Board("parts:\n  - { ref: C1, kind: suppression capacitor, capacitance: 100 nF, tolerance: 20 %, safety_class: X2 }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C1, circuit: out, frequency: 1 kHz, instrument: bridge-2, capacitance: 120.4 nF }", decision: rule);
+        var board = Worked.Board(
+            "parts:\n  - { ref: C1, kind: suppression capacitor, capacitance: 100 nF, tolerance: 20 %, safety_class: X2 }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C1, circuit: out, frequency: 1 kHz, instrument: bridge-2, capacitance: 120.4 nF }",
+            decision: rule
+        );
         var verdict = Assert.Single(Assert.Single(board.Readings).Verdicts);
         Assert.Equal((outcome, rule == "simple" ? "simple acceptance" : "guard band of U"), (verdict.Outcome, verdict.Rule?.Name));
     }
@@ -63,13 +69,21 @@ public sealed class DecisionRuleTests
     [InlineData("2 %", true)]
     [InlineData("5 %", false)]
     public void A_meter_less_than_four_times_as_good_as_the_tolerance_is_warned_of(string tolerance, bool isWarned) =>
-        Assert.Equal(isWarned, Worked.Proof($"nominal: 5 V, tolerance: {tolerance}", "voltage: 5.00 V, instrument: meter-1").Remarks.Any(remark => remark.Text.StartsWith("warning: test uncertainty ratio 1.92 to 1", StringComparison.Ordinal)));
+        Assert.Equal(
+            isWarned,
+            Worked
+                .Proof($"nominal: 5 V, tolerance: {tolerance}", "voltage: 5.00 V, instrument: meter-1")
+                .Remarks.Any(remark => remark.Text.StartsWith("warning: test uncertainty ratio 1.92 to 1", StringComparison.Ordinal))
+        );
 
     // U of the specification 2.956 µF as at this value without a certificate; 1 % of 412 µF = 4.12 µF; root of the squares 5.071 µF. JCGM 100:2008 5.1.2, from memory.
     [Fact]
     public void The_uncertainty_of_the_calibration_adds_as_the_root_of_squares()
     {
-        var verdict = Worked.Verdict("kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %", "circuit: out, frequency: 120 Hz, instrument: bridge-3, capacitance: 412.0 µF");
+        var verdict = Worked.Verdict(
+            "kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %",
+            "circuit: out, frequency: 120 Hz, instrument: bridge-3, capacitance: 412.0 µF"
+        );
         Assert.Equal(5.071e-6, (double)verdict.Uncertainty!.Value.Value, 0.001e-6);
     }
 }

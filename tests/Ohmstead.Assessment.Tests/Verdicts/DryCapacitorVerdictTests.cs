@@ -8,7 +8,8 @@ namespace Ohmstead.Assessment.Tests.Verdicts;
 public sealed class DryCapacitorVerdictTests
 {
     private const string X2 = "kind: suppression capacitor, safety_class: X2, capacitance: 100 nF, tolerance: 20 %, rated_voltage: 250 V";
-    private const string Y2 = "kind: suppression capacitor, safety_class: Y2, capacitance: 2.2 nF, tolerance: 20 %, rated_voltage: 250 V, form: disc";
+    private const string Y2 =
+        "kind: suppression capacitor, safety_class: Y2, capacitance: 2.2 nF, tolerance: 20 %, rated_voltage: 250 V, form: disc";
 
     // SV01, SV02, SV03. Film 100 GΩ new, half at the end of life (TDK); a ceramic disc 6 and 3 GΩ (WKO, Vishay VY2). Under 1 GΩ is out by all that was read, and between
     // them the standard's floor of old parts was not read: 15 and 7.5 GΩ decide nothing. 10 kΩ is out by all of them,
@@ -36,8 +37,11 @@ public sealed class DryCapacitorVerdictTests
     [InlineData(X2, "leakage: 5.1 nA, after: 1 min, at_voltage: 250 V", VerdictOutcome.Undecided)]
     [InlineData(X2, "leakage: 250 nA, after: 1 min, at_voltage: 250 V", VerdictOutcome.Undecided)]
     [InlineData(X2, "leakage: 251 nA, after: 1 min, at_voltage: 250 V", VerdictOutcome.Outside)]
-    public void A_capacitor_on_the_mains_has_an_insulation_to_keep_whichever_way_it_is_read(string part, string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict(part, "circuit: out, " + reading).Outcome);
+    public void A_capacitor_on_the_mains_has_an_insulation_to_keep_whichever_way_it_is_read(
+        string part,
+        string reading,
+        VerdictOutcome outcome
+    ) => Assert.Equal(outcome, Worked.Verdict(part, "circuit: out, " + reading).Outcome);
 
     // What the minute explains: absorption as 1/t, so a sixtieth after a second, 16.7 MΩ of 1 GΩ. What the voltage does: 100 V at least (R.41 sheet).
     [Theory]
@@ -60,8 +64,15 @@ public sealed class DryCapacitorVerdictTests
     [InlineData("0 °C", "107.8 GΩ", VerdictOutcome.Inside)]
     [InlineData("0 °C", "107.7 GΩ", VerdictOutcome.Undecided)]
     [InlineData("0 °C", "0.99 GΩ", VerdictOutcome.Outside)]
-    public void Insulation_read_warm_or_cold_is_held_back_on_the_side_that_the_warmth_explains(string temperature, string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict(X2, $"circuit: out, temperature: {temperature}, insulation: {reading}, after: 1 min, at_voltage: 500 V").Outcome);
+    public void Insulation_read_warm_or_cold_is_held_back_on_the_side_that_the_warmth_explains(
+        string temperature,
+        string reading,
+        VerdictOutcome outcome
+    ) =>
+        Assert.Equal(
+            outcome,
+            Worked.Verdict(X2, $"circuit: out, temperature: {temperature}, insulation: {reading}, after: 1 min, at_voltage: 500 V").Outcome
+        );
 
     // Loss: 0.010 + 0.008 where the film is not written, and above it nothing, for paper has no source at hand; a disc 0.05 (TDK; Vishay VY2). A polypropylene X2
     // 0.003 + 0.008.
@@ -90,14 +101,29 @@ public sealed class DryCapacitorVerdictTests
     [InlineData("72 nF", VerdictOutcome.ProvesNothing)]
     [InlineData("71.9 nF", VerdictOutcome.Outside)]
     [InlineData("132.1 nF", VerdictOutcome.Outside)]
-    public void Without_a_tolerance_it_fails_by_the_widest_that_is_sold_and_what_its_life_takes_and_passes_by_none(string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict("kind: suppression capacitor, safety_class: X2, capacitance: 100 nF", $"circuit: out, frequency: 1 kHz, capacitance: {reading}").Outcome);
+    public void Without_a_tolerance_it_fails_by_the_widest_that_is_sold_and_what_its_life_takes_and_passes_by_none(
+        string reading,
+        VerdictOutcome outcome
+    ) =>
+        Assert.Equal(
+            outcome,
+            Worked
+                .Verdict(
+                    "kind: suppression capacitor, safety_class: X2, capacitance: 100 nF",
+                    $"circuit: out, frequency: 1 kHz, capacitance: {reading}"
+                )
+                .Outcome
+        );
 
     // SV09, SV10, SV12. Class 1: 100 GΩ or 1000 s, half when worn; 22 pF 0.002073 at 1 MHz. Class 2 disc: 10 GΩ new, 3 GΩ worn.
     [Theory]
     [InlineData("kind: ceramic class 1, capacitance: 1 nF", "insulation: 50 GΩ, after: 1 min, at_voltage: 500 V", VerdictOutcome.Inside)]
     [InlineData("kind: ceramic class 1, capacitance: 1 nF", "insulation: 49 GΩ, after: 1 min, at_voltage: 500 V", VerdictOutcome.Outside)]
-    [InlineData("kind: ceramic class 1, capacitance: 100 nF", "state: new, insulation: 10 GΩ, after: 1 min, at_voltage: 100 V", VerdictOutcome.Inside)]
+    [InlineData(
+        "kind: ceramic class 1, capacitance: 100 nF",
+        "state: new, insulation: 10 GΩ, after: 1 min, at_voltage: 100 V",
+        VerdictOutcome.Inside
+    )]
     [InlineData("kind: ceramic class 1, capacitance: 1 µF", "insulation: 0.5 GΩ, after: 1 min, at_voltage: 100 V", VerdictOutcome.Inside)]
     [InlineData("kind: ceramic class 1, capacitance: 22 pF", "frequency: 1 MHz, loss_factor: 0.00207", VerdictOutcome.Inside)]
     [InlineData("kind: ceramic class 1, capacitance: 22 pF", "frequency: 1 MHz, loss_factor: 0.00208", VerdictOutcome.Outside)]
@@ -134,5 +160,8 @@ public sealed class DryCapacitorVerdictTests
     // tan delta is 0.0005 of polystyrene (from memory): a limit that a new part and a worn one share.
     [Fact]
     public void A_film_has_one_loss_for_new_and_worn() =>
-        Assert.Equal(LimitKind.Delivery, Worked.Verdict("kind: polystyrene film, capacitance: 1 nF", "circuit: out, frequency: 1 kHz, loss_factor: 0.0004").Limit!.Kind);
+        Assert.Equal(
+            LimitKind.Delivery,
+            Worked.Verdict("kind: polystyrene film, capacitance: 1 nF", "circuit: out, frequency: 1 kHz, loss_factor: 0.0004").Limit!.Kind
+        );
 }

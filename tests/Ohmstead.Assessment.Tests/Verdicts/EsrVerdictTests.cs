@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Tests.Verdicts;
 
 public sealed class EsrVerdictTests
 {
-    private const string OwnLimit = "kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V, esr_limit: 0.45 Ω, esr_frequency: 100 kHz";
+    private const string OwnLimit =
+        "kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V, esr_limit: 0.45 Ω, esr_frequency: 100 kHz";
     private const string ByLoss = "kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, loss_factor_limit: 0.16";
 
     // The limit is what the record says: common practice.
@@ -65,7 +66,15 @@ public sealed class EsrVerdictTests
     [InlineData("\"> 1.9 Ω\"", VerdictOutcome.Outside)]
     [InlineData("≥ 1.9 Ω", VerdictOutcome.Outside)]
     public void An_ESR_without_a_frequency_proves_what_every_frequency_proves(string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict("kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V", $"circuit: out, esr: {reading}").Outcome);
+        Assert.Equal(
+            outcome,
+            Worked
+                .Verdict(
+                    "kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V",
+                    $"circuit: out, esr: {reading}"
+                )
+                .Outcome
+        );
 
     // A limit that names no frequency holds at 120 Hz or at 100 kHz: 0.45 Ω may read 0.45 x 100 000 / 50 = 900 Ω or 0.45 x 120 / 100 000 = 0.54 mΩ.
     [Theory]
@@ -97,13 +106,28 @@ public sealed class EsrVerdictTests
     [InlineData("50 Hz", "1.897 Ω", VerdictOutcome.Outside)]
     [InlineData("120 Hz", "0.790 Ω", VerdictOutcome.Inside)]
     [InlineData("120 Hz", "0.791 Ω", VerdictOutcome.Outside)]
-    public void An_ESR_at_another_frequency_proves_what_both_parts_of_the_loss_would_allow(string frequency, string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict("kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V", $"circuit: out, frequency: {frequency}, esr: {reading}").Outcome);
+    public void An_ESR_at_another_frequency_proves_what_both_parts_of_the_loss_would_allow(
+        string frequency,
+        string reading,
+        VerdictOutcome outcome
+    ) =>
+        Assert.Equal(
+            outcome,
+            Worked
+                .Verdict(
+                    "kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V",
+                    $"circuit: out, frequency: {frequency}, esr: {reading}"
+                )
+                .Outcome
+        );
 
     [Fact]
     public void Why_such_an_ESR_does_not_decide_is_told_with_the_figures()
     {
-        var verdict = Worked.Verdict("kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V", "circuit: out, frequency: 1 kHz, esr: 0.3 Ω");
+        var verdict = Worked.Verdict(
+            "kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V",
+            "circuit: out, frequency: 1 kHz, esr: 0.3 Ω"
+        );
         Assert.Contains("it was read at 1 kHz and the limit holds at 120 Hz", verdict.Why, StringComparison.Ordinal);
         Assert.Contains("x 120 Hz / 1000 Hz = 94.8", verdict.Why, StringComparison.Ordinal);
     }
@@ -126,10 +150,20 @@ public sealed class EsrVerdictTests
     [InlineData("1 kHz", "0.44 Ω", VerdictOutcome.ProvesNothing)]
     [InlineData("100 kHz", "0.44 Ω", VerdictOutcome.ProvesNothing)]
     [InlineData("100 kHz", "0.46 Ω", VerdictOutcome.Outside)]
-    public void A_written_limit_without_a_frequency_decides_what_holds_at_120_hertz_and_at_100_kilohertz_alike(string frequency, string reading, VerdictOutcome outcome) =>
+    public void A_written_limit_without_a_frequency_decides_what_holds_at_120_hertz_and_at_100_kilohertz_alike(
+        string frequency,
+        string reading,
+        VerdictOutcome outcome
+    ) =>
         Assert.Equal(
             outcome,
-            Worked.Verdict("kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V, esr_limit: 0.45 Ω", $"circuit: out, frequency: {frequency}, esr: {reading}").Outcome);
+            Worked
+                .Verdict(
+                    "kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V, esr_limit: 0.45 Ω",
+                    $"circuit: out, frequency: {frequency}, esr: {reading}"
+                )
+                .Outcome
+        );
 
     // A regulator needs 50 milliohm at least at 100 kHz: 60 at 120 Hz may be 0.072 milliohm of it.
     [Theory]
@@ -138,7 +172,10 @@ public sealed class EsrVerdictTests
     [InlineData("120 Hz", "60 mΩ", VerdictOutcome.Undecided)]
     [InlineData("120 Hz", "49 mΩ", VerdictOutcome.Outside)]
     public void The_least_ESR_that_a_place_needs_holds_at_the_same_frequency(string frequency, string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict(OwnLimit + ", esr_low: 50 mΩ", $"circuit: out, frequency: {frequency}, esr: {reading}").Outcome);
+        Assert.Equal(
+            outcome,
+            Worked.Verdict(OwnLimit + ", esr_low: 50 mΩ", $"circuit: out, frequency: {frequency}, esr: {reading}").Outcome
+        );
 
     // 0.010 at 1 kHz on 1 µF: 0.010 / (2 pi 1 kHz 1 µF) = 1.5915 ohm (WIMA), for a worn film no more than for a new one. At 10 kHz inside to 0.159 ohm, which is 0.010.
     [Theory]
@@ -153,7 +190,10 @@ public sealed class EsrVerdictTests
     [InlineData("frequency: 10 kHz, loss_factor: 0.0314", VerdictOutcome.Undecided)]
     [InlineData("frequency: 10 kHz, loss_factor: 0.1001", VerdictOutcome.Outside)]
     public void Film_has_one_rule_for_ESR_and_for_its_loss_and_no_factor_for_wear(string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict("kind: polyester film, capacitance: 1 µF, rated_voltage: 100 V", "circuit: out, " + reading).Outcome);
+        Assert.Equal(
+            outcome,
+            Worked.Verdict("kind: polyester film, capacitance: 1 µF, rated_voltage: 100 V", "circuit: out, " + reading).Outcome
+        );
 
     // A shorted part has none: common practice.
     [Fact]

@@ -7,15 +7,18 @@ namespace Ohmstead.Assessment.Tests.Verdicts;
 public sealed class InCircuitVerdictTests
 {
     private const string Resistor = "kind: carbon film resistor, resistance: 4.7 kΩ, tolerance: 5 %";
-    private const string Capacitor = "kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V, esr_limit: 0.45 Ω, esr_frequency: 100 kHz";
+    private const string Capacitor =
+        "kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V, esr_limit: 0.45 Ω, esr_frequency: 100 kHz";
 
     // 4.7 x 1.05 = 4.935 kΩ, 4.7 x 0.95 = 4.465 kΩ.
     [Theory]
     [InlineData("4.94 kΩ", VerdictOutcome.Outside)]
     [InlineData("4.70 kΩ", VerdictOutcome.ProvesNothing)]
     [InlineData("3.10 kΩ", VerdictOutcome.ProvesNothing)]
-    public void A_resistor_that_reads_too_high_in_circuit_has_failed_and_any_other_reading_proves_nothing(string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict(Resistor, $"circuit: in, resistance: {reading}").Outcome);
+    public void A_resistor_that_reads_too_high_in_circuit_has_failed_and_any_other_reading_proves_nothing(
+        string reading,
+        VerdictOutcome outcome
+    ) => Assert.Equal(outcome, Worked.Verdict(Resistor, $"circuit: in, resistance: {reading}").Outcome);
 
     [Theory]
     [InlineData("301 µF", "suspect")]
@@ -49,13 +52,24 @@ public sealed class InCircuitVerdictTests
     [InlineData("frequency: 100 kHz, esr: 0.80 Ω", VerdictOutcome.Outside)]
     [InlineData("frequency: 100 kHz, esr: 0.78 Ω", VerdictOutcome.ProvesNothing)]
     public void A_high_ESR_in_circuit_has_failed_only_beyond_what_a_resistance_beside_it_makes(string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict("kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V", "circuit: in, " + reading).Outcome);
+        Assert.Equal(
+            outcome,
+            Worked
+                .Verdict(
+                    "kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V",
+                    "circuit: in, " + reading
+                )
+                .Outcome
+        );
 
     // SV19. 1 µF with a limit of 133 ohm at 120 Hz and 10 kΩ beside it reads 297.48 ohm: what explains it is told.
     [Fact]
     public void The_resistance_that_explains_a_high_ESR_is_told()
     {
-        var verdict = Worked.Verdict("kind: aluminium electrolytic, capacitance: 1 µF, tolerance: -0/+50 %, rated_voltage: 50 V, esr_limit: 133 Ω, esr_frequency: 120 Hz", "circuit: in, frequency: 120 Hz, esr: 297.48 Ω");
+        var verdict = Worked.Verdict(
+            "kind: aluminium electrolytic, capacitance: 1 µF, tolerance: -0/+50 %, rated_voltage: 50 V, esr_limit: 133 Ω, esr_frequency: 120 Hz",
+            "circuit: in, frequency: 120 Hz, esr: 297.48 Ω"
+        );
         Assert.Equal(VerdictOutcome.ProvesNothing, verdict.Outcome);
         Assert.Contains("10.0 kΩ beside it does that", verdict.Why, StringComparison.Ordinal);
     }
@@ -66,7 +80,10 @@ public sealed class InCircuitVerdictTests
     [InlineData("0.0005", "inside its limits")]
     public void A_dissipation_factor_read_in_circuit_proves_nothing(string reading, string why)
     {
-        var verdict = Worked.Verdict("kind: polypropylene film, capacitance: 100 nF, tolerance: -0/+20 %, rated_voltage: 250 V", $"circuit: in, frequency: 1 kHz, loss_factor: {reading}");
+        var verdict = Worked.Verdict(
+            "kind: polypropylene film, capacitance: 100 nF, tolerance: -0/+20 %, rated_voltage: 250 V",
+            $"circuit: in, frequency: 1 kHz, loss_factor: {reading}"
+        );
         Assert.Equal(VerdictOutcome.ProvesNothing, verdict.Outcome);
         Assert.Contains(why, verdict.Why, StringComparison.Ordinal);
     }
@@ -78,7 +95,10 @@ public sealed class InCircuitVerdictTests
     [InlineData("7 mH")]
     public void An_inductance_read_in_circuit_proves_nothing(string reading)
     {
-        var verdict = Worked.Verdict("kind: inductor, inductance: 10 mH, tolerance: 10 %", $"circuit: in, frequency: 1 kHz, inductance: {reading}");
+        var verdict = Worked.Verdict(
+            "kind: inductor, inductance: 10 mH, tolerance: 10 %",
+            $"circuit: in, frequency: 1 kHz, inductance: {reading}"
+        );
         Assert.Equal(VerdictOutcome.ProvesNothing, verdict.Outcome);
     }
 
@@ -98,6 +118,9 @@ public sealed class InCircuitVerdictTests
     [InlineData(Capacitor, "frequency: 100 kHz, esr: 1.9 Ω", VerdictOutcome.Outside)]
     [InlineData(Capacitor, "leakage: 2 µA, after: 2 min, at_voltage: 25 V", VerdictOutcome.Inside)]
     [InlineData(Capacitor, "leakage: 2 mA, after: 2 min, at_voltage: 25 V", VerdictOutcome.Undecided)]
-    public void A_reading_that_does_not_say_where_the_part_was_may_have_been_in_circuit(string part, string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict(part, reading).Outcome);
+    public void A_reading_that_does_not_say_where_the_part_was_may_have_been_in_circuit(
+        string part,
+        string reading,
+        VerdictOutcome outcome
+    ) => Assert.Equal(outcome, Worked.Verdict(part, reading).Outcome);
 }

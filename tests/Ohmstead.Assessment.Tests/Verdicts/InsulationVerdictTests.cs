@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Tests.Verdicts;
 public sealed class InsulationVerdictTests
 {
     private const string Film = "kind: polyester film, capacitance: 1 µF, rated_voltage: 100 V";
-    private const string Coupling = "kind: paper, role: coupling, capacitance: 100 nF, rated_voltage: 400 V, working_voltage: 240 V, leakage_limit: 0.5 µA";
+    private const string Coupling =
+        "kind: paper, role: coupling, capacitance: 100 nF, rated_voltage: 400 V, working_voltage: 240 V, leakage_limit: 0.5 µA";
 
     // 10 000 s / 1 µF = 10 GΩ new; half of it worn.
     [Theory]
@@ -45,5 +46,10 @@ public sealed class InsulationVerdictTests
 
     [Fact]
     public void An_electrolytic_has_no_limit_of_insulation() =>
-        Assert.Equal(VerdictOutcome.NoLimit, Worked.Verdict("kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V", "circuit: out, insulation: 1 MΩ").Outcome);
+        Assert.Equal(
+            VerdictOutcome.NoLimit,
+            Worked
+                .Verdict("kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V", "circuit: out, insulation: 1 MΩ")
+                .Outcome
+        );
 }

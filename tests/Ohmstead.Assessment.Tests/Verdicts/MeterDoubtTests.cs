@@ -26,12 +26,19 @@ public sealed class MeterDoubtTests
     [InlineData(Reservoir, "capacitance: 1700 µF", VerdictOutcome.Undecided)]
     [InlineData(Reservoir, "capacitance: 900 µF", VerdictOutcome.Outside)]
     [InlineData(Filter, "esr: 30 Ω", VerdictOutcome.Outside)]
-    public void Beyond_its_range_a_meter_proves_only_that_a_part_is_past_a_limit_within_it(string part, string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Read(part, reading, "2015-06-01").Outcome);
+    public void Beyond_its_range_a_meter_proves_only_that_a_part_is_past_a_limit_within_it(
+        string part,
+        string reading,
+        VerdictOutcome outcome
+    ) => Assert.Equal(outcome, Read(part, reading, "2015-06-01").Outcome);
 
     [Fact]
     public void Why_is_told() =>
-        Assert.Contains("bridge-2 is good for capacitance up to 1000 µF, and this lies beyond", Read(Reservoir, "capacitance: 2200 µF", "2015-06-01").Why, StringComparison.Ordinal);
+        Assert.Contains(
+            "bridge-2 is good for capacitance up to 1000 µF, and this lies beyond",
+            Read(Reservoir, "capacitance: 2200 µF", "2015-06-01").Why,
+            StringComparison.Ordinal
+        );
 
     // Calibrated on 2015-03-02 for 12 months: half a year over it is warned of, more than another twelve months over it does not vouch. U of 470 µF is 2 x 2.85 / sqrt(3) = 3.29 µF.
     [Theory]
@@ -40,8 +47,11 @@ public sealed class MeterDoubtTests
     [InlineData("2017-03-04", "470 µF", VerdictOutcome.Undecided)]
     [InlineData("2017-03-04", "360 µF", VerdictOutcome.Undecided)]
     [InlineData("2017-03-04", "47 µF", VerdictOutcome.Outside)]
-    public void Long_after_its_calibration_a_meter_decides_only_what_no_drift_explains(string day, string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Read(Filter, $"capacitance: {reading}", day).Outcome);
+    public void Long_after_its_calibration_a_meter_decides_only_what_no_drift_explains(
+        string day,
+        string reading,
+        VerdictOutcome outcome
+    ) => Assert.Equal(outcome, Read(Filter, $"capacitance: {reading}", day).Outcome);
 
     // What one meter may be trusted with on one day says nothing of another day, nor of another meter.
     [Fact]
@@ -74,8 +84,7 @@ public sealed class MeterDoubtTests
                   - { measures: capacitance, error: 0.5 %, digits: 5, step: 0.1 µF, up_to: 1000 µF }
 
             """;
-        var collection = new SmallCollection(
-        [
+        var collection = new SmallCollection([
             new("markdown", "boards/SP-0001.md", 0, Board),
             new("yaml", "instruments.yaml", 0, Meters + Newer),
             new("yaml", "collection.yaml", 0, "collection: Saltmarsh Point weather collection\ndecision: guarded\n"),
@@ -83,7 +92,8 @@ public sealed class MeterDoubtTests
         Assert.Empty(collection.ReadingFindings.Select(finding => finding.Message));
         Assert.Equal(
             [VerdictOutcome.Inside, VerdictOutcome.Undecided, VerdictOutcome.Inside],
-            Assert.Single(collection.Boards).Readings.Select(reading => Assert.Single(reading.Verdicts).Outcome));
+            Assert.Single(collection.Boards).Readings.Select(reading => Assert.Single(reading.Verdicts).Outcome)
+        );
     }
 
     // Under the simple rule the value alone decides; that the meter does not vouch is told beside it.
@@ -97,9 +107,13 @@ public sealed class MeterDoubtTests
 
     private static Verdict Read(string part, string reading, string day, string rule = "guarded")
     {
-        var collection = new SmallCollection(
-        [
-            new("markdown", "boards/SP-0001.md", 0, $"---\nboard: SP-0001\ntitle: Tide-gauge logger\nparts:\n  - {{ ref: C1, {part} }}\nbench:\n  - date: {day}\n    readings:\n      - {{ part: C1, circuit: out, frequency: 120 Hz, instrument: bridge-2, {reading} }}\n---\n"),
+        var collection = new SmallCollection([
+            new(
+                "markdown",
+                "boards/SP-0001.md",
+                0,
+                $"---\nboard: SP-0001\ntitle: Tide-gauge logger\nparts:\n  - {{ ref: C1, {part} }}\nbench:\n  - date: {day}\n    readings:\n      - {{ part: C1, circuit: out, frequency: 120 Hz, instrument: bridge-2, {reading} }}\n---\n"
+            ),
             new("yaml", "instruments.yaml", 0, Meters + "\n"),
             new("yaml", "collection.yaml", 0, $"collection: Saltmarsh Point weather collection\ndecision: {rule}\n"),
         ]);

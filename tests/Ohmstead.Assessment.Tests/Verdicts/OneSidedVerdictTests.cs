@@ -70,7 +70,10 @@ public sealed class OneSidedVerdictTests
         var unknown = Worked.Verdict(Film, taken);
         Assert.Equal(VerdictOutcome.Undecided, unknown.Outcome);
         Assert.Contains("the end of the range", unknown.Why.Text, StringComparison.Ordinal);
-        Assert.Equal(VerdictOutcome.Undecided, Worked.Verdict("kind: polyester film, capacitance: 100 nF, leakage_limit: 1 nA", taken + ", instrument: ohms-1").Outcome);
+        Assert.Equal(
+            VerdictOutcome.Undecided,
+            Worked.Verdict("kind: polyester film, capacitance: 100 nF, leakage_limit: 1 nA", taken + ", instrument: ohms-1").Outcome
+        );
     }
 
     // The largest range of the meter ends at 20 MΩ.
@@ -79,7 +82,15 @@ public sealed class OneSidedVerdictTests
     {
         Assert.Equal(VerdictOutcome.Outside, Worked.Verdict(Resistor, "circuit: out, instrument: ohms-1, resistance: over range").Outcome);
         Assert.Equal(VerdictOutcome.Undecided, Worked.Verdict(Resistor, "circuit: out, resistance: over range").Outcome);
-        Assert.Equal(VerdictOutcome.Undecided, Worked.Verdict("kind: carbon film resistor, resistance: 22 MΩ, tolerance: 5 %", "circuit: out, instrument: ohms-1, resistance: over range").Outcome);
+        Assert.Equal(
+            VerdictOutcome.Undecided,
+            Worked
+                .Verdict(
+                    "kind: carbon film resistor, resistance: 22 MΩ, tolerance: 5 %",
+                    "circuit: out, instrument: ohms-1, resistance: over range"
+                )
+                .Outcome
+        );
     }
 
     [Theory]
@@ -134,7 +145,10 @@ public sealed class OneSidedVerdictTests
     // Its range ends at 20 GΩ: whatever it shows beyond is no measurement.
     [Fact]
     public void A_bound_of_a_meter_beyond_its_range_does_not_decide() =>
-        Assert.Equal(VerdictOutcome.Undecided, Worked.Verdict(Film, "circuit: out, instrument: ohms-1, at_voltage: 100 V, after: 1 min, insulation: \"> 50 GΩ\"").Outcome);
+        Assert.Equal(
+            VerdictOutcome.Undecided,
+            Worked.Verdict(Film, "circuit: out, instrument: ohms-1, at_voltage: 100 V, after: 1 min, insulation: \"> 50 GΩ\"").Outcome
+        );
 
     [Theory]
     [InlineData("kind: carbon film resistor, resistance: 10 MΩ, tolerance: 5 %", "resistance: open")]
@@ -158,10 +172,12 @@ public sealed class OneSidedVerdictTests
     [InlineData(Electrolytic, "loss_factor: open")]
     [InlineData("kind: cell", "voltage: open")]
     [InlineData("kind: transistor", "gain: short")]
-    public void A_word_that_says_nothing_of_a_quantity_proves_nothing(string part, string read) => Assert.Equal(VerdictOutcome.ProvesNothing, Worked.Verdict(part, read).Outcome);
+    public void A_word_that_says_nothing_of_a_quantity_proves_nothing(string part, string read) =>
+        Assert.Equal(VerdictOutcome.ProvesNothing, Worked.Verdict(part, read).Outcome);
 
     [Fact]
-    public void Where_no_limit_is_known_a_bound_has_none() => Assert.Equal(VerdictOutcome.NoLimit, Worked.Verdict("kind: switch", "resistance: < 0.1 Ω").Outcome);
+    public void Where_no_limit_is_known_a_bound_has_none() =>
+        Assert.Equal(VerdictOutcome.NoLimit, Worked.Verdict("kind: switch", "resistance: < 0.1 Ω").Outcome);
 
     // In circuit nothing can raise a resistance, anything can lower it.
     [Theory]
@@ -174,7 +190,8 @@ public sealed class OneSidedVerdictTests
     [InlineData("ripple: < 10 mV", VerdictOutcome.Inside)]
     [InlineData("ripple: < 11 mV", VerdictOutcome.Undecided)]
     [InlineData("ripple: \"> 10 mV\"", VerdictOutcome.Outside)]
-    public void A_proof_may_be_one_sided(string read, VerdictOutcome expected) => Assert.Equal(expected, Worked.Proof("nominal: 15 V, tolerance: 5 %, ripple_limit: 10 mV", read).Outcome);
+    public void A_proof_may_be_one_sided(string read, VerdictOutcome expected) =>
+        Assert.Equal(expected, Worked.Proof("nominal: 15 V, tolerance: 5 %, ripple_limit: 10 mV", read).Outcome);
 
     [Fact]
     public void Other_limits_that_a_bound_does_not_decide_are_left_out()

@@ -19,7 +19,10 @@ public sealed class OtherPartVerdictTests
         var verdict = Worked.Verdict($"kind: {kind}, resistance: 100 kΩ", $"circuit: out, resistance: {inside}");
         Assert.Equal((VerdictOutcome.Inside, LimitKind.EndOfLife), (verdict.Outcome, verdict.Limit!.Kind));
         Assert.Contains("the type's usual limit", verdict.Limit.Origin, StringComparison.Ordinal);
-        Assert.Equal(VerdictOutcome.Outside, Worked.Verdict($"kind: {kind}, resistance: 100 kΩ", $"circuit: out, resistance: {outside}").Outcome);
+        Assert.Equal(
+            VerdictOutcome.Outside,
+            Worked.Verdict($"kind: {kind}, resistance: 100 kΩ", $"circuit: out, resistance: {outside}").Outcome
+        );
     }
 
     // 100 kohm ±5 % to 105 kohm; with 2 % of ageing to 107 kohm: common practice.
@@ -39,11 +42,14 @@ public sealed class OtherPartVerdictTests
     [InlineData("kind: transistor", "gain: 96")]
     [InlineData("kind: cell", "voltage: 3.0 V")]
     [InlineData("kind: zener diode, type: WX-Z91", "voltage: 9.1 V")]
-    public void Where_nothing_is_usual_there_is_no_limit(string part, string reading) => Assert.Equal(VerdictOutcome.NoLimit, Worked.Verdict(part, reading).Outcome);
+    public void Where_nothing_is_usual_there_is_no_limit(string part, string reading) =>
+        Assert.Equal(VerdictOutcome.NoLimit, Worked.Verdict(part, reading).Outcome);
 
     [Fact]
     public void A_whole_fuse_is_told_to_prove_nothing_about_its_current() =>
-        Assert.Contains(Worked.Verdict("kind: fuse, current: 250 mA", "resistance: 2.1 Ω").Remarks, remark => remark.Text.Contains("a whole fuse is no evidence", StringComparison.Ordinal));
+        Assert.Contains(Worked.Verdict("kind: fuse, current: 250 mA", "resistance: 2.1 Ω").Remarks, remark =>
+            remark.Text.Contains("a whole fuse is no evidence", StringComparison.Ordinal)
+        );
 
     // 550 ohm ±10 % to 605 ohm as marked; 48 ohm ±20 % to 57.6 ohm and 10 H ±20 % down to 8 H as usual: common practice.
     [Theory]
@@ -51,7 +57,12 @@ public sealed class OtherPartVerdictTests
     [InlineData("kind: motor, resistance: 48 Ω", "resistance: 57.6 Ω", "resistance: 57.7 Ω", LimitKind.EndOfLife)]
     [InlineData("kind: transformer, resistance: 48 Ω", "resistance: 57.6 Ω", "resistance: 57.7 Ω", LimitKind.EndOfLife)]
     [InlineData("kind: inductor, inductance: 10 H", "inductance: 8 H", "inductance: 7.9 H", LimitKind.EndOfLife)]
-    [InlineData("kind: inductor, inductance: 10 H, tolerance: 5 %, resistance: 100 Ω", "resistance: 120 Ω", "resistance: 121 Ω", LimitKind.EndOfLife)]
+    [InlineData(
+        "kind: inductor, inductance: 10 H, tolerance: 5 %, resistance: 100 Ω",
+        "resistance: 120 Ω",
+        "resistance: 121 Ω",
+        LimitKind.EndOfLife
+    )]
     public void A_winding_is_held_against_its_mark_or_what_is_usual(string part, string inside, string outside, LimitKind kind)
     {
         var verdict = Worked.Verdict(part, "circuit: out, " + inside);
@@ -64,8 +75,10 @@ public sealed class OtherPartVerdictTests
     [InlineData("32765 Hz", VerdictOutcome.Inside)]
     [InlineData("32764.7232 Hz", VerdictOutcome.Inside)]
     [InlineData("32764.7 Hz", VerdictOutcome.Outside)]
-    public void A_crystal_without_a_tolerance_is_good_for_a_logic_clock_to_a_hundred_parts_in_a_million(string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict("kind: crystal, frequency: 32.768 kHz", $"circuit: in, frequency: {reading}").Outcome);
+    public void A_crystal_without_a_tolerance_is_good_for_a_logic_clock_to_a_hundred_parts_in_a_million(
+        string reading,
+        VerdictOutcome outcome
+    ) => Assert.Equal(outcome, Worked.Verdict("kind: crystal, frequency: 32.768 kHz", $"circuit: in, frequency: {reading}").Outcome);
 
     // 0.5 to 0.8 V for silicon, 0.1 to 0.45 V for Schottky (testmultimeter.com 2021-11), 0.15 to 0.4 V for germanium: common practice.
     [Theory]
@@ -78,12 +91,18 @@ public sealed class OtherPartVerdictTests
     [InlineData("kind: diode", "0.62 V", VerdictOutcome.Inside)]
     [InlineData("kind: diode", "0.3 V", VerdictOutcome.ProvesNothing)]
     [InlineData("kind: diode", "1.9 V", VerdictOutcome.Outside)]
-    public void A_junction_is_judged_by_its_material_and_a_low_drop_of_an_unknown_one_proves_nothing(string part, string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict(part, $"circuit: out, forward_voltage: {reading}").Outcome);
+    public void A_junction_is_judged_by_its_material_and_a_low_drop_of_an_unknown_one_proves_nothing(
+        string part,
+        string reading,
+        VerdictOutcome outcome
+    ) => Assert.Equal(outcome, Worked.Verdict(part, $"circuit: out, forward_voltage: {reading}").Outcome);
 
     [Fact]
     public void A_low_drop_in_circuit_proves_nothing() =>
-        Assert.Equal(VerdictOutcome.ProvesNothing, Worked.Verdict("kind: diode, material: silicon", "circuit: in, forward_voltage: 0.3 V").Outcome);
+        Assert.Equal(
+            VerdictOutcome.ProvesNothing,
+            Worked.Verdict("kind: diode, material: silicon", "circuit: in, forward_voltage: 0.3 V").Outcome
+        );
 
     // C: ±5 %, 9.1 x 1.05 = 9.555 V; A after 1N47xx: ±5 %, 5.1 x 0.95 = 4.845 V: Pro Electron and JEDEC, from memory.
     [Theory]
@@ -125,5 +144,8 @@ public sealed class OtherPartVerdictTests
     [InlineData("100 µA", VerdictOutcome.Inside)]
     [InlineData("101 µA", VerdictOutcome.Outside)]
     public void Germanium_may_leak_ten_times_what_its_type_leaks(string leakage, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict("kind: germanium transistor, leakage_limit: 10 µA", $"circuit: out, leakage: {leakage}").Outcome);
+        Assert.Equal(
+            outcome,
+            Worked.Verdict("kind: germanium transistor, leakage_limit: 10 µA", $"circuit: out, leakage: {leakage}").Outcome
+        );
 }

@@ -24,7 +24,8 @@ public sealed class ProofVerdictTests
     [InlineData("4.74 V", VerdictOutcome.Outside)]
     [InlineData("5.25 V", VerdictOutcome.Inside)]
     [InlineData("5.26 V", VerdictOutcome.Outside)]
-    public void A_rail_exactly_on_its_limit_is_inside(string reading, VerdictOutcome outcome) => Assert.Equal(outcome, Worked.Proof(Rail, $"voltage: {reading}").Outcome);
+    public void A_rail_exactly_on_its_limit_is_inside(string reading, VerdictOutcome outcome) =>
+        Assert.Equal(outcome, Worked.Proof(Rail, $"voltage: {reading}").Outcome);
 
     [Theory]
     [InlineData("-14.25 V", VerdictOutcome.Inside)]
@@ -37,7 +38,8 @@ public sealed class ProofVerdictTests
     [Theory]
     [InlineData("10 mV", VerdictOutcome.Inside)]
     [InlineData("11 mV", VerdictOutcome.Outside)]
-    public void Ripple_is_held_against_its_own_limit(string reading, VerdictOutcome outcome) => Assert.Equal(outcome, Worked.Proof(Rail, $"ripple: {reading}").Outcome);
+    public void Ripple_is_held_against_its_own_limit(string reading, VerdictOutcome outcome) =>
+        Assert.Equal(outcome, Worked.Proof(Rail, $"ripple: {reading}").Outcome);
 
     [Theory]
     [InlineData("4", VerdictOutcome.Inside)]

@@ -22,9 +22,16 @@ public sealed class SyntheticPartTests
         var random = SeededRandom.For(1, 0, number);
         var parts = PartsList.Invent(random);
         var readings = parts.Select(part => PartReadings.AsFound(part, PartCondition.Sound, random)).OfType<object>();
-        var board = Worked.Board($"parts:\n{Lines("  ", parts.Select(part => part.Line))}bench:\n  - date: 2026-03-14\n    readings:\n{Lines("      ", readings)}");
+        var board = Worked.Board(
+            $"parts:\n{Lines("  ", parts.Select(part => part.Line))}bench:\n  - date: 2026-03-14\n    readings:\n{Lines("      ", readings)}"
+        );
         Assert.NotEmpty(board.Readings);
-        Assert.Empty(board.Readings.SelectMany(reading => reading.Verdicts).Where(verdict => verdict.Outcome == VerdictOutcome.Outside).Select(verdict => verdict.Why));
+        Assert.Empty(
+            board
+                .Readings.SelectMany(reading => reading.Verdicts)
+                .Where(verdict => verdict.Outcome == VerdictOutcome.Outside)
+                .Select(verdict => verdict.Why)
+        );
     }
 
     private static string Lines(string indent, IEnumerable<object> items) => string.Concat(items.Select(item => $"{indent}- {item}\n"));

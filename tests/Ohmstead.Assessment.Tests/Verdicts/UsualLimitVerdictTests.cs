@@ -32,7 +32,11 @@ public sealed class UsualLimitVerdictTests
 
     [Fact]
     public void Which_figures_it_keeps_is_told() =>
-        Assert.Contains("not the 7 MΩ of reinforced insulation", Worked.Verdict("kind: transformer", "circuit: out, insulation: 5 MΩ, at_voltage: 500 V").Why, StringComparison.Ordinal);
+        Assert.Contains(
+            "not the 7 MΩ of reinforced insulation",
+            Worked.Verdict("kind: transformer", "circuit: out, insulation: 5 MΩ, at_voltage: 500 V").Why,
+            StringComparison.Ordinal
+        );
 
     // 100 µF: a meter that has sent its current for a second shows 1 s / 100 µF = 10 kΩ of a sound part; 25 V / 25 µA = 1 MΩ is what its leakage allows.
     [Theory]
@@ -66,7 +70,9 @@ public sealed class UsualLimitVerdictTests
 
     [Fact]
     public void Beyond_seven_per_cent_a_heater_is_not_called_good() =>
-        Assert.Contains(Worked.Proof("rail: heater, nominal: 6.3 V", "voltage: 6.9 V").Remarks, remark => remark.Text.Contains("beyond 7 % (5.859 to 6.741 V)", StringComparison.Ordinal));
+        Assert.Contains(Worked.Proof("rail: heater, nominal: 6.3 V", "voltage: 6.9 V").Remarks, remark =>
+            remark.Text.Contains("beyond 7 % (5.859 to 6.741 V)", StringComparison.Ordinal)
+        );
 
     // SV30. Diode test of a meter: 1N5402 0.528 V, 1N5820 0.123 V (testmultimeter.com 2021-11), two junctions of a bridge 1.0 to 1.6 V.
     [Theory]
@@ -96,7 +102,9 @@ public sealed class UsualLimitVerdictTests
     [Fact]
     public void With_its_current_a_drop_is_held_against_the_edge_itself()
     {
-        var board = Worked.Board("parts:\n  - { ref: D1, kind: diode, material: silicon }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: D1, circuit: out, current: 1 mA, forward_voltage: 0.5 V }\n      - { part: D1, circuit: out, current: 1 mA, forward_voltage: 0.49 V }");
+        var board = Worked.Board(
+            "parts:\n  - { ref: D1, kind: diode, material: silicon }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: D1, circuit: out, current: 1 mA, forward_voltage: 0.5 V }\n      - { part: D1, circuit: out, current: 1 mA, forward_voltage: 0.49 V }"
+        );
         Assert.Equal([VerdictOutcome.Inside, VerdictOutcome.Outside], board.Readings.Select(reading => reading.Overall));
     }
 
@@ -107,12 +115,25 @@ public sealed class UsualLimitVerdictTests
     [InlineData("rated_voltage: 6 V", "75 µF", VerdictOutcome.Inside)]
     [InlineData("rated_voltage: 30 V", "89 µF", VerdictOutcome.Outside)]
     public void A_wet_tantalum_has_lost_too_much_by_its_rating(string rated, string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict($"kind: wet tantalum, capacitance: 100 µF, {rated}", $"circuit: out, frequency: 120 Hz, capacitance: {reading}").Outcome);
+        Assert.Equal(
+            outcome,
+            Worked
+                .Verdict($"kind: wet tantalum, capacitance: 100 µF, {rated}", $"circuit: out, frequency: 120 Hz, capacitance: {reading}")
+                .Outcome
+        );
 
     // 0.25 at 500 V (from memory) on 47 µF: 0.25 / (2 pi 120 Hz 47 µF) = 7.055 ohm, worn 14.11.
     [Theory]
     [InlineData("14.1 Ω", VerdictOutcome.Inside)]
     [InlineData("14.2 Ω", VerdictOutcome.Outside)]
     public void A_can_above_450_volt_has_an_ESR_to_keep(string reading, VerdictOutcome outcome) =>
-        Assert.Equal(outcome, Worked.Verdict("kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 500 V", $"circuit: out, frequency: 120 Hz, esr: {reading}").Outcome);
+        Assert.Equal(
+            outcome,
+            Worked
+                .Verdict(
+                    "kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 500 V",
+                    $"circuit: out, frequency: 120 Hz, esr: {reading}"
+                )
+                .Outcome
+        );
 }

@@ -16,7 +16,12 @@ public sealed record Command(string Program, params IReadOnlyList<string> Argume
     public ProcessCost Run()
     {
         using var process = new Process();
-        process.StartInfo = new ProcessStartInfo(Program, Arguments) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
+        process.StartInfo = new ProcessStartInfo(Program, Arguments)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            UseShellExecute = false,
+        };
         var lastLine = string.Empty;
         process.OutputDataReceived += (_, line) => lastLine = line.Data ?? lastLine;
         process.ErrorDataReceived += (_, line) => lastLine = line.Data ?? lastLine;
@@ -30,8 +35,7 @@ public sealed record Command(string Program, params IReadOnlyList<string> Argume
         {
             // A descendant that has ended takes its peak with it, so the largest seen is kept.
             peak = ProcFiles.PeakBytes(process.Id) is { } seen && !(peak >= seen) ? seen : peak;
-        }
-        while (!process.WaitForExit(Look));
+        } while (!process.WaitForExit(Look));
 
         var wall = Stopwatch.GetElapsedTime(start);
         process.WaitForExit();

@@ -20,7 +20,9 @@ public static class ProcFiles
         // The name of the program, in parentheses, may hold spaces: counting starts behind it, with the third field.
         var stat = File.ReadAllText("/proc/self/stat");
         var fields = stat[(stat.LastIndexOf(')') + 2)..].Split(' ');
-        var ticks = long.Parse(fields[ChildUserTime - 2], CultureInfo.InvariantCulture) + long.Parse(fields[ChildUserTime - 1], CultureInfo.InvariantCulture);
+        var ticks =
+            long.Parse(fields[ChildUserTime - 2], CultureInfo.InvariantCulture)
+            + long.Parse(fields[ChildUserTime - 1], CultureInfo.InvariantCulture);
         return TimeSpan.FromSeconds((double)ticks / TicksPerSecond);
     }
 
@@ -44,11 +46,16 @@ public static class ProcFiles
     private static long? Peak(int process)
     {
         var line = Array.Find(Lines(process, "status"), text => text.StartsWith("VmHWM:", StringComparison.Ordinal));
-        return line is null ? null : 1024 * long.Parse(line["VmHWM:".Length..].Replace("kB", string.Empty, StringComparison.Ordinal), CultureInfo.InvariantCulture);
+        return line is null
+            ? null
+            : 1024
+                * long.Parse(line["VmHWM:".Length..].Replace("kB", string.Empty, StringComparison.Ordinal), CultureInfo.InvariantCulture);
     }
 
     private static IEnumerable<int> Children(int process) =>
-        Lines(process, $"task/{process}/children").SelectMany(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Select(text => int.Parse(text, CultureInfo.InvariantCulture));
+        Lines(process, $"task/{process}/children")
+            .SelectMany(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            .Select(text => int.Parse(text, CultureInfo.InvariantCulture));
 
     private static string[] Lines(int process, string file)
     {

@@ -10,5 +10,8 @@ public sealed record ProcessCost(TimeSpan Wall, TimeSpan? Cpu, long? PeakBytes, 
 {
     /// <summary>The run with the median wall time, with the largest peak of all.</summary>
     public static ProcessCost Median(IReadOnlyList<ProcessCost> runs) =>
-        runs.OrderBy(run => run.Wall).ElementAt(runs.Count / 2) with { PeakBytes = runs.Max(run => run.PeakBytes) };
+        runs.OrderBy(run => run.Wall).ElementAt(runs.Count / 2) with
+        {
+            PeakBytes = runs.Max(run => run.PeakBytes),
+        };
 }

@@ -33,9 +33,14 @@ public sealed record Product(string Program, string Kind)
             folder,
             "--nologo",
             "-v",
-            "quiet").Run();
-        var program = ((string[])["Ohmstead", "ohmstead", "Ohmstead.exe", "ohmstead.exe"]).Select(name => Path.Combine(folder, name)).FirstOrDefault(File.Exists);
-        return cost.ExitCode == 0 && program is not null ? (new Product(program, PublishedKind.Words), null) : (null, $"the product could not be published: {cost.LastLine}");
+            "quiet"
+        ).Run();
+        var program = ((string[])["Ohmstead", "ohmstead", "Ohmstead.exe", "ohmstead.exe"])
+            .Select(name => Path.Combine(folder, name))
+            .FirstOrDefault(File.Exists);
+        return cost.ExitCode == 0 && program is not null
+            ? (new Product(program, PublishedKind.Words), null)
+            : (null, $"the product could not be published: {cost.LastLine}");
     }
 
     /// <summary>Judges a folder or one record.</summary>

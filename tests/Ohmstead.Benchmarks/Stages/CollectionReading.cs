@@ -31,12 +31,13 @@ public static class CollectionReading
         return true;
     }
 
-    private static IReadOnlyList<Finding> Bind(string path, NodeReading nodes) => path switch
-    {
-        "collection.yaml" => FileBinding.Collection(path, nodes).Findings,
-        "instruments.yaml" => FileBinding.Instruments(path, nodes).Findings,
-        "stock.yaml" => FileBinding.Stock(path, nodes).Findings,
-        _ when path.StartsWith("designs/", StringComparison.Ordinal) => FileBinding.Design(path, nodes).Findings,
-        _ => FileBinding.Board(path, nodes).Findings,
-    };
+    private static IReadOnlyList<Finding> Bind(string path, NodeReading nodes) =>
+        path switch
+        {
+            "collection.yaml" => FileBinding.Collection(path, nodes).Findings,
+            "instruments.yaml" => FileBinding.Instruments(path, nodes).Findings,
+            "stock.yaml" => FileBinding.Stock(path, nodes).Findings,
+            _ when path.StartsWith("designs/", StringComparison.Ordinal) => FileBinding.Design(path, nodes).Findings,
+            _ => FileBinding.Board(path, nodes).Findings,
+        };
 }

@@ -21,8 +21,14 @@ public sealed record Stage(string Name, Action<Sample> Run, bool IsPartOfNext = 
         [
             new("bytes to text", sample => sample.Source = SourceDecoder.Decode(sample.Path, sample.Bytes.Span).Source, IsPartOfNext: true),
             new("text to YAML events, the library alone", Events, IsPartOfNext: true),
-            new("bytes to nodes by the library (the two above included)", sample => sample.Nodes = library.Read(sample.Path, sample.Bytes, FileForm.Markdown, ReadingLimits.Usual), IsPartOfNext: true),
-            new("bytes to nodes, plain records without the library", sample => sample.Nodes = reader.Read(sample.Path, sample.Bytes, FileForm.Markdown, ReadingLimits.Usual)),
+            new(
+                "bytes to nodes by the library (the two above included)",
+                sample => sample.Nodes = library.Read(sample.Path, sample.Bytes, FileForm.Markdown, ReadingLimits.Usual),
+                IsPartOfNext: true
+            ),
+            new("bytes to nodes, plain records without the library", sample =>
+                sample.Nodes = reader.Read(sample.Path, sample.Bytes, FileForm.Markdown, ReadingLimits.Usual)
+            ),
             new("nodes to model", sample => sample.Board = FileBinding.Board(sample.Path, sample.Nodes!).File),
         ];
     }
@@ -36,8 +42,6 @@ public sealed record Stage(string Name, Action<Sample> Run, bool IsPartOfNext = 
 
         using var text = new StringReader(source.Text[front.Start..front.End]);
         var parser = new Parser(text);
-        while (parser.MoveNext())
-        {
-        }
+        while (parser.MoveNext()) { }
     }
 }

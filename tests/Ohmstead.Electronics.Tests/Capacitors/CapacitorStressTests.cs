@@ -81,7 +81,11 @@ public sealed class CapacitorStressTests
     [InlineData("250", "1000000", "0.015", 16.67e9)]
     [InlineData("350", "500000", "5", 34.5e6)]
     public void The_insulation_goes_with_the_shift_that_the_stage_bears(string across, string grid, string shift, double ohms) =>
-        Assert.Equal(ohms, (double)GridLeak.LeastInsulationOhms(Exact.Of(across), Exact.Of(grid), Exact.Of(shift)).Value.Value, ohms * 5e-4);
+        Assert.Equal(
+            ohms,
+            (double)GridLeak.LeastInsulationOhms(Exact.Of(across), Exact.Of(grid), Exact.Of(shift)).Value.Value,
+            ohms * 5e-4
+        );
 
     [Fact]
     public void A_multiplier_of_a_thousandth_is_a_slip() =>

@@ -32,8 +32,10 @@ public sealed class CeramicAgeingTests
     [Fact]
     public void A_ceramic_never_gains_by_waiting() =>
         Gen.Select(Gen.Double[0, 0.2], Gen.Double[1, 1e6], Gen.Double[1, 100])
-            .Sample((rate, hours, later) =>
-                CeramicAgeing.ShareLeft(rate, hours * later).Value.Value <= CeramicAgeing.ShareLeft(rate, hours).Value.Value);
+            .Sample(
+                (rate, hours, later) =>
+                    CeramicAgeing.ShareLeft(rate, hours * later).Value.Value <= CeramicAgeing.ShareLeft(rate, hours).Value.Value
+            );
 
     [Fact]
     public void Less_than_an_hour_after_the_iron_is_too_early_to_judge() =>

@@ -34,8 +34,9 @@ public sealed class EndOfLifeTests
 
     [Fact]
     public void A_slip_of_units_is_exceeded_and_nothing_worse() =>
-        Assert.True(EndOfLifeCriteria.RestorersDefault.Judge(decimal.MaxValue, decimal.MaxValue, null, decimal.MaxValue).All(w =>
-            w.Exceeded));
+        Assert.True(
+            EndOfLifeCriteria.RestorersDefault.Judge(decimal.MaxValue, decimal.MaxValue, null, decimal.MaxValue).All(w => w.Exceeded)
+        );
 
     // Vishay 28327: +15/-30 % up to 6.3 V.
     [Fact]

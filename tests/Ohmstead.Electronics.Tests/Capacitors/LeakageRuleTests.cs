@@ -24,19 +24,20 @@ public sealed class LeakageRuleTests
     public void A_large_long_life_can_follows_a_power_of_cv() =>
         Assert.Equal(1479.8, (double)LeakageRules.LargeLongLifeCan.LimitMicroAmperes(0.00047m, 400m).Value.Value, 0.1);
 
-    public static TheoryData<LeakageRule, string, string, double> WorkedRows => new()
-    {
-        { LeakageRules.GeneralLowVoltage, "0.001", "63", 630 },
-        { LeakageRules.GeneralLowVoltage, "0.0000047", "25", 3 },
-        { LeakageRules.GeneralHighVoltage, "0.00047", "400", 3785 },
-        { LeakageRules.ComputerGradeCan, "0.00047", "400", 1300.8 },
-        { LeakageRules.LongLife, "0.00047", "63", 181.7 },
-        { LeakageRules.GeneralFiveMinutes, "0.001", "16", 35 },
-        { LeakageRules.SolidTantalum, "0.000033", "10", 3.3 },
-        { LeakageRules.SolidTantalum, "0.0001", "10", 10 },
-        { LeakageRules.SolidTantalum, "0.00001", "16", 1.6 },
-        { LeakageRules.SolidTantalum, "0.0000001", "35", 0.5 },
-    };
+    public static TheoryData<LeakageRule, string, string, double> WorkedRows =>
+        new()
+        {
+            { LeakageRules.GeneralLowVoltage, "0.001", "63", 630 },
+            { LeakageRules.GeneralLowVoltage, "0.0000047", "25", 3 },
+            { LeakageRules.GeneralHighVoltage, "0.00047", "400", 3785 },
+            { LeakageRules.ComputerGradeCan, "0.00047", "400", 1300.8 },
+            { LeakageRules.LongLife, "0.00047", "63", 181.7 },
+            { LeakageRules.GeneralFiveMinutes, "0.001", "16", 35 },
+            { LeakageRules.SolidTantalum, "0.000033", "10", 3.3 },
+            { LeakageRules.SolidTantalum, "0.0001", "10", 10 },
+            { LeakageRules.SolidTantalum, "0.00001", "16", 1.6 },
+            { LeakageRules.SolidTantalum, "0.0000001", "35", 0.5 },
+        };
 
     // Each rule's own formula worked by hand calculator; the 33 µF 10 V tantalum of 3.3 µA is a published maker's example.
     [Theory]
@@ -56,18 +57,25 @@ public sealed class LeakageRuleTests
     public void A_rule_for_low_voltage_refuses_a_high_voltage_part() =>
         Assert.Equal(
             "the rule \"general purpose to 100 V\" holds for 0 to 100 V, the part is rated 350 V",
-            LeakageRules.GeneralLowVoltage.LimitMicroAmperes(0.00001m, 350m).Refusal);
+            LeakageRules.GeneralLowVoltage.LimitMicroAmperes(0.00001m, 350m).Refusal
+        );
 
     [Fact]
     public void A_larger_part_may_always_leak_at_least_as_much() =>
-        Gen.Select(Gen.Int[0, LeakageRules.All.Count - 1], Gen.Int[1, 100_000], Gen.Int[0, 100_000],
-            Gen.Int[0, 3].Select(i => new[] { 50m, 100m, 160m, 400m }[i]))
-            .Sample((index, nanoFarads, more, volts) =>
-            {
-                LeakageRule rule = LeakageRules.All[index];
-                bool known = rule.LimitMicroAmperes(nanoFarads / 1_000_000_000m, volts).Is(out Worked<decimal>? small, out _);
-                return !known || small!.Value <= rule.LimitMicroAmperes((nanoFarads + more) / 1_000_000_000m, volts).Value.Value;
-            });
+        Gen.Select(
+                Gen.Int[0, LeakageRules.All.Count - 1],
+                Gen.Int[1, 100_000],
+                Gen.Int[0, 100_000],
+                Gen.Int[0, 3].Select(i => new[] { 50m, 100m, 160m, 400m }[i])
+            )
+            .Sample(
+                (index, nanoFarads, more, volts) =>
+                {
+                    LeakageRule rule = LeakageRules.All[index];
+                    bool known = rule.LimitMicroAmperes(nanoFarads / 1_000_000_000m, volts).Is(out Worked<decimal>? small, out _);
+                    return !known || small!.Value <= rule.LimitMicroAmperes((nanoFarads + more) / 1_000_000_000m, volts).Value.Value;
+                }
+            );
 
     // MIL-PRF-49137E 4.8.4: the voltage is on for at most 5 minutes through 1000 Ω before the leakage is read.
     [Fact]

@@ -25,9 +25,7 @@ public sealed class LossFactorSeriesTests
     public void The_step_rule_agrees_with_hand_working(string baseFactor, string farads, string completed, string proRata, string roundedUp)
     {
         LossFactorLimit limit = LossFactorSeries.General105.LimitFrom(Exact.Of(baseFactor), Exact.Of(farads)).Value;
-        Assert.Equal(
-            (Exact.Of(completed), Exact.Of(proRata), Exact.Of(roundedUp)),
-            (limit.CompletedSteps, limit.ProRata, limit.RoundedUp));
+        Assert.Equal((Exact.Of(completed), Exact.Of(proRata), Exact.Of(roundedUp)), (limit.CompletedSteps, limit.ProRata, limit.RoundedUp));
         Assert.Equal(Exact.Of(completed), LossFactorSeries.StrictFrom(Exact.Of(baseFactor), Exact.Of(farads)).Value);
     }
 
@@ -56,7 +54,8 @@ public sealed class LossFactorSeriesTests
     public void A_voltage_without_a_column_is_refused_and_names_its_neighbours() =>
         Assert.Equal(
             "the series has no column for 40 V; below it 35 V 0.12, above it 50 V 0.1",
-            LossFactorSeries.General105.Limit(40m, 0.0001m).Refusal);
+            LossFactorSeries.General105.Limit(40m, 0.0001m).Refusal
+        );
 
     // Keltron radial data sheet: 0.11 at 160 and 250 V, 0.12 at 450 V, measured at 100 Hz.
     [Fact]

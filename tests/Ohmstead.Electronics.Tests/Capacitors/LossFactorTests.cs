@@ -14,8 +14,11 @@ public sealed class LossFactorTests
     [InlineData("0.15", "120", "0.000047", 4.23284)]
     [InlineData("0.08", "100", "0.00001", 12.7324)]
     public void A_dissipation_factor_gives_the_esr_at_its_frequency(string lossFactor, string hertz, string farads, double ohms) =>
-        Assert.Equal(ohms, (double)LossFactor.EsrOhms(Exact.Of(lossFactor), Exact.Of(hertz), Exact.Of(farads)).Value, ohms > 10 ? 1e-4
-            : 1e-5);
+        Assert.Equal(
+            ohms,
+            (double)LossFactor.EsrOhms(Exact.Of(lossFactor), Exact.Of(hertz), Exact.Of(farads)).Value,
+            ohms > 10 ? 1e-4 : 1e-5
+        );
 
     // The same relation solved for tan delta; worked by hand calculator.
     [Theory]
@@ -62,7 +65,9 @@ public sealed class LossFactorTests
     public void The_series_and_the_parallel_picture_are_the_same_impedance()
     {
         // |Z|² = ESR² + Xs² must equal 1 / (1/Rp² + 1/Xp²).
-        decimal esr = 0.35m, farads = 0.00047m, hertz = 120m;
+        decimal esr = 0.35m,
+            farads = 0.00047m,
+            hertz = 120m;
         decimal loss = LossFactor.FromEsr(esr, hertz, farads).Value;
         double parallelOhms = (double)LossFactor.ParallelOhms(esr, loss).Value;
         double parallelReactance = (double)LossFactor.ReactanceOhms(hertz, LossFactor.ParallelFarads(farads, loss).Value).Value;
@@ -81,7 +86,8 @@ public sealed class LossFactorTests
     public void Figures_beyond_all_arithmetic_are_refused_instead_of_failing() =>
         Assert.Equal(
             "the figures are too large or too small to compute with",
-            LossFactor.EsrOhms(decimal.MaxValue, 0.0000000000000001m, 0.0000000000000001m).Refusal);
+            LossFactor.EsrOhms(decimal.MaxValue, 0.0000000000000001m, 0.0000000000000001m).Refusal
+        );
 
     [Fact]
     public void The_working_of_an_esr_limit_can_be_followed_by_hand() =>

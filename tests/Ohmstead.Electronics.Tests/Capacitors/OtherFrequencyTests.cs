@@ -12,7 +12,11 @@ public sealed class OtherFrequencyTests
     [InlineData("120", 0.7901, 0.7901)]
     [InlineData("50", 0.7901, 1.896)]
     [InlineData("100000", 0.000948, 0.7901)]
-    public void An_ESR_at_another_frequency_proves_what_either_share_of_its_two_parts_would_allow(string hertz, double insideTo, double outsideAbove)
+    public void An_ESR_at_another_frequency_proves_what_either_share_of_its_two_parts_would_allow(
+        string hertz,
+        double insideTo,
+        double outsideAbove
+    )
     {
         decimal worn = 2m * LossFactor.EsrOhms(0.14m, 120m, 0.000470m).Value;
         ProvedLimits proved = OtherFrequency.Esr(worn, 120m, Exact.Of(hertz)).Value.Value;
@@ -49,13 +53,17 @@ public sealed class OtherFrequencyTests
     // ESR and loss are one thing told twice: 2 pi f C times the one is the other.
     [Fact]
     public void ESR_and_dissipation_factor_say_the_same() =>
-        Gen.Select(Gen.Int[1, 500], Gen.Int[20, 200_000], Gen.Int[1, 10_000]).Sample((thousandths, hertz, microfarads) =>
-        {
-            (decimal loss, decimal farads) = (thousandths / 1000m, microfarads / 1_000_000m);
-            ProvedLimits esr = OtherFrequency.Esr(LossFactor.EsrOhms(loss, 120m, farads).Value, 120m, hertz).Value.Value;
-            ProvedLimits factor = OtherFrequency.LossFactor(loss, 120m, hertz).Value.Value;
-            return Near(factor.InsideTo, LossFactor.FromEsr(esr.InsideTo, hertz, farads).Value) && Near(factor.OutsideAbove, LossFactor.FromEsr(esr.OutsideAbove, hertz, farads).Value);
-        });
+        Gen.Select(Gen.Int[1, 500], Gen.Int[20, 200_000], Gen.Int[1, 10_000])
+            .Sample(
+                (thousandths, hertz, microfarads) =>
+                {
+                    (decimal loss, decimal farads) = (thousandths / 1000m, microfarads / 1_000_000m);
+                    ProvedLimits esr = OtherFrequency.Esr(LossFactor.EsrOhms(loss, 120m, farads).Value, 120m, hertz).Value.Value;
+                    ProvedLimits factor = OtherFrequency.LossFactor(loss, 120m, hertz).Value.Value;
+                    return Near(factor.InsideTo, LossFactor.FromEsr(esr.InsideTo, hertz, farads).Value)
+                        && Near(factor.OutsideAbove, LossFactor.FromEsr(esr.OutsideAbove, hertz, farads).Value);
+                }
+            );
 
     // Meters measure between 50 Hz and 100 kHz: 0.79 x 120 / 100 000 = 0.000948 and 0.79 x 120 / 50 = 1.896 ohm. A limit without a frequency holds at 120 Hz or at 100 kHz.
     [Theory]
@@ -63,9 +71,16 @@ public sealed class OtherFrequencyTests
     [InlineData(null, "100000", 0.000948, 0.79)]
     [InlineData(null, "120", 0.79, 658.3)]
     [InlineData(null, "100", 0.79, 790)]
-    public void Where_a_frequency_is_not_written_only_what_holds_at_each_of_them_is_proved(string? limitHertz, string? readHertz, double insideTo, double outsideAbove)
+    public void Where_a_frequency_is_not_written_only_what_holds_at_each_of_them_is_proved(
+        string? limitHertz,
+        string? readHertz,
+        double insideTo,
+        double outsideAbove
+    )
     {
-        ProvedLimits proved = OtherFrequency.EsrAtUnknown(0.79m, limitHertz is null ? null : Exact.Of(limitHertz), readHertz is null ? null : Exact.Of(readHertz)).Value.Value;
+        ProvedLimits proved = OtherFrequency
+            .EsrAtUnknown(0.79m, limitHertz is null ? null : Exact.Of(limitHertz), readHertz is null ? null : Exact.Of(readHertz))
+            .Value.Value;
         Assert.Equal(insideTo, (double)proved.InsideTo, insideTo * 1e-3);
         Assert.Equal(outsideAbove, (double)proved.OutsideAbove, outsideAbove * 1e-3);
     }

@@ -23,17 +23,26 @@ public sealed class SafetyCapacitorTests
     [InlineData("0.0000000022", "230", "50", 0.159)]
     [InlineData("0.0000000047", "120", "60", 0.213)]
     public void A_class_y_part_sends_a_current_into_the_chassis(string farads, string volts, string hertz, double milliamperes) =>
-        Assert.Equal(milliamperes,
-            (double)SafetyCapacitor.TouchMilliamperes(Exact.Of(farads), Exact.Of(volts), Exact.Of(hertz)).Value.Value, 1e-3);
+        Assert.Equal(
+            milliamperes,
+            (double)SafetyCapacitor.TouchMilliamperes(Exact.Of(farads), Exact.Of(volts), Exact.Of(hertz)).Value.Value,
+            1e-3
+        );
 
     // The figures of the Y classes hold to 1 µF, and 1 µF on the mains would send 79 mA into the chassis: none is made.
     [Fact]
     public void A_class_y_part_above_a_microfarad_has_no_figure() =>
-        Assert.Equal("capacitance is 2.2 µF, the figure of class Y1 holds to 1 µF and no such part is made above it", SafetyCapacitor.ImpulseKilovolts(SafetyClass.Y1, 0.0000022m).Refusal);
+        Assert.Equal(
+            "capacitance is 2.2 µF, the figure of class Y1 holds to 1 µF and no such part is made above it",
+            SafetyCapacitor.ImpulseKilovolts(SafetyClass.Y1, 0.0000022m).Refusal
+        );
 
     [Fact]
     public void A_farad_suppresses_nothing() =>
-        Assert.Equal("capacitance is 1 F, no suppression capacitor is above 100 µF", SafetyCapacitor.ImpulseKilovolts(SafetyClass.X1, 1m).Refusal);
+        Assert.Equal(
+            "capacitance is 1 F, no suppression capacitor is above 100 µF",
+            SafetyCapacitor.ImpulseKilovolts(SafetyClass.X1, 1m).Refusal
+        );
 
     // SV04: 2.2 nF at 230 V 50 Hz 0.1590 mA, 0.2098 mA with 20 % and 10 % more; 100 nF 7.226 mA, above every class. 2 pi f C V by hand calculator.
     [Theory]
@@ -105,12 +114,19 @@ public sealed class SafetyCapacitorTests
     [InlineData(SafetyClass.Y3, SafetyClass.Y2, "250", true)]
     [InlineData(SafetyClass.X2, SafetyClass.X2, "310", false)]
     [InlineData(SafetyClass.X2, SafetyClass.Y2, "300", false)]
-    public void A_place_of_a_class_and_no_voltage_takes_only_what_bears_any(SafetyClass original, SafetyClass offered, string volts, bool may) =>
-        Assert.Equal(may, SafetyCapacitor.MayReplaceUnseen(original, offered, Exact.Of(volts)).Value);
+    public void A_place_of_a_class_and_no_voltage_takes_only_what_bears_any(
+        SafetyClass original,
+        SafetyClass offered,
+        string volts,
+        bool may
+    ) => Assert.Equal(may, SafetyCapacitor.MayReplaceUnseen(original, offered, Exact.Of(volts)).Value);
 
     [Fact]
     public void A_place_of_a_class_waits_for_its_mains_voltage() =>
-        Assert.Equal("not for this place until its mains voltage is written", SafetyCapacitor.MayReplaceUnseen(SafetyClass.X2, SafetyClass.X2, 310m).Arithmetic.Text);
+        Assert.Equal(
+            "not for this place until its mains voltage is written",
+            SafetyCapacitor.MayReplaceUnseen(SafetyClass.X2, SafetyClass.X2, 310m).Arithmetic.Text
+        );
 
     // Y2 ends at 300 V whatever is printed: 400 V on such a part is its rating across the line.
     [Fact]
@@ -144,8 +160,11 @@ public sealed class SafetyCapacitorTests
     [InlineData(SafetyClass.X1Y2, SafetyClass.X2Y2, true)]
     [InlineData(SafetyClass.X1Y2, SafetyClass.X1Y4, false)]
     [InlineData(SafetyClass.X1Y2, SafetyClass.None, false)]
-    public void A_part_with_two_classes_stands_where_either_may_and_a_place_of_two_asks_for_both(SafetyClass original, SafetyClass offered, bool may) =>
-        Assert.Equal(may, SafetyCapacitor.MayReplace(original, offered).Value);
+    public void A_part_with_two_classes_stands_where_either_may_and_a_place_of_two_asks_for_both(
+        SafetyClass original,
+        SafetyClass offered,
+        bool may
+    ) => Assert.Equal(may, SafetyCapacitor.MayReplace(original, offered).Value);
 
     // A Y serves an X place within the voltages that its class is for; across the line the X of a part with two is the one that stands there.
     [Theory]
@@ -171,11 +190,21 @@ public sealed class SafetyCapacitorTests
     public void Two_classes_are_read_both_ways_round(string print, SafetyClass? known) => Assert.Equal(known, SafetyClasses.Read(print));
 
     [Fact]
-    public void Every_class_is_one_across_the_line_or_one_to_earth_or_both() => Assert.All(SafetyClasses.Words.Values, safety => Assert.Equal(
-        safety.Name(),
-        string.Join('/', new[] { safety.AcrossTheLine(), safety.ToEarth() }.Where(one => one != SafetyClass.None).Select(one => one.ToString()))));
+    public void Every_class_is_one_across_the_line_or_one_to_earth_or_both() =>
+        Assert.All(SafetyClasses.Words.Values, safety =>
+            Assert.Equal(
+                safety.Name(),
+                string.Join(
+                    '/',
+                    new[] { safety.AcrossTheLine(), safety.ToEarth() }.Where(one => one != SafetyClass.None).Select(one => one.ToString())
+                )
+            )
+        );
 
     [Fact]
-    public void Two_classes_have_two_impulses() => Assert.Equal(
-        "X1/Y2 are two classes, each with an impulse of its own: ask for one", SafetyCapacitor.ImpulseKilovolts(SafetyClass.X1Y2, 0.0000000022m).Refusal);
+    public void Two_classes_have_two_impulses() =>
+        Assert.Equal(
+            "X1/Y2 are two classes, each with an impulse of its own: ask for one",
+            SafetyCapacitor.ImpulseKilovolts(SafetyClass.X1Y2, 0.0000000022m).Refusal
+        );
 }

@@ -23,12 +23,18 @@ public sealed class SuppressionFiguresTests
     [InlineData("0.00000047", 5.32e9)]
     [InlineData("0.000001", 5.0e9)]
     [InlineData("0.000001", 2.5e9)]
-    public void What_is_remembered_alone_decides_nothing(string farads, double ohms) => Assert.InRange(
-        ohms, (double)SuppressionFigures.FaultBelowOhms, (double)SuppressionFigures.FilmOrPaper.LeastOhms(Exact.Of(farads), isNew: false).Value.Value);
+    public void What_is_remembered_alone_decides_nothing(string farads, double ohms) =>
+        Assert.InRange(
+            ohms,
+            (double)SuppressionFigures.FaultBelowOhms,
+            (double)SuppressionFigures.FilmOrPaper.LeastOhms(Exact.Of(farads), isNew: false).Value.Value
+        );
 
     [Fact]
     public void No_figure_of_a_suppressor_rests_on_memory() =>
-        Assert.All(SuppressionFigures.All, known => Assert.Equal((SourceBasis.Published, SourceBasis.Published), (known.Insulation.Basis, known.Source.Basis)));
+        Assert.All(SuppressionFigures.All, known =>
+            Assert.Equal((SourceBasis.Published, SourceBasis.Published), (known.Insulation.Basis, known.Source.Basis))
+        );
 
     // SV03. Y2 ceramic: 6 GΩ by a maker's sheet (WKO), 3 GΩ after endurance (Vishay VY2, document 28535): 10 kΩ and 50 mA at 250 V are
     // out.
@@ -46,8 +52,13 @@ public sealed class SuppressionFiguresTests
     [InlineData("polypropylene film", "0.0000011", "0.008")]
     [InlineData("ceramic disc", "0.0000000022", "0.05")]
     public void A_worn_suppressor_may_have_gained_some_loss(string dielectric, string farads, string limit) =>
-        Assert.Equal(Exact.Of(limit), SuppressionFigures.All.Single(known => known.Dielectric == dielectric)
-            .LargestLossFactor(Exact.Of(farads), isNew: false).Value.Value);
+        Assert.Equal(
+            Exact.Of(limit),
+            SuppressionFigures
+                .All.Single(known => known.Dielectric == dielectric)
+                .LargestLossFactor(Exact.Of(farads), isNew: false)
+                .Value.Value
+        );
 
     // SV05. X2 of 305 V: 4.3 x 305 = 1311.5 V d.c. for a minute (TDK).
     [Fact]
@@ -63,8 +74,12 @@ public sealed class SuppressionFiguresTests
     [InlineData(null, CapacitorKind.MetallisedPaper, false, "0.0000001", "metallised paper")]
     [InlineData(null, CapacitorKind.Polyester, false, "0.0000001", "polyester film")]
     public void What_is_not_written_is_taken_for_what_both_may_be(
-        bool? isCeramic, CapacitorKind? film, bool isY, string farads, string dielectric) =>
-        Assert.Equal(dielectric, SuppressionFigures.Of(isCeramic, film, isY, Exact.Of(farads)).Dielectric);
+        bool? isCeramic,
+        CapacitorKind? film,
+        bool isY,
+        string farads,
+        string dielectric
+    ) => Assert.Equal(dielectric, SuppressionFigures.Of(isCeramic, film, isY, Exact.Of(farads)).Dielectric);
 
     // SV04. 2 pi x 50 Hz x 2.2 nF x 230 V = 0.1590 mA; 2.64 nF at 253 V 0.2098 mA; 100 nF 7.226 mA.
     [Theory]
@@ -72,6 +87,9 @@ public sealed class SuppressionFiguresTests
     [InlineData("0.00000000264", "253", 0.2098)]
     [InlineData("0.0000001", "230", 7.226)]
     public void A_capacitor_to_the_case_sends_a_current_into_it(string farads, string volts, double milliamperes) =>
-        Assert.Equal(milliamperes, (double)SafetyCapacitor.TouchMilliamperes(Exact.Of(farads), Exact.Of(volts), 50m).Value.Value,
-            milliamperes * 1e-3);
+        Assert.Equal(
+            milliamperes,
+            (double)SafetyCapacitor.TouchMilliamperes(Exact.Of(farads), Exact.Of(volts), 50m).Value.Value,
+            milliamperes * 1e-3
+        );
 }

@@ -31,24 +31,28 @@ public class DecimalMathTests
 
     [Fact]
     public void The_root_of_a_square_is_the_value() =>
-        Gen.Select(Gen.Long[0, 999_999_999_999], Gen.Int[0, 12]).Sample((digits, scale) =>
-        {
-            var value = digits * DecimalMath.PowerOfTen(-scale);
-            return DecimalMath.Sqrt(value * value) == value;
-        });
+        Gen.Select(Gen.Long[0, 999_999_999_999], Gen.Int[0, 12])
+            .Sample(
+                (digits, scale) =>
+                {
+                    var value = digits * DecimalMath.PowerOfTen(-scale);
+                    return DecimalMath.Sqrt(value * value) == value;
+                }
+            );
 
     [Fact]
     public void The_root_is_within_half_a_unit_of_its_last_place() =>
-        Gen.Decimal[0m, 1_000_000m].Sample(value =>
-        {
-            // In whole numbers of 10^-60, so that the check itself does not round.
-            var root = Scaled(DecimalMath.Sqrt(value), 30);
-            var lastPlace = Math.Max(DecimalMath.Exponent(DecimalMath.Sqrt(value)) - 27, -28);
-            var half = 5 * BigInteger.Pow(10, lastPlace + 29);
-            var target = Scaled(value, 60);
-            var below = BigInteger.Max(0, root - half);
-            return below * below <= target && target <= (root + half) * (root + half);
-        });
+        Gen.Decimal[0m, 1_000_000m]
+            .Sample(value =>
+            {
+                // In whole numbers of 10^-60, so that the check itself does not round.
+                var root = Scaled(DecimalMath.Sqrt(value), 30);
+                var lastPlace = Math.Max(DecimalMath.Exponent(DecimalMath.Sqrt(value)) - 27, -28);
+                var half = 5 * BigInteger.Pow(10, lastPlace + 29);
+                var target = Scaled(value, 60);
+                var below = BigInteger.Max(0, root - half);
+                return below * below <= target && target <= (root + half) * (root + half);
+            });
 
     [Theory]
     [InlineData("123.45", 2, "120")]
@@ -71,9 +75,18 @@ public class DecimalMathTests
     [Fact]
     public void The_exponent_of_a_whole_number_is_one_less_than_its_digits_as_the_library_writes_them()
     {
-        foreach (var power in Enumerable.Range(0, 29).Select(digits => decimal.Parse("1" + new string('0', digits), CultureInfo.InvariantCulture)))
+        foreach (
+            var power in Enumerable
+                .Range(0, 29)
+                .Select(digits => decimal.Parse("1" + new string('0', digits), CultureInfo.InvariantCulture))
+        )
         {
-            foreach (var number in new[] { power, power - 1m, power + 1m, power * 2m, power * 5m, power * 7.9m }.Select(decimal.Floor).Append(decimal.MaxValue).Where(number => number > 0m))
+            foreach (
+                var number in new[] { power, power - 1m, power + 1m, power * 2m, power * 5m, power * 7.9m }
+                    .Select(decimal.Floor)
+                    .Append(decimal.MaxValue)
+                    .Where(number => number > 0m)
+            )
             {
                 Assert.Equal(number.ToString("F0", CultureInfo.InvariantCulture).Length - 1, DecimalMath.Exponent(number));
                 Assert.Equal(DecimalMath.Exponent(number), DecimalMath.Exponent(-number));
@@ -83,8 +96,12 @@ public class DecimalMathTests
 
     [Fact]
     public void Moving_the_point_there_and_back_changes_nothing() =>
-        Gen.Select(Gen.Decimal[-1_000_000m, 1_000_000m], Gen.Int[-12, 12]).Sample((value, power) =>
-            !DecimalMath.TryShift(value, power, out var moved) || (DecimalMath.TryShift(moved, -power, out var back) && back == value));
+        Gen.Select(Gen.Decimal[-1_000_000m, 1_000_000m], Gen.Int[-12, 12])
+            .Sample(
+                (value, power) =>
+                    !DecimalMath.TryShift(value, power, out var moved)
+                    || (DecimalMath.TryShift(moved, -power, out var back) && back == value)
+            );
 
     [Fact]
     public void What_does_not_fit_is_not_rounded()

@@ -7,7 +7,12 @@ internal static partial class BenchRules
 {
     private static readonly IReadOnlyList<(string Name, string Text)> All =
     [
-        .. Directory.EnumerateFiles(Path.Combine(RulesPageTests.Root(), "src", "Ohmstead.Assessment", "Reckoning"), "*Rule.cs", SearchOption.AllDirectories)
+        .. Directory
+            .EnumerateFiles(
+                Path.Combine(RulesPageTests.Root(), "src", "Ohmstead.Assessment", "Reckoning"),
+                "*Rule.cs",
+                SearchOption.AllDirectories
+            )
             .Select(File.ReadAllText)
             .Select(text => (Name().Match(text).Groups["name"].Value, text))
             .Where(rule => rule.Item1.Length > 0)
@@ -17,19 +22,24 @@ internal static partial class BenchRules
     /// <summary>The names of the rules that call a type, in order.</summary>
     internal static IReadOnlyList<string> For(string type) => [.. All.Where(rule => Calls(rule.Text, type)).Select(rule => rule.Name)];
 
+    // The point may stand on the next line.
     private static bool Calls(string text, string type)
     {
-        for (var at = text.IndexOf(type + ".", StringComparison.Ordinal); at >= 0; at = text.IndexOf(type + ".", at + 1, StringComparison.Ordinal))
+        var at = text.IndexOf(type, StringComparison.Ordinal);
+        while (at >= 0)
         {
-            if (text[at - 1] is not '.' && !char.IsLetterOrDigit(text[at - 1]))
+            var behind = text.AsSpan(at + type.Length).TrimStart();
+            if (behind.StartsWith('.') && text[at - 1] is not '.' && !char.IsLetterOrDigit(text[at - 1]))
             {
                 return true;
             }
+
+            at = text.IndexOf(type, at + 1, StringComparison.Ordinal);
         }
 
         return false;
     }
 
-    [GeneratedRegex(@"ReckonRule Rule \{ get; \} = new\(\s*""(?<name>[a-z-]+)""", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"ReckonRule Rule \{ get; \} =\s*new\(\s*""(?<name>[a-z-]+)""", RegexOptions.ExplicitCapture)]
     private static partial Regex Name();
 }

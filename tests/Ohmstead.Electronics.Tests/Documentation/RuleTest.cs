@@ -11,27 +11,33 @@ internal sealed partial record RuleTest(string Text, string File, string Sentenc
 {
     /// <summary>All tests of a folder that have a comment above them: the ones checked against something outside.</summary>
     internal static IReadOnlyList<RuleTest> All(string folder) =>
-    [
-        .. Directory.EnumerateFiles(folder, "*Tests.cs", SearchOption.AllDirectories)
-            .Order(StringComparer.Ordinal)
-            .SelectMany(file => In(Path.GetFileNameWithoutExtension(file), System.IO.File.ReadAllText(file))),
-    ];
+        [
+            .. Directory
+                .EnumerateFiles(folder, "*Tests.cs", SearchOption.AllDirectories)
+                .Order(StringComparer.Ordinal)
+                .SelectMany(file => In(Path.GetFileNameWithoutExtension(file), System.IO.File.ReadAllText(file))),
+        ];
 
     private static IEnumerable<RuleTest> In(string file, string text)
     {
-        for (var match = Method().Match(text); match.Success;)
+        var match = Method().Match(text);
+        while (match.Success)
         {
             var next = match.NextMatch();
             yield return new RuleTest(
                 text[match.Index..(next.Success ? next.Index : text.Length)],
                 file,
                 match.Groups["name"].Value.Replace('_', ' '),
-                Spaces().Replace(match.Groups["comment"].Value.Replace("//", " ", StringComparison.Ordinal), " ").Trim());
+                Spaces().Replace(match.Groups["comment"].Value.Replace("//", " ", StringComparison.Ordinal), " ").Trim()
+            );
             match = next;
         }
     }
 
-    [GeneratedRegex(@"(?<comment>(?:^[ ]{4}//[^\n]*\n)*)(?:^[ ]{4}\[[^\n]*\n)+^[ ]{4}public (?:async )?\w+ (?<name>\w+)\(", RegexOptions.Multiline)]
+    [GeneratedRegex(
+        @"(?<comment>(?:^[ ]{4}//[^\n]*\n)*)(?:^[ ]{4}\[[^\n]*\n(?:^[ ]{8}[^\n]*\n)*(?:^[ ]{4}\)\]\n)?)+^[ ]{4}public (?:async )?\w+ (?<name>\w+)\(",
+        RegexOptions.Multiline
+    )]
     private static partial Regex Method();
 
     [GeneratedRegex(@"\s+")]

@@ -17,7 +17,8 @@ public sealed class RulesPageTests
 
         Assert.True(
             File.Exists(file) && File.ReadAllText(file) == page,
-            "src/Ohmstead.Electronics/RULES.md is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Electronics.Tests");
+            "src/Ohmstead.Electronics/RULES.md is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Electronics.Tests"
+        );
     }
 
     [Fact]
@@ -29,7 +30,9 @@ public sealed class RulesPageTests
 
     private static string Write()
     {
-        var text = new StringBuilder("# Rules, their sources and their checks\n\nWritten by the tests from the library and its tests; OHMSTEAD_WRITE=1 writes it anew. *Read in the source* means the published text, or a copy that quotes it, was read for this rule; *from memory* means that it was not.\n");
+        var text = new StringBuilder(
+            "# Rules, their sources and their checks\n\nWritten by the tests from the library and its tests; OHMSTEAD_WRITE=1 writes it anew. *Read in the source* means the published text, or a copy that quotes it, was read for this rule; *from memory* means that it was not.\n"
+        );
         var tests = RuleTest.All(Tests());
         foreach (var group in RuleFile.All(Library()).GroupBy(rule => rule.Folder))
         {
@@ -39,7 +42,10 @@ public sealed class RulesPageTests
                 text.Append("\n### ").Append(rule.Name).Append("\n\n").Append(rule.Summary).Append("\n\n");
                 foreach (var source in rule.Sources)
                 {
-                    text.Append("- Source: ").Append(source.Title).Append(source.Title == source.Basis ? string.Empty : $" ({source.Basis})").Append('\n');
+                    text.Append("- Source: ")
+                        .Append(source.Title)
+                        .Append(source.Title == source.Basis ? string.Empty : $" ({source.Basis})")
+                        .Append('\n');
                 }
 
                 if (BenchRules.For(rule.Name) is { Count: > 0 } bench)
@@ -60,7 +66,10 @@ public sealed class RulesPageTests
     // A file of tests named after the type checks it; a type without one is checked where its name occurs.
     private static bool Checks(RuleTest test, RuleFile rule) =>
         test.File == rule.Name + "Tests"
-        || (!File.Exists(Path.Combine(Tests(), rule.Folder, rule.Name + "Tests.cs")) && test.Text.Contains(rule.Name, StringComparison.Ordinal));
+        || (
+            !File.Exists(Path.Combine(Tests(), rule.Folder, rule.Name + "Tests.cs"))
+            && test.Text.Contains(rule.Name, StringComparison.Ordinal)
+        );
 
     private static string Library() => Path.Combine(Root(), "src", "Ohmstead.Electronics");
 

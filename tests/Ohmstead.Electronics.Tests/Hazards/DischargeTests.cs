@@ -32,7 +32,13 @@ public sealed class DischargeTests
     [InlineData(1e6, 0.1e-6, 339, 60, 0.1732, 0.115)]
     public void A_resistor_lets_a_capacitor_down(double ohms, double farads, double from, double to, double seconds, double watts)
     {
-        Assert.Equal(seconds, Discharge.Seconds(ohms, farads, from, to).Value.Value, seconds > 10 ? 5e-3 : seconds > 2 ? 5e-4 : 1e-4);
+        Assert.Equal(
+            seconds,
+            Discharge.Seconds(ohms, farads, from, to).Value.Value,
+            seconds > 10 ? 5e-3
+                : seconds > 2 ? 5e-4
+                : 1e-4
+        );
         Assert.Equal(watts, Discharge.PeakWatts(from, ohms).Value, watts * 6e-3);
     }
 
@@ -55,11 +61,14 @@ public sealed class DischargeTests
 
     [Fact]
     public void The_largest_resistor_takes_just_the_time_asked_for() =>
-        Gen.Select(Gen.Double[0.1, 100], Gen.Double[1e-9, 0.1], Gen.Double[61, 1000]).Sample((seconds, farads, from) =>
-        {
-            double ohms = Discharge.LargestOhms(seconds, farads, from, 60).Value.Value;
-            return Math.Abs(Discharge.Seconds(ohms, farads, from, 60).Value.Value - seconds) < 1e-9 * seconds;
-        });
+        Gen.Select(Gen.Double[0.1, 100], Gen.Double[1e-9, 0.1], Gen.Double[61, 1000])
+            .Sample(
+                (seconds, farads, from) =>
+                {
+                    double ohms = Discharge.LargestOhms(seconds, farads, from, 60).Value.Value;
+                    return Math.Abs(Discharge.Seconds(ohms, farads, from, 60).Value.Value - seconds) < 1e-9 * seconds;
+                }
+            );
 
     // SV14: 10 to 15 % come back, encyclopedia articles on dielectric absorption say as much as 15 %; the greater counts. 340 V: 51 V, 450 V: 67.5 V, which is more than 60 V.
     [Theory]
@@ -75,7 +84,14 @@ public sealed class DischargeTests
     [InlineData(10e6, 1e-9, 0.3125, 0.0025, 62.5, 0.0603)]
     [InlineData(1e6, 10e-9, 3.125, 0.025, 625, 0.0603)]
     [InlineData(2200, 1e-9, 0.3125, 11.36, 284_091, 0.00001327)]
-    public void A_picture_tube_is_let_down_through_megohms(double ohms, double farads, double joules, double amperes, double watts, double seconds)
+    public void A_picture_tube_is_let_down_through_megohms(
+        double ohms,
+        double farads,
+        double joules,
+        double amperes,
+        double watts,
+        double seconds
+    )
     {
         Assert.Equal(joules, (double)StoredEnergy.Of((decimal)farads, 25_000m).Value.Joules, 1e-6);
         Assert.Equal(amperes, Discharge.PeakAmperes(25_000, ohms).Value, amperes * 1e-3);
@@ -98,7 +114,11 @@ public sealed class DischargeTests
 
     [Fact]
     public void A_flash_over_is_told_with_its_power() =>
-        Assert.StartsWith("2.2 kΩ at 25 kV is a flash-over, 284 kW at the first moment; expected 1 MΩ or more", LettingDown.Against(25_000m, 2_200m), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "2.2 kΩ at 25 kV is a flash-over, 284 kW at the first moment; expected 1 MΩ or more",
+            LettingDown.Against(25_000m, 2_200m),
+            StringComparison.Ordinal
+        );
 
     // SV36: V = sqrt(2 E / C), by hand calculator: 10 J are reached at 652 V on 47 µF, 447 V on 100 µF, 206 V on 470 µF; 0.25 J at 223.6 V on 10 µF.
     [Theory]
@@ -117,5 +137,12 @@ public sealed class DischargeTests
     [InlineData("1979-07-03", false)]
     [InlineData(null, true)]
     public void An_oil_filled_capacitor_of_unknown_date_must_be_taken_to_hold_pcb(string? made, bool assumed) =>
-        Assert.Equal(assumed, PolychlorinatedOil.MustBeAssumed(made is null ? null : DateOnly.ParseExact(made, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)).Value);
+        Assert.Equal(
+            assumed,
+            PolychlorinatedOil
+                .MustBeAssumed(
+                    made is null ? null : DateOnly.ParseExact(made, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
+                )
+                .Value
+        );
 }

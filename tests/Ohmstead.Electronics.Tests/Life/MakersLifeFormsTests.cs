@@ -27,8 +27,7 @@ public sealed class MakersLifeFormsTests
 
     // Over-ripple of 1.2 on a 105 degree part: base 4, factor 0.73713, by hand calculator.
     [Fact]
-    public void Ripple_over_its_rating_costs_life_twice_as_fast() =>
-        Assert.Equal(0.73713, MakersLifeForms.RippleFactor(105, 5, 1.2), 1e-5);
+    public void Ripple_over_its_rating_costs_life_twice_as_fast() => Assert.Equal(0.73713, MakersLifeForms.RippleFactor(105, 5, 1.2), 1e-5);
 
     // Mv = 4.3 - 3.3 Va/Vr, from memory of an application guide.
     [Theory]
@@ -65,7 +64,13 @@ public sealed class MakersLifeFormsTests
 
     [Fact]
     public void At_its_rating_the_ripple_form_is_the_bare_rule() =>
-        Gen.Select(Gen.Double[100, 10_000], Gen.Double[40, 105], Gen.Double[1, 10]).Sample((rated, celsius, rise) =>
-            Math.Abs(MakersLifeForms.RippleForm(rated, 105, celsius, rise, 1).Value.ComputedHours / TenKelvinRule.Hours(rated, 105,
-                celsius).Value.ComputedHours - 1) < 1e-12);
+        Gen.Select(Gen.Double[100, 10_000], Gen.Double[40, 105], Gen.Double[1, 10])
+            .Sample(
+                (rated, celsius, rise) =>
+                    Math.Abs(
+                        MakersLifeForms.RippleForm(rated, 105, celsius, rise, 1).Value.ComputedHours
+                            / TenKelvinRule.Hours(rated, 105, celsius).Value.ComputedHours
+                            - 1
+                    ) < 1e-12
+            );
 }

@@ -53,8 +53,13 @@ public sealed class ReformingPlanTests
     // Solid tantalum and polymer fail short; paper and film have no oxide to form.
     [Fact]
     public void Every_plan_says_for_which_parts_it_is() =>
-        Assert.All(ReformingProcedure.All, p => Assert.StartsWith(
-            "only for aluminium electrolytics with liquid electrolyte and a right way round; never for tantalum, polymer, paper or film", ReformingPlan.For(25m, p, null).Value.ForParts, StringComparison.Ordinal));
+        Assert.All(ReformingProcedure.All, p =>
+            Assert.StartsWith(
+                "only for aluminium electrolytics with liquid electrolyte and a right way round; never for tantalum, polymer, paper or film",
+                ReformingPlan.For(25m, p, null).Value.ForParts,
+                StringComparison.Ordinal
+            )
+        );
 
     // The maker's letter gives resistor, current and hours; raising by quarters and letting down through 1 to 20 kΩ are common practice.
     [Fact]
@@ -68,15 +73,22 @@ public sealed class ReformingPlanTests
     // EIA-815:1999: let down through about 1 Ω for each volt.
     [Fact]
     public void Preconditioning_lets_a_part_of_450_volts_down_through_450_ohm() =>
-        Assert.Contains(ReformingPlan.For(450m, ReformingProcedure.Preconditioning, null).Value.Steps, s => s.Do.StartsWith("let down through a wire-wound resistor of about 450 Ω", StringComparison.Ordinal));
+        Assert.Contains(ReformingPlan.For(450m, ReformingProcedure.Preconditioning, null).Value.Steps, s =>
+            s.Do.StartsWith("let down through a wire-wound resistor of about 450 Ω", StringComparison.Ordinal)
+        );
 
     // Nippon Chemi-Con FAQ 29BDH9T: 30 to 60 min through about 1 kΩ.
     [Fact]
     public void The_short_procedure_takes_half_an_hour_to_an_hour() =>
-        Assert.StartsWith("hold at 25 V for 0.5 to 1 h", ReformingPlan.For(25m, ReformingProcedure.HalfHour, null).Value.Steps[0].Do, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "hold at 25 V for 0.5 to 1 h",
+            ReformingPlan.For(25m, ReformingProcedure.HalfHour, null).Value.Steps[0].Do,
+            StringComparison.Ordinal
+        );
 
     [Fact]
-    public void There_is_no_plan_for_what_no_electrolytic_is_rated_at() => Assert.Equal("rated voltage is 1000, expected 1 to 630", ReformingPlan.For(1000m, ReformingProcedure.LongStored, null).Refusal);
+    public void There_is_no_plan_for_what_no_electrolytic_is_rated_at() =>
+        Assert.Equal("rated voltage is 1000, expected 1 to 630", ReformingPlan.For(1000m, ReformingProcedure.LongStored, null).Refusal);
 
     [Fact]
     public void Sources_disagree_about_shelf_life()
@@ -84,8 +96,13 @@ public sealed class ReformingPlanTests
         ShelfAge age = ShelfAge.Of(new DateOnly(2020, 1, 1), new DateOnly(2026, 1, 1)).Value;
         Assert.Equal(6, age.Years, 0.01);
         Assert.Equal(
-            ["meets its limits after forming again", "form again", "form again before use what was stored hot or for long, never rated voltage at once"],
-            age.Advice.Select(a => a.Says));
+            [
+                "meets its limits after forming again",
+                "form again",
+                "form again before use what was stored hot or for long, never rated voltage at once",
+            ],
+            age.Advice.Select(a => a.Says)
+        );
     }
 
     [Fact]

@@ -18,8 +18,10 @@ public sealed class RemainingLifeTests
 
     [Fact]
     public void A_part_without_a_data_sheet_has_no_date() =>
-        Assert.Equal("no data-sheet life; measured state only",
-            RemainingLife.Of(null, 85, [], new ExpectedUse(100, 200, 30, 40), Today).Refusal);
+        Assert.Equal(
+            "no data-sheet life; measured state only",
+            RemainingLife.Of(null, 85, [], new ExpectedUse(100, 200, 30, 40), Today).Refusal
+        );
 
     [Fact]
     public void A_part_that_is_used_up_is_due_today()
@@ -38,8 +40,10 @@ public sealed class RemainingLifeTests
 
     [Fact]
     public void An_impossible_use_is_refused() =>
-        Assert.Equal("the least hours a year are more than the most",
-            RemainingLife.Of(2000, 105, [], new ExpectedUse(200, 100, 40, 50), Today).Refusal);
+        Assert.Equal(
+            "the least hours a year are more than the most",
+            RemainingLife.Of(2000, 105, [], new ExpectedUse(200, 100, 40, 50), Today).Refusal
+        );
 
     [Fact]
     public void The_end_of_the_calendar_is_not_passed() =>
@@ -55,8 +59,9 @@ public sealed class RemainingLifeTests
         Assert.Null(life.OtherSource);
         Assert.Equal(
             "ten-kelvin rule: 2000 h x 2^((105 - 65) / 10) = 32000 h, at 5000 h a year 6.4 years from 2026-03-01; "
-            + "ten-kelvin rule: 2000 h x 2^((105 - 55) / 10) = 64000 h, at 5000 h a year 12.8 years from 2026-03-01",
-            life.Arithmetic.Text);
+                + "ten-kelvin rule: 2000 h x 2^((105 - 55) / 10) = 64000 h, at 5000 h a year 12.8 years from 2026-03-01",
+            life.Arithmetic.Text
+        );
     }
 
     // 64 000 h at 1000 h a year would be 64 years; makers stand behind 15.

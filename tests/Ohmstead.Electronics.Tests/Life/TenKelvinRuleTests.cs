@@ -57,14 +57,23 @@ public sealed class TenKelvinRuleTests
 
     [Fact]
     public void A_hotter_part_never_lives_longer() =>
-        Gen.Select(Gen.Double[100, 10_000], Gen.Double[-20, 150], Gen.Double[0, 50]).Sample((rated, celsius, more) =>
-            TenKelvinRule.Hours(rated, 105, celsius + more).Value.Hours <= TenKelvinRule.Hours(rated, 105, celsius).Value.Hours);
+        Gen.Select(Gen.Double[100, 10_000], Gen.Double[-20, 150], Gen.Double[0, 50])
+            .Sample(
+                (rated, celsius, more) =>
+                    TenKelvinRule.Hours(rated, 105, celsius + more).Value.Hours <= TenKelvinRule.Hours(rated, 105, celsius).Value.Hours
+            );
 
     [Fact]
     public void A_mix_of_one_temperature_is_that_temperature() =>
-        Gen.Select(Gen.Double[100, 10_000], Gen.Double[0, 150], Gen.Double[1, 24]).Sample((rated, celsius, hours) =>
-            Math.Abs(TenKelvinRule.MixedDuty(rated, 105, [new(hours, celsius)]).Value.ComputedHours / TenKelvinRule.Hours(rated, 105,
-                celsius).Value.ComputedHours - 1) < 1e-12);
+        Gen.Select(Gen.Double[100, 10_000], Gen.Double[0, 150], Gen.Double[1, 24])
+            .Sample(
+                (rated, celsius, hours) =>
+                    Math.Abs(
+                        TenKelvinRule.MixedDuty(rated, 105, [new(hours, celsius)]).Value.ComputedHours
+                            / TenKelvinRule.Hours(rated, 105, celsius).Value.ComputedHours
+                            - 1
+                    ) < 1e-12
+            );
 
     [Fact]
     public void A_life_of_nothing_is_refused() =>

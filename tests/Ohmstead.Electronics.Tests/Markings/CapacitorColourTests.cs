@@ -9,12 +9,15 @@ public class CapacitorColourTests
     public void Brown_black_yellow_white_red_is_100_nanofarad_ten_per_cent_250_volt()
     {
         // from memory
-        var marked =
-            Assert.Single(
-            PolyesterBands.Read(BandColour.Brown, BandColour.Black, BandColour.Yellow, BandColour.White,
-            BandColour.Red).Value.Readings).Value;
-        Assert.Equal(("100 nF", "±10 %", "250 V"),
-            (QuantityText.Format(marked.Nominal), marked.Tolerance.ToString(), QuantityText.Format(marked.RatedVoltage!.Value)));
+        var marked = Assert
+            .Single(
+                PolyesterBands.Read(BandColour.Brown, BandColour.Black, BandColour.Yellow, BandColour.White, BandColour.Red).Value.Readings
+            )
+            .Value;
+        Assert.Equal(
+            ("100 nF", "±10 %", "250 V"),
+            (QuantityText.Format(marked.Nominal), marked.Tolerance.ToString(), QuantityText.Format(marked.RatedVoltage!.Value))
+        );
     }
 
     [Fact]
@@ -25,8 +28,9 @@ public class CapacitorColourTests
     public void Yellow_violet_with_a_white_spot_and_a_pink_foot_is_4_7_microfarad_35_volt()
     {
         // from memory
-        var marked =
-            Assert.Single(TantalumSpots.Read(BandColour.Yellow, BandColour.Violet, BandColour.White, BandColour.Pink).Value.Readings).Value;
+        var marked = Assert
+            .Single(TantalumSpots.Read(BandColour.Yellow, BandColour.Violet, BandColour.White, BandColour.Pink).Value.Readings)
+            .Value;
         Assert.Equal(("4.7 µF", "35 V"), (QuantityText.Format(marked.Nominal), QuantityText.Format(marked.RatedVoltage!.Value)));
     }
 
@@ -42,6 +46,8 @@ public class CapacitorColourTests
 
     [Fact]
     public void Colour_names_are_read_with_either_spelling() =>
-        Assert.Equal([BandColour.Grey, BandColour.Grey, BandColour.Violet, BandColour.Gold],
-            BandColours.Parse("grey-gray, Purple/GOLD").Value);
+        Assert.Equal(
+            [BandColour.Grey, BandColour.Grey, BandColour.Violet, BandColour.Gold],
+            BandColours.Parse("grey-gray, Purple/GOLD").Value
+        );
 }

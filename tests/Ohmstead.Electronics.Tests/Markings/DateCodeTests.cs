@@ -37,7 +37,12 @@ public class DateCodeTests
     public void The_dates_alone_are_the_same(string code, string dates)
     {
         Assert.Equal(dates, string.Join(' ', DateCode.Dates(code, Years)));
-        Assert.Equal(dates, DateCode.Parse(code, Years).Is(out var read, out _) ? string.Join(' ', read.Readings.Select(reading => reading.Value)) : string.Empty);
+        Assert.Equal(
+            dates,
+            DateCode.Parse(code, Years).Is(out var read, out _)
+                ? string.Join(' ', read.Readings.Select(reading => reading.Value))
+                : string.Empty
+        );
     }
 
     [Theory]
@@ -68,25 +73,27 @@ public class DateCodeTests
 
     [Fact]
     public void Three_digits_leave_the_decade_open() =>
-        Assert.Equal(["1959-W28", "1969-W28", "1979-W28"],
-            DateCode.Parse("928", new YearRange(1950, 1980)).Value.Readings.Select(reading => reading.Value.ToString()));
+        Assert.Equal(
+            ["1959-W28", "1969-W28", "1979-W28"],
+            DateCode.Parse("928", new YearRange(1950, 1980)).Value.Readings.Select(reading => reading.Value.ToString())
+        );
 
     [Fact]
     public void Two_digits_can_be_a_month_of_a_decade_or_a_year() =>
-        Assert.Equal(["1978-05", "1985"],
-            DateCode.Parse("85", new YearRange(1970, 1986)).Value.Readings.Select(reading => reading.Value.ToString()));
+        Assert.Equal(
+            ["1978-05", "1985"],
+            DateCode.Parse("85", new YearRange(1970, 1986)).Value.Readings.Select(reading => reading.Value.ToString())
+        );
 
     [Fact]
-    public void The_group_that_is_the_type_number_is_no_date() =>
-        Assert.Equal(["1979-W28"], Package("7404", "7404", "7928"));
+    public void The_group_that_is_the_type_number_is_no_date() => Assert.Equal(["1979-W28"], Package("7404", "7404", "7928"));
 
     [Fact]
     public void Two_groups_that_both_fit_are_both_given_when_the_type_is_not_known() =>
         Assert.Equal(["1974-W04", "1982-W12"], Package(null, "7404", "8212"));
 
     [Fact]
-    public void A_package_without_a_date_is_a_fault() =>
-        Assert.NotNull(DateCode.OnPackage(["7404", "PC"], "7404", Years).Fault);
+    public void A_package_without_a_date_is_a_fault() => Assert.NotNull(DateCode.OnPackage(["7404", "PC"], "7404", Years).Fault);
 
     [Fact]
     public void A_source_date_code_is_the_maker_and_the_week()
@@ -98,8 +105,10 @@ public class DateCodeTests
 
     [Fact]
     public void A_short_source_date_code_leaves_the_decade_open() =>
-        Assert.Equal(["1956-W12", "1966-W12"],
-            SourceDateCode.Parse("304 6 12", new YearRange(1950, 1970)).Value.Readings.Select(reading => reading.Value.Date.ToString()));
+        Assert.Equal(
+            ["1956-W12", "1966-W12"],
+            SourceDateCode.Parse("304 6 12", new YearRange(1950, 1970)).Value.Readings.Select(reading => reading.Value.Date.ToString())
+        );
 
     [Theory]
     [InlineData("13774")]

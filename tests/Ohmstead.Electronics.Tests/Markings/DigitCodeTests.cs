@@ -31,8 +31,10 @@ public class DigitCodeTests
     public void A_voltage_code_may_stand_in_front()
     {
         var marked = Assert.Single(DigitCode.Parse("2A104J").Value.Readings).Value;
-        Assert.Equal(("100 V", "100 nF", "±5 %"),
-            (QuantityText.Format(marked.RatedVoltage!.Value), QuantityText.Format(marked.Nominal), marked.Tolerance.ToString()));
+        Assert.Equal(
+            ("100 V", "100 nF", "±5 %"),
+            (QuantityText.Format(marked.RatedVoltage!.Value), QuantityText.Format(marked.Nominal), marked.Tolerance.ToString())
+        );
     }
 
     [Fact]
@@ -55,8 +57,7 @@ public class DigitCodeTests
 
     [Fact]
     public void One_more_nought_in_the_code_is_ten_times_the_value() =>
-        Gen.Select(Gen.Int[10, 99], Gen.Int[1, 6]).Sample((digits, zeros) =>
-            Farads(digits, zeros + 1) == 10m * Farads(digits, zeros));
+        Gen.Select(Gen.Int[10, 99], Gen.Int[1, 6]).Sample((digits, zeros) => Farads(digits, zeros + 1) == 10m * Farads(digits, zeros));
 
     [Theory] // JIS and EIA voltage code, from memory
     [Trait("CheckValue", "CV09")]

@@ -81,13 +81,17 @@ public class LetterCodeTests
 
     [Fact]
     public void A_code_made_from_a_value_is_read_back_as_that_value() =>
-        Gen.Select(Gen.Int[1, 999], Gen.Int[0, 999], Gen.Int[0, 3].Select(n => ("RKMG"[n], 3 * n))).Sample((whole, thousandths, letter) =>
-        {
-            var text = string.Create(CultureInfo.InvariantCulture, $"{whole}{letter.Item1}{thousandths:D3}");
-            var value = (whole + (thousandths / 1000m)) * Enumerable.Repeat(10m, letter.Item2).Aggregate(1m, (product, ten) =>
-                product * ten);
-            return LetterCode.Parse(text, Dimension.Resistance).Value.Readings[0].Value.Nominal.Value == value;
-        });
+        Gen.Select(Gen.Int[1, 999], Gen.Int[0, 999], Gen.Int[0, 3].Select(n => ("RKMG"[n], 3 * n)))
+            .Sample(
+                (whole, thousandths, letter) =>
+                {
+                    var text = string.Create(CultureInfo.InvariantCulture, $"{whole}{letter.Item1}{thousandths:D3}");
+                    var value =
+                        (whole + (thousandths / 1000m))
+                        * Enumerable.Repeat(10m, letter.Item2).Aggregate(1m, (product, ten) => product * ten);
+                    return LetterCode.Parse(text, Dimension.Resistance).Value.Readings[0].Value.Nominal.Value == value;
+                }
+            );
 
     private static MarkedValue Single(string text, Dimension dimension) =>
         Assert.Single(LetterCode.Parse(text, dimension).Value.Readings).Value;

@@ -18,23 +18,30 @@ public class MarkingProperties
             && Sound(DateCode.Parse(text, new YearRange(1950, 2026)), text)
             && Sound(SourceDateCode.Parse(text, new YearRange(1950, 2026)), text)
             && Sound(ResistorBands.Parse(text), text)
-            && (CeramicCode.Parse(text).Fault is null || CeramicCode.Parse(text).Fault!.Message.Length > 0));
+            && (CeramicCode.Parse(text).Fault is null || CeramicCode.Parse(text).Fault!.Message.Length > 0)
+        );
 
     [Fact]
     public void Bands_read_from_the_other_end_have_the_same_readings_but_for_their_order() =>
-        Gen.Enum<BandColour>().Array[3, 6].Sample(bands =>
-        {
-            var forward = Values([.. bands]);
-            var backward = Values([.. bands.Reverse()]);
-            return forward.SetEquals(backward);
-        });
+        Gen.Enum<BandColour>()
+            .Array[3, 6]
+            .Sample(bands =>
+            {
+                var forward = Values([.. bands]);
+                var backward = Values([.. bands.Reverse()]);
+                return forward.SetEquals(backward);
+            });
 
     [Fact]
     public void Every_date_of_a_code_lies_in_the_years_asked_for() =>
-        Gen.Select(Texts, Gen.Int[1940, 2026], Gen.Int[0, 60]).Sample((text, first, span) =>
-            !DateCode.Parse(text, new YearRange(first, first + span)).Is(out var marking, out _)
-                || marking.Readings.All(reading =>
-                    reading.Value.Year >= first && reading.Value.Year <= first + span && reading.Value.First <= reading.Value.Last));
+        Gen.Select(Texts, Gen.Int[1940, 2026], Gen.Int[0, 60])
+            .Sample(
+                (text, first, span) =>
+                    !DateCode.Parse(text, new YearRange(first, first + span)).Is(out var marking, out _)
+                    || marking.Readings.All(reading =>
+                        reading.Value.Year >= first && reading.Value.Year <= first + span && reading.Value.First <= reading.Value.Last
+                    )
+            );
 
     private static HashSet<(Quantity, string)> Values(System.Collections.Immutable.ImmutableArray<BandColour> bands) =>
         ResistorBands.Read(bands).Is(out var marking, out _)

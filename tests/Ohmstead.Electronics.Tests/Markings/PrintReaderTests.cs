@@ -23,12 +23,18 @@ public sealed class PrintReaderTests
 
     [Fact]
     public void Three_digits_can_be_a_capacitor_a_resistor_or_a_date() =>
-        Assert.Equal(["capacitor, digit code: 10 nF", "resistor, digit code: 10 kΩ", "date code: 1981-W03"], Read("103", new YearRange(1975, 1985)).Select(meaning => $"{meaning.As}: {meaning.Meaning}"));
+        Assert.Equal(
+            ["capacitor, digit code: 10 nF", "resistor, digit code: 10 kΩ", "date code: 1981-W03"],
+            Read("103", new YearRange(1975, 1985)).Select(meaning => $"{meaning.As}: {meaning.Meaning}")
+        );
 
     // Year letters run A for 1970 to X for 1989 without G, I, O, Q, Y and Z, and again: IEC 60062, from memory.
     [Fact]
     public void A_letter_and_a_figure_come_back_every_twenty_years() =>
-        Assert.Equal(["1985-05", "2005-05", "2025-05"], Read("T5").Where(meaning => meaning.As == "date code").Select(meaning => meaning.Meaning));
+        Assert.Equal(
+            ["1985-05", "2005-05", "2025-05"],
+            Read("T5").Where(meaning => meaning.As == "date code").Select(meaning => meaning.Meaning)
+        );
 
     [Theory]
     [InlineData("brown black red gold", "1 kΩ ±5 %")]
@@ -44,7 +50,8 @@ public sealed class PrintReaderTests
     [InlineData("J", "±5 %")]
     [InlineData("MKT", "metallised polyester")]
     [InlineData("1377432", "maker 137, 1974-W32")]
-    public void Every_code_that_is_known_is_asked(string print, string meaning) => Assert.Contains(meaning, Read(print).Select(read => read.Meaning));
+    public void Every_code_that_is_known_is_asked(string print, string meaning) =>
+        Assert.Contains(meaning, Read(print).Select(read => read.Meaning));
 
     // 1 cm is 1.112 65 pF (c = 299 792 458 m/s): 500 cm is 556.325 pF.
     [Fact]
@@ -58,7 +65,8 @@ public sealed class PrintReaderTests
     [InlineData("100n63", "100 nF 63 V")]
     [InlineData("226 16", "22 µF 16 V")]
     [InlineData("220 16", "220 µF 16 V")]
-    public void A_meaning_of_which_a_part_is_senseless_is_left_out(string print, string meaning) => Assert.Equal(meaning, Assert.Single(Read(print)).Meaning);
+    public void A_meaning_of_which_a_part_is_senseless_is_left_out(string print, string meaning) =>
+        Assert.Equal(meaning, Assert.Single(Read(print)).Meaning);
 
     // The code of voltage is a figure and a letter, and so is a rating in words.
     [Theory]
@@ -84,8 +92,10 @@ public sealed class PrintReaderTests
     [InlineData("X1Y2")]
     [InlineData("X1/Y2")]
     [InlineData("Y2/X1")]
-    public void Two_classes_are_told_as_two(string print) => Assert.Contains(
-        Read(print), meaning => meaning.Meaning == "classes X1/Y2: X1 across the line, Y2, to 300 V a.c. to earth, each with a voltage of its own");
+    public void Two_classes_are_told_as_two(string print) =>
+        Assert.Contains(Read(print), meaning =>
+            meaning.Meaning == "classes X1/Y2: X1 across the line, Y2, to 300 V a.c. to earth, each with a voltage of its own"
+        );
 
     [Theory]
     [InlineData("Y2", PrintedOn.Suppression, "class Y2, to 300 V a.c.")]
@@ -96,12 +106,16 @@ public sealed class PrintReaderTests
     [InlineData("BP", PrintedOn.Ceramic, "BP, a stable one of class 1")]
     [InlineData("3A", PrintedOn.Fuse, "3 A")]
     public void The_part_that_it_stands_on_decides(string print, PrintedOn on, string meaning) =>
-        Assert.Equal(meaning, Assert.Single(PrintReader.Read(print, new YearRange(1990, 1990), on), read => read.As != "date code").Meaning);
+        Assert.Equal(
+            meaning,
+            Assert.Single(PrintReader.Read(print, new YearRange(1990, 1990), on), read => read.As != "date code").Meaning
+        );
 
     [Theory]
     [InlineData("BP")]
     [InlineData("NP")]
-    public void Letters_of_polarity_are_known(string print) => Assert.Contains("bipolar: either way round", Read(print).Select(meaning => meaning.Meaning));
+    public void Letters_of_polarity_are_known(string print) =>
+        Assert.Contains("bipolar: either way round", Read(print).Select(meaning => meaning.Meaning));
 
     // Brown 100 V: colour code table of the Universidade de Brasilia; 273 GΩ is no resistor.
     [Fact]
@@ -113,7 +127,8 @@ public sealed class PrintReaderTests
     [InlineData("T1.6A L 250V", "T 1.6 A L 250 V")]
     [InlineData("F500mAH250V", "F 500 mA H 250 V")]
     [InlineData("TT 2 A", "TT 2 A")]
-    public void The_cap_of_a_fuse_is_read(string print, string meaning) => Assert.Equal(meaning, Assert.Single(Read(print), read => read.As == "fuse").Meaning);
+    public void The_cap_of_a_fuse_is_read(string print, string meaning) =>
+        Assert.Equal(meaning, Assert.Single(Read(print), read => read.As == "fuse").Meaning);
 
     [Theory]
     [InlineData("")]
@@ -123,7 +138,11 @@ public sealed class PrintReaderTests
 
     [Fact]
     public void Every_meaning_says_how_it_was_read_and_by_what_source() =>
-        Gen.String[Gen.Char["0123456789JKMRnpµ.+ /VW"], 0, 12].Sample(print => Read(print).All(meaning => meaning is { Meaning.Length: > 0, Rule.Length: > 0, As.Length: > 0 } && meaning.Source.Text.Length > 0));
+        Gen.String[Gen.Char["0123456789JKMRnpµ.+ /VW"], 0, 12]
+            .Sample(print =>
+                Read(print)
+                    .All(meaning => meaning is { Meaning.Length: > 0, Rule.Length: > 0, As.Length: > 0 } && meaning.Source.Text.Length > 0)
+            );
 
     private static IReadOnlyList<PrintMeaning> Read(string print, YearRange? years = null) => PrintReader.Read(print, years ?? Years);
 }

@@ -61,9 +61,12 @@ public class ResistorBandsTests
 
     [Fact]
     public void Yellow_as_a_tolerance_can_be_five_per_cent_on_a_high_voltage_part() =>
-        Assert.Equal(["±0.02 %", "±5 %"],
-            ResistorBands.Parse("brown green yellow yellow", BandStart.Known).Value.Readings.Select(reading =>
-            reading.Value.Tolerance.ToString()));
+        Assert.Equal(
+            ["±0.02 %", "±5 %"],
+            ResistorBands
+                .Parse("brown green yellow yellow", BandStart.Known)
+                .Value.Readings.Select(reading => reading.Value.Tolerance.ToString())
+        );
 
     [Fact]
     public void Bands_that_make_sense_both_ways_are_read_both_ways()
@@ -113,9 +116,13 @@ public class ResistorBandsTests
         // RMA, from memory
         var marked = Assert.Single(BodyEndDot.Read(BandColour.Yellow, BandColour.Violet, BandColour.Orange).Value.Readings).Value;
         Assert.Equal(("47 kΩ", "±20 %"), (QuantityText.Format(marked.Nominal), marked.Tolerance.ToString()));
-        Assert.Equal("±10 %",
-            BodyEndDot.Read(BandColour.Yellow, BandColour.Violet, BandColour.Orange,
-            BandColour.Silver).Value.Readings[0].Value.Tolerance.ToString());
+        Assert.Equal(
+            "±10 %",
+            BodyEndDot
+                .Read(BandColour.Yellow, BandColour.Violet, BandColour.Orange, BandColour.Silver)
+                .Value.Readings[0]
+                .Value.Tolerance.ToString()
+        );
         Assert.NotNull(BodyEndDot.Read(BandColour.Yellow, BandColour.Gold, BandColour.Orange).Fault);
     }
 

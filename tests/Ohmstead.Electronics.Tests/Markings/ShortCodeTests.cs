@@ -20,7 +20,8 @@ public sealed class ShortCodeTests
     [InlineData("01S", "10 Ω")]
     [InlineData("10R", "1.24 Ω")]
     [InlineData("68A", "499 Ω")]
-    public void Two_digits_are_a_place_in_the_series(string code, string expected) => Assert.Equal(expected, Nominal(ThreeCharacterCode.Parse(code)));
+    public void Two_digits_are_a_place_in_the_series(string code, string expected) =>
+        Assert.Equal(expected, Nominal(ThreeCharacterCode.Parse(code)));
 
     [Theory]
     [InlineData("00A")]
@@ -33,7 +34,10 @@ public sealed class ShortCodeTests
     // On a resistor 10R is 10 Ω by its letter and 1.24 Ω by E96: only a meter tells.
     [Fact]
     public void The_R_of_10R_keeps_both_its_meanings() =>
-        Assert.Equal(["10 Ω", "1.24 Ω ±1 %"], PrintReader.Read("10R", new YearRange(1990, 1990), PrintedOn.Resistor).Select(meaning => meaning.Meaning).Take(2));
+        Assert.Equal(
+            ["10 Ω", "1.24 Ω ±1 %"],
+            PrintReader.Read("10R", new YearRange(1990, 1990), PrintedOn.Resistor).Select(meaning => meaning.Meaning).Take(2)
+        );
 
     // EIA-198, quoted from NIC Components' marking sheet.
     [Theory(DisplayName = "SV39 the two-character code of chip capacitors")]
@@ -43,11 +47,15 @@ public sealed class ShortCodeTests
     [InlineData("Y2", "820 pF")]
     [InlineData("X2", "750 pF")]
     [InlineData("A9", "0.1 pF")]
-    public void A_letter_is_two_figures_and_a_digit_the_power(string code, string expected) => Assert.Equal(expected, Nominal(ChipCapacitorCode.Parse(code)));
+    public void A_letter_is_two_figures_and_a_digit_the_power(string code, string expected) =>
+        Assert.Equal(expected, Nominal(ChipCapacitorCode.Parse(code)));
 
     [Fact]
     public void Lists_disagree_about_the_small_b() =>
-        Assert.Equal(["300 pF", "350 pF"], ChipCapacitorCode.Parse("b2").Value.Readings.Select(reading => QuantityText.Format(reading.Value.Nominal)));
+        Assert.Equal(
+            ["300 pF", "350 pF"],
+            ChipCapacitorCode.Parse("b2").Value.Readings.Select(reading => QuantityText.Format(reading.Value.Nominal))
+        );
 
     [Theory]
     [InlineData("I2")]
@@ -107,5 +115,6 @@ public sealed class ShortCodeTests
     [InlineData("F")]
     public void What_is_no_print_of_a_fuse_is_a_fault(string print) => Assert.NotNull(FuseMark.Parse(print).Fault);
 
-    private static string Nominal(Parsed<Marking<MarkedValue>> marking) => QuantityText.Format(Assert.Single(marking.Value.Readings).Value.Nominal);
+    private static string Nominal(Parsed<Marking<MarkedValue>> marking) =>
+        QuantityText.Format(Assert.Single(marking.Value.Readings).Value.Nominal);
 }

@@ -42,7 +42,10 @@ public class ToleranceLettersTests
     {
         var meanings = ToleranceLetters.Meanings('Y', Dimension.Capacitance);
         Assert.Equal(["-20/+50 %", "-10/+100 %"], meanings.Select(meaning => meaning.Tolerance.ToString()));
-        Assert.Equal(ParseFaultKind.Ambiguous, Tolerance.Parse("Y", Dimension.Capacitance, new Quantity(1e-4m, Dimension.Capacitance)).Fault?.Kind);
+        Assert.Equal(
+            ParseFaultKind.Ambiguous,
+            Tolerance.Parse("Y", Dimension.Capacitance, new Quantity(1e-4m, Dimension.Capacitance)).Fault?.Kind
+        );
     }
 
     [Fact]

@@ -62,8 +62,10 @@ public class TradeNotationTests
     public void A_slash_between_like_numbers_can_be_sections_or_a_voltage()
     {
         var readings = TradeNotation.Parse("100/25").Value.Readings;
-        Assert.Equal(["25 V", null],
-            readings.Select(reading => reading.Value.RatedVoltage is { } rated ? QuantityText.Format(rated) : null));
+        Assert.Equal(
+            ["25 V", null],
+            readings.Select(reading => reading.Value.RatedVoltage is { } rated ? QuantityText.Format(rated) : null)
+        );
         Assert.Equal([1, 2], readings.Select(reading => reading.Value.Sections.Length));
     }
 
@@ -76,8 +78,10 @@ public class TradeNotationTests
 
     [Fact]
     public void Three_bare_digits_keep_both_their_meanings() =>
-        Assert.Equal(["33 pF", "330 pF"],
-            TradeNotation.Parse("330").Value.Readings.Select(reading => QuantityText.Format(reading.Value.Sections[0])));
+        Assert.Equal(
+            ["33 pF", "330 pF"],
+            TradeNotation.Parse("330").Value.Readings.Select(reading => QuantityText.Format(reading.Value.Sections[0]))
+        );
 
     [Fact]
     public void The_K_of_47K_on_a_disc_is_a_tolerance()

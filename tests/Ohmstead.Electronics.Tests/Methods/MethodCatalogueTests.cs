@@ -33,10 +33,16 @@ public sealed class MethodCatalogueTests
     [Fact]
     public void Phenolic_paper_has_one_temperature_whatever_the_tool()
     {
-        var values = MethodCatalogue.All.SelectMany(method => method.Values).Where(value => value.Of == "on phenolic paper").Select(value => value.Value).ToArray();
+        var values = MethodCatalogue
+            .All.SelectMany(method => method.Values)
+            .Where(value => value.Of == "on phenolic paper")
+            .Select(value => value.Value)
+            .ToArray();
         Assert.Equal(3, values.Length);
         Assert.All(values, value => Assert.StartsWith("at most 320 °C and 3 s", value, StringComparison.Ordinal));
-        Assert.DoesNotContain(MethodCatalogue.All.SelectMany(method => method.Cautions), caution => caution.Contains("350 °C", StringComparison.Ordinal));
+        Assert.DoesNotContain(MethodCatalogue.All.SelectMany(method => method.Cautions), caution =>
+            caution.Contains("350 °C", StringComparison.Ordinal)
+        );
     }
 
     // Carbonate crust about pH 11.5; hydroxide 12 to 14, from memory. HSE SIM 03/2002/26: 0.05 mg/m³ over 8 h and 0.15 mg/m³ over 15 min.
@@ -47,5 +53,9 @@ public sealed class MethodCatalogueTests
     [InlineData("isopropanol", "halides pass the rubber seal")]
     [InlineData("drying", "J-STD-033")]
     public void A_caution_of_a_method_says_what_its_source_says(string name, string words) =>
-        Assert.Contains(words, string.Join("; ", MethodCatalogue.All.Single(known => known.Name == name).Cautions), StringComparison.Ordinal);
+        Assert.Contains(
+            words,
+            string.Join("; ", MethodCatalogue.All.Single(known => known.Name == name).Cautions),
+            StringComparison.Ordinal
+        );
 }

@@ -14,8 +14,17 @@ public sealed class BesideACapacitorTests
     [InlineData("0.3", "120", "0.00047", "47", 0.4637)]
     [InlineData("5", "100000", "0.000001", "10000", 4.9978)]
     public void A_resistance_beside_a_capacitor_raises_its_ESR_where_the_reactance_is_greater_and_lowers_it_where_it_is_less(
-        string esr, string hertz, string farads, string beside, double reads) =>
-        Assert.Equal(reads, (double)BesideACapacitor.Read(Exact.Of(esr), Exact.Of(hertz), Exact.Of(farads), Exact.Of(beside)).Value.Value.EsrOhms, reads * 2e-4);
+        string esr,
+        string hertz,
+        string farads,
+        string beside,
+        double reads
+    ) =>
+        Assert.Equal(
+            reads,
+            (double)BesideACapacitor.Read(Exact.Of(esr), Exact.Of(hertz), Exact.Of(farads), Exact.Of(beside)).Value.Value.EsrOhms,
+            reads * 2e-4
+        );
 
     // SV19. The same reading shows 1.0444 µF and D 0.2342.
     [Fact]
@@ -39,7 +48,10 @@ public sealed class BesideACapacitorTests
     public void The_resistance_that_explains_an_ESR_follows_from_it_where_there_is_one()
     {
         Assert.Equal(47, (double)BesideACapacitor.ExplainsEsr(0.3m, 0.4637m, 120m, 0.00047m).Value.Value, 0.05);
-        Assert.Equal("no resistance beside it makes 400 mΩ of 300 mΩ", BesideACapacitor.ExplainsEsr(0.3m, 0.4m, 100_000m, 0.00047m).Refusal);
+        Assert.Equal(
+            "no resistance beside it makes 400 mΩ of 300 mΩ",
+            BesideACapacitor.ExplainsEsr(0.3m, 0.4m, 100_000m, 0.00047m).Refusal
+        );
     }
 
     // (L² + x²) / (2 x): 470 µF at 120 Hz has x = 2.8219 ohm, L = 0.4 ohm: 1.4393 ohm. At 100 kHz x = 3.4 milliohm is under L, and L stays.
@@ -51,12 +63,15 @@ public sealed class BesideACapacitorTests
 
     [Fact]
     public void No_good_part_with_any_resistance_beside_it_reads_more_than_the_bound() =>
-        Gen.Select(Gen.Int[0, 1000], Gen.Int[1, 1_000_000], Gen.Int[20, 100_000], Gen.Int[1, 10_000], Gen.Int[1, 1000]).Sample((share, beside, hertz, microfarads, limit) =>
-        {
-            (decimal most, decimal farads) = (limit / 100m, microfarads / 1_000_000m);
-            decimal reads = BesideACapacitor.Read(most * share / 1000m, hertz, farads, beside / 100m).Value.Value.EsrOhms;
-            return reads <= BesideACapacitor.LargestEsr(most, hertz, farads).Value.Value * 1.0000001m;
-        });
+        Gen.Select(Gen.Int[0, 1000], Gen.Int[1, 1_000_000], Gen.Int[20, 100_000], Gen.Int[1, 10_000], Gen.Int[1, 1000])
+            .Sample(
+                (share, beside, hertz, microfarads, limit) =>
+                {
+                    (decimal most, decimal farads) = (limit / 100m, microfarads / 1_000_000m);
+                    decimal reads = BesideACapacitor.Read(most * share / 1000m, hertz, farads, beside / 100m).Value.Value.EsrOhms;
+                    return reads <= BesideACapacitor.LargestEsr(most, hertz, farads).Value.Value * 1.0000001m;
+                }
+            );
 
     // SV17. Cs 100 µF with D 0.5 is 80 µF in parallel; at D 0.03 the two differ by 0.0899 %.
     [Theory]

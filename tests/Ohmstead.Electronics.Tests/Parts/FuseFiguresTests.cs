@@ -30,14 +30,21 @@ public sealed class FuseFiguresTests
     public void A_slow_fuse_bears_a_surge_by_its_current(string rated, FuseBreaking breaking, string times, double seconds) =>
         Assert.Equal((decimal)seconds, Row(rated, FuseSpeed.T, breaking, times).CarriesSeconds);
 
-    [Theory(DisplayName = "SV32 a fuse rated by UL opens at 1.35 times its rating within an hour, at twice within two minutes, or four above 30 A")]
+    [Theory(
+        DisplayName = "SV32 a fuse rated by UL opens at 1.35 times its rating within an hour, at twice within two minutes, or four above 30 A"
+    )]
     [InlineData("1.6", "1.35", 3600)]
     [InlineData("1.6", "2", 120)]
     [InlineData("30", "2", 120)]
     [InlineData("35", "2", 240)]
     [InlineData("60", "2", 240)]
     public void An_american_fuse_opens_sooner(string rated, string times, double seconds) =>
-        Assert.Equal((decimal)seconds, Assert.Single(FuseFigures.For(Exact.Of(rated), FuseSystem.UL, null, null), row => row.TimesRated == Exact.Of(times)).OpensWithinSeconds);
+        Assert.Equal(
+            (decimal)seconds,
+            Assert
+                .Single(FuseFigures.For(Exact.Of(rated), FuseSystem.UL, null, null), row => row.TimesRated == Exact.Of(times))
+                .OpensWithinSeconds
+        );
 
     // IEC 60127-2, sheets 1 and 2, as quoted in a table of times (csdn.net 111836789): a quick one of either breaking capacity.
     [Theory]

@@ -29,7 +29,10 @@ public sealed class FuseResistanceTests
     public void A_small_fuse_is_held_against_the_largest_drop_that_a_sheet_has()
     {
         Assert.Equal(74.6, (double)FuseResistance.Whole(0.063m).Value.Value, 0.01);
-        Assert.Equal("rated current is 0.05 A, the voltage drop of one under 63 mA is in no source at hand", FuseResistance.Whole(0.05m).Refusal);
+        Assert.Equal(
+            "rated current is 0.05 A, the voltage drop of one under 63 mA is in no source at hand",
+            FuseResistance.Whole(0.05m).Refusal
+        );
     }
 
     [Fact]

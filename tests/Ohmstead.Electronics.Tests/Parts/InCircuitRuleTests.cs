@@ -33,8 +33,12 @@ public sealed class InCircuitRuleTests
     [InlineData(InCircuitQuantity.RailVoltage, "5.0", "4.75", "5.25", InCircuitFinding.Proved)]
     [InlineData(InCircuitQuantity.Leakage, "5", "0", "25", InCircuitFinding.NoEvidence)]
     public void Each_quantity_proves_something_on_one_side_only(
-        InCircuitQuantity quantity, string reading, string lower, string upper, InCircuitFinding expected) =>
-        Assert.Equal(expected, InCircuitRule.For(quantity).Judge(Exact.Of(reading), Exact.Of(lower), Exact.Of(upper)).Value);
+        InCircuitQuantity quantity,
+        string reading,
+        string lower,
+        string upper,
+        InCircuitFinding expected
+    ) => Assert.Equal(expected, InCircuitRule.For(quantity).Judge(Exact.Of(reading), Exact.Of(lower), Exact.Of(upper)).Value);
 
     [Fact]
     public void Every_quantity_has_a_rule() =>
@@ -42,14 +46,16 @@ public sealed class InCircuitRuleTests
 
     [Fact]
     public void A_parallel_path_never_raises_a_resistance() =>
-        Gen.Select(Gen.Int[1, 10_000_000], Gen.Int[1, 10_000_000]).Sample((part, rest) =>
-            ParallelPath.Ohms(part, rest).Value.Value <= Math.Min(part, rest));
+        Gen.Select(Gen.Int[1, 10_000_000], Gen.Int[1, 10_000_000])
+            .Sample((part, rest) => ParallelPath.Ohms(part, rest).Value.Value <= Math.Min(part, rest));
 
     [Fact]
     public void The_rest_of_the_circuit_follows_from_a_reading()
     {
         Assert.Equal(47_000, (double)ParallelPath.RestOhms(100_000m, 31_972.789m).Value.Value, 1.0);
-        Assert.Equal("the reading 5 kΩ is not below the part's 4.7 kΩ: nothing lies in parallel",
-            ParallelPath.RestOhms(4_700m, 5_000m).Refusal);
+        Assert.Equal(
+            "the reading 5 kΩ is not below the part's 4.7 kΩ: nothing lies in parallel",
+            ParallelPath.RestOhms(4_700m, 5_000m).Refusal
+        );
     }
 }

@@ -22,8 +22,11 @@ public sealed class JunctionDropTests
     public void Real_rectifiers_are_inside(string material, string volts)
     {
         JunctionDrop junction = JunctionDrop.All.Single(known => known.Material == material);
-        Assert.InRange(Exact.Of(volts), junction.LowFor(null) + JunctionDrop.VoltsOfUnknownCurrent,
-            junction.HighVolts - JunctionDrop.VoltsOfUnknownCurrent);
+        Assert.InRange(
+            Exact.Of(volts),
+            junction.LowFor(null) + JunctionDrop.VoltsOfUnknownCurrent,
+            junction.HighVolts - JunctionDrop.VoltsOfUnknownCurrent
+        );
         Assert.True(junction.LowFor(3m) < junction.LowFor(2.9m));
     }
 

@@ -15,7 +15,10 @@ public sealed class MainsInsulationTests
     public void What_is_enough_depends_on_what_is_asked(string megohms, bool classOne, bool classTwo, bool reinforced)
     {
         decimal ohms = 1_000_000m * Exact.Of(megohms);
-        Assert.Equal((classOne, classTwo, reinforced), (MainsInsulation.ClassOne.Holds(ohms), MainsInsulation.ClassTwo.Holds(ohms), MainsInsulation.Reinforced.Holds(ohms)));
+        Assert.Equal(
+            (classOne, classTwo, reinforced),
+            (MainsInsulation.ClassOne.Holds(ohms), MainsInsulation.ClassTwo.Holds(ohms), MainsInsulation.Reinforced.Holds(ohms))
+        );
     }
 
     // SV25. Renata: 5.0 V with the diode shorted, 25 mA at the most: 80 ohm; 10 mA: 200 ohm.

@@ -11,17 +11,24 @@ public sealed class PartLimitTests
 
     // UL/CSA: T = (R/r)(k + t) - k with k = 234.5 for copper: 10 Ω at 20 °C, 12 Ω hot is 1.2 x 254.5 - 234.5 = 70.9 °C, 45.9 K above a room of 25 °C.
     [Fact]
-    public void A_winding_is_as_hot_as_the_change_of_its_resistance_says() => Assert.Equal(45.9m, CopperRise.Kelvin(10.0m, 12.0m, 20m, 25m).Value.Value);
+    public void A_winding_is_as_hot_as_the_change_of_its_resistance_says() =>
+        Assert.Equal(45.9m, CopperRise.Kelvin(10.0m, 12.0m, 20m, 25m).Value.Value);
 
     [Fact]
     public void A_winding_of_two_thousand_degrees_is_two_readings_of_two_things() =>
         Assert.Equal(
-            "that is a winding at 2311 degrees, expected -60 to 300: the two readings are not of one whole winding", CopperRise.Kelvin(10.0m, 100m, 20m, 20m).Refusal);
+            "that is a winding at 2311 degrees, expected -60 to 300: the two readings are not of one whole winding",
+            CopperRise.Kelvin(10.0m, 100m, 20m, 20m).Refusal
+        );
 
     // SV24: 7 MΩ, 2 MΩ and 1 MΩ are three requirements; words that give one alone would call 5 MΩ both good and bad.
     [Fact]
     public void The_words_for_a_mains_transformer_name_each_requirement() =>
-        Assert.Contains("7 MΩ over reinforced insulation, 2 MΩ as class II and 1 MΩ as class I in service: say by which", AcceptLimit.Find("mains transformer")!.Accept, StringComparison.Ordinal);
+        Assert.Contains(
+            "7 MΩ over reinforced insulation, 2 MΩ as class II and 1 MΩ as class I in service: say by which",
+            AcceptLimit.Find("mains transformer")!.Accept,
+            StringComparison.Ordinal
+        );
 
     // (f - f0)/f0, by hand calculator.
     [Theory]

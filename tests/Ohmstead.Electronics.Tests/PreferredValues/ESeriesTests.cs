@@ -76,8 +76,10 @@ public class ESeriesTests
     public void The_neighbours_of_a_value_are_found(string value, string below, string above, string nearest)
     {
         var neighbours = ESeries.E12.Neighbours(QuantityText.Parse(value, Dimension.Resistance).Value)!.Value;
-        Assert.Equal((below, above, nearest),
-            (QuantityText.Format(neighbours.Below), QuantityText.Format(neighbours.Above), QuantityText.Format(neighbours.Nearest)));
+        Assert.Equal(
+            (below, above, nearest),
+            (QuantityText.Format(neighbours.Below), QuantityText.Format(neighbours.Above), QuantityText.Format(neighbours.Nearest))
+        );
     }
 
     [Fact]
@@ -85,15 +87,20 @@ public class ESeriesTests
 
     [Fact]
     public void Neighbours_are_in_the_series_and_enclose_the_value() =>
-        Gen.Select(Gen.Int[1, 100_000_000], Gen.Int[0, 6]).Sample((digits, which) =>
-        {
-            var series = ESeries.All[which];
-            var value = new Quantity(digits / 1000m, Dimension.Resistance);
-            var neighbours = series.Neighbours(value)!.Value;
-            return neighbours.Below.Value <= value.Value && neighbours.Above.Value >= value.Value
-                && series.Contains(neighbours.Below) && series.Contains(neighbours.Above)
-                && (neighbours.Nearest == neighbours.Below || neighbours.Nearest == neighbours.Above);
-        });
+        Gen.Select(Gen.Int[1, 100_000_000], Gen.Int[0, 6])
+            .Sample(
+                (digits, which) =>
+                {
+                    var series = ESeries.All[which];
+                    var value = new Quantity(digits / 1000m, Dimension.Resistance);
+                    var neighbours = series.Neighbours(value)!.Value;
+                    return neighbours.Below.Value <= value.Value
+                        && neighbours.Above.Value >= value.Value
+                        && series.Contains(neighbours.Below)
+                        && series.Contains(neighbours.Above)
+                        && (neighbours.Nearest == neighbours.Below || neighbours.Nearest == neighbours.Above);
+                }
+            );
 
     private static decimal HalfGap(decimal low, decimal high) => (high - low) / (high + low);
 }

@@ -49,8 +49,10 @@ public class RatedVoltagesTests
 
     [Fact]
     public void The_replacement_is_never_below_the_mark() =>
-        Gen.Int[1, 5000].Sample(tenths =>
-            RatedVoltages.Replace(new Quantity(tenths / 10m, Dimension.Voltage)).Rating is { } rating && rating.Value >= tenths / 10m);
+        Gen.Int[1, 5000]
+            .Sample(tenths =>
+                RatedVoltages.Replace(new Quantity(tenths / 10m, Dimension.Voltage)).Rating is { } rating && rating.Value >= tenths / 10m
+            );
 
     [Theory] // common practice
     [InlineData("8 µF", "10 µF +25.0 %, 8.2 µF +2.5 %")]
@@ -72,19 +74,30 @@ public class RatedVoltagesTests
     [InlineData("0.5 µF", "470 nF -6.0 %")]
     [InlineData("47 µF", "47 µF 0.0 %")]
     public void An_old_capacitance_gets_the_values_made_today(string legacy, string expected) =>
-        Assert.Equal(expected, string.Join(", ", LegacyCapacitances.Replace(QuantityText.Parse(legacy, Dimension.Capacitance).Value)
-            .Select(found =>
-                $"{QuantityText.Format(found.Value)} {(100m * found.Deviation).ToString("+0.0##;-0.0##;0.0", System.Globalization.CultureInfo.InvariantCulture)} %")));
+        Assert.Equal(
+            expected,
+            string.Join(
+                ", ",
+                LegacyCapacitances
+                    .Replace(QuantityText.Parse(legacy, Dimension.Capacitance).Value)
+                    .Select(found =>
+                        $"{QuantityText.Format(found.Value)} {(100m * found.Deviation).ToString("+0.0##;-0.0##;0.0", System.Globalization.CultureInfo.InvariantCulture)} %"
+                    )
+            )
+        );
 
     [Fact]
     public void Every_replacement_lies_inside_the_old_delivery_tolerance() =>
-        Gen.Select(Gen.Int[0, 9], Gen.Int[0, 6]).Sample((place, zeros) =>
-        {
-            decimal[] figures = [1m, 1.25m, 1.6m, 2m, 2.5m, 3.2m, 4m, 5m, 6.4m, 8m];
-            var legacy = new Quantity(figures[place] * (decimal)Math.Pow(10, zeros) * 0.000001m, Dimension.Capacitance);
-            return LegacyCapacitances.Replace(legacy) is { Length: > 0 } found
-                && found.All(value => value.Deviation is >= -0.2m and <= 0.5m);
-        });
+        Gen.Select(Gen.Int[0, 9], Gen.Int[0, 6])
+            .Sample(
+                (place, zeros) =>
+                {
+                    decimal[] figures = [1m, 1.25m, 1.6m, 2m, 2.5m, 3.2m, 4m, 5m, 6.4m, 8m];
+                    var legacy = new Quantity(figures[place] * (decimal)Math.Pow(10, zeros) * 0.000001m, Dimension.Capacitance);
+                    return LegacyCapacitances.Replace(legacy) is { Length: > 0 } found
+                        && found.All(value => value.Deviation is >= -0.2m and <= 0.5m);
+                }
+            );
 
     private static Quantity Volts(string text) => QuantityText.Parse(text, Dimension.Voltage).Value;
 }

@@ -62,7 +62,8 @@ public sealed class IndicationTextTests
     [InlineData("~ 20 MΩ", Dimension.Resistance)]
     [InlineData("opens", Dimension.Resistance)]
     [InlineData("", Dimension.Resistance)]
-    public void What_is_no_reading_is_told(string text, Dimension expected) => Assert.False(IndicationText.Parse(text, expected).Is(out _, out _));
+    public void What_is_no_reading_is_told(string text, Dimension expected) =>
+        Assert.False(IndicationText.Parse(text, expected).Is(out _, out _));
 
     [Fact]
     public void What_is_wrong_behind_the_sign_is_told_at_its_place_and_the_sign_stays()

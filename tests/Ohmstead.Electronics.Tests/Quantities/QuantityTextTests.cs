@@ -212,8 +212,10 @@ public class QuantityTextTests
     [Fact]
     public void An_unknown_unit_names_the_nearest_one()
     {
-        Assert.Equal(("unit 'watz' is not known, nearest is watt", "12 watt"),
-            (Fault("12 watz", Dimension.Power).Message, Fault("12 watz", Dimension.Power).NextStep));
+        Assert.Equal(
+            ("unit 'watz' is not known, nearest is watt", "12 watt"),
+            (Fault("12 watz", Dimension.Power).Message, Fault("12 watz", Dimension.Power).NextStep)
+        );
         Assert.Equal("230 V", Fault("230 V~", Dimension.Voltage).NextStep);
     }
 
@@ -244,8 +246,7 @@ public class QuantityTextTests
     }
 
     [Fact]
-    public void A_tolerance_letter_behind_a_code_is_pointed_out() =>
-        Assert.Equal("4K7", Fault("4K7J", Dimension.Resistance).NextStep);
+    public void A_tolerance_letter_behind_a_code_is_pointed_out() => Assert.Equal("4K7", Fault("4K7J", Dimension.Resistance).NextStep);
 
     [Theory]
     [InlineData("0.000391", Dimension.Capacitance, "391 µF")]
@@ -272,9 +273,12 @@ public class QuantityTextTests
     [InlineData("0.001764", Dimension.Capacitance, 3, "1760 µF")]
     [InlineData("0.21220659", Dimension.Resistance, 4, "212.2 mΩ")]
     [InlineData("-0.0045", Dimension.Voltage, 1, "-5 mV")]
-    public void A_quantity_can_be_written_to_a_number_of_significant_digits(string value, Dimension dimension, int digits,
-        string expected) =>
-        Assert.Equal(expected, QuantityText.Format(new Quantity(Decimal(value), dimension), digits));
+    public void A_quantity_can_be_written_to_a_number_of_significant_digits(
+        string value,
+        Dimension dimension,
+        int digits,
+        string expected
+    ) => Assert.Equal(expected, QuantityText.Format(new Quantity(Decimal(value), dimension), digits));
 
     private static ParseFault Fault(string text, Dimension expected)
     {

@@ -56,14 +56,20 @@ public class ToleranceTests
 
     [Fact]
     public void A_look_alike_minus_is_named_and_the_whole_text_offered() =>
-        Assert.Equal((ParseFaultKind.LookAlike, "-10/+50 %"),
-            (Tolerance.Parse("\u221210/+50 %", Dimension.Capacitance).Fault!.Kind,
-            Tolerance.Parse("\u221210/+50 %", Dimension.Capacitance).Fault!.NextStep));
+        Assert.Equal(
+            (ParseFaultKind.LookAlike, "-10/+50 %"),
+            (
+                Tolerance.Parse("\u221210/+50 %", Dimension.Capacitance).Fault!.Kind,
+                Tolerance.Parse("\u221210/+50 %", Dimension.Capacitance).Fault!.NextStep
+            )
+        );
 
     [Fact]
     public void A_percentage_of_nothing_is_a_fault() =>
-        Assert.Equal(ParseFaultKind.OutOfRange,
-            Tolerance.Parse("5 %", Dimension.Resistance, new Quantity(0m, Dimension.Resistance)).Fault?.Kind);
+        Assert.Equal(
+            ParseFaultKind.OutOfRange,
+            Tolerance.Parse("5 %", Dimension.Resistance, new Quantity(0m, Dimension.Resistance)).Fault?.Kind
+        );
 
     [Fact]
     public void A_reading_exactly_on_its_limit_is_inside()
@@ -93,41 +99,58 @@ public class ToleranceTests
 
     [Fact]
     public void A_wider_tolerance_never_excludes_what_a_narrower_one_contains() =>
-        Gen.Select(Gen.Int[1, 100_000], Gen.Int[0, 1000], Gen.Int[0, 1000], Gen.Int[1, 200_000]).Sample((nominal, narrow, more, reading) =>
-        {
-            var inNarrow = Tolerance.Relative(narrow / 1000m).Apply(Microfarads(nominal)).Contains(Microfarads(reading));
-            var inWide = Tolerance.Relative((narrow + more) / 1000m).Apply(Microfarads(nominal)).Contains(Microfarads(reading));
-            return !inNarrow || inWide;
-        });
+        Gen.Select(Gen.Int[1, 100_000], Gen.Int[0, 1000], Gen.Int[0, 1000], Gen.Int[1, 200_000])
+            .Sample(
+                (nominal, narrow, more, reading) =>
+                {
+                    var inNarrow = Tolerance.Relative(narrow / 1000m).Apply(Microfarads(nominal)).Contains(Microfarads(reading));
+                    var inWide = Tolerance.Relative((narrow + more) / 1000m).Apply(Microfarads(nominal)).Contains(Microfarads(reading));
+                    return !inNarrow || inWide;
+                }
+            );
 
     [Fact]
     public void The_unit_a_reading_is_written_in_does_not_change_its_verdict() =>
-        Gen.Select(Gen.Int[1, 10_000], Gen.Int[0, 999], Gen.Int[1, 20_000]).Sample((nominal, permille, reading) =>
-        {
-            var limits = Tolerance.Relative(permille / 1000m).Apply(Microfarads(nominal));
-            var number = reading.ToString(CultureInfo.InvariantCulture);
-            var micro = QuantityText.Parse($"{number} µF", Dimension.Capacitance).Value;
-            var nano = QuantityText.Parse($"{number}000 nF", Dimension.Capacitance).Value;
-            var milli = QuantityText.Parse($"{(reading / 1000m).ToString(CultureInfo.InvariantCulture)} mF", Dimension.Capacitance,
-                UnitPrint.International).Value;
-            return limits.Contains(micro) == limits.Contains(nano) && limits.Contains(micro) == limits.Contains(milli);
-        });
+        Gen.Select(Gen.Int[1, 10_000], Gen.Int[0, 999], Gen.Int[1, 20_000])
+            .Sample(
+                (nominal, permille, reading) =>
+                {
+                    var limits = Tolerance.Relative(permille / 1000m).Apply(Microfarads(nominal));
+                    var number = reading.ToString(CultureInfo.InvariantCulture);
+                    var micro = QuantityText.Parse($"{number} µF", Dimension.Capacitance).Value;
+                    var nano = QuantityText.Parse($"{number}000 nF", Dimension.Capacitance).Value;
+                    var milli = QuantityText
+                        .Parse(
+                            $"{(reading / 1000m).ToString(CultureInfo.InvariantCulture)} mF",
+                            Dimension.Capacitance,
+                            UnitPrint.International
+                        )
+                        .Value;
+                    return limits.Contains(micro) == limits.Contains(nano) && limits.Contains(micro) == limits.Contains(milli);
+                }
+            );
 
     [Fact]
     public void What_a_tolerance_prints_is_read_back_as_the_same_tolerance() =>
-        Gen.Select(Gen.Int[0, 1000], Gen.Int[0, 3000]).Sample((below, above) =>
-        {
-            var relative = Tolerance.Relative(-below / 1000m, above / 1000m);
-            var absolute = Tolerance.Absolute(-below * 1e-13m, above * 1e-13m, Dimension.Capacitance);
-            return Tolerance.Parse(relative.ToString(), Dimension.Capacitance).Value == relative
-                && Tolerance.Parse(absolute.ToString(), Dimension.Capacitance).Value == absolute;
-        });
+        Gen.Select(Gen.Int[0, 1000], Gen.Int[0, 3000])
+            .Sample(
+                (below, above) =>
+                {
+                    var relative = Tolerance.Relative(-below / 1000m, above / 1000m);
+                    var absolute = Tolerance.Absolute(-below * 1e-13m, above * 1e-13m, Dimension.Capacitance);
+                    return Tolerance.Parse(relative.ToString(), Dimension.Capacitance).Value == relative
+                        && Tolerance.Parse(absolute.ToString(), Dimension.Capacitance).Value == absolute;
+                }
+            );
 
     [Fact]
     public void Any_text_gives_a_tolerance_or_a_fault_inside_it() =>
-        Gen.Select(Gen.OneOf(Gen.String, Gen.String["0123456789.-+/±% pFJKM,"]), Gen.Enum<Dimension>()).Sample((text, dimension) =>
-            Tolerance.Parse(text, dimension).Is(out _, out var fault)
-                || (fault.Offset >= 0 && fault.Length >= Math.Min(1, text.Length) && fault.Offset + fault.Length <= text.Length));
+        Gen.Select(Gen.OneOf(Gen.String, Gen.String["0123456789.-+/±% pFJKM,"]), Gen.Enum<Dimension>())
+            .Sample(
+                (text, dimension) =>
+                    Tolerance.Parse(text, dimension).Is(out _, out var fault)
+                    || (fault.Offset >= 0 && fault.Length >= Math.Min(1, text.Length) && fault.Offset + fault.Length <= text.Length)
+            );
 
     private static Quantity Microfarads(decimal value) => new(value * 0.000001m, Dimension.Capacitance);
 

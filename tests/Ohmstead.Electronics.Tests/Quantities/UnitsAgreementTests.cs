@@ -40,13 +40,16 @@ public class UnitsAgreementTests
 
     [Fact]
     public void Every_unit_converts_as_a_general_units_library_has_it() =>
-        Gen.Select(Gen.Int[1, 999_999], Gen.Int[0, Units.Length - 1]).Sample((thousandths, place) =>
-        {
-            var unit = Units[place];
-            var number = thousandths / 1000m;
-            var read = QuantityText.Parse($"{number.ToString(CultureInfo.InvariantCulture)} {unit.Unit}", unit.Dimension).Value;
-            var expected = unit.Expected((double)number);
-            // That library's ampere-hour is rounded to twelve digits; 3600 C is exact.
-            return Math.Abs((double)read.Value - expected) <= 1e-11 * expected;
-        });
+        Gen.Select(Gen.Int[1, 999_999], Gen.Int[0, Units.Length - 1])
+            .Sample(
+                (thousandths, place) =>
+                {
+                    var unit = Units[place];
+                    var number = thousandths / 1000m;
+                    var read = QuantityText.Parse($"{number.ToString(CultureInfo.InvariantCulture)} {unit.Unit}", unit.Dimension).Value;
+                    var expected = unit.Expected((double)number);
+                    // That library's ampere-hour is rounded to twelve digits; 3600 C is exact.
+                    return Math.Abs((double)read.Value - expected) <= 1e-11 * expected;
+                }
+            );
 }

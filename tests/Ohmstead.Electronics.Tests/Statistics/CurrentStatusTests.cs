@@ -35,28 +35,40 @@ public sealed class CurrentStatusTests
         Rows.Sample(
             rows =>
             {
-                LifeObservation[] observations = [.. rows.SelectMany(r =>
-                    Enumerable.Repeat(LifeObservation.FoundBadAt(r.Age),
-                        r.Bad).Concat(Enumerable.Repeat(LifeObservation.GoodAt(r.Age), r.Looked - r.Bad)))];
+                LifeObservation[] observations =
+                [
+                    .. rows.SelectMany(r =>
+                        Enumerable
+                            .Repeat(LifeObservation.FoundBadAt(r.Age), r.Bad)
+                            .Concat(Enumerable.Repeat(LifeObservation.GoodAt(r.Age), r.Looked - r.Bad))
+                    ),
+                ];
                 IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Of(observations).Value;
                 return CurrentStatus.Of(rows).Value.All(s => Math.Abs(estimate.ShareFailedBy(s.Age) - s.Share) < 1e-3);
             },
-            iter: 50);
+            iter: 50
+        );
 
     [Fact]
     public void The_self_consistent_estimate_gives_the_pooled_shares_of_the_worked_case()
     {
         Inspection[] rows = [new(20, 1, 10), new(30, 4, 10), new(40, 3, 10), new(50, 8, 10)];
-        LifeObservation[] observations = [.. rows.SelectMany(r =>
-            Enumerable.Repeat(LifeObservation.FoundBadAt(r.Age),
-                r.Bad).Concat(Enumerable.Repeat(LifeObservation.GoodAt(r.Age), r.Looked - r.Bad)))];
+        LifeObservation[] observations =
+        [
+            .. rows.SelectMany(r =>
+                Enumerable
+                    .Repeat(LifeObservation.FoundBadAt(r.Age), r.Bad)
+                    .Concat(Enumerable.Repeat(LifeObservation.GoodAt(r.Age), r.Looked - r.Bad))
+            ),
+        ];
         IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Of(observations).Value;
-        Assert.All(
-            new[] { (20.0, 0.10), (30.0, 0.35), (40.0, 0.35), (50.0, 0.80) },
-            row => Assert.Equal(row.Item2, estimate.ShareFailedBy(row.Item1), 1e-4));
+        Assert.All(new[] { (20.0, 0.10), (30.0, 0.35), (40.0, 0.35), (50.0, 0.80) }, row =>
+            Assert.Equal(row.Item2, estimate.ShareFailedBy(row.Item1), 1e-4)
+        );
     }
 
     private static Gen<Inspection[]> Rows { get; } =
-        Gen.Select(Gen.Int[1, 12], Gen.Int[0, 12]).Array[1, 6].Select(pairs =>
-            pairs.Select((p, i) => new Inspection(10 * (i + 1), Math.Min(p.Item2, p.Item1), p.Item1)).ToArray());
+        Gen.Select(Gen.Int[1, 12], Gen.Int[0, 12])
+            .Array[1, 6]
+            .Select(pairs => pairs.Select((p, i) => new Inspection(10 * (i + 1), Math.Min(p.Item2, p.Item1), p.Item1)).ToArray());
 }

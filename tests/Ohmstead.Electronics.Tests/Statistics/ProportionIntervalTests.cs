@@ -57,17 +57,21 @@ public sealed class ProportionIntervalTests
 
     [Fact]
     public void Every_interval_lies_in_nought_to_one_and_holds_the_share() =>
-        Gen.Select(Gen.Int[1, 2000], Gen.Double[0, 1]).Sample((looked, part) =>
-        {
-            int bad = (int)(part * looked);
-            double share = (double)bad / looked;
-            ConfidenceInterval[] all =
-            [
-                ProportionInterval.Wilson(bad, looked).Value, ProportionInterval.WilsonCorrected(bad, looked).Value,
-                ProportionInterval.ClopperPearson(bad, looked).Value,
-            ];
-            return all.All(i => i.Low >= 0 && i.High <= 1 && i.Low <= share + 1e-12 && i.High >= share - 1e-12);
-        });
+        Gen.Select(Gen.Int[1, 2000], Gen.Double[0, 1])
+            .Sample(
+                (looked, part) =>
+                {
+                    int bad = (int)(part * looked);
+                    double share = (double)bad / looked;
+                    ConfidenceInterval[] all =
+                    [
+                        ProportionInterval.Wilson(bad, looked).Value,
+                        ProportionInterval.WilsonCorrected(bad, looked).Value,
+                        ProportionInterval.ClopperPearson(bad, looked).Value,
+                    ];
+                    return all.All(i => i.Low >= 0 && i.High <= 1 && i.Low <= share + 1e-12 && i.High >= share - 1e-12);
+                }
+            );
 
     // 1 - 0.05^(1/n), by hand calculator; 59 is the first number under 0.05.
     [Theory]

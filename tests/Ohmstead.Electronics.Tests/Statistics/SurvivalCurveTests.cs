@@ -51,8 +51,15 @@ public sealed class SurvivalCurveTests
     [Trait("CheckValue", "CV55")]
     public void Items_that_enter_late_are_not_at_risk_before()
     {
-        FollowedItem[] items = [new(30, true, 10), new(40, false, 15), new(22, true), new(45, true, 20), new(18, true, 5),
-            new(50, false, 12)];
+        FollowedItem[] items =
+        [
+            new(30, true, 10),
+            new(40, false, 15),
+            new(22, true),
+            new(45, true, 20),
+            new(18, true, 5),
+            new(50, false, 12),
+        ];
         SurvivalCurve curve = SurvivalCurve.Of(items).Value;
         Same([0.80, 0.64, 0.48, 0.24], curve.Steps.Select(s => s.Survival), 1e-12);
         SurvivalCurve ignoring = SurvivalCurve.Of([.. items.Select(i => i with { From = 0 })]).Value;
@@ -72,12 +79,17 @@ public sealed class SurvivalCurveTests
 
     [Fact]
     public void A_curve_only_falls_and_stays_a_probability() =>
-        Gen.Select(Gen.Int[1, 30], Gen.Bool).Array[1, 40].Sample(rows =>
-        {
-            double[] survival = [1, .. SurvivalCurve.Of([.. rows.Select(r => new FollowedItem(r.Item1, r.Item2))]).Value.Steps.Select(s =>
-                s.Survival)];
-            return survival.All(s => s is >= 0 and <= 1) && survival.Zip(survival.Skip(1)).All(p => p.Second <= p.First);
-        });
+        Gen.Select(Gen.Int[1, 30], Gen.Bool)
+            .Array[1, 40]
+            .Sample(rows =>
+            {
+                double[] survival =
+                [
+                    1,
+                    .. SurvivalCurve.Of([.. rows.Select(r => new FollowedItem(r.Item1, r.Item2))]).Value.Steps.Select(s => s.Survival),
+                ];
+                return survival.All(s => s is >= 0 and <= 1) && survival.Zip(survival.Skip(1)).All(p => p.Second <= p.First);
+            });
 
     [Fact]
     public void A_group_compared_with_itself_shows_no_difference() =>

@@ -48,8 +48,10 @@ public sealed class WeibullFitTests
     [Fact]
     public void Narrow_intervals_give_the_fit_of_exact_ages()
     {
-        LifeObservation[] narrow = [.. Samples.TwentyUnits.Select(o => o.By is { } by ? LifeObservation.Between(by - 0.005, by + 0.005)
-            : o)];
+        LifeObservation[] narrow =
+        [
+            .. Samples.TwentyUnits.Select(o => o.By is { } by ? LifeObservation.Between(by - 0.005, by + 0.005) : o),
+        ];
         Weibull fit = WeibullFit.Of(narrow).Value.Life;
         Assert.Equal(1.7208, fit.Shape, 5e-4);
         Assert.Equal(606.528, fit.Scale, 5e-2);
@@ -59,8 +61,12 @@ public sealed class WeibullFitTests
     [Fact]
     public void Items_that_are_counted_already_give_the_same_fit()
     {
-        WeibullFit fit = WeibullFit.OfCounted(
-            [.. Samples.TwentyUnits.Where(o => o.By is not null).Select(o => new LikeItems(o, 1)), new(LifeObservation.GoodAt(500), 10)]).Value;
+        WeibullFit fit = WeibullFit
+            .OfCounted([
+                .. Samples.TwentyUnits.Where(o => o.By is not null).Select(o => new LikeItems(o, 1)),
+                new(LifeObservation.GoodAt(500), 10),
+            ])
+            .Value;
         Assert.Equal((10, 20), (fit.Failures, fit.Items));
         Assert.Equal(1.7208, fit.Life.Shape, 5e-4);
         Assert.Equal(606.528, fit.Life.Scale, 5e-2);
@@ -71,12 +77,16 @@ public sealed class WeibullFitTests
     public void Single_inspections_of_many_items_give_back_the_life_they_follow()
     {
         Weibull life = new(3, 45);
-        LifeObservation[] observations = [.. new[] { 20, 30, 40, 50 }.SelectMany(age =>
-        {
-            int bad = (int)Math.Round(1000 * (1 - life.Survival(age)));
-            return Enumerable.Repeat(LifeObservation.FoundBadAt(age),
-                bad).Concat(Enumerable.Repeat(LifeObservation.GoodAt(age), 1000 - bad));
-        })];
+        LifeObservation[] observations =
+        [
+            .. new[] { 20, 30, 40, 50 }.SelectMany(age =>
+            {
+                int bad = (int)Math.Round(1000 * (1 - life.Survival(age)));
+                return Enumerable
+                    .Repeat(LifeObservation.FoundBadAt(age), bad)
+                    .Concat(Enumerable.Repeat(LifeObservation.GoodAt(age), 1000 - bad));
+            }),
+        ];
         WeibullFit fit = WeibullFit.Of(observations).Value;
         Assert.Equal(3, fit.Life.Shape, 0.01);
         Assert.Equal(45, fit.Life.Scale, 0.1);
@@ -86,29 +96,32 @@ public sealed class WeibullFitTests
     public void An_interval_holds_its_estimate_and_widens_with_confidence()
     {
         WeibullFit fit = WeibullFit.Of(Samples.TwentyUnits).Value;
-        ConfidenceInterval usual = fit.ShapeInterval().Value, wide = fit.ShapeInterval(0.99).Value;
+        ConfidenceInterval usual = fit.ShapeInterval().Value,
+            wide = fit.ShapeInterval(0.99).Value;
         Assert.InRange(fit.Life.Shape, usual.Low, usual.High);
         Assert.True(wide.Low < usual.Low && wide.High > usual.High);
     }
 
     [Fact]
     public void Ages_in_other_units_change_the_scale_and_nothing_else() =>
-        Gen.Select(Gen.Double[0.001, 1000], Gen.Int[1, 400].Array[4, 20]).Sample(
-            (unit, ages) =>
-            {
-                LifeObservation[] plain = [.. ages.Select(a => LifeObservation.FailedAt(a))];
-                if (!WeibullFit.Of(plain).Is(out WeibullFit? fit, out _))
+        Gen.Select(Gen.Double[0.001, 1000], Gen.Int[1, 400].Array[4, 20])
+            .Sample(
+                (unit, ages) =>
                 {
-                    return true;
-                }
+                    LifeObservation[] plain = [.. ages.Select(a => LifeObservation.FailedAt(a))];
+                    if (!WeibullFit.Of(plain).Is(out WeibullFit? fit, out _))
+                    {
+                        return true;
+                    }
 
-                // A shape on the very edge of what is accepted may fall to either side.
-                return WeibullFit.Of([.. ages.Select(a => LifeObservation.FailedAt(a * unit))]).Is(out WeibullFit? scaled, out _)
-                    ? Math.Abs((scaled.Life.Shape / fit.Life.Shape) - 1) < 1e-5
-                        && Math.Abs((scaled.Life.Scale / unit / fit.Life.Scale) - 1) < 1e-5
-                    : fit.Life.Shape > 9.999;
-            },
-            iter: 100);
+                    // A shape on the very edge of what is accepted may fall to either side.
+                    return WeibullFit.Of([.. ages.Select(a => LifeObservation.FailedAt(a * unit))]).Is(out WeibullFit? scaled, out _)
+                        ? Math.Abs((scaled.Life.Shape / fit.Life.Shape) - 1) < 1e-5
+                            && Math.Abs((scaled.Life.Scale / unit / fit.Life.Scale) - 1) < 1e-5
+                        : fit.Life.Shape > 9.999;
+                },
+                iter: 100
+            );
 
     [Theory]
     [InlineData("no failure was seen: use the upper limit for no failures instead", new double[] { -5, -9 })]

@@ -7,8 +7,10 @@ namespace Ohmstead.Electronics.Tests.Substitution;
 // The rules of thumb are common practice except where a row names a standard.
 public sealed class CapacitorSubstitutionTests
 {
-    private static readonly CapacitorPlace Reservoir = new(CapacitorRole.Reservoir, CapacitorKind.AluminiumWet, 0.001m,
-        25m) { CelsiusRating = 85m };
+    private static readonly CapacitorPlace Reservoir = new(CapacitorRole.Reservoir, CapacitorKind.AluminiumWet, 0.001m, 25m)
+    {
+        CelsiusRating = 85m,
+    };
 
     private static CapacitorOffer Electrolytic(decimal microFarads, decimal volts, decimal celsius = 105m) =>
         new($"{microFarads} µF {volts} V", CapacitorKind.AluminiumWet, microFarads / 1_000_000m, volts) { CelsiusRating = celsius };
@@ -53,8 +55,10 @@ public sealed class CapacitorSubstitutionTests
     [Fact]
     public void A_valve_rectifier_limits_the_first_capacitor()
     {
-        CapacitorPlace place = new(CapacitorRole.ValveReservoir, CapacitorKind.AluminiumWet, 0.000016m,
-            450m) { LargestInputFarads = 0.00002m };
+        CapacitorPlace place = new(CapacitorRole.ValveReservoir, CapacitorKind.AluminiumWet, 0.000016m, 450m)
+        {
+            LargestInputFarads = 0.00002m,
+        };
         Assert.Equal(ReasonWeight.For, Judge(place, Electrolytic(20m, 450m)).Outcome);
         Assert.Equal(ReasonWeight.Against, Judge(place, Electrolytic(22m, 450m)).Outcome);
         Assert.Equal(ReasonWeight.Against, Judge(place with { LargestInputFarads = null }, Electrolytic(22m, 450m)).Outcome);
@@ -73,9 +77,15 @@ public sealed class CapacitorSubstitutionTests
     [Fact]
     public void A_tantalum_never_goes_onto_a_low_impedance_rail() =>
         Assert.Contains(
-            Judge(Reservoir with { WorstVolts = 5m },
-                new("bead", CapacitorKind.TantalumSolid, 0.001m, 25m) { CelsiusRating = 105m }).Reasons,
-            r => r is { Weight: ReasonWeight.Against, Aspect: "kind" });
+            Judge(
+                Reservoir with
+                {
+                    WorstVolts = 5m,
+                },
+                new("bead", CapacitorKind.TantalumSolid, 0.001m, 25m) { CelsiusRating = 105m }
+            ).Reasons,
+            r => r is { Weight: ReasonWeight.Against, Aspect: "kind" }
+        );
 
     [Theory]
     [InlineData(CapacitorKind.Polyester, CapacitorKind.AluminiumWet, CapacitorRole.Timing, ReasonWeight.Against)]
@@ -108,10 +118,16 @@ public sealed class CapacitorSubstitutionTests
     [InlineData(SafetyClass.Y2, "0.0000000022", "125", ReasonWeight.Against)]
     public void A_class_y_place_keeps_class_value_and_rating(SafetyClass offered, string farads, string acVolts, ReasonWeight expected)
     {
-        CapacitorPlace place = new(CapacitorRole.Safety, CapacitorKind.CeramicClass2, 0.0000000022m, 1000m) { SafetyClass = SafetyClass.Y2,
-            AlternatingVolts = 250m };
-        CapacitorOffer offer = new("disc", CapacitorKind.CeramicClass2, Exact.Of(farads), 1500m) { SafetyClass = offered,
-            AlternatingVolts = Exact.Of(acVolts) };
+        CapacitorPlace place = new(CapacitorRole.Safety, CapacitorKind.CeramicClass2, 0.0000000022m, 1000m)
+        {
+            SafetyClass = SafetyClass.Y2,
+            AlternatingVolts = 250m,
+        };
+        CapacitorOffer offer = new("disc", CapacitorKind.CeramicClass2, Exact.Of(farads), 1500m)
+        {
+            SafetyClass = offered,
+            AlternatingVolts = Exact.Of(acVolts),
+        };
         Assert.Equal(expected, Judge(place, offer).Outcome);
     }
 
@@ -127,8 +143,17 @@ public sealed class CapacitorSubstitutionTests
     [InlineData("250", SafetyClass.X2, null, ReasonWeight.Against)]
     public void An_x2_place_takes_a_class_that_is_for_its_voltage(string? asked, SafetyClass offered, string? rated, ReasonWeight expected)
     {
-        CapacitorPlace place = new(CapacitorRole.Safety, CapacitorKind.Suppression, 0.0000001m, asked is null ? null : Exact.Of(asked)) { SafetyClass = SafetyClass.X2 };
-        Assert.Equal(expected, Judge(place, new("offer", CapacitorKind.Suppression, 0.0000001m, rated is null ? null : Exact.Of(rated)) { SafetyClass = offered }).Outcome);
+        CapacitorPlace place = new(CapacitorRole.Safety, CapacitorKind.Suppression, 0.0000001m, asked is null ? null : Exact.Of(asked))
+        {
+            SafetyClass = SafetyClass.X2,
+        };
+        Assert.Equal(
+            expected,
+            Judge(
+                place,
+                new("offer", CapacitorKind.Suppression, 0.0000001m, rated is null ? null : Exact.Of(rated)) { SafetyClass = offered }
+            ).Outcome
+        );
     }
 
     // A suppression capacitor means mains, whatever role somebody wrote beside it.
@@ -140,27 +165,47 @@ public sealed class CapacitorSubstitutionTests
     {
         CapacitorPlace place = new(role, CapacitorKind.Suppression, 0.0000001m, 250m);
         Assert.Equal(ReasonWeight.Against, Judge(place, new("film", CapacitorKind.Polypropylene, 0.0000001m, 630m)).Outcome);
-        Assert.Equal(ReasonWeight.Against, Judge(place with { SafetyClass = SafetyClass.Y2 }, new("Y2", CapacitorKind.Suppression, 0.00000015m, 250m) { SafetyClass = SafetyClass.Y2 }).Outcome);
+        Assert.Equal(
+            ReasonWeight.Against,
+            Judge(
+                place with
+                {
+                    SafetyClass = SafetyClass.Y2,
+                },
+                new("Y2", CapacitorKind.Suppression, 0.00000015m, 250m) { SafetyClass = SafetyClass.Y2 }
+            ).Outcome
+        );
     }
 
     // 230 V of mains, an original marked 250 V: a rating for the mains needs no margin above itself.
     [Fact]
     public void A_rating_for_the_mains_holds_its_margin_already() =>
-        Assert.Equal(ReasonWeight.Doubt, Judge(new(CapacitorRole.Safety, CapacitorKind.Suppression, 0.0000001m, null) { SafetyClass = SafetyClass.X2, WorstVolts = 240m },
-            new("X2", CapacitorKind.Suppression, 0.0000001m, 250m) { SafetyClass = SafetyClass.X2 }).Outcome);
+        Assert.Equal(
+            ReasonWeight.Doubt,
+            Judge(
+                new(CapacitorRole.Safety, CapacitorKind.Suppression, 0.0000001m, null) { SafetyClass = SafetyClass.X2, WorstVolts = 240m },
+                new("X2", CapacitorKind.Suppression, 0.0000001m, 250m) { SafetyClass = SafetyClass.X2 }
+            ).Outcome
+        );
 
     [Fact]
     public void A_mains_place_of_unknown_class_takes_nothing() =>
         Assert.Equal(
             ReasonWeight.Against,
-            Judge(new(CapacitorRole.Safety, CapacitorKind.MetallisedPaper, 0.0000001m, 630m),
-                new("film", CapacitorKind.Polypropylene, 0.0000001m, 1000m) { SafetyClass = SafetyClass.X2 }).Outcome);
+            Judge(
+                new(CapacitorRole.Safety, CapacitorKind.MetallisedPaper, 0.0000001m, 630m),
+                new("film", CapacitorKind.Polypropylene, 0.0000001m, 1000m) { SafetyClass = SafetyClass.X2 }
+            ).Outcome
+        );
 
     [Fact]
     public void An_esr_can_be_too_high_and_too_low()
     {
-        CapacitorPlace place = new(CapacitorRole.Decoupling, CapacitorKind.AluminiumWet, 0.000022m, 16m) { LargestEsrOhms = 1m,
-            LeastEsrOhms = 0.05m };
+        CapacitorPlace place = new(CapacitorRole.Decoupling, CapacitorKind.AluminiumWet, 0.000022m, 16m)
+        {
+            LargestEsrOhms = 1m,
+            LeastEsrOhms = 0.05m,
+        };
         Assert.Equal(ReasonWeight.For, Judge(place, Electrolytic(22m, 25m) with { EsrOhms = 0.5m }).Outcome);
         Assert.Equal(ReasonWeight.Against, Judge(place, Electrolytic(22m, 25m) with { EsrOhms = 1.1m }).Outcome);
         Assert.Equal(ReasonWeight.Against, Judge(place, Electrolytic(22m, 25m) with { EsrOhms = 0.01m }).Outcome);
@@ -184,39 +229,60 @@ public sealed class CapacitorSubstitutionTests
     public void A_part_must_go_into_its_room_and_holes(CapacitorForm form, string diameter, string pitch, ReasonWeight expected)
     {
         CapacitorPlace place = Reservoir with { Form = CapacitorForm.Radial, LargestDiameter = 12.5m, Pitch = 5.08m };
-        Assert.Equal(expected, Judge(place,
-            Electrolytic(1000m, 25m) with { Form = form, Diameter = Exact.Of(diameter), Pitch = Exact.Of(pitch) }).Outcome);
+        Assert.Equal(
+            expected,
+            Judge(place, Electrolytic(1000m, 25m) with { Form = form, Diameter = Exact.Of(diameter), Pitch = Exact.Of(pitch) }).Outcome
+        );
     }
 
     [Fact]
     public void The_best_offer_has_no_doubts_and_the_nearest_value()
     {
-        CapacitorOffer[] offers = [Electrolytic(2000m, 25m), Electrolytic(1200m, 25m), Electrolytic(1000m, 35m), Electrolytic(1000m, 25m),
-            Electrolytic(470m, 25m)];
-        Assert.Equal(["1000 µF 25 V", "1000 µF 35 V", "1200 µF 25 V", "2000 µF 25 V"],
-            CapacitorSubstitution.Rank(Reservoir, offers).Select(v => v.Offer.Name));
+        CapacitorOffer[] offers =
+        [
+            Electrolytic(2000m, 25m),
+            Electrolytic(1200m, 25m),
+            Electrolytic(1000m, 35m),
+            Electrolytic(1000m, 25m),
+            Electrolytic(470m, 25m),
+        ];
+        Assert.Equal(
+            ["1000 µF 25 V", "1000 µF 35 V", "1200 µF 25 V", "2000 µF 25 V"],
+            CapacitorSubstitution.Rank(Reservoir, offers).Select(v => v.Offer.Name)
+        );
     }
 
     [Fact]
     public void The_order_of_offers_does_not_change_the_ranking() =>
-        Gen.Shuffle(new[] { 1000, 1200, 1500, 1800, 2000, 950 }).Sample(order =>
-            CapacitorSubstitution.Rank(Reservoir, order.Select(c => Electrolytic(c, 25m))).Select(v => v.Offer.Name)
-                .SequenceEqual(["1000 µF 25 V", "1200 µF 25 V", "1500 µF 25 V", "950 µF 25 V", "1800 µF 25 V", "2000 µF 25 V"]));
+        Gen.Shuffle(new[] { 1000, 1200, 1500, 1800, 2000, 950 })
+            .Sample(order =>
+                CapacitorSubstitution
+                    .Rank(Reservoir, order.Select(c => Electrolytic(c, 25m)))
+                    .Select(v => v.Offer.Name)
+                    .SequenceEqual(["1000 µF 25 V", "1200 µF 25 V", "1500 µF 25 V", "950 µF 25 V", "1800 µF 25 V", "2000 µF 25 V"])
+            );
 
     [Fact]
     public void The_original_itself_always_fits_a_known_place() =>
-        Gen.Select(Gen.Enum<CapacitorRole>(), Gen.Int[1, 10_000]).Sample((role, nanoFarads) =>
-        {
-            CapacitorPlace place = new(role, CapacitorKind.Polypropylene, nanoFarads / 1_000_000_000m,
-                100m) { SafetyClass = role == CapacitorRole.Safety ? SafetyClass.X2 : SafetyClass.None };
-            return Judge(place, new("original", place.Kind, place.Farads,
-                100m) { SafetyClass = place.SafetyClass }).Outcome != ReasonWeight.Against;
-        });
+        Gen.Select(Gen.Enum<CapacitorRole>(), Gen.Int[1, 10_000])
+            .Sample(
+                (role, nanoFarads) =>
+                {
+                    CapacitorPlace place = new(role, CapacitorKind.Polypropylene, nanoFarads / 1_000_000_000m, 100m)
+                    {
+                        SafetyClass = role == CapacitorRole.Safety ? SafetyClass.X2 : SafetyClass.None,
+                    };
+                    return Judge(place, new("original", place.Kind, place.Farads, 100m) { SafetyClass = place.SafetyClass }).Outcome
+                        != ReasonWeight.Against;
+                }
+            );
 
     [Fact]
     public void A_place_without_capacitance_is_refused() =>
-        Assert.Equal("capacitance of the place is 0, expected above 0",
-            CapacitorSubstitution.Judge(Reservoir with { Farads = 0m }, Electrolytic(1m, 25m)).Refusal);
+        Assert.Equal(
+            "capacitance of the place is 0, expected above 0",
+            CapacitorSubstitution.Judge(Reservoir with { Farads = 0m }, Electrolytic(1m, 25m)).Refusal
+        );
 
     // What the circuit stands goes before any rule of thumb: 150 µF and 1000 µF are written, 1000 µF for 470 µF is 2.1 x.
     [Theory]
@@ -225,7 +291,18 @@ public sealed class CapacitorSubstitutionTests
     [InlineData("150", ReasonWeight.For)]
     [InlineData("149", ReasonWeight.Against)]
     public void What_the_circuit_stands_decides_where_it_is_known(string microFarads, ReasonWeight expected) =>
-        Assert.Equal(expected, Judge(Reservoir with { Farads = 0.00047m, LeastFarads = 0.00015m, MostFarads = 0.001m }, Electrolytic(Exact.Of(microFarads), 25m)).Outcome);
+        Assert.Equal(
+            expected,
+            Judge(
+                Reservoir with
+                {
+                    Farads = 0.00047m,
+                    LeastFarads = 0.00015m,
+                    MostFarads = 0.001m,
+                },
+                Electrolytic(Exact.Of(microFarads), 25m)
+            ).Outcome
+        );
 
     [Fact]
     public void A_can_larger_than_the_original_is_a_doubt_and_no_refusal()
@@ -250,9 +327,20 @@ public sealed class CapacitorSubstitutionTests
     [InlineData(CapacitorRole.Timing, SafetyClass.None, "0.000001", "0.05", "950 nF … 1.05 µF")]
     [InlineData(CapacitorRole.Safety, SafetyClass.Y2, "0.0000000022", "0.2", "1.76 nF … 2.2 nF")]
     [InlineData(CapacitorRole.Decoupling, SafetyClass.None, "0.0001", "0.2", "80 µF … 300 µF")]
-    public void The_range_of_values_follows_from_the_role(CapacitorRole role, SafetyClass safety, string farads, string tolerance, string expected)
+    public void The_range_of_values_follows_from_the_role(
+        CapacitorRole role,
+        SafetyClass safety,
+        string farads,
+        string tolerance,
+        string expected
+    )
     {
-        CapacitorPlace place = new(role, CapacitorKind.AluminiumWet, Exact.Of(farads), 25m) { SafetyClass = safety, ToleranceBelow = Exact.Of(tolerance), ToleranceAbove = Exact.Of(tolerance) };
+        CapacitorPlace place = new(role, CapacitorKind.AluminiumWet, Exact.Of(farads), 25m)
+        {
+            SafetyClass = safety,
+            ToleranceBelow = Exact.Of(tolerance),
+            ToleranceAbove = Exact.Of(tolerance),
+        };
         Assert.Equal(expected, CapacitorSubstitution.ValueRange(place).Value.Value.ToString());
     }
 

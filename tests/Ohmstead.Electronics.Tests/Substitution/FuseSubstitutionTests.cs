@@ -8,8 +8,14 @@ namespace Ohmstead.Electronics.Tests.Substitution;
 /// </summary>
 public sealed class FuseSubstitutionTests
 {
-    private static readonly Fuse Place =
-        new() { RatedAmperes = 1m, Speed = FuseSpeed.T, Breaking = FuseBreaking.H, RatedVolts = 250m, Size = FuseSize.FiveByTwenty };
+    private static readonly Fuse Place = new()
+    {
+        RatedAmperes = 1m,
+        Speed = FuseSpeed.T,
+        Breaking = FuseBreaking.H,
+        RatedVolts = 250m,
+        Size = FuseSize.FiveByTwenty,
+    };
 
     [Fact]
     public void The_same_fuse_fits() =>
@@ -21,10 +27,14 @@ public sealed class FuseSubstitutionTests
         Assert.Equal(("safety", "1.25 A for 1 A, expected the same"), Against(Place with { RatedAmperes = 1.25m }));
         Assert.Equal(("safety", "0.8 A for 1 A, expected the same"), Against(Place with { RatedAmperes = 0.8m }));
         Assert.Equal(("speed", "F, quick, for T, slow"), Against(Place with { Speed = FuseSpeed.F }));
-        Assert.Equal(("breaking capacity", "L, of low breaking capacity, where H stood: it may burst"),
-            Against(Place with { Breaking = FuseBreaking.L }));
-        Assert.Equal(("breaking capacity", "E, of enhanced breaking capacity, where H stood: it may burst"),
-            Against(Place with { Breaking = FuseBreaking.E }));
+        Assert.Equal(
+            ("breaking capacity", "L, of low breaking capacity, where H stood: it may burst"),
+            Against(Place with { Breaking = FuseBreaking.L })
+        );
+        Assert.Equal(
+            ("breaking capacity", "E, of enhanced breaking capacity, where H stood: it may burst"),
+            Against(Place with { Breaking = FuseBreaking.E })
+        );
         Assert.Equal(("voltage", "125 V is under 250 V"), Against(Place with { RatedVolts = 125m }));
         Assert.Equal(("size", "6.3 x 32 mm where 5 x 20 mm goes in"), Against(Place with { Size = FuseSize.SixByThirtyTwo }));
         Assert.Equal(("safety", "its current is not written, 1 A are asked for"), Against(Place with { RatedAmperes = null }));
@@ -34,14 +44,34 @@ public sealed class FuseSubstitutionTests
     public void What_is_not_known_is_a_doubt()
     {
         foreach (
-            var offer in new[] { Place with { Speed = null }, Place with { Breaking = null }, Place with { RatedVolts = null },
-                Place with { Size = null } })
+            var offer in new[]
+            {
+                Place with
+                {
+                    Speed = null,
+                },
+                Place with
+                {
+                    Breaking = null,
+                },
+                Place with
+                {
+                    RatedVolts = null,
+                },
+                Place with
+                {
+                    Size = null,
+                },
+            }
+        )
         {
             Assert.True(Assert.Single(FuseSubstitution.Judge(Place, offer), reason => reason.Weight != ReasonWeight.For).IsMissing);
         }
 
-        Assert.Equal(["speed", "voltage", "size"], FuseSubstitution.Judge(new Fuse { RatedAmperes = 1m }, Place)
-            .Where(reason => reason.IsMissing).Select(reason => reason.Aspect));
+        Assert.Equal(
+            ["speed", "voltage", "size"],
+            FuseSubstitution.Judge(new Fuse { RatedAmperes = 1m }, Place).Where(reason => reason.IsMissing).Select(reason => reason.Aspect)
+        );
     }
 
     [Fact]
@@ -52,8 +82,9 @@ public sealed class FuseSubstitutionTests
     [Fact]
     public void A_slow_ceramic_fuse_for_a_slow_glass_one_breaks_more_and_opens_later()
     {
-        var doubt = Assert.Single(
-            FuseSubstitution.Judge(Place with { Breaking = FuseBreaking.L }, Place), reason => reason.Weight != ReasonWeight.For);
+        var doubt = Assert.Single(FuseSubstitution.Judge(Place with { Breaking = FuseBreaking.L }, Place), reason =>
+            reason.Weight != ReasonWeight.For
+        );
         Assert.Equal(("speed", ReasonWeight.Doubt, false), (doubt.Aspect, doubt.Weight, doubt.IsMissing));
     }
 
@@ -97,7 +128,9 @@ public sealed class FuseSubstitutionTests
     [InlineData(FuseSpeed.TT, "no source at hand has times for TT, very slow")]
     public void A_speed_without_times_is_doubted_though_the_letter_is_the_same(FuseSpeed speed, string words)
     {
-        var doubt = Assert.Single(FuseSubstitution.Judge(Place with { Speed = speed }, Place with { Speed = speed }), reason => reason.Weight != ReasonWeight.For);
+        var doubt = Assert.Single(FuseSubstitution.Judge(Place with { Speed = speed }, Place with { Speed = speed }), reason =>
+            reason.Weight != ReasonWeight.For
+        );
         Assert.Equal(("speed", ReasonWeight.Doubt), (doubt.Aspect, doubt.Weight));
         Assert.StartsWith(words, doubt.Words.Text, StringComparison.Ordinal);
     }
@@ -107,12 +140,15 @@ public sealed class FuseSubstitutionTests
     [InlineData(FuseBreaking.E, FuseBreaking.H)]
     public void One_of_enhanced_breaking_capacity_breaks_more_and_opens_nobody_knows_when(FuseBreaking was, FuseBreaking now)
     {
-        var doubt = Assert.Single(FuseSubstitution.Judge(Place with { Breaking = was }, Place with { Breaking = now }), reason => reason.Weight != ReasonWeight.For);
+        var doubt = Assert.Single(FuseSubstitution.Judge(Place with { Breaking = was }, Place with { Breaking = now }), reason =>
+            reason.Weight != ReasonWeight.For
+        );
         Assert.Equal(("speed", ReasonWeight.Doubt), (doubt.Aspect, doubt.Weight));
         Assert.StartsWith("no source at hand has times and breaking capacity for E", doubt.Words.Text, StringComparison.Ordinal);
     }
 
-    private static Reason? Standard(Fuse place, Fuse offer) => FuseSubstitution.Judge(place, offer).SingleOrDefault(reason => reason.Aspect == "standard");
+    private static Reason? Standard(Fuse place, Fuse offer) =>
+        FuseSubstitution.Judge(place, offer).SingleOrDefault(reason => reason.Aspect == "standard");
 
     private static (string Aspect, string Words) Against(Fuse offer)
     {

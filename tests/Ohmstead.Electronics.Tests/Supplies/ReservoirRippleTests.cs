@@ -14,10 +14,18 @@ public sealed class ReservoirRippleTests
     [InlineData("3", "60", "0.022", Rectifier.Bridge, 1.1364)]
     [InlineData("2", "50", "0.01", Rectifier.Bridge, 2.0000)]
     [InlineData("0.1", "50", "0.00047", Rectifier.HalfWave, 4.2553)]
-    public void The_rule_of_thumb_gives_the_ripple_at_most(string amperes, string hertz, string farads, Rectifier rectifier,
-        double volts) =>
-        Assert.Equal(volts, (double)ReservoirRipple.VoltsPeakToPeak(Exact.Of(amperes), Exact.Of(hertz), Exact.Of(farads),
-            rectifier).Value.Value, 1e-4);
+    public void The_rule_of_thumb_gives_the_ripple_at_most(
+        string amperes,
+        string hertz,
+        string farads,
+        Rectifier rectifier,
+        double volts
+    ) =>
+        Assert.Equal(
+            volts,
+            (double)ReservoirRipple.VoltsPeakToPeak(Exact.Of(amperes), Exact.Of(hertz), Exact.Of(farads), rectifier).Value.Value,
+            1e-4
+        );
 
     // The same rule turned round: 1.5 A, 50 Hz, 2 V need 7500 µF.
     [Fact]
@@ -67,19 +75,22 @@ public sealed class ReservoirRippleTests
 
     [Fact]
     public void The_rule_of_thumb_is_never_under_the_computed_ripple() =>
-        Gen.Select(Gen.Int[10, 100], Gen.Int[1000, 10_000], Gen.Int[20, 200]).Sample(
-            (peak, microFarads, ohms) =>
-            {
-                ReservoirWaveform wave = ReservoirWaveform.Of(peak, 50, microFarads * 1e-6, ohms, Rectifier.Bridge).Value;
-                return wave.RippleVolts <= wave.MaximumVolts / ohms / (100 * microFarads * 1e-6);
-            },
-            iter: 10);
+        Gen.Select(Gen.Int[10, 100], Gen.Int[1000, 10_000], Gen.Int[20, 200])
+            .Sample(
+                (peak, microFarads, ohms) =>
+                {
+                    ReservoirWaveform wave = ReservoirWaveform.Of(peak, 50, microFarads * 1e-6, ohms, Rectifier.Bridge).Value;
+                    return wave.RippleVolts <= wave.MaximumVolts / ohms / (100 * microFarads * 1e-6);
+                },
+                iter: 10
+            );
 
     [Fact]
     public void A_half_wave_supply_conducts_once_and_ripples_more() =>
         Assert.True(
             ReservoirWaveform.Of(17, 50, 4700e-6, 100, Rectifier.HalfWave).Value.RippleVolts
-            > ReservoirWaveform.Of(17, 50, 4700e-6, 100, Rectifier.CentreTap).Value.RippleVolts * 1.8);
+                > ReservoirWaveform.Of(17, 50, 4700e-6, 100, Rectifier.CentreTap).Value.RippleVolts * 1.8
+        );
 
     [Fact]
     public void A_supply_without_volts_is_refused() =>

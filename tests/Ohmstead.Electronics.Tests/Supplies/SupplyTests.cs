@@ -54,8 +54,7 @@ public sealed class SupplyTests
         Assert.Equal(holds, RailLimits.All.Single(r => r.Family == family).Holds(Exact.Of(volts)));
 
     [Fact]
-    public void Every_range_holds_its_own_nominal_and_names_a_source() =>
-        Assert.All(RailLimits.All, r =>
+    public void Every_range_holds_its_own_nominal_and_names_a_source() => Assert.All(RailLimits.All, r =>
         {
             Assert.True(r.Holds(r.NominalVolts));
             Assert.NotEmpty(r.Source.Text);
@@ -127,14 +126,19 @@ public sealed class SupplyTests
     [InlineData("ATX -12 V", "0.120")]
     [InlineData("ATX -5 V", "0.100")]
     [InlineData("ATX 5 V standby", "0.050")]
-    public void A_rail_of_a_maker_s_guide_keeps_its_ripple(string rail, string volts) => Assert.Equal(Exact.Of(volts), RippleLimit.All.Single(r => r.Rail == rail).UsualVolts);
+    public void A_rail_of_a_maker_s_guide_keeps_its_ripple(string rail, string volts) =>
+        Assert.Equal(Exact.Of(volts), RippleLimit.All.Single(r => r.Rail == rail).UsualVolts);
 
     [Fact]
-    public void A_load_under_a_tenth_is_no_load() => Assert.Equal("share of the rated current is 0.09, expected 0.1 to 1", DummyLoad.For(5m, 10m, 0.09m).Refusal);
+    public void A_load_under_a_tenth_is_no_load() =>
+        Assert.Equal("share of the rated current is 0.09, expected 0.1 to 1", DummyLoad.For(5m, 10m, 0.09m).Refusal);
 
     [Fact]
     public void A_diode_drop_above_the_peak_rectifies_nothing() =>
-        Assert.Equal("a diode drop of 100 V is not under the peak of a winding of 1 V: nothing is rectified", NoLoadPeak.Volts(1m, 1m, 1m, 100m).Refusal);
+        Assert.Equal(
+            "a diode drop of 100 V is not under the peak of a winding of 1 V: nothing is rectified",
+            NoLoadPeak.Volts(1m, 1m, 1m, 100m).Refusal
+        );
 
     // Logic 5 V: 50 mV (1 %), common practice.
     [Fact]

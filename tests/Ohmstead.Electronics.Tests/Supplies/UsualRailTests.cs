@@ -51,15 +51,21 @@ public sealed class UsualRailTests
     [Fact]
     public void Every_word_but_the_two_that_tell_ripple_alone_names_a_family() =>
         Assert.All(Rail.All.Values.Except([Rail.Unregulated, Rail.HighTension]), rail =>
-            Assert.Contains(RailLimits.All, limit => UsualRail.Range(rail, limit.NominalVolts) is not null));
+            Assert.Contains(RailLimits.All, limit => UsualRail.Range(rail, limit.NominalVolts) is not null)
+        );
 
     [Fact]
     public void Every_row_stands_in_the_list_once() =>
         Assert.Equal(
-            typeof(Rail).GetProperties(BindingFlags.Public | BindingFlags.Static).Where(property => property.PropertyType == typeof(Rail))
+            typeof(Rail)
+                .GetProperties(BindingFlags.Public | BindingFlags.Static)
+                .Where(property => property.PropertyType == typeof(Rail))
                 .Select(property => (Rail)property.GetValue(null)!),
-            Rail.All.Values);
+            Rail.All.Values
+        );
 
     private static Rail? Named(string? rail) =>
-        rail is null ? null : Rail.All.Means(rail, out var known) ? known : throw new InvalidOperationException(rail);
+        rail is null ? null
+        : Rail.All.Means(rail, out var known) ? known
+        : throw new InvalidOperationException(rail);
 }

@@ -28,8 +28,10 @@ public sealed class AccuracySpecificationTests
 
     [Fact]
     public void The_sign_of_a_reading_does_not_change_its_uncertainty() =>
-        Assert.Equal(new AccuracySpecification(1m, 0m, 0m).HalfWidth(5m).Value.Value,
-            new AccuracySpecification(1m, 0m, 0m).HalfWidth(-5m).Value.Value);
+        Assert.Equal(
+            new AccuracySpecification(1m, 0m, 0m).HalfWidth(5m).Value.Value,
+            new AccuracySpecification(1m, 0m, 0m).HalfWidth(-5m).Value.Value
+        );
 
     [Fact]
     public void A_fixed_part_is_added_as_it_stands() =>
@@ -43,6 +45,9 @@ public sealed class AccuracySpecificationTests
     public void An_uncertainty_without_its_working_is_refused_for_the_same_reasons()
     {
         Assert.Equal("digits is -2, expected 0 or more", new AccuracySpecification(1m, -2m, 0m).ExpandedUncertainty(5m).Refusal);
-        Assert.Equal("the figures are too large or too small to compute with", new AccuracySpecification(100m, 0m, 0m).ExpandedUncertainty(decimal.MaxValue).Refusal);
+        Assert.Equal(
+            "the figures are too large or too small to compute with",
+            new AccuracySpecification(100m, 0m, 0m).ExpandedUncertainty(decimal.MaxValue).Refusal
+        );
     }
 }

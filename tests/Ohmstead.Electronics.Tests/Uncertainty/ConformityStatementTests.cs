@@ -33,8 +33,7 @@ public sealed class ConformityStatementTests
     [Trait("CheckValue", "CV43")]
     public void An_esr_in_the_guard_band_is_probably_inside()
     {
-        UncertaintyBudget budget = new(
-        [
+        UncertaintyBudget budget = new([
             new("meter", (double)new AccuracySpecification(2m, 0m, 0m, 0.02m).StandardUncertaintyOf(0.420m).Value),
             new("leads", StandardUncertainty.Rectangular(0.01)),
             new("repeatability", 0.006),
@@ -59,8 +58,10 @@ public sealed class ConformityStatementTests
         TestUncertaintyRatio ratio = TestUncertaintyRatio.Of(47m, meter.ExpandedUncertaintyOf(4700m).Value.Value).Value;
         Assert.Equal(1.596, (double)ratio.Ratio, 1e-3);
         Assert.False(ratio.IsComfortable);
-        Assert.Equal("test uncertainty ratio 1.6 to 1 is under 4 to 1: use a guard band or report that the reading cannot decide",
-            ratio.Warning);
+        Assert.Equal(
+            "test uncertainty ratio 1.6 to 1 is under 4 to 1: use a guard band or report that the reading cannot decide",
+            ratio.Warning
+        );
     }
 
     // 470 µF -20 % on a budget of U = 3.042 µF: 94 / 3.042, by hand calculator.
@@ -95,9 +96,13 @@ public sealed class ConformityStatementTests
     [InlineData(-5.47, 0.05, null, -5.40, 0.92)]
     [InlineData(509.7, 8.6, 490.0, null, 0.99)]
     [InlineData(13.6, 1.8, 12.5, 16.3, 0.66)]
-    public void The_probabilities_of_the_published_examples_come_out(double reading, double u, double? lower, double? upper,
-        double printed) =>
-        Assert.Equal(printed, ConformanceProbability.Of(reading, u, lower, upper).Value, 0.005);
+    public void The_probabilities_of_the_published_examples_come_out(
+        double reading,
+        double u,
+        double? lower,
+        double? upper,
+        double printed
+    ) => Assert.Equal(printed, ConformanceProbability.Of(reading, u, lower, upper).Value, 0.005);
 
     // Capacitance against 376 µF with uc = 1.5210 µF: 377.5 gives 0.8380, 380.0 gives 0.9957, by hand calculator.
     [Theory]
@@ -130,8 +135,10 @@ public sealed class ConformityStatementTests
 
     [Fact]
     public void A_decision_without_any_limit_is_refused() =>
-        Assert.Equal("no limit is given, expected a lower or an upper one",
-            ConformityStatement.Of(1m, 0m, null, null, DecisionRule.Simple).Refusal);
+        Assert.Equal(
+            "no limit is given, expected a lower or an upper one",
+            ConformityStatement.Of(1m, 0m, null, null, DecisionRule.Simple).Refusal
+        );
 
     [Fact]
     public void Crossed_limits_are_refused() =>
@@ -141,7 +148,8 @@ public sealed class ConformityStatementTests
     public void The_working_can_be_followed_by_hand() =>
         Assert.Equal(
             "0.42 ± 0.03678 against at most 0.45, guard band 0.03678: accepted at most 0.41322; inside with probability 0.9486",
-            ConformityStatement.Of(0.42m, 0.03678m, null, 0.45m, DecisionRule.Guarded).Value.Arithmetic);
+            ConformityStatement.Of(0.42m, 0.03678m, null, 0.45m, DecisionRule.Guarded).Value.Arithmetic
+        );
 
     [Fact]
     public void A_probability_is_never_outside_nought_to_one() =>
@@ -151,18 +159,22 @@ public sealed class ConformityStatementTests
     [Fact]
     public void A_higher_reading_is_never_less_likely_to_be_over_a_lower_limit() =>
         Gen.Select(Gen.Double[-1e3, 1e3], Gen.Double[0, 1e3], Gen.Double[0, 1e2], Gen.Double[-1e3, 1e3])
-            .Sample((reading, more, u, lower) =>
-                ConformanceProbability.Of(reading + more, u, lower, null).Value >= ConformanceProbability.Of(reading, u, lower,
-                    null).Value);
+            .Sample(
+                (reading, more, u, lower) =>
+                    ConformanceProbability.Of(reading + more, u, lower, null).Value
+                    >= ConformanceProbability.Of(reading, u, lower, null).Value
+            );
 
     [Fact]
     public void A_wider_guard_band_never_accepts_what_a_narrower_one_rejects() =>
         Gen.Select(Gen.Int[-2000, 2000], Gen.Int[0, 500])
-            .Sample((reading, u) =>
-            {
-                bool Accepts(DecisionRule rule) => ConformityStatement.Of(reading, u, -1000m, 1000m, rule).Value.Accepted;
-                return (!Accepts(DecisionRule.SixSigma) || Accepts(DecisionRule.Guarded))
-                    && (!Accepts(DecisionRule.Guarded) || Accepts(DecisionRule.Simple))
-                    && (!Accepts(DecisionRule.Simple) || Accepts(DecisionRule.Uncritical));
-            });
+            .Sample(
+                (reading, u) =>
+                {
+                    bool Accepts(DecisionRule rule) => ConformityStatement.Of(reading, u, -1000m, 1000m, rule).Value.Accepted;
+                    return (!Accepts(DecisionRule.SixSigma) || Accepts(DecisionRule.Guarded))
+                        && (!Accepts(DecisionRule.Guarded) || Accepts(DecisionRule.Simple))
+                        && (!Accepts(DecisionRule.Simple) || Accepts(DecisionRule.Uncritical));
+                }
+            );
 }

@@ -47,7 +47,15 @@ public sealed class RepeatedReadingsTests
 
     [Fact]
     public void Readings_that_were_not_taken_together_are_refused() =>
-        Assert.Equal("the quantities were not read equally often", RepeatedReadings.Of([[1, 2], [1, 2, 3]]).Refusal);
+        Assert.Equal(
+            "the quantities were not read equally often",
+            RepeatedReadings
+                .Of([
+                    [1, 2],
+                    [1, 2, 3],
+                ])
+                .Refusal
+        );
 
     private static double Ratio(RepeatedReadings set, double[] a, double[] b) =>
         set.Covariance(a, b) / Math.Sqrt(set.Covariance(a, a) * set.Covariance(b, b));

@@ -8,8 +8,7 @@ public sealed class UncertaintyBudgetTests
     [Fact]
     public void A_budget_adds_as_the_root_of_squares()
     {
-        UncertaintyBudget budget = new(
-        [
+        UncertaintyBudget budget = new([
             new("meter", StandardUncertainty.Rectangular(2.56)),
             new("resolution", StandardUncertainty.OfResolution(0.1)),
             new("repeatability", 0.8 / Math.Sqrt(5), DegreesOfFreedom: 4),
@@ -22,8 +21,7 @@ public sealed class UncertaintyBudgetTests
     [Fact]
     public void The_end_gauge_of_gum_h1_has_sixteen_effective_degrees_of_freedom()
     {
-        UncertaintyBudget budget = new(
-        [
+        UncertaintyBudget budget = new([
             new("standard", 25, DegreesOfFreedom: 18),
             new("difference", 9.7, DegreesOfFreedom: 25.6),
             new("expansion", 2.9, DegreesOfFreedom: 50),
@@ -50,15 +48,18 @@ public sealed class UncertaintyBudgetTests
         UncertaintyBudget budget = new([new("a", 3), new("b", 4)]) { Correlations = [new(0, 1, 1)] };
         Assert.Equal(7, budget.Combined().Value, 1e-12);
         Assert.Equal(1, (budget with { Correlations = [new(0, 1, -1)] }).Combined().Value, 1e-12);
-        Assert.Equal("effective degrees of freedom are defined for independent components only",
-            budget.EffectiveDegreesOfFreedom().Refusal);
+        Assert.Equal(
+            "effective degrees of freedom are defined for independent components only",
+            budget.EffectiveDegreesOfFreedom().Refusal
+        );
     }
 
     [Fact]
     public void A_correlation_with_nothing_is_refused() =>
         Assert.Equal(
             "a correlation names components that are not in the budget",
-            (new UncertaintyBudget([new("a", 3)]) { Correlations = [new(0, 1, 0.5)] }).Combined().Refusal);
+            (new UncertaintyBudget([new("a", 3)]) { Correlations = [new(0, 1, 0.5)] }).Combined().Refusal
+        );
 
     [Fact]
     public void An_empty_budget_is_refused() =>

@@ -8,7 +8,8 @@ internal static class Bytes
     {
         foreach (var character in text)
         {
-            var isHarmful = char.IsControl(character) ? character is not ('\n' or '\t')
+            var isHarmful = char.IsControl(character)
+                ? character is not ('\n' or '\t')
                 : character is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u200E' or '\u200F' or '\uFEFF';
             FaultFoundException.Unless(!isHarmful, $"U+{(int)character:X4} stands in {where}");
         }

@@ -8,7 +8,10 @@ internal static class CommandTarget
 {
     private const int InternalFault = 4;
 
-    private static readonly HashSet<string> WithoutFiles = new(["marking", "reckon", "method", "explain", "completion"], StringComparer.Ordinal);
+    private static readonly HashSet<string> WithoutFiles = new(
+        ["marking", "reckon", "method", "explain", "completion"],
+        StringComparer.Ordinal
+    );
 
     public static void Try(byte[] input)
     {

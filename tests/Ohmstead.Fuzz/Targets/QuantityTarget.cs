@@ -16,7 +16,10 @@ internal static class QuantityTarget
             if (QuantityText.Parse(text, dimension).Is(out var quantity, out _))
             {
                 var written = QuantityText.Format(quantity);
-                FaultFoundException.Unless(QuantityText.Parse(written, dimension).Is(out var again, out _) && again == quantity, $"'{written}' is not read as '{text}'");
+                FaultFoundException.Unless(
+                    QuantityText.Parse(written, dimension).Is(out var again, out _) && again == quantity,
+                    $"'{written}' is not read as '{text}'"
+                );
             }
 
             _ = IndicationText.Parse(text, dimension);

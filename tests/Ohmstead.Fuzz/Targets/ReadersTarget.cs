@@ -21,7 +21,10 @@ internal static class ReadersTarget
             foreach (var finding in usual.Findings)
             {
                 Place[] places = [finding.Place, .. finding.Related.Select(related => related.Place)];
-                FaultFoundException.Unless(places.All(place => place.Line >= 1 && place.Line <= lines.LineCount && place.Column >= 1), $"a finding lies outside the file: {finding}");
+                FaultFoundException.Unless(
+                    places.All(place => place.Line >= 1 && place.Line <= lines.LineCount && place.Column >= 1),
+                    $"a finding lies outside the file: {finding}"
+                );
                 FaultFoundException.Unless(finding.Message.Length > 0, "a finding says nothing");
             }
         }

@@ -21,20 +21,30 @@ internal static class StoryTarget
         Bytes.AreHarmless(source, "the page");
         var body = new HtmlParser().ParseDocument("<!DOCTYPE html><html><head></head><body>" + source + "</body></html>").Body!;
         FaultFoundException.Unless(body.ChildElementCount <= 1, "the story leaves its box");
-        FaultFoundException.Unless(body.QuerySelector("script,iframe,object,embed,style,link,meta,base,form,input,img,svg,math,template") is null, "an element that can run or load");
+        FaultFoundException.Unless(
+            body.QuerySelector("script,iframe,object,embed,style,link,meta,base,form,input,img,svg,math,template") is null,
+            "an element that can run or load"
+        );
         foreach (var element in body.QuerySelectorAll("*"))
         {
             foreach (var attribute in element.Attributes)
             {
                 FaultFoundException.Unless(!attribute.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase), "an attribute that runs");
-                FaultFoundException.Unless(attribute.Name is not ("style" or "src" or "srcset" or "srcdoc" or "action" or "formaction" or "ping" or "background"), "an attribute that loads");
-                FaultFoundException.Unless(attribute.Name != "href" || IsAllowed(attribute.Value), $"an address of another scheme: {attribute.Value}");
+                FaultFoundException.Unless(
+                    attribute.Name is not ("style" or "src" or "srcset" or "srcdoc" or "action" or "formaction" or "ping" or "background"),
+                    "an attribute that loads"
+                );
+                FaultFoundException.Unless(
+                    attribute.Name != "href" || IsAllowed(attribute.Value),
+                    $"an address of another scheme: {attribute.Value}"
+                );
             }
         }
     }
 
     private static bool IsAllowed(string address) =>
-        Schemes.Any(scheme => address.StartsWith(scheme, StringComparison.Ordinal)) || !address.Split('#')[0].Contains(':', StringComparison.Ordinal);
+        Schemes.Any(scheme => address.StartsWith(scheme, StringComparison.Ordinal))
+        || !address.Split('#')[0].Contains(':', StringComparison.Ordinal);
 
     private sealed class NoTargets : IStoryTargets
     {

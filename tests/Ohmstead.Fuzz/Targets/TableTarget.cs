@@ -8,7 +8,10 @@ namespace Ohmstead.Fuzz.Targets;
 internal static class TableTarget
 {
     private static readonly ListChoices Choices = new(
-        new Dictionary<string, PartKind>(StringComparer.Ordinal), new Dictionary<string, string>(StringComparer.Ordinal), _ => null);
+        new Dictionary<string, PartKind>(StringComparer.Ordinal),
+        new Dictionary<string, string>(StringComparer.Ordinal),
+        _ => null
+    );
 
     public static void Try(byte[] input)
     {

@@ -10,7 +10,8 @@ public sealed class DateTextTests
     [InlineData("2024-02-29", 2024, 2, 29)]
     [InlineData("1900-01-01", 1900, 1, 1)]
     [InlineData("2199-12-31", 2199, 12, 31)]
-    public void A_day_is_read(string text, int year, int month, int day) => Assert.Equal(new DateOnly(year, month, day), DateText.ParseDay(text).Value);
+    public void A_day_is_read(string text, int year, int month, int day) =>
+        Assert.Equal(new DateOnly(year, month, day), DateText.ParseDay(text).Value);
 
     [Theory]
     [InlineData("1978", "1978-01-01", "1978-12-31")]
@@ -47,7 +48,8 @@ public sealed class DateTextTests
     [InlineData("5-12-2024", "write 2024-12-05 or 2024-05-12")]
     [InlineData("31/12/2024", "write 2024-12-31")]
     [InlineData("5/5/2024", "write 2024-05-05")]
-    public void A_date_in_another_order_is_shown_in_every_reading_it_allows(string text, string next) => Assert.Equal(next, DateText.ParseDay(text).Fault?.NextStep);
+    public void A_date_in_another_order_is_shown_in_every_reading_it_allows(string text, string next) =>
+        Assert.Equal(next, DateText.ParseDay(text).Fault?.NextStep);
 
     [Theory]
     [InlineData("2024-1-2")]
@@ -76,12 +78,14 @@ public sealed class DateTextTests
     [InlineData("1899-12-31", "the year 1899 is outside 1900 to 2199")]
     [InlineData("2200-01-01", "the year 2200 is outside 1900 to 2199")]
     [InlineData("9999-12-31", "the year 9999 is outside 1900 to 2199")]
-    public void A_year_that_cannot_be_meant_is_refused(string text, string message) => Assert.Equal(message, DateText.ParseDay(text).Fault?.Message);
+    public void A_year_that_cannot_be_meant_is_refused(string text, string message) =>
+        Assert.Equal(message, DateText.ParseDay(text).Fault?.Message);
 
     [Theory]
     [InlineData("2026")]
     [InlineData("2026-03")]
-    public void A_visit_needs_its_day_not_only_its_month(string text) => Assert.Equal($"'{text}' names no day, a whole date is expected", DateText.ParseDay(text).Fault?.Message);
+    public void A_visit_needs_its_day_not_only_its_month(string text) =>
+        Assert.Equal($"'{text}' names no day, a whole date is expected", DateText.ParseDay(text).Fault?.Message);
 
     [Theory]
     [InlineData("2024-02-30", 10)]
@@ -91,6 +95,9 @@ public sealed class DateTextTests
     {
         var finding = Assert.Single(Reads.Findings("board", $"---\nboard: SP-0007\ntitle: x\nbench:\n  - by: RK\n    date: {text}\n---\n"));
 
-        Assert.Equal((RecordChecks.DateUnreadable, 6, 11, length), (finding.Check, finding.Place.Line, finding.Place.Column, finding.Place.Length));
+        Assert.Equal(
+            (RecordChecks.DateUnreadable, 6, 11, length),
+            (finding.Check, finding.Place.Line, finding.Place.Column, finding.Place.Length)
+        );
     }
 }

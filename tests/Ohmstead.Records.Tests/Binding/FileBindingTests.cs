@@ -22,7 +22,8 @@ public sealed class FileBindingTests
             ---
 
             Pen drifts.
-            """);
+            """
+        );
 
         Assert.Empty(reading.Findings);
         var board = Assert.IsType<Model.BoardFile>(reading.File);
@@ -34,9 +35,14 @@ public sealed class FileBindingTests
     [Fact]
     public void Text_that_looks_like_a_number_survives_as_text()
     {
-        var board = Assert.IsType<Model.BoardFile>(Reads.Board(
-            "---\nboard: 0007\ntitle: 1_000\nserial: 0412\nrevision: no\nparts:\n  - { ref: 1E3, kind: fuse, date_code: 7834, type: "
-                + "0x1F, series: 1:30 }\n---\n").File);
+        var board = Assert.IsType<Model.BoardFile>(
+            Reads
+                .Board(
+                    "---\nboard: 0007\ntitle: 1_000\nserial: 0412\nrevision: no\nparts:\n  - { ref: 1E3, kind: fuse, date_code: 7834, type: "
+                        + "0x1F, series: 1:30 }\n---\n"
+                )
+                .File
+        );
 
         Assert.Equal("0007", board.Id.Value);
         Assert.Equal("1_000", board.Title.Value);
@@ -53,8 +59,10 @@ public sealed class FileBindingTests
     {
         var finding = Only("board: SP-0007");
 
-        Assert.Equal((RecordChecks.KeyMissing, "boards/SP-0007.md:2:1", "add title: Barograph servo amplifier"),
-            (finding.Check, finding.Place.ToString(), finding.NextStep));
+        Assert.Equal(
+            (RecordChecks.KeyMissing, "boards/SP-0007.md:2:1", "add title: Barograph servo amplifier"),
+            (finding.Check, finding.Place.ToString(), finding.NextStep)
+        );
         Assert.Equal("this board has no 'title'", finding.Message);
     }
 
@@ -101,8 +109,11 @@ public sealed class FileBindingTests
     }
 
     [Theory]
-    [InlineData("kind: aluminum electrolytic", "'aluminum electrolytic' is no kind of part, 'aluminium electrolytic' is the nearest",
-        "write kind: aluminium electrolytic")]
+    [InlineData(
+        "kind: aluminum electrolytic",
+        "'aluminum electrolytic' is no kind of part, 'aluminium electrolytic' is the nearest",
+        "write kind: aluminium electrolytic"
+    )]
     [InlineData("kind: Fuse", "'Fuse' is no kind of part, 'fuse' is the nearest", "write kind: fuse")]
     [InlineData("kind: zener-diode", "'zener-diode' is no kind of part, 'zener diode' is the nearest", "write kind: zener diode")]
     public void An_unknown_word_names_the_nearest_known_one(string entry, string message, string next)
@@ -115,15 +126,19 @@ public sealed class FileBindingTests
 
     [Theory]
     [InlineData("work:\n      - { part: C1, did: cleened }", "'cleened' is no kind of work, 'cleaned' is the nearest")]
-    [InlineData("work:\n      - { part: C1, did: replaced, polarity: [schematik] }",
-        "'schematik' is no way to establish a polarity, 'schematic' is the nearest")]
+    [InlineData(
+        "work:\n      - { part: C1, did: replaced, polarity: [schematik] }",
+        "'schematik' is no way to establish a polarity, 'schematic' is the nearest"
+    )]
     [InlineData("work:\n      - { part: C1, did: modified, irreversible: jes }", "'jes' is neither yes nor no, 'yes' is the nearest")]
     [InlineData("work:\n      - { did: made safe, hazard: main }", "'main' is no kind of hazard, 'mains' is the nearest")]
     [InlineData("readings:\n      - { part: C1, circuit: outt }", "'outt' is neither in nor out of the circuit, 'out' is the nearest")]
     [InlineData("readings:\n      - { part: C1, state: as fond }", "'as fond' is no state of a part, 'as found' is the nearest")]
     [InlineData("readings:\n      - { part: C1, verdict: undecide }", "'undecide' is no verdict, 'undecided' is the nearest")]
-    [InlineData("decided:\n      - { part: C1, decision: replase, because: worn }",
-        "'replase' is no decision about a part, 'replace' is the nearest")]
+    [InlineData(
+        "decided:\n      - { part: C1, decision: replase, because: worn }",
+        "'replase' is no decision about a part, 'replace' is the nearest"
+    )]
     [InlineData("proof:\n      - { point: soak, result: fial }", "'fial' is neither pass nor fail, 'fail' is the nearest")]
     public void What_a_word_is_not_is_told_in_the_words_of_the_bench(string entry, string message) =>
         Assert.Equal(message, Only($"board: SP-0007\ntitle: x\nbench:\n  - date: 2026-03-14\n    {entry}").Message);
@@ -141,7 +156,8 @@ public sealed class FileBindingTests
     public void A_word_that_is_near_nothing_lists_the_known_ones()
     {
         var finding = Only(
-            "board: SP-0007\ntitle: x\nbench:\n  - date: 2026-03-14\n    found:\n      - { at: J3, what: dust, severity: enormous }");
+            "board: SP-0007\ntitle: x\nbench:\n  - date: 2026-03-14\n    found:\n      - { at: J3, what: dust, severity: enormous }"
+        );
 
         Assert.Equal("'enormous' is no severity of a finding", finding.Message);
         Assert.Equal("known words: note, minor, major, safety", finding.NextStep);
@@ -156,8 +172,10 @@ public sealed class FileBindingTests
     {
         var finding = Only($"board: SP-0007\ntitle: x\n{entry}");
 
-        Assert.Equal((RecordChecks.KeyUnknown, message, next, 4, 1),
-            (finding.Check, finding.Message, finding.NextStep, finding.Place.Line, finding.Place.Column));
+        Assert.Equal(
+            (RecordChecks.KeyUnknown, message, next, 4, 1),
+            (finding.Check, finding.Message, finding.NextStep, finding.Place.Line, finding.Place.Column)
+        );
     }
 
     [Fact]
@@ -169,8 +187,10 @@ public sealed class FileBindingTests
     {
         var finding = Only("board: SP-0007\ntitle: x\nformat: 0");
 
-        Assert.Equal((RecordChecks.FormatUnknown, "boards/SP-0007.md:4:9", "write format: 1, or leave the key out"),
-            (finding.Check, finding.Place.ToString(), finding.NextStep));
+        Assert.Equal(
+            (RecordChecks.FormatUnknown, "boards/SP-0007.md:4:9", "write format: 1, or leave the key out"),
+            (finding.Check, finding.Place.ToString(), finding.NextStep)
+        );
         Assert.Equal("there is no format 0, this program knows format 1", finding.Message);
     }
 
@@ -191,12 +211,18 @@ public sealed class FileBindingTests
         var findings = Reads.Findings(
             "board",
             "---\nboard: SP 7\ntitle: x\nmade: last year\nparts:\n  - { ref: C1, kind: fuze }\n  - { ref: C2, kind: mica, "
-                + "capacitance: 10 }\n---\n");
+                + "capacitance: 10 }\n---\n"
+        );
 
         Assert.Equal(
-            [(RecordChecks.NameUnusable, 2), (RecordChecks.DateUnreadable, 4), (RecordChecks.WordUnknown, 6),
-                (RecordChecks.QuantityUnreadable, 7)],
-            findings.Select(finding => (finding.Check, finding.Place.Line)));
+            [
+                (RecordChecks.NameUnusable, 2),
+                (RecordChecks.DateUnreadable, 4),
+                (RecordChecks.WordUnknown, 6),
+                (RecordChecks.QuantityUnreadable, 7),
+            ],
+            findings.Select(finding => (finding.Check, finding.Place.Line))
+        );
     }
 
     [Theory]

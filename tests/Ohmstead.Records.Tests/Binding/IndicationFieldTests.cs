@@ -48,7 +48,10 @@ public sealed class IndicationFieldTests
 
     [Fact]
     public void How_a_reading_was_taken_is_a_figure_alone() =>
-        Assert.Equal(RecordChecks.QuantityUnreadable, Assert.Single(Reads.Board(Reading("esr: 1.4 Ω, frequency: \"> 100 Hz\"")).Findings).Check);
+        Assert.Equal(
+            RecordChecks.QuantityUnreadable,
+            Assert.Single(Reads.Board(Reading("esr: 1.4 Ω, frequency: \"> 100 Hz\"")).Findings).Check
+        );
 
     private static string Reading(string value) =>
         $"---\nboard: SP-1\ntitle: Servo\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: C3, {value} }}\n---\n";

@@ -24,7 +24,10 @@ public sealed class QuantityFieldTests
         var reading = Reads.Board(WithResistance(text));
 
         Assert.Empty(reading.Findings);
-        Assert.Equal(decimal.Parse(ohms, System.Globalization.CultureInfo.InvariantCulture), reading.File?.Parts[0].Values.Resistance?.Value.Value);
+        Assert.Equal(
+            decimal.Parse(ohms, System.Globalization.CultureInfo.InvariantCulture),
+            reading.File?.Parts[0].Values.Resistance?.Value.Value
+        );
     }
 
     // The text begins at column 15 of line 7.
@@ -56,14 +59,22 @@ public sealed class QuantityFieldTests
     [Fact]
     public void A_look_alike_is_named_at_its_own_column_though_signs_outside_the_basic_plane_stand_before_it()
     {
-        var finding = Assert.Single(Reads.Findings("board", "---\nboard: SP-0007\ntitle: x\nparts:\n  - { note: \U0001F50C, ref: R3, kind: metal film resistor, resistance: 4.7 \u039A\u03A9 }\n---\n"));
+        var finding = Assert.Single(
+            Reads.Findings(
+                "board",
+                "---\nboard: SP-0007\ntitle: x\nparts:\n  - { note: \U0001F50C, ref: R3, kind: metal film resistor, resistance: 4.7 \u039A\u03A9 }\n---\n"
+            )
+        );
 
         Assert.Equal((5, 68), (finding.Place.Line, finding.Place.Column));
     }
 
     [Fact]
     public void Thirty_digits_are_never_rounded_in_silence() =>
-        Assert.Equal(RecordChecks.QuantityUnreadable, Assert.Single(Reads.Findings("board", WithResistance("1.23456789012345678901234567890 Ω"))).Check);
+        Assert.Equal(
+            RecordChecks.QuantityUnreadable,
+            Assert.Single(Reads.Findings("board", WithResistance("1.23456789012345678901234567890 Ω"))).Check
+        );
 
     [Fact]
     public void Sixty_thousand_digits_are_refused_with_a_short_message()
@@ -80,7 +91,10 @@ public sealed class QuantityFieldTests
     [InlineData("tolerance: J", -0.05, 0.05)]
     public void A_tolerance_is_read_with_its_sides(string entry, double lower, double upper)
     {
-        var tolerance = Reads.Board($"---\nboard: SP-0007\ntitle: x\nparts:\n  - {{ ref: R3, kind: metal film resistor, resistance: 4k7, {entry} }}\n---\n").File?.Parts[0].Values.Tolerance?.Value;
+        var tolerance = Reads
+            .Board($"---\nboard: SP-0007\ntitle: x\nparts:\n  - {{ ref: R3, kind: metal film resistor, resistance: 4k7, {entry} }}\n---\n")
+            .File?.Parts[0]
+            .Values.Tolerance?.Value;
 
         Assert.Equal(((decimal)lower, (decimal)upper), (tolerance?.Lower, tolerance?.Upper));
     }
@@ -91,19 +105,26 @@ public sealed class QuantityFieldTests
     [InlineData("about 5 %")]
     public void A_tolerance_that_cannot_be_read_is_reported_once(string text)
     {
-        var finding = Assert.Single(Reads.Findings("board", $"---\nboard: SP-0007\ntitle: x\nparts:\n  - {{ ref: R3, kind: metal film resistor, resistance: 4k7, tolerance: {text} }}\n---\n"));
+        var finding = Assert.Single(
+            Reads.Findings(
+                "board",
+                $"---\nboard: SP-0007\ntitle: x\nparts:\n  - {{ ref: R3, kind: metal film resistor, resistance: 4k7, tolerance: {text} }}\n---\n"
+            )
+        );
 
         Assert.Equal((RecordChecks.ToleranceUnreadable, 5), (finding.Check, finding.Place.Line));
     }
 
-    private static string WithResistance(string text) => $"---\nboard: SP-0007\ntitle: x\nparts:\n- ref: R3\n  kind: metal film resistor\n  resistance: {text}\n---\n";
+    private static string WithResistance(string text) =>
+        $"---\nboard: SP-0007\ntitle: x\nparts:\n- ref: R3\n  kind: metal film resistor\n  resistance: {text}\n---\n";
 
     [Fact]
     public void A_comma_that_cuts_a_number_in_two_is_told_once()
     {
         var findings = Reads.Findings(
             "board",
-            "---\nboard: B1\ntitle: amplifier\nparts:\n  - { ref: C2, kind: tantalum, capacitance: 2,046 µF, rated_voltage: 25 V }\n---\n");
+            "---\nboard: B1\ntitle: amplifier\nparts:\n  - { ref: C2, kind: tantalum, capacitance: 2,046 µF, rated_voltage: 25 V }\n---\n"
+        );
 
         var finding = Assert.Single(findings);
         Assert.Equal((TextChecks.DecimalComma, 5, 46), (finding.Check, finding.Place.Line, finding.Place.Column));

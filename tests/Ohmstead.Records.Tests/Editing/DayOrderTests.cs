@@ -48,11 +48,15 @@ public sealed class DayOrderTests
     [InlineData("{ part: C7, did: removed }", false)]
     [InlineData("{ part: C5, did: re-soldered }", false)]
     public void Before_the_proof_work_joins_unless_its_part_was_read_as_left_or_decided_about(string entry, bool joins) =>
-        Assert.Equal(joins, Open(Evening[..Evening.IndexOf("    proof:", StringComparison.Ordinal)] + "---\n").MayJoinLastVisit("work", entry));
+        Assert.Equal(
+            joins,
+            Open(Evening[..Evening.IndexOf("    proof:", StringComparison.Ordinal)] + "---\n").MayJoinLastVisit("work", entry)
+        );
 
     [Fact]
     public void Where_there_is_no_visit_nothing_joins() =>
         Assert.False(Open("---\nboard: SP-0001\ntitle: Tide-gauge logger\n---\n").MayJoinLastVisit("work", "{ at: J4, did: re-soldered }"));
 
-    private static RecordEditor Open(string text) => RecordEditor.Open("boards/SP-0001.md", text, FileForm.Markdown, new YamlNodeReader(), out _)!;
+    private static RecordEditor Open(string text) =>
+        RecordEditor.Open("boards/SP-0001.md", text, FileForm.Markdown, new YamlNodeReader(), out _)!;
 }

@@ -50,7 +50,8 @@ public sealed class DesignSplitterTests
             ---
             ## Story
             """,
-            split.Board);
+            split.Board
+        );
         Assert.Equal(
             """
             ---
@@ -72,7 +73,8 @@ public sealed class DesignSplitterTests
             ## The design
 
             """,
-            split.Design);
+            split.Design
+        );
         Assert.Equal((2, 0, 1), (split.Parts, split.Points, split.Hazards));
     }
 
@@ -86,7 +88,12 @@ public sealed class DesignSplitterTests
     {
         var before = "---\nboard: SP-0030\ntitle: Clock\nparts:\n" + part + "  - { ref: C2, kind: mica }\n---\n";
         var split = Split(before);
-        Assert.Equal(before.Replace("  - { ref: C2, kind: mica }\n", string.Empty, StringComparison.Ordinal).Replace("title: Clock\n", "title: Clock\ndesign: tide-clock\n", StringComparison.Ordinal), split.Board);
+        Assert.Equal(
+            before
+                .Replace("  - { ref: C2, kind: mica }\n", string.Empty, StringComparison.Ordinal)
+                .Replace("title: Clock\n", "title: Clock\ndesign: tide-clock\n", StringComparison.Ordinal),
+            split.Board
+        );
         Assert.Contains("parts:\n" + shared + "  - { ref: C2, kind: mica }\nformat: 1\n", split.Design, StringComparison.Ordinal);
         Assert.Equal(["C1"], split.Kept);
     }
@@ -108,7 +115,14 @@ public sealed class DesignSplitterTests
     {
         var split = Split("---\r\nboard: SP-0030\r\ntitle: Clock\r\nparts:\r\n- { ref: C1, kind: mica }\r\n---\r\n");
         Assert.Equal("---\r\nboard: SP-0030\r\ntitle: Clock\r\ndesign: tide-clock\r\n---\r\n", split.Board);
-        Assert.Equal("---\r\ndesign: tide-clock\r\ntitle: Clock\r\nparts:\r\n- { ref: C1, kind: mica }\r\nformat: 1\r\n---\r\n\r\n## The design\r\n".Replace("title: Clock", "title: Tide clock", StringComparison.Ordinal), split.Design);
+        Assert.Equal(
+            "---\r\ndesign: tide-clock\r\ntitle: Clock\r\nparts:\r\n- { ref: C1, kind: mica }\r\nformat: 1\r\n---\r\n\r\n## The design\r\n".Replace(
+                "title: Clock",
+                "title: Tide clock",
+                StringComparison.Ordinal
+            ),
+            split.Design
+        );
     }
 
     private static DesignSplit Split(string text)

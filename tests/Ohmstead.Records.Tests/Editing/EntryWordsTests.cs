@@ -65,6 +65,12 @@ public sealed class EntryWordsTests
     {
         // In braces the place is the brace itself, one character long.
         var length = text.Split('\n')[line - 1].Contains('{', StringComparison.Ordinal) ? 1 : 0;
-        return EntryWords.Set("boards/SP-0001.md", text, FileForm.Markdown, new YamlNodeReader(), [new EntryWord(new Spot(line, column, length), BenchShape.Reading, "verdict", word)]);
+        return EntryWords.Set(
+            "boards/SP-0001.md",
+            text,
+            FileForm.Markdown,
+            new YamlNodeReader(),
+            [new EntryWord(new Spot(line, column, length), BenchShape.Reading, "verdict", word)]
+        );
     }
 }

@@ -44,10 +44,60 @@ public sealed class LayoutMutationTests
 
     private static readonly string[] Pieces =
     [
-        " ", "  ", "    ", "\n", "\n\n", "\r\n", "\r", "\t", " \n", "\n ", "\n  ", "\n      ", " # x\n", "# x", " #", "\n# x\n", "\n    # x\n", ",", ", ", ":", ": ", "- ", "\n- ", "? ", "{", "}", "[", "]", "{}", "[]", "\"", "'", "|", ">", "|\n  ", "\\", "\\\n", "~", "a", "a: b", "😀", "\u00A0", "\uFEFF", "\u0085", "\u2028", "---", "...",
+        " ",
+        "  ",
+        "    ",
+        "\n",
+        "\n\n",
+        "\r\n",
+        "\r",
+        "\t",
+        " \n",
+        "\n ",
+        "\n  ",
+        "\n      ",
+        " # x\n",
+        "# x",
+        " #",
+        "\n# x\n",
+        "\n    # x\n",
+        ",",
+        ", ",
+        ":",
+        ": ",
+        "- ",
+        "\n- ",
+        "? ",
+        "{",
+        "}",
+        "[",
+        "]",
+        "{}",
+        "[]",
+        "\"",
+        "'",
+        "|",
+        ">",
+        "|\n  ",
+        "\\",
+        "\\\n",
+        "~",
+        "a",
+        "a: b",
+        "😀",
+        "\u00A0",
+        "\uFEFF",
+        "\u0085",
+        "\u2028",
+        "---",
+        "...",
     ];
 
-    private static readonly Gen<(int At, int Removed, string Added)> Change = Gen.Select(Gen.Int[4, Record.Length], Gen.Frequency((3, Gen.Const(0)), (1, Gen.Int[1, 6])), Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index]));
+    private static readonly Gen<(int At, int Removed, string Added)> Change = Gen.Select(
+        Gen.Int[4, Record.Length],
+        Gen.Frequency((3, Gen.Const(0)), (1, Gen.Int[1, 6])),
+        Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index])
+    );
 
     [Fact]
     public void The_record_itself_is_tidy() => Assert.Equal(LayoutState.Tidy, Lay(new YamlNodeReader(), Record, FileForm.Markdown));
@@ -56,18 +106,17 @@ public sealed class LayoutMutationTests
     public void Whatever_is_put_in_no_proof_fails()
     {
         var reader = new YamlNodeReader();
-        Change.List[1, 3].Sample(
-            changes => Lay(reader, Damage(changes), FileForm.Markdown) != LayoutState.Doubted,
-            iter: 20_000);
+        Change.List[1, 3].Sample(changes => Lay(reader, Damage(changes), FileForm.Markdown) != LayoutState.Doubted, iter: 20_000);
     }
 
     [Fact]
     public void No_heap_of_yaml_signs_makes_a_proof_fail()
     {
         var reader = new YamlNodeReader();
-        Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index]).List[1, 20].Sample(
-            pieces => Lay(reader, "a: b\nc: " + string.Concat(pieces), FileForm.Yaml) != LayoutState.Doubted,
-            iter: 20_000);
+        Gen.Int[0, Pieces.Length - 1]
+            .Select(index => Pieces[index])
+            .List[1, 20]
+            .Sample(pieces => Lay(reader, "a: b\nc: " + string.Concat(pieces), FileForm.Yaml) != LayoutState.Doubted, iter: 20_000);
     }
 
     private static LayoutState Lay(YamlNodeReader reader, string text, FileForm form) => RecordLayout.Of("a.md", text, form, reader).State;

@@ -14,7 +14,14 @@ namespace Ohmstead.Records.Tests.Editing;
 public sealed class LayoutRoundTripTests
 {
     private const int Usual = 2_000;
-    private static readonly int Records = int.TryParse(Environment.GetEnvironmentVariable("OHMSTEAD_RECORDS"), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) ? asked : Usual;
+    private static readonly int Records = int.TryParse(
+        Environment.GetEnvironmentVariable("OHMSTEAD_RECORDS"),
+        NumberStyles.None,
+        CultureInfo.InvariantCulture,
+        out var asked
+    )
+        ? asked
+        : Usual;
     private static readonly CollectionPlan Plan = new(10_000, 20260314);
 
     [Fact]
@@ -22,20 +29,23 @@ public sealed class LayoutRoundTripTests
     {
         var next = 0;
         var wrong = new List<string>();
-        var threads = Enumerable.Range(0, Math.Clamp(Environment.ProcessorCount, 1, 4)).Select(worker => new Thread(() =>
-        {
-            var reader = NodeReaders.ForWorker(worker);
-            for (var number = Interlocked.Increment(ref next); number <= Records; number = Interlocked.Increment(ref next))
+        var threads = Enumerable
+            .Range(0, Math.Clamp(Environment.ProcessorCount, 1, 4))
+            .Select(worker => new Thread(() =>
             {
-                if (Wrong(reader, number) is { } what)
+                var reader = NodeReaders.ForWorker(worker);
+                for (var number = Interlocked.Increment(ref next); number <= Records; number = Interlocked.Increment(ref next))
                 {
-                    lock (wrong)
+                    if (Wrong(reader, number) is { } what)
                     {
-                        wrong.Add($"record {number}: {what}");
+                        lock (wrong)
+                        {
+                            wrong.Add($"record {number}: {what}");
+                        }
                     }
                 }
-            }
-        })).ToArray();
+            }))
+            .ToArray();
         Array.ForEach(threads, thread => thread.Start());
         Array.ForEach(threads, thread => thread.Join());
         Assert.Empty(wrong);
@@ -55,11 +65,13 @@ public sealed class LayoutRoundTripTests
         return !NodeTrail.Of(before.Root!).SequenceEqual(NodeTrail.Of(after.Root!)) ? "another value"
             : before.Body != after.Body.Replace("\r\n", "\n", StringComparison.Ordinal) ? "another body"
             : !HoldsInOrder(laid.Text, remarks) ? "a remark is lost"
-            : RecordLayout.Of("boards/a.md", laid.Text, FileForm.Markdown, reader).State != LayoutState.Tidy ? "not the same the second time"
+            : RecordLayout.Of("boards/a.md", laid.Text, FileForm.Markdown, reader).State != LayoutState.Tidy
+                ? "not the same the second time"
             : null;
     }
 
-    private static NodeReading Read(INodeReader reader, string text) => reader.Read("boards/a.md", Encoding.UTF8.GetBytes(text), FileForm.Markdown, ReadingLimits.Usual);
+    private static NodeReading Read(INodeReader reader, string text) =>
+        reader.Read("boards/a.md", Encoding.UTF8.GetBytes(text), FileForm.Markdown, ReadingLimits.Usual);
 
     private static bool HoldsInOrder(string text, IReadOnlyList<string> remarks)
     {

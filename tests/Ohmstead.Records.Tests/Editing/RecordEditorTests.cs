@@ -33,7 +33,8 @@ public sealed class RecordEditorTests
             """;
         Assert.Equal(
             before.Replace("{ part: C2, esr: 3.92 Ω }\n", "{ part: C2, esr: 3.92 Ω }\n      - " + Reading + "\n", StringComparison.Ordinal),
-            Enter(before, "2026-02-14"));
+            Enter(before, "2026-02-14")
+        );
     }
 
     [Fact]
@@ -53,7 +54,8 @@ public sealed class RecordEditorTests
             """;
         Assert.Equal(
             before.Replace("    work:\n", "    readings:\n      - " + Reading + "\n    work:\n", StringComparison.Ordinal),
-            Enter(before, "2026-02-14"));
+            Enter(before, "2026-02-14")
+        );
     }
 
     [Fact]
@@ -71,10 +73,18 @@ public sealed class RecordEditorTests
         var note = new string('x', 110);
         var reading = $"{{ part: C12, esr: 1.4 Ω, note: {note} }}";
         Assert.Equal(
-            before.Replace("62 mΩ }\n", "62 mΩ }\n      - " + reading.Replace(", note:", ",\n          note:", StringComparison.Ordinal) + "\n", StringComparison.Ordinal) + "\n",
-            Enter(before + "\n", "2026-02-14", reading));
+            before.Replace(
+                "62 mΩ }\n",
+                "62 mΩ }\n      - " + reading.Replace(", note:", ",\n          note:", StringComparison.Ordinal) + "\n",
+                StringComparison.Ordinal
+            ) + "\n",
+            Enter(before + "\n", "2026-02-14", reading)
+        );
         var untidy = before.Replace("board: ", "board:   ", StringComparison.Ordinal) + "\n";
-        Assert.Equal(untidy.Replace("62 mΩ }\n", $"62 mΩ }}\n      - {reading}\n", StringComparison.Ordinal), Enter(untidy, "2026-02-14", reading));
+        Assert.Equal(
+            untidy.Replace("62 mΩ }\n", $"62 mΩ }}\n      - {reading}\n", StringComparison.Ordinal),
+            Enter(untidy, "2026-02-14", reading)
+        );
     }
 
     [Fact]
@@ -98,23 +108,40 @@ public sealed class RecordEditorTests
     }
 
     [Theory]
-    [InlineData("---\nboard: SP-0001\ntitle: Logger\n---\n", "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\n---\n")]
-    [InlineData("---\nboard: SP-0001\ntitle: Logger\nbench: []\nnote: n\n---\n", "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\nnote: n\n---\n")]
-    [InlineData("---\nboard: SP-0001\ntitle: Logger\nbench:\nnote: n\n---\n", "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\nnote: n\n---\n")]
-    [InlineData("---\r\nboard: SP-0001\r\ntitle: Logger\r\nbench:\r\n  - date: 2026-02-14\r\n---\r\nx", "---\r\nboard: SP-0001\r\ntitle: Logger\r\nbench:\r\n  - date: 2026-02-14\r\n    readings:\r\n      - { part: C12, esr: 1.4 Ω }\r\n---\r\nx")]
-    public void A_first_reading_begins_the_lists_it_needs_with_the_line_ends_of_the_file(string before, string after) => Assert.Equal(after, Enter(before, "2026-02-14"));
+    [InlineData(
+        "---\nboard: SP-0001\ntitle: Logger\n---\n",
+        "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\n---\n"
+    )]
+    [InlineData(
+        "---\nboard: SP-0001\ntitle: Logger\nbench: []\nnote: n\n---\n",
+        "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\nnote: n\n---\n"
+    )]
+    [InlineData(
+        "---\nboard: SP-0001\ntitle: Logger\nbench:\nnote: n\n---\n",
+        "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\nnote: n\n---\n"
+    )]
+    [InlineData(
+        "---\r\nboard: SP-0001\r\ntitle: Logger\r\nbench:\r\n  - date: 2026-02-14\r\n---\r\nx",
+        "---\r\nboard: SP-0001\r\ntitle: Logger\r\nbench:\r\n  - date: 2026-02-14\r\n    readings:\r\n      - { part: C12, esr: 1.4 Ω }\r\n---\r\nx"
+    )]
+    public void A_first_reading_begins_the_lists_it_needs_with_the_line_ends_of_the_file(string before, string after) =>
+        Assert.Equal(after, Enter(before, "2026-02-14"));
 
     [Fact]
     public void A_plain_yaml_file_without_a_last_line_end_keeps_its_lines_apart()
     {
         var editor = Open("lots:\n  - { lot: L-1, kind: fuse }", FileForm.Yaml);
-        Assert.Equal("lots:\n  - { lot: L-1, kind: fuse }\n  - { lot: L-2, kind: fuse }", editor.Append(FileShapes.Stock, "lots", "{ lot: L-2, kind: fuse }").Text);
+        Assert.Equal(
+            "lots:\n  - { lot: L-1, kind: fuse }\n  - { lot: L-2, kind: fuse }",
+            editor.Append(FileShapes.Stock, "lots", "{ lot: L-2, kind: fuse }").Text
+        );
     }
 
     [Fact]
     public void A_list_in_brackets_is_left_to_the_person_with_the_line_to_write()
     {
-        var outcome = Open("---\nboard: SP-0001\ntitle: Logger\nwaiting: [{ since: 2026-02-15, for: cell }]\n---\n").Append(FileShapes.Board, "waiting", "{ since: 2026-03-01, for: fuse }");
+        var outcome = Open("---\nboard: SP-0001\ntitle: Logger\nwaiting: [{ since: 2026-02-15, for: cell }]\n---\n")
+            .Append(FileShapes.Board, "waiting", "{ since: 2026-03-01, for: fuse }");
         Assert.Null(outcome.Text);
         Assert.Equal("the list 'waiting' on line 4 stands in brackets", outcome.Refusal!.Message);
         Assert.Contains("{ since: 2026-03-01, for: fuse }", outcome.Refusal.NextStep, StringComparison.Ordinal);
@@ -123,23 +150,31 @@ public sealed class RecordEditorTests
     [Fact]
     public void The_day_a_wait_ended_goes_inside_its_braces()
     {
-        const string before = "---\nboard: SP-0001\ntitle: Logger\nwaiting:\n  - { since: 2026-02-15, for: \"cell, three\" }  # PO-03 }\n  - { since: 2026-02-16, for: fuse }\n---\n";
+        const string before =
+            "---\nboard: SP-0001\ntitle: Logger\nwaiting:\n  - { since: 2026-02-15, for: \"cell, three\" }  # PO-03 }\n  - { since: 2026-02-16, for: fuse }\n---\n";
         Assert.Equal(
             before.Replace("fuse }", "fuse, until: 2026-03-01 }", StringComparison.Ordinal),
-            Open(before).Add("waiting", 1, "until", "2026-03-01").Text);
+            Open(before).Add("waiting", 1, "until", "2026-03-01").Text
+        );
     }
 
     [Fact]
     public void A_remark_with_a_brace_cannot_take_a_value_away_from_its_entry()
     {
         const string before = "---\nboard: SP-0001\ntitle: Logger\nwaiting:\n  - { since: 2026-02-15, for: cell }  # see PO-03 }\n---\n";
-        Assert.Equal(before.Replace("cell }", "cell, until: 2026-03-01 }", StringComparison.Ordinal), Open(before).Add("waiting", 0, "until", "2026-03-01").Text);
+        Assert.Equal(
+            before.Replace("cell }", "cell, until: 2026-03-01 }", StringComparison.Ordinal),
+            Open(before).Add("waiting", 0, "until", "2026-03-01").Text
+        );
     }
 
     [Theory]
     [InlineData("  - { since: 2026-02-15,\n      for: cell }\n", "  - { since: 2026-02-15,\n      for: cell, until: 2026-03-01 }\n")]
     [InlineData("  - { since: 2026-02-15, for: cell\n    }\n", "  - { since: 2026-02-15, for: cell, until: 2026-03-01\n    }\n")]
-    [InlineData("  - since: 2026-02-15  # PO-03\n    for: cell\n\n", "  - since: 2026-02-15  # PO-03\n    for: cell\n    until: 2026-03-01\n\n")]
+    [InlineData(
+        "  - since: 2026-02-15  # PO-03\n    for: cell\n\n",
+        "  - since: 2026-02-15  # PO-03\n    for: cell\n    until: 2026-03-01\n\n"
+    )]
     public void An_item_of_any_form_takes_one_more_value(string item, string more)
     {
         const string head = "---\nboard: SP-0001\ntitle: Logger\nwaiting:\n";
@@ -169,15 +204,25 @@ public sealed class RecordEditorTests
     }
 
     [Theory]
-    [InlineData("---\nboard: SP-0001\ntitle: Logger\nparts:\n  - { ref: C1, kind: mica }   # old\n# end\n---\n", "  - { ref: C1, kind: mica }   # old\n")]
-    [InlineData("---\nboard: SP-0001\ntitle: Logger\nparts:\n  - { ref: C1, kind: mica }\nbench: []\n---\n", "  - { ref: C1, kind: mica }\n")]
+    [InlineData(
+        "---\nboard: SP-0001\ntitle: Logger\nparts:\n  - { ref: C1, kind: mica }   # old\n# end\n---\n",
+        "  - { ref: C1, kind: mica }   # old\n"
+    )]
+    [InlineData(
+        "---\nboard: SP-0001\ntitle: Logger\nparts:\n  - { ref: C1, kind: mica }\nbench: []\n---\n",
+        "  - { ref: C1, kind: mica }\n"
+    )]
     [InlineData("---\nboard: SP-0001\ntitle: Logger\nparts: []\n---\n", "parts:")]
     public void Several_items_join_a_list_in_their_order(string before, string behind)
     {
         var start = before.IndexOf(behind, StringComparison.Ordinal) + behind.Length;
         var added = "  - { ref: C2, kind: mica }\n  - { ref: C3, kind: mica }\n";
-        var expected = behind == "parts:" ? before.Replace("parts: []\n", "parts:\n" + added, StringComparison.Ordinal) : before.Insert(start, added);
-        Assert.Equal(expected, Open(before).AppendAll(FileShapes.Board, "parts", ["{ ref: C2, kind: mica }", "{ ref: C3, kind: mica }"]).Text);
+        var expected =
+            behind == "parts:" ? before.Replace("parts: []\n", "parts:\n" + added, StringComparison.Ordinal) : before.Insert(start, added);
+        Assert.Equal(
+            expected,
+            Open(before).AppendAll(FileShapes.Board, "parts", ["{ ref: C2, kind: mica }", "{ ref: C3, kind: mica }"]).Text
+        );
     }
 
     [Theory]
@@ -189,7 +234,8 @@ public sealed class RecordEditorTests
     [InlineData("WX-A1", "WX-A1")]
     [InlineData("4066 B", "4066 B")]
     [InlineData("a: b", "\"a: b\"")]
-    public void Text_that_another_reader_would_take_for_something_else_is_quoted(string text, string yaml) => Assert.Equal(yaml, FlowText.TextScalar(text));
+    public void Text_that_another_reader_would_take_for_something_else_is_quoted(string text, string yaml) =>
+        Assert.Equal(yaml, FlowText.TextScalar(text));
 
     private static RecordEditor Open(string text, FileForm form = FileForm.Markdown)
     {
@@ -199,5 +245,7 @@ public sealed class RecordEditorTests
     }
 
     private static string? Enter(string before, string date, string reading = Reading) =>
-        Open(before).AppendToVisit(FileShapes.Board, visit => visit["date"] == date, [("date", date), ("by", "RK")], "readings", reading).Text;
+        Open(before)
+            .AppendToVisit(FileShapes.Board, visit => visit["date"] == date, [("date", date), ("by", "RK")], "readings", reading)
+            .Text;
 }

@@ -7,178 +7,191 @@ namespace Ohmstead.Records.Tests.Editing;
 public sealed class RecordLayoutTests
 {
     [Fact]
-    public void Spaces_and_indentation_become_one_and_no_word_changes() => Laid(
-        """
-        ---
-        board:   SP-0001
-        title :  "Tide-gauge logger"
-        arrived: {date: 2026-01-12,from:  east tide well ,  note: 'wet'}
-        bench:
-        - date: 2026-02-14
-          by:  RK
-          readings:
-              -   {part: C1,capacitance: 1.40 µF , esr: 62 mΩ}
-              -
-                { part: C2 , polarity: [ schematic,measured in circuit ] , }
-        waiting: [ ]
-        ---
-        """,
-        """
-        ---
-        board: SP-0001
-        title: "Tide-gauge logger"
-        arrived: { date: 2026-01-12, from: east tide well, note: 'wet' }
-        bench:
-          - date: 2026-02-14
-            by: RK
-            readings:
-              - { part: C1, capacitance: 1.40 µF, esr: 62 mΩ }
-              - { part: C2, polarity: [schematic, measured in circuit] }
-        waiting: []
-        ---
-        """);
+    public void Spaces_and_indentation_become_one_and_no_word_changes() =>
+        Laid(
+            """
+            ---
+            board:   SP-0001
+            title :  "Tide-gauge logger"
+            arrived: {date: 2026-01-12,from:  east tide well ,  note: 'wet'}
+            bench:
+            - date: 2026-02-14
+              by:  RK
+              readings:
+                  -   {part: C1,capacitance: 1.40 µF , esr: 62 mΩ}
+                  -
+                    { part: C2 , polarity: [ schematic,measured in circuit ] , }
+            waiting: [ ]
+            ---
+            """,
+            """
+            ---
+            board: SP-0001
+            title: "Tide-gauge logger"
+            arrived: { date: 2026-01-12, from: east tide well, note: 'wet' }
+            bench:
+              - date: 2026-02-14
+                by: RK
+                readings:
+                  - { part: C1, capacitance: 1.40 µF, esr: 62 mΩ }
+                  - { part: C2, polarity: [schematic, measured in circuit] }
+            waiting: []
+            ---
+            """
+        );
 
     [Fact]
-    public void Remarks_stay_where_they_are_and_move_with_their_block() => Laid(
-        """
-        # yaml-language-server: $schema=../schema/stock.schema.json
+    public void Remarks_stay_where_they_are_and_move_with_their_block() =>
+        Laid(
+            """
+            # yaml-language-server: $schema=../schema/stock.schema.json
 
-        # the drawer
-        lots:       # in the order they came
-            # capacitors
-            - {lot: L-001, kind: tantalum}   # boxed
-            # another day's
+            # the drawer
+            lots:       # in the order they came
+                # capacitors
+                - {lot: L-001, kind: tantalum}   # boxed
+                # another day's
 
-            - { lot: L-002, # marked
-                kind: cell,
-            # for the logger
-                cells: 3 # sealed
-              }
-            # the last of the lots
-        # and nothing more
-        orders:
-        # none yet
-          - order: PO-01 # posted
-              # far in
-            placed: 2026-01-19
-        # end
+                - { lot: L-002, # marked
+                    kind: cell,
+                # for the logger
+                    cells: 3 # sealed
+                  }
+                # the last of the lots
+            # and nothing more
+            orders:
+            # none yet
+              - order: PO-01 # posted
+                  # far in
+                placed: 2026-01-19
+            # end
 
-        """,
-        """
-        # yaml-language-server: $schema=../schema/stock.schema.json
+            """,
+            """
+            # yaml-language-server: $schema=../schema/stock.schema.json
 
-        # the drawer
-        lots:       # in the order they came
-          # capacitors
-          - { lot: L-001, kind: tantalum }   # boxed
-          # another day's
+            # the drawer
+            lots:       # in the order they came
+              # capacitors
+              - { lot: L-001, kind: tantalum }   # boxed
+              # another day's
 
-          - { lot: L-002, # marked
-              kind: cell,
-              # for the logger
-              cells: 3 # sealed
-              }
-          # the last of the lots
-        # and nothing more
-        orders:
-          # none yet
-          - order: PO-01 # posted
-            # far in
-            placed: 2026-01-19
-        # end
-        """,
-        FileForm.Yaml);
-
-    [Fact]
-    public void What_fits_into_140_characters_is_one_line() => Laid(
-        """
-        lots:
-          - { lot: L-001,
-              kind: tantalum,
-              note: "ten of them"
-            }
-        """,
-        """
-        lots:
-          - { lot: L-001, kind: tantalum, note: "ten of them" }
-        """,
-        FileForm.Yaml);
+              - { lot: L-002, # marked
+                  kind: cell,
+                  # for the logger
+                  cells: 3 # sealed
+                  }
+              # the last of the lots
+            # and nothing more
+            orders:
+              # none yet
+              - order: PO-01 # posted
+                # far in
+                placed: 2026-01-19
+            # end
+            """,
+            FileForm.Yaml
+        );
 
     [Fact]
-    public void What_does_not_fit_keeps_the_folds_of_the_person_and_gets_one_before_the_entry_that_goes_beyond() => Laid(
-        """
-        lots:
-          - { lot: L-001, kind: aluminium electrolytic, capacitance: 2200 µF, tolerance: ±20 %, rated_voltage: 35 V, temperature: 105 °C,
-                lead_pitch: 7.5 mm,
-             maker: Ostrel, series: RK, date_code: "2541", received: 2026-01-28, quantity: 6, order: PO-01, shelf_life: 36 months, polarity: polarised, form: radial }
-        """,
-        """
-        lots:
-          - { lot: L-001, kind: aluminium electrolytic, capacitance: 2200 µF, tolerance: ±20 %, rated_voltage: 35 V, temperature: 105 °C,
-              lead_pitch: 7.5 mm,
-              maker: Ostrel, series: RK, date_code: "2541", received: 2026-01-28, quantity: 6, order: PO-01, shelf_life: 36 months,
-              polarity: polarised, form: radial }
-        """,
-        FileForm.Yaml);
+    public void What_fits_into_140_characters_is_one_line() =>
+        Laid(
+            """
+            lots:
+              - { lot: L-001,
+                  kind: tantalum,
+                  note: "ten of them"
+                }
+            """,
+            """
+            lots:
+              - { lot: L-001, kind: tantalum, note: "ten of them" }
+            """,
+            FileForm.Yaml
+        );
+
+    [Fact]
+    public void What_does_not_fit_keeps_the_folds_of_the_person_and_gets_one_before_the_entry_that_goes_beyond() =>
+        Laid(
+            """
+            lots:
+              - { lot: L-001, kind: aluminium electrolytic, capacitance: 2200 µF, tolerance: ±20 %, rated_voltage: 35 V, temperature: 105 °C,
+                    lead_pitch: 7.5 mm,
+                 maker: Ostrel, series: RK, date_code: "2541", received: 2026-01-28, quantity: 6, order: PO-01, shelf_life: 36 months, polarity: polarised, form: radial }
+            """,
+            """
+            lots:
+              - { lot: L-001, kind: aluminium electrolytic, capacitance: 2200 µF, tolerance: ±20 %, rated_voltage: 35 V, temperature: 105 °C,
+                  lead_pitch: 7.5 mm,
+                  maker: Ostrel, series: RK, date_code: "2541", received: 2026-01-28, quantity: 6, order: PO-01, shelf_life: 36 months,
+                  polarity: polarised, form: radial }
+            """,
+            FileForm.Yaml
+        );
 
     [Fact]
     public void A_line_of_exactly_140_characters_stays_and_one_more_is_folded()
     {
         var note = new string('x', 140 - "duty: { temperature: 38 °C, note:  }".Length);
         Assert.Equal(LayoutState.Tidy, Lay($"duty: {{ temperature: 38 °C, note: {note} }}\n", FileForm.Yaml).State);
-        Assert.Equal($"duty: {{ temperature: 38 °C,\n  note: {note}x }}\n", Lay($"duty: {{ temperature: 38 °C, note: {note}x }}\n", FileForm.Yaml).Text);
+        Assert.Equal(
+            $"duty: {{ temperature: 38 °C,\n  note: {note}x }}\n",
+            Lay($"duty: {{ temperature: 38 °C, note: {note}x }}\n", FileForm.Yaml).Text
+        );
     }
 
     [Fact]
-    public void Values_over_several_lines_move_and_say_the_same() => Laid(
-        """
-        note: |2
-            two
-          lines
-        keeper: >-   # folded
-            all
-              on
+    public void Values_over_several_lines_move_and_say_the_same() =>
+        Laid(
+            """
+            note: |2
+                two
+              lines
+            keeper: >-   # folded
+                all
+                  on
 
-            one
-        place: "the old
-             rocket   shed,\
-          next to the  mast"
-        parts:
-            - ref: C1
-              note:
-                 plain text
-                 over two lines
-            - ref: C2
-              note: |
-                 kept
-                    as it is
-            - |
-             alone
-        """,
-        """
-        note: |2
-            two
-          lines
-        keeper: >-   # folded
-          all
-            on
+                one
+            place: "the old
+                 rocket   shed,\
+              next to the  mast"
+            parts:
+                - ref: C1
+                  note:
+                     plain text
+                     over two lines
+                - ref: C2
+                  note: |
+                     kept
+                        as it is
+                - |
+                 alone
+            """,
+            """
+            note: |2
+                two
+              lines
+            keeper: >-   # folded
+              all
+                on
 
-          one
-        place: "the old
-          rocket   shed,\
-          next to the  mast"
-        parts:
-          - ref: C1
-            note: plain text
-              over two lines
-          - ref: C2
-            note: |
-              kept
-                 as it is
-          - |
-            alone
-        """,
-        FileForm.Yaml);
+              one
+            place: "the old
+              rocket   shed,\
+              next to the  mast"
+            parts:
+              - ref: C1
+                note: plain text
+                  over two lines
+              - ref: C2
+                note: |
+                  kept
+                     as it is
+              - |
+                alone
+            """,
+            FileForm.Yaml
+        );
 
     [Theory]
     [InlineData("a: |+\n   x\n\n\nb: 1\n", "a: |+\n  x\n\n\nb: 1\n")]
@@ -223,7 +236,10 @@ public sealed class RecordLayoutTests
     }
 
     [Theory]
-    [InlineData("---\r\nboard:  SP-0001\r\nnote: |\r\n   two\r\n   lines\r\n---\r\nbody\r\n", "---\r\nboard: SP-0001\r\nnote: |\r\n  two\r\n  lines\r\n---\r\nbody\r\n")]
+    [InlineData(
+        "---\r\nboard:  SP-0001\r\nnote: |\r\n   two\r\n   lines\r\n---\r\nbody\r\n",
+        "---\r\nboard: SP-0001\r\nnote: |\r\n  two\r\n  lines\r\n---\r\nbody\r\n"
+    )]
     [InlineData("---\r\nboard: SP-0001\n---\nbody\n", "---\nboard: SP-0001\n---\nbody\n")]
     [InlineData("---\nboard: SP-0001\r\n---\r\nbody\r\n", "---\r\nboard: SP-0001\r\n---\r\nbody\r\n")]
     [InlineData("---\rboard: SP-0001\r---\r", "---\nboard: SP-0001\n---\n")]
@@ -231,7 +247,10 @@ public sealed class RecordLayoutTests
 
     [Fact]
     public void A_file_that_is_not_read_without_errors_is_left_alone() =>
-        Assert.Equal(new LayoutOutcome(LayoutState.NotRead, "---\nboard:  SP-0001\nboard: SP-0002\n---\n", null), Lay("---\nboard:  SP-0001\nboard: SP-0002\n---\n"));
+        Assert.Equal(
+            new LayoutOutcome(LayoutState.NotRead, "---\nboard:  SP-0001\nboard: SP-0002\n---\n", null),
+            Lay("---\nboard:  SP-0001\nboard: SP-0002\n---\n")
+        );
 
     [Fact]
     public void A_way_of_writing_that_records_do_not_use_is_refused_with_its_line()
@@ -244,7 +263,8 @@ public sealed class RecordLayoutTests
     [Theory]
     [InlineData("{'a\n\n#b' c}\n")]
     [InlineData("a: {'b\r\r#c' d}\n")]
-    public void A_value_without_a_colon_before_it_is_refused(string text) => Assert.Equal(LayoutState.NotLaidOut, Lay(text, FileForm.Yaml).State);
+    public void A_value_without_a_colon_before_it_is_refused(string text) =>
+        Assert.Equal(LayoutState.NotLaidOut, Lay(text, FileForm.Yaml).State);
 
     [Theory]
     [InlineData("{:}\n")]
@@ -254,7 +274,8 @@ public sealed class RecordLayoutTests
     [InlineData("a: { b: 1,?}\n")]
     [InlineData("a: {b: ?}\n")]
     [InlineData("a: [b,?]\n")]
-    public void A_sign_of_the_language_that_is_a_word_only_while_no_blank_follows_is_refused(string text) => Assert.Equal(LayoutState.NotLaidOut, Lay(text, FileForm.Yaml).State);
+    public void A_sign_of_the_language_that_is_a_word_only_while_no_blank_follows_is_refused(string text) =>
+        Assert.Equal(LayoutState.NotLaidOut, Lay(text, FileForm.Yaml).State);
 
     [Theory]
     [InlineData("")]
@@ -269,7 +290,8 @@ public sealed class RecordLayoutTests
         Assert.Equal("a:  1\n", outcome.Text);
     }
 
-    private static LayoutOutcome Lay(string text, FileForm form = FileForm.Markdown) => RecordLayout.Of("boards/SP-0001.md", text, form, new YamlNodeReader());
+    private static LayoutOutcome Lay(string text, FileForm form = FileForm.Markdown) =>
+        RecordLayout.Of("boards/SP-0001.md", text, form, new YamlNodeReader());
 
     private static void Laid(string before, string after, FileForm form = FileForm.Markdown)
     {
@@ -288,7 +310,12 @@ public sealed class RecordLayoutTests
         {
             var reading = reader.Read(path, bytes, form, limits);
             var entry = reading.Root!.Entries[0];
-            return count++ == 0 ? reading : reading with { Root = reading.Root with { Entries = [entry with { Value = (ScalarNode)entry.Value with { Text = "2" } }] } };
+            return count++ == 0
+                ? reading
+                : reading with
+                {
+                    Root = reading.Root with { Entries = [entry with { Value = (ScalarNode)entry.Value with { Text = "2" } }] },
+                };
         }
     }
 }

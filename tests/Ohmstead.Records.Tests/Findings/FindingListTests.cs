@@ -57,5 +57,6 @@ public sealed class FindingListTests
         Assert.Equal((20, 10), (list.Count, list.ToImmutable()[^1].More));
     }
 
-    private static Finding At(string path, int line, string check = "a-check") => new(check, Severity.Error, new Place(path, line, 1), "a thing");
+    private static Finding At(string path, int line, string check = "a-check") =>
+        new(check, Severity.Error, new Place(path, line, 1), "a thing");
 }

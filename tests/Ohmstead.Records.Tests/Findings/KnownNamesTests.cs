@@ -5,9 +5,8 @@ namespace Ohmstead.Records.Tests.Findings;
 public sealed class KnownNamesTests
 {
     [Fact]
-    public void The_nearest_of_a_list_is_the_one_that_a_search_for_one_word_finds() => Assert.All(
-        ["R12", "R21", "C1O", "r-12", "+5V", "nothing like it", "PO-0B"],
-        word =>
+    public void The_nearest_of_a_list_is_the_one_that_a_search_for_one_word_finds() =>
+        Assert.All(["R12", "R21", "C1O", "r-12", "+5V", "nothing like it", "PO-0B"], word =>
         {
             string[] all = ["R1", "R12", "R112", "C10", "C100", "+5V_REF", "PO-01", "PO-08"];
             Assert.Equal(Nearest.To(word, all), new KnownNames(all).NearestTo(word));

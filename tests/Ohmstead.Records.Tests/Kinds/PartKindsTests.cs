@@ -11,26 +11,65 @@ public sealed class PartKindsTests
 
     // What a record may say for ever: a kind may join the list, none may leave it.
     [Fact]
-    public void The_vocabulary_has_the_kinds_in_the_order_in_which_people_are_told_them() => Assert.Equal(
-        [
-            "aluminium electrolytic", "bipolar electrolytic", "polymer electrolytic", "tantalum", "wet tantalum", "polyester film",
-            "polypropylene film",
-            "polystyrene film", "polycarbonate film", "paper", "metallised paper", "ceramic class 1", "ceramic class 2", "mica",
-            "suppression capacitor",
-            "trimmer capacitor", "carbon composition resistor", "carbon film resistor", "metal film resistor", "wire-wound resistor",
-            "resistor network",
-            "potentiometer", "thermistor", "inductor", "transformer", "diode", "zener diode", "bridge rectifier", "selenium rectifier",
-            "germanium transistor", "transistor", "regulator", "integrated circuit", "memory", "valve", "crystal", "fuse", "relay",
-            "switch", "lamp",
-            "display", "cell", "motor", "connector", "other",
-        ],
-        Vocabulary.PartKinds);
+    public void The_vocabulary_has_the_kinds_in_the_order_in_which_people_are_told_them() =>
+        Assert.Equal(
+            [
+                "aluminium electrolytic",
+                "bipolar electrolytic",
+                "polymer electrolytic",
+                "tantalum",
+                "wet tantalum",
+                "polyester film",
+                "polypropylene film",
+                "polystyrene film",
+                "polycarbonate film",
+                "paper",
+                "metallised paper",
+                "ceramic class 1",
+                "ceramic class 2",
+                "mica",
+                "suppression capacitor",
+                "trimmer capacitor",
+                "carbon composition resistor",
+                "carbon film resistor",
+                "metal film resistor",
+                "wire-wound resistor",
+                "resistor network",
+                "potentiometer",
+                "thermistor",
+                "inductor",
+                "transformer",
+                "diode",
+                "zener diode",
+                "bridge rectifier",
+                "selenium rectifier",
+                "germanium transistor",
+                "transistor",
+                "regulator",
+                "integrated circuit",
+                "memory",
+                "valve",
+                "crystal",
+                "fuse",
+                "relay",
+                "switch",
+                "lamp",
+                "display",
+                "cell",
+                "motor",
+                "connector",
+                "other",
+            ],
+            Vocabulary.PartKinds
+        );
 
     [Fact]
     public void Every_row_stands_in_the_list_once()
     {
-        var rows = typeof(PartKinds).GetProperties(BindingFlags.Public | BindingFlags.Static)
-            .Where(property => property.PropertyType == typeof(PartKind)).Select(property => (PartKind)property.GetValue(null)!);
+        var rows = typeof(PartKinds)
+            .GetProperties(BindingFlags.Public | BindingFlags.Static)
+            .Where(property => property.PropertyType == typeof(PartKind))
+            .Select(property => (PartKind)property.GetValue(null)!);
         Assert.Equal(rows.OrderBy(kind => kind.Name, StringComparer.Ordinal), All.OrderBy(kind => kind.Name, StringComparer.Ordinal));
     }
 
@@ -49,8 +88,9 @@ public sealed class PartKindsTests
     // The frequency of a crystal stands under the key that says at which frequency other parts were measured.
     [Fact]
     public void What_a_bench_measures_of_a_kind_its_readings_may_give() =>
-        Assert.All(All.Where(kind => kind != PartKinds.Crystal),
-            kind => Assert.All(kind.UsuallyMeasured, measured => Assert.True(kind.MayGive(measured), $"{measured} of a {kind}")));
+        Assert.All(All.Where(kind => kind != PartKinds.Crystal), kind =>
+            Assert.All(kind.UsuallyMeasured, measured => Assert.True(kind.MayGive(measured), $"{measured} of a {kind}"))
+        );
 
     [Theory]
     [InlineData("carbon film resistor", Measured.Capacitance)]
@@ -64,16 +104,21 @@ public sealed class PartKindsTests
     public void Each_material_is_a_word_of_the_vocabulary_and_each_word_is_the_material_of_a_kind() =>
         Assert.Equal(
             Vocabulary.Materials.Order(StringComparer.Ordinal),
-            All.SelectMany(kind => kind.Materials).Select(material => material.Name).Distinct(StringComparer.Ordinal)
-                .Order(StringComparer.Ordinal));
+            All.SelectMany(kind => kind.Materials)
+                .Select(material => material.Name)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal)
+        );
 
     [Fact]
     public void Every_material_stands_in_the_list_once() =>
         Assert.Equal(
-            typeof(PartMaterial).GetProperties(BindingFlags.Public | BindingFlags.Static)
+            typeof(PartMaterial)
+                .GetProperties(BindingFlags.Public | BindingFlags.Static)
                 .Where(property => property.PropertyType == typeof(PartMaterial))
                 .Select(property => (PartMaterial)property.GetValue(null)!),
-            PartMaterial.All.Values);
+            PartMaterial.All.Values
+        );
 
     // A kind that may be made of several is judged by the one that is written: a junction, a ceramic or a chemistry has its figures.
     [Theory]
@@ -81,27 +126,38 @@ public sealed class PartKindsTests
     [InlineData(PartFamily.Other)]
     [InlineData(PartFamily.Transistor)]
     public void A_material_has_the_figures_of_what_it_is(PartFamily family) =>
-        Assert.All(
-            All.Where(kind => kind.Family == family).SelectMany(kind => kind.Materials),
-            material => Assert.Single(new object?[] { material.Junction, material.Ageing, material.Cell }, figures => figures is not null));
+        Assert.All(All.Where(kind => kind.Family == family).SelectMany(kind => kind.Materials), material =>
+            Assert.Single(new object?[] { material.Junction, material.Ageing, material.Cell }, figures => figures is not null)
+        );
 
     // IEC 60617 and common practice: the symbol has a plus, or an arrow that points one way.
     [Fact]
-    public void These_kinds_have_a_right_way_round() => Assert.Equal(
-        [
-            "aluminium electrolytic", "polymer electrolytic", "tantalum", "wet tantalum", "diode", "zener diode", "bridge rectifier",
-            "selenium rectifier", "cell",
-        ],
-        Names(kind => kind.HasRightWayRound));
+    public void These_kinds_have_a_right_way_round() =>
+        Assert.Equal(
+            [
+                "aluminium electrolytic",
+                "polymer electrolytic",
+                "tantalum",
+                "wet tantalum",
+                "diode",
+                "zener diode",
+                "bridge rectifier",
+                "selenium rectifier",
+                "cell",
+            ],
+            Names(kind => kind.HasRightWayRound)
+        );
 
     [Fact]
     public void No_kind_has_a_right_way_round_and_is_made_for_both() =>
         Assert.Equal(["bipolar electrolytic"], Names(kind => kind.IsBipolar && !kind.HasRightWayRound));
 
     [Fact]
-    public void Electrolytics_are_the_kinds_whose_dielectric_is_an_oxide() => Assert.Equal(
-        ["aluminium electrolytic", "bipolar electrolytic", "polymer electrolytic", "tantalum", "wet tantalum"],
-            Names(kind => kind.IsElectrolytic));
+    public void Electrolytics_are_the_kinds_whose_dielectric_is_an_oxide() =>
+        Assert.Equal(
+            ["aluminium electrolytic", "bipolar electrolytic", "polymer electrolytic", "tantalum", "wet tantalum"],
+            Names(kind => kind.IsElectrolytic)
+        );
 
     // A polymer is dry, and a wet tantalum is sealed in glass or metal.
     [Fact]
@@ -130,26 +186,32 @@ public sealed class PartKindsTests
         Assert.All(All.Where(kind => kind.Dielectric is not null), kind => Assert.Equal(PartFamily.Capacitor, kind.Family));
 
     [Fact]
-    public void A_capacitor_and_its_dielectric_are_of_one_stuff() => Assert.All(
-        All.Where(kind => kind.IsFilmOrPaper),
-        kind => Assert.Contains(kind.Name.Split(' ')[0], kind.Dielectric!.Dielectric, StringComparison.OrdinalIgnoreCase));
+    public void A_capacitor_and_its_dielectric_are_of_one_stuff() =>
+        Assert.All(All.Where(kind => kind.IsFilmOrPaper), kind =>
+            Assert.Contains(kind.Name.Split(' ')[0], kind.Dielectric!.Dielectric, StringComparison.OrdinalIgnoreCase)
+        );
 
     // ASME Y14.44 and IEC 81346-2, from memory.
     [Fact]
     public void Letters_that_decide_decide_for_one_kind() =>
-        Assert.All(All.SelectMany(kind => kind.Letters).Where(letters => letters.IsCertain).GroupBy(letters => letters.Letters),
-            letters => Assert.Single(letters));
+        Assert.All(All.SelectMany(kind => kind.Letters).Where(letters => letters.IsCertain).GroupBy(letters => letters.Letters), letters =>
+            Assert.Single(letters)
+        );
 
     [Fact]
-    public void Letters_that_decide_name_the_likeliest_of_the_kinds_they_may_mean() => Assert.All(
-        All.SelectMany(kind => kind.Letters).Where(letters => letters is { IsCertain: true, Letters: not "BR" and not "RN" }),
-            letters => Assert.Equal(0, letters.Rank));
+    public void Letters_that_decide_name_the_likeliest_of_the_kinds_they_may_mean() =>
+        Assert.All(
+            All.SelectMany(kind => kind.Letters).Where(letters => letters is { IsCertain: true, Letters: not "BR" and not "RN" }),
+            letters => Assert.Equal(0, letters.Rank)
+        );
 
     // A relay, a memory or a transistor says it by what the board does with it.
     [Fact]
-    public void A_bench_measures_new_capacitors_resistors_windings_crystals_and_fuses_one_by_one() => Assert.Equal(
-        [PartFamily.Capacitor, PartFamily.Resistor, PartFamily.Inductor, PartFamily.Crystal, PartFamily.Fuse],
-        All.Where(kind => kind.ProvedBy.Length > 0 && kind != PartKinds.ZenerDiode).Select(kind => kind.Family).Distinct().Order());
+    public void A_bench_measures_new_capacitors_resistors_windings_crystals_and_fuses_one_by_one() =>
+        Assert.Equal(
+            [PartFamily.Capacitor, PartFamily.Resistor, PartFamily.Inductor, PartFamily.Crystal, PartFamily.Fuse],
+            All.Where(kind => kind.ProvedBy.Length > 0 && kind != PartKinds.ZenerDiode).Select(kind => kind.Family).Distinct().Order()
+        );
 
     // It may act only when something else fails: that the board works says nothing of it.
     [Fact]
@@ -161,8 +223,8 @@ public sealed class PartKindsTests
 
     // The copper and the inductance of a transformer stray like a choke's; its insulation is accepted like a mains transformer's.
     [Fact]
-    public void A_transformer_strays_like_a_choke() => Assert.Equal(
-        ("mains transformer", "inductor"), (PartKinds.Transformer.Accepted!.Part, PartKinds.Transformer.StraysLike!.Part));
+    public void A_transformer_strays_like_a_choke() =>
+        Assert.Equal(("mains transformer", "inductor"), (PartKinds.Transformer.Accepted!.Part, PartKinds.Transformer.StraysLike!.Part));
 
     private static IEnumerable<string> Names(Func<PartKind, bool> which) => All.Where(which).Select(kind => kind.Name);
 }

@@ -48,8 +48,16 @@ public sealed class FitComparerTests
         var part = new PartValues(KindOf.Written("aluminium electrolytic", Here)) { Role = new(PartRole.Filter, "filter", Here) };
         Assert.True(
             AreEqual(
-                part, part with { Maker = new("Ostrel", "Ostrel", Here), Series = new("KX", "KX", Here),
-                    DateCode = new("7549", "7549", Here), Note = new("sleeve torn", "sleeve torn", Here) }));
+                part,
+                part with
+                {
+                    Maker = new("Ostrel", "Ostrel", Here),
+                    Series = new("KX", "KX", Here),
+                    DateCode = new("7549", "7549", Here),
+                    Note = new("sleeve torn", "sleeve torn", Here),
+                }
+            )
+        );
     }
 
     private static bool AreEqual(IFitPart one, IFitPart other)

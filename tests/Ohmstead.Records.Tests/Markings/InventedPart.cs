@@ -22,7 +22,9 @@ public static class InventedPart
         foreach (var property in typeof(T).GetProperties())
         {
             ((Listed)(object)part).Values.Add(
-                property.GetMethod!.Name, property.Name == name ? value : Written<T>(property.Name, other: false, "as written", Here));
+                property.GetMethod!.Name,
+                property.Name == name ? value : Written<T>(property.Name, other: false, "as written", Here)
+            );
         }
 
         return part;
@@ -31,28 +33,57 @@ public static class InventedPart
     /// <summary>Something that may be written in a property.</summary>
     public static object Written<T>(string property, bool other, string text, Spot spot) =>
         typeof(T).GetProperty(property)!.PropertyType switch
-    {
-        var type when type == typeof(Written<Quantity>) =>
-            new Written<Quantity>(new Quantity(other ? 33m : 22m, Dimension.Voltage), text, spot),
-        var type when type == typeof(Written<Tolerance>) => new Written<Tolerance>(Tolerance.Relative(other ? 0.1m : 0.2m), text, spot),
-        var type when type == typeof(Written<string>) => new Written<string>(other ? "another word" : "a word", text, spot),
-        var type when type == typeof(Written<PartKind>) => new Written<PartKind>(other ? PartKinds.Fuse : PartKinds.Relay, text, spot),
-        var type when type == typeof(Written<PartRole>) => new Written<PartRole>(other ? PartRole.Filter : PartRole.Coupling, text, spot),
-        var type when type == typeof(Written<PartPolarity>) =>
-            new Written<PartPolarity>(other ? PartPolarity.None : PartPolarity.Bipolar, text, spot),
-        var type when type == typeof(Written<PartForm>) => new Written<PartForm>(other ? PartForm.Can : PartForm.Disc, text, spot),
-        var type when type == typeof(Written<PartMaterial>) =>
-            new Written<PartMaterial>(other ? PartMaterial.X7R : PartMaterial.Lithium, text, spot),
-        var type when type == typeof(Written<SafetyClass>) => new Written<SafetyClass>(other ? SafetyClass.X2 : SafetyClass.Y2, text, spot),
-        var type when type == typeof(Written<FuseSpeed>) => new Written<FuseSpeed>(other ? FuseSpeed.F : FuseSpeed.T, text, spot),
-        var type when type == typeof(Written<FuseBreaking>) =>
-            new Written<FuseBreaking>(other ? FuseBreaking.L : FuseBreaking.H, text, spot),
-        var type when type == typeof(Written<FuseSystem>) => new Written<FuseSystem>(other ? FuseSystem.UL : FuseSystem.IEC, text, spot),
-        var type when type == typeof(Written<FuseSize>) => new Written<FuseSize>(other ? FuseSize.Chip : FuseSize.FiveByTwenty, text, spot),
-        var type when type == typeof(Written<int>) => new Written<int>(other ? 6 : 3, text, spot),
-        var type =>
-            throw new InvalidOperationException($"{type} is new among the properties of a part: say here what other value it may have."),
-    };
+        {
+            var type when type == typeof(Written<Quantity>) => new Written<Quantity>(
+                new Quantity(other ? 33m : 22m, Dimension.Voltage),
+                text,
+                spot
+            ),
+            var type when type == typeof(Written<Tolerance>) => new Written<Tolerance>(Tolerance.Relative(other ? 0.1m : 0.2m), text, spot),
+            var type when type == typeof(Written<string>) => new Written<string>(other ? "another word" : "a word", text, spot),
+            var type when type == typeof(Written<PartKind>) => new Written<PartKind>(other ? PartKinds.Fuse : PartKinds.Relay, text, spot),
+            var type when type == typeof(Written<PartRole>) => new Written<PartRole>(
+                other ? PartRole.Filter : PartRole.Coupling,
+                text,
+                spot
+            ),
+            var type when type == typeof(Written<PartPolarity>) => new Written<PartPolarity>(
+                other ? PartPolarity.None : PartPolarity.Bipolar,
+                text,
+                spot
+            ),
+            var type when type == typeof(Written<PartForm>) => new Written<PartForm>(other ? PartForm.Can : PartForm.Disc, text, spot),
+            var type when type == typeof(Written<PartMaterial>) => new Written<PartMaterial>(
+                other ? PartMaterial.X7R : PartMaterial.Lithium,
+                text,
+                spot
+            ),
+            var type when type == typeof(Written<SafetyClass>) => new Written<SafetyClass>(
+                other ? SafetyClass.X2 : SafetyClass.Y2,
+                text,
+                spot
+            ),
+            var type when type == typeof(Written<FuseSpeed>) => new Written<FuseSpeed>(other ? FuseSpeed.F : FuseSpeed.T, text, spot),
+            var type when type == typeof(Written<FuseBreaking>) => new Written<FuseBreaking>(
+                other ? FuseBreaking.L : FuseBreaking.H,
+                text,
+                spot
+            ),
+            var type when type == typeof(Written<FuseSystem>) => new Written<FuseSystem>(
+                other ? FuseSystem.UL : FuseSystem.IEC,
+                text,
+                spot
+            ),
+            var type when type == typeof(Written<FuseSize>) => new Written<FuseSize>(
+                other ? FuseSize.Chip : FuseSize.FiveByTwenty,
+                text,
+                spot
+            ),
+            var type when type == typeof(Written<int>) => new Written<int>(other ? 6 : 3, text, spot),
+            var type => throw new InvalidOperationException(
+                $"{type} is new among the properties of a part: say here what other value it may have."
+            ),
+        };
 
     /// <summary>A part whose properties are listed by name.</summary>
     public class Listed : DispatchProxy

@@ -13,7 +13,8 @@ public sealed class MarkingComparerTests
     public static TheoryData<string> Properties => [.. typeof(IMarkedPart).GetProperties().Select(property => property.Name)];
 
     // Every part has a kind.
-    public static TheoryData<string> Optional => [.. typeof(IMarkedPart).GetProperties().Select(property => property.Name).Where(name => name != nameof(IMarkedPart.Kind))];
+    public static TheoryData<string> Optional =>
+        [.. typeof(IMarkedPart).GetProperties().Select(property => property.Name).Where(name => name != nameof(IMarkedPart.Kind))];
 
     [Theory]
     [MemberData(nameof(Properties))]
@@ -70,7 +71,12 @@ public sealed class MarkingComparerTests
     public void Who_made_a_part_when_and_of_what_size_is_nothing_to_its_limits()
     {
         var part = new PartValues(KindOf.Written("aluminium electrolytic", Here)) { RatedVoltage = Volts(25m) };
-        var other = part with { Maker = new("Ostrel", "Ostrel", Here), DateCode = new("7549", "7549", Here), LeadPitch = new(new Quantity(0.005m, Dimension.Length), "5 mm", Here) };
+        var other = part with
+        {
+            Maker = new("Ostrel", "Ostrel", Here),
+            DateCode = new("7549", "7549", Here),
+            LeadPitch = new(new Quantity(0.005m, Dimension.Length), "5 mm", Here),
+        };
         Assert.True(AreEqual(part, other));
     }
 
@@ -88,5 +94,6 @@ public sealed class MarkingComparerTests
     // A part in which everything is written, but one property otherwise.
     private static IMarkedPart With(string name, object? value) => InventedPart.With<IMarkedPart>(name, value);
 
-    private static object Written(string property, bool other, string text, Spot spot) => InventedPart.Written<IMarkedPart>(property, other, text, spot);
+    private static object Written(string property, bool other, string text, Spot spot) =>
+        InventedPart.Written<IMarkedPart>(property, other, text, spot);
 }

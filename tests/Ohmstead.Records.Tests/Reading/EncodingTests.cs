@@ -97,7 +97,10 @@ public sealed class EncodingTests
         var finding = Assert.Single(ReadText.Markdown(bytes).Findings);
 
         Assert.Equal("2:18+0 not-utf8", $"{finding.At()} {finding.Check}");
-        Assert.Equal($"the file looks like Latin-1 or Windows-1252, where this byte is '{character}': save it again as UTF-8", finding.NextStep);
+        Assert.Equal(
+            $"the file looks like Latin-1 or Windows-1252, where this byte is '{character}': save it again as UTF-8",
+            finding.NextStep
+        );
     }
 
     [Fact]
@@ -180,7 +183,8 @@ public sealed class EncodingTests
     [Theory]
     [InlineData("می\u200Cخواهم")]
     [InlineData("👩\u200D🔧")]
-    public void A_joiner_between_letters_that_need_it_is_no_error(string text) => Assert.Empty(ReadText.FrontMatter($"by: {text}").Findings);
+    public void A_joiner_between_letters_that_need_it_is_no_error(string text) =>
+        Assert.Empty(ReadText.FrontMatter($"by: {text}").Findings);
 
     [Fact]
     public void An_invisible_character_in_the_body_is_the_writers_own_business() =>
@@ -230,7 +234,9 @@ public sealed class EncodingTests
     [InlineData("\r")]
     public void Every_kind_of_line_end_gives_the_same_places(string lineEnd)
     {
-        var reading = ReadText.Markdown("---\nboard: SP-0007\nparts:\n  - { ref: C1, ref: C2 }\n---\nThe pen\ndrifts \u202E\n".ReplaceLineEndings(lineEnd));
+        var reading = ReadText.Markdown(
+            "---\nboard: SP-0007\nparts:\n  - { ref: C1, ref: C2 }\n---\nThe pen\ndrifts \u202E\n".ReplaceLineEndings(lineEnd)
+        );
 
         Assert.Equal("4:16 key-repeated, 7:8 hidden-character (Warning)", reading.Found());
         Assert.Equal(6, reading.BodyLine);
@@ -239,7 +245,11 @@ public sealed class EncodingTests
 
     [Theory]
     [InlineData("---\na: 1\nb: 2\r\n---\n", "3:5", "this line ends with CRLF, the first line with LF; expected one kind in a file")]
-    [InlineData("---\r\na: 1\r\n---\r\none\ntwo\r\n", "4:4", "this line ends with LF, the first line with CRLF; expected one kind in a file")]
+    [InlineData(
+        "---\r\na: 1\r\n---\r\none\ntwo\r\n",
+        "4:4",
+        "this line ends with LF, the first line with CRLF; expected one kind in a file"
+    )]
     [InlineData("---\na: 1\n---\nΩ\rtwo\n", "4:2", "this line ends with CR, the first line with LF; expected one kind in a file")]
     public void Mixed_line_ends_are_one_warning_at_the_first_line_that_differs(string text, string place, string message)
     {
@@ -258,7 +268,11 @@ public sealed class EncodingTests
     [InlineData("""a: "x\0" """, "2:6+2 control-character", @"the escape \0 stands for the control character U+0000 null")]
     [InlineData("""a: "x\u0000" """, "2:6+6 control-character", @"the escape \u0000 stands for the control character U+0000 null")]
     [InlineData("""a: "\e[2J" """, "2:5+2 control-character", @"the escape \e stands for the control character U+001B escape")]
-    [InlineData("""a: "SP\u200B7" """, "2:7+6 hidden-character", @"the escape \u200B stands for the hidden character U+200B zero width space")]
+    [InlineData(
+        """a: "SP\u200B7" """,
+        "2:7+6 hidden-character",
+        @"the escape \u200B stands for the hidden character U+200B zero width space"
+    )]
     public void An_escape_cannot_bring_in_what_may_not_stand_there_itself(string line, string place, string message)
     {
         var finding = Assert.Single(ReadText.FrontMatter(line).Findings);
@@ -270,5 +284,4 @@ public sealed class EncodingTests
     [Fact]
     public void Ordinary_escapes_are_read() =>
         Assert.Equal("{a: 'x\ty Ω 😀 \" \\ /'}", ReadText.FrontMatter("""a: "x\ty \u03A9 \uD83D\uDE00 \" \\ \/" """).Root.Shape());
-
 }

@@ -12,7 +12,9 @@ public sealed class LimitTests
     public void A_hundred_thousand_levels_are_refused_at_the_first_too_deep(string opening, string? place)
     {
         // The mapping at the top is level 1, so the 33rd level is the 32nd bracket behind the key.
-        var yaml = place is null ? string.Concat(Enumerable.Repeat(opening, 100_000)) + "x" : "a: " + string.Concat(Enumerable.Repeat(opening, 100_000));
+        var yaml = place is null
+            ? string.Concat(Enumerable.Repeat(opening, 100_000)) + "x"
+            : "a: " + string.Concat(Enumerable.Repeat(opening, 100_000));
 
         var finding = Assert.Single(ReadText.FrontMatter(yaml).Findings);
 

@@ -5,7 +5,8 @@ public sealed class MergeConflictTests
     [Fact]
     public void A_conflict_in_the_front_matter_is_one_finding_and_nothing_else_is_said_of_the_yaml()
     {
-        var reading = ReadText.Markdown("""
+        var reading = ReadText.Markdown(
+            """
             ---
             board: SP-0007
             <<<<<<< ours
@@ -14,11 +15,15 @@ public sealed class MergeConflictTests
             title: Barograph amplifier
             >>>>>>> theirs
             ---
-            """);
+            """
+        );
 
         var finding = Assert.Single(reading.Findings);
         Assert.Equal("3:1+7 merge-conflict", $"{finding.At()} {finding.Check}");
-        Assert.Equal(["5:1+7 the other side begins here", "7:1+7 the conflict ends here"], finding.Related.Select(place => $"{ReadText.At(place.Place)} {place.Note}"));
+        Assert.Equal(
+            ["5:1+7 the other side begins here", "7:1+7 the conflict ends here"],
+            finding.Related.Select(place => $"{ReadText.At(place.Place)} {place.Note}")
+        );
         Assert.Null(reading.Root);
     }
 

@@ -25,7 +25,10 @@ public sealed class NodeReadersTests
     [Fact]
     public void All_workers_give_the_same_nodes_and_findings()
     {
-        var readings = Enumerable.Range(0, 4).Select(worker => NodeReaders.ForWorker(worker).Read("a.md", Record, FileForm.Markdown, ReadingLimits.Usual)).ToArray();
+        var readings = Enumerable
+            .Range(0, 4)
+            .Select(worker => NodeReaders.ForWorker(worker).Read("a.md", Record, FileForm.Markdown, ReadingLimits.Usual))
+            .ToArray();
 
         Assert.All(readings, reading => Assert.Equal("{board: 'SP-0007', parts: [{ref: 'C12'}]}", reading.Root.Shape()));
         Assert.All(readings, reading => Assert.Equal("3:21 key-repeated", reading.Found()));
@@ -38,6 +41,7 @@ public sealed class NodeReadersTests
 
         Assert.Equal(
             NodeReaders.ForWorker(0).Read("a.md", broken, FileForm.Markdown, ReadingLimits.Usual).Findings[0].Message,
-            NodeReaders.ForWorker(1).Read("a.md", broken, FileForm.Markdown, ReadingLimits.Usual).Findings[0].Message);
+            NodeReaders.ForWorker(1).Read("a.md", broken, FileForm.Markdown, ReadingLimits.Usual).Findings[0].Message
+        );
     }
 }

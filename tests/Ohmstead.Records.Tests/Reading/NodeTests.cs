@@ -55,12 +55,15 @@ public sealed class NodeTests
     [InlineData("title:\n  maker: Ostrel", "3:3+0")]
     [InlineData("title:\n  - a", "3:3+0")]
     [InlineData("title:\n- a", "3:1+0")]
-    public void A_value_stands_where_it_begins(string yaml, string place) => Assert.Equal(place, ReadText.At(ReadText.FrontMatter(yaml).Value("title").Spot));
+    public void A_value_stands_where_it_begins(string yaml, string place) =>
+        Assert.Equal(place, ReadText.At(ReadText.FrontMatter(yaml).Value("title").Spot));
 
     [Fact]
     public void Keys_and_values_of_a_flow_mapping_stand_where_an_editor_shows_them()
     {
-        var reading = ReadText.FrontMatter("parts:\n  - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF,\n      \"esr\": 1.4 Ω }");
+        var reading = ReadText.FrontMatter(
+            "parts:\n  - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF,\n      \"esr\": 1.4 Ω }"
+        );
 
         var part = (MappingNode)((SequenceNode)reading.Value("parts")).Items[0];
         Assert.Equal(["3:7+3", "3:17+4", "3:47+11", "4:7+5"], part.Entries.Select(entry => ReadText.At(entry.KeySpot)));
@@ -80,18 +83,21 @@ public sealed class NodeTests
     [Fact]
     public void The_writing_of_a_scalar_is_kept()
     {
-        var list = (SequenceNode)ReadText.FrontMatter("a:\n  - plain\n  - 'single'\n  - \"double\"\n  - |\n    block\n  - >\n    folded").Value("a");
+        var list = (SequenceNode)
+            ReadText.FrontMatter("a:\n  - plain\n  - 'single'\n  - \"double\"\n  - |\n    block\n  - >\n    folded").Value("a");
 
         Assert.Equal(
             [ScalarWriting.Plain, ScalarWriting.SingleQuoted, ScalarWriting.DoubleQuoted, ScalarWriting.Block, ScalarWriting.Block],
-            list.Items.Select(item => ((ScalarNode)item).Style));
+            list.Items.Select(item => ((ScalarNode)item).Style)
+        );
         Assert.False(list.IsFlow);
     }
 
     [Fact]
     public void A_whole_board_is_read()
     {
-        var reading = ReadText.FrontMatter("""
+        var reading = ReadText.FrontMatter(
+            """
             board: SP-0007
             design: barograph-servo            # its parts come from there
             arrived: { date: 2026-02-02, from: lookout hut store }
@@ -102,21 +108,24 @@ public sealed class NodeTests
                   - { part: C12, state: as found, capacitance: 391 µF }
                   - { part: C12, lot: L-031, state: new }
               - date: 2026-03-16
-            """);
+            """
+        );
 
         Assert.Empty(reading.Findings);
         Assert.Equal(
             "{board: 'SP-0007', design: 'barograph-servo', arrived: {date: '2026-02-02', from: 'lookout hut store'}, "
-            + "bench: [{date: '2026-03-14', readings: [{part: 'C12', state: 'as found', capacitance: '391 µF'}, "
-            + "{part: 'C12', lot: 'L-031', state: 'new'}]}, {date: '2026-03-16'}]}",
-            reading.Root.Shape());
+                + "bench: [{date: '2026-03-14', readings: [{part: 'C12', state: 'as found', capacitance: '391 µF'}, "
+                + "{part: 'C12', lot: 'L-031', state: 'new'}]}, {date: '2026-03-16'}]}",
+            reading.Root.Shape()
+        );
     }
 
     [Fact]
     public void One_reader_reads_many_files_and_keeps_nothing_of_one_for_the_next()
     {
         var reader = new Ohmstead.Yaml.YamlNodeReader();
-        NodeReading Read(string yaml) => reader.Read("a.yaml", System.Text.Encoding.UTF8.GetBytes(yaml), FileForm.Yaml, ReadingLimits.Usual);
+        NodeReading Read(string yaml) =>
+            reader.Read("a.yaml", System.Text.Encoding.UTF8.GetBytes(yaml), FileForm.Yaml, ReadingLimits.Usual);
 
         var first = Read("a: [1, 2, { b: c }]\n");
         Read("a: [1, { b: [x, \n");

@@ -41,12 +41,70 @@ public sealed class PlainNodeReaderTests
 
     private static readonly string[] Pieces =
     [
-        "\"", "'", "''", "{", "}", "[", "]", ",", ", ", ":", ": ", ":\n", " #", " # ", "#", "- ", "-", "? ", "&a ", "*a", "!a", "%", "<<: ", "|", "|\n", ">", "\n", "\n\n", "\n ", "\n  ",
-        "\n    ", "---\n", "...\n", "\\", "@", "`", "1,5", " ", "  ", "a", "b: 1", "b: 1\n", "{ a: 1 }", "{ a: 1, a: 2 }", "[a, b]", "~", "null", ".", "+", "µ", "é", "\u00A0", "😀", "\t", "\r\n", "=", "a:b",
+        "\"",
+        "'",
+        "''",
+        "{",
+        "}",
+        "[",
+        "]",
+        ",",
+        ", ",
+        ":",
+        ": ",
+        ":\n",
+        " #",
+        " # ",
+        "#",
+        "- ",
+        "-",
+        "? ",
+        "&a ",
+        "*a",
+        "!a",
+        "%",
+        "<<: ",
+        "|",
+        "|\n",
+        ">",
+        "\n",
+        "\n\n",
+        "\n ",
+        "\n  ",
+        "\n    ",
+        "---\n",
+        "...\n",
+        "\\",
+        "@",
+        "`",
+        "1,5",
+        " ",
+        "  ",
+        "a",
+        "b: 1",
+        "b: 1\n",
+        "{ a: 1 }",
+        "{ a: 1, a: 2 }",
+        "[a, b]",
+        "~",
+        "null",
+        ".",
+        "+",
+        "µ",
+        "é",
+        "\u00A0",
+        "😀",
+        "\t",
+        "\r\n",
+        "=",
+        "a:b",
     ];
 
-    private static readonly Gen<(int At, int Removed, string Added)> Change =
-        Gen.Select(Gen.Int[4, Record.Length], Gen.Frequency((3, Gen.Const(0)), (1, Gen.Int[1, 30])), Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index]));
+    private static readonly Gen<(int At, int Removed, string Added)> Change = Gen.Select(
+        Gen.Int[4, Record.Length],
+        Gen.Frequency((3, Gen.Const(0)), (1, Gen.Int[1, 30])),
+        Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index])
+    );
 
     [Fact]
     public void A_record_in_its_plainest_form_is_read_without_the_library()
@@ -98,7 +156,15 @@ public sealed class PlainNodeReaderTests
     {
         var reader = NodeReaders.Plain();
 
-        var reading = reader.Read("a.md", Encoding.UTF8.GetBytes(Record), FileForm.Markdown, ReadingLimits.Usual with { FrontMatterBytes = 20 });
+        var reading = reader.Read(
+            "a.md",
+            Encoding.UTF8.GetBytes(Record),
+            FileForm.Markdown,
+            ReadingLimits.Usual with
+            {
+                FrontMatterBytes = 20,
+            }
+        );
 
         Assert.Equal("2:1 too-large", reading.Found());
     }
@@ -107,17 +173,26 @@ public sealed class PlainNodeReaderTests
     public void Every_record_of_the_demo_collection_reads_alike_and_most_are_plain()
     {
         var reader = NodeReaders.Plain();
-        var files = Directory.EnumerateFiles(Path.Combine(Repository.Root, "records"), "*", SearchOption.AllDirectories)
-            .Where(path => path.EndsWith(".md", StringComparison.Ordinal) || path.EndsWith(".yaml", StringComparison.Ordinal)).Order(StringComparer.Ordinal).ToArray();
+        var files = Directory
+            .EnumerateFiles(Path.Combine(Repository.Root, "records"), "*", SearchOption.AllDirectories)
+            .Where(path => path.EndsWith(".md", StringComparison.Ordinal) || path.EndsWith(".yaml", StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal)
+            .ToArray();
         foreach (var path in files)
         {
             var form = path.EndsWith(".md", StringComparison.Ordinal) ? FileForm.Markdown : FileForm.Yaml;
             var bytes = File.ReadAllBytes(path);
-            Assert.Equal(Written(new YamlNodeReader().Read("a.md", bytes, form, ReadingLimits.Usual)), Written(reader.Read("a.md", bytes, form, ReadingLimits.Usual)));
+            Assert.Equal(
+                Written(new YamlNodeReader().Read("a.md", bytes, form, ReadingLimits.Usual)),
+                Written(reader.Read("a.md", bytes, form, ReadingLimits.Usual))
+            );
         }
 
         Assert.True(files.Length > 20, "the demo collection has gone");
-        Assert.True(reader.HandedOver * 5 < files.Length, string.Create(CultureInfo.InvariantCulture, $"{reader.HandedOver} of {files.Length} records were not plain"));
+        Assert.True(
+            reader.HandedOver * 5 < files.Length,
+            string.Create(CultureInfo.InvariantCulture, $"{reader.HandedOver} of {files.Length} records were not plain")
+        );
     }
 
     [Fact]
@@ -125,13 +200,16 @@ public sealed class PlainNodeReaderTests
     {
         var reader = NodeReaders.Plain();
         var samples = 0;
-        Change.List[1, 3].Sample(
-            changes =>
-            {
-                samples++;
-                return IsAlike(reader, Changed(changes));
-            },
-            iter: 20_000);
+        Change
+            .List[1, 3]
+            .Sample(
+                changes =>
+                {
+                    samples++;
+                    return IsAlike(reader, Changed(changes));
+                },
+                iter: 20_000
+            );
 
         Assert.InRange(reader.HandedOver, samples / 10, samples - (samples / 20));
     }
@@ -142,13 +220,16 @@ public sealed class PlainNodeReaderTests
         var reader = NodeReaders.Plain();
         var piece = Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index]);
         var samples = 0;
-        piece.List[1, 12].Sample(
-            pieces =>
-            {
-                samples++;
-                return IsAlike(reader, $"---\na: b\n{string.Concat(pieces)}\n---\n");
-            },
-            iter: 20_000);
+        piece
+            .List[1, 12]
+            .Sample(
+                pieces =>
+                {
+                    samples++;
+                    return IsAlike(reader, $"---\na: b\n{string.Concat(pieces)}\n---\n");
+                },
+                iter: 20_000
+            );
 
         Assert.InRange(reader.HandedOver, samples / 10, samples - (samples / 200));
     }
@@ -201,7 +282,10 @@ public sealed class PlainNodeReaderTests
                 text.Append(mapping.IsFlow ? "{" : ":");
                 foreach (var entry in mapping.Entries)
                 {
-                    text.Append(CultureInfo.InvariantCulture, $"\n{entry.KeySpot.Line}:{entry.KeySpot.Column}+{entry.KeySpot.Length} {entry.Key}=");
+                    text.Append(
+                        CultureInfo.InvariantCulture,
+                        $"\n{entry.KeySpot.Line}:{entry.KeySpot.Column}+{entry.KeySpot.Length} {entry.Key}="
+                    );
                     Write(text, entry.Value);
                 }
 

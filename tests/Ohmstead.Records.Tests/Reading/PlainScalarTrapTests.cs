@@ -13,7 +13,12 @@ public sealed class PlainScalarTrapTests
     [InlineData("{ ref: C12, capacitance: 1,287 }", "3:31", "1.287 or 1287", "1,287")]
     [InlineData("{ ref: C12, capacitance: 1,287 µF # at 100 Hz\n    }", "3:31", "1.287 µF or 1287 µF", "1,287 µF")]
     [InlineData("{ ref: Ω😀, capacitance: 4,7 µF }", "3:30", "4.7 µF", "4,7 µF")]
-    public void A_comma_that_cuts_a_number_in_a_mapping_is_reported_with_its_meanings(string part, string place, string expected, string joined)
+    public void A_comma_that_cuts_a_number_in_a_mapping_is_reported_with_its_meanings(
+        string part,
+        string place,
+        string expected,
+        string joined
+    )
     {
         var reading = ReadText.FrontMatter($"parts:\n  - {part}");
 
@@ -45,7 +50,8 @@ public sealed class PlainScalarTrapTests
     public void Every_cut_number_of_a_record_is_reported() =>
         Assert.Equal(
             "3:8 decimal-comma, 3:18 decimal-comma, 4:10 decimal-comma",
-            ReadText.FrontMatter("p:\n- {a: 1,5 V, b: 2,25 V}\n-  { a: 3,5 V }").Found());
+            ReadText.FrontMatter("p:\n- {a: 1,5 V, b: 2,25 V}\n-  { a: 3,5 V }").Found()
+        );
 
     [Theory]
     [InlineData("a: { x: 1, 2: y }")]

@@ -36,13 +36,14 @@ internal static class ReadText
     internal static string Text(this Node node) => ((ScalarNode)node).Text;
 
     /// <summary>The whole tree on one line, every scalar in quotes.</summary>
-    internal static string Shape(this Node? node) => node switch
-    {
-        ScalarNode scalar => $"'{scalar.Text}'",
-        SequenceNode list => $"[{string.Join(", ", list.Items.Select(Shape))}]",
-        MappingNode mapping => $"{{{string.Join(", ", mapping.Entries.Select(entry => $"{entry.Key}: {entry.Value.Shape()}"))}}}",
-        _ => "nothing",
-    };
+    internal static string Shape(this Node? node) =>
+        node switch
+        {
+            ScalarNode scalar => $"'{scalar.Text}'",
+            SequenceNode list => $"[{string.Join(", ", list.Items.Select(Shape))}]",
+            MappingNode mapping => $"{{{string.Join(", ", mapping.Entries.Select(entry => $"{entry.Key}: {entry.Value.Shape()}"))}}}",
+            _ => "nothing",
+        };
 
     private static string Short(Finding finding) =>
         $"{finding.Place.Line}:{finding.Place.Column} {finding.Check}{(finding.Severity == Severity.Error ? string.Empty : $" ({finding.Severity})")}";

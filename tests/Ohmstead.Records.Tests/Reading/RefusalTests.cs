@@ -77,8 +77,13 @@ public sealed class RefusalTests
     [Fact]
     public void A_bomb_of_aliases_is_refused_at_its_first_anchor()
     {
-        var bomb = "a0: &a0 [x, x, x, x, x, x, x, x, x]\n"
-            + string.Concat(Enumerable.Range(1, 50).Select(level => $"a{level}: &a{level} [{string.Join(", ", Enumerable.Repeat($"*a{level - 1}", 9))}]\n"));
+        var bomb =
+            "a0: &a0 [x, x, x, x, x, x, x, x, x]\n"
+            + string.Concat(
+                Enumerable
+                    .Range(1, 50)
+                    .Select(level => $"a{level}: &a{level} [{string.Join(", ", Enumerable.Repeat($"*a{level - 1}", 9))}]\n")
+            );
 
         Assert.Equal("2:5 anchor-used", ReadText.FrontMatter(bomb).Found());
     }

@@ -13,7 +13,8 @@ public sealed class SourceTextTests
     [InlineData("one\rtwo\r", 3)]
     [InlineData("one\r\rtwo", 3)]
     [InlineData("one\n\r\ntwo", 3)]
-    public void Lines_are_counted_as_an_editor_counts_them(string text, int lines) => Assert.Equal(lines, new SourceText("a.md", text).LineCount);
+    public void Lines_are_counted_as_an_editor_counts_them(string text, int lines) =>
+        Assert.Equal(lines, new SourceText("a.md", text).LineCount);
 
     [Theory]
     [InlineData("one\u0085two")]
@@ -21,7 +22,8 @@ public sealed class SourceTextTests
     [InlineData("one\u2029two")]
     [InlineData("one\ftwo")]
     [InlineData("one\vtwo")]
-    public void Characters_that_only_some_tools_take_for_a_line_end_do_not_end_a_line(string text) => Assert.Equal(1, new SourceText("a.md", text).LineCount);
+    public void Characters_that_only_some_tools_take_for_a_line_end_do_not_end_a_line(string text) =>
+        Assert.Equal(1, new SourceText("a.md", text).LineCount);
 
     [Theory]
     [InlineData("C12\nesr", 4, 2, 1)]
@@ -45,7 +47,10 @@ public sealed class SourceTextTests
     {
         var source = new SourceText("a.md", "one\r\ntwo\rthree\n\nfive");
 
-        Assert.Equal(["one", "two", "three", "", "five"], Enumerable.Range(1, source.LineCount).Select(line => source.Line(line).ToString()));
+        Assert.Equal(
+            ["one", "two", "three", "", "five"],
+            Enumerable.Range(1, source.LineCount).Select(line => source.Line(line).ToString())
+        );
     }
 
     [Theory]

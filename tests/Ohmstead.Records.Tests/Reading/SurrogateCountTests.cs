@@ -6,20 +6,28 @@ namespace Ohmstead.Records.Tests.Reading;
 /// <summary>Places in lines with characters of two units, however long: counted from marks on the way and not from the beginning of the line.</summary>
 public sealed class SurrogateCountTests
 {
-    private static readonly Gen<string> Lines = Gen.OneOf(Gen.Const("🔋"), Gen.Const("a"), Gen.Const("Ω\n"), Gen.Const(new string('x', 1_000)), Gen.Const(string.Concat(Enumerable.Repeat("🔋", 600))))
-        .Array[1, 12].Select(string.Concat);
+    private static readonly Gen<string> Lines = Gen.OneOf(
+            Gen.Const("🔋"),
+            Gen.Const("a"),
+            Gen.Const("Ω\n"),
+            Gen.Const(new string('x', 1_000)),
+            Gen.Const(string.Concat(Enumerable.Repeat("🔋", 600)))
+        )
+        .Array[1, 12]
+        .Select(string.Concat);
 
     [Fact]
-    public void A_column_is_the_number_of_code_points_before_it() => Lines.Sample(text =>
-    {
-        var source = new SourceText("boards/a.md", text + "🔋");
-        foreach (var at in Starts(source.Text))
+    public void A_column_is_the_number_of_code_points_before_it() =>
+        Lines.Sample(text =>
         {
-            var start = source.Text.AsSpan(0, at).LastIndexOf('\n') + 1;
-            Assert.Equal(source.Text[start..at].EnumerateRunes().Count() + 1, source.SpotAt(at).Column);
-            Assert.Equal(at, source.OffsetOf(source.SpotAt(at)));
-        }
-    });
+            var source = new SourceText("boards/a.md", text + "🔋");
+            foreach (var at in Starts(source.Text))
+            {
+                var start = source.Text.AsSpan(0, at).LastIndexOf('\n') + 1;
+                Assert.Equal(source.Text[start..at].EnumerateRunes().Count() + 1, source.SpotAt(at).Column);
+                Assert.Equal(at, source.OffsetOf(source.SpotAt(at)));
+            }
+        });
 
     [Fact]
     public void The_end_of_a_spot_is_behind_all_its_characters()
@@ -31,5 +39,9 @@ public sealed class SurrogateCountTests
     }
 
     // A place in the middle of a character is none.
-    private static IEnumerable<int> Starts(string text) => Enumerable.Range(0, text.Length).Where(at => !char.IsLowSurrogate(text[at]) && (at % 7 == 0 || char.IsHighSurrogate(text[at]))).Take(400);
+    private static IEnumerable<int> Starts(string text) =>
+        Enumerable
+            .Range(0, text.Length)
+            .Where(at => !char.IsLowSurrogate(text[at]) && (at % 7 == 0 || char.IsHighSurrogate(text[at])))
+            .Take(400);
 }

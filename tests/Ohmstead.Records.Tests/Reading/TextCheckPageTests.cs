@@ -17,7 +17,8 @@ public sealed partial class TextCheckPageTests
 
         Assert.Equal(
             [$"# {name}", "## Why", "## Wrong", "## Right", "## What to do"],
-            page.Split('\n').Where(line => line.StartsWith('#') && !line.StartsWith("## Story", StringComparison.Ordinal)));
+            page.Split('\n').Where(line => line.StartsWith('#') && !line.StartsWith("## Story", StringComparison.Ordinal))
+        );
         Assert.EndsWith(".", page.Split('\n')[2], StringComparison.Ordinal);
     }
 
@@ -55,6 +56,10 @@ public sealed partial class TextCheckPageTests
         return reader.ReadToEnd().ReplaceLineEndings("\n");
     }
 
-    [GeneratedRegex("```(?<language>[a-z]+)\n(?<text>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(
+        "```(?<language>[a-z]+)\n(?<text>.*?)```",
+        RegexOptions.Singleline | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000
+    )]
     private static partial Regex Example();
 }

@@ -6,9 +6,17 @@ public sealed class YamlSyntaxTests
     [InlineData("a: \"open\nb: 1", "2:4+1", "the quote opened here is not closed before line 3, where something else begins")]
     [InlineData("a: 'open\nb: 1", "2:4+1", "the quote opened here is never closed")]
     [InlineData("a: \"open", "2:4+1", "the quote opened here is never closed")]
-    [InlineData("p:\n  - { ref: \"C12 }\n  - { ref: C13 }", "3:12+1", "the quote opened here is not closed before line 4, where something else begins")]
+    [InlineData(
+        "p:\n  - { ref: \"C12 }\n  - { ref: C13 }",
+        "3:12+1",
+        "the quote opened here is not closed before line 4, where something else begins"
+    )]
     [InlineData("a: 'open\nb: 'next'\nc: 1", "2:4+1", "the quote opened here closes only on line 3, before \"next'\"")]
-    [InlineData("p:\n  - { ref: 'C12, kind: x }\n  - { ref: 'C13' }", "3:12+1", "the quote opened here closes only on line 4, before \"C13' }\"")]
+    [InlineData(
+        "p:\n  - { ref: 'C12, kind: x }\n  - { ref: 'C13' }",
+        "3:12+1",
+        "the quote opened here closes only on line 4, before \"C13' }\""
+    )]
     [InlineData("a: 'it's'", "2:8+2", "\"s'\" stands behind the closing quote; expected the end of the line")]
     [InlineData("a: \"x\" y", "2:8+1", "\"y\" stands behind the closing quote; expected the end of the line")]
     [InlineData("a: \"C:\\data\"", "2:7+2", "\"\\d\" is no escape that a double-quoted value knows")]
@@ -21,7 +29,12 @@ public sealed class YamlSyntaxTests
     {
         var lines = Enumerable.Range(0, 5000).Select(number => $"  - {{ ref: C{number}, kind: film }}");
 
-        Expect($"parts:\n  - {{ ref: C1, kind: 'film }}\n{string.Join('\n', lines)}", "yaml-syntax", "3:22+1", "the quote opened here is never closed");
+        Expect(
+            $"parts:\n  - {{ ref: C1, kind: 'film }}\n{string.Join('\n', lines)}",
+            "yaml-syntax",
+            "3:22+1",
+            "the quote opened here is never closed"
+        );
     }
 
     [Theory]
@@ -43,8 +56,13 @@ public sealed class YamlSyntaxTests
     [InlineData("a: { b: c: d }", "2:10+1", "a second colon follows in the same value; expected a comma or the end of the value")]
     [InlineData("a: { , b: c }", "2:6+1", "nothing stands before this ,; expected a value")]
     [InlineData("a: { date:2026-02-02 }", "2:10+1", "no space stands behind the colon of \"date:2026-02-02\"")]
-    [InlineData("a: { date:2026-02-02 # or a\n  # day later\n  , by: RK }", "2:10+1", "no space stands behind the colon of \"date:2026-02-02\"")]
-    public void A_fault_between_brackets_is_found_where_it_was_made(string yaml, string place, string message) => Expect(yaml, "yaml-syntax", place, message);
+    [InlineData(
+        "a: { date:2026-02-02 # or a\n  # day later\n  , by: RK }",
+        "2:10+1",
+        "no space stands behind the colon of \"date:2026-02-02\""
+    )]
+    public void A_fault_between_brackets_is_found_where_it_was_made(string yaml, string place, string message) =>
+        Expect(yaml, "yaml-syntax", place, message);
 
     // YAML takes > for the beginning of a block of text, and nothing between braces may begin with it.
     [Theory]
@@ -58,7 +76,10 @@ public sealed class YamlSyntaxTests
     public void A_reading_that_begins_with_more_than_is_told_to_be_put_in_quotes(string yaml, string place, string value)
     {
         var finding = Assert.Single(ReadText.FrontMatter(yaml).Findings);
-        Assert.Equal($"{place} a value cannot begin with > unless it is in quotes: \"{value}\"", $"{ReadText.At(finding.Place)} {finding.Message}");
+        Assert.Equal(
+            $"{place} a value cannot begin with > unless it is in quotes: \"{value}\"",
+            $"{ReadText.At(finding.Place)} {finding.Message}"
+        );
         Assert.Equal($"write it in quotes: \"{value}\"", finding.NextStep);
     }
 
@@ -91,13 +112,27 @@ public sealed class YamlSyntaxTests
     [InlineData("a: ? b", "2:4+1", "a value cannot begin with ? and a space")]
     [InlineData("a: \"x\"#c", "2:7+1", "a comment begins where none can; expected a space before # and the value on one line")]
     [InlineData("a: [1]#c", "2:6+1", "a comment begins where none can; expected a space before # and the value on one line")]
-    public void A_fault_in_indented_lines_is_found_where_it_was_made(string yaml, string place, string message) => Expect(yaml, "yaml-syntax", place, message);
+    public void A_fault_in_indented_lines_is_found_where_it_was_made(string yaml, string place, string message) =>
+        Expect(yaml, "yaml-syntax", place, message);
 
     [Theory]
-    [InlineData("note: |\n  abc\n def\nx: 1", "4:2+3", "this line is indented less than the block of text above it; expected the same indentation")]
-    [InlineData("p:\n  - note: >\n      abc\n    def", "5:5+3", "this line is indented less than the block of text above it; expected the same indentation")]
-    [InlineData("note: |x", "2:7+1", "the block of text cannot be read: expected | or > alone on its line and the text below it evenly indented")]
-    public void A_fault_at_a_block_of_text_is_found_on_its_line(string yaml, string place, string message) => Expect(yaml, "yaml-syntax", place, message);
+    [InlineData(
+        "note: |\n  abc\n def\nx: 1",
+        "4:2+3",
+        "this line is indented less than the block of text above it; expected the same indentation"
+    )]
+    [InlineData(
+        "p:\n  - note: >\n      abc\n    def",
+        "5:5+3",
+        "this line is indented less than the block of text above it; expected the same indentation"
+    )]
+    [InlineData(
+        "note: |x",
+        "2:7+1",
+        "the block of text cannot be read: expected | or > alone on its line and the text below it evenly indented"
+    )]
+    public void A_fault_at_a_block_of_text_is_found_on_its_line(string yaml, string place, string message) =>
+        Expect(yaml, "yaml-syntax", place, message);
 
     [Theory]
     [InlineData("a:\n\tb: 1", "3:1")]
@@ -116,7 +151,6 @@ public sealed class YamlSyntaxTests
     [InlineData("note: |\n  target:\n  \tcommand")]
     [InlineData("a:\t1")]
     [InlineData("a: 1\t# comment")]
-
     public void A_tab_elsewhere_is_accepted(string yaml) => Assert.Empty(ReadText.FrontMatter(yaml).Findings);
 
     [Fact]

@@ -3,17 +3,17 @@ namespace Ohmstead.Records.Tests.Schemas;
 /// <summary>One sound file of each kind, from which broken ones are made by changing one thing. All of it is invented.</summary>
 internal static class GoodRecords
 {
-    internal static string Of(string schemaName) => schemaName switch
-    {
-        "board" => Board,
-        "design" => Design,
-        "collection" => Collection,
-        "instruments" => Instruments,
-        _ => Stock,
-    };
+    internal static string Of(string schemaName) =>
+        schemaName switch
+        {
+            "board" => Board,
+            "design" => Design,
+            "collection" => Collection,
+            "instruments" => Instruments,
+            _ => Stock,
+        };
 
-    private const string Board =
-        """
+    private const string Board = """
         ---
         board: SP-0007
         title: Barograph servo amplifier
@@ -61,8 +61,7 @@ internal static class GoodRecords
         The pen drifted.
         """;
 
-    private const string Design =
-        """
+    private const string Design = """
         ---
         design: barograph-servo
         title: Barograph servo amplifier
@@ -77,8 +76,7 @@ internal static class GoodRecords
         ---
         """;
 
-    private const string Collection =
-        """
+    private const string Collection = """
         collection: Saltmarsh Point weather collection
         keeper: RK
         invented: yes
@@ -87,8 +85,7 @@ internal static class GoodRecords
         duty: { hours_per_year: 900, temperature: 25 °C }
         """;
 
-    private const string Instruments =
-        """
+    private const string Instruments = """
         instruments:
           - id: bridge-2
             what: component bridge
@@ -100,8 +97,7 @@ internal static class GoodRecords
         note: none
         """;
 
-    private const string Stock =
-        """
+    private const string Stock = """
         lots:
           - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, received: 2026-02-20, quantity: 10 }
         orders:

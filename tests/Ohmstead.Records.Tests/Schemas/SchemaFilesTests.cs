@@ -18,7 +18,10 @@ public sealed class SchemaFilesTests
             File.WriteAllText(file, current);
         }
 
-        Assert.True(File.Exists(file) && File.ReadAllText(file) == current, $"schema/{name}.schema.json is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Records.Tests");
+        Assert.True(
+            File.Exists(file) && File.ReadAllText(file) == current,
+            $"schema/{name}.schema.json is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Records.Tests"
+        );
     }
 
     [Theory]
@@ -27,7 +30,8 @@ public sealed class SchemaFilesTests
         Assert.Equal(SchemaWriter.Write(FileShapes.All.Single(shape => shape.SchemaName == name).Shape), SchemaFiles.Read(name));
 
     [Fact]
-    public void Writing_twice_gives_the_same_bytes() => Assert.Equal(SchemaWriter.Write(FileShapes.Board), SchemaWriter.Write(FileShapes.Board));
+    public void Writing_twice_gives_the_same_bytes() =>
+        Assert.Equal(SchemaWriter.Write(FileShapes.Board), SchemaWriter.Write(FileShapes.Board));
 
     private static string SchemaFolder() => Path.Combine(Repository.Root, "schema");
 }

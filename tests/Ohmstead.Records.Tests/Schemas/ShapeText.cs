@@ -23,9 +23,18 @@ internal static class ShapeText
         shape.Keys.Where(key => key.IsNeeded && key.Name != without?.Name).Select(key => (key.Name, Example(key)));
 
     /// <summary>The example of a key as YAML.</summary>
-    internal static string Example(Key key) => key.Kind == ValueKind.List ? $"[{key.Example}]" : key.Example.Contains(", ", StringComparison.Ordinal) && key.Inner is null ? $"'{key.Example}'" : key.Example;
+    internal static string Example(Key key) =>
+        key.Kind == ValueKind.List ? $"[{key.Example}]"
+        : key.Example.Contains(", ", StringComparison.Ordinal) && key.Inner is null ? $"'{key.Example}'"
+        : key.Example;
 
-    private static void Write(List<string> lines, Shape shape, IReadOnlyList<Key> way, IEnumerable<(string Key, string Value)> entries, int depth)
+    private static void Write(
+        List<string> lines,
+        Shape shape,
+        IReadOnlyList<Key> way,
+        IEnumerable<(string Key, string Value)> entries,
+        int depth
+    )
     {
         var indent = new string(' ', depth * 4);
         foreach (var (key, value) in way.Count == 0 ? entries : Needed(shape))

@@ -75,7 +75,10 @@ public sealed class ShapesAndSchemasTests
                 {
                     // A mapping that has a needed key, and an unknown one instead, is told of both by the reader.
                     var missing = key.Kind == ValueKind.Mapping && value == "{ a: b }" ? key.Inner!.Keys.Count(inner => inner.IsNeeded) : 0;
-                    Assert.True(refused.Count == 1 && read.Count == 1 + missing, $"{text}\nreader: {string.Join('\n', read)}\nschema: {string.Join('\n', refused)}");
+                    Assert.True(
+                        refused.Count == 1 && read.Count == 1 + missing,
+                        $"{text}\nreader: {string.Join('\n', read)}\nschema: {string.Join('\n', refused)}"
+                    );
                     Assert.Equal(read[0].Place.Line, refused[0].Place.Line);
                 }
             }
@@ -90,12 +93,18 @@ public sealed class ShapesAndSchemasTests
             foreach (var key in shape.Keys.Where(key => key.IsNeeded))
             {
                 var other = shape.Keys.First(known => !known.IsNeeded || known.Name != key.Name);
-                var rest = ShapeText.Needed(shape, key).Where(entry => entry.Key != other.Name).Append((other.Name, ShapeText.Example(other)));
+                var rest = ShapeText
+                    .Needed(shape, key)
+                    .Where(entry => entry.Key != other.Name)
+                    .Append((other.Name, ShapeText.Example(other)));
                 var text = ShapeText.File(name, way, rest);
                 var read = Reads.Findings(name, text);
                 var refused = Refused(name, text);
 
-                Assert.True(read.Count == 1 && refused.Count == 1, $"{text}\nreader: {string.Join('\n', read)}\nschema: {string.Join('\n', refused)}");
+                Assert.True(
+                    read.Count == 1 && refused.Count == 1,
+                    $"{text}\nreader: {string.Join('\n', read)}\nschema: {string.Join('\n', refused)}"
+                );
                 Assert.Equal(RecordChecks.KeyMissing, read[0].Check);
                 Assert.Equal(read[0].Place.Line, refused[0].Place.Line);
                 Assert.False(SecondOpinion.Accepts(name, Root(name, text)));
@@ -105,15 +114,17 @@ public sealed class ShapesAndSchemasTests
 
     [Fact]
     public void What_the_reader_accepts_the_schema_accepts() =>
-        GenFile().Sample(
-            file =>
-            {
-                var (name, text) = file;
-                AssertNothing(Reads.Findings(name, text), text);
-                AssertNothing(Refused(name, text), text);
-                Assert.True(SecondOpinion.Accepts(name, Root(name, text)), text);
-            },
-            iter: 300);
+        GenFile()
+            .Sample(
+                file =>
+                {
+                    var (name, text) = file;
+                    AssertNothing(Reads.Findings(name, text), text);
+                    AssertNothing(Refused(name, text), text);
+                    Assert.True(SecondOpinion.Accepts(name, Root(name, text)), text);
+                },
+                iter: 300
+            );
 
     [Fact]
     public void Every_quantity_that_the_reader_accepts_fits_the_pattern_of_its_dimension()
@@ -121,14 +132,85 @@ public sealed class ShapesAndSchemasTests
         const string Letters = "pnuµμmkKMGTRrLFfHhVvAaWJCc°%‰Ωsdyin/oe℃\u2126";
         string[] words =
         [
-            "ohm", "ohms", "Ohm", "kohm", "MOHMS", "meg", "Megohm", "megohms", "mfd", "MFD", "mmfd", "uufd", "µµF", "μμf", "farad", "farads", "microfarad", "Microfarads", "picofarad",
-            "picofarads", "khy", "volt", "Volts", "watt", "watts", "kWh", "mAh", "kHz", "MHz", "kc/s", "cps", "sec", "second", "seconds", "minute", "minutes", "hour", "hours",
-            "day", "days", "week", "weeks", "month", "months", "year", "years", "degC", "inch", "inches", "mils", "ppm", "uufd", "mmf", "UUF",
+            "ohm",
+            "ohms",
+            "Ohm",
+            "kohm",
+            "MOHMS",
+            "meg",
+            "Megohm",
+            "megohms",
+            "mfd",
+            "MFD",
+            "mmfd",
+            "uufd",
+            "µµF",
+            "μμf",
+            "farad",
+            "farads",
+            "microfarad",
+            "Microfarads",
+            "picofarad",
+            "picofarads",
+            "khy",
+            "volt",
+            "Volts",
+            "watt",
+            "watts",
+            "kWh",
+            "mAh",
+            "kHz",
+            "MHz",
+            "kc/s",
+            "cps",
+            "sec",
+            "second",
+            "seconds",
+            "minute",
+            "minutes",
+            "hour",
+            "hours",
+            "day",
+            "days",
+            "week",
+            "weeks",
+            "month",
+            "months",
+            "year",
+            "years",
+            "degC",
+            "inch",
+            "inches",
+            "mils",
+            "ppm",
+            "uufd",
+            "mmf",
+            "UUF",
         ];
         var units = Letters.Select(letter => $"{letter}").Concat(words).Prepend("").ToList();
         var twoLetters = (from one in Letters from two in Letters select $"{one}{two}").ToList();
         var threeLetters = from one in Letters from two in Letters from three in "fFzhmn" select $"{one}{two}{three}";
-        string[] numbers = ["4.7", ".047", "47", "-4.7", "0", "4k7", "p47", "R47", "4R7", "3V3", "2A5", "2m2", "1F5", "4µ7", "100 ", "100\u00A0", "1\u202F", "1\u2009"];
+        string[] numbers =
+        [
+            "4.7",
+            ".047",
+            "47",
+            "-4.7",
+            "0",
+            "4k7",
+            "p47",
+            "R47",
+            "4R7",
+            "3V3",
+            "2A5",
+            "2m2",
+            "1F5",
+            "4µ7",
+            "100 ",
+            "100\u00A0",
+            "1\u202F",
+            "1\u2009",
+        ];
         var texts = (from number in numbers from unit in units select number + unit)
             .Concat(twoLetters.Concat(threeLetters).Select(unit => "4.7" + unit))
             .Concat(twoLetters.Select(unit => "4k7" + unit))
@@ -178,36 +260,78 @@ public sealed class ShapesAndSchemasTests
     {
         var indent = new string(' ', depth * 2);
         var texts = shape.Keys.Select(key => GenEntry(key, depth)).ToArray();
-        return from order in Gen.Shuffle(Enumerable.Range(0, texts.Length).ToArray())
-               from count in Gen.Int[0, 6]
-               from written in Gen.Const(0).SelectMany(_ => Sequence([.. order.Where(at => shape.Keys[at].IsNeeded || Array.IndexOf(order, at) < count).Select(at => texts[at])]))
-               let all = written.Count == 0 ? [$"{shape.Keys[0].Name}: {ShapeText.Example(shape.Keys[0])}\n"] : written
-               select string.Concat(all.Select(line => indent + line));
+        var entries =
+            from order in Gen.Shuffle(Enumerable.Range(0, texts.Length).ToArray())
+            from count in Gen.Int[0, 6]
+            from written in Chosen(shape, texts, order, count)
+            let all = written.Count == 0 ? [$"{shape.Keys[0].Name}: {ShapeText.Example(shape.Keys[0])}\n"] : written
+            select string.Concat(all.Select(line => indent + line));
+        return entries;
     }
 
-    private static Gen<string> GenEntry(Key key, int depth) => key.Kind switch
-    {
-        ValueKind.Word when key.Name is "kind" or "measures" => Gen.Const($"{key.Name}: {key.Words[0]}\n"),
-        ValueKind.Word => Pick([.. key.Words]).Select(word => $"{key.Name}: {word}\n"),
-        ValueKind.Words => Pick([.. key.Words]).List[0, 3].Select(words => $"{key.Name}: [{string.Join(", ", words)}]\n"),
-        ValueKind.Text => Pick("0412", "1E3", "no", "0x1F", "0x", "0o17", "123456789012345678901234567890", "1e999", "1_000", "'7834'", "true", ".inf", "-5.0e-3", "1:30", "Ω und µ", "\"a\\nb\"").Select(text => $"{key.Name}: {text}\n"),
-        ValueKind.Id => Pick("C12", "1E3", "0412", "true", "+15V", "7834", "-15V", "ÄÖ-1", "0o17", "12.5", ".5x").Where(text => text[0] != '.').Select(text => $"{key.Name}: {text}\n"),
-        ValueKind.RoughDate => Pick("1978", "1978-05", "1978-05-31", "'1978'").Select(text => $"{key.Name}: {text}\n"),
-        ValueKind.Count when key.Name is "format" => Pick("1", "'1'").Select(text => $"{key.Name}: {text}\n"),
-        ValueKind.Count => Pick("0", "1", "'1'").Select(text => $"{key.Name}: {text}\n"),
-        ValueKind.Number => Pick("0", "140", "0.5", ".5", "'4'").Select(text => $"{key.Name}: {text}\n"),
-        ValueKind.Mapping => Gen.Bool.SelectMany(isEmpty => isEmpty ? Gen.Const($"{key.Name}:\n") : GenMapping(key.Inner!, depth + 1).Select(inner => $"{key.Name}:\n{inner}")),
-        ValueKind.List => Gen.Int[0, 2].SelectMany(count => count == 0 ? Gen.Const($"{key.Name}: []\n") : Sequence([.. Enumerable.Repeat(GenMapping(key.Inner!, depth + 2), count)])
-            .Select(items => $"{key.Name}:\n{string.Concat(items.Select(item => new string(' ', (depth * 2) + 2) + "- " + item[((depth * 2) + 4)..]))}")),
-        _ => Gen.Const($"{key.Name}: {key.Example}\n"),
-    };
+    // Chosen anew at each value, so that the keys of one mapping do not hang on those of another.
+    private static Gen<List<string>> Chosen(Shape shape, Gen<string>[] texts, int[] order, int count) =>
+        Gen.Const(0)
+            .SelectMany(_ =>
+                Sequence([.. order.Where(at => shape.Keys[at].IsNeeded || Array.IndexOf(order, at) < count).Select(at => texts[at])])
+            );
+
+    private static Gen<string> GenEntry(Key key, int depth) =>
+        key.Kind switch
+        {
+            ValueKind.Word when key.Name is "kind" or "measures" => Gen.Const($"{key.Name}: {key.Words[0]}\n"),
+            ValueKind.Word => Pick([.. key.Words]).Select(word => $"{key.Name}: {word}\n"),
+            ValueKind.Words => Pick([.. key.Words]).List[0, 3].Select(words => $"{key.Name}: [{string.Join(", ", words)}]\n"),
+            ValueKind.Text => Pick(
+                    "0412",
+                    "1E3",
+                    "no",
+                    "0x1F",
+                    "0x",
+                    "0o17",
+                    "123456789012345678901234567890",
+                    "1e999",
+                    "1_000",
+                    "'7834'",
+                    "true",
+                    ".inf",
+                    "-5.0e-3",
+                    "1:30",
+                    "Ω und µ",
+                    "\"a\\nb\""
+                )
+                .Select(text => $"{key.Name}: {text}\n"),
+            ValueKind.Id => Pick("C12", "1E3", "0412", "true", "+15V", "7834", "-15V", "ÄÖ-1", "0o17", "12.5", ".5x")
+                .Where(text => text[0] != '.')
+                .Select(text => $"{key.Name}: {text}\n"),
+            ValueKind.RoughDate => Pick("1978", "1978-05", "1978-05-31", "'1978'").Select(text => $"{key.Name}: {text}\n"),
+            ValueKind.Count when key.Name is "format" => Pick("1", "'1'").Select(text => $"{key.Name}: {text}\n"),
+            ValueKind.Count => Pick("0", "1", "'1'").Select(text => $"{key.Name}: {text}\n"),
+            ValueKind.Number => Pick("0", "140", "0.5", ".5", "'4'").Select(text => $"{key.Name}: {text}\n"),
+            ValueKind.Mapping => Gen.Bool.SelectMany(isEmpty =>
+                isEmpty ? Gen.Const($"{key.Name}:\n") : GenMapping(key.Inner!, depth + 1).Select(inner => $"{key.Name}:\n{inner}")
+            ),
+            ValueKind.List => Gen.Int[0, 2]
+                .SelectMany(count =>
+                    count == 0
+                        ? Gen.Const($"{key.Name}: []\n")
+                        : Sequence([.. Enumerable.Repeat(GenMapping(key.Inner!, depth + 2), count)])
+                            .Select(items =>
+                                $"{key.Name}:\n{string.Concat(items.Select(item => new string(' ', (depth * 2) + 2) + "- " + item[((depth * 2) + 4)..]))}"
+                            )
+                ),
+            _ => Gen.Const($"{key.Name}: {key.Example}\n"),
+        };
 
     private static Gen<T> Pick<T>(params T[] items) => Gen.Int[0, items.Length - 1].Select(at => items[at]);
 
     private static Gen<List<string>> Sequence(IReadOnlyList<Gen<string>> texts) =>
-        texts.Aggregate(Gen.Const(new List<string>()), (before, next) => before.SelectMany(list => next.Select(text => new List<string>(list) { text })));
+        texts.Aggregate(Gen.Const(new List<string>()), (before, next) =>
+            before.SelectMany(list => next.Select(text => new List<string>(list) { text }))
+        );
 
-    private static void AssertNothing(IReadOnlyList<Finding> findings, string text) => Assert.True(findings.Count == 0, text + "\n" + string.Join('\n', findings));
+    private static void AssertNothing(IReadOnlyList<Finding> findings, string text) =>
+        Assert.True(findings.Count == 0, text + "\n" + string.Join('\n', findings));
 
     private static IReadOnlyList<Finding> Refused(string name, string text) =>
         Check.Check(Reads.PathOf(name), Root(name, text), FileShapes.All.Single(file => file.SchemaName == name).Shape);

@@ -6,7 +6,7 @@ namespace Ohmstead.Records.Tests.Shapes;
 internal static class AllKeys
 {
     internal static IReadOnlyList<Key> OfClosedLists { get; } =
-        [.. FileShapes.All.SelectMany(file => Of(file.Shape, [])).Where(key => key.Words.Count > 0).Distinct()];
+    [.. FileShapes.All.SelectMany(file => Of(file.Shape, [])).Where(key => key.Words.Count > 0).Distinct()];
 
     private static IEnumerable<Key> Of(Shape shape, HashSet<Shape> seen) =>
         seen.Add(shape) ? shape.Keys.SelectMany(key => Of(key, seen)) : [];

@@ -13,12 +13,16 @@ public sealed partial class QuotedWordTests
 
     [Fact]
     public void No_word_of_the_record_is_compared_in_quotes() =>
-        Assert.Empty(Directory.EnumerateFiles(Source(), "*.cs", SearchOption.AllDirectories)
-            .Order(StringComparer.Ordinal)
-            .SelectMany(file =>
-                File.ReadLines(file).Select((line, at) => (File: Path.GetRelativePath(Source(), file), Line: at + 1, Text: line)))
-            .Where(row => IsComparison(row.Text))
-            .Select(row => $"{row.File}:{row.Line}: {row.Text.Trim()}"));
+        Assert.Empty(
+            Directory
+                .EnumerateFiles(Source(), "*.cs", SearchOption.AllDirectories)
+                .Order(StringComparer.Ordinal)
+                .SelectMany(file =>
+                    File.ReadLines(file).Select((line, at) => (File: Path.GetRelativePath(Source(), file), Line: at + 1, Text: line))
+                )
+                .Where(row => IsComparison(row.Text))
+                .Select(row => $"{row.File}:{row.Line}: {row.Text.Trim()}")
+        );
 
     [Theory]
     [InlineData("if (values.Role is \"coupling\")")]
@@ -51,9 +55,11 @@ public sealed partial class QuotedWordTests
 
     private static bool IsComparison(string line) =>
         !line.TrimStart().StartsWith("//", StringComparison.Ordinal)
-        && Quoted().Matches(line)
+        && Quoted()
+            .Matches(line)
             .Any(quoted =>
-                Words.Contains(quoted.Groups["text"].Value) && IsCompared(line[..quoted.Index], line[(quoted.Index + quoted.Length)..]));
+                Words.Contains(quoted.Groups["text"].Value) && IsCompared(line[..quoted.Index], line[(quoted.Index + quoted.Length)..])
+            );
 
     private static bool IsCompared(string before, string after) =>
         Asks().IsMatch(before) || AsksAgain().IsMatch(after) || (Arm().IsMatch(before) && after.Contains("=>", StringComparison.Ordinal));
@@ -64,7 +70,8 @@ public sealed partial class QuotedWordTests
     // is, or, ==, case and their like; a property in a pattern; the first or the second thing handed to what compares.
     [GeneratedRegex(
         """(?:(?:\b(?:is|not|or|and|case)|==|!=)\s*[(\[]*|[{,]\s*[\w.]+:\s*(?:not\s+)?\(?|"""
-            + """\b(?:Equals|StartsWith|EndsWith|Contains|IndexOf|Compare|CompareOrdinal)\((?:[^()"]*,\s*)?)$""")]
+            + """\b(?:Equals|StartsWith|EndsWith|Contains|IndexOf|Compare|CompareOrdinal)\((?:[^()"]*,\s*)?)$"""
+    )]
     private static partial Regex Asks();
 
     [GeneratedRegex("""^\s*\)*\s*(?:==|!=|\bor\b|\band\b)""")]

@@ -67,8 +67,10 @@ public sealed class WordListTests
 
     [Fact]
     public void Each_rule_of_decision_has_one_word() =>
-        Assert.Equal(DecisionRule.All.OrderBy(rule => rule.Name, StringComparer.Ordinal),
-            Vocabulary.DecisionRules.Values.OrderBy(rule => rule.Name, StringComparer.Ordinal));
+        Assert.Equal(
+            DecisionRule.All.OrderBy(rule => rule.Name, StringComparer.Ordinal),
+            Vocabulary.DecisionRules.Values.OrderBy(rule => rule.Name, StringComparer.Ordinal)
+        );
 
     [Fact]
     public void Yes_and_no_mean_what_they_say() =>
@@ -79,7 +81,8 @@ public sealed class WordListTests
     public void Each_quantity_that_an_instrument_has_a_range_for_has_one_word() =>
         Assert.Equal(
             Enum.GetValues<Measured>().Except([Measured.Gain, Measured.Hours, Measured.ForwardVoltage]).Order(),
-            ValuesOf(Vocabulary.InstrumentMeasures).Order());
+            ValuesOf(Vocabulary.InstrumentMeasures).Order()
+        );
 
     [Fact]
     public void Words_are_told_in_the_order_of_their_rows() =>
@@ -108,6 +111,7 @@ public sealed class WordListTests
 
     private static IEnumerable<T> ValuesOf<T>(WordList<T> words, string? only = null)
         where T : struct, Enum =>
-        words.Where(word => only is null || word == only)
+        words
+            .Where(word => only is null || word == only)
             .Select(word => words.Means(word, out var value) ? value : throw new InvalidOperationException(word));
 }

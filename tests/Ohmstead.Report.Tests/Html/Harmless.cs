@@ -11,9 +11,23 @@ internal static class Harmless
         ol ul li dl dt dd figure figcaption table caption thead tbody tfoot tr th td details summary a abbr b br code em strong
         small span time data img sub sup svg g desc rect line path circle text symbol use
         """.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries),
-        StringComparer.Ordinal);
+        StringComparer.Ordinal
+    );
 
-    private static readonly string[] Loading = ["src", "srcset", "data", "poster", "background", "action", "formaction", "xlink:href", "srcdoc", "style", "ping"];
+    private static readonly string[] Loading =
+    [
+        "src",
+        "srcset",
+        "data",
+        "poster",
+        "background",
+        "action",
+        "formaction",
+        "xlink:href",
+        "srcdoc",
+        "style",
+        "ping",
+    ];
 
     /// <summary>Fails unless nothing under the node can run, load from elsewhere, or lead to a scheme that is not allowed.</summary>
     public static void Check(IElement root)
@@ -70,8 +84,14 @@ internal static class Harmless
     {
         Assert.DoesNotContain('\\', address);
         Assert.All(address, c => Assert.InRange(c, '!', '~'));
-        if (mayLeave && (address.StartsWith("http://", StringComparison.Ordinal) || address.StartsWith("https://", StringComparison.Ordinal)
-            || address.StartsWith("mailto:", StringComparison.Ordinal)))
+        if (
+            mayLeave
+            && (
+                address.StartsWith("http://", StringComparison.Ordinal)
+                || address.StartsWith("https://", StringComparison.Ordinal)
+                || address.StartsWith("mailto:", StringComparison.Ordinal)
+            )
+        )
         {
             return;
         }

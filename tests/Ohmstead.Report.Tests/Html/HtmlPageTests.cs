@@ -28,7 +28,8 @@ public class HtmlPageTests
         var document = new HtmlParser().ParseDocument(Encoding.UTF8.GetString(buffer.Written));
         Assert.Equal(
             "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'",
-            document.QuerySelector("meta[http-equiv=Content-Security-Policy]")!.GetAttribute("content"));
+            document.QuerySelector("meta[http-equiv=Content-Security-Policy]")!.GetAttribute("content")
+        );
         Assert.Equal("../report.css", document.QuerySelector("link[rel=stylesheet]")!.GetAttribute("href"));
     }
 

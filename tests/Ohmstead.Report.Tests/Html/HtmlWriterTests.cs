@@ -22,17 +22,21 @@ public class HtmlWriterTests
             <tr id="part-C12"><th scope="row">C12<td class="number">391 µF</tr>
 
             """.ReplaceLineEndings("\n"),
-            source);
+            source
+        );
     }
 
     [Fact]
     public void A_void_element_has_no_end_tag() =>
-        Assert.Equal("a<br>b", Probe.Source(html =>
-        {
-            html.Text("a");
-            html.Open(Tag.Br).Close();
-            html.Text("b");
-        }));
+        Assert.Equal(
+            "a<br>b",
+            Probe.Source(html =>
+            {
+                html.Text("a");
+                html.Open(Tag.Br).Close();
+                html.Text("b");
+            })
+        );
 
     [Fact]
     public void Numbers_are_written_the_same_in_every_culture()
@@ -41,12 +45,15 @@ public class HtmlWriterTests
         CultureInfo.CurrentCulture = new CultureInfo("de-DE");
         try
         {
-            Assert.Equal("""-1.50<span>-12</span><rect x="0.5" width="-3"/>""", Probe.Source(html =>
-            {
-                html.Text(-1.50m);
-                html.Open(Tag.Span).Text(-12);
-                html.Open(Tag.Rect).With(NumberAttribute.X, 0.5m).With(NumberAttribute.Width, -3).Close();
-            }));
+            Assert.Equal(
+                """-1.50<span>-12</span><rect x="0.5" width="-3"/>""",
+                Probe.Source(html =>
+                {
+                    html.Text(-1.50m);
+                    html.Open(Tag.Span).Text(-12);
+                    html.Open(Tag.Rect).With(NumberAttribute.X, 0.5m).With(NumberAttribute.Width, -3).Close();
+                })
+            );
         }
         finally
         {
@@ -77,20 +84,22 @@ public class HtmlWriterTests
     }
 
     [Fact]
-    public void An_attribute_after_content_is_refused() => Refused(html =>
-    {
-        var cell = html.Open(Tag.Td);
-        html.Text("x");
-        cell.With(ClassName.Number);
-    });
+    public void An_attribute_after_content_is_refused() =>
+        Refused(html =>
+        {
+            var cell = html.Open(Tag.Td);
+            html.Text("x");
+            cell.With(ClassName.Number);
+        });
 
     [Fact]
-    public void An_attribute_for_an_element_that_is_not_the_last_one_is_refused() => Refused(html =>
-    {
-        var row = html.Open(Tag.Tr);
-        html.Open(Tag.Td);
-        row.With(ClassName.Number);
-    });
+    public void An_attribute_for_an_element_that_is_not_the_last_one_is_refused() =>
+        Refused(html =>
+        {
+            var row = html.Open(Tag.Tr);
+            html.Open(Tag.Td);
+            row.With(ClassName.Number);
+        });
 
     [Fact]
     public void The_same_attribute_twice_is_refused() =>
@@ -103,20 +112,22 @@ public class HtmlWriterTests
     public void An_element_left_open_is_refused() => Refused(html => html.Open(Tag.P));
 
     [Fact]
-    public void Elements_ended_in_the_wrong_order_are_refused() => Refused(html =>
-    {
-        var outer = html.Open(Tag.P);
-        html.Open(Tag.Em);
-        outer.Close();
-    });
+    public void Elements_ended_in_the_wrong_order_are_refused() =>
+        Refused(html =>
+        {
+            var outer = html.Open(Tag.P);
+            html.Open(Tag.Em);
+            outer.Close();
+        });
 
     [Fact]
-    public void An_element_ended_twice_is_refused() => Refused(html =>
-    {
-        var element = html.Open(Tag.P);
-        element.Close();
-        element.Close();
-    });
+    public void An_element_ended_twice_is_refused() =>
+        Refused(html =>
+        {
+            var element = html.Open(Tag.P);
+            element.Close();
+            element.Close();
+        });
 
     [Fact]
     public void Only_a_link_leads_somewhere_and_only_a_picture_shows_a_file()
@@ -128,11 +139,12 @@ public class HtmlWriterTests
     }
 
     [Fact]
-    public void The_document_type_comes_first() => Refused(html =>
-    {
-        html.Text("x");
-        html.DocumentType();
-    });
+    public void The_document_type_comes_first() =>
+        Refused(html =>
+        {
+            html.Text("x");
+            html.DocumentType();
+        });
 
     [Fact]
     public void A_page_nested_deeper_than_the_first_stack_is_written_whole()
@@ -147,8 +159,34 @@ public class HtmlWriterTests
     {
         string[] never =
         [
-            "script", "style", "iframe", "object", "embed", "applet", "base", "form", "input", "button", "textarea", "select", "template", "noscript",
-            "frame", "frameset", "portal", "foreignObject", "image", "animate", "set", "audio", "video", "source", "track", "math", "plaintext", "xmp",
+            "script",
+            "style",
+            "iframe",
+            "object",
+            "embed",
+            "applet",
+            "base",
+            "form",
+            "input",
+            "button",
+            "textarea",
+            "select",
+            "template",
+            "noscript",
+            "frame",
+            "frameset",
+            "portal",
+            "foreignObject",
+            "image",
+            "animate",
+            "set",
+            "audio",
+            "video",
+            "source",
+            "track",
+            "math",
+            "plaintext",
+            "xmp",
         ];
         Assert.Empty(Members<Tag>().Select(tag => tag.Name).Intersect(never, StringComparer.OrdinalIgnoreCase));
     }
@@ -156,7 +194,10 @@ public class HtmlWriterTests
     [Fact]
     public void A_use_shows_a_shape_of_the_page_itself_and_cannot_be_given_an_address()
     {
-        Assert.Equal("<use href=\"#s-in\" x=\"4\"/>", Probe.Source(html => html.Open(Tag.Use).Using(SharedShape.Inside).With(NumberAttribute.X, 4).Close()));
+        Assert.Equal(
+            "<use href=\"#s-in\" x=\"4\"/>",
+            Probe.Source(html => html.Open(Tag.Use).Using(SharedShape.Inside).With(NumberAttribute.X, 4).Close())
+        );
         Assert.Throws<InvalidOperationException>(() => Probe.Source(html => html.Open(Tag.Use).To(LocalLink.ToFile("other.svg"))));
         Assert.Throws<InvalidOperationException>(() => Probe.Source(html => html.Open(Tag.A).Using(SharedShape.Inside)));
     }
@@ -164,14 +205,20 @@ public class HtmlWriterTests
     [Fact]
     public void No_attribute_holds_a_script_a_style_or_an_address()
     {
-        var names = Members<TextAttribute>().Select(attribute => AttributeNames(element => element.With(attribute, "x")))
+        var names = Members<TextAttribute>()
+            .Select(attribute => AttributeNames(element => element.With(attribute, "x")))
             .Concat(Members<FixedAttribute>().Select(attribute => AttributeNames(element => element.With(attribute))))
             .Concat(Members<NumberAttribute>().Select(attribute => AttributeNames(element => element.With(attribute, 1))))
             .SelectMany(found => found)
             .ToList();
         Assert.Contains("alt", names);
         Assert.DoesNotContain(names, name => name.StartsWith("on", StringComparison.Ordinal));
-        Assert.Empty(names.Intersect(["style", "src", "srcset", "srcdoc", "href", "xlink:href", "action", "formaction", "data", "ping", "poster"], StringComparer.Ordinal));
+        Assert.Empty(
+            names.Intersect(
+                ["style", "src", "srcset", "srcdoc", "href", "xlink:href", "action", "formaction", "data", "ping", "poster"],
+                StringComparer.Ordinal
+            )
+        );
     }
 
     private delegate Element Giving(Element element);

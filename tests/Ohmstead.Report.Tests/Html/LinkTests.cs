@@ -16,7 +16,8 @@ public class LinkTests
     [InlineData("photos/Ω.jpg", "photos/%CE%A9.jpg")]
     [InlineData("photos/a\\b.jpg", "photos/a%5Cb.jpg")]
     [InlineData("javascript:alert(1)", "javascript%3Aalert%281%29")]
-    public void Every_name_of_a_file_is_percent_encoded(string path, string expected) => Assert.Equal(expected, LocalLink.ToFile(path).Encoded);
+    public void Every_name_of_a_file_is_percent_encoded(string path, string expected) =>
+        Assert.Equal(expected, LocalLink.ToFile(path).Encoded);
 
     [Theory]
     [InlineData("")]
@@ -26,11 +27,15 @@ public class LinkTests
     [InlineData("a/./b")]
     [InlineData("a/../../b")]
     [InlineData("a/")]
-    public void A_path_that_names_no_file_below_the_root_is_refused(string path) => Assert.Throws<ArgumentException>(() => LocalLink.ToFile(path));
+    public void A_path_that_names_no_file_below_the_root_is_refused(string path) =>
+        Assert.Throws<ArgumentException>(() => LocalLink.ToFile(path));
 
     [Fact]
     public void A_page_in_a_folder_reaches_the_root_and_a_place_in_another_page() =>
-        Assert.Equal("../boards/SP-0007.html#part-C12", LocalLink.ToFile("boards/SP-0007.html", 1, ElementId.Of(IdPrefix.Part, "C12")).Encoded);
+        Assert.Equal(
+            "../boards/SP-0007.html#part-C12",
+            LocalLink.ToFile("boards/SP-0007.html", 1, ElementId.Of(IdPrefix.Part, "C12")).Encoded
+        );
 
     [Fact]
     public void A_place_in_the_same_page_is_a_fragment() =>

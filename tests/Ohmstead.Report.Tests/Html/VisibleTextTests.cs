@@ -23,7 +23,10 @@ public class VisibleTextTests
     public void Text_is_escaped_and_nothing_in_it_is_hidden(string text, string expected)
     {
         Assert.Equal(expected, Probe.Source(html => html.Text(text)));
-        Assert.Equal($"""<p title="{expected}"></p>""" + "\n", Probe.Source(html => html.Open(Tag.P).With(TextAttribute.Title, text).Close()));
+        Assert.Equal(
+            $"""<p title="{expected}"></p>""" + "\n",
+            Probe.Source(html => html.Open(Tag.P).With(TextAttribute.Title, text).Close())
+        );
     }
 
     [Fact]
@@ -31,7 +34,11 @@ public class VisibleTextTests
     {
         foreach (var character in Enumerable.Range(' ', '~' - ' ' + 1).Select(c => (char)c).Append('\t').Append('\n'))
         {
-            for (var (length, before) = (1, 0); length <= 25; (length, before) = before + 1 < length ? (length, before + 1) : (length + 1, 0))
+            for (
+                var (length, before) = (1, 0);
+                length <= 25;
+                (length, before) = before + 1 < length ? (length, before + 1) : (length + 1, 0)
+            )
             {
                 var text = $"{new string('a', before)}{character}{new string('b', length - before - 1)}";
                 Assert.Equal(System.Net.WebUtility.HtmlEncode(text), Probe.Source(html => html.Text(text)));
@@ -44,7 +51,11 @@ public class VisibleTextTests
     {
         foreach (var sign in "µΩ±°…".Select(c => c.ToString()))
         {
-            for (var (length, before) = (1, 0); length <= 25; (length, before) = before + 1 < length ? (length, before + 1) : (length + 1, 0))
+            for (
+                var (length, before) = (1, 0);
+                length <= 25;
+                (length, before) = before + 1 < length ? (length, before + 1) : (length + 1, 0)
+            )
             {
                 var text = $"{new string('4', before)}{sign}{new string('7', length - before - 1)}{sign}";
                 Assert.Equal(text, Probe.Source(html => html.Text(text)));
@@ -66,20 +77,22 @@ public class VisibleTextTests
     {
         var letters = string.Concat(Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(char.IsLetterOrDigit));
         Assert.Equal(letters, Probe.Source(html => html.Text(letters)));
-        Assert.Equal(letters, Probe.Source(html =>
-        {
-            foreach (var letter in letters)
+        Assert.Equal(
+            letters,
+            Probe.Source(html =>
             {
-                html.Text([letter]);
-            }
-        }));
+                foreach (var letter in letters)
+                {
+                    html.Text([letter]);
+                }
+            })
+        );
         const string words = "where the age of the part counts from";
         Assert.Equal($"{words} µ{words}Ω… {words}", Probe.Source(html => html.Text($"{words} µ{words}Ω… {words}".AsSpan())));
     }
 
     [Fact]
-    public void Letters_hidden_in_tag_characters_are_named() =>
-        Assert.Equal("[U+E0041]", Probe.Source(html => html.Text("\U000E0041")));
+    public void Letters_hidden_in_tag_characters_are_named() => Assert.Equal("[U+E0041]", Probe.Source(html => html.Text("\U000E0041")));
 
     [Fact]
     public void Any_text_comes_back_from_a_parser_as_the_same_text()
@@ -98,7 +111,30 @@ public class VisibleTextTests
 
     private static string RandomText(Random random)
     {
-        string[] pieces = ["<", ">", "&", "&amp;", "\"", "'", "</code>", "<!--", "-->", "]]>", "<svg onload=x>", "&#x3c;", "Ω", "😀", "\n", "\t", " ", "C12", "=", "`", "/"];
+        string[] pieces =
+        [
+            "<",
+            ">",
+            "&",
+            "&amp;",
+            "\"",
+            "'",
+            "</code>",
+            "<!--",
+            "-->",
+            "]]>",
+            "<svg onload=x>",
+            "&#x3c;",
+            "Ω",
+            "😀",
+            "\n",
+            "\t",
+            " ",
+            "C12",
+            "=",
+            "`",
+            "/",
+        ];
         var text = new StringBuilder();
         for (var i = random.Next(1, 12); i > 0; i--)
         {

@@ -6,27 +6,27 @@ namespace Ohmstead.Report.Tests.Markdown;
 public class HostileStoryTests
 {
     public static TheoryData<string> Markup =>
-    [
-        "<script>alert(1)</script>",
-        "<img src=x onerror=alert(1)>",
-        "<svg onload=alert(1)><script>alert(1)</script></svg>",
-        "<iframe srcdoc='<script>alert(1)</script>'></iframe>",
-        "text <b onmouseover=alert(1)>bold</b> text",
-        "<base href='https://tide.example/'>",
-        "<meta http-equiv=refresh content='0;url=https://tide.example'>",
-        "<form action='https://tide.example'><input name=a></form>",
-        "<style>* { background: url(https://tide.example/x) }</style>",
-        "<math><mtext><table><mglyph><style><!--</style><img title=\"--&gt;&lt;img src=1 onerror=alert(1)&gt;\">",
-        "<noscript><p title=\"</noscript><img src=x onerror=alert(1)>\">",
-        "<template><script>alert(1)</script></template>",
-        "<svg><foreignObject><iframe src='javascript:alert(1)'></iframe></foreignObject></svg>",
-        "<!-- <script>alert(1)</script> -->",
-        "text <!-- --> text",
-        "<![CDATA[<script>alert(1)</script>]]>",
-        "<?php echo 1 ?>",
-        "</div></main><script>alert(1)</script>",
-        "</textarea></title></style><script>alert(1)</script>",
-    ];
+        [
+            "<script>alert(1)</script>",
+            "<img src=x onerror=alert(1)>",
+            "<svg onload=alert(1)><script>alert(1)</script></svg>",
+            "<iframe srcdoc='<script>alert(1)</script>'></iframe>",
+            "text <b onmouseover=alert(1)>bold</b> text",
+            "<base href='https://tide.example/'>",
+            "<meta http-equiv=refresh content='0;url=https://tide.example'>",
+            "<form action='https://tide.example'><input name=a></form>",
+            "<style>* { background: url(https://tide.example/x) }</style>",
+            "<math><mtext><table><mglyph><style><!--</style><img title=\"--&gt;&lt;img src=1 onerror=alert(1)&gt;\">",
+            "<noscript><p title=\"</noscript><img src=x onerror=alert(1)>\">",
+            "<template><script>alert(1)</script></template>",
+            "<svg><foreignObject><iframe src='javascript:alert(1)'></iframe></foreignObject></svg>",
+            "<!-- <script>alert(1)</script> -->",
+            "text <!-- --> text",
+            "<![CDATA[<script>alert(1)</script>]]>",
+            "<?php echo 1 ?>",
+            "</div></main><script>alert(1)</script>",
+            "</textarea></title></style><script>alert(1)</script>",
+        ];
 
     [Theory]
     [MemberData(nameof(Markup))]
@@ -108,7 +108,9 @@ public class HostileStoryTests
     public void A_text_that_would_be_too_much_work_is_shown_as_written(string piece, int times)
     {
         var body = string.Concat(Enumerable.Repeat(piece, times));
-        var written = Written.From(body + (piece.StartsWith("*a _b", StringComparison.Ordinal) ? string.Concat(Enumerable.Repeat("c_ d* ", times)) : ""));
+        var written = Written.From(
+            body + (piece.StartsWith("*a _b", StringComparison.Ordinal) ? string.Concat(Enumerable.Repeat("c_ d* ", times)) : "")
+        );
         Assert.StartsWith(body, written.Box.QuerySelector("pre.as-written")!.TextContent, StringComparison.Ordinal);
         var note = Assert.Single(written.Notes);
         Assert.Equal(StoryNoteKind.ShownAsWritten, note.Kind);
@@ -130,8 +132,10 @@ public class HostileStoryTests
     [Fact]
     public void A_long_but_honest_text_is_laid_out()
     {
-        var body = string.Concat(Enumerable.Repeat("The pen *drifted* after [an hour](https://tide.example/), see `C12` and C13.\n\n", 2000))
-            + "| part | ESR |\n|---|---|\n" + string.Concat(Enumerable.Repeat("| C12 | 1.4 Ω |\n", 2000));
+        var body =
+            string.Concat(Enumerable.Repeat("The pen *drifted* after [an hour](https://tide.example/), see `C12` and C13.\n\n", 2000))
+            + "| part | ESR |\n|---|---|\n"
+            + string.Concat(Enumerable.Repeat("| C12 | 1.4 Ω |\n", 2000));
         var written = Written.From(body);
         Assert.Empty(written.Notes);
         Assert.Equal(2000, written.Box.QuerySelectorAll("p > em").Length);
@@ -141,7 +145,11 @@ public class HostileStoryTests
     [Fact]
     public void A_thousand_headings_of_the_same_words_each_have_their_own_id()
     {
-        var ids = Written.From(string.Concat(Enumerable.Repeat("# Pen motor\n\n", 1000))).Box.QuerySelectorAll("h3").Select(heading => heading.Id).ToList();
+        var ids = Written
+            .From(string.Concat(Enumerable.Repeat("# Pen motor\n\n", 1000)))
+            .Box.QuerySelectorAll("h3")
+            .Select(heading => heading.Id)
+            .ToList();
         Assert.Equal("story-pen-motor-1000", ids[^1]);
         Assert.Equal(1000, ids.Distinct(StringComparer.Ordinal).Count());
     }
@@ -151,8 +159,49 @@ public class HostileStoryTests
     {
         string[] pieces =
         [
-            "[", "]", "(", ")", "![", "<", ">", "*", "_", "`", "```\n", "\n", "\n\n", "> ", "- ", "1. ", "    ", "|", "|-|-|\n", "# ", "<script>", "</script>", "<!--", "-->", "javascript:",
-            "&#106;", "&lt;", "\"", "'", "\\", "https://tide.example", "C12", "SP-0007", "<a href=x onclick=y>", "[a]: javascript:x\n", "\u202E", "\0", "😀", "---\n", "<svg>", "]]>", "\t", "&",
+            "[",
+            "]",
+            "(",
+            ")",
+            "![",
+            "<",
+            ">",
+            "*",
+            "_",
+            "`",
+            "```\n",
+            "\n",
+            "\n\n",
+            "> ",
+            "- ",
+            "1. ",
+            "    ",
+            "|",
+            "|-|-|\n",
+            "# ",
+            "<script>",
+            "</script>",
+            "<!--",
+            "-->",
+            "javascript:",
+            "&#106;",
+            "&lt;",
+            "\"",
+            "'",
+            "\\",
+            "https://tide.example",
+            "C12",
+            "SP-0007",
+            "<a href=x onclick=y>",
+            "[a]: javascript:x\n",
+            "\u202E",
+            "\0",
+            "😀",
+            "---\n",
+            "<svg>",
+            "]]>",
+            "\t",
+            "&",
         ];
         var random = new Random(7);
         for (var round = 0; round < 1500; round++)

@@ -1,4 +1,3 @@
-
 namespace Ohmstead.Report.Tests.Markdown;
 
 public class ReferenceTextTests

@@ -72,7 +72,10 @@ public class StoryLinkTests
         // What a check of the record says of it, which knows no page: all but a name that only the page can look up.
         if (body != "[a](#nothing)")
         {
-            Assert.Equal(new(1, 1, body.Contains('\n', StringComparison.Ordinal) ? 6 : body.Length), Assert.Single(StoryLinks.Instance.Dropped(body, "boards")).Spot);
+            Assert.Equal(
+                new(1, 1, body.Contains('\n', StringComparison.Ordinal) ? 6 : body.Length),
+                Assert.Single(StoryLinks.Instance.Dropped(body, "boards")).Spot
+            );
         }
     }
 

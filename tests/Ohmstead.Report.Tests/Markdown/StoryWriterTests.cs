@@ -50,7 +50,8 @@ public class StoryWriterTests
         var written = Written.From("## Story\n\n#### Pen\n\n## Proof\n\n# Later\n\n## Next\n\n### Third\n\n#### Fourth\n\n##### Fifth");
         Assert.Equal(
             ["H3 Story", "H4 Pen", "H3 Proof", "H3 Later", "H4 Next", "H5 Third", "H6 Fourth", "H6 Fifth"],
-            written.Box.QuerySelectorAll("h1, h2, h3, h4, h5, h6").Select(heading => $"{heading.TagName} {heading.TextContent}"));
+            written.Box.QuerySelectorAll("h1, h2, h3, h4, h5, h6").Select(heading => $"{heading.TagName} {heading.TextContent}")
+        );
     }
 
     [Fact]
@@ -59,13 +60,15 @@ public class StoryWriterTests
         var written = Written.From("# Pen motor\n\n# Pen *motor*\n\n# Pen motor 2\n\n# !!\n\n# Überblick");
         Assert.Equal(
             ["story-pen-motor", "story-pen-motor-2", "story-pen-motor-2-2", "story-heading", "story-überblick"],
-            written.Box.QuerySelectorAll("h3").Select(heading => heading.Id));
+            written.Box.QuerySelectorAll("h3").Select(heading => heading.Id)
+        );
     }
 
     [Fact]
     public void The_same_text_gives_the_same_bytes()
     {
-        const string body = "# A\n\nC12 and [a](https://tide.example), ![x](https://tide.example/x.png)\n\n| a | b |\n|---|---|\n| 1 | 2 |\n";
+        const string body =
+            "# A\n\nC12 and [a](https://tide.example), ![x](https://tide.example/x.png)\n\n| a | b |\n|---|---|\n| 1 | 2 |\n";
         Assert.Equal(Written.From(body).Source, Written.From(body).Source);
     }
 
@@ -103,8 +106,14 @@ public class StoryWriterTests
     {
         var written = Written.From("text\n\n[a](javascript:x)\n\n![](../photos/SP-0007/front.jpg)\n\n<b>x</b>\n\n- [c](missing.md)\n");
         Assert.Equal(
-            [(StoryNoteKind.LinkRefused, 3), (StoryNoteKind.PictureWithoutDescription, 5), (StoryNoteKind.HtmlShownAsText, 7), (StoryNoteKind.FileMissing, 9)],
-            written.Notes.Select(note => (note.Kind, note.Line)));
+            [
+                (StoryNoteKind.LinkRefused, 3),
+                (StoryNoteKind.PictureWithoutDescription, 5),
+                (StoryNoteKind.HtmlShownAsText, 7),
+                (StoryNoteKind.FileMissing, 9),
+            ],
+            written.Notes.Select(note => (note.Kind, note.Line))
+        );
         Assert.All(written.Notes, note => Assert.DoesNotContain('\n', note.Message));
     }
 }

@@ -27,20 +27,45 @@ public sealed class DemoPages : IDisposable
         var records = Path.Combine(Root(), "records");
         var nodes = new YamlNodeReader();
         T Read<T>(string path, FileForm form, Func<string, NodeReading, FileReading<T>> bind)
-            where T : class => bind(path, nodes.Read(path, File.ReadAllBytes(Path.Combine(records, path)), form, ReadingLimits.Usual)).File!;
-        string[] In(string folder) => [.. Directory.GetFiles(Path.Combine(records, folder), "*.md").Select(file => $"{folder}/{Path.GetFileName(file)}").Order(StringComparer.Ordinal)];
+            where T : class =>
+            bind(path, nodes.Read(path, File.ReadAllBytes(Path.Combine(records, path)), form, ReadingLimits.Usual)).File!;
+        string[] In(string folder) =>
+            [
+                .. Directory
+                    .GetFiles(Path.Combine(records, folder), "*.md")
+                    .Select(file => $"{folder}/{Path.GetFileName(file)}")
+                    .Order(StringComparer.Ordinal),
+            ];
 
         var workshop = new Workshop(
             Read("collection.yaml", FileForm.Yaml, FileBinding.Collection),
             Read("instruments.yaml", FileForm.Yaml, FileBinding.Instruments),
             Read("stock.yaml", FileForm.Yaml, FileBinding.Stock),
-            [.. In("designs").Select(path => Read(path, FileForm.Markdown, FileBinding.Design))]);
-        BoardAssessment[] boards = [.. In("boards").Select(path => Judged.Board(Read(path, FileForm.Markdown, FileBinding.Board), workshop))];
+            [.. In("designs").Select(path => Read(path, FileForm.Markdown, FileBinding.Design))]
+        );
+        BoardAssessment[] boards =
+        [
+            .. In("boards").Select(path => Judged.Board(Read(path, FileForm.Markdown, FileBinding.Board), workshop)),
+        ];
         BoardSummary[] summaries = [.. boards.Select(board => BoardSummary.Of(board))];
         var checks = Checks();
-        var context = new ReportContext(workshop, boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0") { Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)), Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal), Commit = "0123abc", Pictures = new InventedPictures() };
+        var context = new ReportContext(
+            workshop,
+            boards.Select(board => board.Board.Id.Value).ToHashSet(StringComparer.Ordinal),
+            new DateOnly(2026, 11, 25),
+            "0.0.0"
+        )
+        {
+            Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)),
+            Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal),
+            Commit = "0123abc",
+            Pictures = new InventedPictures(),
+        };
 
-        var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal) { [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)) };
+        var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal)
+        {
+            [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)),
+        };
         pages[FamiliesPage.PathName] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));
         pages[AboutPage.PathName] = Page(() => AboutPage.Write(buffer, context));
         pages[DrawerPage.PathName] = Page(() => DrawerPage.Write(buffer, context, summaries));
@@ -54,19 +79,28 @@ public sealed class DemoPages : IDisposable
         var pictures = new NoPictures();
         Finding[] findings =
         [
-            .. boards.Select(board => new BoardUnderCheck(board, workshop, context.Today, pictures)).SelectMany(under => CheckCatalogue.Boards.SelectMany(check => check.Look(under))),
+            .. boards
+                .Select(board => new BoardUnderCheck(board, workshop, context.Today, pictures))
+                .SelectMany(under => CheckCatalogue.Boards.SelectMany(check => check.Look(under))),
         ];
         pages[FindingsPage.PathName] = Page(() => FindingsPage.Write(buffer, context, [.. findings], summaries));
         var until = context.Today.AddYears(1);
-        pages[AheadPage.PathName] = Page(() => AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until));
+        pages[AheadPage.PathName] = Page(() =>
+            AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until)
+        );
         foreach (var board in boards)
         {
-            pages[BoardPage.PathOf(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board, [.. findings.Where(finding => finding.Place.Path == board.Board.Path)]));
+            pages[BoardPage.PathOf(board.Board.Id.Value)] = Page(() =>
+                BoardPage.Write(buffer, context, board, [.. findings.Where(finding => finding.Place.Path == board.Board.Path)])
+            );
         }
 
         foreach (var units in DesignUnits.Of(workshop.Designs.Values, summaries))
         {
-            var design = units with { Compared = [.. boards.Where(board => board.Design?.Id.Value == units.Design.Id.Value).Select(UnitPlaces.Of)] };
+            var design = units with
+            {
+                Compared = [.. boards.Where(board => board.Design?.Id.Value == units.Design.Id.Value).Select(UnitPlaces.Of)],
+            };
             pages[DesignPage.PathOf(design.Design.Id.Value)] = Page(() => DesignPage.Write(buffer, context, design));
         }
 

@@ -8,15 +8,34 @@ namespace Ohmstead.Report.Tests.Pages;
 
 public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
 {
-    private static readonly string[] Plain = ["Part", "Readings", "How", "Verdicts", "Result", "Reading", "Verdict", "On the calendar", "How it was reached", "What lies there", "Incoming readings", "What", "Met by", "Day"];
+    private static readonly string[] Plain =
+    [
+        "Part",
+        "Readings",
+        "How",
+        "Verdicts",
+        "Result",
+        "Reading",
+        "Verdict",
+        "On the calendar",
+        "How it was reached",
+        "What lies there",
+        "Incoming readings",
+        "What",
+        "Met by",
+        "Day",
+    ];
 
     [Fact]
     public void Every_class_is_used_by_a_page_or_by_a_story()
     {
-        var known = typeof(ClassName).GetProperties(BindingFlags.Public | BindingFlags.Static).Select(property => ((ClassName)property.GetValue(null)!).Name);
+        var known = typeof(ClassName)
+            .GetProperties(BindingFlags.Public | BindingFlags.Static)
+            .Select(property => ((ClassName)property.GetValue(null)!).Name);
         const string story = "[a](https://tide.example/log), [surge.example](https://tide.example/)\n\n| a | b |\n|--:|:-:|\n| 1 | 2 |\n";
         var asWritten = string.Concat(Enumerable.Repeat("> ", 100_000));
-        var used = demo.Pages.Values.SelectMany(Classes)
+        var used = demo
+            .Pages.Values.SelectMany(Classes)
             .Concat(Classes(Written.From(story).Box))
             .Concat(Classes(Written.From(asWritten).Box))
             // The links between the pages of a long table: the demo is no long one.
@@ -26,25 +45,30 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     }
 
     [Fact]
-    public void No_page_of_the_demo_can_run_or_load_anything() => Assert.All(demo.Pages.Values, page => Harmless.Check(page.DocumentElement));
+    public void No_page_of_the_demo_can_run_or_load_anything() =>
+        Assert.All(demo.Pages.Values, page => Harmless.Check(page.DocumentElement));
 
     [Fact]
     public void Every_page_has_one_heading_of_the_first_rank_and_no_id_twice() => Assert.All(demo.Pages, page =>
-    {
-        Assert.Single(page.Value.QuerySelectorAll("h1"));
-        var ids = page.Value.QuerySelectorAll("[id]").Select(element => element.Id!).ToArray();
-        Assert.Equal(ids.Length, ids.Distinct(StringComparer.Ordinal).Count());
-    });
+        {
+            Assert.Single(page.Value.QuerySelectorAll("h1"));
+            var ids = page.Value.QuerySelectorAll("[id]").Select(element => element.Id!).ToArray();
+            Assert.Equal(ids.Length, ids.Distinct(StringComparer.Ordinal).Count());
+        });
 
     [Fact]
-    public void Every_cell_that_is_not_the_head_of_its_row_names_its_column() => Assert.All(
-        demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("table.ledger")),
-        table =>
+    public void Every_cell_that_is_not_the_head_of_its_row_names_its_column() =>
+        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("table.ledger")), table =>
         {
             var columns = table.QuerySelectorAll("thead th").Select(head => head.TextContent).ToArray();
             // A column whose cells explain themselves has no name before any of them.
-            var plain = table.QuerySelectorAll("tbody td:not([data-column]):not([colspan])").Select(cell => cell.ParentElement!.Children.Index(cell)).ToHashSet();
-            Assert.All(table.QuerySelectorAll("tbody td:not([colspan])"), cell => Assert.Equal(plain.Contains(Column(cell)) ? null : columns[Column(cell)], cell.GetAttribute("data-column")));
+            var plain = table
+                .QuerySelectorAll("tbody td:not([data-column]):not([colspan])")
+                .Select(cell => cell.ParentElement!.Children.Index(cell))
+                .ToHashSet();
+            Assert.All(table.QuerySelectorAll("tbody td:not([colspan])"), cell =>
+                Assert.Equal(plain.Contains(Column(cell)) ? null : columns[Column(cell)], cell.GetAttribute("data-column"))
+            );
             Assert.All(plain, column => Assert.Contains(columns[column], Plain));
         });
 
@@ -54,14 +78,26 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
         var index = demo.Pages["index.html"];
         var states = index.QuerySelectorAll("tr[id^=board-] td[data-column=State]").Select(cell => cell.TextContent.Trim()).ToArray();
         var lead = index.QuerySelector("main p.lead")!.TextContent;
-        Assert.StartsWith($"{states.Count(state => state == "fit to run")} of {states.Length} boards are fit to run; {states.Count(state => state == "make safe first")} must be made safe first, ", lead, StringComparison.Ordinal);
-        Assert.Equal("make safe first", index.QuerySelector("#section-next")!.Closest("section")!.QuerySelector("th[scope=rowgroup]")!.TextContent.Trim());
+        Assert.StartsWith(
+            $"{states.Count(state => state == "fit to run")} of {states.Length} boards are fit to run; {states.Count(state => state == "make safe first")} must be made safe first, ",
+            lead,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(
+            "make safe first",
+            index.QuerySelector("#section-next")!.Closest("section")!.QuerySelector("th[scope=rowgroup]")!.TextContent.Trim()
+        );
     }
 
     [Fact]
     public void A_suppressor_that_is_on_order_is_not_bought_again()
     {
-        var row = demo.Pages["index.html"].QuerySelectorAll("#section-buy").Single().Closest("section")!.QuerySelectorAll("tbody tr").Single(row => row.TextContent.Contains("class X2", StringComparison.Ordinal));
+        var row = demo.Pages["index.html"]
+            .QuerySelectorAll("#section-buy")
+            .Single()
+            .Closest("section")!
+            .QuerySelectorAll("tbody tr")
+            .Single(row => row.TextContent.Contains("class X2", StringComparison.Ordinal));
         Assert.Equal(["1", "0", "1", "0", "SP-0008 C1"], row.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()));
     }
 
@@ -69,8 +105,14 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     public void A_place_that_needs_a_part_is_told_what_would_fit_and_what_to_look_for()
     {
         var fold = demo.Pages["boards/SP-0010.html"].QuerySelector("#part-C9 details.fold")!;
-        Assert.StartsWith("Fits from the drawer: 2 x L-018 in series", fold.QuerySelector("summary")!.TextContent, StringComparison.Ordinal);
-        Assert.Contains(fold.QuerySelectorAll("li"), line => line.TextContent.StartsWith("Look for voltage: 350 V or more", StringComparison.Ordinal));
+        Assert.StartsWith(
+            "Fits from the drawer: 2 x L-018 in series",
+            fold.QuerySelector("summary")!.TextContent,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(fold.QuerySelectorAll("li"), line =>
+            line.TextContent.StartsWith("Look for voltage: 350 V or more", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -85,8 +127,14 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     public void A_design_shows_its_units_side_by_side_and_where_parts_were_renewed()
     {
         var design = demo.Pages["designs/bench-supply.html"];
-        Assert.Equal(["../boards/SP-0014.html", "../boards/SP-0015.html"], design.QuerySelectorAll("tr[id^=board-] th a").Select(link => link.GetAttribute("href")));
-        Assert.Equal(["../boards/SP-0015.html#part-C1"], design.QuerySelectorAll("#part-C1 td a").Select(link => link.GetAttribute("href")));
+        Assert.Equal(
+            ["../boards/SP-0014.html", "../boards/SP-0015.html"],
+            design.QuerySelectorAll("tr[id^=board-] th a").Select(link => link.GetAttribute("href"))
+        );
+        Assert.Equal(
+            ["../boards/SP-0015.html#part-C1"],
+            design.QuerySelectorAll("#part-C1 td a").Select(link => link.GetAttribute("href"))
+        );
         Assert.Contains("4700 µF", design.QuerySelector("#part-C1")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("10 V ±1 %", design.QuerySelector("#point-out-10")!.TextContent, StringComparison.Ordinal);
     }
@@ -102,14 +150,18 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     }
 
     [Fact]
-    public void A_board_without_a_rated_life_has_no_dates_to_show() => Assert.Null(demo.Pages["boards/SP-0005.html"].QuerySelector("#section-life"));
+    public void A_board_without_a_rated_life_has_no_dates_to_show() =>
+        Assert.Null(demo.Pages["boards/SP-0005.html"].QuerySelector("#section-life"));
 
     [Fact]
     public void The_collection_shows_the_next_five_dates_and_leads_to_the_year_ahead()
     {
         var section = demo.Pages["index.html"].QuerySelector("#section-ahead")!.Closest("section")!;
         Assert.NotNull(section.QuerySelector("a[href='ahead.html']"));
-        Assert.Equal(["2026-12-09", "2027-01-19", "2027-02-09", "2027-03-03", "2027-03-16"], section.QuerySelector("table")!.QuerySelectorAll("tbody th").Select(cell => cell.TextContent));
+        Assert.Equal(
+            ["2026-12-09", "2027-01-19", "2027-02-09", "2027-03-03", "2027-03-16"],
+            section.QuerySelector("table")!.QuerySelectorAll("tbody th").Select(cell => cell.TextContent)
+        );
         Assert.Equal("SP-0011 C1", section.QuerySelectorAll("table")[1].QuerySelector("tbody th")!.TextContent);
     }
 
@@ -143,11 +195,13 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     [InlineData("26", "w2")]
     [InlineData("12345 Hz", null)]
     [InlineData("", null)]
-    public void A_number_is_set_by_what_stands_before_its_point(string number, string? expected) => Assert.Equal(expected, ClassName.Whole(number)?.Name);
+    public void A_number_is_set_by_what_stands_before_its_point(string number, string? expected) =>
+        Assert.Equal(expected, ClassName.Whole(number)?.Name);
 
     private static int Column(IElement cell) => cell.ParentElement!.Children.Index(cell);
 
-    private static IEnumerable<string> Classes(IParentNode node) => node.QuerySelectorAll("[class]").SelectMany(element => element.ClassList);
+    private static IEnumerable<string> Classes(IParentNode node) =>
+        node.QuerySelectorAll("[class]").SelectMany(element => element.ClassList);
 
     // Of the tide-gauge loggers SP-0001 and SP-0002 have a new C4, and SP-0003 was not looked at: nothing is known of its C4.
     [Fact]
@@ -165,7 +219,11 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     }
 
     [Fact]
-    public void A_design_with_one_unit_compares_nothing() => Assert.All(
-        demo.Pages.Where(page => page.Key.StartsWith("designs/", StringComparison.Ordinal)),
-        page => Assert.Equal(page.Value.QuerySelectorAll("table[aria-label=Units] tbody tr").Length > 1, page.Value.QuerySelector("#section-places") is not null));
+    public void A_design_with_one_unit_compares_nothing() =>
+        Assert.All(demo.Pages.Where(page => page.Key.StartsWith("designs/", StringComparison.Ordinal)), page =>
+            Assert.Equal(
+                page.Value.QuerySelectorAll("table[aria-label=Units] tbody tr").Length > 1,
+                page.Value.QuerySelector("#section-places") is not null
+            )
+        );
 }

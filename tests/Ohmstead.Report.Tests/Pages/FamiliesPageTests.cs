@@ -17,21 +17,21 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
 
     [Fact]
     public void No_share_and_no_bar_is_shown_of_fewer_than_five_parts() => Assert.All(Families.QuerySelectorAll("tr[id^=family-]"), row =>
-    {
-        var measured = int.Parse(row.QuerySelector("td[data-column=Measured]")!.TextContent, CultureInfo.InvariantCulture);
-        var share = row.QuerySelector("td[data-column=Share]")!;
-        Assert.Equal(measured >= 5, share.QuerySelector("svg") is not null);
-        Assert.Equal(measured >= 5, share.TextContent.Contains('%', StringComparison.Ordinal));
-    });
+        {
+            var measured = int.Parse(row.QuerySelector("td[data-column=Measured]")!.TextContent, CultureInfo.InvariantCulture);
+            var share = row.QuerySelector("td[data-column=Share]")!;
+            Assert.Equal(measured >= 5, share.QuerySelector("svg") is not null);
+            Assert.Equal(measured >= 5, share.TextContent.Contains('%', StringComparison.Ordinal));
+        });
 
     [Fact]
     public void Every_bar_says_in_words_what_it_draws() => Assert.All(Families.QuerySelectorAll("svg.bar"), bar =>
-    {
-        var words = bar.ParentElement!.QuerySelector("summary")!.TextContent;
-        Assert.EndsWith(words, bar.QuerySelector("title")!.TextContent, StringComparison.Ordinal);
-        Assert.NotEmpty(bar.QuerySelector("desc")!.TextContent);
-        Assert.Equal("img", bar.GetAttribute("role"));
-    });
+        {
+            var words = bar.ParentElement!.QuerySelector("summary")!.TextContent;
+            Assert.EndsWith(words, bar.QuerySelector("title")!.TextContent, StringComparison.Ordinal);
+            Assert.NotEmpty(bar.QuerySelector("desc")!.TextContent);
+            Assert.Equal("img", bar.GetAttribute("role"));
+        });
 
     [Fact]
     public void The_demo_has_a_family_that_fails_one_that_does_not_and_ages_at_failure()
@@ -52,5 +52,6 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
     }
 
     [Fact]
-    public void A_board_with_too_few_readings_has_no_section_of_drifts() => Assert.Null(demo.Pages["boards/SP-0014.html"].QuerySelector("#section-drift"));
+    public void A_board_with_too_few_readings_has_no_section_of_drifts() =>
+        Assert.Null(demo.Pages["boards/SP-0014.html"].QuerySelector("#section-drift"));
 }

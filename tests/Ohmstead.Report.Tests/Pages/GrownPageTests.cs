@@ -18,10 +18,16 @@ public sealed class GrownPageTests
     private static long Cost(int readings)
     {
         var entries = string.Concat(Enumerable.Repeat("      - { part: R1, circuit: out, resistance: 47 kΩ }\n", readings));
-        var board = Judged.Board($"---\nboard: X-1\ntitle: x\nparts:\n  - {{ ref: R1, kind: carbon film resistor, resistance: 47 kΩ }}\nbench:\n  - date: 2026-03-14\n    readings:\n{entries}---\n");
+        var board = Judged.Board(
+            $"---\nboard: X-1\ntitle: x\nparts:\n  - {{ ref: R1, kind: carbon film resistor, resistance: 47 kΩ }}\nbench:\n  - date: 2026-03-14\n    readings:\n{entries}---\n"
+        );
         var before = GC.GetAllocatedBytesForCurrentThread();
         using var buffer = new PageBuffer();
-        BoardPage.Write(buffer, new ReportContext(Workshop.Empty, new HashSet<string>(StringComparer.Ordinal), Judged.Today, "0.0.0"), board);
+        BoardPage.Write(
+            buffer,
+            new ReportContext(Workshop.Empty, new HashSet<string>(StringComparer.Ordinal), Judged.Today, "0.0.0"),
+            board
+        );
         return GC.GetAllocatedBytesForCurrentThread() - before;
     }
 }

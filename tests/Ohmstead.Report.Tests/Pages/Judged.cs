@@ -22,7 +22,10 @@ internal static class Judged
     /// <summary>A board, from a record in which nothing is wrong to read.</summary>
     public static BoardAssessment Board(string record, Workshop? workshop = null, DateOnly? today = null)
     {
-        var read = FileBinding.Board("boards/X-1.md", new YamlNodeReader().Read("boards/X-1.md", Encoding.UTF8.GetBytes(record), FileForm.Markdown, ReadingLimits.Usual));
+        var read = FileBinding.Board(
+            "boards/X-1.md",
+            new YamlNodeReader().Read("boards/X-1.md", Encoding.UTF8.GetBytes(record), FileForm.Markdown, ReadingLimits.Usual)
+        );
         Assert.Empty(read.Findings);
         return Board(read.File!, workshop ?? Workshop.Empty, today);
     }
@@ -30,7 +33,15 @@ internal static class Judged
     /// <summary>A workshop with nothing but how often boards are looked at.</summary>
     public static Workshop LookEvery(string often)
     {
-        var read = FileBinding.Collection("collection.yaml", new YamlNodeReader().Read("collection.yaml", Encoding.UTF8.GetBytes($"collection: Fog signals\nlook_every: {often}\n"), FileForm.Yaml, ReadingLimits.Usual));
+        var read = FileBinding.Collection(
+            "collection.yaml",
+            new YamlNodeReader().Read(
+                "collection.yaml",
+                Encoding.UTF8.GetBytes($"collection: Fog signals\nlook_every: {often}\n"),
+                FileForm.Yaml,
+                ReadingLimits.Usual
+            )
+        );
         Assert.Empty(read.Findings);
         return new Workshop(read.File!, null, null, []);
     }

@@ -18,17 +18,31 @@ public sealed class LongTableTests : IDisposable
     private readonly KeptFiles files = new();
     private readonly BoardSummary[] boards =
     [
-        .. Enumerable.Range(1, Count).Select(number => new BoardSummary($"boards/SP-{number:0000}.md", new($"SP-{number:0000}", $"SP-{number:0000}", new(2, 8)), number == 7 ? Hostile : "Tide gauge logger, with a title of some length", null, (BoardState)(number % 3 == 0 ? 1 : 0), number % 3 == 0 ? [new(BoardState.ProofDue, "rail +5", Hostile, "prove it")] : [])
-        {
-            LastSeen = new DateOnly(2026, 1, 1).AddDays(number % 300),
-        }),
+        .. Enumerable
+            .Range(1, Count)
+            .Select(number => new BoardSummary(
+                $"boards/SP-{number:0000}.md",
+                new($"SP-{number:0000}", $"SP-{number:0000}", new(2, 8)),
+                number == 7 ? Hostile : "Tide gauge logger, with a title of some length",
+                null,
+                (BoardState)(number % 3 == 0 ? 1 : 0),
+                number % 3 == 0 ? [new(BoardState.ProofDue, "rail +5", Hostile, "prove it")] : []
+            )
+            {
+                LastSeen = new DateOnly(2026, 1, 1).AddDays(number % 300),
+            }),
     ];
 
     private static Workshop Nothing => new(new("collection.yaml", "Saltmarsh Point"), null, null, []);
 
     public LongTableTests()
     {
-        var context = new ReportContext(Nothing, boards.Select(board => board.Id.Value).ToHashSet(StringComparer.Ordinal), new DateOnly(2026, 11, 25), "0.0.0");
+        var context = new ReportContext(
+            Nothing,
+            boards.Select(board => board.Id.Value).ToHashSet(StringComparer.Ordinal),
+            new DateOnly(2026, 11, 25),
+            "0.0.0"
+        );
         CollectionPage.WriteRest(files, context, boards);
         using var buffer = new PageBuffer();
         CollectionPage.Write(buffer, context, boards);
@@ -46,7 +60,10 @@ public sealed class LongTableTests : IDisposable
 
     [Fact]
     public void Every_board_stands_on_one_of_the_pages_in_the_order_of_the_records() =>
-        Assert.Equal(boards.Select(board => board.Id.Value), Pages("boards").SelectMany(page => Parsed(page).QuerySelectorAll("tbody th a").Select(link => link.TextContent)));
+        Assert.Equal(
+            boards.Select(board => board.Id.Value),
+            Pages("boards").SelectMany(page => Parsed(page).QuerySelectorAll("tbody th a").Select(link => link.TextContent))
+        );
 
     [Fact]
     public void The_first_page_tells_how_many_there_are_and_leads_to_all_of_them()
@@ -66,7 +83,9 @@ public sealed class LongTableTests : IDisposable
         {
             var nav = Parsed(page.Item).QuerySelector("nav.pages")!;
             Assert.Equal(29, nav.QuerySelectorAll("a").Length);
-            Assert.All(nav.QuerySelectorAll("a"), link => Assert.True(files.Has(Uri.UnescapeDataString(link.GetAttribute("href")!)), link.OuterHtml));
+            Assert.All(nav.QuerySelectorAll("a"), link =>
+                Assert.True(files.Has(Uri.UnescapeDataString(link.GetAttribute("href")!)), link.OuterHtml)
+            );
             Assert.Equal($"SP-{(page.Index * 100) + 1:0000}", nav.QuerySelector("b")!.TextContent);
         });
     }
@@ -91,7 +110,11 @@ public sealed class LongTableTests : IDisposable
         Assert.DoesNotContain("<img", script, StringComparison.Ordinal);
         Assert.DoesNotContain("</script", script, StringComparison.Ordinal);
         Assert.All(files.Pages, page => Assert.Empty(Parsed(page.Text).QuerySelectorAll("img, main script, [onerror]")));
-        Assert.Contains("<img src=x onerror=alert(1)>", Parsed(files.Text("boards.html")).QuerySelector("#board-SP-0007")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "<img src=x onerror=alert(1)>",
+            Parsed(files.Text("boards.html")).QuerySelector("#board-SP-0007")!.TextContent,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -102,9 +125,15 @@ public sealed class LongTableTests : IDisposable
         Assert.Empty(few.Pages);
     }
 
-    private IEnumerable<string> Pages(string table) => Enumerable.Range(1, Count).Select(page => page == 1 ? $"{table}.html" : $"{table}~{page}.html").TakeWhile(files.Has).Select(files.Text);
+    private IEnumerable<string> Pages(string table) =>
+        Enumerable
+            .Range(1, Count)
+            .Select(page => page == 1 ? $"{table}.html" : $"{table}~{page}.html")
+            .TakeWhile(files.Has)
+            .Select(files.Text);
 
-    private static AngleSharp.Html.Dom.IHtmlDocument Parsed(string page) => new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(page);
+    private static AngleSharp.Html.Dom.IHtmlDocument Parsed(string page) =>
+        new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(page);
 
     /// <summary>A report in memory.</summary>
     private sealed class KeptFiles : IReportFiles, IDisposable
@@ -112,7 +141,10 @@ public sealed class LongTableTests : IDisposable
         private readonly Dictionary<string, byte[]> files = new(StringComparer.Ordinal);
         private readonly DirectoryInfo started = Directory.CreateTempSubdirectory("ohmstead-");
 
-        public IEnumerable<(byte[] Bytes, string Text)> Pages => files.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal)).Select(file => (file.Value, Encoding.UTF8.GetString(file.Value)));
+        public IEnumerable<(byte[] Bytes, string Text)> Pages =>
+            files
+                .Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal))
+                .Select(file => (file.Value, Encoding.UTF8.GetString(file.Value)));
 
         public bool Has(string path) => files.ContainsKey(path);
 

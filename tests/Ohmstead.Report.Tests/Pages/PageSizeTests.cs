@@ -22,8 +22,17 @@ public class PageSizeTests
     // What readings and proofs give; each value has a verdict on the page. The leading blank keeps 'voltage' out of 'at_voltage'.
     private static readonly string[] Values =
     [
-        " capacitance: ", " esr: ", " leakage: ", " loss_factor: ", " resistance: ", " inductance: ", " gain: ", " forward_voltage: ",
-        " voltage: ", " ripple: ", " hours: ",
+        " capacitance: ",
+        " esr: ",
+        " leakage: ",
+        " loss_factor: ",
+        " resistance: ",
+        " inductance: ",
+        " gain: ",
+        " forward_voltage: ",
+        " voltage: ",
+        " ripple: ",
+        " hours: ",
     ];
 
     // All pages of 10,000 boards take a minute. What makes one large is the number of its values, and boards repeat: of the first 1,000
@@ -36,7 +45,9 @@ public class PageSizeTests
         var drawer = Drawer.Of(workshop, [], Judged.Today);
         string[] largest =
         [
-            .. Enumerable.Range(1, Counted).Select(number => SyntheticCollection.Board(plan, number))
+            .. Enumerable
+                .Range(1, Counted)
+                .Select(number => SyntheticCollection.Board(plan, number))
                 .OrderByDescending(ValuesIn)
                 .Take(Looked),
         ];
@@ -68,7 +79,8 @@ public class PageSizeTests
 
     private static Workshop Shared(CollectionPlan plan)
     {
-        var files = SyntheticCollection.Files(plan)
+        var files = SyntheticCollection
+            .Files(plan)
             .TakeWhile(file => !file.Path.StartsWith("boards/", StringComparison.Ordinal))
             .ToDictionary(file => file.Path, file => file.Text, StringComparer.Ordinal);
         var nodes = new YamlNodeReader();
@@ -79,8 +91,10 @@ public class PageSizeTests
             Read("instruments.yaml", FileForm.Yaml, FileBinding.Instruments),
             Read("stock.yaml", FileForm.Yaml, FileBinding.Stock),
             [
-                .. files.Keys.Where(path => path.StartsWith("designs/", StringComparison.Ordinal))
+                .. files
+                    .Keys.Where(path => path.StartsWith("designs/", StringComparison.Ordinal))
                     .Select(path => Read(path, FileForm.Markdown, FileBinding.Design)),
-            ]);
+            ]
+        );
     }
 }

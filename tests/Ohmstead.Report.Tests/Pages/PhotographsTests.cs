@@ -2,8 +2,7 @@ namespace Ohmstead.Report.Tests.Pages;
 
 public sealed class PhotographsTests
 {
-    private const string Record =
-        """
+    private const string Record = """
         ---
         board: X-1
         title: Line unit
@@ -33,23 +32,36 @@ public sealed class PhotographsTests
     public void Photographs_of_one_place_with_work_between_stand_side_by_side_the_earlier_first()
     {
         var pair = Assert.Single(OneBoard.Page(Record).QuerySelectorAll(".pair"));
-        Assert.Equal(["2026-02-28: the cracks in C1", "2026-05-02: the place of C1, <empty>"], pair.QuerySelectorAll("figcaption").Select(caption => caption.TextContent.Trim()));
+        Assert.Equal(
+            ["2026-02-28: the cracks in C1", "2026-05-02: the place of C1, <empty>"],
+            pair.QuerySelectorAll("figcaption").Select(caption => caption.TextContent.Trim())
+        );
         Assert.Contains("removed on 2026-02-28", pair.PreviousElementSibling!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Photographs_of_a_place_where_nothing_was_done_are_no_before_and_after() =>
-        Assert.Equal(["hairlines in C2", "C2 is as it was"], OneBoard.Page(Record).QuerySelectorAll(".photos img").Select(picture => picture.GetAttribute("alt")));
+        Assert.Equal(
+            ["hairlines in C2", "C2 is as it was"],
+            OneBoard.Page(Record).QuerySelectorAll(".photos img").Select(picture => picture.GetAttribute("alt"))
+        );
 
     [Fact]
-    public void Every_photograph_says_what_it_shows_and_how_much_room_it_needs_and_leads_to_the_larger_one() => Assert.All(OneBoard.Page(Record).QuerySelectorAll("figure"), figure =>
-    {
-        var picture = figure.QuerySelector("img")!;
-        Assert.False(string.IsNullOrEmpty(picture.GetAttribute("alt")));
-        Assert.Equal(("480", "360", "lazy"), (picture.GetAttribute("width"), picture.GetAttribute("height"), picture.GetAttribute("loading")));
-        Assert.EndsWith(".small.jpg", picture.GetAttribute("src"), StringComparison.Ordinal);
-        Assert.Equal(picture.GetAttribute("src")!.Replace(".small", string.Empty, StringComparison.Ordinal), picture.ParentElement!.GetAttribute("href"));
-    });
+    public void Every_photograph_says_what_it_shows_and_how_much_room_it_needs_and_leads_to_the_larger_one() =>
+        Assert.All(OneBoard.Page(Record).QuerySelectorAll("figure"), figure =>
+        {
+            var picture = figure.QuerySelector("img")!;
+            Assert.False(string.IsNullOrEmpty(picture.GetAttribute("alt")));
+            Assert.Equal(
+                ("480", "360", "lazy"),
+                (picture.GetAttribute("width"), picture.GetAttribute("height"), picture.GetAttribute("loading"))
+            );
+            Assert.EndsWith(".small.jpg", picture.GetAttribute("src"), StringComparison.Ordinal);
+            Assert.Equal(
+                picture.GetAttribute("src")!.Replace(".small", string.Empty, StringComparison.Ordinal),
+                picture.ParentElement!.GetAttribute("href")
+            );
+        });
 
     [Fact]
     public void A_photograph_that_cannot_be_shown_leaves_no_hole() =>

@@ -36,8 +36,14 @@ public class ReadingAnchorsTests
     [Fact]
     public void A_reading_is_found_by_part_day_quantity_and_way() =>
         Assert.Equal(
-            ["reading-C1-2026-03-20-capacitance-out", "reading-C1-2026-03-20-capacitance-out-2", "reading-C1-2026-03-20-esr-out", "reading-C2-2026-03-20-capacitance-left"],
-            Anchors(OneBoard.Page(Head + Second)));
+            [
+                "reading-C1-2026-03-20-capacitance-out",
+                "reading-C1-2026-03-20-capacitance-out-2",
+                "reading-C1-2026-03-20-esr-out",
+                "reading-C2-2026-03-20-capacitance-left",
+            ],
+            Anchors(OneBoard.Page(Head + Second))
+        );
 
     [Fact]
     public void Readings_entered_before_others_change_no_address_of_theirs()
@@ -51,5 +57,6 @@ public class ReadingAnchorsTests
     [Fact]
     public void A_part_is_found_by_its_reference() => Assert.NotNull(OneBoard.Page(Head + Second).QuerySelector("tr#part-C2"));
 
-    private static string[] Anchors(IDocument page) => [.. page.QuerySelectorAll("[id^=reading-]").Select(element => element.Id!).Order(StringComparer.Ordinal)];
+    private static string[] Anchors(IDocument page) =>
+        [.. page.QuerySelectorAll("[id^=reading-]").Select(element => element.Id!).Order(StringComparer.Ordinal)];
 }

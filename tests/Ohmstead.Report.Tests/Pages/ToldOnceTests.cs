@@ -16,8 +16,7 @@ public sealed class ToldOnceTests
 
     private const string Values = "kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, temperature: 105 °C, life: 2000 h";
 
-    private const string Start =
-        """
+    private const string Start = """
         ---
         board: X-1
         title: Bench supply
@@ -35,7 +34,8 @@ public sealed class ToldOnceTests
     {
         var visit = Visit(
             "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }",
-            "{ part: C2, circuit: out, frequency: 1 kHz, capacitance: 210 µF, note: read twice }");
+            "{ part: C2, circuit: out, frequency: 1 kHz, capacitance: 210 µF, note: read twice }"
+        );
         Assert.Equal("All readings: as found, out of circuit.", visit.QuerySelector("p.fine")!.TextContent);
         Assert.Equal(["Of", "How", "Verdicts"], visit.QuerySelectorAll("thead th").Select(head => head.TextContent));
         Assert.Equal(["120 Hz", "1 kHz"], visit.QuerySelectorAll("tbody tr").Select(row => row.QuerySelector("td")!.TextContent));
@@ -46,7 +46,8 @@ public sealed class ToldOnceTests
     {
         var visit = Visit(
             "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }",
-            "{ part: C2, circuit: out, frequency: 120 Hz, capacitance: 210 µF }");
+            "{ part: C2, circuit: out, frequency: 120 Hz, capacitance: 210 µF }"
+        );
         Assert.Equal("All readings: as found, out of circuit, 120 Hz.", visit.QuerySelector("p.fine")!.TextContent);
         Assert.Equal(["Of", "Verdicts"], visit.QuerySelectorAll("thead th").Select(head => head.TextContent));
     }
@@ -68,7 +69,8 @@ public sealed class ToldOnceTests
         Assert.Equal($"Each that proves nothing: {InCircuit}.", visit.QuerySelectorAll("p.fine")[^1].TextContent);
         Assert.Equal(
             ["the reason stands above the table", "the reason stands above the table"],
-            visit.QuerySelectorAll("details li:first-child").Select(line => line.TextContent.Trim()));
+            visit.QuerySelectorAll("details li:first-child").Select(line => line.TextContent.Trim())
+        );
     }
 
     // What lies beside a part may hide a bad ESR, and it raises a capacitance: two reasons.
@@ -110,7 +112,9 @@ public sealed class ToldOnceTests
     {
         var page = OneBoard.Page(
             Start.Replace("470 µF, tolerance: ±20 %", $"470 µF, tolerance: ±20 %{limit}", StringComparison.Ordinal)
-            + Day("2026-03-14", "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }") + "---\n");
+                + Day("2026-03-14", "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }")
+                + "---\n"
+        );
         Assert.Contains(page.QuerySelectorAll("#part-C1 details.verdict li"), line => line.TextContent.Trim() == expected);
     }
 
@@ -142,10 +146,13 @@ public sealed class ToldOnceTests
     [Fact]
     public void The_step_with_which_all_lives_begin_is_told_once()
     {
-        var record = Start.Replace("470 µF, tolerance: ±20 %", "470 µF, tolerance: ±20 %, working_voltage: 12 V", StringComparison.Ordinal)
-            .Replace("220 µF, tolerance: ±20 %", "220 µF, tolerance: ±20 %, working_voltage: 15 V", StringComparison.Ordinal)
-            .Replace("parts:\n", "duty: { hours_per_year: 2000, temperature: 40 °C }\nparts:\n", StringComparison.Ordinal)
-            + Replaced(("C1", "lot: L-1, polarity: schematic"), ("C2", "lot: L-1, polarity: schematic")) + "---\n";
+        var record =
+            Start
+                .Replace("470 µF, tolerance: ±20 %", "470 µF, tolerance: ±20 %, working_voltage: 12 V", StringComparison.Ordinal)
+                .Replace("220 µF, tolerance: ±20 %", "220 µF, tolerance: ±20 %, working_voltage: 15 V", StringComparison.Ordinal)
+                .Replace("parts:\n", "duty: { hours_per_year: 2000, temperature: 40 °C }\nparts:\n", StringComparison.Ordinal)
+            + Replaced(("C1", "lot: L-1, polarity: schematic"), ("C2", "lot: L-1, polarity: schematic"))
+            + "---\n";
         var section = Section(OneBoard.Page(record, Drawer(Lot("L-1", "25 V", 9))), "life");
         const string step = "2000 h x 2^((105 - 45) / 10) = 128000 h";
         Assert.Equal(1, Times(section.TextContent, step));
@@ -162,10 +169,16 @@ public sealed class ToldOnceTests
     private static IElement Visit(params string[] readings) => Page(Day("2026-03-14", readings)).QuerySelector("#visit-2026-03-14")!;
 
     // The first visit, to which a second one is added out of circuit: what was read in circuit is then told at the bench alone.
-    private static IElement InThenOut(string first, string second) => Page(
-        Day("2026-03-14", "{ part: C1, circuit: in, frequency: 100 kHz, esr: 0.1 Ω }", $"{{ part: C2, circuit: in, {first} }}")
-        + Day("2026-03-15", "{ part: C1, circuit: out, frequency: 120 Hz, esr: 0.1 Ω }", $"{{ part: C2, circuit: out, {second} }}"))
-        .QuerySelector("#visit-2026-03-14")!;
+    private static IElement InThenOut(string first, string second) =>
+        Page(
+                Day("2026-03-14", "{ part: C1, circuit: in, frequency: 100 kHz, esr: 0.1 Ω }", $"{{ part: C2, circuit: in, {first} }}")
+                    + Day(
+                        "2026-03-15",
+                        "{ part: C1, circuit: out, frequency: 120 Hz, esr: 0.1 Ω }",
+                        $"{{ part: C2, circuit: out, {second} }}"
+                    )
+            )
+            .QuerySelector("#visit-2026-03-14")!;
 
     private static IDocument Page(string bench) => OneBoard.Page($"{Start}{bench}---\n");
 
@@ -174,12 +187,15 @@ public sealed class ToldOnceTests
     private static string Day(string day, params string[] readings) =>
         $"  - date: {day}\n    by: RK\n    readings:\n{string.Concat(readings.Select(reading => $"      - {reading}\n"))}";
 
-    private static string Replaced(params (string Part, string Words)[] work) => "  - date: 2026-03-14\n    work:\n"
+    private static string Replaced(params (string Part, string Words)[] work) =>
+        "  - date: 2026-03-14\n    work:\n"
         + string.Concat(work.Select(one => $"      - {{ part: {one.Part}, did: replaced, {one.Words} }}\n"));
 
-    private static string Lot(string name, string volts, int quantity) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"  - {{ lot: {name}, {Values}, rated_voltage: {volts}, received: 2026-01-28, quantity: {quantity} }}\n");
+    private static string Lot(string name, string volts, int quantity) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"  - {{ lot: {name}, {Values}, rated_voltage: {volts}, received: 2026-01-28, quantity: {quantity} }}\n"
+        );
 
     private static Workshop Drawer(params string[] lots)
     {

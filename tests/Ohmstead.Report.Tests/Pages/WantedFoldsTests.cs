@@ -15,7 +15,8 @@ namespace Ohmstead.Report.Tests.Pages;
 /// <summary>What is told of an open place is what would be worked out for it alone, whoever asked before.</summary>
 public sealed class WantedFoldsTests
 {
-    private const string Filter = "kind: aluminium electrolytic, role: decoupling, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 25 V";
+    private const string Filter =
+        "kind: aluminium electrolytic, role: decoupling, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 25 V";
 
     private const string Stock = """
         lots:
@@ -74,13 +75,18 @@ public sealed class WantedFoldsTests
     private static (FitPlace[] Places, Drawer Drawer) Read()
     {
         var nodes = new YamlNodeReader();
-        NodeReading Nodes(string path, string text, FileForm form) => nodes.Read(path, Encoding.UTF8.GetBytes(text), form, ReadingLimits.Usual);
+        NodeReading Nodes(string path, string text, FileForm form) =>
+            nodes.Read(path, Encoding.UTF8.GetBytes(text), form, ReadingLimits.Usual);
         var stock = FileBinding.Stock("stock.yaml", Nodes("stock.yaml", Stock, FileForm.Yaml));
-        var record = $"---\nboard: SP-0001\ntitle: Tide-gauge logger\nparts:\n{string.Concat(Places.Select((place, at) => string.Create(CultureInfo.InvariantCulture, $"  - {{ ref: X{at}, {place} }}\n")))}---\n";
+        var record =
+            $"---\nboard: SP-0001\ntitle: Tide-gauge logger\nparts:\n{string.Concat(Places.Select((place, at) => string.Create(CultureInfo.InvariantCulture, $"  - {{ ref: X{at}, {place} }}\n")))}---\n";
         var board = FileBinding.Board("boards/SP-0001.md", Nodes("boards/SP-0001.md", record, FileForm.Markdown));
         Assert.Empty(stock.Findings.Concat(board.Findings));
         var workshop = new Workshop(CollectionFile.Nameless, null, stock.File, []);
         var assessed = Judged.Board(board.File!, workshop);
-        return ([.. assessed.Places.Select(place => FitPlace.Of(assessed, place))], Drawer.Of(workshop, [BoardSummary.Of(assessed)], new DateOnly(2026, 11, 25)));
+        return (
+            [.. assessed.Places.Select(place => FitPlace.Of(assessed, place))],
+            Drawer.Of(workshop, [BoardSummary.Of(assessed)], new DateOnly(2026, 11, 25))
+        );
     }
 }

@@ -7,24 +7,34 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
 {
     [Fact]
     public void Every_drawing_that_is_read_out_has_a_title_that_says_something() =>
-        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg[role=img]")), drawing => Assert.NotEmpty(drawing.Children[0].TextContent.Trim()));
+        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg[role=img]")), drawing =>
+            Assert.NotEmpty(drawing.Children[0].TextContent.Trim())
+        );
 
     [Fact]
     public void Every_drawing_is_read_out_or_hidden_from_those_who_hear_the_page() =>
-        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg")), drawing => Assert.True(drawing.GetAttribute("role") == "img" ^ drawing.GetAttribute("aria-hidden") == "true"));
+        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg")), drawing =>
+            Assert.True(drawing.GetAttribute("role") == "img" ^ drawing.GetAttribute("aria-hidden") == "true")
+        );
 
     [Fact]
-    public void Every_shape_that_is_used_stands_in_its_page() => Assert.All(demo.Pages.Values, page =>
-        Assert.All(page.QuerySelectorAll("use"), use => Assert.NotNull(page.GetElementById(use.GetAttribute("href")![1..]))));
+    public void Every_shape_that_is_used_stands_in_its_page() =>
+        Assert.All(demo.Pages.Values, page =>
+            Assert.All(page.QuerySelectorAll("use"), use => Assert.NotNull(page.GetElementById(use.GetAttribute("href")![1..])))
+        );
 
     [Fact]
     public void Every_drawing_with_two_scales_says_in_words_what_it_shows() =>
-        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg.plot")), drawing => Assert.NotEmpty(drawing.QuerySelector("desc")!.TextContent));
+        Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg.plot")), drawing =>
+            Assert.NotEmpty(drawing.QuerySelector("desc")!.TextContent)
+        );
 
     [Fact]
-    public void Every_drawing_over_time_has_a_table_of_as_many_readings_as_it_shows() => Assert.All(
-        demo.Pages["boards/SP-0020.html"].QuerySelector("#section-time")!.Closest("section")!.QuerySelectorAll("figure"),
-        figure => Assert.Equal(figure.QuerySelectorAll("use").Length, figure.QuerySelectorAll("tbody tr").Length));
+    public void Every_drawing_over_time_has_a_table_of_as_many_readings_as_it_shows() =>
+        Assert.All(
+            demo.Pages["boards/SP-0020.html"].QuerySelector("#section-time")!.Closest("section")!.QuerySelectorAll("figure"),
+            figure => Assert.Equal(figure.QuerySelectorAll("use").Length, figure.QuerySelectorAll("tbody tr").Length)
+        );
 
     // Three springs: 936.4, 899.0 and 862.1 µF.
     [Fact]
@@ -41,14 +51,19 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
     {
         var row = demo.Pages["boards/SP-0007.html"].QuerySelector("#part-C3")!;
         Assert.Equal(2, row.QuerySelectorAll("use[href='#s-before']").Length);
-        Assert.Contains("The part before (cross): capacitance 31.8 µF outside, ESR 9.4 Ω outside", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "The part before (cross): capacitance 31.8 µF outside, ESR 9.4 Ω outside",
+            row.TextContent,
+            StringComparison.Ordinal
+        );
     }
 
     // More than 20 MΩ has no place on a scale: the shape stands alone, the limits in words beside it.
     [Fact]
     public void A_bound_is_never_drawn_as_if_it_were_the_value()
     {
-        var page = OneBoard.Page("""
+        var page = OneBoard.Page(
+            """
             ---
             board: X-1
             title: Bench supply
@@ -76,10 +91,12 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
                   - { point: +12V, voltage: 12.02 V, ripple: 4 mV }
             ---
 
-            """);
+            """
+        );
         var strips = page.QuerySelectorAll("details.verdict")
             .Where(verdict => verdict.QuerySelector("b")!.TextContent is "> 20 MΩ" or "< 2 mV")
-            .Select(verdict => verdict.QuerySelector("svg")!).ToArray();
+            .Select(verdict => verdict.QuerySelector("svg")!)
+            .ToArray();
         Assert.Equal(3, strips.Length);
         Assert.All(strips, strip =>
         {
@@ -101,12 +118,13 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
         var said = strips.Where(strip => strip.GetAttribute("role") == "img").ToArray();
         Assert.InRange(said.Length, 1, strips.Length - 1);
         Assert.All(said, strip => Assert.StartsWith("± ", strip.TextContent, StringComparison.Ordinal));
-        Assert.All(
-            strips.Except(said), strip => Assert.Equal(("true", string.Empty), (strip.GetAttribute("aria-hidden"), strip.TextContent)));
+        Assert.All(strips.Except(said), strip =>
+            Assert.Equal(("true", string.Empty), (strip.GetAttribute("aria-hidden"), strip.TextContent))
+        );
         // In the legend of the drawings no words stand beside them.
-        Assert.All(
-            demo.Pages["about.html"].QuerySelectorAll("table[aria-label=Shapes] tbody th svg"),
-            strip => Assert.Matches("^[0-9]", strip.QuerySelector("title")!.TextContent));
+        Assert.All(demo.Pages["about.html"].QuerySelectorAll("table[aria-label=Shapes] tbody th svg"), strip =>
+            Assert.Matches("^[0-9]", strip.QuerySelector("title")!.TextContent)
+        );
     }
 
     [Fact]
@@ -114,15 +132,22 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
     {
         var section = demo.Pages["boards/SP-0007.html"].QuerySelector("#section-proof")!.Closest("section")!;
         Assert.Equal(["voltage", "ripple", "+80V", "-80V"], section.QuerySelectorAll("svg.plot text").Select(label => label.TextContent));
-        Assert.Equal(["s-in", "s-in", "s-in", "s-in"], section.QuerySelectorAll("svg.plot use").Select(use => use.GetAttribute("href")![1..]).Where(shape => shape == "s-in"));
+        Assert.Equal(
+            ["s-in", "s-in", "s-in", "s-in"],
+            section.QuerySelectorAll("svg.plot use").Select(use => use.GetAttribute("href")![1..]).Where(shape => shape == "s-in")
+        );
     }
 
     [Fact]
-    public void A_life_on_the_calendar_has_its_dates_in_its_row() => Assert.All(
-        demo.Pages["boards/SP-0011.html"].QuerySelector("#section-life")!.Closest("section")!.QuerySelectorAll("tbody tr"),
-        row => Assert.Equal(1, row.QuerySelectorAll("svg.bar[role=img]").Length));
+    public void A_life_on_the_calendar_has_its_dates_in_its_row() =>
+        Assert.All(
+            demo.Pages["boards/SP-0011.html"].QuerySelector("#section-life")!.Closest("section")!.QuerySelectorAll("tbody tr"),
+            row => Assert.Equal(1, row.QuerySelectorAll("svg.bar[role=img]").Length)
+        );
 
     [Fact]
     public void Ages_at_failure_are_drawn_beside_their_table() =>
-        Assert.NotEmpty(demo.Pages["families.html"].QuerySelector("#section-ages")!.Closest("section")!.QuerySelectorAll("figure svg.plot"));
+        Assert.NotEmpty(
+            demo.Pages["families.html"].QuerySelector("#section-ages")!.Closest("section")!.QuerySelectorAll("figure svg.plot")
+        );
 }

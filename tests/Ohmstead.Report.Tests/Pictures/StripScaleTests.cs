@@ -67,7 +67,12 @@ public class StripScaleTests
     [Theory]
     [InlineData(0.1, VerdictOutcome.Inside, 24, false)]
     [InlineData(1000, VerdictOutcome.Outside, 91, true)]
-    public void A_reading_decades_from_its_limit_takes_a_scale_of_decades_and_says_so(double microamperes, VerdictOutcome outcome, int across, bool isBeyond)
+    public void A_reading_decades_from_its_limit_takes_a_scale_of_decades_and_says_so(
+        double microamperes,
+        VerdictOutcome outcome,
+        int across,
+        bool isBeyond
+    )
     {
         var drawing = StripScale.Of(Room(null, 10), (decimal)microamperes, null, null, outcome);
         Assert.Equal((true, across, isBeyond), (drawing.IsDecades, drawing.At, drawing.IsBeyond));
@@ -93,7 +98,10 @@ public class StripScaleTests
 
     [Fact]
     public void Without_a_limit_there_is_nothing_to_hold_a_reading_against() =>
-        Assert.Equal(new StripDrawing(StripBand.None, 48m, 48m, 48m, null, false, false), StripScale.Of(default, 5m, 1m, null, VerdictOutcome.NoLimit));
+        Assert.Equal(
+            new StripDrawing(StripBand.None, 48m, 48m, 48m, null, false, false),
+            StripScale.Of(default, 5m, 1m, null, VerdictOutcome.NoLimit)
+        );
 
     [Fact]
     public void A_rail_below_nought_runs_from_left_to_right_like_any_other() =>
@@ -101,7 +109,11 @@ public class StripScaleTests
 
     [Fact]
     public void The_largest_reading_against_the_narrowest_limit_is_drawn_at_the_end() =>
-        Assert.True(StripScale.Of(Room(0.0000000000000000000000000001m, 0.0000000000000000000000000002m), 100m, null, null, VerdictOutcome.Outside).IsBeyond);
+        Assert.True(
+            StripScale
+                .Of(Room(0.0000000000000000000000000001m, 0.0000000000000000000000000002m), 100m, null, null, VerdictOutcome.Outside)
+                .IsBeyond
+        );
 
     [Theory]
     [InlineData(48.04, "48")]
@@ -110,5 +122,6 @@ public class StripScaleTests
     public void A_place_is_written_to_a_tenth_without_a_nought_at_the_end(double place, string written) =>
         Assert.Equal(written, StripScale.Short((decimal)place).ToString(System.Globalization.CultureInfo.InvariantCulture));
 
-    private static Interval Room(decimal? lower, decimal? upper) => new(lower is { } low ? new Quantity(low, Dimension.Number) : null, upper is { } high ? new Quantity(high, Dimension.Number) : null);
+    private static Interval Room(decimal? lower, decimal? upper) =>
+        new(lower is { } low ? new Quantity(low, Dimension.Number) : null, upper is { } high ? new Quantity(high, Dimension.Number) : null);
 }

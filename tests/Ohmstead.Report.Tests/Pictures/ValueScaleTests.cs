@@ -33,7 +33,8 @@ public class ValueScaleTests
     public void Values_on_both_sides_of_nought_stay_on_an_even_scale() => Assert.False(ValueScale.Of([-0.01m, 100m], 0, 100).IsDecades);
 
     [Fact]
-    public void What_lies_beyond_is_drawn_at_the_end() => Assert.Equal([0m, 90m], new[] { ValueScale.Of([0.02m, 5m], 0, 90).At(0), ValueScale.Of([0.02m, 5m], 0, 90).At(1000) });
+    public void What_lies_beyond_is_drawn_at_the_end() =>
+        Assert.Equal([0m, 90m], new[] { ValueScale.Of([0.02m, 5m], 0, 90).At(0), ValueScale.Of([0.02m, 5m], 0, 90).At(1000) });
 
     [Fact]
     public void One_value_alone_stands_in_the_middle() => Assert.Equal(50m, ValueScale.Of([12m, 12m], 0, 100).At(12));
@@ -42,12 +43,14 @@ public class ValueScaleTests
     [InlineData(new double[0], false)]
     [InlineData(new[] { 0.0, 470e-6 }, true)]
     [InlineData(new[] { 1e25 }, false)]
-    public void Only_values_of_a_size_that_a_bench_knows_are_drawn(double[] values, bool isDrawn) => Assert.Equal(isDrawn, ValueScale.Holds([.. values.Select(value => (decimal)value)]));
+    public void Only_values_of_a_size_that_a_bench_knows_are_drawn(double[] values, bool isDrawn) =>
+        Assert.Equal(isDrawn, ValueScale.Holds([.. values.Select(value => (decimal)value)]));
 
     [Theory]
     [InlineData(1e-20, 1e20)]
     [InlineData(1e-20, 1.0000001e-20)]
     [InlineData(-1e20, 1e20)]
     [InlineData(0, 0)]
-    public void The_widest_and_the_narrowest_scale_have_few_ticks(double least, double most) => Assert.InRange(ValueScale.Of([(decimal)least, (decimal)most], 0, 100).Ticks.Count, 0, 5);
+    public void The_widest_and_the_narrowest_scale_have_few_ticks(double least, double most) =>
+        Assert.InRange(ValueScale.Of([(decimal)least, (decimal)most], 0, 100).Ticks.Count, 0, 5);
 }

@@ -27,16 +27,29 @@ public sealed class SearchIndexTests
     {
         using var index = Index([Board("SP-1", "Servo", Own), Board("SP-2", "Servo", Own) with { IsLookOverdue = true }], []);
         var states = index.RootElement.GetProperty("states").EnumerateArray().Select(state => state.GetString()).ToArray();
-        Assert.Equal(["fit to run", "fit to run; its look is overdue"], index.RootElement.GetProperty("boards").EnumerateArray().Select(board => states[board[2].GetInt32()]));
+        Assert.Equal(
+            ["fit to run", "fit to run; its look is overdue"],
+            index.RootElement.GetProperty("boards").EnumerateArray().Select(board => states[board[2].GetInt32()])
+        );
     }
 
     // Boards 0, 1 and 2 have C2, board 3 has not, board 4 has it again: after no gap three, after a gap of one another one.
     [Fact]
     public void A_part_on_many_boards_is_kept_as_gaps_and_lengths()
     {
-        BoardSummary[] boards = [Board("a", "t", ["C2"]), Board("b", "t", ["C2", "C2"]), Board("c", "t", ["C2"]), Board("d", "t", ["R1"]), Board("e", "t", ["C2"])];
+        BoardSummary[] boards =
+        [
+            Board("a", "t", ["C2"]),
+            Board("b", "t", ["C2", "C2"]),
+            Board("c", "t", ["C2"]),
+            Board("d", "t", ["R1"]),
+            Board("e", "t", ["C2"]),
+        ];
         using var index = Index(boards, []);
-        var parts = index.RootElement.GetProperty("parts").EnumerateArray().ToDictionary(part => part[0].GetString()!, part => part[3].EnumerateArray().Select(number => number.GetInt32()).ToArray());
+        var parts = index
+            .RootElement.GetProperty("parts")
+            .EnumerateArray()
+            .ToDictionary(part => part[0].GetString()!, part => part[3].EnumerateArray().Select(number => number.GetInt32()).ToArray());
         Assert.Equal([0, 3, 1, 1], parts["C2"]);
         Assert.Equal([3, 1], parts["R1"]);
     }
@@ -59,7 +72,18 @@ public sealed class SearchIndexTests
     public void Ten_thousand_boards_of_forty_parts_take_less_than_two_megabytes()
     {
         string[] parts = [.. Enumerable.Range(1, 40).Select(number => $"C{number}")];
-        BoardSummary[] boards = [.. Enumerable.Range(1, 10_000).Select(number => Board($"SP-{number:00000}", "Barograph servo amplifier, lookout hut", [.. parts.Where((_, place) => (number + place) % 3 != 0)]))];
+        BoardSummary[] boards =
+        [
+            .. Enumerable
+                .Range(1, 10_000)
+                .Select(number =>
+                    Board(
+                        $"SP-{number:00000}",
+                        "Barograph servo amplifier, lookout hut",
+                        [.. parts.Where((_, place) => (number + place) % 3 != 0)]
+                    )
+                ),
+        ];
         using var index = Index(boards, [], out var script);
         Assert.InRange(script.Length, 1, 2_000_000);
     }
@@ -67,12 +91,18 @@ public sealed class SearchIndexTests
     private static BoardSummary Board(string number, string title, IReadOnlyList<string> parts) =>
         new($"boards/{number}.md", new(number, number, default!), title, null, BoardState.FitToRun, []) { OwnParts = parts };
 
-    private static JsonDocument Index(IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings) => Index(boards, findings, out _);
+    private static JsonDocument Index(IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings) =>
+        Index(boards, findings, out _);
 
     private static JsonDocument Index(IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings, out string script)
     {
         using var buffer = new PageBuffer();
-        SearchIndex.Write(buffer, new ReportContext(Workshop.Empty, new HashSet<string>(), new DateOnly(2026, 11, 25), "0.0.0"), boards, [.. findings]);
+        SearchIndex.Write(
+            buffer,
+            new ReportContext(Workshop.Empty, new HashSet<string>(), new DateOnly(2026, 11, 25), "0.0.0"),
+            boards,
+            [.. findings]
+        );
         script = Encoding.UTF8.GetString(buffer.Written);
         const string start = "globalThis.ohmsteadIndex = ";
         Assert.StartsWith(start, script, StringComparison.Ordinal);

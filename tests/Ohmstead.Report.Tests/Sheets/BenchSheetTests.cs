@@ -12,8 +12,7 @@ namespace Ohmstead.Report.Tests.Sheets;
 
 public sealed partial class BenchSheetTests
 {
-    private const string Supply =
-        """
+    private const string Supply = """
         ---
         board: X-1
         title: Bench supply
@@ -58,7 +57,10 @@ public sealed partial class BenchSheetTests
     [InlineData("+12V", "at most 50 mV")]
     public void The_limits_are_worked_out_beforehand_with_room_for_the_reading(string place, string limit)
     {
-        var rows = Sheet(Supply).QuerySelectorAll("tbody").First(body => body.QuerySelector("th")!.TextContent.StartsWith(place, StringComparison.Ordinal)).QuerySelectorAll("tr");
+        var rows = Sheet(Supply)
+            .QuerySelectorAll("tbody")
+            .First(body => body.QuerySelector("th")!.TextContent.StartsWith(place, StringComparison.Ordinal))
+            .QuerySelectorAll("tr");
         var row = Assert.Single(rows, row => row.TextContent.Contains(limit, StringComparison.Ordinal));
         Assert.Equal(string.Empty, row.QuerySelector("td.write")!.TextContent);
     }
@@ -93,20 +95,31 @@ public sealed partial class BenchSheetTests
     public void A_wash_of_two_days_ago_is_dry_and_one_of_yesterday_is_not(int day, bool isDrying)
     {
         var text = Sheet(Supply, new DateOnly(2026, 11, day)).Body!.TextContent;
-        Assert.Equal(isDrying, text.Contains("Still drying: J1, wet on 2026-11-24, to dry for 48 h; no power before 2026-11-26.", StringComparison.Ordinal));
+        Assert.Equal(
+            isDrying,
+            text.Contains("Still drying: J1, wet on 2026-11-24, to dry for 48 h; no power before 2026-11-26.", StringComparison.Ordinal)
+        );
         Assert.Contains("for a fuse", text, StringComparison.Ordinal);
     }
 
     // Looked at on 2026-03-15 and to be looked at every six months: by 2026-09-15.
     [Fact]
-    public void A_look_that_is_overdue_stands_beside_the_state() => Assert.Equal(
-        "Where it stands: fit to run; its look is overdue since 2026-09-15",
-        Sheet(EvidenceSectionTests.Sound, workshop: Judged.LookEvery("6 months")).QuerySelectorAll("h2").Select(heading => heading.TextContent).First(text => text.StartsWith("Where", StringComparison.Ordinal)));
+    public void A_look_that_is_overdue_stands_beside_the_state() =>
+        Assert.Equal(
+            "Where it stands: fit to run; its look is overdue since 2026-09-15",
+            Sheet(EvidenceSectionTests.Sound, workshop: Judged.LookEvery("6 months"))
+                .QuerySelectorAll("h2")
+                .Select(heading => heading.TextContent)
+                .First(text => text.StartsWith("Where", StringComparison.Ordinal))
+        );
 
     [Fact]
-    public void A_decision_that_did_not_know_a_later_reading_is_told_with_that_reading() => Assert.Contains(
-        "'watch': decided before the reading of 2026-10-03, which it does not answer. Next: replace it",
-        Sheet(EvidenceSectionTests.ReadAgain("47 µF")).Body!.TextContent, StringComparison.Ordinal);
+    public void A_decision_that_did_not_know_a_later_reading_is_told_with_that_reading() =>
+        Assert.Contains(
+            "'watch': decided before the reading of 2026-10-03, which it does not answer. Next: replace it",
+            Sheet(EvidenceSectionTests.ReadAgain("47 µF")).Body!.TextContent,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void It_stands_alone_and_follows_no_style_but_its_own()
@@ -117,14 +130,20 @@ public sealed partial class BenchSheetTests
         Assert.DoesNotContain("url(", style, StringComparison.Ordinal);
         Assert.DoesNotContain("@import", style, StringComparison.Ordinal);
         var policy = page.QuerySelector("meta[http-equiv='Content-Security-Policy']")!.GetAttribute("content");
-        Assert.Equal($"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)))}'", policy);
+        Assert.Equal(
+            $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)))}'",
+            policy
+        );
     }
 
     [Fact]
     public void It_styles_every_class_that_it_uses()
     {
         var page = Sheet(Supply);
-        var styled = Selector().Matches(page.QuerySelector("style")!.TextContent).Select(match => match.Groups["name"].Value).ToHashSet(StringComparer.Ordinal);
+        var styled = Selector()
+            .Matches(page.QuerySelector("style")!.TextContent)
+            .Select(match => match.Groups["name"].Value)
+            .ToHashSet(StringComparer.Ordinal);
         Assert.Subset(styled, page.All.SelectMany(element => element.ClassList).ToHashSet(StringComparer.Ordinal));
     }
 
@@ -146,7 +165,13 @@ public sealed partial class BenchSheetTests
     private static IDocument Sheet(string record, DateOnly? today = null, Paper? paper = null, Workshop? workshop = null)
     {
         using var buffer = new PageBuffer();
-        BenchSheet.Write(buffer, Judged.Board(record, workshop, today ?? Today), paper ?? Paper.A4, today ?? Today, Workshop.Empty.Collection);
+        BenchSheet.Write(
+            buffer,
+            Judged.Board(record, workshop, today ?? Today),
+            paper ?? Paper.A4,
+            today ?? Today,
+            Workshop.Empty.Collection
+        );
         return new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(Encoding.UTF8.GetString(buffer.Written));
     }
 

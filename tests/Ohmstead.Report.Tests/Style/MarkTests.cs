@@ -12,11 +12,20 @@ public class MarkTests
 
     [Fact]
     public void Every_state_has_a_shape_of_its_own() =>
-        Assert.Equal(BoardStates.All.Count, BoardStates.All.Select(state => Shape(Probe.Body(html => StateMark.Write(html, state)))).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(
+            BoardStates.All.Count,
+            BoardStates
+                .All.Select(state => Shape(Probe.Body(html => StateMark.Write(html, state))))
+                .Distinct(StringComparer.Ordinal)
+                .Count()
+        );
 
     [Fact]
     public void Every_outcome_has_a_shape_of_its_own() =>
-        Assert.Equal(Outcomes.Length, Outcomes.Select(outcome => Shape(Probe.Body(html => VerdictMark.Write(html, outcome)))).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(
+            Outcomes.Length,
+            Outcomes.Select(outcome => Shape(Probe.Body(html => VerdictMark.Write(html, outcome)))).Distinct(StringComparer.Ordinal).Count()
+        );
 
     [Fact]
     public void A_mark_is_hidden_from_those_who_hear_the_page_and_its_word_stands_beside()
@@ -25,7 +34,10 @@ public class MarkTests
         Assert.All(Outcomes, outcome => Check(Probe.Body(html => VerdictMark.Write(html, outcome)), VerdictWords.Of(outcome)));
     }
 
-    private static string Shape(IElement body) => string.Concat(body.QuerySelectorAll("path, use").Select(shape => shape.GetAttribute("d") + shape.GetAttribute("href") + shape.ClassName));
+    private static string Shape(IElement body) =>
+        string.Concat(
+            body.QuerySelectorAll("path, use").Select(shape => shape.GetAttribute("d") + shape.GetAttribute("href") + shape.ClassName)
+        );
 
     private static void Check(IElement body, string words)
     {

@@ -13,7 +13,11 @@ internal sealed partial record Palette(IReadOnlyDictionary<string, Rgb> Colors)
     {
         var start = css.IndexOf(":root", css.IndexOf(words, StringComparison.Ordinal), StringComparison.Ordinal);
         var rule = css[start..css.IndexOf('}', start)];
-        return new Palette(Property.Matches(rule).ToDictionary(match => match.Groups["name"].Value, match => Rgb.Parse(match.Groups["hex"].Value), StringComparer.Ordinal));
+        return new Palette(
+            Property
+                .Matches(rule)
+                .ToDictionary(match => match.Groups["name"].Value, match => Rgb.Parse(match.Groups["hex"].Value), StringComparer.Ordinal)
+        );
     }
 
     [GeneratedRegex("--(?<name>[a-z-]+): #(?<hex>[0-9a-f]{3,6});", RegexOptions.CultureInvariant, 1000)]
@@ -46,10 +50,12 @@ internal readonly record struct Rgb(double R, double G, double B)
     }
 
     /// <summary>What is left of a colour after a 3 by 3 matrix over linear light.</summary>
-    public Rgb Through(double[] m) => new(
-        Math.Clamp((m[0] * R) + (m[1] * G) + (m[2] * B), 0, 1),
-        Math.Clamp((m[3] * R) + (m[4] * G) + (m[5] * B), 0, 1),
-        Math.Clamp((m[6] * R) + (m[7] * G) + (m[8] * B), 0, 1));
+    public Rgb Through(double[] m) =>
+        new(
+            Math.Clamp((m[0] * R) + (m[1] * G) + (m[2] * B), 0, 1),
+            Math.Clamp((m[3] * R) + (m[4] * G) + (m[5] * B), 0, 1),
+            Math.Clamp((m[6] * R) + (m[7] * G) + (m[8] * B), 0, 1)
+        );
 
     private static double Linear(double part) => part <= 0.04045 ? part / 12.92 : Math.Pow((part + 0.055) / 1.055, 2.4);
 

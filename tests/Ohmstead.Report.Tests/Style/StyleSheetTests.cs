@@ -50,7 +50,23 @@ public partial class StyleSheetTests
         const string rows = "holder.innerHTML = hits.slice(0, shown).map(row => row.html).join(\"\");";
         Assert.Contains(rows, script, StringComparison.Ordinal);
         script = script.Replace(rows, string.Empty, StringComparison.Ordinal);
-        string[] dangers = ["innerHTML", "outerHTML", "insertAdjacentHTML", "document.write", "eval(", "Function(", "fetch(", "XMLHttpRequest", "import(", "localStorage", "cookie", ".style", "http:", "https:"];
+        string[] dangers =
+        [
+            "innerHTML",
+            "outerHTML",
+            "insertAdjacentHTML",
+            "document.write",
+            "eval(",
+            "Function(",
+            "fetch(",
+            "XMLHttpRequest",
+            "import(",
+            "localStorage",
+            "cookie",
+            ".style",
+            "http:",
+            "https:",
+        ];
         Assert.All(dangers, danger => Assert.DoesNotContain(danger, script, StringComparison.Ordinal));
         Assert.All(script, c => Assert.InRange(c, '\n', '~'));
     }
@@ -58,7 +74,9 @@ public partial class StyleSheetTests
     [Fact]
     public void It_styles_every_class_of_the_pages_and_no_other()
     {
-        var known = typeof(ClassName).GetProperties(BindingFlags.Public | BindingFlags.Static).Select(property => ((ClassName)property.GetValue(null)!).Name);
+        var known = typeof(ClassName)
+            .GetProperties(BindingFlags.Public | BindingFlags.Static)
+            .Select(property => ((ClassName)property.GetValue(null)!).Name);
         var styled = Selector.Matches(Css).Select(match => match.Groups["name"].Value).Distinct(StringComparer.Ordinal);
         Assert.Equal(known.Order(StringComparer.Ordinal), styled.Order(StringComparer.Ordinal));
     }
@@ -113,7 +131,8 @@ public partial class StyleSheetTests
     [InlineData(":focus-visible")]
     [InlineData("prefers-reduced-motion")]
     [InlineData("forced-colors")]
-    public void It_answers_to_print_narrow_screens_keyboard_and_settings(string rule) => Assert.Contains(rule, Css, StringComparison.Ordinal);
+    public void It_answers_to_print_narrow_screens_keyboard_and_settings(string rule) =>
+        Assert.Contains(rule, Css, StringComparison.Ordinal);
 
     [GeneratedRegex(@"(?<![0-9])\.(?<name>[a-z][a-z0-9-]*)", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Selector { get; }

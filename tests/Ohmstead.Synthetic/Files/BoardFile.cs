@@ -8,7 +8,13 @@ public static class BoardFile
 {
     private const int BoardsPerDesigned = 5;
     private static readonly string[] Stores = ["lookout hut store", "tide hut", "upper mast room", "harbour office loft"];
-    private static readonly string[] Complaints = ["pen drifts after an hour", "hum on the line", "no deflection when cold", "trips its fuse at switch-on"];
+    private static readonly string[] Complaints =
+    [
+        "pen drifts after an hour",
+        "hum on the line",
+        "no deflection when cold",
+        "trips its fuse at switch-on",
+    ];
 
     /// <summary>The text of one board.</summary>
     /// <param name="plan">The collection it belongs to.</param>
@@ -20,10 +26,7 @@ public static class BoardFile
         var design = isDesigned ? random.Between(1, plan.Designs) : 0;
         var parts = isDesigned ? DesignFile.Parts(plan, design) : PartsList.Invent(random);
         var history = BoardHistory.Invent(parts, number, random);
-        var file = new LineWriter()
-            .Line("---")
-            .Line($"board: {CollectionPlan.BoardId(number)}")
-            .Line("title: " + random.Pick(Titles.All));
+        var file = new LineWriter().Line("---").Line($"board: {CollectionPlan.BoardId(number)}").Line("title: " + random.Pick(Titles.All));
         if (isDesigned)
         {
             file.Line($"design: {CollectionPlan.DesignId(design)}");
@@ -31,7 +34,10 @@ public static class BoardFile
 
         file.Line($"serial: \"{Figures.Padded(random.Between(1, 9999), 4)}\"")
             .Line($"made: {1971 + random.Between(0, 18)}")
-            .Line("arrived: " + new FlowLine().Add("date", "2024-01").Add("from", random.Pick(Stores)).Add("complaint", random.Pick(Complaints)));
+            .Line(
+                "arrived: "
+                    + new FlowLine().Add("date", "2024-01").Add("from", random.Pick(Stores)).Add("complaint", random.Pick(Complaints))
+            );
         if (!isDesigned)
         {
             file.Line().List(0, "parts", parts.Select(part => part.Line)).List(0, "points", DesignFile.Points());

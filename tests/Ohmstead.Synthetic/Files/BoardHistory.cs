@@ -57,8 +57,17 @@ public sealed class BoardHistory
         Work(file, day = day.AddDays(random.Between(2, 25)));
         if (outcome == Outcome.Waiting)
         {
-            return file.List(0, "waiting",
-                [new FlowLine().Add("since", Figures.Day(day)).Add("for", "new pen motor belt").Add("order", CollectionPlan.OrderId(batch)).Add("blocks", "drift test")]);
+            return file.List(
+                0,
+                "waiting",
+                [
+                    new FlowLine()
+                        .Add("since", Figures.Day(day))
+                        .Add("for", "new pen motor belt")
+                        .Add("order", CollectionPlan.OrderId(batch))
+                        .Add("blocks", "drift test"),
+                ]
+            );
         }
 
         if (outcome == Outcome.Unproved)
@@ -71,15 +80,19 @@ public sealed class BoardHistory
         return file;
     }
 
-    private void Inspect(LineWriter file, DateOnly day) => Visit(file, day, "loop-1")
-        .List(4, "found",
-        [
-            Found("J1", "flux left from earlier work", "minor"),
-            Found("R3", "joint dull and cracked", "major"),
-            Found(replaced[0].Ref, "print for the negative lead worn", "note"),
-            .. outcome == Outcome.OpenFinding ? [Found("U1", "track lifted at one pad", "major")] : Array.Empty<FlowLine>(),
-        ])
-        .List(4, "readings", electrolytics.Select(part => PartReadings.InCircuit(part, state: null, IsWorn(part), random)));
+    private void Inspect(LineWriter file, DateOnly day) =>
+        Visit(file, day, "loop-1")
+            .List(
+                4,
+                "found",
+                [
+                    Found("J1", "flux left from earlier work", "minor"),
+                    Found("R3", "joint dull and cracked", "major"),
+                    Found(replaced[0].Ref, "print for the negative lead worn", "note"),
+                    .. outcome == Outcome.OpenFinding ? [Found("U1", "track lifted at one pad", "major")] : Array.Empty<FlowLine>(),
+                ]
+            )
+            .List(4, "readings", electrolytics.Select(part => PartReadings.InCircuit(part, state: null, IsWorn(part), random)));
 
     private void Measure(LineWriter file, DateOnly day)
     {
@@ -93,23 +106,40 @@ public sealed class BoardHistory
     private static bool IsForTheBridge(SyntheticPart part) =>
         part.Group is PartGroup.Electrolytic or PartGroup.Film or PartGroup.Ceramic or PartGroup.Inductor;
 
-    private void Work(LineWriter file, DateOnly day) => Visit(file, day, "bridge-1")
-        .List(4, "readings",
-        [
-            .. replaced.Select(part => PartReadings.New(part, CollectionPlan.LotId(part.Template, batch), random)),
-            PartReadings.Formed(reformed, random),
-        ])
-        .List(4, "work",
-        [
-            .. replaced.Select(Replaced),
-            new FlowLine().Add("part", reformed.Ref).Add("did", "re-formed").Add("note", "two hours through a resistor"),
-            new FlowLine().Add("part", "R3").Add("did", "re-soldered"),
-            new FlowLine().Add("at", "J1").Add("did", "cleaned").Add("with", "isopropanol").Add("dry", "24 h"),
-            new FlowLine().Add("part", "L1").Add("did", "left alone").Add("note", "slug sealed by the maker"),
-        ])
-        .List(4, "decided", random.Chance(40)
-            ? [new FlowLine().Add("part", reformed.Ref).Add("decision", "watch").Add("because", "held its leakage for an hour and then settled")]
-            : []);
+    private void Work(LineWriter file, DateOnly day) =>
+        Visit(file, day, "bridge-1")
+            .List(
+                4,
+                "readings",
+                [
+                    .. replaced.Select(part => PartReadings.New(part, CollectionPlan.LotId(part.Template, batch), random)),
+                    PartReadings.Formed(reformed, random),
+                ]
+            )
+            .List(
+                4,
+                "work",
+                [
+                    .. replaced.Select(Replaced),
+                    new FlowLine().Add("part", reformed.Ref).Add("did", "re-formed").Add("note", "two hours through a resistor"),
+                    new FlowLine().Add("part", "R3").Add("did", "re-soldered"),
+                    new FlowLine().Add("at", "J1").Add("did", "cleaned").Add("with", "isopropanol").Add("dry", "24 h"),
+                    new FlowLine().Add("part", "L1").Add("did", "left alone").Add("note", "slug sealed by the maker"),
+                ]
+            )
+            .List(
+                4,
+                "decided",
+                random.Chance(40)
+                    ?
+                    [
+                        new FlowLine()
+                            .Add("part", reformed.Ref)
+                            .Add("decision", "watch")
+                            .Add("because", "held its leakage for an hour and then settled"),
+                    ]
+                    : []
+            );
 
     private FlowLine Replaced(SyntheticPart part)
     {
@@ -120,27 +150,33 @@ public sealed class BoardHistory
 
     private void Prove(LineWriter file, DateOnly day)
     {
-        Visit(file, day, "meter-1").Line("    powered: through a series lamp").List(4, "proof", [Rail("+15V", 15m), Rail("+5V", 5m), Soak(4)]);
+        Visit(file, day, "meter-1")
+            .Line("    powered: through a series lamp")
+            .List(4, "proof", [Rail("+15V", 15m), Rail("+5V", 5m), Soak(4)]);
     }
 
-    private void LookAgain(LineWriter file, DateOnly day) => Visit(file, day, "loop-1")
-        .List(4, "readings", electrolytics.Select(part => PartReadings.InCircuit(part, "again", isWorn: IsLeftWorn(part), random)))
-        .List(4, "proof", [Rail("+15V", 15m).Add("instrument", "meter-1"), Rail("+5V", 5m).Add("instrument", "meter-1"), Soak(8)]);
+    private void LookAgain(LineWriter file, DateOnly day) =>
+        Visit(file, day, "loop-1")
+            .List(4, "readings", electrolytics.Select(part => PartReadings.InCircuit(part, "again", isWorn: IsLeftWorn(part), random)))
+            .List(4, "proof", [Rail("+15V", 15m).Add("instrument", "meter-1"), Rail("+5V", 5m).Add("instrument", "meter-1"), Soak(8)]);
 
-    private FlowLine Rail(string point, decimal nominal) => new FlowLine()
-        .Add("point", point)
-        .Add("voltage", Figures.Of(nominal * random.Thousandths(980, 1020), "V", 4))
-        .Add("ripple", random.Chance(50) ? Figures.Of(random.Thousandths(1, 6), "V") : null);
+    private FlowLine Rail(string point, decimal nominal) =>
+        new FlowLine()
+            .Add("point", point)
+            .Add("voltage", Figures.Of(nominal * random.Thousandths(980, 1020), "V", 4))
+            .Add("ripple", random.Chance(50) ? Figures.Of(random.Thousandths(1, 6), "V") : null);
 
-    private static FlowLine Soak(int hours) => new FlowLine().Add("point", "soak").AddPlain("hours", Figures.Number(hours)).Add("result", "pass");
+    private static FlowLine Soak(int hours) =>
+        new FlowLine().Add("point", "soak").AddPlain("hours", Figures.Number(hours)).Add("result", "pass");
 
-    private static FlowLine Found(string at, string what, string severity) => new FlowLine().Add("at", at).Add("what", what).Add("severity", severity);
+    private static FlowLine Found(string at, string what, string severity) =>
+        new FlowLine().Add("at", at).Add("what", what).Add("severity", severity);
 
-    private LineWriter Visit(LineWriter file, DateOnly day, string instrument) => file
-        .Line($"  - date: {Figures.Day(day)}")
-        .Line($"    by: {by}")
-        .Line($"    temperature: {random.Between(18, 24)} °C")
-        .Line($"    instrument: {instrument}");
+    private LineWriter Visit(LineWriter file, DateOnly day, string instrument) =>
+        file.Line($"  - date: {Figures.Day(day)}")
+            .Line($"    by: {by}")
+            .Line($"    temperature: {random.Between(18, 24)} °C")
+            .Line($"    instrument: {instrument}");
 
     private bool IsWorn(SyntheticPart part) => replaced.Contains(part) || IsLeftWorn(part);
 

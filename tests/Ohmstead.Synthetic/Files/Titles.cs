@@ -6,7 +6,13 @@ public static class Titles
     /// <summary>All of them.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        "Barograph servo amplifier", "Tide gauge logger", "Teleprinter line unit", "Chart recorder drive", "Bench supply regulator", "Anemometer pulse counter",
-        "Receiver intermediate amplifier", "Data terminal deflection board",
+        "Barograph servo amplifier",
+        "Tide gauge logger",
+        "Teleprinter line unit",
+        "Chart recorder drive",
+        "Bench supply regulator",
+        "Anemometer pulse counter",
+        "Receiver intermediate amplifier",
+        "Data terminal deflection board",
     ];
 }

@@ -11,9 +11,18 @@ public sealed record ElectrolyticTemplate(int Microfarads, int Volts, decimal Pi
     /// <summary>All of them.</summary>
     public static IReadOnlyList<ElectrolyticTemplate> All { get; } =
     [
-        new(10, 35, 2.5m, 5m, 11m), new(22, 25, 2.5m, 5m, 11m), new(47, 25, 2.5m, 6.3m, 11m), new(47, 63, 3.5m, 8m, 12m),
-        new(100, 25, 2.5m, 6.3m, 11m), new(100, 50, 3.5m, 8m, 12m), new(220, 25, 3.5m, 8m, 12m), new(220, 40, 5m, 10m, 16m),
-        new(470, 25, 5m, 10m, 16m), new(470, 40, 5m, 12.5m, 20m), new(1000, 25, 5m, 12.5m, 20m), new(2200, 25, 7.5m, 16m, 25m),
+        new(10, 35, 2.5m, 5m, 11m),
+        new(22, 25, 2.5m, 5m, 11m),
+        new(47, 25, 2.5m, 6.3m, 11m),
+        new(47, 63, 3.5m, 8m, 12m),
+        new(100, 25, 2.5m, 6.3m, 11m),
+        new(100, 50, 3.5m, 8m, 12m),
+        new(220, 25, 3.5m, 8m, 12m),
+        new(220, 40, 5m, 10m, 16m),
+        new(470, 25, 5m, 10m, 16m),
+        new(470, 40, 5m, 12.5m, 20m),
+        new(1000, 25, 5m, 12.5m, 20m),
+        new(2200, 25, 7.5m, 16m, 25m),
     ];
 
     /// <summary>Capacitance in F.</summary>

@@ -9,9 +9,13 @@ public static class PartReadings
     private const decimal AngularFrequency = 754m;
 
     /// <summary>ESR in circuit, as a quick tester gives it.</summary>
-    public static FlowLine InCircuit(SyntheticPart part, string? state, bool isWorn, SeededRandom random) => new FlowLine()
-        .Add("part", part.Ref).Add("state", state).Add("circuit", "in").Add("frequency", "100 kHz")
-        .Add("esr", Figures.Of(Esr(part.Nominal, isWorn ? random.Thousandths(500, 900) : random.Thousandths(20, 45)), "Ω"));
+    public static FlowLine InCircuit(SyntheticPart part, string? state, bool isWorn, SeededRandom random) =>
+        new FlowLine()
+            .Add("part", part.Ref)
+            .Add("state", state)
+            .Add("circuit", "in")
+            .Add("frequency", "100 kHz")
+            .Add("esr", Figures.Of(Esr(part.Nominal, isWorn ? random.Thousandths(500, 900) : random.Thousandths(20, 45)), "Ω"));
 
     /// <summary>A part out of circuit as found, or null when parts of its group are not measured.</summary>
     /// <param name="part">The part.</param>
@@ -26,7 +30,8 @@ public static class PartReadings
             PartGroup.Film => Capacitor(line, part.Nominal * random.Thousandths(960, 1040), random.Thousandths(2, 6) * part.LossScale),
             PartGroup.Ceramic => Capacitor(line, part.Nominal * random.Thousandths(900, 1250), random.Thousandths(8, 16)),
             PartGroup.Resistor => Resistor(line, part.Nominal, condition, random),
-            PartGroup.Inductor => line.Add("frequency", "1 kHz").Add("inductance", Figures.Of(part.Nominal * random.Thousandths(960, 1040), "H")),
+            PartGroup.Inductor => line.Add("frequency", "1 kHz")
+                .Add("inductance", Figures.Of(part.Nominal * random.Thousandths(960, 1040), "H")),
             PartGroup.Diode => line.Add("forward_voltage", Figures.Of(random.Thousandths(580, 690), "V")),
             PartGroup.Transistor => line.Add("instrument", "tracer-1").Add("gain", Figures.Number(random.Between(80, 320))),
             _ => null,
@@ -34,19 +39,31 @@ public static class PartReadings
     }
 
     /// <summary>A new part from the drawer, before it is fitted.</summary>
-    public static FlowLine New(SyntheticPart part, string lot, SeededRandom random) => Leakage(
-        new FlowLine().Add("part", part.Ref).Add("lot", lot).Add("state", "new").Add("frequency", "120 Hz")
-            .Add("capacitance", Figures.Of(part.Nominal * random.Thousandths(920, 1080), "F"))
-            .Add("esr", Figures.Of(Esr(part.Nominal, random.Thousandths(40, 80)), "Ω")),
-        part,
-        random);
+    public static FlowLine New(SyntheticPart part, string lot, SeededRandom random) =>
+        Leakage(
+            new FlowLine()
+                .Add("part", part.Ref)
+                .Add("lot", lot)
+                .Add("state", "new")
+                .Add("frequency", "120 Hz")
+                .Add("capacitance", Figures.Of(part.Nominal * random.Thousandths(920, 1080), "F"))
+                .Add("esr", Figures.Of(Esr(part.Nominal, random.Thousandths(40, 80)), "Ω")),
+            part,
+            random
+        );
 
     /// <summary>A part after it has been formed again.</summary>
-    public static FlowLine Formed(SyntheticPart part, SeededRandom random) => Leakage(
-        new FlowLine().Add("part", part.Ref).Add("state", "as left").Add("circuit", "out").Add("frequency", "120 Hz")
-            .Add("capacitance", Figures.Of(part.Nominal * random.Thousandths(1020, 1250), "F")),
-        part,
-        random);
+    public static FlowLine Formed(SyntheticPart part, SeededRandom random) =>
+        Leakage(
+            new FlowLine()
+                .Add("part", part.Ref)
+                .Add("state", "as left")
+                .Add("circuit", "out")
+                .Add("frequency", "120 Hz")
+                .Add("capacitance", Figures.Of(part.Nominal * random.Thousandths(1020, 1250), "F")),
+            part,
+            random
+        );
 
     private static FlowLine Electrolytic(FlowLine line, SyntheticPart part, PartCondition condition, SeededRandom random)
     {

@@ -91,7 +91,10 @@ public static class PartsList
     private static SyntheticPart Inductor(string reference, SeededRandom random)
     {
         var nominal = random.Pick(Decades) * random.Pick([1e-3m, 1e-2m]);
-        var line = Begin(reference, "inductor").Add("inductance", Figures.Of(nominal, "H")).Add("tolerance", "10 %").Add("current", "200 mA");
+        var line = Begin(reference, "inductor")
+            .Add("inductance", Figures.Of(nominal, "H"))
+            .Add("tolerance", "10 %")
+            .Add("current", "200 mA");
         return new SyntheticPart(reference, PartGroup.Inductor, nominal, line);
     }
 
@@ -100,5 +103,6 @@ public static class PartsList
 
     private static FlowLine Begin(string reference, string kind) => new FlowLine().Add("ref", reference).Add("kind", kind);
 
-    private static string DateCode(SeededRandom random) => Figures.Padded(random.Between(71, 89), 2) + Figures.Padded(random.Between(1, 52), 2);
+    private static string DateCode(SeededRandom random) =>
+        Figures.Padded(random.Between(71, 89), 2) + Figures.Padded(random.Between(1, 52), 2);
 }

@@ -15,7 +15,12 @@ public static class Figures
     /// <param name="digits">How many digits count.</param>
     public static string Of(decimal value, string unit, int digits = 3)
     {
-        var prefixes = unit switch { "F" => Small, "Ω" or "Hz" => Large, _ => Middle };
+        var prefixes = unit switch
+        {
+            "F" => Small,
+            "Ω" or "Hz" => Large,
+            _ => Middle,
+        };
         var size = Math.Abs(value);
         var (prefix, factor) = prefixes.Where(item => size >= item.Factor).DefaultIfEmpty(prefixes[^1]).First();
         return $"{Number(value / factor, digits)} {prefix}{unit}";

@@ -30,6 +30,5 @@ public sealed class FlowLine
     /// <inheritdoc/>
     public override string ToString() => text + " }";
 
-    private static bool NeedsQuotes(string value) =>
-        value.Length == 0 || value.AsSpan().ContainsAny(Indicators);
+    private static bool NeedsQuotes(string value) => value.Length == 0 || value.AsSpan().ContainsAny(Indicators);
 }

@@ -6,7 +6,18 @@ namespace Ohmstead.Synthetic.Text;
 /// <remarks>Made for the plain lines that <see cref="LineWriter"/> and <see cref="FlowLine"/> write, not for YAML of any kind.</remarks>
 public sealed class Sprinkle
 {
-    private static readonly string[] Words = ["# warm", "# C12: { see, the story }", "# \"boxed\" - not 'sealed'", "## once more", "#!", "#", "# key: value # and on", "# ±5 % of 4k7 Ω", "# - { ref: R1 }"];
+    private static readonly string[] Words =
+    [
+        "# warm",
+        "# C12: { see, the story }",
+        "# \"boxed\" - not 'sealed'",
+        "## once more",
+        "#!",
+        "#",
+        "# key: value # and on",
+        "# ±5 % of 4k7 Ω",
+        "# - { ref: R1 }",
+    ];
 
     private readonly SeededRandom random;
     private readonly List<string> remarks = [];
@@ -124,7 +135,11 @@ public sealed class Sprinkle
             else if (flow[at - 1] is ',' or ':' or '{' || flow[at + 1] is '}')
             {
                 // In front of a colon's value a fold needs its blank; elsewhere the blank may go.
-                text.Append(random.Chance(20) ? Between(indent) : flow[at - 1] is ':' || random.Chance(80) ? " " : string.Empty);
+                text.Append(
+                    random.Chance(20) ? Between(indent)
+                    : flow[at - 1] is ':' || random.Chance(80) ? " "
+                    : string.Empty
+                );
             }
             else
             {

@@ -20,9 +20,11 @@ public sealed class AheadCommandTests
     }
 
     [Fact]
-    public void Every_reason_to_be_due_occurs_in_the_demo_collection() => Assert.Equal(
-        ["calibration", "form again", "life", "look again", "shelf life", "wait"],
-        Due(Ahead("--json")).Select(item => item.GetProperty("kind").GetString()!).Distinct().Order(StringComparer.Ordinal));
+    public void Every_reason_to_be_due_occurs_in_the_demo_collection() =>
+        Assert.Equal(
+            ["calibration", "form again", "life", "look again", "shelf life", "wait"],
+            Due(Ahead("--json")).Select(item => item.GetProperty("kind").GetString()!).Distinct().Order(StringComparer.Ordinal)
+        );
 
     [Fact]
     public void The_last_day_can_be_given()
@@ -43,7 +45,8 @@ public sealed class AheadCommandTests
         var events = CalendarText.Events(File.ReadAllBytes(folder.At("ahead.ics")));
         Assert.Equal(
             items.Select(item => Day(item, "first").ToString("yyyyMMdd", CultureInfo.InvariantCulture)).Order(StringComparer.Ordinal),
-            events.Select(read => read["DTSTART;VALUE=DATE"]).Order(StringComparer.Ordinal));
+            events.Select(read => read["DTSTART;VALUE=DATE"]).Order(StringComparer.Ordinal)
+        );
         Assert.All(CalendarText.Lines(File.ReadAllBytes(folder.At("ahead.ics"))), line => Assert.InRange(line.Length, 0, 75));
     }
 
@@ -79,5 +82,6 @@ public sealed class AheadCommandTests
         return [.. document.RootElement.GetProperty("due").EnumerateArray().Select(item => item.Clone())];
     }
 
-    private static DateOnly Day(JsonElement item, string name) => DateOnly.ParseExact(item.GetProperty(name).GetString()!, "yyyy-MM-dd", CultureInfo.InvariantCulture);
+    private static DateOnly Day(JsonElement item, string name) =>
+        DateOnly.ParseExact(item.GetProperty(name).GetString()!, "yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -22,7 +22,11 @@ public sealed class BenchCommandTests
         var run = Bench(copy, "always 120Hz\nC3 46.1 0.9\n47.6 0.89\nquit\n", "--lifted", "--class", "C", "--instrument", "bridge-1");
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         Assert.Contains("C3 [µF, Ω] > ", Bench(copy, "C3\n").Out, StringComparison.Ordinal);
-        Assert.Contains("  capacitance 46.1 µF against 37.6 µF … 56.4 µF (delivery limit, the marking): inside\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "  capacitance 46.1 µF against 37.6 µF … 56.4 µF (delivery limit, the marking): inside\n",
+            run.Out,
+            StringComparison.Ordinal
+        );
         Assert.Contains("3 of 5 places are still to be read today", run.Out, StringComparison.Ordinal);
         Assert.Contains(
             """
@@ -35,7 +39,8 @@ public sealed class BenchCommandTests
 
             """,
             copy.Read(Board),
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -43,7 +48,10 @@ public sealed class BenchCommandTests
     {
         using var copy = CollectionCopy.Make();
         var told = Bench(copy, string.Empty).Out;
-        var caution = told.IndexOf("caution: charged capacitor at C3\n  a bleeder may be open: measure before and after letting down\n", StringComparison.Ordinal);
+        var caution = told.IndexOf(
+            "caution: charged capacitor at C3\n  a bleeder may be open: measure before and after letting down\n",
+            StringComparison.Ordinal
+        );
         Assert.InRange(caution, 1, told.IndexOf("[nF, Ω] >", StringComparison.Ordinal));
         Assert.Contains("never permission to touch", told, StringComparison.Ordinal);
     }
@@ -149,7 +157,11 @@ public sealed class BenchCommandTests
         using var copy = CollectionCopy.Make();
         Bench(copy, "100.2\n", "--instrument", "bridge-1");
         Assert.Equal(0, Run.Of("enter", "SP-0001", "C1", "pass", "--in", copy.Root, "--as-of", "2026-11-25", "--by", "RK").Exit);
-        Assert.Contains("  - date: 2026-11-25\n    by: RK\n    instrument: bridge-1\n", copy.Read("boards/SP-0001.md"), StringComparison.Ordinal);
+        Assert.Contains(
+            "  - date: 2026-11-25\n    by: RK\n    instrument: bridge-1\n",
+            copy.Read("boards/SP-0001.md"),
+            StringComparison.Ordinal
+        );
         Assert.Equal(0, Run.Of("enter", "SP-0002", "C1", "pass", "--in", copy.Root, "--as-of", "2026-11-26", "--by", "RK").Exit);
         Assert.Contains("  - date: 2026-11-26\n    by: RK\n    readings:\n", copy.Read("boards/SP-0002.md"), StringComparison.Ordinal);
     }
@@ -160,7 +172,8 @@ public sealed class BenchCommandTests
         return 0;
     }
 
-    private static int Times(string text, string part) => (text.Length - text.Replace(part, string.Empty, StringComparison.Ordinal).Length) / part.Length;
+    private static int Times(string text, string part) =>
+        (text.Length - text.Replace(part, string.Empty, StringComparison.Ordinal).Length) / part.Length;
 
     private static Run Bench(CollectionCopy copy, string typed, params string[] words) =>
         Run.Typing(typed, ["bench", "SP-0007", "--in", copy.Root, "--as-of", "2026-11-25", "--by", "RK", .. words]);

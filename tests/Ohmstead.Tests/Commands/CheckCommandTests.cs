@@ -11,7 +11,10 @@ public sealed class CheckCommandTests
     [Fact]
     public void The_summary_counts_those_fit_to_run_whose_look_is_overdue()
     {
-        Assert.Matches("boards: [0-9]+ fit to run \\([0-9]+ of them with the look overdue\\), ", Run.Of("check", CollectionCopy.Untouched, "--as-of", "2029-01-01").Out);
+        Assert.Matches(
+            "boards: [0-9]+ fit to run \\([0-9]+ of them with the look overdue\\), ",
+            Run.Of("check", CollectionCopy.Untouched, "--as-of", "2029-01-01").Out
+        );
         Assert.DoesNotContain("overdue", Run.Of("check", CollectionCopy.Untouched, "--as-of", "2026-11-25").Out, StringComparison.Ordinal);
     }
 
@@ -31,11 +34,19 @@ public sealed class CheckCommandTests
             copy.Write(path, copy.Read(path).TrimEnd() + "\n\nSee [the note](javascript:alert(1)).\n");
         }
 
-        var found = ShownFinding.FromJson(Check(copy.Root, "--form", "json").Out).Where(finding => finding.Check.EndsWith("link-dropped", StringComparison.Ordinal));
+        var found = ShownFinding
+            .FromJson(Check(copy.Root, "--form", "json").Out)
+            .Where(finding => finding.Check.EndsWith("link-dropped", StringComparison.Ordinal));
         Assert.Equal(
             [("boards/SP-0003.md", "link-dropped"), ("designs/tide-logger.md", "design-link-dropped")],
-            found.Select(finding => (finding.Path, finding.Check)));
-        Assert.All(found, finding => Assert.Equal((copy.Read(finding.Path).TrimEnd().Split('\n').Length, 5, "warning"), (finding.Line, finding.Column, finding.Severity)));
+            found.Select(finding => (finding.Path, finding.Check))
+        );
+        Assert.All(found, finding =>
+            Assert.Equal(
+                (copy.Read(finding.Path).TrimEnd().Split('\n').Length, 5, "warning"),
+                (finding.Line, finding.Column, finding.Severity)
+            )
+        );
     }
 
     [Theory]
@@ -85,7 +96,10 @@ public sealed class CheckCommandTests
         using var empty = CollectionCopy.Empty();
         var run = Check(empty.Root);
         Assert.Equal(2, run.Exit);
-        Assert.Equal($"no records in '{empty.Root}': a collection has boards/*.md, or name a board file; --allow-empty if that is meant\n", run.Error);
+        Assert.Equal(
+            $"no records in '{empty.Root}': a collection has boards/*.md, or name a board file; --allow-empty if that is meant\n",
+            run.Error
+        );
         Assert.Equal(0, Check(empty.Root, "--allow-empty").Exit);
     }
 
@@ -107,14 +121,21 @@ public sealed class CheckCommandTests
 
     [Fact]
     public void A_misspelt_check_is_answered_with_the_nearest() =>
-        Assert.Equal("there is no check 'polarity-from-print-alon', 'polarity-from-print-alone' is the nearest\n", Run.Of("explain", "polarity-from-print-alon").Error);
+        Assert.Equal(
+            "there is no check 'polarity-from-print-alon', 'polarity-from-print-alone' is the nearest\n",
+            Run.Of("explain", "polarity-from-print-alon").Error
+        );
 
     [Fact]
     public void One_board_is_checked_with_the_files_it_belongs_to()
     {
         var run = Check(Path.Combine(CollectionCopy.Untouched, "boards", "SP-0002.md"));
         Assert.Equal(0, run.Exit);
-        Assert.Contains("boards/SP-0002.md:49:9: warning: this work is later than the last proof of 2026-03-14 [work-after-proof]", run.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "boards/SP-0002.md:49:9: warning: this work is later than the last proof of 2026-03-14 [work-after-proof]",
+            run.Out,
+            StringComparison.Ordinal
+        );
         Assert.Contains(" 1 boards: 1 proof due; 0 errors, 1 warnings", run.Out, StringComparison.Ordinal);
     }
 
@@ -133,7 +154,10 @@ public sealed class CheckCommandTests
         using var many = CollectionCopy.Make();
         for (var i = 1; i <= 100; i++)
         {
-            many.Write($"boards/SP-1{i:000}.md", many.Read("boards/SP-0002.md").Replace("SP-0002", $"SP-1{i:000}", StringComparison.Ordinal));
+            many.Write(
+                $"boards/SP-1{i:000}.md",
+                many.Read("boards/SP-0002.md").Replace("SP-0002", $"SP-1{i:000}", StringComparison.Ordinal)
+            );
         }
 
         var one = Check(many.Root, "--workers", "1", "--form", "json");
@@ -157,5 +181,12 @@ public sealed class CheckCommandTests
     private static Run Check(params string[] words) => Run.Of(["check", .. words, "--as-of", Today]);
 
     private static List<string> Files(string root) =>
-        [.. Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(file => $"{file} {File.GetLastWriteTimeUtc(file):O} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file)))}")];
+        [
+            .. Directory
+                .EnumerateFiles(root, "*", SearchOption.AllDirectories)
+                .Order(StringComparer.Ordinal)
+                .Select(file =>
+                    $"{file} {File.GetLastWriteTimeUtc(file):O} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file)))}"
+                ),
+        ];
 }

@@ -17,10 +17,27 @@ public sealed class EntryCommandTests
     {
         using var copy = CollectionCopy.Make();
         var before = copy.Read(Board);
-        var first = Enter(copy, "enter", "SP-0007", "C3", "46.1uF", "0.9ohm", "120Hz", "--lifted", "--by", "RK", "--instrument", "bridge-1");
+        var first = Enter(
+            copy,
+            "enter",
+            "SP-0007",
+            "C3",
+            "46.1uF",
+            "0.9ohm",
+            "120Hz",
+            "--lifted",
+            "--by",
+            "RK",
+            "--instrument",
+            "bridge-1"
+        );
         var second = Enter(copy, "enter", "SP-0007", "+80V", "81.2V", "ripple=0.8V", "--by", "RK", "--instrument", "meter-1");
         Assert.Equal((0, 0), (first.Exit, second.Exit));
-        Assert.Contains("capacitance 46.1 µF against 37.6 µF … 56.4 µF (delivery limit, the marking): inside", first.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "capacitance 46.1 µF against 37.6 µF … 56.4 µF (delivery limit, the marking): inside",
+            first.Out,
+            StringComparison.Ordinal
+        );
         Assert.Contains("SP-0007 is now: fit to run", second.Out, StringComparison.Ordinal);
         const string visit = """
               - date: 2026-11-25
@@ -69,17 +86,38 @@ public sealed class EntryCommandTests
         string[] bench = ["--by", "MB", "--instrument", "bridge-1"];
         Assert.Equal(0, Enter(copy, ["enter", "SP-0004", "C2", "301uF", "0.9ohm", "120Hz", "--lifted", .. bench]).Exit);
         Assert.Equal(0, Enter(copy, ["enter", "SP-0004", "C2", "474uF", "0.11ohm", "120Hz", "--lifted", "--lot", "L-002", .. bench]).Exit);
-        Assert.StartsWith("SP-0004 Barograph servo amplifier, lookout hut: a fault stands\n", Enter(copy, "why", "SP-0004").Out, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "SP-0004 Barograph servo amplifier, lookout hut: a fault stands\n",
+            Enter(copy, "why", "SP-0004").Out,
+            StringComparison.Ordinal
+        );
         Assert.Equal(0, Enter(copy, ["work", "SP-0004", "replaced", "C2", "--lot", "L-002", "--polarity", "schematic", "--by", "MB"]).Exit);
-        foreach (var (point, values) in new (string, string[])[] { ("+15V", ["15.05V", "ripple=1.9mV"]), ("-15V", ["-14.98V", "ripple=1.7mV"]), ("zero", ["1.0mV"]), ("drift", ["pass"]), ("soak", ["hours=5"]) })
+        foreach (
+            var (point, values) in new (string, string[])[]
+            {
+                ("+15V", ["15.05V", "ripple=1.9mV"]),
+                ("-15V", ["-14.98V", "ripple=1.7mV"]),
+                ("zero", ["1.0mV"]),
+                ("drift", ["pass"]),
+                ("soak", ["hours=5"]),
+            }
+        )
         {
             Assert.Equal(0, Enter(copy, ["enter", "SP-0004", point, .. values, "--by", "MB", "--instrument", "meter-1"]).Exit);
         }
 
-        Assert.StartsWith("SP-0004 Barograph servo amplifier, lookout hut: fit to run\n", Enter(copy, "why", "SP-0004").Out, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "SP-0004 Barograph servo amplifier, lookout hut: fit to run\n",
+            Enter(copy, "why", "SP-0004").Out,
+            StringComparison.Ordinal
+        );
 
         // The iron comes out once more: the proof of an hour ago is older than that.
-        Assert.Contains("SP-0004 is now: proof due", Enter(copy, "work", "SP-0004", "re-soldered", "J3", "--by", "MB").Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "SP-0004 is now: proof due",
+            Enter(copy, "work", "SP-0004", "re-soldered", "J3", "--by", "MB").Out,
+            StringComparison.Ordinal
+        );
         const string second = """
               - date: 2026-11-25
                 by: MB
@@ -95,12 +133,29 @@ public sealed class EntryCommandTests
     public void A_part_that_came_from_no_lot_is_written_with_the_work()
     {
         using var copy = CollectionCopy.Make();
-        string[] work = ["work", "SP-0004", "replaced", "C2", "--new-part", "aluminium electrolytic", "470uF", "20%", "35V", "105C", "--polarity", "schematic", "--by", "MB"];
+        string[] work =
+        [
+            "work",
+            "SP-0004",
+            "replaced",
+            "C2",
+            "--new-part",
+            "aluminium electrolytic",
+            "470uF",
+            "20%",
+            "35V",
+            "105C",
+            "--polarity",
+            "schematic",
+            "--by",
+            "MB",
+        ];
         Assert.Equal(0, Enter(copy, work).Exit);
         Assert.Contains(
             "{ part: C2, did: replaced, new_part: { kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, temperature: 105 °C }, polarity: schematic }",
             copy.Read("boards/SP-0004.md").Replace("\n          ", " ", StringComparison.Ordinal),
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
         var refused = Enter(copy, "work", "SP-0004", "replaced", "C1", "--new-part", "electrolytic", "470uF", "--polarity", "schematic");
         Assert.Equal(2, refused.Exit);
         Assert.Contains("'electrolytic' is no kind of part", refused.Error, StringComparison.Ordinal);
@@ -112,7 +167,10 @@ public sealed class EntryCommandTests
         using var copy = CollectionCopy.Make();
         var before = copy.Read(Board);
         var asked = Enter(copy, "work", "SP-0007", "modified", "bracket", "--irreversible");
-        Assert.Equal((1, "this cannot be undone: ask the keeper, then enter it with --sure; nothing was written\n"), (asked.Exit, asked.Error));
+        Assert.Equal(
+            (1, "this cannot be undone: ask the keeper, then enter it with --sure; nothing was written\n"),
+            (asked.Exit, asked.Error)
+        );
         Assert.Equal(before, copy.Read(Board));
         Assert.Equal(0, Enter(copy, "work", "SP-0007", "modified", "bracket", "--irreversible", "--sure").Exit);
         Assert.Contains("- { at: bracket, did: modified, irreversible: yes }", copy.Read(Board), StringComparison.Ordinal);
@@ -122,9 +180,17 @@ public sealed class EntryCommandTests
     public void A_wait_begins_and_ends_in_one_line()
     {
         using var copy = CollectionCopy.Make();
-        Assert.Contains("is now: work waits", Enter(copy, "wait", "SP-0007", "a pen, two belts", "--blocks", "soak").Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "is now: work waits",
+            Enter(copy, "wait", "SP-0007", "a pen, two belts", "--blocks", "soak").Out,
+            StringComparison.Ordinal
+        );
         Assert.Equal(0, Enter(copy, "wait", "SP-0007", "a pen, two belts", "--over").Exit);
-        Assert.Contains("  - { since: 2026-11-25, for: \"a pen, two belts\", blocks: soak, until: 2026-11-25 }\n", copy.Read(Board), StringComparison.Ordinal);
+        Assert.Contains(
+            "  - { since: 2026-11-25, for: \"a pen, two belts\", blocks: soak, until: 2026-11-25 }\n",
+            copy.Read(Board),
+            StringComparison.Ordinal
+        );
         Assert.Equal("nothing waits for 'a pen'\n", Enter(copy, "wait", "SP-0007", "a pen", "--over").Error);
     }
 
@@ -143,7 +209,12 @@ public sealed class EntryCommandTests
     [Theory]
     [InlineData("SP-0007 has no part and no point 'C33', 'C3' is the nearest\n", "SP-0007", "C33", "4uF")]
     [InlineData("there is no board 'SP-0077', 'SP-0007' is the nearest\n", "SP-0077", "C3", "4uF")]
-    [InlineData("'4,7uF' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as gain=140\n", "SP-0007", "C3", "4,7uF")]
+    [InlineData(
+        "'4,7uF' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as gain=140\n",
+        "SP-0007",
+        "C3",
+        "4,7uF"
+    )]
     [InlineData("'5uF' gives capacitance a second time; say which is meant, as in capacitance=5uF\n", "SP-0007", "C3", "4uF", "5uF")]
     public void What_is_not_understood_ends_with_2_and_says_what_would_be(string message, params string[] words)
     {
@@ -157,7 +228,11 @@ public sealed class EntryCommandTests
     {
         using var copy = CollectionCopy.Make();
         var before = copy.Read(Board);
-        Assert.Contains("would add { part: C3, capacitance: 46 µF }", Enter(copy, "enter", "SP-0007", "C3", "46uF", "--trial").Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "would add { part: C3, capacitance: 46 µF }",
+            Enter(copy, "enter", "SP-0007", "C3", "46uF", "--trial").Out,
+            StringComparison.Ordinal
+        );
         Assert.Equal(before, copy.Read(Board));
     }
 
@@ -172,8 +247,21 @@ public sealed class EntryCommandTests
             var reader = new YamlNodeReader();
             for (var i = 0; i < 300; i++)
             {
-                RecordFile.Change(copy.Root, Board, null, text => (RecordEditor.Open(Board, text, FileForm.Markdown, reader, out _)!.AppendToVisit(
-                    FileShapes.Board, visit => visit["date"] == "2026-11-25", [("date", "2026-11-25")], "readings", $"{{ part: C3, esr: {i + 1} mΩ, note: writer {writer} }}").Text, 0));
+                RecordFile.Change(copy.Root, Board, null, text =>
+                    (
+                        RecordEditor
+                            .Open(Board, text, FileForm.Markdown, reader, out _)!
+                            .AppendToVisit(
+                                FileShapes.Board,
+                                visit => visit["date"] == "2026-11-25",
+                                [("date", "2026-11-25")],
+                                "readings",
+                                $"{{ part: C3, esr: {i + 1} mΩ, note: writer {writer} }}"
+                            )
+                            .Text,
+                        0
+                    )
+                );
             }
         }
 

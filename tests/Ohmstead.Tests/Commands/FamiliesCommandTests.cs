@@ -23,10 +23,27 @@ public sealed class FamiliesCommandTests
         using var document = JsonDocument.Parse(Families(CollectionCopy.Untouched, "--json").Out);
         var families = document.RootElement.GetProperty("families").EnumerateArray().ToArray();
         Assert.NotEmpty(families);
-        Assert.All(families, family => Assert.Equal(family.GetProperty("measured").GetInt32() >= 5, family.GetProperty("share").ValueKind == JsonValueKind.Object));
-        Assert.All(families, family => Assert.Equal(
-            ["kind", "maker", "series", "parts", "measured", "boards", "failed_as_found", "failed_later", "failed_in_circuit", "share", "ages"],
-            family.EnumerateObject().Select(member => member.Name)));
+        Assert.All(families, family =>
+            Assert.Equal(family.GetProperty("measured").GetInt32() >= 5, family.GetProperty("share").ValueKind == JsonValueKind.Object)
+        );
+        Assert.All(families, family =>
+            Assert.Equal(
+                [
+                    "kind",
+                    "maker",
+                    "series",
+                    "parts",
+                    "measured",
+                    "boards",
+                    "failed_as_found",
+                    "failed_later",
+                    "failed_in_circuit",
+                    "share",
+                    "ages",
+                ],
+                family.EnumerateObject().Select(member => member.Name)
+            )
+        );
     }
 
     [Fact]
@@ -51,7 +68,11 @@ public sealed class FamiliesCommandTests
     public void The_reason_for_a_part_tells_where_its_readings_are_going()
     {
         var run = Run.Of("why", "SP-0020", "C1", "--in", CollectionCopy.Untouched, "--as-of", "2026-11-25");
-        Assert.Contains("\ndrift, capacitance of 3 like readings, 2024-03-16 to 2026-03-14: falls by 37.", run.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "\ndrift, capacitance of 3 like readings, 2024-03-16 to 2026-03-14: falls by 37.",
+            run.Out,
+            StringComparison.Ordinal
+        );
         Assert.Contains("; estimate, not a promise\n", run.Out, StringComparison.Ordinal);
         Assert.Contains("\n    source: ", run.Out, StringComparison.Ordinal);
     }

@@ -11,7 +11,11 @@ public sealed class FitCommandTests
     {
         var run = Fit("SP-0013", "C1");
         Assert.Equal(0, run.Exit);
-        Assert.StartsWith("SP-0013 C1: aluminium electrolytic 1000 µF ±20 % 25 V 85 °C\nin the drawer, the best first:\n  L-012, 3 left: ", run.Out, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "SP-0013 C1: aluminium electrolytic 1000 µF ±20 % 25 V 85 °C\nin the drawer, the best first:\n  L-012, 3 left: ",
+            run.Out,
+            StringComparison.Ordinal
+        );
         Assert.Contains("\n    for, voltage: 25 V is not under the mark of 25 V\n", run.Out, StringComparison.Ordinal);
         Assert.Contains("\n  pitch: holes 5 mm apart: cans of 10 or 12.5 mm [", run.Out, StringComparison.Ordinal);
     }
@@ -30,9 +34,14 @@ public sealed class FitCommandTests
     {
         using var document = JsonDocument.Parse(Fit("SP-0010", "C9", "--json").Out);
         var root = document.RootElement;
-        Assert.Equal(("SP-0010", "C9", 0), (root.GetProperty("board").GetString(), root.GetProperty("part").GetString(), root.GetProperty("fits").GetArrayLength()));
+        Assert.Equal(
+            ("SP-0010", "C9", 0),
+            (root.GetProperty("board").GetString(), root.GetProperty("part").GetString(), root.GetProperty("fits").GetArrayLength())
+        );
         Assert.NotEqual(0, root.GetProperty("look_for").GetArrayLength());
-        Assert.All(root.GetProperty("together").EnumerateArray().SelectMany(pair => pair.GetProperty("reasons").EnumerateArray()), reason => Assert.NotEqual("", reason.GetProperty("source").GetString()));
+        Assert.All(root.GetProperty("together").EnumerateArray().SelectMany(pair => pair.GetProperty("reasons").EnumerateArray()), reason =>
+            Assert.NotEqual("", reason.GetProperty("source").GetString())
+        );
     }
 
     [Theory]

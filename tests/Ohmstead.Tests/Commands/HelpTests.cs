@@ -32,7 +32,9 @@ public sealed class HelpTests
         {
             var told = Run.Of([.. path.Split(' '), "--help"]);
             Assert.Equal((0, string.Empty), (told.Exit, told.Error));
-            foreach (var example in command.Description!.Split('\n').Where(line => line.StartsWith("  ohmstead ", StringComparison.Ordinal)))
+            foreach (
+                var example in command.Description!.Split('\n').Where(line => line.StartsWith("  ohmstead ", StringComparison.Ordinal))
+            )
             {
                 Assert.Single(told.Out.Split('\n'), line => line == example);
                 seen++;
@@ -56,11 +58,22 @@ public sealed class HelpTests
     [InlineData("there is no command 'chekc', 'check' is the nearest\nohmstead --help tells all there are\n", "chekc", "records")]
     [InlineData("there is no command 'x9q'\nohmstead --help tells all there are\n", "x9q")]
     [InlineData("there is no option '--bogus'\nohmstead --help tells all there are\n", "--bogus")]
-    [InlineData("there is no command 'start bord', 'start board' is the nearest\nohmstead start --help tells all there are\n", "start", "bord", "SP-0099")]
+    [InlineData(
+        "there is no command 'start bord', 'start board' is the nearest\nohmstead start --help tells all there are\n",
+        "start",
+        "bord",
+        "SP-0099"
+    )]
     [InlineData("ohmstead start needs one word more\nohmstead start --help tells all there are\n", "start")]
     [InlineData("there is no option '--bogus'; --help tells those there are\n", "check", ".", "--bogus")]
     [InlineData("there is no option '--bogus'; --help tells those there are\n", "report", "--bogus")]
-    [InlineData("Argument 'xml' not recognized. Must be one of: 'text' 'json'\nohmstead why --help tells how it is used\n", "why", "SP-0007", "--form", "xml")]
+    [InlineData(
+        "Argument 'xml' not recognized. Must be one of: 'text' 'json'\nohmstead why --help tells how it is used\n",
+        "why",
+        "SP-0007",
+        "--form",
+        "xml"
+    )]
     public void A_slip_is_told_in_a_line_with_what_was_probably_meant(string expected, params string[] words)
     {
         var told = Run.Of(words);

@@ -12,7 +12,10 @@ public sealed class MarkingCommandTests
         var run = Marking("brown", "black", "red", "gold");
         Assert.Equal(0, run.Exit);
         Assert.StartsWith("brown black red gold: 2 meanings: the print alone does not decide", run.Out, StringComparison.Ordinal);
-        Assert.Matches(@"\n  resistor, colour bands +1 kΩ ±5 % +950 Ω … 1.05 kΩ +two digits, multiplier red, ±5 % +\[IEC 60062, colour code table\]\n", run.Out);
+        Assert.Matches(
+            @"\n  resistor, colour bands +1 kΩ ±5 % +950 Ω … 1.05 kΩ +two digits, multiplier red, ±5 % +\[IEC 60062, colour code table\]\n",
+            run.Out
+        );
     }
 
     [Fact]
@@ -24,7 +27,14 @@ public sealed class MarkingCommandTests
     {
         using var document = JsonDocument.Parse(Marking("T5", "--years", "1980-1990", "--json").Out);
         var print = Assert.Single(document.RootElement.GetProperty("prints").EnumerateArray());
-        Assert.Equal(["1985-05"], print.GetProperty("meanings").EnumerateArray().Where(meaning => meaning.GetProperty("as").GetString() == "date code").Select(meaning => meaning.GetProperty("meaning").GetString()));
+        Assert.Equal(
+            ["1985-05"],
+            print
+                .GetProperty("meanings")
+                .EnumerateArray()
+                .Where(meaning => meaning.GetProperty("as").GetString() == "date code")
+                .Select(meaning => meaning.GetProperty("meaning").GetString())
+        );
     }
 
     [Fact]

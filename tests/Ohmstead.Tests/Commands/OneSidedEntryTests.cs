@@ -29,11 +29,19 @@ public sealed class OneSidedEntryTests
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         Assert.Contains("      - " + line + "\n", copy.Read(Board), StringComparison.Ordinal);
         Assert.Contains(told, run.Out, StringComparison.Ordinal);
-        Assert.DoesNotContain("[schema-refused]", Run.Of("check", copy.Root, "--thorough", "--as-of", "2026-11-25").Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "[schema-refused]",
+            Run.Of("check", copy.Root, "--thorough", "--as-of", "2026-11-25").Out,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
-    [InlineData("'esr=' says no value; a shell takes > and < for itself: write it in quotes, as in \"esr=>20Mohm\", or say esr=over 20Mohm\n", "C3", "esr=")]
+    [InlineData(
+        "'esr=' says no value; a shell takes > and < for itself: write it in quotes, as in \"esr=>20Mohm\", or say esr=over 20Mohm\n",
+        "C3",
+        "esr="
+    )]
     [InlineData("'>20Mohm' can be an ESR or an insulation; say which, as in \"insulation=>20Mohm\"\n", "C3", ">20Mohm")]
     [InlineData("'over range' can be of more than one quantity; say which, as in resistance=\"over range\"\n", "C3", "over range")]
     [InlineData("'open' can be of more than one quantity; say which, as in resistance=open\n", "+80V", "open")]
@@ -83,7 +91,19 @@ public sealed class OneSidedEntryTests
     public void An_incoming_reading_may_be_one_sided()
     {
         using var copy = CollectionCopy.Make();
-        var run = Run.Of("incoming", "L-008", "insulation=>200Gohm", "at_voltage=100V", "after=1min", "--by", "RK", "--as-of", "2026-11-25", "--in", copy.Root);
+        var run = Run.Of(
+            "incoming",
+            "L-008",
+            "insulation=>200Gohm",
+            "at_voltage=100V",
+            "after=1min",
+            "--by",
+            "RK",
+            "--as-of",
+            "2026-11-25",
+            "--in",
+            copy.Root
+        );
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         Assert.Contains("insulation: \"> 200 GΩ\"", copy.Read("stock.yaml"), StringComparison.Ordinal);
     }

@@ -22,17 +22,18 @@ public sealed class OneStateTests
 
     // The board alone is fit to run; what stands beside it is written by another hand, and some of it so that a plain search does not find
     // the name.
-    public static TheoryData<string, string, string> Denied { get; } = new()
-    {
-        { "piece", "boards/SP-0002.md", Fitted("SP-0002", "L-031", "2026-03-01") },
-        { "piece of one day", "boards/SP-0002.md", Fitted("SP-0002", "L-031", "2026-03-14") },
-        { "piece, in escapes", "boards/SP-0002.md", Fitted("SP-0002", "\"L\\x2d031\"", "2026-03-01") },
-        { "piece, over a line end", "boards/SP-0002.md", Fitted("SP-0002", "\"L-\\\n          031\"", "2026-03-01") },
-        { "piece, in a folder below", "boards/store/SP-0002.md", Fitted("SP-0002", "L-031", "2026-03-01") },
-        { "number", "boards/SP-0002.md", Fitted("SP-0001", null, "2026-03-01") },
-        { "number in small letters", "boards/SP-0002.md", Fitted("sp-0001", null, "2026-03-01") },
-        { "number in escapes", "boards/SP-0002.md", Fitted("\"\\u0053P-0001\"", null, "2026-03-01") },
-    };
+    public static TheoryData<string, string, string> Denied { get; } =
+        new()
+        {
+            { "piece", "boards/SP-0002.md", Fitted("SP-0002", "L-031", "2026-03-01") },
+            { "piece of one day", "boards/SP-0002.md", Fitted("SP-0002", "L-031", "2026-03-14") },
+            { "piece, in escapes", "boards/SP-0002.md", Fitted("SP-0002", "\"L\\x2d031\"", "2026-03-01") },
+            { "piece, over a line end", "boards/SP-0002.md", Fitted("SP-0002", "\"L-\\\n          031\"", "2026-03-01") },
+            { "piece, in a folder below", "boards/store/SP-0002.md", Fitted("SP-0002", "L-031", "2026-03-01") },
+            { "number", "boards/SP-0002.md", Fitted("SP-0001", null, "2026-03-01") },
+            { "number in small letters", "boards/SP-0002.md", Fitted("sp-0001", null, "2026-03-01") },
+            { "number in escapes", "boards/SP-0002.md", Fitted("\"\\u0053P-0001\"", null, "2026-03-01") },
+        };
 
     [Theory]
     [MemberData(nameof(Denied))]
@@ -51,8 +52,10 @@ public sealed class OneStateTests
     {
         using var copy = CollectionCopy.Empty();
         copy.Write(
-            "stock.yaml", Stock.Replace("quantity: 2", "quantity: 1", StringComparison.Ordinal)
-            + "      - { lot: L-031, state: new, circuit: out, frequency: 120 Hz, capacitance: 471 µF }\n");
+            "stock.yaml",
+            Stock.Replace("quantity: 2", "quantity: 1", StringComparison.Ordinal)
+                + "      - { lot: L-031, state: new, circuit: out, frequency: 120 Hz, capacitance: 471 µF }\n"
+        );
         copy.Write(Own, Fitted("SP-0001", "L-031", "2026-03-14"));
         Assert.Equal(["fit to run"], Told(copy));
         copy.Write("boards/SP-0002.md", Fitted("SP-0002", "L-031", "2026-04-14"));
@@ -78,8 +81,14 @@ public sealed class OneStateTests
         copy.Write(Own, Fitted("SP-0001", null, "2026-03-14"));
         copy.Write("boards/SP-0002.md", Fitted("SP-0002", "L-031", "2026-03-01"));
         var told = Run.Typing(
-            "work replaced C1 --lot L-031 --polarity schematic\n+5V 5.01\nquit\n", "bench", "SP-0001", "--in", copy.Root, "--as-of",
-                "2026-11-25").Out;
+            "work replaced C1 --lot L-031 --polarity schematic\n+5V 5.01\nquit\n",
+            "bench",
+            "SP-0001",
+            "--in",
+            copy.Root,
+            "--as-of",
+            "2026-11-25"
+        ).Out;
         Assert.Contains("SP-0001 is now: proof due; ", told, StringComparison.Ordinal);
         Assert.DoesNotContain("fit to run", told, StringComparison.Ordinal);
     }
@@ -93,8 +102,10 @@ public sealed class OneStateTests
         copy.Write("boards/SP-0002.md", Fitted("SP-0002", "L-031", "2026-03-01"));
         Assert.Contains(
             "C1: the piece from lot L-031 that was fitted on 2026-03-14 was not measured itself: "
-            + "what was read in the drawer counts for SP-0002 C1, which was fitted before it\n",
-            Run.Of("why", "SP-0001", "--in", copy.Root, "--as-of", "2026-11-25").Out, StringComparison.Ordinal);
+                + "what was read in the drawer counts for SP-0002 C1, which was fitted before it\n",
+            Run.Of("why", "SP-0001", "--in", copy.Root, "--as-of", "2026-11-25").Out,
+            StringComparison.Ordinal
+        );
     }
 
     // What is found of a neighbour is not the matter of whoever checks one file.
@@ -118,8 +129,10 @@ public sealed class OneStateTests
         {
             var (number, state) = (board.GetProperty("board").GetString()!, board.GetProperty("state").GetString()!);
             Assert.Contains(
-                $": {state}", Run.Of("why", number, "--in", CollectionCopy.Untouched, "--as-of", "2026-11-25").Out.Split('\n')[0],
-                StringComparison.Ordinal);
+                $": {state}",
+                Run.Of("why", number, "--in", CollectionCopy.Untouched, "--as-of", "2026-11-25").Out.Split('\n')[0],
+                StringComparison.Ordinal
+            );
         });
     }
 
@@ -128,8 +141,12 @@ public sealed class OneStateTests
     {
         string[] day = ["--in", copy.Root, "--as-of", "2026-11-25"];
         using var json = JsonDocument.Parse(Run.Of("check", copy.Root, "--form", "json", "--as-of", "2026-11-25").Out);
-        var checkedBoard = json.RootElement.GetProperty("boards").EnumerateArray()
-            .First(board => board.GetProperty("path").GetString() == Own).GetProperty("state").GetString()!;
+        var checkedBoard = json
+            .RootElement.GetProperty("boards")
+            .EnumerateArray()
+            .First(board => board.GetProperty("path").GetString() == Own)
+            .GetProperty("state")
+            .GetString()!;
         var ofOneFile = Run.Of("check", copy.At(Own), "--as-of", "2026-11-25").Out;
         string[] all =
         [
@@ -151,10 +168,10 @@ public sealed class OneStateTests
     }
 
     private static string Fitted(string number, string? lot, string day) =>
-        $"---\nboard: {number}\ntitle: Tide-gauge logger\n" +
-        "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V, temperature: 85 °C }\n" +
-        "points:\n  - { point: +5V, nominal: 5 V, tolerance: 5 % }\n" +
-        $"bench:\n  - date: {day}\n" +
-        (lot is null ? string.Empty : $"    work:\n      - {{ part: C1, did: replaced, lot: {lot}, polarity: schematic }}\n") +
-        "    proof:\n      - { point: +5V, voltage: 5.02 V }\n---\n";
+        $"---\nboard: {number}\ntitle: Tide-gauge logger\n"
+        + "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V, temperature: 85 °C }\n"
+        + "points:\n  - { point: +5V, nominal: 5 V, tolerance: 5 % }\n"
+        + $"bench:\n  - date: {day}\n"
+        + (lot is null ? string.Empty : $"    work:\n      - {{ part: C1, did: replaced, lot: {lot}, polarity: schematic }}\n")
+        + "    proof:\n      - { point: +5V, voltage: 5.02 V }\n---\n";
 }

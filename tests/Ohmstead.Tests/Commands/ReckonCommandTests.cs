@@ -19,18 +19,23 @@ public sealed class ReckonCommandTests
               source: Vishay 038 RSU data sheet 28309, maximum ESR from tan delta
 
             """,
-            run.Out);
+            run.Out
+        );
     }
 
     [Fact]
     public void Programs_get_the_figure_in_its_base_unit_and_the_cautions()
     {
-        using var document = JsonDocument.Parse(Run.Of("reckon", "discharge", "capacitance=470uF", "from=400V", "resistance=2k2", "--form", "json").Out);
+        using var document = JsonDocument.Parse(
+            Run.Of("reckon", "discharge", "capacitance=470uF", "from=400V", "resistance=2k2", "--form", "json").Out
+        );
         var first = document.RootElement.GetProperty("answer")[0];
         // 2.2 kΩ x 470 µF x ln(400 / 60); a circuit simulator gave 1.96162 s.
         Assert.Equal(1.9616, first.GetProperty("value").GetDouble(), 4);
         Assert.Equal("s", first.GetProperty("unit").GetString());
-        Assert.Contains(document.RootElement.GetProperty("cautions").EnumerateArray(), caution => caution.GetString()!.Contains("defer to local codes", StringComparison.Ordinal));
+        Assert.Contains(document.RootElement.GetProperty("cautions").EnumerateArray(), caution =>
+            caution.GetString()!.Contains("defer to local codes", StringComparison.Ordinal)
+        );
     }
 
     // 450 V hurt whatever the rule is about: the caution of the pages stands in the text and in the document alike.
@@ -39,7 +44,9 @@ public sealed class ReckonCommandTests
     {
         Assert.Contains("\ncaution: a bleeder may be open", Run.Of("reckon", "surge", "rated-voltage=450V").Out, StringComparison.Ordinal);
         using var document = JsonDocument.Parse(Run.Of("reckon", "surge", "rated-voltage=450V", "--form", "json").Out);
-        Assert.Contains(document.RootElement.GetProperty("cautions").EnumerateArray(), caution => caution.GetString()!.StartsWith("a bleeder may be open", StringComparison.Ordinal));
+        Assert.Contains(document.RootElement.GetProperty("cautions").EnumerateArray(), caution =>
+            caution.GetString()!.StartsWith("a bleeder may be open", StringComparison.Ordinal)
+        );
         Assert.DoesNotContain("caution:", Run.Of("reckon", "surge", "rated-voltage=35V").Out, StringComparison.Ordinal);
     }
 
@@ -56,7 +63,10 @@ public sealed class ReckonCommandTests
 
     [Theory]
     [InlineData(new[] { "reckon", "esrr" }, "there is no rule 'esrr', 'esr' is the nearest\n  = ohmstead reckon\n")]
-    [InlineData(new[] { "reckon", "esr", "capacitance=391uF" }, "esr needs tan-delta (a share, such as 0.2, 20% or 50ppm) and frequency (in hertz, such as 100Hz)\n  = ohmstead reckon esr capacitance=391uF tan-delta=0.2 frequency=100Hz\n")]
+    [InlineData(
+        new[] { "reckon", "esr", "capacitance=391uF" },
+        "esr needs tan-delta (a share, such as 0.2, 20% or 50ppm) and frequency (in hertz, such as 100Hz)\n  = ohmstead reckon esr capacitance=391uF tan-delta=0.2 frequency=100Hz\n"
+    )]
     public void What_cannot_be_worked_is_answered_by_an_example(string[] words, string expected)
     {
         var run = Run.Of(words);

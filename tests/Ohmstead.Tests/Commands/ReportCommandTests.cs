@@ -16,7 +16,9 @@ public sealed class ReportCommandTests
         Assert.Equal(Names(copy, "boards", "*.md"), Names(copy, "pages/boards", "*.html"));
         Assert.True(File.Exists(copy.At("pages/families.html")));
         Assert.Single(Directory.GetFiles(copy.At("pages/photos/SP-0004"), "c12-print.*.png"));
-        Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(copy.At("pages")), path => path.EndsWith(".ohmstead-new", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(copy.At("pages")), path =>
+            path.EndsWith(".ohmstead-new", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -35,9 +37,15 @@ public sealed class ReportCommandTests
         using var copy = CollectionCopy.Make();
         Report(copy);
         var before = Pages(copy);
-        copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal));
+        copy.Write(
+            "boards/SP-0003.md",
+            copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal)
+        );
         Report(copy);
-        Assert.Equal(["boards.csv", "boards/SP-0003.html", "data.json", "designs/tide-logger.html", "findings.html", "index.html", "search.js"], Pages(copy).Where(page => before[page.Key] != page.Value).Select(page => page.Key).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["boards.csv", "boards/SP-0003.html", "data.json", "designs/tide-logger.html", "findings.html", "index.html", "search.js"],
+            Pages(copy).Where(page => before[page.Key] != page.Value).Select(page => page.Key).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -83,7 +91,10 @@ public sealed class ReportCommandTests
         using var copy = CollectionCopy.Make();
         Report(copy);
         copy.Write("pages/boards/SP-0099.html", "my own page");
-        copy.Write("boards/SP-0099.md", copy.Read("boards/SP-0003.md").Replace("board: SP-0003", "board: SP-0099", StringComparison.Ordinal));
+        copy.Write(
+            "boards/SP-0099.md",
+            copy.Read("boards/SP-0003.md").Replace("board: SP-0003", "board: SP-0099", StringComparison.Ordinal)
+        );
         var before = Pages(copy);
         var run = Report(copy);
         Assert.Equal(3, run.Exit);
@@ -100,7 +111,10 @@ public sealed class ReportCommandTests
         using var copy = CollectionCopy.Make();
         Report(copy);
         copy.Write(mine, "mine");
-        copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of it", StringComparison.Ordinal));
+        copy.Write(
+            "boards/SP-0003.md",
+            copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of it", StringComparison.Ordinal)
+        );
         File.Delete(copy.At("boards/SP-0002.md"));
         Assert.NotEqual(3, Report(copy).Exit);
         Assert.Equal("mine", copy.Read(mine));
@@ -165,7 +179,11 @@ public sealed class ReportCommandTests
 
         // No file may grow beyond some kilobytes: writing fails in the middle of a page, as it does on a full disk. (The runtime's own doubled memory
         // is such a file too, so it goes without.)
-        var run = await Child.ShellAsync("trap '' XFSZ; ulimit -f 20; exec $ohmstead report . --to pages", copy.Root, ("DOTNET_EnableWriteXorExecute", "0"));
+        var run = await Child.ShellAsync(
+            "trap '' XFSZ; ulimit -f 20; exec $ohmstead report . --to pages",
+            copy.Root,
+            ("DOTNET_EnableWriteXorExecute", "0")
+        );
         Assert.Equal(3, run.Exit);
         Assert.StartsWith("could not read or write: ", run.Error, StringComparison.Ordinal);
         Assert.Equal(before, Pages(copy));
@@ -196,7 +214,10 @@ public sealed class ReportCommandTests
     public void A_number_that_two_files_claim_has_the_page_of_the_file_named_after_it()
     {
         using var copy = CollectionCopy.Make();
-        copy.Write("boards/SP-0000.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "a copy", StringComparison.Ordinal));
+        copy.Write(
+            "boards/SP-0000.md",
+            copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "a copy", StringComparison.Ordinal)
+        );
         Assert.Equal(1, Report(copy).Exit);
         Assert.Contains("spare from the boat house", copy.Read("pages/boards/SP-0003.html"), StringComparison.Ordinal);
         Assert.False(File.Exists(copy.At("pages/boards/SP-0000.html")));
@@ -208,7 +229,15 @@ public sealed class ReportCommandTests
         using var copy = CollectionCopy.Make();
         Assert.Equal(0, Report(copy).Exit);
         Assert.Contains("fit to run", copy.Read("pages/badges/SP-0001.svg"), StringComparison.Ordinal);
-        copy.Write("stock.yaml", copy.Read("stock.yaml").Replace("received: 2026-01-28, quantity: 20, order: PO-01", "received: 2026-01-28, quantity: 1, order: PO-01", StringComparison.Ordinal));
+        copy.Write(
+            "stock.yaml",
+            copy.Read("stock.yaml")
+                .Replace(
+                    "received: 2026-01-28, quantity: 20, order: PO-01",
+                    "received: 2026-01-28, quantity: 1, order: PO-01",
+                    StringComparison.Ordinal
+                )
+        );
 
         // All boards must be read before it is known: the pages are made again with it.
         var run = Report(copy);
@@ -235,10 +264,27 @@ public sealed class ReportCommandTests
     private static string?[] Names(CollectionCopy copy, string folder, string pattern) =>
         [.. Directory.GetFiles(copy.At(folder), pattern).Select(Path.GetFileNameWithoutExtension).Order(StringComparer.Ordinal)];
 
-    private static List<string> Files(string root) => [.. Directory.EnumerateFileSystemEntries(root, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint }).Order(StringComparer.Ordinal)];
+    private static List<string> Files(string root) =>
+        [
+            .. Directory
+                .EnumerateFileSystemEntries(
+                    root,
+                    "*",
+                    new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint }
+                )
+                .Order(StringComparer.Ordinal),
+        ];
 
-    private static Dictionary<string, string> Pages(CollectionCopy copy) => Files(copy.At("pages")).Where(File.Exists).Where(path => !path.Contains(".ohmstead", StringComparison.Ordinal))
-        .ToDictionary(path => Path.GetRelativePath(copy.At("pages"), path), path => $"{File.GetLastWriteTimeUtc(path):O} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))}", StringComparer.Ordinal);
+    private static Dictionary<string, string> Pages(CollectionCopy copy) =>
+        Files(copy.At("pages"))
+            .Where(File.Exists)
+            .Where(path => !path.Contains(".ohmstead", StringComparison.Ordinal))
+            .ToDictionary(
+                path => Path.GetRelativePath(copy.At("pages"), path),
+                path =>
+                    $"{File.GetLastWriteTimeUtc(path):O} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))}",
+                StringComparer.Ordinal
+            );
 
     private static List<string> Bytes(CollectionCopy copy) => [.. Pages(copy).Select(page => $"{page.Key} {page.Value.Split(' ')[1]}")];
 }

@@ -8,7 +8,18 @@ public sealed class SheetCommandTests
     public void A_sheet_is_written_into_the_file_that_is_asked_for_and_nothing_else()
     {
         using var folder = CollectionCopy.Empty();
-        var run = Run.Of("sheet", "SP-0007", "--in", CollectionCopy.Untouched, "--paper", "Letter", "--to", folder.At("s.html"), "--as-of", "2026-11-25");
+        var run = Run.Of(
+            "sheet",
+            "SP-0007",
+            "--in",
+            CollectionCopy.Untouched,
+            "--paper",
+            "Letter",
+            "--to",
+            folder.At("s.html"),
+            "--as-of",
+            "2026-11-25"
+        );
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         Assert.Equal([folder.At("s.html")], Directory.GetFileSystemEntries(folder.Root));
         Assert.Contains("size: letter", folder.Read("s.html"), StringComparison.Ordinal);

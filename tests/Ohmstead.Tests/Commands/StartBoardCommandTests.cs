@@ -9,7 +9,22 @@ public sealed class StartBoardCommandTests
     public void A_board_of_a_design_names_it_and_repeats_none_of_its_parts()
     {
         using var copy = CollectionCopy.Make();
-        var run = Start(copy, "SP-0021", "--design", "bench-supply", "--serial", "0731", "--made", "1976", "--from", "lookout hut", "--complaint", "hums: loudly", "--on", "2026-11-02");
+        var run = Start(
+            copy,
+            "SP-0021",
+            "--design",
+            "bench-supply",
+            "--serial",
+            "0731",
+            "--made",
+            "1976",
+            "--from",
+            "lookout hut",
+            "--complaint",
+            "hums: loudly",
+            "--on",
+            "2026-11-02"
+        );
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         Assert.Equal(
             """
@@ -26,7 +41,8 @@ public sealed class StartBoardCommandTests
             ## Story
 
             """,
-            copy.Read("boards/SP-0021.md"));
+            copy.Read("boards/SP-0021.md")
+        );
         Assert.Contains("21 parts, 6 points and 3 hazards come from designs/bench-supply.md", run.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("SP-0021", Run.Of("check", copy.Root, "--thorough", "--as-of", "2026-11-25").Out, StringComparison.Ordinal);
     }
@@ -39,7 +55,11 @@ public sealed class StartBoardCommandTests
         Assert.Equal(2, unnamed.Exit);
         Assert.StartsWith("nothing says what it is; write --name ", unnamed.Error, StringComparison.Ordinal);
         Assert.Equal(0, Start(copy, "SP-0021", "--name", "Rain gauge clock").Exit);
-        Assert.Contains("title: Rain gauge clock\narrived: { date: 2026-11-25 }\n", copy.Read("boards/SP-0021.md"), StringComparison.Ordinal);
+        Assert.Contains(
+            "title: Rain gauge clock\narrived: { date: 2026-11-25 }\n",
+            copy.Read("boards/SP-0021.md"),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -59,7 +79,10 @@ public sealed class StartBoardCommandTests
     public void An_unknown_design_is_told_with_the_nearest()
     {
         using var copy = CollectionCopy.Make();
-        Assert.Equal((2, "there is no design 'bench-suply', 'bench-supply' is the nearest\n"), (Start(copy, "SP-0021", "--design", "bench-suply").Exit, Start(copy, "SP-0021", "--design", "bench-suply").Error));
+        Assert.Equal(
+            (2, "there is no design 'bench-suply', 'bench-supply' is the nearest\n"),
+            (Start(copy, "SP-0021", "--design", "bench-suply").Exit, Start(copy, "SP-0021", "--design", "bench-suply").Error)
+        );
     }
 
     [Fact]
@@ -77,9 +100,14 @@ public sealed class StartBoardCommandTests
     public void A_trial_shows_the_record_and_writes_nothing()
     {
         using var copy = CollectionCopy.Make();
-        Assert.StartsWith("boards/SP-0021.md: would be written\n  ---\n  board: SP-0021\n", Start(copy, "SP-0021", "--name", "Clock", "--dry").Out, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "boards/SP-0021.md: would be written\n  ---\n  board: SP-0021\n",
+            Start(copy, "SP-0021", "--name", "Clock", "--dry").Out,
+            StringComparison.Ordinal
+        );
         Assert.False(File.Exists(copy.At("boards/SP-0021.md")));
     }
 
-    private static Run Start(CollectionCopy copy, params string[] words) => Run.Of(["start", "board", .. words, "--in", copy.Root, "--as-of", "2026-11-25"]);
+    private static Run Start(CollectionCopy copy, params string[] words) =>
+        Run.Of(["start", "board", .. words, "--in", copy.Root, "--as-of", "2026-11-25"]);
 }

@@ -18,9 +18,12 @@ public sealed class StartCollectionCommandTests
         foreach (var file in new[] { "instruments.yaml", "stock.yaml", "collection.yaml" })
         {
             var text = folder.Read(file);
-            var shown = file == "collection.yaml"
-                ? text.Replace("# keeper", "keeper", StringComparison.Ordinal).Replace("# place", "place", StringComparison.Ordinal).Replace("# duty", "duty", StringComparison.Ordinal)
-                : text.Replace("\n#  ", "\n   ", StringComparison.Ordinal);
+            var shown =
+                file == "collection.yaml"
+                    ? text.Replace("# keeper", "keeper", StringComparison.Ordinal)
+                        .Replace("# place", "place", StringComparison.Ordinal)
+                        .Replace("# duty", "duty", StringComparison.Ordinal)
+                    : text.Replace("\n#  ", "\n   ", StringComparison.Ordinal);
             Assert.NotEqual(text, shown);
             folder.Write(file, shown);
         }
@@ -57,10 +60,19 @@ public sealed class StartCollectionCommandTests
     {
         using var folder = CollectionCopy.Empty();
         Start(folder);
-        var git = await Child.ShellAsync("git init -q . && git add -A && git -c user.name=t -c user.email=t@example.org commit -qm start && git status --porcelain --ignored && git ls-files", folder.Root);
+        var git = await Child.ShellAsync(
+            "git init -q . && git add -A && git -c user.name=t -c user.email=t@example.org commit -qm start && git status --porcelain --ignored && git ls-files",
+            folder.Root
+        );
         Assert.Equal(0, git.Exit);
-        var files = Directory.EnumerateFiles(folder.Root, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(folder.Root, file)).Where(file => !file.StartsWith(".git" + Path.DirectorySeparatorChar, StringComparison.Ordinal));
-        Assert.Equal(files.Order(StringComparer.Ordinal), git.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal));
+        var files = Directory
+            .EnumerateFiles(folder.Root, "*", SearchOption.AllDirectories)
+            .Select(file => Path.GetRelativePath(folder.Root, file))
+            .Where(file => !file.StartsWith(".git" + Path.DirectorySeparatorChar, StringComparison.Ordinal));
+        Assert.Equal(
+            files.Order(StringComparer.Ordinal),
+            git.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -70,7 +82,11 @@ public sealed class StartCollectionCommandTests
         Start(folder);
         const string commit = "git -c user.name=t -c user.email=t@example.org commit -qm x";
         var environment = ("OHMSTEAD", Child.Program);
-        var first = await Child.ShellAsync($"git init -q . && git config core.hooksPath .githooks && git add -A && {commit}", folder.Root, environment);
+        var first = await Child.ShellAsync(
+            $"git init -q . && git config core.hooksPath .githooks && git add -A && {commit}",
+            folder.Root,
+            environment
+        );
         Assert.Equal(0, first.Exit);
 
         // Staged wrong, put right in the folder alone: refused all the same.
@@ -87,7 +103,10 @@ public sealed class StartCollectionCommandTests
         folder.Write("boards/FS-0001.md", "nonsense");
         Assert.Equal(0, (await Child.ShellAsync(commit, folder.Root, environment)).Exit);
         var missing = await Child.ShellAsync($"git add -A && {commit}", folder.Root, ("OHMSTEAD", "no-such-program"));
-        Assert.Equal((1, "the records were not checked: there is no program 'no-such-program'; set OHMSTEAD, or commit with --no-verify\n"), (missing.Exit, missing.Error));
+        Assert.Equal(
+            (1, "the records were not checked: there is no program 'no-such-program'; set OHMSTEAD, or commit with --no-verify\n"),
+            (missing.Exit, missing.Error)
+        );
     }
 
     [Fact]
@@ -108,10 +127,16 @@ public sealed class StartCollectionCommandTests
         Start(folder);
         using var settings = JsonDocument.Parse(folder.Read(".vscode/settings.json"));
         var schemas = settings.RootElement.GetProperty("yaml.schemas").EnumerateObject().Select(entry => entry.Name[2..]).ToArray();
-        Assert.Equal(Directory.GetFiles(folder.At("schema")).Select(file => "schema/" + Path.GetFileName(file)).Order(StringComparer.Ordinal), schemas.Order(StringComparer.Ordinal));
+        Assert.Equal(
+            Directory.GetFiles(folder.At("schema")).Select(file => "schema/" + Path.GetFileName(file)).Order(StringComparer.Ordinal),
+            schemas.Order(StringComparer.Ordinal)
+        );
         foreach (var file in new[] { "collection.yaml", "instruments.yaml", "stock.yaml", "boards/FS-0001.md" })
         {
-            var line = folder.Read(file).Split('\n').First(text => text.StartsWith("# yaml-language-server: $schema=", StringComparison.Ordinal));
+            var line = folder
+                .Read(file)
+                .Split('\n')
+                .First(text => text.StartsWith("# yaml-language-server: $schema=", StringComparison.Ordinal));
             Assert.True(File.Exists(Path.Combine(folder.At(Path.GetDirectoryName(file)!), line.Split('=')[1])), file);
         }
     }

@@ -17,13 +17,22 @@ public sealed partial class StartDesignCommandTests
         var (before, verdicts, why) = (copy.Read(Board), Findings(copy), Why(copy, "C2"));
         var run = Start(copy, "pulse-shaper", "--from", "SP-0019");
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
-        Assert.StartsWith("designs/pulse-shaper.md: written, 10 parts, 3 points, 0 hazards\nboards/SP-0019.md: names the design 'pulse-shaper'", run.Out, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "designs/pulse-shaper.md: written, 10 parts, 3 points, 0 hazards\nboards/SP-0019.md: names the design 'pulse-shaper'",
+            run.Out,
+            StringComparison.Ordinal
+        );
         Assert.Equal(verdicts, Findings(copy));
         Assert.Equal(why.Replace("this board's record", "the design", StringComparison.Ordinal), Why(copy, "C2"));
 
         // Nothing lost, nothing changed: the lines of the lists went over as they stood.
         var lists = before[before.IndexOf("parts:", StringComparison.Ordinal)..before.IndexOf("bench:", StringComparison.Ordinal)];
-        Assert.Equal(before.Replace(lists, string.Empty, StringComparison.Ordinal).Replace("maker: station workshop", "design: pulse-shaper\nmaker: station workshop", StringComparison.Ordinal), copy.Read(Board));
+        Assert.Equal(
+            before
+                .Replace(lists, string.Empty, StringComparison.Ordinal)
+                .Replace("maker: station workshop", "design: pulse-shaper\nmaker: station workshop", StringComparison.Ordinal),
+            copy.Read(Board)
+        );
         Assert.Contains(lists, copy.Read(Design), StringComparison.Ordinal);
     }
 
@@ -37,7 +46,12 @@ public sealed partial class StartDesignCommandTests
         var (file, record) = ($"boards/{board}.md", copy.Read($"boards/{board}.md"));
         var design = DesignLine().Match(record);
         var lists = string.Concat(Lists().Matches(copy.Read($"designs/{design.Groups["name"].Value}.md")).Select(match => match.Value));
-        copy.Write(file, record.Replace(design.Value, string.Empty, StringComparison.Ordinal).Replace("format: 1\n", lists + "format: 1\n", StringComparison.Ordinal));
+        copy.Write(
+            file,
+            record
+                .Replace(design.Value, string.Empty, StringComparison.Ordinal)
+                .Replace("format: 1\n", lists + "format: 1\n", StringComparison.Ordinal)
+        );
         var before = Findings(copy);
         Assert.Equal(0, Start(copy, "pulse-shaper", "--from", board).Exit);
         Assert.Equal(before, Findings(copy));
@@ -57,10 +71,22 @@ public sealed partial class StartDesignCommandTests
     public void A_date_code_stays_with_its_unit()
     {
         using var copy = CollectionCopy.Make();
-        copy.Write(Board, copy.Read(Board).Replace("{ ref: D1, kind: diode, type: WX-D4 }", "{ ref: D1, kind: diode, type: WX-D4, date_code: \"7406\" }", StringComparison.Ordinal));
+        copy.Write(
+            Board,
+            copy.Read(Board)
+                .Replace(
+                    "{ ref: D1, kind: diode, type: WX-D4 }",
+                    "{ ref: D1, kind: diode, type: WX-D4, date_code: \"7406\" }",
+                    StringComparison.Ordinal
+                )
+        );
         var run = Start(copy, "pulse-shaper", "--from", "SP-0019");
         Assert.Contains("kept on the board as well, for their date codes: D1\n", run.Out, StringComparison.Ordinal);
-        Assert.Contains("parts:\n  - { ref: D1, kind: diode, type: WX-D4, date_code: \"7406\" }\nbench:\n", copy.Read(Board), StringComparison.Ordinal);
+        Assert.Contains(
+            "parts:\n  - { ref: D1, kind: diode, type: WX-D4, date_code: \"7406\" }\nbench:\n",
+            copy.Read(Board),
+            StringComparison.Ordinal
+        );
         Assert.Contains("  - { ref: D1, kind: diode, type: WX-D4 }\n", copy.Read(Design), StringComparison.Ordinal);
     }
 
@@ -86,21 +112,35 @@ public sealed partial class StartDesignCommandTests
     {
         using var copy = CollectionCopy.Make();
         var before = copy.Read(Board);
-        Assert.Contains("designs/pulse-shaper.md: would be written, 10 parts", Start(copy, "pulse-shaper", "--from", "SP-0019", "--trial").Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "designs/pulse-shaper.md: would be written, 10 parts",
+            Start(copy, "pulse-shaper", "--from", "SP-0019", "--trial").Out,
+            StringComparison.Ordinal
+        );
         Assert.Equal(before, copy.Read(Board));
         Assert.False(File.Exists(copy.At(Design)));
     }
 
-    private static Run Start(CollectionCopy copy, params string[] words) => Run.Of(["start", "design", .. words, "--in", copy.Root, "--as-of", "2026-11-25"]);
+    private static Run Start(CollectionCopy copy, params string[] words) =>
+        Run.Of(["start", "design", .. words, "--in", copy.Root, "--as-of", "2026-11-25"]);
 
-    [GeneratedRegex(@"^design: (?<name>\S+)\n", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Multiline, 1000)]
+    [GeneratedRegex(
+        @"^design: (?<name>\S+)\n",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Multiline,
+        1000
+    )]
     private static partial Regex DesignLine();
 
-    [GeneratedRegex(@"^(parts|points|hazards):\n([ #].*\n)+", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Multiline, 1000)]
+    [GeneratedRegex(
+        @"^(parts|points|hazards):\n([ #].*\n)+",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Multiline,
+        1000
+    )]
     private static partial Regex Lists();
 
     // All that is told of a part, without the places, which move.
-    private static string Why(CollectionCopy copy, string part) => PlaceInFile().Replace(Run.Of("why", "SP-0019", part, "--in", copy.Root, "--as-of", "2026-11-25").Out, string.Empty);
+    private static string Why(CollectionCopy copy, string part) =>
+        PlaceInFile().Replace(Run.Of("why", "SP-0019", part, "--in", copy.Root, "--as-of", "2026-11-25").Out, string.Empty);
 
     [GeneratedRegex(@"(boards/SP-0019|designs/pulse-shaper)\.md:\d+", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex PlaceInFile();
@@ -109,6 +149,12 @@ public sealed partial class StartDesignCommandTests
     private static string[] Findings(CollectionCopy copy)
     {
         using var document = JsonDocument.Parse(Run.Of("check", copy.Root, "--form", "json", "--as-of", "2026-11-25").Out);
-        return [.. document.RootElement.GetProperty("findings").EnumerateArray().Select(finding => $"{finding.GetProperty("check")} {finding.GetProperty("message")}")];
+        return
+        [
+            .. document
+                .RootElement.GetProperty("findings")
+                .EnumerateArray()
+                .Select(finding => $"{finding.GetProperty("check")} {finding.GetProperty("message")}"),
+        ];
     }
 }

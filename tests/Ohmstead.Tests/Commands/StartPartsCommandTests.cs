@@ -16,7 +16,10 @@ public sealed class StartPartsCommandTests
         var before = copy.Read(Design);
         var run = Start(copy, List, "--design", "rain-counter", "--kind", "C=polyester film", "--kind", "R=metal film resistor");
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
-        Assert.Equal("columns: ref = Designator, value = Val, count = Qty; not used: Footprint\ndesigns/rain-counter.md: added 5 parts\n", run.Out);
+        Assert.Equal(
+            "columns: ref = Designator, value = Val, count = Qty; not used: Footprint\ndesigns/rain-counter.md: added 5 parts\n",
+            run.Out
+        );
         const string added = """
               - { ref: C31, kind: polyester film, capacitance: 100 nF, rated_voltage: 63 V }
               - { ref: C33, kind: polyester film, capacitance: 100 nF, rated_voltage: 63 V }
@@ -35,7 +38,11 @@ public sealed class StartPartsCommandTests
         using var copy = CollectionCopy.Make();
         var first = Start(copy, List, "--design", "rain-counter", "--kind", "C=polyester film");
         Assert.Equal(1, first.Exit);
-        Assert.Contains("left out, since 'R' does not say which kind of part it is: R31\n  = --kind \"R=carbon composition resistor\", or one of: ", first.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "left out, since 'R' does not say which kind of part it is: R31\n  = --kind \"R=carbon composition resistor\", or one of: ",
+            first.Error,
+            StringComparison.Ordinal
+        );
         Assert.Contains("added 4 parts\n", first.Out, StringComparison.Ordinal);
         var second = Start(copy, List, "--design", "rain-counter", "--kind", "R=metal film resistor");
         Assert.Equal(0, second.Exit);
@@ -53,7 +60,10 @@ public sealed class StartPartsCommandTests
         var line = before[..before.IndexOf("{ ref: C31", StringComparison.Ordinal)].Count(letter => letter == '\n') + 1;
         var run = Start(copy, "Ref,Value\nC31,220n\nU32,WX-A1\n", "--design", "rain-counter");
         Assert.Equal(1, run.Exit);
-        Assert.Equal($"{copy.At("list.csv")}, line 2: C31 has capacitance 220 nF in the list, and 100 nF in designs/rain-counter.md:{line}\n  = mend the one that is wrong\nnothing was written\n", run.Error);
+        Assert.Equal(
+            $"{copy.At("list.csv")}, line 2: C31 has capacitance 220 nF in the list, and 100 nF in designs/rain-counter.md:{line}\n  = mend the one that is wrong\nnothing was written\n",
+            run.Error
+        );
         Assert.Equal(before, copy.Read(Design));
     }
 
@@ -73,7 +83,10 @@ public sealed class StartPartsCommandTests
         using var folder = CollectionCopy.Empty();
         folder.Write("boards/X-1.md", "---\r\nboard: X-1   # the old one\r\ntitle: Clock\r\nformat: 1\r\n---\r\n");
         Assert.Equal(0, Start(folder, "Ref\tValue\nU1\tWX-A1\n", "--board", "X-1").Exit);
-        Assert.Equal("---\r\nboard: X-1   # the old one\r\ntitle: Clock\r\nparts:\r\n  - { ref: U1, kind: integrated circuit, type: WX-A1 }\r\nformat: 1\r\n---\r\n", folder.Read("boards/X-1.md"));
+        Assert.Equal(
+            "---\r\nboard: X-1   # the old one\r\ntitle: Clock\r\nparts:\r\n  - { ref: U1, kind: integrated circuit, type: WX-A1 }\r\nformat: 1\r\n---\r\n",
+            folder.Read("boards/X-1.md")
+        );
     }
 
     [Fact]
@@ -92,16 +105,29 @@ public sealed class StartPartsCommandTests
     {
         using var copy = CollectionCopy.Make();
         var before = copy.Read(Design);
-        Assert.Contains("  - { ref: U31, kind: integrated circuit, type: \"7805\" }\ndesigns/rain-counter.md: would add 1 parts\n", Start(copy, List, "--design", "rain-counter", "--dry").Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "  - { ref: U31, kind: integrated circuit, type: \"7805\" }\ndesigns/rain-counter.md: would add 1 parts\n",
+            Start(copy, List, "--design", "rain-counter", "--dry").Out,
+            StringComparison.Ordinal
+        );
         Assert.Equal(before, copy.Read(Design));
     }
 
     [Theory]
     [InlineData(new byte[] { }, " is empty\n")]
-    [InlineData(new byte[] { (byte)'R', (byte)'e', (byte)'f', (byte)',', 0xB5, (byte)'F', (byte)'\n' }, ":1:5: byte B5 at offset 4 is not UTF-8: it can only continue a character, and none was begun; the file looks like Latin-1 or Windows-1252, where this byte is 'µ': save it again as UTF-8\n")]
-    [InlineData(new byte[] { 0xFF, 0xFE, (byte)'R', 0 }, ":1:1: the file looks like UTF-16; expected UTF-8; save it again as UTF-8 in the editor, or convert it with iconv -f UTF-16 -t UTF-8\n")]
+    [InlineData(
+        new byte[] { (byte)'R', (byte)'e', (byte)'f', (byte)',', 0xB5, (byte)'F', (byte)'\n' },
+        ":1:5: byte B5 at offset 4 is not UTF-8: it can only continue a character, and none was begun; the file looks like Latin-1 or Windows-1252, where this byte is 'µ': save it again as UTF-8\n"
+    )]
+    [InlineData(
+        new byte[] { 0xFF, 0xFE, (byte)'R', 0 },
+        ":1:1: the file looks like UTF-16; expected UTF-8; save it again as UTF-8 in the editor, or convert it with iconv -f UTF-16 -t UTF-8\n"
+    )]
     [InlineData(new byte[] { (byte)'P', (byte)'K', 3, 4, 0, 0, 0, 0 }, null)]
-    [InlineData(new byte[] { (byte)'"', (byte)'R', (byte)'e', (byte)'f', (byte)'\n' }, ": line 1: the quotes do not pair near '\"Ref<U+000A>'\n  = put the whole field into quotes, and write a quote inside it twice\n")]
+    [InlineData(
+        new byte[] { (byte)'"', (byte)'R', (byte)'e', (byte)'f', (byte)'\n' },
+        ": line 1: the quotes do not pair near '\"Ref<U+000A>'\n  = put the whole field into quotes, and write a quote inside it twice\n"
+    )]
     public void A_file_that_is_no_table_is_refused_in_words(byte[] bytes, string? message)
     {
         using var copy = CollectionCopy.Make();
@@ -120,12 +146,21 @@ public sealed class StartPartsCommandTests
     {
         using var copy = CollectionCopy.Make();
         File.WriteAllBytes(copy.At("list.csv"), [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes("Ref,Value\r\nU31,WX-A1\r\n")]);
-        Assert.Equal(0, Run.Of("start", "parts", copy.At("list.csv"), "--design", "rain-counter", "--in", copy.Root, "--as-of", "2026-11-25").Exit);
+        Assert.Equal(
+            0,
+            Run.Of("start", "parts", copy.At("list.csv"), "--design", "rain-counter", "--in", copy.Root, "--as-of", "2026-11-25").Exit
+        );
     }
 
     [Theory]
     [InlineData("parts go into a design or into a board\n  = say --design NAME or --board NUMBER\n")]
-    [InlineData("parts go into a design or into a board\n  = say --design NAME or --board NUMBER\n", "--design", "rain-counter", "--board", "SP-0003")]
+    [InlineData(
+        "parts go into a design or into a board\n  = say --design NAME or --board NUMBER\n",
+        "--design",
+        "rain-counter",
+        "--board",
+        "SP-0003"
+    )]
     [InlineData("there is no design 'rain-conter', 'rain-counter' is the nearest\n", "--design", "rain-conter")]
     [InlineData("'valu' is nothing a column can hold, 'value' is the nearest\n", "--design", "rain-counter", "--columns", "valu=Val")]
     [InlineData("'tantalun' is no kind of part, 'tantalum' is the nearest\n", "--design", "rain-counter", "--kind", "C=tantalun")]

@@ -24,7 +24,11 @@ public sealed class StockCommandTests
     {
         using var copy = CollectionCopy.Make();
         Assert.Equal(0, Enter(copy, "order", "PO-14", "placed", "220 µF 100 V, ten", "--from", "Two Weirs Electronics").Exit);
-        Assert.Contains("  - { order: PO-14, placed: 2026-11-25, from: Two Weirs Electronics, for: \"220 µF 100 V, ten\" }\n", copy.Read(Stock), StringComparison.Ordinal);
+        Assert.Contains(
+            "  - { order: PO-14, placed: 2026-11-25, from: Two Weirs Electronics, for: \"220 µF 100 V, ten\" }\n",
+            copy.Read(Stock),
+            StringComparison.Ordinal
+        );
         Assert.Equal(0, Enter(copy, "order", "PO-14", "part-received").Exit);
         Assert.Equal(0, Enter(copy, "order", "PO-14", "lost").Exit);
         Assert.Contains("part_received: 2026-11-25, lost: 2026-11-25 }\n", copy.Read(Stock), StringComparison.Ordinal);
@@ -48,24 +52,62 @@ public sealed class StockCommandTests
     public void A_part_lost_on_the_way_opens_the_need_again()
     {
         using var copy = CollectionCopy.Make();
-        Assert.Contains("0,suppression capacitor 100 nF ±20 % 250 V 85 °C class X2,1,0,1,,SP-0008 C1\r\n", Enter(copy, "buy", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "0,suppression capacitor 100 nF ±20 % 250 V 85 °C class X2,1,0,1,,SP-0008 C1\r\n",
+            Enter(copy, "buy", copy.Root, "--form", "csv").Out,
+            StringComparison.Ordinal
+        );
         Enter(copy, "order", "PO-08", "lost");
-        Assert.Contains("1,suppression capacitor 100 nF ±20 % 250 V 85 °C class X2,1,0,0,,SP-0008 C1\r\n", Enter(copy, "buy", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
-        Assert.Contains("PO-08,lost on the way,2026-11-09,16,Lantern Yard Spares,\"suppression capacitors 100 nF X2, six\",SP-0008 (everything with mains on it); order again: what they wait for will not come\r\n", Enter(copy, "orders", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "1,suppression capacitor 100 nF ±20 % 250 V 85 °C class X2,1,0,0,,SP-0008 C1\r\n",
+            Enter(copy, "buy", copy.Root, "--form", "csv").Out,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "PO-08,lost on the way,2026-11-09,16,Lantern Yard Spares,\"suppression capacitors 100 nF X2, six\",SP-0008 (everything with mains on it); order again: what they wait for will not come\r\n",
+            Enter(copy, "orders", copy.Root, "--form", "csv").Out,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void What_comes_goes_into_the_drawer_and_is_measured_against_delivery_limits_alone()
     {
         using var copy = CollectionCopy.Make();
-        Assert.Equal(0, Enter(copy, "lot", "L-031", "aluminium electrolytic", "470uF", "20%", "35V", "105C", "date_code=2610", "--quantity", "10", "--price", "0.42 EUR").Exit);
+        Assert.Equal(
+            0,
+            Enter(
+                copy,
+                "lot",
+                "L-031",
+                "aluminium electrolytic",
+                "470uF",
+                "20%",
+                "35V",
+                "105C",
+                "date_code=2610",
+                "--quantity",
+                "10",
+                "--price",
+                "0.42 EUR"
+            ).Exit
+        );
         Assert.Contains(
             "  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, temperature: 105 °C,\n      date_code: 2610, received: 2026-11-25, quantity: 10, price: 0.42 EUR }\n",
             copy.Read(Stock),
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
         var reading = Enter(copy, "incoming", "L-031", "474uF", "112mohm", "120Hz", "--by", "TS", "--instrument", "bridge-1");
-        Assert.Contains("  capacitance 474 µF against 376 µF … 564 µF (delivery limit, the marking): inside\n", reading.Out, StringComparison.Ordinal);
-        Assert.Contains("L-031,aluminium electrolytic 470 µF 20 % 35 V 105 °C,10,0,0,10,2610,2026-11-25,2029-03-08,0.42 EUR,,\r\n", Enter(copy, "drawer", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "  capacitance 474 µF against 376 µF … 564 µF (delivery limit, the marking): inside\n",
+            reading.Out,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "L-031,aluminium electrolytic 470 µF 20 % 35 V 105 °C,10,0,0,10,2610,2026-11-25,2029-03-08,0.42 EUR,,\r\n",
+            Enter(copy, "drawer", copy.Root, "--form", "csv").Out,
+            StringComparison.Ordinal
+        );
         Assert.Equal(0, Run.Of("check", copy.Root, "--as-of", "2026-11-25").Exit);
     }
 
@@ -76,14 +118,24 @@ public sealed class StockCommandTests
         var before = copy.Read(Stock);
         var slip = Enter(copy, "incoming", "L-002", "474nF", "120Hz");
         Assert.Equal(1, slip.Exit);
-        Assert.Contains("capacitance 474 nF is 1/992 of the marked 470 µF [incoming-far-from-marking]\nnothing was written; --sure writes it all the same\n", slip.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "capacitance 474 nF is 1/992 of the marked 470 µF [incoming-far-from-marking]\nnothing was written; --sure writes it all the same\n",
+            slip.Error,
+            StringComparison.Ordinal
+        );
         Assert.Equal(before, copy.Read(Stock));
         Assert.Equal(0, Enter(copy, "incoming", "L-002", "474nF", "120Hz", "--sure").Exit);
     }
 
     [Theory]
     [InlineData("there is a lot 'L-002' already\n", "lot", "L-002", "fuse")]
-    [InlineData("'12,5V' is no value with a unit; write 470uF, 20%, 35V, 105C, or key=value such as date_code=2610\n", "lot", "L-040", "fuse", "12,5V")]
+    [InlineData(
+        "'12,5V' is no value with a unit; write 470uF, 20%, 35V, 105C, or key=value such as date_code=2610\n",
+        "lot",
+        "L-040",
+        "fuse",
+        "12,5V"
+    )]
     [InlineData("there is no lot 'L-099', 'L-019' is the nearest\n", "incoming", "L-099", "1uF")]
     public void What_is_not_understood_ends_with_2_and_says_what_would_be(string message, params string[] words)
     {
@@ -98,7 +150,10 @@ public sealed class StockCommandTests
         using var copy = CollectionCopy.Make();
         File.Delete(Path.Combine(copy.Root, Stock));
         Assert.Equal(0, Enter(copy, "order", "PO-1", "placed", "a belt").Exit);
-        Assert.Equal("# The drawer, the orders, and incoming inspection.\nlots: []\norders:\n  - { order: PO-1, placed: 2026-11-25, for: a belt }\n", copy.Read(Stock));
+        Assert.Equal(
+            "# The drawer, the orders, and incoming inspection.\nlots: []\norders:\n  - { order: PO-1, placed: 2026-11-25, for: a belt }\n",
+            copy.Read(Stock)
+        );
     }
 
     [Theory]
@@ -155,7 +210,15 @@ public sealed class StockCommandTests
         using var copy = CollectionCopy.Make();
         using var drawer = System.Text.Json.JsonDocument.Parse(Enter(copy, "drawer", copy.Root, "--form", "json").Out);
         var first = drawer.RootElement.GetProperty("lots")[0];
-        Assert.Equal(("L-001", 6, 2, 4), (first.GetProperty("lot").GetString(), first.GetProperty("came").GetInt32(), first.GetProperty("fitted").GetInt32(), first.GetProperty("left").GetInt32()));
+        Assert.Equal(
+            ("L-001", 6, 2, 4),
+            (
+                first.GetProperty("lot").GetString(),
+                first.GetProperty("came").GetInt32(),
+                first.GetProperty("fitted").GetInt32(),
+                first.GetProperty("left").GetInt32()
+            )
+        );
     }
 
     [Fact]
@@ -163,14 +226,37 @@ public sealed class StockCommandTests
     {
         using var copy = CollectionCopy.Make();
         Assert.Equal(0, Enter(copy, "lot", "L-031", "aluminium electrolytic", "470uF", "20%", "35V", "--quantity", "10").Exit);
-        Assert.Contains(": outside\n", Enter(copy, "incoming", "L-031", "329uF", "120Hz", "piece=1", "--by", "TS").Out, StringComparison.Ordinal);
-        Assert.Contains(": inside\n", Enter(copy, "incoming", "L-031", "474uF", "120Hz", "piece=2", "--by", "TS").Out, StringComparison.Ordinal);
-        Assert.Contains("failed its incoming reading of 2026-11-25: scrap the piece, or fit none", Enter(copy, "drawer", copy.Root).Out, StringComparison.Ordinal);
+        Assert.Contains(
+            ": outside\n",
+            Enter(copy, "incoming", "L-031", "329uF", "120Hz", "piece=1", "--by", "TS").Out,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            ": inside\n",
+            Enter(copy, "incoming", "L-031", "474uF", "120Hz", "piece=2", "--by", "TS").Out,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "failed its incoming reading of 2026-11-25: scrap the piece, or fit none",
+            Enter(copy, "drawer", copy.Root).Out,
+            StringComparison.Ordinal
+        );
         var scrap = Enter(copy, "scrap", "L-031", "1", "reads 70 % of its mark", "--piece", "1", "--by", "TS");
         Assert.Equal((0, string.Empty), (scrap.Exit, scrap.Error));
-        Assert.Equal("stock.yaml: added { lot: L-031, piece: 1, count: 1, because: reads 70 % of its mark }\n  1 of 2 looked at was bad\n", scrap.Out);
-        Assert.Contains("    scrapped:\n      - { lot: L-031, piece: 1, count: 1, because: reads 70 % of its mark }\n", copy.Read(Stock), StringComparison.Ordinal);
-        Assert.Contains("L-031,aluminium electrolytic 470 µF 20 % 35 V,10,0,1,9,,2026-11-25,2029-11-25,,1 of 2 looked at was bad,\r\n", Enter(copy, "drawer", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
+        Assert.Equal(
+            "stock.yaml: added { lot: L-031, piece: 1, count: 1, because: reads 70 % of its mark }\n  1 of 2 looked at was bad\n",
+            scrap.Out
+        );
+        Assert.Contains(
+            "    scrapped:\n      - { lot: L-031, piece: 1, count: 1, because: reads 70 % of its mark }\n",
+            copy.Read(Stock),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "L-031,aluminium electrolytic 470 µF 20 % 35 V,10,0,1,9,,2026-11-25,2029-11-25,,1 of 2 looked at was bad,\r\n",
+            Enter(copy, "drawer", copy.Root, "--form", "csv").Out,
+            StringComparison.Ordinal
+        );
         var why = Run.Of("why", "L-031", "--in", copy.Root, "--as-of", "2026-11-25").Out;
         Assert.Contains("10 of them, 0 fitted, 1 scrapped, 9 left", why, StringComparison.Ordinal);
         Assert.Contains("2026-11-25 (scrapped) 1, piece 1: reads 70 % of its mark", why, StringComparison.Ordinal);
@@ -198,7 +284,8 @@ public sealed class StockCommandTests
         Assert.Contains("of lot L-013 5 came, and 6 went: 0 fitted, 6 scrapped", run.Error, StringComparison.Ordinal);
     }
 
-    private static Run Enter(CollectionCopy copy, params string[] words) => words[0] is "buy" or "orders" or "drawer"
-        ? Run.Of([.. words, "--as-of", "2026-11-25"])
-        : Run.Of([.. words, "--in", copy.Root, "--as-of", "2026-11-25"]);
+    private static Run Enter(CollectionCopy copy, params string[] words) =>
+        words[0] is "buy" or "orders" or "drawer"
+            ? Run.Of([.. words, "--as-of", "2026-11-25"])
+            : Run.Of([.. words, "--in", copy.Root, "--as-of", "2026-11-25"]);
 }

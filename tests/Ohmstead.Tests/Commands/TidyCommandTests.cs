@@ -37,7 +37,10 @@ public sealed class TidyCommandTests
     {
         using var copy = CollectionCopy.Empty();
         copy.Write("SP-0001.md", Untidy);
-        Assert.Equal(new Run(1, "SP-0001.md:2: not tidy from here on\n1 files, 1 not tidy\n", ""), Run.Of("tidy", copy.At("SP-0001.md"), "--check"));
+        Assert.Equal(
+            new Run(1, "SP-0001.md:2: not tidy from here on\n1 files, 1 not tidy\n", ""),
+            Run.Of("tidy", copy.At("SP-0001.md"), "--check")
+        );
         Assert.Equal(Untidy, copy.Read("SP-0001.md"));
     }
 
@@ -70,7 +73,8 @@ public sealed class TidyCommandTests
         copy.Write("SP-0001.md", "---\nboard:  SP-0001\r\ntitle: \"a\u202Eb\"  \n---");
         Assert.Equal(
             "--- SP-0001.md\n+++ SP-0001.md\n@@ -1,4 +1,4 @@\n ---\n-board:  SP-0001<U+000D>\n-title: \"a<U+202E>b\"  \n----\n\\ No newline at end of file\n+board: SP-0001\n+title: \"a<U+202E>b\"\n+---\n",
-            Run.Of("tidy", copy.Root, "--diff").Out);
+            Run.Of("tidy", copy.Root, "--diff").Out
+        );
     }
 
     [Fact]
@@ -114,7 +118,10 @@ public sealed class TidyCommandTests
         File.CreateSymbolicLink(copy.At("SP-0003.md"), "SP-0002.md");
         var run = Run.Of("tidy", copy.Root);
         Assert.Equal((3, "SP-0002.md: tidied\n3 files, 1 tidied\n"), (run.Exit, run.Out));
-        Assert.Equal("SP-0001.md: the file may not be written; nothing was, until its permissions allow it\nSP-0003.md: a record that is a symbolic link is not written; put the file itself there\n", run.Error);
+        Assert.Equal(
+            "SP-0001.md: the file may not be written; nothing was, until its permissions allow it\nSP-0003.md: a record that is a symbolic link is not written; put the file itself there\n",
+            run.Error
+        );
         File.SetAttributes(copy.At("SP-0001.md"), FileAttributes.Normal);
         Assert.Equal(Untidy, copy.Read("SP-0001.md"));
     }
@@ -141,7 +148,11 @@ public sealed class TidyCommandTests
         Assert.Equal((0, ""), (run.Exit, run.Error));
         Assert.Contains("boards/SP-0007.md:61: +80V: verdict in added\n", run.Out, StringComparison.Ordinal);
         var after = copy.Read(Board);
-        Assert.Contains("- { part: R3, lot: L-010, state: new, resistance: 99.94 kΩ, instrument: meter-1, verdict: in }\n", after, StringComparison.Ordinal);
+        Assert.Contains(
+            "- { part: R3, lot: L-010, state: new, resistance: 99.94 kΩ, instrument: meter-1, verdict: in }\n",
+            after,
+            StringComparison.Ordinal
+        );
         Assert.Contains("- { point: +80V, voltage: 81.3 V, ripple: 0.82 V, verdict: in }\n", after, StringComparison.Ordinal);
         Assert.Equal(0, Run.Of("check", copy.Root, "--as-of", "2026-11-25").Exit);
         Assert.Equal(new Run(0, $"{CollectionCopy.Boards + 11} files, 0 not tidy\n", ""), Verdicts(copy, "--check"));
@@ -163,7 +174,9 @@ public sealed class TidyCommandTests
     public void A_verdict_on_what_cannot_be_judged_is_taken_out_and_is_named()
     {
         using var copy = CollectionCopy.Empty();
-        copy.Write("SP-0001.md", """
+        copy.Write(
+            "SP-0001.md",
+            """
             ---
             board: SP-0001
             title: Logger
@@ -175,9 +188,17 @@ public sealed class TidyCommandTests
                 readings:
                   - { part: X1, circuit: out, resistance: 3 Ω, verdict: in, note: corroded }
             ---
-            """ + "\n");
-        Assert.Equal(new Run(0, "SP-0001.md:10: X1: verdict in taken out, nothing can be judged here\nSP-0001.md: tidied\n1 files, 1 tidied\n", ""), Verdicts(copy));
-        Assert.Contains("- { part: X1, circuit: out, resistance: 3 Ω, note: corroded }\n", copy.Read("SP-0001.md"), StringComparison.Ordinal);
+            """ + "\n"
+        );
+        Assert.Equal(
+            new Run(0, "SP-0001.md:10: X1: verdict in taken out, nothing can be judged here\nSP-0001.md: tidied\n1 files, 1 tidied\n", ""),
+            Verdicts(copy)
+        );
+        Assert.Contains(
+            "- { part: X1, circuit: out, resistance: 3 Ω, note: corroded }\n",
+            copy.Read("SP-0001.md"),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -188,9 +209,14 @@ public sealed class TidyCommandTests
         copy.Write("stock.yaml", "lots: [\n");
         var run = Verdicts(copy);
         Assert.Equal(1, run.Exit);
-        Assert.Contains("boards/SP-0007.md: verdicts cannot be computed: the collection, the stock, the instruments or the design holds what cannot be read\n", run.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "boards/SP-0007.md: verdicts cannot be computed: the collection, the stock, the instruments or the design holds what cannot be read\n",
+            run.Error,
+            StringComparison.Ordinal
+        );
         Assert.Equal(before, copy.Read(Board));
     }
 
-    private static Run Verdicts(CollectionCopy copy, params string[] more) => Run.Of(["tidy", copy.Root, "--verdicts", "--as-of", "2026-11-25", .. more]);
+    private static Run Verdicts(CollectionCopy copy, params string[] more) =>
+        Run.Of(["tidy", copy.Root, "--verdicts", "--as-of", "2026-11-25", .. more]);
 }

@@ -17,7 +17,11 @@ public sealed class UnreadableFileTests
         {
             var run = Check(path);
             Assert.Equal(1, run.Exit);
-            Assert.Contains("boards/SP-0099.md:1:1: error: this is a symbolic link, which is not followed [symbolic-link]", run.Out, StringComparison.Ordinal);
+            Assert.Contains(
+                "boards/SP-0099.md:1:1: error: this is a symbolic link, which is not followed [symbolic-link]",
+                run.Out,
+                StringComparison.Ordinal
+            );
             Assert.DoesNotContain("keeper", run.Out, StringComparison.Ordinal);
         }
     }
@@ -63,10 +67,16 @@ public sealed class UnreadableFileTests
     [InlineData("mkfifo boards/SP-0099.md", "boards/SP-0099.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
     [InlineData("rm stock.yaml; mkfifo stock.yaml", "stock.yaml:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
     [InlineData("rm stock.yaml; mkdir stock.yaml", "stock.yaml:1:1: error: this file cannot be read: it is a folder")]
-    [InlineData("mknod boards/SP-0099.md c 1 5", "boards/SP-0099.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
+    [InlineData(
+        "mknod boards/SP-0099.md c 1 5",
+        "boards/SP-0099.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device"
+    )]
     public async Task What_is_no_file_never_keeps_the_run_waiting_and_is_told(string made, string told)
     {
-        Assert.SkipUnless(OperatingSystem.IsLinux() && (Environment.IsPrivilegedProcess || !made.StartsWith("mknod", StringComparison.Ordinal)), "makes what is no file by a shell");
+        Assert.SkipUnless(
+            OperatingSystem.IsLinux() && (Environment.IsPrivilegedProcess || !made.StartsWith("mknod", StringComparison.Ordinal)),
+            "makes what is no file by a shell"
+        );
         using var copy = CollectionCopy.Make();
         var run = await Child.ShellAsync($"{{ {made}; }} && $ohmstead check .", copy.Root);
         Assert.Equal(3, run.Exit);
@@ -80,7 +90,10 @@ public sealed class UnreadableFileTests
         Assert.SkipWhen(OperatingSystem.IsWindows(), "makes a pipe by a shell");
         using var copy = CollectionCopy.Make();
         File.Delete(copy.At("photos/SP-0004/c12-print.png"));
-        var run = await Child.ShellAsync("mkfifo photos/SP-0004/c12-print.png && $ohmstead check . && $ohmstead report . --to pages", copy.Root);
+        var run = await Child.ShellAsync(
+            "mkfifo photos/SP-0004/c12-print.png && $ohmstead check . && $ohmstead report . --to pages",
+            copy.Root
+        );
         Assert.True(run.Exit is 0 or 1, run.Error);
         Assert.Contains("is a pipe, a socket or a device", run.Out, StringComparison.Ordinal);
     }
@@ -94,12 +107,23 @@ public sealed class UnreadableFileTests
     {
         Assert.SkipWhen(FaultLibrary.Path is null, FaultLibrary.Missing);
         using var copy = CollectionCopy.Make();
-        copy.Write("boards/more/SP-0098.md", copy.Read("boards/SP-0003.md").Replace("board: SP-0003", "board: SP-0098", StringComparison.Ordinal));
+        copy.Write(
+            "boards/more/SP-0098.md",
+            copy.Read("boards/SP-0003.md").Replace("board: SP-0003", "board: SP-0098", StringComparison.Ordinal)
+        );
         var fault = new SystemFault(kind, 1, CallError.NotAllowed) { Lasts = true };
-        var run = await new WatchedProgram(Child.Program, copy.Root).ShellAsync("exec $ohmstead check .", fault, ("OHMSTEAD_FAULT_UNDER", copy.At(under)));
+        var run = await new WatchedProgram(Child.Program, copy.Root).ShellAsync(
+            "exec $ohmstead check .",
+            fault,
+            ("OHMSTEAD_FAULT_UNDER", copy.At(under))
+        );
         Assert.True(run.IsFaultReached);
         Assert.Contains(told, run.Run.Out, StringComparison.Ordinal);
-        Assert.Contains($" files, {(under.StartsWith("boards", StringComparison.Ordinal) ? CollectionCopy.Boards : CollectionCopy.Boards + 1)} boards", run.Run.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            $" files, {(under.StartsWith("boards", StringComparison.Ordinal) ? CollectionCopy.Boards : CollectionCopy.Boards + 1)} boards",
+            run.Run.Out,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -123,16 +147,35 @@ public sealed class UnreadableFileTests
         using var copy = CollectionCopy.Make();
         Run Report() => Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25");
         Assert.Equal(0, Report().Exit);
-        var (record, page, data) = (copy.Read("boards/SP-0004.md"), copy.Read("pages/boards/SP-0004.html"), copy.Read("pages/boards/SP-0004.json"));
+        var (record, page, data) = (
+            copy.Read("boards/SP-0004.md"),
+            copy.Read("pages/boards/SP-0004.html"),
+            copy.Read("pages/boards/SP-0004.json")
+        );
         copy.Write("boards/SP-0004.md", record.Replace("title:", "titel:", StringComparison.Ordinal));
         for (var time = 0; time < 2; time++)
         {
             var run = Report();
             Assert.Equal(1, run.Exit);
-            Assert.Contains("boards/SP-0004.md cannot be read: its page stays that of an earlier report", run.Out, StringComparison.Ordinal);
+            Assert.Contains(
+                "boards/SP-0004.md cannot be read: its page stays that of an earlier report",
+                run.Out,
+                StringComparison.Ordinal
+            );
             var older = copy.Read("pages/boards/SP-0004.html");
-            Assert.Contains("This page is of an earlier report: on 2026-11-25 the record could not be read.", older, StringComparison.Ordinal);
-            Assert.Equal(page, older.Replace("<p><strong>This page is of an earlier report: on 2026-11-25 the record could not be read.</strong></p>", string.Empty, StringComparison.Ordinal));
+            Assert.Contains(
+                "This page is of an earlier report: on 2026-11-25 the record could not be read.",
+                older,
+                StringComparison.Ordinal
+            );
+            Assert.Equal(
+                page,
+                older.Replace(
+                    "<p><strong>This page is of an earlier report: on 2026-11-25 the record could not be read.</strong></p>",
+                    string.Empty,
+                    StringComparison.Ordinal
+                )
+            );
             Assert.Equal(data, copy.Read("pages/boards/SP-0004.json"));
             Assert.Single(Directory.GetFiles(copy.At("pages/photos/SP-0004")));
         }
@@ -146,7 +189,10 @@ public sealed class UnreadableFileTests
     public async Task A_name_that_is_not_UTF_8_is_told_and_the_other_records_are_read()
     {
         using var copy = CollectionCopy.Make();
-        var run = await Child.ShellAsync("odd=$(printf 'boards/SP-\\377.md'); printf x > \"$odd\"; $ohmstead check .; code=$?; rm \"$odd\"; exit $code", copy.Root);
+        var run = await Child.ShellAsync(
+            "odd=$(printf 'boards/SP-\\377.md'); printf x > \"$odd\"; $ohmstead check .; code=$?; rm \"$odd\"; exit $code",
+            copy.Root
+        );
         Assert.Equal(3, run.Exit);
         Assert.Contains("there is no such file, or its name is not UTF-8 [file-unreadable]", run.Out, StringComparison.Ordinal);
         Assert.Contains($" files, {CollectionCopy.Boards} boards", run.Out, StringComparison.Ordinal);
@@ -163,7 +209,11 @@ public sealed class UnreadableFileTests
 
         var run = Check(copy.Root);
         Assert.Equal(3, run.Exit);
-        Assert.Contains("this file cannot be read: it has 1099511627776 bytes, at most 16777216 are read [file-unreadable]", run.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "this file cannot be read: it has 1099511627776 bytes, at most 16777216 are read [file-unreadable]",
+            run.Out,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -178,10 +228,21 @@ public sealed class UnreadableFileTests
     public void Five_thousand_mistakes_in_one_file_are_counted_and_fifty_are_shown()
     {
         using var copy = CollectionCopy.Make();
-        copy.Write("boards/SP-0099.md", "---\nboard: SP-0099\ntitle: Rain counter\nparts:\n" + string.Concat(Enumerable.Range(1, 5_000).Select(i => $"  - {{ ref: C{i}, kind: capacitor }}\n")) + "---\n");
+        copy.Write(
+            "boards/SP-0099.md",
+            "---\nboard: SP-0099\ntitle: Rain counter\nparts:\n"
+                + string.Concat(Enumerable.Range(1, 5_000).Select(i => $"  - {{ ref: C{i}, kind: capacitor }}\n"))
+                + "---\n"
+        );
         var run = Check(copy.Root);
         Assert.Equal(1, run.Exit);
-        Assert.Equal(50, run.Out.Split('\n').Count(line => line.StartsWith("boards/SP-0099.md:", StringComparison.Ordinal) && line.Contains(": error: ", StringComparison.Ordinal)));
+        Assert.Equal(
+            50,
+            run.Out.Split('\n')
+                .Count(line =>
+                    line.StartsWith("boards/SP-0099.md:", StringComparison.Ordinal) && line.Contains(": error: ", StringComparison.Ordinal)
+                )
+        );
         Assert.Contains("boards/SP-0099.md: 4950 more findings in this file are not shown", run.Out, StringComparison.Ordinal);
         Assert.Contains("5000 errors", run.Out, StringComparison.Ordinal);
     }

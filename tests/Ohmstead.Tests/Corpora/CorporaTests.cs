@@ -17,9 +17,44 @@ public sealed class CorporaTests
 
     private static readonly string[] FewLines =
     [
-        "undefined", "nil", "\\", "$HOME", "%s%n", "{{7*7}}", "../../etc/passwd", "' OR 1=1 --", "<script>alert(1)</script>", "[a](javascript:alert(1))", "<img src=x onerror=alert(1)>",
-        "1e309", "-0", "0x7fffffff", "1/0", "NaN", "Ω≈ç√∫", "田中さん", "👾 🙇", "\u202Etest\u202C", "T\u0338\u0489h\u0321e", "\uFEFFa", "a\u0000b", "a\u001B[31mb", "=1+1", "CON", "- - - a", "? a\n: b", "&a [*a]",
-        "{a: {b: {c: [1, 2, {d: e", "!!binary aGk=", "%YAML 1.2", "--- a\n...", "\"\\uD83D\\uDE00\"", "[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[", "#", "key: |2-\n  a\n b", "\t- a",
+        "undefined",
+        "nil",
+        "\\",
+        "$HOME",
+        "%s%n",
+        "{{7*7}}",
+        "../../etc/passwd",
+        "' OR 1=1 --",
+        "<script>alert(1)</script>",
+        "[a](javascript:alert(1))",
+        "<img src=x onerror=alert(1)>",
+        "1e309",
+        "-0",
+        "0x7fffffff",
+        "1/0",
+        "NaN",
+        "Ω≈ç√∫",
+        "田中さん",
+        "👾 🙇",
+        "\u202Etest\u202C",
+        "T\u0338\u0489h\u0321e",
+        "\uFEFFa",
+        "a\u0000b",
+        "a\u001B[31mb",
+        "=1+1",
+        "CON",
+        "- - - a",
+        "? a\n: b",
+        "&a [*a]",
+        "{a: {b: {c: [1, 2, {d: e",
+        "!!binary aGk=",
+        "%YAML 1.2",
+        "--- a\n...",
+        "\"\\uD83D\\uDE00\"",
+        "[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[",
+        "#",
+        "key: |2-\n  a\n b",
+        "\t- a",
     ];
 
     [Fact]
@@ -56,7 +91,12 @@ public sealed class CorporaTests
         Assert.Equal(run.Exit, document.RootElement.GetProperty("exit").GetInt32());
         foreach (var finding in document.RootElement.GetProperty("findings").EnumerateArray())
         {
-            Assert.True(finding.GetProperty("line").GetInt32() > 0 && finding.GetProperty("column").GetInt32() > 0 && finding.GetProperty("next").GetString() is { Length: > 0 }, finding.ToString());
+            Assert.True(
+                finding.GetProperty("line").GetInt32() > 0
+                    && finding.GetProperty("column").GetInt32() > 0
+                    && finding.GetProperty("next").GetString() is { Length: > 0 },
+                finding.ToString()
+            );
         }
     }
 
@@ -70,7 +110,14 @@ public sealed class CorporaTests
             foreach (var line in Encoding.Latin1.GetString(content).Split('\n').Take(MostLines))
             {
                 var bytes = Encoding.Latin1.GetBytes(line);
-                yield return [.. "---\nboard: SP-0001\ntitle: x\nnote: "u8, .. bytes, .. "\nparts:\n  - { ref: R1, kind: carbon film resistor, resistance: "u8, .. bytes, .. " }\n---\n"u8];
+                yield return
+                [
+                    .. "---\nboard: SP-0001\ntitle: x\nnote: "u8,
+                    .. bytes,
+                    .. "\nparts:\n  - { ref: R1, kind: carbon film resistor, resistance: "u8,
+                    .. bytes,
+                    .. " }\n---\n"u8,
+                ];
             }
         }
     }
@@ -83,7 +130,10 @@ public sealed class CorporaTests
         }
 
         var options = new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint };
-        return Directory.EnumerateFiles(folder, "*", options).Where(file => !file.Contains("/.git/", StringComparison.Ordinal) && new FileInfo(file).Length <= LargestFile)
-            .Order(StringComparer.Ordinal).Select(File.ReadAllBytes);
+        return Directory
+            .EnumerateFiles(folder, "*", options)
+            .Where(file => !file.Contains("/.git/", StringComparison.Ordinal) && new FileInfo(file).Length <= LargestFile)
+            .Order(StringComparer.Ordinal)
+            .Select(File.ReadAllBytes);
     }
 }

@@ -7,31 +7,32 @@ namespace Ohmstead.Tests.Disk;
 public sealed class LinkTests
 {
     /// <summary>A command that writes, where the link is, and what it leads to: a file or a folder of somebody else, or nothing.</summary>
-    public static TheoryData<string, string, string> Links { get; } = new()
-    {
-        { "sheet SP-0007 --in . --to out.html", "out.html", "file.txt" },
-        { "sheet SP-0007 --in . --to out.html --over", "out.html", "file.txt" },
-        { "sheet SP-0007 --in . --to out.html --over", "out.html", "nowhere" },
-        { "sheet SP-0007 --in . --to out.html --over", "out.html", "folder" },
-        { "sheet SP-0007 --in . --to sheets/out.html", "sheets", "folder" },
-        { "sheet SP-0007 --in . --to sheets/of/out.html", "sheets", "folder" },
-        { "ahead . --calendar out.ics", "out.ics", "file.txt" },
-        { "ahead . --calendar out.ics --over", "out.ics", "file.txt" },
-        { "ahead . --calendar out.ics --over", "out.ics", "nowhere" },
-        { "ahead . --calendar calendars/out.ics", "calendars", "folder" },
-        { "report . --to pages", "pages", "empty" },
-        { "report . --to pages", "pages", "nowhere" },
-        { "report . --to out/pages", "out", "folder" },
-        { "report . --to pages", ".pages.ohmstead-new", "folder" },
-        { "report . --to pages", ".pages.ohmstead-new", "nowhere" },
-        { "start board SP-0090 --name Logger --in .", "boards", "folder" },
-        { "start design new-one --from SP-0019 --in .", "designs", "folder" },
-        { "start collection . --name Demo", "schema", "folder" },
-        { "start collection . --name Demo", ".vscode", "folder" },
-        { "start collection . --name Demo", ".github", "folder" },
-        { "start collection new --name Demo", "new", "folder" },
-        { "start collection new/one --name Demo", "new", "folder" },
-    };
+    public static TheoryData<string, string, string> Links { get; } =
+        new()
+        {
+            { "sheet SP-0007 --in . --to out.html", "out.html", "file.txt" },
+            { "sheet SP-0007 --in . --to out.html --over", "out.html", "file.txt" },
+            { "sheet SP-0007 --in . --to out.html --over", "out.html", "nowhere" },
+            { "sheet SP-0007 --in . --to out.html --over", "out.html", "folder" },
+            { "sheet SP-0007 --in . --to sheets/out.html", "sheets", "folder" },
+            { "sheet SP-0007 --in . --to sheets/of/out.html", "sheets", "folder" },
+            { "ahead . --calendar out.ics", "out.ics", "file.txt" },
+            { "ahead . --calendar out.ics --over", "out.ics", "file.txt" },
+            { "ahead . --calendar out.ics --over", "out.ics", "nowhere" },
+            { "ahead . --calendar calendars/out.ics", "calendars", "folder" },
+            { "report . --to pages", "pages", "empty" },
+            { "report . --to pages", "pages", "nowhere" },
+            { "report . --to out/pages", "out", "folder" },
+            { "report . --to pages", ".pages.ohmstead-new", "folder" },
+            { "report . --to pages", ".pages.ohmstead-new", "nowhere" },
+            { "start board SP-0090 --name Logger --in .", "boards", "folder" },
+            { "start design new-one --from SP-0019 --in .", "designs", "folder" },
+            { "start collection . --name Demo", "schema", "folder" },
+            { "start collection . --name Demo", ".vscode", "folder" },
+            { "start collection . --name Demo", ".github", "folder" },
+            { "start collection new --name Demo", "new", "folder" },
+            { "start collection new/one --name Demo", "new", "folder" },
+        };
 
     [Theory]
     [MemberData(nameof(Links))]
@@ -60,18 +61,19 @@ public sealed class LinkTests
     }
 
     /// <summary>Where in a report a link is.</summary>
-    public static TheoryData<string, string> LinksInPages { get; } = new()
-    {
-        { ".ohmstead-new", "boards" },
-        { ".ohmstead-new", "nowhere" },
-        { ".ohmstead-report", "boards/SP-0001.md" },
-        { "boards", "boards" },
-        { "boards", "nowhere" },
-        { "badges", "boards" },
-        { "index.html", "boards/SP-0001.md" },
-        { "boards/SP-0001.html", "boards/SP-0001.md" },
-        { "boards/SP-0001.html", "nowhere" },
-    };
+    public static TheoryData<string, string> LinksInPages { get; } =
+        new()
+        {
+            { ".ohmstead-new", "boards" },
+            { ".ohmstead-new", "nowhere" },
+            { ".ohmstead-report", "boards/SP-0001.md" },
+            { "boards", "boards" },
+            { "boards", "nowhere" },
+            { "badges", "boards" },
+            { "index.html", "boards/SP-0001.md" },
+            { "boards/SP-0001.html", "boards/SP-0001.md" },
+            { "boards/SP-0001.html", "nowhere" },
+        };
 
     [Theory]
     [MemberData(nameof(LinksInPages))]
@@ -81,8 +83,14 @@ public sealed class LinkTests
         using var copy = CollectionCopy.Make();
         Assert.Equal(0, (await Child.ShellAsync("exec $ohmstead report . --to pages", copy.Root)).Exit);
         // There is something to write, and a board whose page would go.
-        copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of it", StringComparison.Ordinal));
-        copy.Write("pages/.ohmstead-report", copy.Read("pages/.ohmstead-report") + "boards/SP-0002.md\n../boards/SP-0002.md\n/etc/nothing\n");
+        copy.Write(
+            "boards/SP-0003.md",
+            copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of it", StringComparison.Ordinal)
+        );
+        copy.Write(
+            "pages/.ohmstead-report",
+            copy.Read("pages/.ohmstead-report") + "boards/SP-0002.md\n../boards/SP-0002.md\n/etc/nothing\n"
+        );
         var at = copy.At($"pages/{link}");
         if (Path.Exists(at))
         {
@@ -104,7 +112,10 @@ public sealed class LinkTests
         Assert.SkipWhen(OperatingSystem.IsWindows(), "makes links as anybody may elsewhere");
         using var copy = CollectionCopy.Make();
         Directory.CreateDirectory(copy.At("pages"));
-        copy.Write("pages/.ohmstead-report", "../boards/SP-0002.md\nin/SP-0002.md\n../../x\nboards//SP-0002.md\n" + copy.At("boards/SP-0002.md") + "\n");
+        copy.Write(
+            "pages/.ohmstead-report",
+            "../boards/SP-0002.md\nin/SP-0002.md\n../../x\nboards//SP-0002.md\n" + copy.At("boards/SP-0002.md") + "\n"
+        );
         Directory.CreateSymbolicLink(copy.At("pages/in"), copy.At("boards"));
         var before = Files(copy.At("boards"));
         Assert.NotEqual(0, (await Child.ShellAsync("exec $ohmstead report . --to pages", copy.Root)).Exit);
@@ -122,7 +133,8 @@ public sealed class LinkTests
             $"cd '{home.At("boards of mine")}' && $ohmstead sheet SP-0007 --in . --to one.html && cd / && "
                 + $"$ohmstead sheet SP-0007 --in '{home.At("boards of mine")}' --to '{home.At("boards of mine")}/two.html' && "
                 + $"$ohmstead wait SP-0007 'a pen' --by RK --in '{home.At("boards of mine")}'",
-            copy.Root);
+            copy.Root
+        );
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         Assert.True(File.Exists(copy.At("one.html")) && File.Exists(copy.At("two.html")));
     }
@@ -142,14 +154,21 @@ public sealed class LinkTests
     }
 
     internal static ImmutableSortedDictionary<string, string> Files(string root) =>
-        Directory.EnumerateFileSystemEntries(root, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None })
+        Directory
+            .EnumerateFileSystemEntries(
+                root,
+                "*",
+                new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None }
+            )
             .Where(path => !IsBelowLink(root, path))
             .ToImmutableSortedDictionary(
                 path => Path.GetRelativePath(root, path),
-                path => new FileInfo(path).LinkTarget is { } target ? "-> " + target
+                path =>
+                    new FileInfo(path).LinkTarget is { } target ? "-> " + target
                     : Directory.Exists(path) ? "a folder"
                     : $"{File.GetLastWriteTimeUtc(path):O} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))}",
-                StringComparer.Ordinal);
+                StringComparer.Ordinal
+            );
 
     private static bool IsBelowLink(string root, string path)
     {

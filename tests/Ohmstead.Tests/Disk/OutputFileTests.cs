@@ -6,12 +6,13 @@ namespace Ohmstead.Tests.Disk;
 public sealed class OutputFileTests
 {
     /// <summary>A command and the file that it writes.</summary>
-    public static TheoryData<string, string> Commands { get; } = new()
-    {
-        { "ahead . --calendar", "boards/SP-0007.md" },
-        { "ahead . --calendar", "empty.ics" },
-        { "sheet SP-0007 --in . --to", "mine.html" },
-    };
+    public static TheoryData<string, string> Commands { get; } =
+        new()
+        {
+            { "ahead . --calendar", "boards/SP-0007.md" },
+            { "ahead . --calendar", "empty.ics" },
+            { "sheet SP-0007 --in . --to", "mine.html" },
+        };
 
     [Theory]
     [MemberData(nameof(Commands))]
@@ -23,7 +24,10 @@ public sealed class OutputFileTests
         var before = copy.Read(file);
         var run = await Child.ShellAsync($"exec $ohmstead {command} {file}", copy.Root);
         Assert.Equal((2, before), (run.Exit, copy.Read(file)));
-        Assert.Equal($"'{file}' is there, and this program did not write it: give another name, or say --over to write over it\n", run.Error);
+        Assert.Equal(
+            $"'{file}' is there, and this program did not write it: give another name, or say --over to write over it\n",
+            run.Error
+        );
 
         run = await Child.ShellAsync($"exec $ohmstead {command} {file} --over", copy.Root);
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));

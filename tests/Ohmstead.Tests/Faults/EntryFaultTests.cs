@@ -9,22 +9,23 @@ public sealed class EntryFaultTests
     private const string Enter = "exec $ohmstead enter SP-0007 C3 46.1uF --lifted --by RK --instrument bridge-1 --in .";
 
     /// <summary>Each kind of call that an entry makes, and how it fails.</summary>
-    public static TheoryData<CallKind, CallError> Faults { get; } = new()
-    {
-        { CallKind.Open, CallError.TooManyOpen },
-        { CallKind.Read, CallError.InputOutput },
-        { CallKind.Write, CallError.NoSpace },
-        { CallKind.Write, CallError.Half },
-        { CallKind.Sync, CallError.InputOutput },
-        { CallKind.Sync, CallError.ReadOnly },
-        { CallKind.Rename, CallError.InputOutput },
-        { CallKind.Unlink, CallError.ReadOnly },
-        { CallKind.Mode, CallError.NotAllowed },
-        { CallKind.Lock, CallError.InputOutput },
-        { CallKind.Close, CallError.InputOutput },
-        { CallKind.Any, CallError.KilledBefore },
-        { CallKind.Any, CallError.KilledAfter },
-    };
+    public static TheoryData<CallKind, CallError> Faults { get; } =
+        new()
+        {
+            { CallKind.Open, CallError.TooManyOpen },
+            { CallKind.Read, CallError.InputOutput },
+            { CallKind.Write, CallError.NoSpace },
+            { CallKind.Write, CallError.Half },
+            { CallKind.Sync, CallError.InputOutput },
+            { CallKind.Sync, CallError.ReadOnly },
+            { CallKind.Rename, CallError.InputOutput },
+            { CallKind.Unlink, CallError.ReadOnly },
+            { CallKind.Mode, CallError.NotAllowed },
+            { CallKind.Lock, CallError.InputOutput },
+            { CallKind.Close, CallError.InputOutput },
+            { CallKind.Any, CallError.KilledBefore },
+            { CallKind.Any, CallError.KilledAfter },
+        };
 
     [Fact]
     public async Task The_new_text_is_on_the_disk_before_it_has_the_name_of_the_record_and_its_name_before_it_is_told()
@@ -35,10 +36,14 @@ public sealed class EntryFaultTests
         Assert.Equal(0, run.Run.Exit);
         Assert.Equal(
             [
-                "mode boards/.SP-0007.md.new", "write boards/.SP-0007.md.new", "sync boards/.SP-0007.md.new",
-                $"rename boards/.SP-0007.md.new -> {Board}", "sync boards",
+                "mode boards/.SP-0007.md.new",
+                "write boards/.SP-0007.md.new",
+                "sync boards/.SP-0007.md.new",
+                $"rename boards/.SP-0007.md.new -> {Board}",
+                "sync boards",
             ],
-            run.Trace(copy.Root));
+            run.Trace(copy.Root)
+        );
     }
 
     [Fact]
@@ -72,7 +77,10 @@ public sealed class EntryFaultTests
             Assert.True(!run.Run.Out.Contains("added", StringComparison.Ordinal) || now == entered, words);
             Assert.True(run.Run.Exit != 0 || now == entered, words);
             Assert.DoesNotContain("   at ", run.Run.Error, StringComparison.Ordinal);
-            Assert.Contains(run.Run.Exit, run.IsFaultReached && error is CallError.KilledBefore or CallError.KilledAfter ? [137] : new[] { 0, 2, 3 });
+            Assert.Contains(
+                run.Run.Exit,
+                run.IsFaultReached && error is CallError.KilledBefore or CallError.KilledAfter ? [137] : new[] { 0, 2, 3 }
+            );
 
             // Whatever was left stops nobody, and is cleared away.
             if (Moments.AreAll || Directory.GetFiles(copy.At("boards"), ".*").Length > 0)

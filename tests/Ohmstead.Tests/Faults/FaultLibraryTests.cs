@@ -6,25 +6,26 @@ namespace Ohmstead.Tests.Faults;
 public sealed class FaultLibraryTests
 {
     /// <summary>A kind of call, a line of shell that makes it about the file or folder here, and how the line ends untouched.</summary>
-    public static TheoryData<CallKind, string> Calls { get; } = new()
-    {
-        { CallKind.Open, "cat here" },
-        { CallKind.Open, "ls ." },
-        { CallKind.Read, "cat here" },
-        { CallKind.List, "ls ." },
-        { CallKind.Look, "stat here" },
-        { CallKind.Write, "echo more | dd of=here conv=notrunc status=none" },
-        { CallKind.Write, "truncate -s 1 here" },
-        { CallKind.Sync, "sync here" },
-        { CallKind.Rename, "mv here there" },
-        { CallKind.Link, "ln here there" },
-        { CallKind.Link, "ln -s here there" },
-        { CallKind.Unlink, "rm here" },
-        { CallKind.Unlink, "rmdir empty" },
-        { CallKind.Mkdir, "mkdir there" },
-        { CallKind.Mode, "chmod 600 here" },
-        { CallKind.Lock, "flock here true" },
-    };
+    public static TheoryData<CallKind, string> Calls { get; } =
+        new()
+        {
+            { CallKind.Open, "cat here" },
+            { CallKind.Open, "ls ." },
+            { CallKind.Read, "cat here" },
+            { CallKind.List, "ls ." },
+            { CallKind.Look, "stat here" },
+            { CallKind.Write, "echo more | dd of=here conv=notrunc status=none" },
+            { CallKind.Write, "truncate -s 1 here" },
+            { CallKind.Sync, "sync here" },
+            { CallKind.Rename, "mv here there" },
+            { CallKind.Link, "ln here there" },
+            { CallKind.Link, "ln -s here there" },
+            { CallKind.Unlink, "rm here" },
+            { CallKind.Unlink, "rmdir empty" },
+            { CallKind.Mkdir, "mkdir there" },
+            { CallKind.Mode, "chmod 600 here" },
+            { CallKind.Lock, "flock here true" },
+        };
 
     // As the C library words them.
     private static (CallError Error, string Words)[] Errors { get; } =

@@ -9,9 +9,10 @@ internal static class Moments
     /// <summary>Numbers from 1 to a count: all, or some of them evenly, the first and the last among them.</summary>
     /// <param name="count">How many calls there are.</param>
     /// <param name="some">How many are enough in every run.</param>
-    public static IEnumerable<int> Of(int count, int some) => AreAll || count <= some
-        ? Enumerable.Range(1, count)
-        : Enumerable.Range(0, some).Select(i => 1 + (int)(i * (long)(count - 1) / Math.Max(some - 1, 1)));
+    public static IEnumerable<int> Of(int count, int some) =>
+        AreAll || count <= some
+            ? Enumerable.Range(1, count)
+            : Enumerable.Range(0, some).Select(i => 1 + (int)(i * (long)(count - 1) / Math.Max(some - 1, 1)));
 
     /// <summary>How often something is tried that is never tried out.</summary>
     /// <param name="usual">In every run.</param>

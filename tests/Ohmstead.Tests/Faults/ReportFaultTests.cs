@@ -8,26 +8,27 @@ namespace Ohmstead.Tests.Faults;
 public sealed class ReportFaultTests(FaultyReports reports) : IClassFixture<FaultyReports>
 {
     /// <summary>Each kind of call about the pages and what is beside them, and how it fails.</summary>
-    public static TheoryData<CallKind, CallError> Faults { get; } = new()
-    {
-        { CallKind.Open, CallError.NoSpace },
-        { CallKind.Open, CallError.TooManyOpen },
-        { CallKind.Read, CallError.InputOutput },
-        { CallKind.List, CallError.InputOutput },
-        { CallKind.Look, CallError.InputOutput },
-        { CallKind.Write, CallError.NoSpace },
-        { CallKind.Write, CallError.Half },
-        { CallKind.Sync, CallError.InputOutput },
-        { CallKind.Rename, CallError.InputOutput },
-        { CallKind.Link, CallError.NoSpace },
-        { CallKind.Unlink, CallError.ReadOnly },
-        { CallKind.Mkdir, CallError.NoSpace },
-        { CallKind.Lock, CallError.InputOutput },
-        { CallKind.Close, CallError.InputOutput },
-        { CallKind.Any, CallError.NoSpace },
-        { CallKind.Any, CallError.KilledBefore },
-        { CallKind.Any, CallError.KilledAfter },
-    };
+    public static TheoryData<CallKind, CallError> Faults { get; } =
+        new()
+        {
+            { CallKind.Open, CallError.NoSpace },
+            { CallKind.Open, CallError.TooManyOpen },
+            { CallKind.Read, CallError.InputOutput },
+            { CallKind.List, CallError.InputOutput },
+            { CallKind.Look, CallError.InputOutput },
+            { CallKind.Write, CallError.NoSpace },
+            { CallKind.Write, CallError.Half },
+            { CallKind.Sync, CallError.InputOutput },
+            { CallKind.Rename, CallError.InputOutput },
+            { CallKind.Link, CallError.NoSpace },
+            { CallKind.Unlink, CallError.ReadOnly },
+            { CallKind.Mkdir, CallError.NoSpace },
+            { CallKind.Lock, CallError.InputOutput },
+            { CallKind.Close, CallError.InputOutput },
+            { CallKind.Any, CallError.NoSpace },
+            { CallKind.Any, CallError.KilledBefore },
+            { CallKind.Any, CallError.KilledAfter },
+        };
 
     [Theory]
     [MemberData(nameof(Faults))]
@@ -77,19 +78,26 @@ public sealed class ReportFaultTests(FaultyReports reports) : IClassFixture<Faul
         var two = foreign is null ? await reports.PlainAsync() : await reports.WithAsync(foreign);
         using var site = CollectionCopy.Empty();
         var watched = new WatchedProgram(Child.Program, site.Root);
-        foreach (var at in Moments.Of(two.Calls.Count(call => kind == CallKind.Any || call.Kind == kind), some: kind == CallKind.Any ? 4 : 2))
+        foreach (
+            var at in Moments.Of(two.Calls.Count(call => kind == CallKind.Any || call.Kind == kind), some: kind == CallKind.Any ? 4 : 2)
+        )
         {
             await two.PutOldAsync(site);
             var run = await watched.ShellAsync(two.Line, new(kind, at, error) { Lasts = lasts });
             var now = TwoReports.Pages(site);
-            var words = $"{kind} {at} {error}: exit {run.Run.Exit}\n{run.Run.Out}{run.Run.Error}{Difference(two.Old, now)}\n{Difference(two.New, now)}";
+            var words =
+                $"{kind} {at} {error}: exit {run.Run.Exit}\n{run.Run.Out}{run.Run.Error}{Difference(two.Old, now)}\n{Difference(two.New, now)}";
             Assert.True(now.SequenceEqual(two.Old) || now.SequenceEqual(two.New), words);
             Assert.True(run.Run.Exit != 0 || now.SequenceEqual(two.New), words);
             Assert.True(run.Run.Exit is 0 or 3 || (run.Run.Exit == 137 && error is CallError.KilledBefore or CallError.KilledAfter), words);
             Assert.DoesNotContain("   at ", run.Run.Error, StringComparison.Ordinal);
 
             // Whatever was left stops nobody, and is cleared away.
-            if (Moments.AreAll || Directory.GetFileSystemEntries(site.Root).Length > 1 || Directory.GetDirectories(site.At("pages"), ".ohmstead*").Length > 0)
+            if (
+                Moments.AreAll
+                || Directory.GetFileSystemEntries(site.Root).Length > 1
+                || Directory.GetDirectories(site.At("pages"), ".ohmstead*").Length > 0
+            )
             {
                 Assert.Equal(0, (await Child.ShellAsync(two.Line, site.Root)).Exit);
                 Assert.Equal(two.New, TwoReports.Pages(site));

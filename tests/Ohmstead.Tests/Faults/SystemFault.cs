@@ -22,13 +22,16 @@ internal sealed record SystemFault(CallKind Kind, int At, CallError Error)
     {
         yield return ("OHMSTEAD_FAULT_CALL", NameOf(Kind));
         yield return ("OHMSTEAD_FAULT_AT", At.ToString(CultureInfo.InvariantCulture));
-        yield return ("OHMSTEAD_FAULT_ERROR", Error switch
-        {
-            CallError.KilledAfter => "killed",
-            CallError.KilledBefore => "kill",
-            CallError.Half => "half",
-            _ => ((int)Error).ToString(CultureInfo.InvariantCulture),
-        });
+        yield return (
+            "OHMSTEAD_FAULT_ERROR",
+            Error switch
+            {
+                CallError.KilledAfter => "killed",
+                CallError.KilledBefore => "kill",
+                CallError.Half => "half",
+                _ => ((int)Error).ToString(CultureInfo.InvariantCulture),
+            }
+        );
         if (Lasts)
         {
             yield return ("OHMSTEAD_FAULT_LASTS", "yes");

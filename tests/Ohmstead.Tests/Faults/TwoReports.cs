@@ -35,7 +35,9 @@ internal sealed class TwoReports : IDisposable
             return this;
         }
 
-        foreach (var board in Directory.GetFiles(records.At("boards")).Where(file => !Kept.Contains(Path.GetFileNameWithoutExtension(file))))
+        foreach (
+            var board in Directory.GetFiles(records.At("boards")).Where(file => !Kept.Contains(Path.GetFileNameWithoutExtension(file)))
+        )
         {
             File.Delete(board);
         }
@@ -74,9 +76,15 @@ internal sealed class TwoReports : IDisposable
     }
 
     /// <summary>The digests of the pages; what a run that failed left for the next to clear away is none.</summary>
-    public static ImmutableSortedDictionary<string, string> Pages(CollectionCopy site) => LinkTests.Files(site.At("pages"))
-        .Where(entry => entry.Value != "a folder" && !entry.Key.StartsWith(".ohmstead-new", StringComparison.Ordinal) && entry.Key is not (".ohmstead-building" or ".ohmstead-held"))
-        .ToImmutableSortedDictionary(entry => entry.Key, entry => entry.Value.Split(' ')[1], StringComparer.Ordinal);
+    public static ImmutableSortedDictionary<string, string> Pages(CollectionCopy site) =>
+        LinkTests
+            .Files(site.At("pages"))
+            .Where(entry =>
+                entry.Value != "a folder"
+                && !entry.Key.StartsWith(".ohmstead-new", StringComparison.Ordinal)
+                && entry.Key is not (".ohmstead-building" or ".ohmstead-held")
+            )
+            .ToImmutableSortedDictionary(entry => entry.Key, entry => entry.Value.Split(' ')[1], StringComparer.Ordinal);
 
     /// <inheritdoc/>
     public void Dispose()

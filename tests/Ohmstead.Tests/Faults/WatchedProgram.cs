@@ -18,9 +18,12 @@ internal sealed class WatchedProgram(string program, string folder)
         {
             (string Name, string Value)[] watched =
             [
-                ("ohmstead", program), ("LD_PRELOAD", FaultLibrary.Path!),
-                ("OHMSTEAD_FAULT_UNDER", folder), ("OHMSTEAD_FAULT_LOG", journal),
-                .. fault?.Environment() ?? [], .. environment,
+                ("ohmstead", program),
+                ("LD_PRELOAD", FaultLibrary.Path!),
+                ("OHMSTEAD_FAULT_UNDER", folder),
+                ("OHMSTEAD_FAULT_LOG", journal),
+                .. fault?.Environment() ?? [],
+                .. environment,
             ];
             var run = await Child.ShellAsync(line, folder, watched);
             return new(run, SystemCall.Read(journal));
@@ -42,9 +45,8 @@ internal sealed record WatchedRun(Run Run, IReadOnlyList<SystemCall> Calls)
     public int Count(CallKind kind) => Calls.Count(call => kind == CallKind.Any || call.Kind == kind);
 
     /// <summary>What was done to the disk, in order, from the folder on; what only looked is left out.</summary>
-    public IEnumerable<string> Trace(string folder) => Calls
-        .Where(call => call.Error == 0 && !IsLook(call.Kind))
-        .Select(call => call.In(folder));
+    public IEnumerable<string> Trace(string folder) =>
+        Calls.Where(call => call.Error == 0 && !IsLook(call.Kind)).Select(call => call.In(folder));
 
     private static bool IsLook(CallKind kind) =>
         kind is CallKind.Open or CallKind.Read or CallKind.List or CallKind.Look or CallKind.Lock or CallKind.Close;

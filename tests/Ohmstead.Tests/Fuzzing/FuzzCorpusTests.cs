@@ -21,7 +21,11 @@ public sealed class FuzzCorpusTests
     public void Every_folder_of_the_corpus_has_its_target() =>
         Assert.Equal(
             FuzzTargets.All.Select(target => target.Name).Order(StringComparer.Ordinal),
-            Directory.GetDirectories(ProjectFolder.At("tests/Ohmstead.Fuzz/Corpus")).Select(folder => Path.GetFileName(folder)!).Order(StringComparer.Ordinal));
+            Directory
+                .GetDirectories(ProjectFolder.At("tests/Ohmstead.Fuzz/Corpus"))
+                .Select(folder => Path.GetFileName(folder)!)
+                .Order(StringComparer.Ordinal)
+        );
 
     [Theory]
     [InlineData("a\u001Bb")]

@@ -27,7 +27,8 @@ public sealed class GrowthTests
         var (once, twice, fourfold) = (Cost(grown, grown.First), Cost(grown, 2 * grown.First), Cost(grown, 4 * grown.First));
         Assert.True(
             fourfold - twice <= Most * Math.Max(twice - once, 100_000),
-            $"{once} bytes for {grown.First}, {twice} for twice as many, {fourfold} for four times as many");
+            $"{once} bytes for {grown.First}, {twice} for twice as many, {fourfold} for four times as many"
+        );
     }
 
     private static long Cost(GrownRecord grown, int size)
@@ -52,8 +53,13 @@ public sealed class GrowthTests
         var cost = GC.GetAllocatedBytesForCurrentThread() - before;
 
         // A record that is refused while it is read is not judged, and would say nothing of what judging costs.
-        var ofReading = result.Findings.Select(finding => finding.Check).Where(check => TextChecks.All.Contains(check) || RecordChecks.All.Contains(check));
-        Assert.Equal(refused is null ? [] : [refused], ofReading.Distinct().Where(check => refused is null || check != "key-unknown" || refused == check));
+        var ofReading = result
+            .Findings.Select(finding => finding.Check)
+            .Where(check => TextChecks.All.Contains(check) || RecordChecks.All.Contains(check));
+        Assert.Equal(
+            refused is null ? [] : [refused],
+            ofReading.Distinct().Where(check => refused is null || check != "key-unknown" || refused == check)
+        );
         return cost;
     }
 }

@@ -13,11 +13,22 @@ namespace Ohmstead.Tests.Mistakes;
 /// <param name="At">The text that the finding must point at, or null for the start of the file.</param>
 /// <param name="AlsoIn">A second file, whose finding must name the first; null where there is none.</param>
 /// <param name="Words">What its message or next step must hold.</param>
-internal sealed partial record Mistake(string Name, string Path, string Found, string Put, string Severity, string Check, string In, string? At, string? AlsoIn, IReadOnlyList<string> Words)
+internal sealed partial record Mistake(
+    string Name,
+    string Path,
+    string Found,
+    string Put,
+    string Severity,
+    string Check,
+    string In,
+    string? At,
+    string? AlsoIn,
+    IReadOnlyList<string> Words
+)
 {
     /// <summary>All of them, in the order of the file beside this one.</summary>
     public static IReadOnlyList<Mistake> All { get; } =
-        [.. File.ReadAllText(System.IO.Path.Combine(AppContext.BaseDirectory, "Mistakes", "mistakes.md")).Split("\n## ").Skip(1).Select(Read)];
+    [.. File.ReadAllText(System.IO.Path.Combine(AppContext.BaseDirectory, "Mistakes", "mistakes.md")).Split("\n## ").Skip(1).Select(Read)];
 
     /// <summary>The file with the slip in it.</summary>
     public string Spoil(string text)
@@ -62,15 +73,20 @@ internal sealed partial record Mistake(string Name, string Path, string Found, s
             finding.Groups["in"] is { Success: true } other ? other.Value : path,
             finding.Groups["at"] is { Success: true } at ? at.Value : null,
             finding.Groups["also"] is { Success: true } also ? also.Value : null,
-            [.. Quoted().Matches(finding.Groups["words"].Value).Select(word => word.Groups[1].Value)]);
+            [.. Quoted().Matches(finding.Groups["words"].Value).Select(word => word.Groups[1].Value)]
+        );
     }
 
-    private static string Side(string[] lines, char sign) => string.Join('\n', lines.Where(line => line[0] == sign).Select(line => line[2..]));
+    private static string Side(string[] lines, char sign) =>
+        string.Join('\n', lines.Where(line => line[0] == sign).Select(line => line[2..]));
 
     [GeneratedRegex("^```diff (?<path>.+)\n(?<lines>(.*\n)+?)```$", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
     private static partial Regex Diff();
 
-    [GeneratedRegex("^(?<severity>error|warning) (?<check>[a-z0-9-]+)( in (?<in>[^ ]+))? at (line 1|`(?<at>[^`]+)`)(, also in (?<also>[^ ]+))?: (?<words>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(
+        "^(?<severity>error|warning) (?<check>[a-z0-9-]+)( in (?<in>[^ ]+))? at (line 1|`(?<at>[^`]+)`)(, also in (?<also>[^ ]+))?: (?<words>.+)$",
+        RegexOptions.Multiline | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Finding();
 
     [GeneratedRegex("`([^`]+)`")]

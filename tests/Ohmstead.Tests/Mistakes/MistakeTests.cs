@@ -26,17 +26,28 @@ public sealed class MistakeTests
         Assert.True(more.Count == expected, $"expected {expected}, found {more.Count}:\n{string.Join('\n', more)}");
         Assert.Equal(Clean.Value.Count + expected, after.Count);
         var finding = Assert.Single(more, one => one.Path != mistake.AlsoIn);
-        Assert.All(more.Where(one => one != finding), other => Assert.True(other.Check == mistake.Check && other.Message.Contains(mistake.In, StringComparison.Ordinal), other.Message));
-        Assert.Equal($"{mistake.In}:{line}:{column}: {mistake.Severity} {mistake.Check}", $"{finding.Path}:{finding.Line}:{finding.Column}: {finding.Severity} {finding.Check}");
+        Assert.All(more.Where(one => one != finding), other =>
+            Assert.True(other.Check == mistake.Check && other.Message.Contains(mistake.In, StringComparison.Ordinal), other.Message)
+        );
+        Assert.Equal(
+            $"{mistake.In}:{line}:{column}: {mistake.Severity} {mistake.Check}",
+            $"{finding.Path}:{finding.Line}:{finding.Column}: {finding.Severity} {finding.Check}"
+        );
         Assert.All(mistake.Words, word => Assert.Contains(word, $"{finding.Message}\n{finding.Next}", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_demo_collection_has_no_error_and_the_five_warnings_that_its_stories_tell_of() =>
         Assert.Equal(
-            ["boards/SP-0002.md warning work-after-proof", "boards/SP-0010.md warning date-code-impossible", "boards/SP-0011.md warning calibration-expired",
-                "boards/SP-0015.md warning proof-incomplete", "boards/SP-0019.md warning replacement-doubtful"],
-            Clean.Value.Select(finding => $"{finding.Path} {finding.Severity} {finding.Check}"));
+            [
+                "boards/SP-0002.md warning work-after-proof",
+                "boards/SP-0010.md warning date-code-impossible",
+                "boards/SP-0011.md warning calibration-expired",
+                "boards/SP-0015.md warning proof-incomplete",
+                "boards/SP-0019.md warning replacement-doubtful",
+            ],
+            Clean.Value.Select(finding => $"{finding.Path} {finding.Severity} {finding.Check}")
+        );
 
     [Fact]
     public void Every_mistake_has_a_name_of_its_own_and_there_are_more_than_twenty()
@@ -45,7 +56,9 @@ public sealed class MistakeTests
         Assert.InRange(Mistake.All.Count, 21, int.MaxValue);
     }
 
-    private static (string Path, string Check, string Message) Identity(ShownFinding finding) => (finding.Path, finding.Check, finding.Message);
+    private static (string Path, string Check, string Message) Identity(ShownFinding finding) =>
+        (finding.Path, finding.Check, finding.Message);
 
-    private static IReadOnlyList<ShownFinding> Findings(string root) => ShownFinding.FromJson(Run.Of("check", root, "--form", "json", "--as-of", "2026-11-25").Out);
+    private static IReadOnlyList<ShownFinding> Findings(string root) =>
+        ShownFinding.FromJson(Run.Of("check", root, "--form", "json", "--as-of", "2026-11-25").Out);
 }

@@ -10,7 +10,15 @@ namespace Ohmstead.Tests.Output;
 public sealed class AheadCalendarTests
 {
     private static readonly DateOnly Today = new(2026, 11, 25);
-    private static readonly DueItem Calibration = new(new(2027, 2, 9), new(2027, 2, 9), DueKind.Calibration, "bridge-1", null, "have it calibrated", "calibrated 2026-02-09, valid 12 months");
+    private static readonly DueItem Calibration = new(
+        new(2027, 2, 9),
+        new(2027, 2, 9),
+        DueKind.Calibration,
+        "bridge-1",
+        null,
+        "have it calibrated",
+        "calibrated 2026-02-09, valid 12 months"
+    );
 
     [Fact]
     public void An_event_takes_the_whole_day_and_blocks_nothing()
@@ -25,7 +33,8 @@ public sealed class AheadCalendarTests
     }
 
     [Fact]
-    public void The_time_stamp_is_the_day_of_the_run_and_not_the_clock() => Assert.Equal("20261125T000000Z", Assert.Single(CalendarText.Events(Write(Calibration)))["DTSTAMP"]);
+    public void The_time_stamp_is_the_day_of_the_run_and_not_the_clock() =>
+        Assert.Equal("20261125T000000Z", Assert.Single(CalendarText.Events(Write(Calibration)))["DTSTAMP"]);
 
     [Fact]
     public void The_same_items_give_the_same_bytes() => Assert.Equal(Write(Calibration), Write(Calibration));
@@ -43,7 +52,10 @@ public sealed class AheadCalendarTests
     {
         var wait = new DueItem(Today, Today, DueKind.Wait, "SP-0001", null, "ask after a belt", "waits") { Mark = "2026-10-26" };
         var life = new DueItem(Today, Today, DueKind.Life, "SP-0001", "C1", "measure it", "estimated");
-        var names = CalendarText.Events(Write(wait, wait, life, life with { Place = "C2" }, life with { Place = null })).Select(read => read["UID"]).ToArray();
+        var names = CalendarText
+            .Events(Write(wait, wait, life, life with { Place = "C2" }, life with { Place = null }))
+            .Select(read => read["UID"])
+            .ToArray();
         Assert.Equal(5, names.Distinct(StringComparer.Ordinal).Count());
     }
 
@@ -80,7 +92,11 @@ public sealed class AheadCalendarTests
     [Fact]
     public void A_span_of_days_stands_on_its_first_and_tells_the_rest()
     {
-        var read = Assert.Single(CalendarText.Events(Write(new DueItem(new(2027, 8, 30), new(2035, 11, 17), DueKind.Life, "SP-0011", "C1", "measure it", "estimated"))));
+        var read = Assert.Single(
+            CalendarText.Events(
+                Write(new DueItem(new(2027, 8, 30), new(2035, 11, 17), DueKind.Life, "SP-0011", "C1", "measure it", "estimated"))
+            )
+        );
         Assert.Equal("20270830", read["DTSTART;VALUE=DATE"]);
         Assert.Equal("20270831", read["DTEND;VALUE=DATE"]);
         Assert.Equal("2027-08-30 … 2035-11-17: estimated", read["DESCRIPTION"]);
@@ -105,8 +121,13 @@ public sealed class AheadCalendarTests
     public void An_event_is_what_the_library_writes_of_it(string what, string why)
     {
         var item = Calibration with { What = what, Why = why };
-        var written = EventPattern.Event(new("calibration.bridge-1@Saltmarsh-Point", item.First, $"bridge-1: {what}", why, "calibration"), Today);
-        var expected = new Ical.Net.Serialization.EventSerializer(new Ical.Net.Serialization.SerializationContext()).SerializeToString(written)!;
+        var written = EventPattern.Event(
+            new("calibration.bridge-1@Saltmarsh-Point", item.First, $"bridge-1: {what}", why, "calibration"),
+            Today
+        );
+        var expected = new Ical.Net.Serialization.EventSerializer(new Ical.Net.Serialization.SerializationContext()).SerializeToString(
+            written
+        )!;
         var file = Unfolded(Encoding.UTF8.GetString(Write(Calibration, item)));
         Assert.Contains(Unfolded(expected).Replace("bridge-1@", "bridge-1.2@", StringComparison.Ordinal), file, StringComparison.Ordinal);
     }

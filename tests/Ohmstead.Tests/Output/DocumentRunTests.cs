@@ -43,7 +43,11 @@ public sealed class DocumentRunTests
         using var terminal = new Terminal(output, new OnceBrokenWriter(), showsProgress: false);
         using var interruption = new Interruption();
         Assert.Equal(4, CommandLine.Run(["families", copy.Root, "--json", "--as-of", "2026-11-25"], terminal, interruption));
-        Assert.StartsWith("this is a bug of the program, your records were not touched; InvalidOperationException in ", Problem(output.ToString(), 4), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "this is a bug of the program, your records were not touched; InvalidOperationException in ",
+            Problem(output.ToString(), 4),
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("nobody's business", output.ToString(), StringComparison.Ordinal);
     }
 
@@ -56,7 +60,10 @@ public sealed class DocumentRunTests
     public async Task Where_the_output_takes_nothing_the_document_stands_in_one_line_on_the_error_stream(string command, string output)
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "has a device that is always full");
-        var run = await Child.ShellAsync($"$ohmstead {command} > {output}".Replace("> &-", ">&-", StringComparison.Ordinal), CollectionCopy.Untouched);
+        var run = await Child.ShellAsync(
+            $"$ohmstead {command} > {output}".Replace("> &-", ">&-", StringComparison.Ordinal),
+            CollectionCopy.Untouched
+        );
         var lines = run.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal((3, string.Empty), (run.Exit, run.Out));
         Assert.StartsWith("could not read or write: ", Problem(lines[^1], 3), StringComparison.Ordinal);
@@ -66,7 +73,10 @@ public sealed class DocumentRunTests
     private static string Problem(string text, int exit)
     {
         using var document = JsonDocument.Parse(text);
-        Assert.Equal((1, exit), (document.RootElement.GetProperty("version").GetInt32(), document.RootElement.GetProperty("exit").GetInt32()));
+        Assert.Equal(
+            (1, exit),
+            (document.RootElement.GetProperty("version").GetInt32(), document.RootElement.GetProperty("exit").GetInt32())
+        );
         return document.RootElement.GetProperty("problem").GetString()!;
     }
 

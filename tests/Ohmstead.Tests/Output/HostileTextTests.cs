@@ -26,8 +26,14 @@ public sealed class HostileTextTests
     {
         using var copy = CollectionCopy.Make();
         copy.Write("boards/SP-0098" + Escapes + ".md", "---\nboard: SP-0098\n" + Escapes + ": 1\n---\n");
-        copy.Write("boards/SP-0099.md", $"---\nboard: SP-0099\ntitle: \"{Escapes}\\u001b[31m\\u202e\"\ndesign: \"a\\u001b[31m\\u0085\\u202e\"\nwaiting:\n  - {{ since: 2026-11-01, for: \"\\u001b[31m\\u202e\", blocks: {Escapes} }}\n---\n{Escapes}\n");
-        var run = Run.Of([.. words.Select(word => word.Replace("{0}", copy.Root, StringComparison.Ordinal)), .. words[0] is "explain" || words.Contains("--as-of") ? Array.Empty<string>() : ["--as-of", "2026-11-25"]]);
+        copy.Write(
+            "boards/SP-0099.md",
+            $"---\nboard: SP-0099\ntitle: \"{Escapes}\\u001b[31m\\u202e\"\ndesign: \"a\\u001b[31m\\u0085\\u202e\"\nwaiting:\n  - {{ since: 2026-11-01, for: \"\\u001b[31m\\u202e\", blocks: {Escapes} }}\n---\n{Escapes}\n"
+        );
+        var run = Run.Of([
+            .. words.Select(word => word.Replace("{0}", copy.Root, StringComparison.Ordinal)),
+            .. words[0] is "explain" || words.Contains("--as-of") ? Array.Empty<string>() : ["--as-of", "2026-11-25"],
+        ]);
         Assert.NotEqual(4, run.Exit);
         Assert.DoesNotContain(run.Out + run.Error, c => (char.IsControl(c) && c != '\n') || c is '\u202e' or '\u200b');
     }

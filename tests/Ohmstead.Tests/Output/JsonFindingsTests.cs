@@ -14,18 +14,25 @@ public sealed class JsonFindingsTests
         using var document = JsonDocument.Parse(Check(CollectionCopy.Untouched).Out);
         var root = document.RootElement;
         Assert.Equal(Top, Names(root));
-        Assert.All(root.GetProperty("boards").EnumerateArray(), board => Assert.Equal(["board", "path", "state", "look_overdue", "reasons"], Names(board)));
-        Assert.All(
-            root.GetProperty("boards").EnumerateArray().SelectMany(board => board.GetProperty("reasons").EnumerateArray()),
-            reason => Assert.Equal(["state", "at", "text", "next"], Names(reason)));
-        Assert.All(root.GetProperty("findings").EnumerateArray(), finding => Assert.Equal(["check", "severity", "path", "line", "column", "message", "next", "more"], Names(finding)));
+        Assert.All(root.GetProperty("boards").EnumerateArray(), board =>
+            Assert.Equal(["board", "path", "state", "look_overdue", "reasons"], Names(board))
+        );
+        Assert.All(root.GetProperty("boards").EnumerateArray().SelectMany(board => board.GetProperty("reasons").EnumerateArray()), reason =>
+            Assert.Equal(["state", "at", "text", "next"], Names(reason))
+        );
+        Assert.All(root.GetProperty("findings").EnumerateArray(), finding =>
+            Assert.Equal(["check", "severity", "path", "line", "column", "message", "next", "more"], Names(finding))
+        );
     }
 
     [Fact]
     public void States_are_told_in_the_words_of_the_pages()
     {
         using var document = JsonDocument.Parse(Check(CollectionCopy.Untouched).Out);
-        var states = document.RootElement.GetProperty("boards").EnumerateArray().ToDictionary(board => board.GetProperty("board").GetString()!, board => board.GetProperty("state").GetString());
+        var states = document
+            .RootElement.GetProperty("boards")
+            .EnumerateArray()
+            .ToDictionary(board => board.GetProperty("board").GetString()!, board => board.GetProperty("state").GetString());
         Assert.Equal(CollectionCopy.Boards, states.Count);
         Assert.Equal("fit to run", states["SP-0001"]);
         Assert.Equal("proof due", states["SP-0002"]);

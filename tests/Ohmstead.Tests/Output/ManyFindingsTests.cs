@@ -35,8 +35,13 @@ public sealed class ManyFindingsTests
     private static CollectionCopy WithUnknownParts()
     {
         var copy = CollectionCopy.Empty();
-        var readings = string.Concat(Enumerable.Range(0, Many).Select(i => $"      - {{ part: Q{i}X, circuit: out, resistance: 47 kΩ }}\n"));
-        copy.Write("boards/SP-0001.md", $"---\nboard: SP-0001\ntitle: x\nparts:\n  - {{ ref: R1, kind: carbon film resistor, resistance: 47 kΩ }}\nbench:\n  - date: 2026-03-14\n    readings:\n{readings}---\n");
+        var readings = string.Concat(
+            Enumerable.Range(0, Many).Select(i => $"      - {{ part: Q{i}X, circuit: out, resistance: 47 kΩ }}\n")
+        );
+        copy.Write(
+            "boards/SP-0001.md",
+            $"---\nboard: SP-0001\ntitle: x\nparts:\n  - {{ ref: R1, kind: carbon film resistor, resistance: 47 kΩ }}\nbench:\n  - date: 2026-03-14\n    readings:\n{readings}---\n"
+        );
         return copy;
     }
 }

@@ -21,8 +21,7 @@ public sealed class CsvTableReaderTests
     [InlineData("sep=\"\nRef;Value\nC1;100n\n")]
     [InlineData("sep=x\nRef;Value\nC1;100n\n")]
     [InlineData("sep=\0\nRef;Value\nC1;100n\n")]
-    public void What_cannot_separate_is_not_taken_for_a_separator(string text) =>
-        Assert.Equal(',', CsvTableReader.Read(text).Separator);
+    public void What_cannot_separate_is_not_taken_for_a_separator(string text) => Assert.Equal(',', CsvTableReader.Read(text).Separator);
 
     [Fact]
     public void Quotes_come_off_and_a_quote_written_twice_is_one()

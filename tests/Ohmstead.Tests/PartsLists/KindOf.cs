@@ -6,5 +6,6 @@ namespace Ohmstead.Tests.PartsLists;
 internal static class KindOf
 {
     /// <summary>The kind of a name.</summary>
-    internal static PartKind Named(string name) => PartKinds.All.Means(name, out var kind) ? kind : throw new ArgumentException($"There is no kind '{name}'.", nameof(name));
+    internal static PartKind Named(string name) =>
+        PartKinds.All.Means(name, out var kind) ? kind : throw new ArgumentException($"There is no kind '{name}'.", nameof(name));
 }

@@ -15,17 +15,22 @@ public sealed class PartsListReaderTests
                 "{ ref: C3, kind: polyester film, capacitance: 100 nF, rated_voltage: 63 V }",
                 "{ ref: C4, kind: polyester film, capacitance: 100 nF, rated_voltage: 63 V }",
             ],
-            list.Parts.Select(PartLine.Of));
+            list.Parts.Select(PartLine.Of)
+        );
         Assert.Empty(list.Faults);
     }
 
     [Fact]
     public void Columns_of_their_own_say_what_the_value_does_not_and_text_that_looks_like_a_number_stays_text()
     {
-        var list = Read("Designator;Val;Voltage (V);Tol;Maker;MPN;Date code;Remarks\nC1;4u7;63;K;Ostrel;7805;7834;sleeve shrunk: top\n", kinds: [("C", "polyester film")]);
+        var list = Read(
+            "Designator;Val;Voltage (V);Tol;Maker;MPN;Date code;Remarks\nC1;4u7;63;K;Ostrel;7805;7834;sleeve shrunk: top\n",
+            kinds: [("C", "polyester film")]
+        );
         Assert.Equal(
             "{ ref: C1, kind: polyester film, capacitance: 4.7 µF, tolerance: ±10 %, rated_voltage: 63 V, maker: Ostrel, type: \"7805\", date_code: \"7834\", note: \"sleeve shrunk: top\" }",
-            PartLine.Of(Assert.Single(list.Parts)));
+            PartLine.Of(Assert.Single(list.Parts))
+        );
     }
 
     [Fact]
@@ -65,13 +70,19 @@ public sealed class PartsListReaderTests
 
     [Fact]
     public void A_value_that_a_column_beside_it_contradicts_is_told() =>
-        Assert.Equal("rated_voltage is 50 V here, and 63 V in the column Value", Assert.Single(Read("Ref,Value,Voltage\nC1,100n 63V,50 V\n", kinds: [("C", "mica")]).Faults).Message);
+        Assert.Equal(
+            "rated_voltage is 50 V here, and 63 V in the column Value",
+            Assert.Single(Read("Ref,Value,Voltage\nC1,100n 63V,50 V\n", kinds: [("C", "mica")]).Faults).Message
+        );
 
     [Fact]
     public void A_reference_that_the_list_has_twice_is_one_part_when_both_agree_and_a_contradiction_when_not()
     {
         Assert.Single(Read("Ref,Value\nC1,100n\nC1,0.1µF\n", kinds: [("C", "mica")]).Parts);
-        Assert.Equal("C1 is mica 10 nF, and mica 100 nF on line 2", Assert.Single(Read("Ref,Value\nC1,100n\nC1,10n\n", kinds: [("C", "mica")]).Contradictions).Message);
+        Assert.Equal(
+            "C1 is mica 10 nF, and mica 100 nF on line 2",
+            Assert.Single(Read("Ref,Value\nC1,100n\nC1,10n\n", kinds: [("C", "mica")]).Contradictions).Message
+        );
     }
 
     [Theory]
@@ -80,7 +91,10 @@ public sealed class PartsListReaderTests
     [InlineData("Ref,Ref,Value\nU1,U2,WX\n", "columns 1 and 2 can both be 'ref': Ref, Ref")]
     public void Headings_are_found_or_what_is_missing_is_named(string text, string? fault)
     {
-        var plans = CsvTableReader.Read(text).Rows.Select(row => ColumnPlan.For(row, new Dictionary<string, string>(StringComparer.Ordinal))).ToArray();
+        var plans = CsvTableReader
+            .Read(text)
+            .Rows.Select(row => ColumnPlan.For(row, new Dictionary<string, string>(StringComparer.Ordinal)))
+            .ToArray();
         Assert.Equal(fault, plans.Any(plan => plan.Plan is not null) ? null : plans[0].Fault);
     }
 
@@ -88,9 +102,20 @@ public sealed class PartsListReaderTests
     public void What_a_person_says_of_the_columns_counts_before_the_headings()
     {
         var row = CsvTableReader.Read("Ref,Ref,Value,Note\n").Rows[0];
-        var (plan, _, _) = ColumnPlan.For(row, new Dictionary<string, string>(StringComparer.Ordinal) { ["ref"] = "#2", ["type"] = "value", ["note"] = string.Empty });
+        var (plan, _, _) = ColumnPlan.For(
+            row,
+            new Dictionary<string, string>(StringComparer.Ordinal)
+            {
+                ["ref"] = "#2",
+                ["type"] = "value",
+                ["note"] = string.Empty,
+            }
+        );
         Assert.Equal("columns: ref = Ref, type = Value; not used: Ref, Note", plan!.InWords());
-        Assert.Equal("no column is headed 'Val'; there are 'Ref', 'Ref', 'Value', 'Note'", ColumnPlan.For(row, new Dictionary<string, string>(StringComparer.Ordinal) { ["value"] = "Val" }).Fault);
+        Assert.Equal(
+            "no column is headed 'Val'; there are 'Ref', 'Ref', 'Value', 'Note'",
+            ColumnPlan.For(row, new Dictionary<string, string>(StringComparer.Ordinal) { ["value"] = "Val" }).Fault
+        );
     }
 
     [Fact]
@@ -108,7 +133,8 @@ public sealed class PartsListReaderTests
         const string letters = "Rr C1-,;\t\"\n\r=%+/.µΩkRnu0789\0\u202E±é'";
         for (var i = 0; i < 2000; i++)
         {
-            var text = "Ref,Value,Tol\n" + string.Concat(Enumerable.Range(0, random.Next(60)).Select(_ => letters[random.Next(letters.Length)]));
+            var text =
+                "Ref,Value,Tol\n" + string.Concat(Enumerable.Range(0, random.Next(60)).Select(_ => letters[random.Next(letters.Length)]));
             var list = Read(text, kinds: [("C", "mica"), ("R", "carbon film resistor")]);
             Assert.All(list.Parts, part => Assert.DoesNotContain('\n', PartLine.Of(part)));
             Assert.All(list.Faults, fault => Assert.InRange(fault.Line, 1, 70));
@@ -118,7 +144,17 @@ public sealed class PartsListReaderTests
     private static PartsList Read(string text, (string Key, string Kind)[]? kinds = null)
     {
         var table = CsvTableReader.Read(text);
-        var plan = table.Rows.Select(row => ColumnPlan.For(row, new Dictionary<string, string>(StringComparer.Ordinal)).Plan).First(plan => plan is not null)!;
-        return PartsListReader.Read(table, plan, new((kinds ?? []).ToDictionary(kind => kind.Key, kind => KindOf.Named(kind.Kind), StringComparer.Ordinal), new Dictionary<string, string>(StringComparer.Ordinal), _ => null));
+        var plan = table
+            .Rows.Select(row => ColumnPlan.For(row, new Dictionary<string, string>(StringComparer.Ordinal)).Plan)
+            .First(plan => plan is not null)!;
+        return PartsListReader.Read(
+            table,
+            plan,
+            new(
+                (kinds ?? []).ToDictionary(kind => kind.Key, kind => KindOf.Named(kind.Kind), StringComparer.Ordinal),
+                new Dictionary<string, string>(StringComparer.Ordinal),
+                _ => null
+            )
+        );
     }
 }

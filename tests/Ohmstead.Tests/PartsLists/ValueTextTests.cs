@@ -15,7 +15,11 @@ public sealed class ValueTextTests
     [InlineData("10k 1%", "metal film resistor", "resistance: 10 kΩ, tolerance: ±1 %")]
     [InlineData("2200uF/25V", "aluminium electrolytic", "capacitance: 2200 µF, rated_voltage: 25 V")]
     [InlineData("2200uF/25V/-10/+50%", "aluminium electrolytic", null)]
-    [InlineData("2200uF 25V -10/+50 % 105°C", "aluminium electrolytic", "capacitance: 2200 µF, rated_voltage: 25 V, tolerance: -10/+50 %, temperature: 105 °C")]
+    [InlineData(
+        "2200uF 25V -10/+50 % 105°C",
+        "aluminium electrolytic",
+        "capacitance: 2200 µF, rated_voltage: 25 V, tolerance: -10/+50 %, temperature: 105 °C"
+    )]
     [InlineData("4k7 1/4W", "carbon film resistor", "resistance: 4.7 kΩ, power: 250 mW")]
     [InlineData("0R47 5W", "wire-wound resistor", "resistance: 470 mΩ, power: 5 W")]
     [InlineData("4K7J", "carbon film resistor", "resistance: 4.7 kΩ, tolerance: ±5 %")]
@@ -62,8 +66,12 @@ public sealed class ValueTextTests
     [InlineData("470", "carbon film resistor", "ohm", "470 Ω")]
     [InlineData("0.1", "polyester film", "µF", "100 nF")]
     [InlineData("4k7", "carbon film resistor", "ohm", "4.7 kΩ")]
-    public void A_bare_figure_takes_the_unit_a_person_names_and_a_unit_that_is_written_stands(string text, string kind, string unit, string value) =>
-        Assert.Equal(value, Assert.Single(ValueText.Read(text, KindOf.Named(kind), unit).Values).Value);
+    public void A_bare_figure_takes_the_unit_a_person_names_and_a_unit_that_is_written_stands(
+        string text,
+        string kind,
+        string unit,
+        string value
+    ) => Assert.Equal(value, Assert.Single(ValueText.Read(text, KindOf.Named(kind), unit).Values).Value);
 
     [Theory]
     [InlineData("100n 50V X7R", "C", "ceramic class 2")]
@@ -113,7 +121,8 @@ public sealed class ValueTextTests
     [InlineData("RN", "resistor network")]
     [InlineData("BR", "bridge rectifier")]
     [InlineData("M", "")]
-    public void Letters_tell_the_kinds_they_may_mean_the_likeliest_first(string letters, string kinds) => Assert.Equal(kinds, string.Join(", ", ClassLetter.Known(letters)));
+    public void Letters_tell_the_kinds_they_may_mean_the_likeliest_first(string letters, string kinds) =>
+        Assert.Equal(kinds, string.Join(", ", ClassLetter.Known(letters)));
 
     [Fact]
     public void C_may_be_any_capacitor() =>

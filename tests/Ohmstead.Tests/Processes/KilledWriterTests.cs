@@ -72,7 +72,10 @@ public sealed class KilledWriterTests
         Assert.True(killed > 0 && waiting > 0, $"killed {killed}, caught while writing {waiting}");
         Assert.Equal(0, Run.Of("tidy", copy.Root).Exit);
         Assert.Equal(Records, FirstOld(copy));
-        Assert.Equal(Enumerable.Range(0, Records).Select(FileOf).ToHashSet(), Directory.GetFiles(copy.At("boards")).Select(file => "boards/" + Path.GetFileName(file)).ToHashSet());
+        Assert.Equal(
+            Enumerable.Range(0, Records).Select(FileOf).ToHashSet(),
+            Directory.GetFiles(copy.At("boards")).Select(file => "boards/" + Path.GetFileName(file)).ToHashSet()
+        );
     }
 
     [Theory]
@@ -101,7 +104,11 @@ public sealed class KilledWriterTests
 
     private static string FileOf(int number) => string.Create(CultureInfo.InvariantCulture, $"boards/SP-{number:0000}.md");
 
-    private static string New(int number) => string.Create(CultureInfo.InvariantCulture, $"---\nboard: SP-{number:0000}\ntitle: Logger   # {new string('x', 2_000)}\n---\nstory\n");
+    private static string New(int number) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"---\nboard: SP-{number:0000}\ntitle: Logger   # {new string('x', 2_000)}\n---\nstory\n"
+        );
 
     private static string Old(int number) => New(number).Replace("title: ", "title:     ", StringComparison.Ordinal);
 
@@ -164,8 +171,7 @@ public sealed class KilledWriterTests
                     // It ended, and was taken note of, between the signal and this look.
                     return false;
                 }
-            }
-            while (state is not ('T' or 'Z' or 'X'));
+            } while (state is not ('T' or 'Z' or 'X'));
             return state == 'T';
         }
 

@@ -68,14 +68,23 @@ public sealed class PipeTests
         Assert.Equal(3, (await Child.ShellAsync($"exec $ohmstead {enter} <&- >&- 2>&-", copy.Root)).Exit);
         // Whether it stands is another matter: it says nothing else than before, or that one entry more.
         Assert.Equal(0, Run.Of("check", copy.Root, "--as-of", "2026-11-25").Exit);
-        Assert.True(copy.Read(board) == before || copy.Read(board).Contains("{ part: C3, circuit: out, capacitance: 46.1 µF }", StringComparison.Ordinal));
+        Assert.True(
+            copy.Read(board) == before
+                || copy.Read(board).Contains("{ part: C3, circuit: out, capacitance: 46.1 µF }", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public async Task The_language_of_the_machine_and_its_time_zone_change_nothing()
     {
         var plain = await Child.ShellAsync("$ohmstead check .", CollectionCopy.Untouched, ("LC_ALL", "C"), ("TZ", "UTC"));
-        var other = await Child.ShellAsync("$ohmstead check . < /dev/null", CollectionCopy.Untouched, ("LC_ALL", "tr_TR.ISO-8859-9"), ("TZ", "Pacific/Kiritimati"), ("NO_COLOR", ""));
+        var other = await Child.ShellAsync(
+            "$ohmstead check . < /dev/null",
+            CollectionCopy.Untouched,
+            ("LC_ALL", "tr_TR.ISO-8859-9"),
+            ("TZ", "Pacific/Kiritimati"),
+            ("NO_COLOR", "")
+        );
         Assert.Equal(plain, other);
         Assert.Equal(0, plain.Exit);
         Assert.DoesNotContain('\u001b', plain.Out);

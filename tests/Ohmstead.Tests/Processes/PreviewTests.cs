@@ -13,7 +13,10 @@ public sealed class PreviewTests
         await Child.ToldAsync(process, "files written");
         Assert.True(File.Exists(copy.At("pages/index.html")));
 
-        copy.Write("boards/SP-0003.md", copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal));
+        copy.Write(
+            "boards/SP-0003.md",
+            copy.Read("boards/SP-0003.md").Replace("spare from the boat house", "spare out of the boat house", StringComparison.Ordinal)
+        );
         Assert.DoesNotContain(" 0 unchanged", await Child.ToldAsync(process, "files written"), StringComparison.Ordinal);
         Assert.Contains("spare out of the boat house", copy.Read("pages/boards/SP-0003.html"), StringComparison.Ordinal);
 

@@ -34,7 +34,10 @@ public sealed class SignalTests
     {
         for (var i = 1000; i < 1000 + count; i++)
         {
-            copy.Write($"boards/many/SP-{i}.md", copy.Read("boards/SP-0001.md").Replace("board: SP-0001", $"board: SP-{i}", StringComparison.Ordinal));
+            copy.Write(
+                $"boards/many/SP-{i}.md",
+                copy.Read("boards/SP-0001.md").Replace("board: SP-0001", $"board: SP-{i}", StringComparison.Ordinal)
+            );
         }
     }
 }

@@ -20,7 +20,10 @@ public sealed class TwoWritersTests
         var runs = await Task.WhenAll(Enter(copy, first, "RK", "46.1"), Enter(copy, second, "TN", "46.2"));
         Assert.All(runs, run => Assert.Equal((0, string.Empty), (run.Exit, run.Error)));
         Assert.Equal(before + (2 * Readings), Count(copy.Read(board)));
-        Assert.Equal(Directory.GetFiles(CollectionCopy.Untouched + "/boards").Select(Path.GetFileName).ToHashSet(), Directory.GetFiles(copy.At("boards")).Select(Path.GetFileName).ToHashSet());
+        Assert.Equal(
+            Directory.GetFiles(CollectionCopy.Untouched + "/boards").Select(Path.GetFileName).ToHashSet(),
+            Directory.GetFiles(copy.At("boards")).Select(Path.GetFileName).ToHashSet()
+        );
         Assert.Empty(Directory.GetFiles(copy.Root, ".*"));
     }
 
@@ -28,7 +31,11 @@ public sealed class TwoWritersTests
     private static async Task<Run> Enter(CollectionCopy copy, CollectionCopy temporary, string by, string value)
     {
         using var process = Child.Start($"exec $ohmstead bench SP-0007 --by {by} --in .", copy.Root, ("TMPDIR", temporary.Root));
-        var typed = process.StandardInput.WriteAsync(string.Concat(Enumerable.Range(100, Readings).Select(one => string.Create(CultureInfo.InvariantCulture, $"C3 {value}{one}uF\n"))) + "quit\n");
+        var typed = process.StandardInput.WriteAsync(
+            string.Concat(
+                Enumerable.Range(100, Readings).Select(one => string.Create(CultureInfo.InvariantCulture, $"C3 {value}{one}uF\n"))
+            ) + "quit\n"
+        );
         var run = await Child.EndAsync(process);
         await typed;
         return run;

@@ -20,8 +20,23 @@ public sealed class SameReportTests
 
         var clone = other.At("a clone, with spaces/é/records");
         await Ended(Child.ShellAsync("$ohmstead report . --to pages", copy.Root, ("LC_ALL", "C")));
-        await Ended(Child.ShellAsync("$ohmstead report 'a clone, with spaces/é/records' --to elsewhere", other.Root, ("LC_ALL", "ar_SA.UTF-8"), ("LANG", "th_TH.UTF-8"), ("TZ", "Asia/Kathmandu")));
-        await Ended(Child.ShellAsync($"cd / && $ohmstead report '{clone}' --to '{other.At("third")}' --workers 3", other.Root, ("HOME", "/nowhere"), ("TZ", "Pacific/Kiritimati")));
+        await Ended(
+            Child.ShellAsync(
+                "$ohmstead report 'a clone, with spaces/é/records' --to elsewhere",
+                other.Root,
+                ("LC_ALL", "ar_SA.UTF-8"),
+                ("LANG", "th_TH.UTF-8"),
+                ("TZ", "Asia/Kathmandu")
+            )
+        );
+        await Ended(
+            Child.ShellAsync(
+                $"cd / && $ohmstead report '{clone}' --to '{other.At("third")}' --workers 3",
+                other.Root,
+                ("HOME", "/nowhere"),
+                ("TZ", "Pacific/Kiritimati")
+            )
+        );
         var pages = Digests(copy.At("pages"));
         Assert.InRange(pages.Count, 50, int.MaxValue);
         Assert.Equal(pages, Digests(other.At("elsewhere")));
@@ -30,7 +45,14 @@ public sealed class SameReportTests
 
     private static async Task Ended(Task<Run> run) => Assert.Equal((0, string.Empty), ((await run).Exit, (await run).Error));
 
-    private static SortedDictionary<string, string> Digests(string root) => new(
-        Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories).ToDictionary(file => Path.GetRelativePath(root, file), file => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file)))),
-        StringComparer.Ordinal);
+    private static SortedDictionary<string, string> Digests(string root) =>
+        new(
+            Directory
+                .EnumerateFiles(root, "*", SearchOption.AllDirectories)
+                .ToDictionary(
+                    file => Path.GetRelativePath(root, file),
+                    file => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file)))
+                ),
+            StringComparer.Ordinal
+        );
 }

@@ -36,11 +36,23 @@ public sealed partial class TidyFindsTheSameTests
     private static string[] Found(CollectionCopy copy)
     {
         using var document = JsonDocument.Parse(Run.Of("check", copy.Root, "--form", "json", "--as-of", "2026-11-25").Out);
-        var states = document.RootElement.GetProperty("boards").EnumerateArray().Select(board => $"{board.GetProperty("path")} {board.GetProperty("state")}");
+        var states = document
+            .RootElement.GetProperty("boards")
+            .EnumerateArray()
+            .Select(board => $"{board.GetProperty("path")} {board.GetProperty("state")}");
 
         // A number sign behind a value is told by where it stands, and laying out moves remarks.
-        var findings = document.RootElement.GetProperty("findings").EnumerateArray().Where(finding => finding.GetProperty("check").GetString() != "value-cut-by-comment")
-            .Select(finding => Line().Replace($"{finding.GetProperty("path")} {finding.GetProperty("severity")} {finding.GetProperty("check")} {finding.GetProperty("message")} {finding.GetProperty("next")}", "line"));
+        var findings = document
+            .RootElement.GetProperty("findings")
+            .EnumerateArray()
+            .Where(finding => finding.GetProperty("check").GetString() != "value-cut-by-comment")
+            .Select(finding =>
+                Line()
+                    .Replace(
+                        $"{finding.GetProperty("path")} {finding.GetProperty("severity")} {finding.GetProperty("check")} {finding.GetProperty("message")} {finding.GetProperty("next")}",
+                        "line"
+                    )
+            );
         return [.. states, .. findings.Order(StringComparer.Ordinal)];
     }
 

@@ -9,15 +9,42 @@ public sealed class UndoneEntryTests
 {
     private static readonly string[] Entries =
     [
-        "46.1", "1k", "391uF 1.4ohm", "12 pass", "> 20", "open", "short", "C1 46.1uF", "R1 4k7", "always 120Hz", "out", "in", "unsaid", "back",
-        "found J1 \"green legs\" minor", "found C1 \"a: b # c, 'd' \\\\ é 漢\" major", "wait \"a part, and another\"", "decide C1 keep \"it reads well: twice\"",
-        "work cleaned C1", "work removed C1", "work resoldered R1 --note \"- a dash\"", "with bridge-1", "nonsense", "+5V 5.01V", "with no-such-bridge",
+        "46.1",
+        "1k",
+        "391uF 1.4ohm",
+        "12 pass",
+        "> 20",
+        "open",
+        "short",
+        "C1 46.1uF",
+        "R1 4k7",
+        "always 120Hz",
+        "out",
+        "in",
+        "unsaid",
+        "back",
+        "found J1 \"green legs\" minor",
+        "found C1 \"a: b # c, 'd' \\\\ é 漢\" major",
+        "wait \"a part, and another\"",
+        "decide C1 keep \"it reads well: twice\"",
+        "work cleaned C1",
+        "work removed C1",
+        "work resoldered R1 --note \"- a dash\"",
+        "with bridge-1",
+        "nonsense",
+        "+5V 5.01V",
+        "with no-such-bridge",
     ];
 
-    public static TheoryData<string, string> Sessions { get; } = new(
-        from board in Directory.GetFiles(Path.Combine(CollectionCopy.Untouched, "boards"), "*.md").Select(Path.GetFileNameWithoutExtension).Order(StringComparer.Ordinal)
-        from form in new[] { "as it is", "CRLF", "no line end at the end" }
-        select new TheoryDataRow<string, string>(board, form));
+    public static TheoryData<string, string> Sessions { get; } =
+        new(
+            from board in Directory
+                .GetFiles(Path.Combine(CollectionCopy.Untouched, "boards"), "*.md")
+                .Select(Path.GetFileNameWithoutExtension)
+                .Order(StringComparer.Ordinal)
+            from form in new[] { "as it is", "CRLF", "no line end at the end" }
+            select new TheoryDataRow<string, string>(board, form)
+        );
 
     [Theory]
     [MemberData(nameof(Sessions))]
@@ -26,12 +53,15 @@ public sealed class UndoneEntryTests
         using var copy = CollectionCopy.Make();
         var path = copy.At($"boards/{board}.md");
         var text = File.ReadAllText(path);
-        File.WriteAllText(path, form switch
-        {
-            "CRLF" => text.ReplaceLineEndings("\r\n"),
-            "no line end at the end" => text.TrimEnd('\n'),
-            _ => text,
-        });
+        File.WriteAllText(
+            path,
+            form switch
+            {
+                "CRLF" => text.ReplaceLineEndings("\r\n"),
+                "no line end at the end" => text.TrimEnd('\n'),
+                _ => text,
+            }
+        );
         var before = Bytes(copy);
         var random = SeededRandom.For(20260314, 16, board.Sum(letter => letter) + form.Length);
         var typed = new StringBuilder();
@@ -55,7 +85,11 @@ public sealed class UndoneEntryTests
         }
     }
 
-    private static SortedDictionary<string, string> Bytes(CollectionCopy copy) => new(
-        Directory.EnumerateFiles(copy.Root, "*", SearchOption.AllDirectories).ToDictionary(file => Path.GetRelativePath(copy.Root, file), file => Convert.ToHexString(File.ReadAllBytes(file))),
-        StringComparer.Ordinal);
+    private static SortedDictionary<string, string> Bytes(CollectionCopy copy) =>
+        new(
+            Directory
+                .EnumerateFiles(copy.Root, "*", SearchOption.AllDirectories)
+                .ToDictionary(file => Path.GetRelativePath(copy.Root, file), file => Convert.ToHexString(File.ReadAllBytes(file))),
+            StringComparer.Ordinal
+        );
 }

@@ -67,7 +67,11 @@ public sealed partial class AtomFeedTests
         string[] Ids() => [.. XDocument.Load(copy.At("pages/feed.xml")).Root!.Elements(Atom + "entry").Select(Id)];
         var before = Ids();
         Run.Of("found", "SP-0007", "C3", "--severity", "note", "--what", "dust", "--by", "RK", "--in", copy.Root, "--as-of", "2026-11-25");
-        copy.Write("boards/SP-0007.md", copy.Read("boards/SP-0007.md").Replace("bench:\n", "bench:\n  - date: 2026-11-24\n    by: RK\n    note: dusted\n", StringComparison.Ordinal));
+        copy.Write(
+            "boards/SP-0007.md",
+            copy.Read("boards/SP-0007.md")
+                .Replace("bench:\n", "bench:\n  - date: 2026-11-24\n    by: RK\n    note: dusted\n", StringComparison.Ordinal)
+        );
         Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25");
         Assert.Contains("visit-2026-11-24", Assert.Single(Ids().Except(before)), StringComparison.Ordinal);
     }
@@ -77,9 +81,16 @@ public sealed partial class AtomFeedTests
     {
         using var copy = DataFilesTests.Report("--site", "https://boards.example.org/pad");
         var feed = XDocument.Load(copy.At("pages/feed.xml")).Root!;
-        string[] all = [.. feed.Descendants(Atom + "id").Select(id => id.Value), .. feed.Descendants(Atom + "link").Select(link => link.Attribute("href")!.Value)];
+        string[] all =
+        [
+            .. feed.Descendants(Atom + "id").Select(id => id.Value),
+            .. feed.Descendants(Atom + "link").Select(link => link.Attribute("href")!.Value),
+        ];
         Assert.All(all, address => Assert.StartsWith("https://boards.example.org/pad/", address, StringComparison.Ordinal));
-        Assert.Equal("https://boards.example.org/pad/feed.xml", feed.Elements(Atom + "link").Single(link => link.Attribute("rel")!.Value == "self").Attribute("href")!.Value);
+        Assert.Equal(
+            "https://boards.example.org/pad/feed.xml",
+            feed.Elements(Atom + "link").Single(link => link.Attribute("rel")!.Value == "self").Attribute("href")!.Value
+        );
     }
 
     [Theory]

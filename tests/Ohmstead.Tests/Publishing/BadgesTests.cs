@@ -28,7 +28,11 @@ public sealed class BadgesTests
     public void The_badge_of_the_collection_counts_the_boards_that_are_fit_to_run()
     {
         using var copy = DataFilesTests.Report();
-        Assert.EndsWith($"of {CollectionCopy.Boards} fit to run", XDocument.Load(copy.At("pages/badge.svg")).Root!.Element(Svg + "title")!.Value, StringComparison.Ordinal);
+        Assert.EndsWith(
+            $"of {CollectionCopy.Boards} fit to run",
+            XDocument.Load(copy.At("pages/badge.svg")).Root!.Element(Svg + "title")!.Value,
+            StringComparison.Ordinal
+        );
     }
 
     // All boards of the demo were seen before 2027 and are to be looked at every 18 months.
@@ -37,8 +41,14 @@ public sealed class BadgesTests
     {
         using var copy = CollectionCopy.Make();
         Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2029-01-01");
-        Assert.Equal("SP-0007: fit to run; its look is overdue since 2027-11-09", XDocument.Load(copy.At("pages/badges/SP-0007.svg")).Root!.Element(Svg + "title")!.Value);
-        Assert.Matches("of [0-9]+ fit to run, [0-9]+ of them with the look overdue$", XDocument.Load(copy.At("pages/badge.svg")).Root!.Element(Svg + "title")!.Value);
+        Assert.Equal(
+            "SP-0007: fit to run; its look is overdue since 2027-11-09",
+            XDocument.Load(copy.At("pages/badges/SP-0007.svg")).Root!.Element(Svg + "title")!.Value
+        );
+        Assert.Matches(
+            "of [0-9]+ fit to run, [0-9]+ of them with the look overdue$",
+            XDocument.Load(copy.At("pages/badge.svg")).Root!.Element(Svg + "title")!.Value
+        );
         Assert.Matches("\"SP-0007\".*\"look_overdue\":\"yes\"", copy.Read("pages/data.json"));
     }
 
@@ -49,8 +59,13 @@ public sealed class BadgesTests
     public void Hostile_names_are_text(string hostile)
     {
         var badge = Read(hostile);
-        Assert.Equal(["svg", "title", "rect", "rect", "text", "g", "path", "path", "text"], badge.DescendantsAndSelf().Select(element => element.Name.LocalName));
-        Assert.DoesNotContain(badge.DescendantsAndSelf().Attributes(), attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal) || attribute.Name.LocalName is "href" or "style");
+        Assert.Equal(
+            ["svg", "title", "rect", "rect", "text", "g", "path", "path", "text"],
+            badge.DescendantsAndSelf().Select(element => element.Name.LocalName)
+        );
+        Assert.DoesNotContain(badge.DescendantsAndSelf().Attributes(), attribute =>
+            attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal) || attribute.Name.LocalName is "href" or "style"
+        );
     }
 
     [Fact]

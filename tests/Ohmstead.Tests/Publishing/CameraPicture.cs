@@ -36,7 +36,13 @@ internal static class CameraPicture
             BinaryPrimitives.WriteUInt32BigEndian(tiff.AsSpan(68 + (4 * i)), degrees[i]);
         }
 
-        return [.. jpeg.AsSpan(0, 2), .. Segment(0xE1, [.. "Exif\0\0"u8, .. tiff]), .. Segment(0xFE, "taken at the Tidewatch Cottage"u8), .. jpeg.AsSpan(2)];
+        return
+        [
+            .. jpeg.AsSpan(0, 2),
+            .. Segment(0xE1, [.. "Exif\0\0"u8, .. tiff]),
+            .. Segment(0xFE, "taken at the Tidewatch Cottage"u8),
+            .. jpeg.AsSpan(2),
+        ];
     }
 
     /// <summary>A PNG picture that claims a size and holds next to nothing.</summary>
@@ -56,7 +62,8 @@ internal static class CameraPicture
         BinaryPrimitives.WriteUInt32BigEndian(at[8..], value);
     }
 
-    private static byte[] Segment(byte marker, ReadOnlySpan<byte> content) => [0xFF, marker, (byte)((content.Length + 2) >> 8), (byte)((content.Length + 2) & 0xFF), .. content];
+    private static byte[] Segment(byte marker, ReadOnlySpan<byte> content) =>
+        [0xFF, marker, (byte)((content.Length + 2) >> 8), (byte)((content.Length + 2) & 0xFF), .. content];
 
     private static byte[] Encoded(int width, int height, SKEncodedImageFormat format)
     {

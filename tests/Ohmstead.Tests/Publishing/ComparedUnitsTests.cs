@@ -19,13 +19,31 @@ public sealed class ComparedUnitsTests
     {
         var nodes = new YamlNodeReader();
         T Read<T>(string path, string text, Func<string, NodeReading, FileReading<T>> bind)
-            where T : class => bind(path, nodes.Read(path, Encoding.UTF8.GetBytes(text), path.EndsWith(".md", StringComparison.Ordinal) ? FileForm.Markdown : FileForm.Yaml, ReadingLimits.Usual)).File!;
-        var workshop = new Workshop(Read("collection.yaml", "collection: Saltmarsh Point\n", FileBinding.Collection), null, null, [Read("designs/tide.md", "---\ndesign: tide\ntitle: Tide logger\n---\n", FileBinding.Design)]);
+            where T : class =>
+            bind(
+                path,
+                nodes.Read(
+                    path,
+                    Encoding.UTF8.GetBytes(text),
+                    path.EndsWith(".md", StringComparison.Ordinal) ? FileForm.Markdown : FileForm.Yaml,
+                    ReadingLimits.Usual
+                )
+            ).File!;
+        var workshop = new Workshop(
+            Read("collection.yaml", "collection: Saltmarsh Point\n", FileBinding.Collection),
+            null,
+            null,
+            [Read("designs/tide.md", "---\ndesign: tide\ntitle: Tide logger\n---\n", FileBinding.Design)]
+        );
         var assessor = new Assessor(workshop);
         var compared = new ComparedUnits();
         foreach (var number in arrival)
         {
-            compared.Add(assessor.Assess(Read($"boards/SP-{number}.md", $"---\nboard: SP-{number}\ntitle: Tide logger\ndesign: tide\n---\n", FileBinding.Board)));
+            compared.Add(
+                assessor.Assess(
+                    Read($"boards/SP-{number}.md", $"---\nboard: SP-{number}\ntitle: Tide logger\ndesign: tide\n---\n", FileBinding.Board)
+                )
+            );
         }
 
         Assert.Equal(["SP-1", "SP-2", "SP-3", "SP-4", "SP-5", "SP-6"], compared.Of("tide").Select(unit => unit.Board));

@@ -36,7 +36,10 @@ public sealed class DataFilesTests
             File.WriteAllText(file, current);
         }
 
-        Assert.True(File.Exists(file) && File.ReadAllText(file) == current, $"{file} is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Tests");
+        Assert.True(
+            File.Exists(file) && File.ReadAllText(file) == current,
+            $"{file} is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Tests"
+        );
         Assert.Equal(current, SchemaFiles.Read(name));
     }
 
@@ -64,13 +67,30 @@ public sealed class DataFilesTests
         using var data = JsonDocument.Parse(copy.Read("pages/data.json"));
         foreach (var (name, shape) in DataShapes.OfAll)
         {
-            Same(shape, data.RootElement.GetProperty(name).EnumerateArray().Select(row => (Board: (string?)null, row)), Csv(copy.Read($"pages/{name}.csv")));
+            Same(
+                shape,
+                data.RootElement.GetProperty(name).EnumerateArray().Select(row => (Board: (string?)null, row)),
+                Csv(copy.Read($"pages/{name}.csv"))
+            );
         }
 
-        var boards = data.RootElement.GetProperty("boards").EnumerateArray().Select(row => JsonDocument.Parse(copy.Read("pages/" + row.GetProperty("data").GetString()))).ToArray();
+        var boards = data
+            .RootElement.GetProperty("boards")
+            .EnumerateArray()
+            .Select(row => JsonDocument.Parse(copy.Read("pages/" + row.GetProperty("data").GetString())))
+            .ToArray();
         foreach (var (name, shape) in DataShapes.OfEachBoard)
         {
-            Same(shape, boards.SelectMany(board => board.RootElement.GetProperty(name).EnumerateArray().Select(row => (board.RootElement.GetProperty("board").GetString(), row))), Csv(copy.Read($"pages/{name}.csv")));
+            Same(
+                shape,
+                boards.SelectMany(board =>
+                    board
+                        .RootElement.GetProperty(name)
+                        .EnumerateArray()
+                        .Select(row => (board.RootElement.GetProperty("board").GetString(), row))
+                ),
+                Csv(copy.Read($"pages/{name}.csv"))
+            );
         }
 
         Array.ForEach(boards, board => board.Dispose());
@@ -82,7 +102,11 @@ public sealed class DataFilesTests
             Assert.Equal(objects.Length, rows.Count - 1);
             foreach (var ((board, json), row) in objects.Zip(rows.Skip(1)))
             {
-                var said = shape.Keys.Select(key => key.Name == "board" && board is not null ? board : json.TryGetProperty(key.Name, out var value) ? value.ToString() : string.Empty);
+                var said = shape.Keys.Select(key =>
+                    key.Name == "board" && board is not null ? board
+                    : json.TryGetProperty(key.Name, out var value) ? value.ToString()
+                    : string.Empty
+                );
                 // A cell that a spreadsheet would take for a formula has an apostrophe before it.
                 Assert.Equal(said, row.Select(cell => cell.StartsWith('\'') ? cell[1..] : cell));
             }
@@ -98,7 +122,13 @@ public sealed class DataFilesTests
         var readings = data.RootElement.GetProperty("readings").EnumerateArray().ToArray();
         Assert.NotEmpty(readings);
         // Each value stands, as written, on the line that its row names.
-        Assert.All(readings.Where(row => row.GetProperty("measured").GetString() != "test"), row => Assert.Contains(row.GetProperty("value").GetString()!, written[row.GetProperty("line").GetInt32() - 1], StringComparison.Ordinal));
+        Assert.All(readings.Where(row => row.GetProperty("measured").GetString() != "test"), row =>
+            Assert.Contains(
+                row.GetProperty("value").GetString()!,
+                written[row.GetProperty("line").GetInt32() - 1],
+                StringComparison.Ordinal
+            )
+        );
         Assert.Contains(readings, row => row.GetProperty("outcome").GetString() == "inside" && row.TryGetProperty("limit", out _));
     }
 
@@ -107,9 +137,16 @@ public sealed class DataFilesTests
     {
         using var copy = Report();
         using var data = JsonDocument.Parse(copy.Read("pages/boards/SP-0007.json"));
-        var proved = data.RootElement.GetProperty("obligations").EnumerateArray().Single(row => row.GetProperty("kind").GetString() == "point-proved" && row.GetProperty("at").GetString() == "loop");
+        var proved = data
+            .RootElement.GetProperty("obligations")
+            .EnumerateArray()
+            .Single(row => row.GetProperty("kind").GetString() == "point-proved" && row.GetProperty("at").GetString() == "loop");
         Assert.Equal("met", proved.GetProperty("standing").GetString());
-        Assert.Contains("point: loop", copy.Read(proved.GetProperty("record").GetString()!).Split('\n')[proved.GetProperty("line").GetInt32() - 1], StringComparison.Ordinal);
+        Assert.Contains(
+            "point: loop",
+            copy.Read(proved.GetProperty("record").GetString()!).Split('\n')[proved.GetProperty("line").GetInt32() - 1],
+            StringComparison.Ordinal
+        );
     }
 
     // What one board tells is a small file of its own: an entry at the bench changes that, and not one that grows with the collection.
@@ -117,11 +154,19 @@ public sealed class DataFilesTests
     public void An_entry_on_one_board_changes_the_data_of_that_board_alone()
     {
         using var copy = Report();
-        var before = Directory.GetFiles(copy.At("pages/boards"), "*.json").ToDictionary(file => file, File.ReadAllText, StringComparer.Ordinal);
-        copy.Write("boards/SP-0007.md", copy.Read("boards/SP-0007.md").Replace("\nbench:\n", "\nnote: looked at again\nbench:\n", StringComparison.Ordinal));
+        var before = Directory
+            .GetFiles(copy.At("pages/boards"), "*.json")
+            .ToDictionary(file => file, File.ReadAllText, StringComparer.Ordinal);
+        copy.Write(
+            "boards/SP-0007.md",
+            copy.Read("boards/SP-0007.md").Replace("\nbench:\n", "\nnote: looked at again\nbench:\n", StringComparison.Ordinal)
+        );
         Assert.Equal(0, Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25").Exit);
         // The lines of its readings moved by one.
-        Assert.Equal(["SP-0007.json"], before.Where(file => File.ReadAllText(file.Key) != file.Value).Select(file => Path.GetFileName(file.Key)));
+        Assert.Equal(
+            ["SP-0007.json"],
+            before.Where(file => File.ReadAllText(file.Key) != file.Value).Select(file => Path.GetFileName(file.Key))
+        );
     }
 
     [Fact]
@@ -130,7 +175,10 @@ public sealed class DataFilesTests
         using var copy = CollectionCopy.Make();
         Run.Of("report", copy.Root, "--to", copy.At("one"), "--as-of", "2026-11-25", "--workers", "1");
         Run.Of("report", copy.Root, "--to", copy.At("eight"), "--as-of", "2026-11-25", "--workers", "8");
-        Assert.All(["data.json", "boards/SP-0007.json", "feed.xml", "search.js", .. Tables.Select(table => table + ".csv")], (string file) => Assert.Equal(copy.Read("one/" + file), copy.Read("eight/" + file)));
+        Assert.All(
+            ["data.json", "boards/SP-0007.json", "feed.xml", "search.js", .. Tables.Select(table => table + ".csv")],
+            (string file) => Assert.Equal(copy.Read("one/" + file), copy.Read("eight/" + file))
+        );
     }
 
     // What a spreadsheet takes for a formula: common practice.
@@ -160,7 +208,8 @@ public sealed class DataFilesTests
     [Theory]
     [InlineData("\t=1", "<U+0009>=1")]
     [InlineData("\r=1", "<U+000D>=1")]
-    public void A_tab_before_a_formula_is_shown_and_hides_none(string hostile, string expected) => Assert.Equal([expected], Csv(Lines(hostile))[0]);
+    public void A_tab_before_a_formula_is_shown_and_hides_none(string hostile, string expected) =>
+        Assert.Equal([expected], Csv(Lines(hostile))[0]);
 
     [Theory]
     [InlineData("a\"b,c;d")]
@@ -179,7 +228,9 @@ public sealed class DataFilesTests
     public void Control_characters_reach_no_file()
     {
         const string hostile = "a\u0000\u001b[31m\u202eb\r\nc\u2028d";
-        Assert.All(Lines(hostile).TrimEnd() + Json(["L-1", hostile, null, "0", null, null, "1"]).Trim(), c => Assert.False(char.IsControl(c) || c is '\u202e' or '\u2028', $"U+{(int)c:X4}"));
+        Assert.All(Lines(hostile).TrimEnd() + Json(["L-1", hostile, null, "0", null, null, "1"]).Trim(), c =>
+            Assert.False(char.IsControl(c) || c is '\u202e' or '\u2028', $"U+{(int)c:X4}")
+        );
     }
 
     [Theory]
@@ -207,7 +258,10 @@ public sealed class DataFilesTests
             library.WriteStringValue(cell);
         }
 
-        Assert.Equal($"\n{{\"lot\":\"L-1\",\"what\":{Encoding.UTF8.GetString(expected.WrittenSpan)},\"fitted\":0,\"scrapped\":1}}", Json(["L-1", cell, null, "0", null, null, "1"]));
+        Assert.Equal(
+            $"\n{{\"lot\":\"L-1\",\"what\":{Encoding.UTF8.GetString(expected.WrittenSpan)},\"fitted\":0,\"scrapped\":1}}",
+            Json(["L-1", cell, null, "0", null, null, "1"])
+        );
     }
 
     [Fact]
@@ -235,8 +289,18 @@ public sealed class DataFilesTests
 
     private static void Valid(CollectionCopy copy, string schema, JsonDocument data)
     {
-        var result = global::Json.Schema.JsonSchema.FromText(copy.Read($"pages/{schema}.schema.json"), new() { SchemaRegistry = new() }).Evaluate(data.RootElement, new() { OutputFormat = global::Json.Schema.OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(detail => detail.Errors is { Count: > 0 }).Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}")));
+        var result = global::Json
+            .Schema.JsonSchema.FromText(copy.Read($"pages/{schema}.schema.json"), new() { SchemaRegistry = new() })
+            .Evaluate(data.RootElement, new() { OutputFormat = global::Json.Schema.OutputFormat.List });
+        Assert.True(
+            result.IsValid,
+            string.Join(
+                '\n',
+                (result.Details ?? [])
+                    .Where(detail => detail.Errors is { Count: > 0 })
+                    .Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}")
+            )
+        );
     }
 
     private static List<string[]> Csv(string text)

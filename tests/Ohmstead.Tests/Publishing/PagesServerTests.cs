@@ -41,7 +41,16 @@ public sealed class PagesServerTests : IDisposable
         var answer = Ask("GET", path);
         Assert.StartsWith("HTTP/1.1 200", answer, StringComparison.Ordinal);
         Assert.EndsWith(text, answer, StringComparison.Ordinal);
-        Assert.All(["Content-Security-Policy: default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; frame-ancestors 'none'", "X-Content-Type-Options: nosniff", "Referrer-Policy: no-referrer", "Cache-Control: no-store", "Content-Type: text/html; charset=utf-8"], header => Assert.Contains(header, answer, StringComparison.Ordinal));
+        Assert.All(
+            [
+                "Content-Security-Policy: default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; frame-ancestors 'none'",
+                "X-Content-Type-Options: nosniff",
+                "Referrer-Policy: no-referrer",
+                "Cache-Control: no-store",
+                "Content-Type: text/html; charset=utf-8",
+            ],
+            header => Assert.Contains(header, answer, StringComparison.Ordinal)
+        );
     }
 
     [Theory]
@@ -77,9 +86,11 @@ public sealed class PagesServerTests : IDisposable
     public void Nothing_can_be_written(string method) => Assert.StartsWith("HTTP/1.1 405", Ask(method, "/"), StringComparison.Ordinal);
 
     [Fact]
-    public void It_listens_on_this_machine_alone() => Assert.All(
-        System.Net.NetworkInformation.IPGlobalProperties.GetIPGlobalProperties().GetActiveTcpListeners().Where(end => end.Port == port),
-        end => Assert.True(IPAddress.IsLoopback(end.Address), end.ToString()));
+    public void It_listens_on_this_machine_alone() =>
+        Assert.All(
+            System.Net.NetworkInformation.IPGlobalProperties.GetIPGlobalProperties().GetActiveTcpListeners().Where(end => end.Port == port),
+            end => Assert.True(IPAddress.IsLoopback(end.Address), end.ToString())
+        );
 
     [Fact]
     public void A_port_that_is_taken_is_told()
@@ -93,7 +104,9 @@ public sealed class PagesServerTests : IDisposable
         using var client = new TcpClient("localhost", port);
         using var stream = client.GetStream();
         stream.ReadTimeout = 10_000;
-        stream.Write(Encoding.ASCII.GetBytes($"{method} {path} HTTP/1.1\r\nHost: {host}:{port}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n"));
+        stream.Write(
+            Encoding.ASCII.GetBytes($"{method} {path} HTTP/1.1\r\nHost: {host}:{port}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n")
+        );
         using var reader = new StreamReader(stream, Encoding.UTF8);
         return reader.ReadToEnd();
     }

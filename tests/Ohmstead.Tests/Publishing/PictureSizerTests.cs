@@ -17,7 +17,10 @@ public sealed class PictureSizerTests
         Assert.Equal((true, true, true), (Holds(source, seconds), Holds(source, "Exif"u8), Holds(source, "Tidewatch"u8)));
         Assert.All(Made(source, PictureForm.Jpeg), made =>
         {
-            Assert.Equal((false, false, false), (Holds(made.Bytes.Span, seconds), Holds(made.Bytes.Span, "Exif"u8), Holds(made.Bytes.Span, "Tidewatch"u8)));
+            Assert.Equal(
+                (false, false, false),
+                (Holds(made.Bytes.Span, seconds), Holds(made.Bytes.Span, "Exif"u8), Holds(made.Bytes.Span, "Tidewatch"u8))
+            );
             // Application segments 1 to 15 and comments (ITU-T T.81, B.2.4) hold whatever is no picture; the JFIF segment 0 may stay.
             Assert.DoesNotContain(Markers(made.Bytes.Span), marker => marker is (>= 0xE1 and <= 0xEF) or 0xFE);
         });
@@ -53,7 +56,14 @@ public sealed class PictureSizerTests
     [InlineData(2400, 1200, 1200, 600, 480, 240)]
     [InlineData(1000, 4000, 400, 1600, 160, 640)]
     [InlineData(300, 200, 300, 200, 300, 200)]
-    public void A_picture_is_made_to_fit_and_never_larger_than_it_was(int width, int height, int pageWidth, int pageHeight, int thumbWidth, int thumbHeight)
+    public void A_picture_is_made_to_fit_and_never_larger_than_it_was(
+        int width,
+        int height,
+        int pageWidth,
+        int pageHeight,
+        int thumbWidth,
+        int thumbHeight
+    )
     {
         var made = Made(CameraPicture.Jpeg(width, height), PictureForm.Jpeg);
         Assert.Equal([(pageWidth, pageHeight), (thumbWidth, thumbHeight)], made.Select(picture => (picture.Width, picture.Height)));
@@ -63,7 +73,10 @@ public sealed class PictureSizerTests
     public void The_same_picture_gives_the_same_bytes()
     {
         var source = CameraPicture.Png(900, 700);
-        Assert.Equal(Made(source, PictureForm.Png).Select(made => Convert.ToHexString(made.Bytes.Span)), Made(source, PictureForm.Png).Select(made => Convert.ToHexString(made.Bytes.Span)));
+        Assert.Equal(
+            Made(source, PictureForm.Png).Select(made => Convert.ToHexString(made.Bytes.Span)),
+            Made(source, PictureForm.Png).Select(made => Convert.ToHexString(made.Bytes.Span))
+        );
     }
 
     [Theory]

@@ -13,7 +13,10 @@ public sealed class ReportPicturesTests
     {
         using var copy = CollectionCopy.Make();
         File.WriteAllBytes(copy.At("photos/SP-0004/front.jpg"), CameraPicture.WithGps(CameraPicture.Jpeg(1600, 1200), 6));
-        copy.Write("boards/SP-0004.md", copy.Read("boards/SP-0004.md").Replace(Front, "photos/SP-0004/front.jpg", StringComparison.Ordinal));
+        copy.Write(
+            "boards/SP-0004.md",
+            copy.Read("boards/SP-0004.md").Replace(Front, "photos/SP-0004/front.jpg", StringComparison.Ordinal)
+        );
         Assert.Equal(0, Report(copy).Exit);
         var files = Directory.GetFiles(copy.At("pages/photos/SP-0004"), "*.jpg").Order(StringComparer.Ordinal).ToArray();
         Assert.Equal(2, files.Length);
@@ -42,14 +45,21 @@ public sealed class ReportPicturesTests
     {
         using var copy = CollectionCopy.Make();
         var png = CameraPicture.Png(300, 200);
-        File.WriteAllBytes(copy.At(Front), what switch
-        {
-            "cut" => png[..(png.Length / 2)],
-            "bomb" => CameraPicture.Bomb(60_000, 60_000),
-            _ => [.. "<svg><script>alert(1)</script></svg>"u8],
-        });
+        File.WriteAllBytes(
+            copy.At(Front),
+            what switch
+            {
+                "cut" => png[..(png.Length / 2)],
+                "bomb" => CameraPicture.Bomb(60_000, 60_000),
+                _ => [.. "<svg><script>alert(1)</script></svg>"u8],
+            }
+        );
         Report(copy);
-        Assert.Contains($"'{Front}' cannot be shown: {why}", System.Net.WebUtility.HtmlDecode(copy.Read("pages/findings.html")), StringComparison.Ordinal);
+        Assert.Contains(
+            $"'{Front}' cannot be shown: {why}",
+            System.Net.WebUtility.HtmlDecode(copy.Read("pages/findings.html")),
+            StringComparison.Ordinal
+        );
         Assert.False(Directory.Exists(copy.At("pages/photos/SP-0004")));
         Assert.DoesNotContain("<img", copy.Read("pages/boards/SP-0004.html"), StringComparison.Ordinal);
     }
@@ -60,12 +70,26 @@ public sealed class ReportPicturesTests
         using var copy = CollectionCopy.Make();
         for (var i = 0; i < 80; i++)
         {
-            copy.Write($"boards/many/SP-9{i:00}.md", copy.Read("boards/SP-0004.md").Replace("board: SP-0004", $"board: SP-9{i:00}", StringComparison.Ordinal));
+            copy.Write(
+                $"boards/many/SP-9{i:00}.md",
+                copy.Read("boards/SP-0004.md").Replace("board: SP-0004", $"board: SP-9{i:00}", StringComparison.Ordinal)
+            );
         }
 
         await Child.ShellAsync("$ohmstead report . --to one --workers 1", copy.Root, ("LC_ALL", "C"), ("TZ", "UTC"));
-        await Child.ShellAsync("$ohmstead report . --to two --workers 4", copy.Root, ("LC_ALL", "tr_TR.UTF-8"), ("LANG", "tr_TR.UTF-8"), ("TZ", "Pacific/Kiritimati"));
-        await Child.ShellAsync("$ohmstead report . --to three --workers 7", copy.Root, ("LC_ALL", "de_CH.UTF-8"), ("TZ", "America/St_Johns"));
+        await Child.ShellAsync(
+            "$ohmstead report . --to two --workers 4",
+            copy.Root,
+            ("LC_ALL", "tr_TR.UTF-8"),
+            ("LANG", "tr_TR.UTF-8"),
+            ("TZ", "Pacific/Kiritimati")
+        );
+        await Child.ShellAsync(
+            "$ohmstead report . --to three --workers 7",
+            copy.Root,
+            ("LC_ALL", "de_CH.UTF-8"),
+            ("TZ", "America/St_Johns")
+        );
         var one = Digests(copy.At("one"));
         Assert.Contains("boards/SP-979.html", one.Keys);
         Assert.Equal(one, Digests(copy.At("two")));
@@ -74,7 +98,14 @@ public sealed class ReportPicturesTests
 
     private static Run Report(CollectionCopy copy) => Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25");
 
-    private static SortedDictionary<string, string> Digests(string root) => new(
-        Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories).ToDictionary(file => Path.GetRelativePath(root, file), file => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file)))),
-        StringComparer.Ordinal);
+    private static SortedDictionary<string, string> Digests(string root) =>
+        new(
+            Directory
+                .EnumerateFiles(root, "*", SearchOption.AllDirectories)
+                .ToDictionary(
+                    file => Path.GetRelativePath(root, file),
+                    file => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file)))
+                ),
+            StringComparer.Ordinal
+        );
 }

@@ -24,5 +24,6 @@ public sealed class BoardFileNameTests
     public void A_number_that_is_taken_or_can_be_taken_for_one_is_told_with_its_file(string number, string? fault) =>
         Assert.Equal(fault, KnownBoards.Taken(number, Boards("SP-0007=boards/SP-0007.md SP-0009=boards/second.md")));
 
-    private static KnownBoard[] Boards(string text) => [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(pair => new KnownBoard(pair.Split('=')[0], pair.Split('=')[1]))];
+    private static KnownBoard[] Boards(string text) =>
+        [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(pair => new KnownBoard(pair.Split('=')[0], pair.Split('=')[1]))];
 }

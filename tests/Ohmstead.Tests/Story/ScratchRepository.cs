@@ -33,12 +33,24 @@ internal sealed class ScratchRepository : IDisposable
     /// <summary>Runs git, and gives what it printed.</summary>
     public string Git(params string[] words)
     {
-        var start = new ProcessStartInfo("git", words) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = Root };
-        foreach (var (name, value) in new[]
+        var start = new ProcessStartInfo("git", words)
         {
-            ("GIT_CONFIG_GLOBAL", "/dev/null"), ("GIT_CONFIG_NOSYSTEM", "1"), ("GIT_AUTHOR_NAME", "RK"), ("GIT_AUTHOR_EMAIL", "rk@example.invalid"),
-            ("GIT_COMMITTER_NAME", "RK"), ("GIT_COMMITTER_EMAIL", "rk@example.invalid"),
-        })
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = Root,
+        };
+        foreach (
+            var (name, value) in new[]
+            {
+                ("GIT_CONFIG_GLOBAL", "/dev/null"),
+                ("GIT_CONFIG_NOSYSTEM", "1"),
+                ("GIT_AUTHOR_NAME", "RK"),
+                ("GIT_AUTHOR_EMAIL", "rk@example.invalid"),
+                ("GIT_COMMITTER_NAME", "RK"),
+                ("GIT_COMMITTER_EMAIL", "rk@example.invalid"),
+            }
+        )
         {
             start.Environment[name] = value;
         }
@@ -56,5 +68,11 @@ internal sealed class ScratchRepository : IDisposable
     public void Dispose() => Directory.Delete(Root, recursive: true);
 
     private static IEnumerable<string> Of(char sign, string[] lines) =>
-        lines.Where(line => line.StartsWith(sign) && !line.StartsWith("+++", StringComparison.Ordinal) && !line.StartsWith("---", StringComparison.Ordinal)).Select(line => line[1..]);
+        lines
+            .Where(line =>
+                line.StartsWith(sign)
+                && !line.StartsWith("+++", StringComparison.Ordinal)
+                && !line.StartsWith("---", StringComparison.Ordinal)
+            )
+            .Select(line => line[1..]);
 }

@@ -54,7 +54,9 @@ internal static class Child
             }
         }
 
-        throw new InvalidOperationException($"the program ended and never told '{words}': {await process.StandardError.ReadToEndAsync(patience.Token)}");
+        throw new InvalidOperationException(
+            $"the program ended and never told '{words}': {await process.StandardError.ReadToEndAsync(patience.Token)}"
+        );
     }
 
     /// <summary>Waits for the end.</summary>

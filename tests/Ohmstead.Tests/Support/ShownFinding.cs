@@ -12,12 +12,14 @@ internal sealed record ShownFinding(string Path, int Line, int Column, string Se
         return [.. document.RootElement.GetProperty("findings").EnumerateArray().Select(Of)];
     }
 
-    private static ShownFinding Of(JsonElement finding) => new(
-        finding.GetProperty("path").GetString()!,
-        finding.GetProperty("line").GetInt32(),
-        finding.GetProperty("column").GetInt32(),
-        finding.GetProperty("severity").GetString()!,
-        finding.GetProperty("check").GetString()!,
-        finding.GetProperty("message").GetString()!,
-        finding.GetProperty("next").GetString());
+    private static ShownFinding Of(JsonElement finding) =>
+        new(
+            finding.GetProperty("path").GetString()!,
+            finding.GetProperty("line").GetInt32(),
+            finding.GetProperty("column").GetInt32(),
+            finding.GetProperty("severity").GetString()!,
+            finding.GetProperty("check").GetString()!,
+            finding.GetProperty("message").GetString()!,
+            finding.GetProperty("next").GetString()
+        );
 }

@@ -16,8 +16,14 @@ public sealed class CollectionWorkflowTests
         using var collection = Collection(Program);
         Change(collection, "boards/SP-0008.md", text => text + "\nThe lid was cleaned.\n");
         using var host = await RunAsync(collection, HostEvent.PullRequest(collection));
-        Assert.Equal((JobEnd.Succeeded, null, JobEnd.Skipped), (host.Jobs["check"].End, host.Jobs["check"].Artifact, host.Jobs["publish"].End));
-        Assert.Equal([.. Published, "records: dotnet TEMP/ohmstead/ohmstead.dll check . --form annotations --thorough"], host.Jobs["check"].Calls);
+        Assert.Equal(
+            (JobEnd.Succeeded, null, JobEnd.Skipped),
+            (host.Jobs["check"].End, host.Jobs["check"].Artifact, host.Jobs["publish"].End)
+        );
+        Assert.Equal(
+            [.. Published, "records: dotnet TEMP/ohmstead/ohmstead.dll check . --form annotations --thorough"],
+            host.Jobs["check"].Calls
+        );
     }
 
     [Fact]
@@ -27,7 +33,8 @@ public sealed class CollectionWorkflowTests
         Change(collection, "boards/SP-0008.md", text => text.Replace("PO-08", "PO-0B", StringComparison.Ordinal));
         using var host = await RunAsync(collection, HostEvent.PullRequest(collection));
         var check = host.Jobs["check"];
-        var line = Array.FindIndex(collection.Read("boards/SP-0008.md").Split('\n'), text => text.Contains("PO-0B", StringComparison.Ordinal)) + 1;
+        var line =
+            Array.FindIndex(collection.Read("boards/SP-0008.md").Split('\n'), text => text.Contains("PO-0B", StringComparison.Ordinal)) + 1;
         var run = check.Script("Check the records");
         Assert.Equal((JobEnd.Failed, 1), (check.End, run.Exit));
         Assert.Contains(FormattableString.Invariant($"::error file=boards/SP-0008.md,line={line},col="), run.Out, StringComparison.Ordinal);
@@ -61,7 +68,10 @@ public sealed class CollectionWorkflowTests
         Directory.Delete(Path.Combine(collection.Root, "boards"), recursive: true);
         collection.Commit("gone");
         using var host = await RunAsync(collection, HostEvent.Push(collection));
-        Assert.Equal((JobEnd.Failed, null, JobEnd.Skipped), (host.Jobs["check"].End, host.Jobs["check"].Artifact, host.Jobs["publish"].End));
+        Assert.Equal(
+            (JobEnd.Failed, null, JobEnd.Skipped),
+            (host.Jobs["check"].End, host.Jobs["check"].Artifact, host.Jobs["publish"].End)
+        );
     }
 
     [Fact]
@@ -71,7 +81,10 @@ public sealed class CollectionWorkflowTests
         using var host = await RunAsync(collection, HostEvent.Push(collection));
         var check = host.Jobs["check"];
         var run = Assert.Single(check.Scripts).Run;
-        Assert.Equal((JobEnd.Failed, 1, "::error::write the owner/name of the repository that holds the program into PROGRAM of this workflow\n"), (check.End, run.Exit, run.Out));
+        Assert.Equal(
+            (JobEnd.Failed, 1, "::error::write the owner/name of the repository that holds the program into PROGRAM of this workflow\n"),
+            (check.End, run.Exit, run.Out)
+        );
         Assert.Empty(Directory.GetFileSystemEntries(check.Workspace));
     }
 
@@ -87,7 +100,12 @@ public sealed class CollectionWorkflowTests
 
         program.Commit("program");
 #pragma warning disable CA2000 // Handed to the test, which looks at what the run left and disposes of it.
-        var host = new WorkflowHost(WorkflowFile.Parse(collection.Read(".github/workflows/collection.yml")), started, ("lighthouse/records", collection), (Program, program));
+        var host = new WorkflowHost(
+            WorkflowFile.Parse(collection.Read(".github/workflows/collection.yml")),
+            started,
+            ("lighthouse/records", collection),
+            (Program, program)
+        );
 #pragma warning restore CA2000
         try
         {
@@ -105,13 +123,23 @@ public sealed class CollectionWorkflowTests
         Assert.SkipWhen(OperatingSystem.IsWindows(), "runs the steps with bash");
         var repository = ScratchRepository.Make();
         CollectionCopy.Put(repository.Root);
-        var start = Run.Of(["start", "collection", repository.Root, "--name", "Saltmarsh Point", "--as-of", "2026-11-25", .. program.Length == 0 ? Array.Empty<string>() : ["--program", program]]);
+        var start = Run.Of([
+            "start",
+            "collection",
+            repository.Root,
+            "--name",
+            "Saltmarsh Point",
+            "--as-of",
+            "2026-11-25",
+            .. program.Length == 0 ? Array.Empty<string>() : ["--program", program],
+        ]);
         Assert.Contains(".github/workflows/collection.yml: written\n", start.Out, StringComparison.Ordinal);
         repository.Commit("main");
         return repository;
     }
 
-    private static void Change(ScratchRepository repository, string path, Func<string, string> change) => Put(repository, path, change(repository.Read(path)));
+    private static void Change(ScratchRepository repository, string path, Func<string, string> change) =>
+        Put(repository, path, change(repository.Read(path)));
 
     private static void Put(ScratchRepository repository, string path, string text)
     {

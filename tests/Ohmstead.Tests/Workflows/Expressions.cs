@@ -10,7 +10,8 @@ internal sealed partial class Expressions(IReadOnlyDictionary<string, string> kn
     public string Fill(string text) => Marked.Replace(text, match => Value(match.Groups[1].Value.Trim()));
 
     /// <summary>A condition, which needs no marks around it. None is true.</summary>
-    public bool Holds(string? condition) => condition is null || Value(Marked.Replace(condition, match => match.Groups[1].Value).Trim()) == "true";
+    public bool Holds(string? condition) =>
+        condition is null || Value(Marked.Replace(condition, match => match.Groups[1].Value).Trim()) == "true";
 
     private string Value(string expression)
     {

@@ -12,7 +12,8 @@ internal sealed record HostEvent(string Name, string Ref, string Commit, string?
     public static HostEvent Push(ScratchRepository repository) => new("push", "refs/heads/main", Head(repository), null);
 
     /// <summary>A pull request: what is committed last is proposed, and the commit before it is the main branch.</summary>
-    public static HostEvent PullRequest(ScratchRepository repository) => new("pull_request", "refs/pull/7/merge", Head(repository), repository.Git("rev-parse", "HEAD~1").Trim());
+    public static HostEvent PullRequest(ScratchRepository repository) =>
+        new("pull_request", "refs/pull/7/merge", Head(repository), repository.Git("rev-parse", "HEAD~1").Trim());
 
     private static string Head(ScratchRepository repository) => repository.Git("rev-parse", "HEAD").Trim();
 }

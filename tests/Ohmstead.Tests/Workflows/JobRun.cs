@@ -21,9 +21,18 @@ internal sealed record JobRun(string Workspace, string Temp)
     public List<(string Name, Run Run)> Scripts { get; } = [];
 
     /// <summary>Every command line of the .NET program, with the folder it was given in, as in "base: dotnet publish …".</summary>
-    public IReadOnlyList<string> Calls => File.Exists(Path.Combine(Temp, "calls"))
-        ? [.. File.ReadAllLines(Path.Combine(Temp, "calls")).Select(line => line.Replace(Workspace + "/", string.Empty, StringComparison.Ordinal).Replace(Workspace, ".", StringComparison.Ordinal).Replace(Temp, "TEMP", StringComparison.Ordinal))]
-        : [];
+    public IReadOnlyList<string> Calls =>
+        File.Exists(Path.Combine(Temp, "calls"))
+            ?
+            [
+                .. File.ReadAllLines(Path.Combine(Temp, "calls"))
+                    .Select(line =>
+                        line.Replace(Workspace + "/", string.Empty, StringComparison.Ordinal)
+                            .Replace(Workspace, ".", StringComparison.Ordinal)
+                            .Replace(Temp, "TEMP", StringComparison.Ordinal)
+                    ),
+            ]
+            : [];
 
     /// <summary>The folder that was handed on to be published, or null.</summary>
     public string? Artifact { get; set; }

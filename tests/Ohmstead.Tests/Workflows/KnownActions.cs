@@ -11,16 +11,54 @@ internal static class KnownActions
     public const string UploadPages = "actions/upload-pages-artifact@v3";
     public const string DeployPages = "actions/deploy-pages@v4";
 
-    public static FrozenDictionary<string, string[]> Inputs { get; } = new Dictionary<string, string[]>(StringComparer.Ordinal)
-    {
-        [Checkout] =
-        [
-            "repository", "ref", "token", "ssh-key", "ssh-known-hosts", "ssh-strict", "ssh-user", "persist-credentials", "path", "clean", "filter", "sparse-checkout",
-            "sparse-checkout-cone-mode", "fetch-depth", "fetch-tags", "show-progress", "lfs", "submodules", "set-safe-directory", "github-server-url",
-        ],
-        [SetupDotnet] = ["dotnet-version", "dotnet-quality", "global-json-file", "source-url", "owner", "config-file", "cache", "cache-dependency-path"],
-        [UploadArtifact] = ["name", "path", "if-no-files-found", "retention-days", "compression-level", "overwrite", "include-hidden-files"],
-        [UploadPages] = ["name", "path", "retention-days"],
-        [DeployPages] = ["token", "timeout", "error_count", "reporting_interval", "artifact_name", "preview"],
-    }.ToFrozenDictionary(StringComparer.Ordinal);
+    public static FrozenDictionary<string, string[]> Inputs { get; } =
+        new Dictionary<string, string[]>(StringComparer.Ordinal)
+        {
+            [Checkout] =
+            [
+                "repository",
+                "ref",
+                "token",
+                "ssh-key",
+                "ssh-known-hosts",
+                "ssh-strict",
+                "ssh-user",
+                "persist-credentials",
+                "path",
+                "clean",
+                "filter",
+                "sparse-checkout",
+                "sparse-checkout-cone-mode",
+                "fetch-depth",
+                "fetch-tags",
+                "show-progress",
+                "lfs",
+                "submodules",
+                "set-safe-directory",
+                "github-server-url",
+            ],
+            [SetupDotnet] =
+            [
+                "dotnet-version",
+                "dotnet-quality",
+                "global-json-file",
+                "source-url",
+                "owner",
+                "config-file",
+                "cache",
+                "cache-dependency-path",
+            ],
+            [UploadArtifact] =
+            [
+                "name",
+                "path",
+                "if-no-files-found",
+                "retention-days",
+                "compression-level",
+                "overwrite",
+                "include-hidden-files",
+            ],
+            [UploadPages] = ["name", "path", "retention-days"],
+            [DeployPages] = ["token", "timeout", "error_count", "reporting_interval", "artifact_name", "preview"],
+        }.ToFrozenDictionary(StringComparer.Ordinal);
 }

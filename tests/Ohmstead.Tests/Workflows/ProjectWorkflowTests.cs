@@ -15,9 +15,15 @@ public sealed class ProjectWorkflowTests
         Propose(repository, "boards/SP-0008.md", text => text + "\nThe lid was cleaned.\n");
         using var host = await RunAsync(repository, HostEvent.PullRequest(repository));
         var jobs = host.Jobs;
-        Assert.Equal(("check", JobEnd.Succeeded), Assert.Single(jobs.Select(job => (job.Key, job.Value.End)), job => job.End != JobEnd.Skipped));
+        Assert.Equal(
+            ("check", JobEnd.Succeeded),
+            Assert.Single(jobs.Select(job => (job.Key, job.Value.End)), job => job.End != JobEnd.Skipped)
+        );
         Assert.DoesNotContain("::error", jobs["check"].Script("Check the records").Out, StringComparison.Ordinal);
-        Assert.Equal(["base: " + Published, "proposed: dotnet TEMP/ohmstead/ohmstead.dll check records --form annotations --thorough"], jobs["check"].Calls);
+        Assert.Equal(
+            ["base: " + Published, "proposed: dotnet TEMP/ohmstead/ohmstead.dll check records --form annotations --thorough"],
+            jobs["check"].Calls
+        );
     }
 
     [Fact]
@@ -27,10 +33,17 @@ public sealed class ProjectWorkflowTests
         Propose(repository, "boards/SP-0008.md", text => text.Replace("PO-08", "PO-0B", StringComparison.Ordinal));
         using var host = await RunAsync(repository, HostEvent.PullRequest(repository));
         var check = host.Jobs["check"];
-        var line = Array.FindIndex(repository.Read("records/boards/SP-0008.md").Split('\n'), text => text.Contains("PO-0B", StringComparison.Ordinal)) + 1;
+        var line =
+            Array.FindIndex(repository.Read("records/boards/SP-0008.md").Split('\n'), text =>
+                text.Contains("PO-0B", StringComparison.Ordinal)
+            ) + 1;
         var run = check.Script("Check the records");
         Assert.Equal((JobEnd.Failed, 1), (check.End, run.Exit));
-        Assert.Contains(FormattableString.Invariant($"::error file=records/boards/SP-0008.md,line={line},col="), run.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            FormattableString.Invariant($"::error file=records/boards/SP-0008.md,line={line},col="),
+            run.Out,
+            StringComparison.Ordinal
+        );
     }
 
     // A contributor's tree can hold files that a build or the program's start would read: none of them must be there.
@@ -48,8 +61,13 @@ public sealed class ProjectWorkflowTests
         using var host = await RunAsync(repository, HostEvent.PullRequest(repository));
         var check = host.Jobs["check"];
         Assert.Equal(JobEnd.Succeeded, check.End);
-        Assert.Equal(["records"], Directory.GetFileSystemEntries(Path.Combine(check.Workspace, "proposed")).Select(Path.GetFileName).Where(name => name != ".git"));
-        Assert.DoesNotContain(Directory.EnumerateFiles(Path.Combine(check.Workspace, "base"), "*", SearchOption.AllDirectories), file => Path.GetFileName(file) == "Planted.cs");
+        Assert.Equal(
+            ["records"],
+            Directory.GetFileSystemEntries(Path.Combine(check.Workspace, "proposed")).Select(Path.GetFileName).Where(name => name != ".git")
+        );
+        Assert.DoesNotContain(Directory.EnumerateFiles(Path.Combine(check.Workspace, "base"), "*", SearchOption.AllDirectories), file =>
+            Path.GetFileName(file) == "Planted.cs"
+        );
         Assert.StartsWith("base: dotnet publish ", check.Calls[0], StringComparison.Ordinal);
     }
 
@@ -75,7 +93,11 @@ public sealed class ProjectWorkflowTests
         using var host = await RunAsync(repository, HostEvent.Push(repository));
         var jobs = host.Jobs;
         Assert.Equal(JobEnd.Succeeded, jobs["publish"].End);
-        Assert.Contains("PO-0B", await File.ReadAllTextAsync(Path.Combine(jobs["pages"].Artifact!, "findings.html"), TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains(
+            "PO-0B",
+            await File.ReadAllTextAsync(Path.Combine(jobs["pages"].Artifact!, "findings.html"), TestContext.Current.CancellationToken),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -90,7 +112,8 @@ public sealed class ProjectWorkflowTests
         Assert.Contains("there is no folder 'records'", jobs["pages"].Script("Build the report").Error, StringComparison.Ordinal);
     }
 
-    private static Task<WorkflowHost> RunAsync(ScratchRepository repository, HostEvent started) => new WorkflowHost(WorkflowRulesTests.Read("collection.yml"), started, ("saltmarsh/ohmstead", repository)).RunAsync();
+    private static Task<WorkflowHost> RunAsync(ScratchRepository repository, HostEvent started) =>
+        new WorkflowHost(WorkflowRulesTests.Read("collection.yml"), started, ("saltmarsh/ohmstead", repository)).RunAsync();
 
     // What the workflow names of the project: its SDK, the project that is built, and the demo.
     private static ScratchRepository Project()

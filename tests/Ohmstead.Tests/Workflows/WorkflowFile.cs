@@ -13,7 +13,8 @@ internal sealed record WorkflowFile(YamlMappingNode Root)
 
     public string? DefaultShell => Root.Mapping("defaults").Mapping("run").Text("shell");
 
-    public IReadOnlyList<WorkflowJob> Jobs => [.. Root.Mapping("jobs").Children.Select(job => new WorkflowJob(((YamlScalarNode)job.Key).Value!, (YamlMappingNode)job.Value))];
+    public IReadOnlyList<WorkflowJob> Jobs =>
+        [.. Root.Mapping("jobs").Children.Select(job => new WorkflowJob(((YamlScalarNode)job.Key).Value!, (YamlMappingNode)job.Value))];
 
     public static WorkflowFile Parse(string text)
     {
@@ -29,7 +30,10 @@ internal sealed record WorkflowJob(string Name, YamlMappingNode Node)
 {
     public string? Condition => Node.Text("if");
 
-    public IReadOnlyList<string> Needs => Node.Text("needs") is { } one ? [one] : Node.Children.TryGetValue("needs", out var all) ? [.. ((YamlSequenceNode)all).Select(need => need.ToString())] : [];
+    public IReadOnlyList<string> Needs =>
+        Node.Text("needs") is { } one ? [one]
+        : Node.Children.TryGetValue("needs", out var all) ? [.. ((YamlSequenceNode)all).Select(need => need.ToString())]
+        : [];
 
     /// <summary>What its token may do; null where the workflow's own permissions hold.</summary>
     public IReadOnlyDictionary<string, string>? Permissions => Node.OptionalTexts("permissions");
@@ -39,7 +43,8 @@ internal sealed record WorkflowJob(string Name, YamlMappingNode Node)
     /// <summary>The environment it deploys to, with its address.</summary>
     public IReadOnlyDictionary<string, string> DeploysTo => Node.Texts("environment");
 
-    public IReadOnlyList<WorkflowStep> Steps => [.. ((YamlSequenceNode)Node["steps"]).Select(step => new WorkflowStep((YamlMappingNode)step))];
+    public IReadOnlyList<WorkflowStep> Steps =>
+        [.. ((YamlSequenceNode)Node["steps"]).Select(step => new WorkflowStep((YamlMappingNode)step))];
 }
 
 /// <summary>One step: an action that is used, or a script that is run.</summary>
@@ -67,12 +72,20 @@ internal sealed record WorkflowStep(YamlMappingNode Node)
 /// <summary>What is read of YAML nodes: texts, and mappings of texts.</summary>
 internal static class WorkflowNodes
 {
-    public static string? Text(this YamlMappingNode node, string key) => node.Children.TryGetValue(key, out var value) && value is YamlScalarNode scalar ? scalar.Value : null;
+    public static string? Text(this YamlMappingNode node, string key) =>
+        node.Children.TryGetValue(key, out var value) && value is YamlScalarNode scalar ? scalar.Value : null;
 
-    public static YamlMappingNode Mapping(this YamlMappingNode node, string key) => node.Children.TryGetValue(key, out var value) && value is YamlMappingNode mapping ? mapping : new YamlMappingNode();
+    public static YamlMappingNode Mapping(this YamlMappingNode node, string key) =>
+        node.Children.TryGetValue(key, out var value) && value is YamlMappingNode mapping ? mapping : new YamlMappingNode();
 
-    public static IReadOnlyDictionary<string, string>? OptionalTexts(this YamlMappingNode node, string key) => node.Children.ContainsKey(key) ? node.Texts(key) : null;
+    public static IReadOnlyDictionary<string, string>? OptionalTexts(this YamlMappingNode node, string key) =>
+        node.Children.ContainsKey(key) ? node.Texts(key) : null;
 
     public static IReadOnlyDictionary<string, string> Texts(this YamlMappingNode node, string key) =>
-        node.Mapping(key).Children.ToDictionary(entry => entry.Key.ToString(), entry => ((YamlScalarNode)entry.Value).Value ?? string.Empty, StringComparer.Ordinal);
+        node.Mapping(key)
+            .Children.ToDictionary(
+                entry => entry.Key.ToString(),
+                entry => ((YamlScalarNode)entry.Value).Value ?? string.Empty,
+                StringComparer.Ordinal
+            );
 }

@@ -12,10 +12,13 @@ namespace Ohmstead.Tests.Workflows;
 /// <param name="workflow">The workflow.</param>
 /// <param name="started">What started it.</param>
 /// <param name="repositories">The repositories that can be checked out; the first is the workflow's own.</param>
-internal sealed class WorkflowHost(WorkflowFile workflow, HostEvent started, params (string Name, ScratchRepository Repository)[] repositories) : IDisposable
+internal sealed class WorkflowHost(
+    WorkflowFile workflow,
+    HostEvent started,
+    params (string Name, ScratchRepository Repository)[] repositories
+) : IDisposable
 {
-    private const string StandIn =
-        """
+    private const string StandIn = """
         #!/bin/sh
         echo "$PWD: dotnet $*" >> "$RUNNER_TEMP/calls"
         if [ "$1" != publish ]; then
@@ -39,7 +42,10 @@ internal sealed class WorkflowHost(WorkflowFile workflow, HostEvent started, par
         Write("bin/dotnet", StandIn);
         if (!OperatingSystem.IsWindows())
         {
-            File.SetUnixFileMode(Path.Combine(root, "bin/dotnet"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+            File.SetUnixFileMode(
+                Path.Combine(root, "bin/dotnet"),
+                UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute
+            );
         }
 
         while (workflow.Jobs.FirstOrDefault(job => !jobs.ContainsKey(job.Name) && job.Needs.All(jobs.ContainsKey)) is { } next)
@@ -93,7 +99,11 @@ internal sealed class WorkflowHost(WorkflowFile workflow, HostEvent started, par
     {
         var expressions = new Expressions(known);
         var number = run.Scripts.Count.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        var (script, output, summary) = (Path.Combine(run.Temp, number + ".sh"), Path.Combine(run.Temp, number + ".output"), Path.Combine(run.Temp, number + ".summary"));
+        var (script, output, summary) = (
+            Path.Combine(run.Temp, number + ".sh"),
+            Path.Combine(run.Temp, number + ".output"),
+            Path.Combine(run.Temp, number + ".summary")
+        );
         await File.WriteAllTextAsync(script, expressions.Fill(step.Run!));
         await File.WriteAllTextAsync(output, string.Empty);
         await File.WriteAllTextAsync(summary, string.Empty);
@@ -112,13 +122,25 @@ internal sealed class WorkflowHost(WorkflowFile workflow, HostEvent started, par
             RedirectStandardError = true,
             WorkingDirectory = Path.Combine(run.Workspace, expressions.Fill(step.Folder ?? ".")),
         };
-        foreach (var (name, value) in new[]
-        {
-            ("CI", "true"), ("GITHUB_ACTIONS", "true"), ("GITHUB_EVENT_NAME", started.Name), ("GITHUB_REF", started.Ref), ("GITHUB_SHA", started.Commit),
-            ("GITHUB_REPOSITORY", repositories[0].Name), ("GITHUB_WORKSPACE", run.Workspace), ("GITHUB_OUTPUT", output), ("GITHUB_STEP_SUMMARY", summary),
-            ("RUNNER_OS", "Linux"), ("RUNNER_TEMP", run.Temp), ("PATH", $"{Path.Combine(root, "bin")}:{Environment.GetEnvironmentVariable("PATH")}"),
-            ("BUILT", AppContext.BaseDirectory.TrimEnd('/')), ("SOURCE_DATE_EPOCH", Child.Day),
-        })
+        foreach (
+            var (name, value) in new[]
+            {
+                ("CI", "true"),
+                ("GITHUB_ACTIONS", "true"),
+                ("GITHUB_EVENT_NAME", started.Name),
+                ("GITHUB_REF", started.Ref),
+                ("GITHUB_SHA", started.Commit),
+                ("GITHUB_REPOSITORY", repositories[0].Name),
+                ("GITHUB_WORKSPACE", run.Workspace),
+                ("GITHUB_OUTPUT", output),
+                ("GITHUB_STEP_SUMMARY", summary),
+                ("RUNNER_OS", "Linux"),
+                ("RUNNER_TEMP", run.Temp),
+                ("PATH", $"{Path.Combine(root, "bin")}:{Environment.GetEnvironmentVariable("PATH")}"),
+                ("BUILT", AppContext.BaseDirectory.TrimEnd('/')),
+                ("SOURCE_DATE_EPOCH", Child.Day),
+            }
+        )
         {
             start.Environment[name] = value;
         }
@@ -153,7 +175,10 @@ internal sealed class WorkflowHost(WorkflowFile workflow, HostEvent started, par
                 Checkout(with, Path.GetFullPath(Path.Combine(run.Workspace, with.GetValueOrDefault("path", "."))));
                 break;
             case KnownActions.SetupDotnet:
-                Assert.True(File.Exists(Path.Combine(run.Workspace, with["global-json-file"])), $"{with["global-json-file"]} is not there when the SDK is asked for");
+                Assert.True(
+                    File.Exists(Path.Combine(run.Workspace, with["global-json-file"])),
+                    $"{with["global-json-file"]} is not there when the SDK is asked for"
+                );
                 break;
             case KnownActions.UploadPages:
                 Assert.True(File.Exists(Path.Combine(with["path"], "index.html")), $"{with["path"]} has no index.html to publish");
@@ -161,7 +186,10 @@ internal sealed class WorkflowHost(WorkflowFile workflow, HostEvent started, par
                 break;
             case KnownActions.DeployPages:
                 Assert.Single(needed, need => need.Artifact is not null);
-                Assert.Equal(("write", "write"), (job.Permissions?.GetValueOrDefault("pages"), job.Permissions?.GetValueOrDefault("id-token")));
+                Assert.Equal(
+                    ("write", "write"),
+                    (job.Permissions?.GetValueOrDefault("pages"), job.Permissions?.GetValueOrDefault("id-token"))
+                );
                 Assert.Equal("github-pages", job.DeploysTo["name"]);
                 known[$"steps.{step.Id}.outputs.page_url"] = "https://example.org/boards/";
                 break;
@@ -182,10 +210,26 @@ internal sealed class WorkflowHost(WorkflowFile workflow, HostEvent started, par
         if (with.TryGetValue("sparse-checkout", out var patterns))
         {
             Assert.Equal("false", with["sparse-checkout-cone-mode"]);
-            repository.Git(["-C", folder, "sparse-checkout", "set", "--no-cone", .. patterns.Split('\n', StringSplitOptions.RemoveEmptyEntries)]);
+            repository.Git([
+                "-C",
+                folder,
+                "sparse-checkout",
+                "set",
+                "--no-cone",
+                .. patterns.Split('\n', StringSplitOptions.RemoveEmptyEntries),
+            ]);
         }
 
-        repository.Git("-C", folder, "checkout", "--quiet", "--detach", wanted.Length > 0 ? wanted : called == own ? started.Commit : "HEAD");
+        repository.Git(
+            "-C",
+            folder,
+            "checkout",
+            "--quiet",
+            "--detach",
+            wanted.Length > 0 ? wanted
+                : called == own ? started.Commit
+                : "HEAD"
+        );
     }
 
     private string Folder(string job, string name) => Directory.CreateDirectory(Path.Combine(root, "jobs", job, name)).FullName;

@@ -31,15 +31,17 @@ public sealed class WorkflowRulesTests
         Assert.Equal(["pull_request", "push"], workflow.Events.Children.Keys.Select(key => key.ToString()).Order(StringComparer.Ordinal));
         Assert.Equal("[ main ]", workflow.Events.Mapping("push")["branches"].ToString());
         Assert.DoesNotContain("secrets.", Text(name), StringComparison.Ordinal);
-        Assert.All(workflow.Jobs.SelectMany(job => job.Steps).Where(step => step.Uses == KnownActions.Checkout), step => Assert.Equal("false", step.With["persist-credentials"]));
+        Assert.All(workflow.Jobs.SelectMany(job => job.Steps).Where(step => step.Uses == KnownActions.Checkout), step =>
+            Assert.Equal("false", step.With["persist-credentials"])
+        );
     }
 
     [Theory]
     [MemberData(nameof(Workflows))]
     public void Every_action_is_a_known_one_with_inputs_that_it_documents(string name) =>
-        Assert.All(
-            Read(name).Jobs.SelectMany(job => job.Steps).Where(step => step.Uses is not null),
-            step => Assert.Empty(step.With.Keys.Except(Assert.Contains(step.Uses!, (IReadOnlyDictionary<string, string[]>)KnownActions.Inputs))));
+        Assert.All(Read(name).Jobs.SelectMany(job => job.Steps).Where(step => step.Uses is not null), step =>
+            Assert.Empty(step.With.Keys.Except(Assert.Contains(step.Uses!, (IReadOnlyDictionary<string, string[]>)KnownActions.Inputs)))
+        );
 
     [Theory]
     [MemberData(nameof(Workflows))]
@@ -47,20 +49,34 @@ public sealed class WorkflowRulesTests
     {
         var workflow = Read(name);
         Assert.Equal("bash", workflow.DefaultShell);
-        Assert.All(workflow.Jobs.SelectMany(job => job.Steps).Where(step => step.Run is not null), step => Assert.DoesNotContain("${{", step.Run, StringComparison.Ordinal));
+        Assert.All(workflow.Jobs.SelectMany(job => job.Steps).Where(step => step.Run is not null), step =>
+            Assert.DoesNotContain("${{", step.Run, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void Fuzzing_looks_at_the_main_branch_alone_and_every_week()
     {
-        Assert.Equal(["schedule", "workflow_dispatch"], Read("fuzz.yml").Events.Children.Keys.Select(key => key.ToString()).Order(StringComparer.Ordinal));
-        Assert.Contains("tests/Ohmstead.Fuzz/fuzz.sh", Assert.Single(Read("fuzz.yml").Jobs).Steps.Select(step => step.Run ?? string.Empty).Single(run => run.Contains("fuzz.sh", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Equal(
+            ["schedule", "workflow_dispatch"],
+            Read("fuzz.yml").Events.Children.Keys.Select(key => key.ToString()).Order(StringComparer.Ordinal)
+        );
+        Assert.Contains(
+            "tests/Ohmstead.Fuzz/fuzz.sh",
+            Assert
+                .Single(Read("fuzz.yml").Jobs)
+                .Steps.Select(step => step.Run ?? string.Empty)
+                .Single(run => run.Contains("fuzz.sh", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
     [MemberData(nameof(ForPullRequests))]
     public void Every_job_that_somebody_waits_for_ends_by_itself(string name) =>
-        Assert.All(Read(name).Jobs, job => Assert.InRange(int.Parse(job.Node.Text("timeout-minutes")!, System.Globalization.CultureInfo.InvariantCulture), 1, 30));
+        Assert.All(Read(name).Jobs, job =>
+            Assert.InRange(int.Parse(job.Node.Text("timeout-minutes")!, System.Globalization.CultureInfo.InvariantCulture), 1, 30)
+        );
 
     [Fact]
     public void Building_and_testing_the_project_is_one_script_that_a_person_can_run()
@@ -68,11 +84,15 @@ public sealed class WorkflowRulesTests
         var job = Assert.Single(Read("build.yml").Jobs);
         Assert.Equal(".ci/run", Assert.Single(job.Steps, step => step.Run is not null).Run);
         Assert.True(OperatingSystem.IsWindows() || File.GetUnixFileMode(ProjectFolder.At(".ci/run")).HasFlag(UnixFileMode.UserExecute));
-        Assert.True(File.Exists(ProjectFolder.At(Assert.Single(job.Steps, step => step.Uses == KnownActions.SetupDotnet).With["global-json-file"])));
+        Assert.True(
+            File.Exists(ProjectFolder.At(Assert.Single(job.Steps, step => step.Uses == KnownActions.SetupDotnet).With["global-json-file"]))
+        );
     }
 
     internal static string Text(string name) =>
-        name == "a collection's" ? Assert.Single(CollectionFiles.OfRepository("saltmarsh/ohmstead"), file => file.Path == CollectionFiles.Workflow).Text : File.ReadAllText(ProjectFolder.At(".github/workflows/" + name));
+        name == "a collection's"
+            ? Assert.Single(CollectionFiles.OfRepository("saltmarsh/ohmstead"), file => file.Path == CollectionFiles.Workflow).Text
+            : File.ReadAllText(ProjectFolder.At(".github/workflows/" + name));
 
     internal static WorkflowFile Read(string name) => WorkflowFile.Parse(Text(name));
 }

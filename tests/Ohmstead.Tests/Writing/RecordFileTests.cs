@@ -11,10 +11,10 @@ public sealed class RecordFileTests
         using var copy = CollectionCopy.Empty();
         copy.Write("a.md", "old");
         var problem = Assert.Throws<IOException>(() => RecordFile.Change(copy.Root, "a.md", null, _ =>
-        {
-            copy.Write("a.md", "saved by the editor");
-            return ("new", 0);
-        }));
+            {
+                copy.Write("a.md", "saved by the editor");
+                return ("new", 0);
+            }));
         Assert.StartsWith("another program changed the file meanwhile; nothing was written", problem.Message, StringComparison.Ordinal);
         Assert.Equal("saved by the editor", copy.Read("a.md"));
         Assert.Equal(["a.md"], Directory.GetFiles(copy.Root).Select(Path.GetFileName));
@@ -47,10 +47,21 @@ public sealed class RecordFileTests
     [Fact]
     public async Task The_owner_and_the_permissions_of_a_record_stay()
     {
-        Assert.SkipUnless(OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess, "gives a file to somebody else, as the superuser may");
+        Assert.SkipUnless(
+            OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess,
+            "gives a file to somebody else, as the superuser may"
+        );
         using var copy = CollectionCopy.Make();
         const string board = "boards/SP-0007.md";
-        Assert.Equal(0, (await Child.ShellAsync($"chown 12345:23456 {board} && chmod 640 {board} && $ohmstead wait SP-0007 'a pen' --in .", copy.Root)).Exit);
+        Assert.Equal(
+            0,
+            (
+                await Child.ShellAsync(
+                    $"chown 12345:23456 {board} && chmod 640 {board} && $ohmstead wait SP-0007 'a pen' --in .",
+                    copy.Root
+                )
+            ).Exit
+        );
         Assert.Equal("12345:23456 640\n", (await Child.ShellAsync($"stat -c '%u:%g %a' {board}", copy.Root)).Out);
         Assert.Contains("a pen", copy.Read(board), StringComparison.Ordinal);
     }
@@ -63,8 +74,12 @@ public sealed class RecordFileTests
         var old = copy.Read("boards/SP-0007.md");
         var run = await Child.ShellAsync("ln boards/SP-0007.md kept.md && exec $ohmstead wait SP-0007 'a pen' --in .", copy.Root);
         Assert.Equal(
-            (0, "boards/SP-0007.md: the file had 2 names on this disk (hard links); the new text has this one, the old text keeps the others\n"),
-            (run.Exit, run.Error));
+            (
+                0,
+                "boards/SP-0007.md: the file had 2 names on this disk (hard links); the new text has this one, the old text keeps the others\n"
+            ),
+            (run.Exit, run.Error)
+        );
         Assert.Equal(old, copy.Read("kept.md"));
         Assert.Contains("a pen", copy.Read("boards/SP-0007.md"), StringComparison.Ordinal);
     }

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class CalibrationExpired : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("calibration-expired", Severity.Warning, "an instrument was used past its calibration");
+    public CheckDescription Description { get; } =
+        new("calibration-expired", Severity.Warning, "an instrument was used past its calibration");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -16,9 +17,17 @@ public sealed class CalibrationExpired : IBoardCheck
         {
             foreach (var name in Used(visit))
             {
-                if (board.Workshop.Instruments.TryGetValue(name.Value, out var instrument) && CalibrationRules.Lapse(instrument, visit.Date.Value) is { } lapse)
+                if (
+                    board.Workshop.Instruments.TryGetValue(name.Value, out var instrument)
+                    && CalibrationRules.Lapse(instrument, visit.Date.Value) is { } lapse
+                )
                 {
-                    yield return board.Finding(Description, name.Spot, $"instrument {name.Value} was used on {visit.Date.Text}, {lapse}", "take the readings again with a calibrated instrument, or add the calibration to instruments.yaml");
+                    yield return board.Finding(
+                        Description,
+                        name.Spot,
+                        $"instrument {name.Value} was used on {visit.Date.Text}, {lapse}",
+                        "take the readings again with a calibrated instrument, or add the calibration to instruments.yaml"
+                    );
                 }
             }
         }

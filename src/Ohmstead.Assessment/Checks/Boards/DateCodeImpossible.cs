@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class DateCodeImpossible : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("date-code-impossible", Severity.Warning, "a date code of a part of this board has no reading that its dates allow");
+    public CheckDescription Description { get; } =
+        new("date-code-impossible", Severity.Warning, "a date code of a part of this board has no reading that its dates allow");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -16,8 +17,11 @@ public sealed class DateCodeImpossible : IBoardCheck
         foreach (var part in board.Board.Parts)
         {
             // A renewed part is told by its lot, not by the list.
-            if (part.Values.DateCode is { } code && board.Assessment.Place(part.Ref.Value) is { FittedBy: null }
-                && PartDates.Fault(code.Value, window ??= DateWindow.OfBoard(board.Assessment, board.Today)) is { } fault)
+            if (
+                part.Values.DateCode is { } code
+                && board.Assessment.Place(part.Ref.Value) is { FittedBy: null }
+                && PartDates.Fault(code.Value, window ??= DateWindow.OfBoard(board.Assessment, board.Today)) is { } fault
+            )
             {
                 yield return board.Finding(Description, code.Spot, $"{part.Ref.Value}: {fault}", PartDates.NextStep);
             }

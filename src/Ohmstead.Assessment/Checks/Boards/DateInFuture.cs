@@ -15,7 +15,12 @@ public sealed class DateInFuture : IBoardCheck
         var dates = board.Assessment.Visits.Select(visit => visit.Date).Concat(board.Board.Waiting.Select(wait => wait.Since));
         foreach (var date in dates.Where(date => date.Value > board.Today))
         {
-            yield return board.Finding(Description, date.Spot, $"{date.Text} is in the future, today is {IsoDate.Text(board.Today)}", "mend the year, month or day");
+            yield return board.Finding(
+                Description,
+                date.Spot,
+                $"{date.Text} is in the future, today is {IsoDate.Text(board.Today)}",
+                "mend the year, month or day"
+            );
         }
 
         if (board.Board.Arrived?.Date is { } arrived && arrived.Value.Earliest > board.Today)

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class DateOutOfOrder : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("date-out-of-order", Severity.Warning, "a visit to the bench stands after a later one, or lies before the board came");
+    public CheckDescription Description { get; } =
+        new("date-out-of-order", Severity.Warning, "a visit to the bench stands after a later one, or lies before the board came");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -18,13 +19,25 @@ public sealed class DateOutOfOrder : IBoardCheck
         {
             if (previous is { } before && visit.Date.Value < before)
             {
-                yield return board.Finding(Description, visit.Date.Spot, $"{visit.Date.Text} stands after the later visit of {IsoDate.Text(before)}", "mend the date; new visits are appended at the end");
+                yield return board.Finding(
+                    Description,
+                    visit.Date.Spot,
+                    $"{visit.Date.Text} stands after the later visit of {IsoDate.Text(before)}",
+                    "mend the date; new visits are appended at the end"
+                );
             }
             else if (!isBeforeArrivalTold && board.Board.Arrived?.Date is { } arrived && visit.Date.Value < arrived.Value.Earliest)
             {
                 isBeforeArrivalTold = true;
-                yield return board.Finding(Description, visit.Date.Spot, $"{visit.Date.Text} is before the board came on {arrived.Text}", "mend one of the two dates")
-                    with { Related = [new RelatedPlace(arrived.Spot.In(board.Board.Path), "the day it came")] };
+                yield return board.Finding(
+                    Description,
+                    visit.Date.Spot,
+                    $"{visit.Date.Text} is before the board came on {arrived.Text}",
+                    "mend one of the two dates"
+                ) with
+                {
+                    Related = [new RelatedPlace(arrived.Spot.In(board.Board.Path), "the day it came")],
+                };
             }
 
             // A date in the future is told by its own check; the visits after it stand where they should.

@@ -6,14 +6,20 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class DecisionWithoutPlace : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("decision-without-place", Severity.Error, "a decision does not say which part or place it is about");
+    public CheckDescription Description { get; } =
+        new("decision-without-place", Severity.Error, "a decision does not say which part or place it is about");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
         foreach (var decision in board.Assessment.Visits.SelectMany(visit => visit.Decided).Where(decision => decision.Place is null))
         {
-            yield return board.Finding(Description, decision.Spot, "this decision does not say what it is about", "add part: C12, or at: J3");
+            yield return board.Finding(
+                Description,
+                decision.Spot,
+                "this decision does not say what it is about",
+                "add part: C12, or at: J3"
+            );
         }
     }
 }

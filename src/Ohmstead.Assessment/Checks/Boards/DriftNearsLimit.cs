@@ -10,7 +10,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class DriftNearsLimit : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("drift-nears-limit", Severity.Warning, "a part drifts and may be at its limit before the board is looked at again");
+    public CheckDescription Description { get; } =
+        new("drift-nears-limit", Severity.Warning, "a part drifts and may be at its limit before the board is looked at again");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -28,7 +29,10 @@ public sealed class DriftNearsLimit : IBoardCheck
                     Description,
                     drift.LastSpot,
                     $"{drift.Reference}: {VerdictWords.Of(drift.Measured)} {DriftWords.Pace(drift)} and {DriftWords.Meeting(drift)}, before the next look on {IsoDate.Text(look)}; {DriftWords.Estimate}",
-                    day <= drift.Last ? $"measure {drift.Reference} again soon, or decide about it with a reason" : $"measure {drift.Reference} again by {IsoDate.Text(day)}, or decide about it with a reason");
+                    day <= drift.Last
+                        ? $"measure {drift.Reference} again soon, or decide about it with a reason"
+                        : $"measure {drift.Reference} again by {IsoDate.Text(day)}, or decide about it with a reason"
+                );
             }
         }
     }

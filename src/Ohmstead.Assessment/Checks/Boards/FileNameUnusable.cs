@@ -6,7 +6,12 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class FileNameUnusable : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("file-name-unusable", Severity.Warning, "the file of a board or of a photograph of it has a name that some systems cannot keep");
+    public CheckDescription Description { get; } =
+        new(
+            "file-name-unusable",
+            Severity.Warning,
+            "the file of a board or of a photograph of it has a name that some systems cannot keep"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class InstrumentUnknown : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("instrument-unknown", Severity.Error, "a visit, reading or proof names an instrument that the collection does not have");
+    public CheckDescription Description { get; } =
+        new("instrument-unknown", Severity.Error, "a visit, reading or proof names an instrument that the collection does not have");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -22,15 +23,21 @@ public sealed class InstrumentUnknown : IBoardCheck
                     continue;
                 }
 
-                yield return new UnknownName("instrument", $"add {instrument.Value} to instruments.yaml")
-                    .In(board, Description, instrument, $"there is no instrument '{instrument.Value}'", known ??= new(board.Workshop.Instruments.Keys.Order(StringComparer.Ordinal)));
+                yield return new UnknownName("instrument", $"add {instrument.Value} to instruments.yaml").In(
+                    board,
+                    Description,
+                    instrument,
+                    $"there is no instrument '{instrument.Value}'",
+                    known ??= new(board.Workshop.Instruments.Keys.Order(StringComparer.Ordinal))
+                );
             }
         }
     }
 
-    private static List<Written<string>> Named(BenchVisit visit) => (visit.Instrument is { } ofAll ? new List<Written<string>>(1) { ofAll } : [])
-        .And(visit.Readings, static reading => reading.Instrument)
-        .And(visit.Proofs, static proof => proof.Instrument);
+    private static List<Written<string>> Named(BenchVisit visit) =>
+        (visit.Instrument is { } ofAll ? new List<Written<string>>(1) { ofAll } : [])
+            .And(visit.Readings, static reading => reading.Instrument)
+            .And(visit.Proofs, static proof => proof.Instrument);
 
     private static bool IsKnown(BoardUnderCheck board, string name) =>
         board.Workshop.Instruments.ContainsKey(name) || (board.Workshop.InstrumentsFile?.Unread.MayHold(name) ?? false);

@@ -6,7 +6,12 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class LifePassed : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("life-passed", Severity.Warning, "the life of a fitted electrolytic is used up by its latest estimate, and it was not measured since");
+    public CheckDescription Description { get; } =
+        new(
+            "life-passed",
+            Severity.Warning,
+            "the life of a fitted electrolytic is used up by its latest estimate, and it was not measured since"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -23,7 +28,8 @@ public sealed class LifePassed : IBoardCheck
                 Description,
                 spot,
                 $"{life.Reference} ({life.Start!.Words}) was not measured since its life may have been used up, {estimate.Text}",
-                $"measure it out of circuit and add the reading: {{ part: {life.Reference}, state: again, circuit: out, frequency: 120 Hz, ... }}");
+                $"measure it out of circuit and add the reading: {{ part: {life.Reference}, state: again, circuit: out, frequency: 120 Hz, ... }}"
+            );
         }
     }
 }

@@ -11,14 +11,30 @@ public sealed class LimitsReversed : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var part in board.Board.Parts.Where(part => part.Values is { Low: { } low, High: { } high } && low.Value.Value > high.Value.Value))
+        foreach (
+            var part in board.Board.Parts.Where(part =>
+                part.Values is { Low: { } low, High: { } high } && low.Value.Value > high.Value.Value
+            )
+        )
         {
-            yield return board.Finding(Description, part.Values.Low!.Spot, $"the lower limit {part.Values.Low.Text} of {part.Ref.Value} is above the upper limit {part.Values.High!.Text}", "exchange the two");
+            yield return board.Finding(
+                Description,
+                part.Values.Low!.Spot,
+                $"the lower limit {part.Values.Low.Text} of {part.Ref.Value} is above the upper limit {part.Values.High!.Text}",
+                "exchange the two"
+            );
         }
 
-        foreach (var point in board.Board.Points.Where(point => point is { Low: { } low, High: { } high } && low.Value.Value > high.Value.Value))
+        foreach (
+            var point in board.Board.Points.Where(point => point is { Low: { } low, High: { } high } && low.Value.Value > high.Value.Value)
+        )
         {
-            yield return board.Finding(Description, point.Low!.Spot, $"the lower limit {point.Low.Text} of {point.Name.Value} is above the upper limit {point.High!.Text}", "exchange the two");
+            yield return board.Finding(
+                Description,
+                point.Low!.Spot,
+                $"the lower limit {point.Low.Text} of {point.Name.Value} is above the upper limit {point.High!.Text}",
+                "exchange the two"
+            );
         }
     }
 }

@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class LinkDropped : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("link-dropped", Severity.Warning, "a link in the story of a board leads where no page leads, so the page does without it");
+    public CheckDescription Description { get; } =
+        new("link-dropped", Severity.Warning, "a link in the story of a board leads where no page leads, so the page does without it");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board) =>

@@ -7,7 +7,12 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class LotTooOld : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("lot-too-old", Severity.Warning, "an electrolytic was fitted from a lot older than its shelf life that had not been formed again");
+    public CheckDescription Description { get; } =
+        new(
+            "lot-too-old",
+            Severity.Warning,
+            "an electrolytic was fitted from a lot older than its shelf life that had not been formed again"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -15,16 +20,23 @@ public sealed class LotTooOld : IBoardCheck
         foreach (var replacement in board.Replacements)
         {
             var (visit, work, place) = (replacement.Visit, replacement.Work, replacement.Place);
-            if (replacement.Lot is { } lot && lot.Values.Kind.Value.IsElectrolytic && visit.Date.Value <= board.Today
+            if (
+                replacement.Lot is { } lot
+                && lot.Values.Kind.Value.IsElectrolytic
+                && visit.Date.Value <= board.Today
                 && board.Assessment.Fitted.FirstOrDefault(piece => ReferenceEquals(piece.Work, work)) is { ShelfLife: { } shelf }
-                && shelf.IsOverOn(visit.Date.Value))
+                && shelf.IsOverOn(visit.Date.Value)
+            )
             {
                 yield return board.Finding(
                     Description,
                     work.Spot,
                     $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, which had lain since {IsoDate.Text(shelf.Since)} ({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}",
-                    $"form the lot again as ohmstead why {lot.Id.Value} shows, measure it, and write formed: in stock.yaml")
-                    with { Related = board.InStock(lot) };
+                    $"form the lot again as ohmstead why {lot.Id.Value} shows, measure it, and write formed: in stock.yaml"
+                ) with
+                {
+                    Related = board.InStock(lot),
+                };
             }
         }
     }

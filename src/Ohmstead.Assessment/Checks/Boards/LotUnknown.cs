@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class LotUnknown : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("lot-unknown", Severity.Error, "a reading or work entry names a lot that is not in the drawer");
+    public CheckDescription Description { get; } =
+        new("lot-unknown", Severity.Error, "a reading or work entry names a lot that is not in the drawer");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -22,13 +23,19 @@ public sealed class LotUnknown : IBoardCheck
                     continue;
                 }
 
-                yield return new UnknownName("lot", $"add lot {lot.Value} to stock.yaml")
-                    .In(board, Description, lot, $"there is no lot '{lot.Value}' in the drawer", known ??= new(board.Workshop.Lots.Keys.Order(StringComparer.Ordinal)));
+                yield return new UnknownName("lot", $"add lot {lot.Value} to stock.yaml").In(
+                    board,
+                    Description,
+                    lot,
+                    $"there is no lot '{lot.Value}' in the drawer",
+                    known ??= new(board.Workshop.Lots.Keys.Order(StringComparer.Ordinal))
+                );
             }
         }
     }
 
-    private static List<Written<string>> Named(BenchVisit visit) => new List<Written<string>>().And(visit.Readings, static reading => reading.Lot).And(visit.Work, static work => work.Lot);
+    private static List<Written<string>> Named(BenchVisit visit) =>
+        new List<Written<string>>().And(visit.Readings, static reading => reading.Lot).And(visit.Work, static work => work.Lot);
 
     private static bool IsKnown(BoardUnderCheck board, string name) =>
         board.Workshop.Lots.ContainsKey(name) || (board.Workshop.StockFile?.UnreadLots.MayHold(name) ?? false);

@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class MaterialContradictsKind : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("material-contradicts-kind", Severity.Error, "a part is written as made of something that its kind is not made of");
+    public CheckDescription Description { get; } =
+        new("material-contradicts-kind", Severity.Error, "a part is written as made of something that its kind is not made of");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

@@ -7,13 +7,19 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class NameLooksAlike : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("name-looks-alike", Severity.Warning, "two parts or points of a board have names that look the same or differ by capitals alone");
+    public CheckDescription Description { get; } =
+        new(
+            "name-looks-alike",
+            Severity.Warning,
+            "two parts or points of a board have names that look the same or differ by capitals alone"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
         var (file, design) = (board.Board, board.Assessment.Design);
-        var alike = NameLooks.Alike((design?.Parts ?? []).Concat(file.Parts).Select(part => part.Ref))
+        var alike = NameLooks
+            .Alike((design?.Parts ?? []).Concat(file.Parts).Select(part => part.Ref))
             .Concat(NameLooks.Alike((design?.Points ?? []).Concat(file.Points).Select(point => point.Name)));
 
         HashSet<object?>? own = null;
@@ -27,11 +33,16 @@ public sealed class NameLooksAlike : IBoardCheck
             }
 
             var (message, next) = NameLooks.Say(name.Value, other.Value);
-            yield return board.Finding(Description, name.Spot, message, next)
-                with { Related = [new RelatedPlace(other.Spot.In(own.Contains(other) ? file.Path : design!.Path), "the other one")] };
+            yield return board.Finding(Description, name.Spot, message, next) with
+            {
+                Related = [new RelatedPlace(other.Spot.In(own.Contains(other) ? file.Path : design!.Path), "the other one")],
+            };
         }
     }
 
     private static HashSet<object?> OwnNames(BoardFile file) =>
-        file.Parts.Select(part => part.Ref).Concat(file.Points.Select(point => point.Name)).ToHashSet<object?>(ReferenceEqualityComparer.Instance);
+        file
+            .Parts.Select(part => part.Ref)
+            .Concat(file.Points.Select(point => point.Name))
+            .ToHashSet<object?>(ReferenceEqualityComparer.Instance);
 }

@@ -8,11 +8,14 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class NewPartUnmeasured : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("new-part-unmeasured", Severity.Warning, "a new part was fitted without having been measured");
+    public CheckDescription Description { get; } =
+        new("new-part-unmeasured", Severity.Warning, "a new part was fitted without having been measured");
 
     // What was read of it and does not pass is told as what it is.
     private static bool IsReadOtherwise(FittedPiece piece) =>
-        piece.Place.Counting.Any(reading => (reading.Place is not null && reading.Verdicts.Length > 0) || reading.Overall == VerdictOutcome.Outside);
+        piece.Place.Counting.Any(reading =>
+            (reading.Place is not null && reading.Verdicts.Length > 0) || reading.Overall == VerdictOutcome.Outside
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -25,14 +28,22 @@ public sealed class NewPartUnmeasured : IBoardCheck
             }
 
             var reference = piece.Place.Part.Ref.Value;
-            var (from, lot) = piece.Work.Lot is { } name ? ($"from lot {name.Value}, of which no reading of this piece was taken", $"lot: {name.Value}, ") : ("with a new part of which no reading was taken", string.Empty);
+            var (from, lot) = piece.Work.Lot is { } name
+                ? ($"from lot {name.Value}, of which no reading of this piece was taken", $"lot: {name.Value}, ")
+                : ("with a new part of which no reading was taken", string.Empty);
             yield return piece.Share?.Told(board.Board.Path) is { } elsewhere
                 ? board.Finding(
-                    Description, piece.Work.Spot, $"{reference} was fitted {from}: {elsewhere}",
-                    $"measure it and add a reading: {{ part: {reference}, state: as left, circuit: out, ... }}")
+                    Description,
+                    piece.Work.Spot,
+                    $"{reference} was fitted {from}: {elsewhere}",
+                    $"measure it and add a reading: {{ part: {reference}, state: as left, circuit: out, ... }}"
+                )
                 : board.Finding(
-                    Description, piece.Work.Spot, $"{reference} was fitted {from}",
-                    $"add a reading: {{ part: {reference}, {lot}state: new, ... }}");
+                    Description,
+                    piece.Work.Spot,
+                    $"{reference} was fitted {from}",
+                    $"add a reading: {{ part: {reference}, {lot}state: new, ... }}"
+                );
         }
     }
 }

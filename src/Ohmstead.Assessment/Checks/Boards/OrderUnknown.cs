@@ -13,10 +13,20 @@ public sealed class OrderUnknown : IBoardCheck
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
         KnownNames? known = null;
-        foreach (var order in board.Board.Waiting.Select(wait => wait.Order).OfType<Written<string>>().Where(order => !IsKnown(board, order.Value)))
+        foreach (
+            var order in board
+                .Board.Waiting.Select(wait => wait.Order)
+                .OfType<Written<string>>()
+                .Where(order => !IsKnown(board, order.Value))
+        )
         {
-            yield return new UnknownName("order", $"add order {order.Value} to stock.yaml")
-                .In(board, Description, order, $"there is no order '{order.Value}'", known ??= new(board.Workshop.Orders.Keys.Order(StringComparer.Ordinal)));
+            yield return new UnknownName("order", $"add order {order.Value} to stock.yaml").In(
+                board,
+                Description,
+                order,
+                $"there is no order '{order.Value}'",
+                known ??= new(board.Workshop.Orders.Keys.Order(StringComparer.Ordinal))
+            );
         }
     }
 

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class PartUnknown : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("part-unknown", Severity.Error, "a reading, work entry or decision names a part that is not in the parts list");
+    public CheckDescription Description { get; } =
+        new("part-unknown", Severity.Error, "a reading, work entry or decision names a part that is not in the parts list");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -27,14 +28,23 @@ public sealed class PartUnknown : IBoardCheck
                     continue;
                 }
 
-                yield return new UnknownName("part", $"add {part.Value} to parts") { Otherwise = $"add {part.Value} to parts, or name a part that is there" }
-                    .In(board, Description, part, $"this board has no part '{part.Value}'", known ??= new(board.Assessment.Places.Select(place => place.Part.Ref.Value)));
+                yield return new UnknownName("part", $"add {part.Value} to parts")
+                {
+                    Otherwise = $"add {part.Value} to parts, or name a part that is there",
+                }.In(
+                    board,
+                    Description,
+                    part,
+                    $"this board has no part '{part.Value}'",
+                    known ??= new(board.Assessment.Places.Select(place => place.Part.Ref.Value))
+                );
             }
         }
     }
 
-    private static List<Written<string>> Named(BenchVisit visit) => new List<Written<string>>(visit.Readings.Length)
-        .And(visit.Readings, static reading => reading.Part)
-        .And(visit.Work, static work => work.Part)
-        .And(visit.Decided, static decision => decision.Part);
+    private static List<Written<string>> Named(BenchVisit visit) =>
+        new List<Written<string>>(visit.Readings.Length)
+            .And(visit.Readings, static reading => reading.Part)
+            .And(visit.Work, static work => work.Part)
+            .And(visit.Decided, static decision => decision.Part);
 }

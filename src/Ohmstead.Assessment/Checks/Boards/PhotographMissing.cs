@@ -9,7 +9,12 @@ public sealed class PhotographMissing : IBoardCheck
     private const int MostFolders = 10;
 
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("photograph-missing", Severity.Error, "a photograph that a record names is not there, is no picture, or lies outside the collection");
+    public CheckDescription Description { get; } =
+        new(
+            "photograph-missing",
+            Severity.Error,
+            "a photograph that a record names is not there, is no picture, or lies outside the collection"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -20,10 +25,18 @@ public sealed class PhotographMissing : IBoardCheck
             var (message, next) = board.Pictures.At(photo.File.Value) switch
             {
                 PictureState.Missing when Near(board.Pictures, photo.File.Value, folders) is { } near => (
-                    Nearest.Told($"there is no picture '{photo.File.Value}'", near), $"write file: {near}, or add the file; capitals count"),
+                    Nearest.Told($"there is no picture '{photo.File.Value}'", near),
+                    $"write file: {near}, or add the file; capitals count"
+                ),
                 PictureState.Missing => ($"there is no picture '{photo.File.Value}'", "add the file, or mend the name; capitals count"),
-                PictureState.Outside => ($"'{photo.File.Value}' leads out of the collection", $"write a path below the collection, such as photos/{board.Board.Id.Value}/{photo.File.Value.Split('/', '\\')[^1]}"),
-                PictureState.NoPicture => ($"'{photo.File.Value}' is no picture", "name a file that ends in .png, .jpg, .jpeg, .gif or .webp and is one"),
+                PictureState.Outside => (
+                    $"'{photo.File.Value}' leads out of the collection",
+                    $"write a path below the collection, such as photos/{board.Board.Id.Value}/{photo.File.Value.Split('/', '\\')[^1]}"
+                ),
+                PictureState.NoPicture => (
+                    $"'{photo.File.Value}' is no picture",
+                    "name a file that ends in .png, .jpg, .jpeg, .gif or .webp and is one"
+                ),
                 _ => (null, (string?)null),
             };
             if (message is not null)

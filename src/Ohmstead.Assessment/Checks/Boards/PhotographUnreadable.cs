@@ -7,7 +7,12 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class PhotographUnreadable : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("photograph-unreadable", Severity.Warning, "a photograph is there and cannot be shown: it is damaged, too large, or not what its name says");
+    public CheckDescription Description { get; } =
+        new(
+            "photograph-unreadable",
+            Severity.Warning,
+            "a photograph is there and cannot be shown: it is damaged, too large, or not what its name says"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -28,6 +33,12 @@ public sealed class PhotographUnreadable : IBoardCheck
     public static Finding Found(string record, Photograph photo, PictureFault fault)
     {
         var description = new PhotographUnreadable().Description;
-        return new(description.Name, description.Severity, photo.File.Spot.In(record), $"'{photo.File.Value}' cannot be shown: {fault.Message}", fault.NextStep);
+        return new(
+            description.Name,
+            description.Severity,
+            photo.File.Spot.In(record),
+            $"'{photo.File.Value}' cannot be shown: {fault.Message}",
+            fault.NextStep
+        );
     }
 }

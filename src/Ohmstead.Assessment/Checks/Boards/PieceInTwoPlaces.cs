@@ -21,10 +21,11 @@ public sealed class PieceInTwoPlaces : IBoardCheck
                     Description,
                     piece.Named?.Spot ?? piece.Work.Spot,
                     $"piece {name} of lot {lot} sits at {here}, and was read for {there} too",
-                    "measure this piece, and give each its own name under piece") with
-                    {
-                        Related = [new RelatedPlace(other.Spot.In(other.Path), "the work that fitted it there")],
-                    };
+                    "measure this piece, and give each its own name under piece"
+                ) with
+                {
+                    Related = [new RelatedPlace(other.Spot.In(other.Path), "the work that fitted it there")],
+                };
             }
         }
     }

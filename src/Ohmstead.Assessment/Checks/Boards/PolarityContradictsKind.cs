@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class PolarityContradictsKind : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("polarity-contradicts-kind", Severity.Error, "a part is written as having no polarity although its kind has one");
+    public CheckDescription Description { get; } =
+        new("polarity-contradicts-kind", Severity.Error, "a part is written as having no polarity although its kind has one");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

@@ -7,7 +7,12 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class PolarityNotEstablished : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("polarity-not-established", Severity.Error, "a polarised part was fitted and the record does not say how the right way round was established");
+    public CheckDescription Description { get; } =
+        new(
+            "polarity-not-established",
+            Severity.Error,
+            "a polarised part was fitted and the record does not say how the right way round was established"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -16,12 +21,16 @@ public sealed class PolarityNotEstablished : IBoardCheck
         {
             if (place is { Change: { IsEmpty: false, Work: var work } } && PartKind.IsPolarised(place.Values) && work.Polarity.Length == 0)
             {
-                var with = work.Lot is { } lot ? $"with the polarised lot {lot.Value}" : work.Did.Value == WorkKind.PutBack ? "again, it is polarised," : "with a polarised part";
+                var with =
+                    work.Lot is { } lot ? $"with the polarised lot {lot.Value}"
+                    : work.Did.Value == WorkKind.PutBack ? "again, it is polarised,"
+                    : "with a polarised part";
                 yield return board.Finding(
                     Description,
                     work.Spot,
                     $"{place.Part.Ref.Value} was fitted {with} and no polarity was established",
-                    "add polarity: schematic, or continuity to ground plane, measured in circuit, photograph before removal, other unit");
+                    "add polarity: schematic, or continuity to ground plane, measured in circuit, photograph before removal, other unit"
+                );
             }
         }
     }

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class PowerBeforeDry : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("power-before-dry", Severity.Error, "power was applied before the drying time after a wash was over");
+    public CheckDescription Description { get; } =
+        new("power-before-dry", Severity.Error, "power was applied before the drying time after a wash was over");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -21,8 +22,11 @@ public sealed class PowerBeforeDry : IBoardCheck
                     Description,
                     early.Powered?.Spot ?? early.Date.Spot,
                     $"power was applied on {early.Date.Text}, but the wash of {wash.Visit.Date.Text} must dry for {wash.For}",
-                    "wait until it is dry, or mend the dates")
-                    with { Related = [new RelatedPlace(wash.Work.Spot.In(board.Board.Path), "the wash")] };
+                    "wait until it is dry, or mend the dates"
+                ) with
+                {
+                    Related = [new RelatedPlace(wash.Work.Spot.In(board.Board.Path), "the wash")],
+                };
             }
         }
     }

@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class ProofIncomplete : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("proof-incomplete", Severity.Warning, "a board was proved, but not at every point that its design asks for");
+    public CheckDescription Description { get; } =
+        new("proof-incomplete", Severity.Warning, "a board was proved, but not at every point that its design asks for");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -19,15 +20,24 @@ public sealed class ProofIncomplete : IBoardCheck
         var proved = board.Assessment.Proofs.Select(proof => proof.Proof.Point.Value).ToHashSet(StringComparer.Ordinal);
         // A point that is written wrong is told once, by name, and not again as left out.
         var points = new KnownNames(board.Assessment.Points.Select(point => point.Name.Value));
-        proved.UnionWith(board.Assessment.Proofs.Where(proof => proof.Point is null).Select(proof => points.NearestTo(proof.Proof.Point.Value)).OfType<string>());
-        var missing = board.Assessment.Points.Where(point => point.IsRequired && !proved.Contains(point.Name.Value)).Select(point => point.Name.Value).ToArray();
+        proved.UnionWith(
+            board
+                .Assessment.Proofs.Where(proof => proof.Point is null)
+                .Select(proof => points.NearestTo(proof.Proof.Point.Value))
+                .OfType<string>()
+        );
+        var missing = board
+            .Assessment.Points.Where(point => point.IsRequired && !proved.Contains(point.Name.Value))
+            .Select(point => point.Name.Value)
+            .ToArray();
         if (missing.Length > 0)
         {
             yield return board.Finding(
                 Description,
                 board.Assessment.Proofs[^1].Visit.Spot,
                 $"the proof leaves out {string.Join(", ", missing)}",
-                $"measure {missing[0]} and add it under proof");
+                $"measure {missing[0]} and add it under proof"
+            );
         }
     }
 }

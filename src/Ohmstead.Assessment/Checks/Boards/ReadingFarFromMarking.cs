@@ -7,11 +7,17 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class ReadingFarFromMarking : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("reading-far-from-marking", Severity.Warning, "a reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought");
+    public CheckDescription Description { get; } =
+        new(
+            "reading-far-from-marking",
+            Severity.Warning,
+            "a reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought"
+        );
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(BoardUnderCheck board) => FarReadings
-        .Of(board.Assessment.Readings.Where(assessed => assessed.Reading.Circuit is not { Value: Circuit.In }))
-        .Concat(FarReadings.Of(board.Assessment.Proofs))
-        .Select(far => board.Finding(Description, far.Verdict.Reading.Spot, far.Message, FarReadings.NextStep));
+    public IEnumerable<Finding> Look(BoardUnderCheck board) =>
+        FarReadings
+            .Of(board.Assessment.Readings.Where(assessed => assessed.Reading.Circuit is not { Value: Circuit.In }))
+            .Concat(FarReadings.Of(board.Assessment.Proofs))
+            .Select(far => board.Finding(Description, far.Verdict.Reading.Spot, far.Message, FarReadings.NextStep));
 }

@@ -8,7 +8,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class ReadingIncomplete : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("reading-incomplete", Severity.Error, "a reading says not what it was taken of, or gives no value");
+    public CheckDescription Description { get; } =
+        new("reading-incomplete", Severity.Error, "a reading says not what it was taken of, or gives no value");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -18,16 +19,30 @@ public sealed class ReadingIncomplete : IBoardCheck
             var reading = assessed.Reading;
             if (reading.Part is null && reading.Lot is null && reading.Point is null)
             {
-                yield return board.Finding(Description, reading.Spot, "this reading does not say what it was taken of", "add part: C12, or lot: L-031, or point: +15V");
+                yield return board.Finding(
+                    Description,
+                    reading.Spot,
+                    "this reading does not say what it was taken of",
+                    "add part: C12, or lot: L-031, or point: +15V"
+                );
             }
             else if (reading.Values.Length == 0 && reading.Result is null && !IsFrequencyTheValue(assessed))
             {
-                yield return board.Finding(Description, reading.Spot, "this reading gives no value", "add the value with its unit, such as capacitance: 391 µF, or result: pass");
+                yield return board.Finding(
+                    Description,
+                    reading.Spot,
+                    "this reading gives no value",
+                    "add the value with its unit, such as capacitance: 391 µF, or result: pass"
+                );
             }
         }
     }
+
     // A frequency is what was read of a crystal and of a point; of any other part it only says how the part was measured.
     private static bool IsFrequencyTheValue(AssessedReading assessed) =>
         assessed.Reading.Frequency is not null
-        && ((assessed.Lot?.Values ?? assessed.Place?.Values) is not { } values || values.Kind.Value.Family is PartFamily.Crystal or PartFamily.Other or PartFamily.Coil or PartFamily.Transistor);
+        && (
+            (assessed.Lot?.Values ?? assessed.Place?.Values) is not { } values
+            || values.Kind.Value.Family is PartFamily.Crystal or PartFamily.Other or PartFamily.Coil or PartFamily.Transistor
+        );
 }

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class ReadingOfWrongQuantity : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("reading-of-wrong-quantity", Severity.Error, "a reading gives a quantity that its kind of part does not have");
+    public CheckDescription Description { get; } =
+        new("reading-of-wrong-quantity", Severity.Error, "a reading gives a quantity that its kind of part does not have");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -31,7 +32,8 @@ public sealed class ReadingOfWrongQuantity : IBoardCheck
                     Description,
                     value.Value.Spot,
                     $"{VerdictWords.Of(value.Measured)} was read of {assessed.Reading.Part?.Value ?? assessed.Reading.Lot?.Value}, which is of kind '{values.Kind.Text}'",
-                    "mend the part, or the name of the quantity");
+                    "mend the part, or the name of the quantity"
+                );
             }
         }
     }

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class ReadingsContradict : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("readings-contradict", Severity.Warning, "two readings of one part contradict each other, and nothing was done between them");
+    public CheckDescription Description { get; } =
+        new("readings-contradict", Severity.Warning, "two readings of one part contradict each other, and nothing was done between them");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -16,8 +17,10 @@ public sealed class ReadingsContradict : IBoardCheck
         {
             if (pair.Answer is null)
             {
-                yield return board.Finding(Description, pair.Second, $"{pair.At}: {pair.Words}", ContradictingReadings.NextStep)
-                    with { Related = [new RelatedPlace(pair.First.In(board.Board.Path), "the other reading")] };
+                yield return board.Finding(Description, pair.Second, $"{pair.At}: {pair.Words}", ContradictingReadings.NextStep) with
+                {
+                    Related = [new RelatedPlace(pair.First.In(board.Board.Path), "the other reading")],
+                };
             }
         }
     }

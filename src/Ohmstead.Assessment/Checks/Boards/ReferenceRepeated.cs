@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class ReferenceRepeated : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("reference-repeated", Severity.Error, "a reference designator stands twice in one parts list");
+    public CheckDescription Description { get; } =
+        new("reference-repeated", Severity.Error, "a reference designator stands twice in one parts list");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -17,8 +18,15 @@ public sealed class ReferenceRepeated : IBoardCheck
         {
             if (!first.TryAdd(part.Ref.Value, part))
             {
-                yield return board.Finding(Description, part.Ref.Spot, $"{part.Ref.Value} is already in this parts list", "give it another reference, or take one of the two out")
-                    with { Related = [new RelatedPlace(first[part.Ref.Value].Ref.Spot.In(board.Board.Path), "first written here")] };
+                yield return board.Finding(
+                    Description,
+                    part.Ref.Spot,
+                    $"{part.Ref.Value} is already in this parts list",
+                    "give it another reference, or take one of the two out"
+                ) with
+                {
+                    Related = [new RelatedPlace(first[part.Ref.Value].Ref.Spot.In(board.Board.Path), "first written here")],
+                };
             }
         }
     }

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class ReplacementDoubtful : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("replacement-doubtful", Severity.Warning, "a replacement may not fit its place, and nobody has said how it was made to");
+    public CheckDescription Description { get; } =
+        new("replacement-doubtful", Severity.Warning, "a replacement may not fit its place, and nobody has said how it was made to");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -20,8 +21,11 @@ public sealed class ReplacementDoubtful : IBoardCheck
                     Description,
                     replacement.Work.Spot,
                     $"{replacement.Place.Part.Ref.Value} was fitted {replacement.From}: {weightiest.Aspect}: {weightiest.Words}",
-                    FitDoubts.NextStep(board.Board.Id.Value, replacement, weightiest))
-                    with { Related = board.InStock(replacement.Lot) };
+                    FitDoubts.NextStep(board.Board.Id.Value, replacement, weightiest)
+                ) with
+                {
+                    Related = board.InStock(replacement.Lot),
+                };
             }
         }
     }

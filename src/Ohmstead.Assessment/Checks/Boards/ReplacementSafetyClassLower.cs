@@ -22,8 +22,11 @@ public sealed class ReplacementSafetyClassLower : IBoardCheck
                     replacement.Work.Spot,
                     $"{replacement.Place.Part.Ref.Value} needs safety class {was.Text}, {replacement.Named} has "
                         + $"{replacement.Values.SafetyClass?.Text ?? "none"}: {reason.Words}",
-                    $"fit a part of class {was.Value} or better; defer to local codes and licensed practice")
-                    with { Related = board.InStock(replacement.Lot) };
+                    $"fit a part of class {was.Value} or better; defer to local codes and licensed practice"
+                ) with
+                {
+                    Related = board.InStock(replacement.Lot),
+                };
             }
         }
     }

@@ -7,8 +7,10 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class ReplacementTemperatureLower : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("replacement-temperature-lower", Severity.Error, "a replacement has a lower rated temperature than what belongs in the place");
+    public CheckDescription Description { get; } =
+        new("replacement-temperature-lower", Severity.Error, "a replacement has a lower rated temperature than what belongs in the place");
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(BoardUnderCheck board) => LowerRating.Look(board, Description, FitAspects.Temperature, values => values.Temperature);
+    public IEnumerable<Finding> Look(BoardUnderCheck board) =>
+        LowerRating.Look(board, Description, FitAspects.Temperature, values => values.Temperature);
 }

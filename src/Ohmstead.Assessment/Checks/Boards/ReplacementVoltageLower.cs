@@ -7,8 +7,10 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class ReplacementVoltageLower : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("replacement-voltage-lower", Severity.Error, "a replacement has a lower rated voltage than what belongs in the place");
+    public CheckDescription Description { get; } =
+        new("replacement-voltage-lower", Severity.Error, "a replacement has a lower rated voltage than what belongs in the place");
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(BoardUnderCheck board) => LowerRating.Look(board, Description, FitAspects.Voltage, values => values.RatedVoltage);
+    public IEnumerable<Finding> Look(BoardUnderCheck board) =>
+        LowerRating.Look(board, Description, FitAspects.Voltage, values => values.RatedVoltage);
 }

@@ -24,7 +24,8 @@ public sealed class VerdictDisagrees : IBoardCheck
                 Description,
                 written.Spot,
                 $"the verdict is written as '{written.Text}' but computed as '{VerdictWords.Of(verdict.Outcome)}': {Why(verdict)}",
-                verdict.Word is null ? "leave the verdict out" : $"write verdict: {verdict.Word}, or mend the reading");
+                verdict.Word is null ? "leave the verdict out" : $"write verdict: {verdict.Word}, or mend the reading"
+            );
         }
     }
 

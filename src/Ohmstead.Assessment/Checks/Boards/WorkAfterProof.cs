@@ -8,7 +8,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class WorkAfterProof : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("work-after-proof", Severity.Warning, "work was done after the board was last proved, so the proof no longer holds");
+    public CheckDescription Description { get; } =
+        new("work-after-proof", Severity.Warning, "work was done after the board was last proved, so the proof no longer holds");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -19,16 +20,22 @@ public sealed class WorkAfterProof : IBoardCheck
         }
 
         var last = board.Assessment.Proofs[^1];
-        var later = board.Assessment.Visits.Skip(last.VisitOrder).SelectMany((visit, at) => visit.Work.Select(work => (Work: work, At: Moment.Of(last.VisitOrder + at, work.Spot))))
-            .FirstOrDefault(pair => pair.Work.Did.Value != WorkKind.LeftAlone && pair.At > last.At).Work;
+        var later = board
+            .Assessment.Visits.Skip(last.VisitOrder)
+            .SelectMany((visit, at) => visit.Work.Select(work => (Work: work, At: Moment.Of(last.VisitOrder + at, work.Spot))))
+            .FirstOrDefault(pair => pair.Work.Did.Value != WorkKind.LeftAlone && pair.At > last.At)
+            .Work;
         if (later is not null)
         {
             yield return board.Finding(
                 Description,
                 later.Spot,
                 $"this work is later than the last proof of {last.Visit.Date.Text}",
-                "prove the board again and record it under proof")
-                with { Related = [new RelatedPlace(last.Proof.Spot.In(board.Board.Path), "the last proof")] };
+                "prove the board again and record it under proof"
+            ) with
+            {
+                Related = [new RelatedPlace(last.Proof.Spot.In(board.Board.Path), "the last proof")],
+            };
         }
     }
 }

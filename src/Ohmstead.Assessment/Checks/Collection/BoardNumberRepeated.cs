@@ -7,13 +7,18 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class BoardNumberRepeated : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("board-number-repeated", Severity.Error, "two boards have the same number, or numbers that differ only by capitals");
+    public CheckDescription Description { get; } =
+        new("board-number-repeated", Severity.Error, "two boards have the same number, or numbers that differ only by capitals");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
     {
         var taken = collection.Boards.Select(board => board.Id.Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        foreach (var group in collection.Boards.GroupBy(board => board.Id.Value.ToUpperInvariant().Normalize(), StringComparer.Ordinal).Where(group => group.Count() > 1))
+        foreach (
+            var group in collection
+                .Boards.GroupBy(board => board.Id.Value.ToUpperInvariant().Normalize(), StringComparer.Ordinal)
+                .Where(group => group.Count() > 1)
+        )
         {
             // A file is named after its board, so the number that is not the name of its file is the one to mend; else the later one.
             var owner = group.FirstOrDefault(board => NameOf(board.Path) == board.Id.Value) ?? group.First();
@@ -30,10 +35,17 @@ public sealed class BoardNumberRepeated : ICollectionCheck
         }
     }
 
-    private Finding Found(BoardNumber board, BoardNumber other, string next) => new(Description.Name, Description.Severity, board.Id.Spot.In(board.Path), $"{board.Id.Value} is also the number of {other.Path}", next)
-    {
-        Related = [new RelatedPlace(other.Id.Spot.In(other.Path), "the other one")],
-    };
+    private Finding Found(BoardNumber board, BoardNumber other, string next) =>
+        new(
+            Description.Name,
+            Description.Severity,
+            board.Id.Spot.In(board.Path),
+            $"{board.Id.Value} is also the number of {other.Path}",
+            next
+        )
+        {
+            Related = [new RelatedPlace(other.Id.Spot.In(other.Path), "the other one")],
+        };
 
     private static string NameOf(string path) => Path.GetFileNameWithoutExtension(path);
 }

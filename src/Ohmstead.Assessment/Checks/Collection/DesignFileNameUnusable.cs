@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class DesignFileNameUnusable : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("design-file-name-unusable", Severity.Warning, "the file of a design has a name that some systems cannot keep");
+    public CheckDescription Description { get; } =
+        new("design-file-name-unusable", Severity.Warning, "the file of a design has a name that some systems cannot keep");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
@@ -15,7 +16,13 @@ public sealed class DesignFileNameUnusable : ICollectionCheck
         {
             if (KeptNames.FaultIn(design.Path) is { } fault)
             {
-                yield return new(Description.Name, Description.Severity, design.Id.Spot.In(design.Path), KeptNames.Say(design.Path, fault), KeptNames.NextStep);
+                yield return new(
+                    Description.Name,
+                    Description.Severity,
+                    design.Id.Spot.In(design.Path),
+                    KeptNames.Say(design.Path, fault),
+                    KeptNames.NextStep
+                );
             }
         }
     }

@@ -6,9 +6,16 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class DesignLinkDropped : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("design-link-dropped", Severity.Warning, "a link in the story of a design leads where no page leads, so the page does without it");
+    public CheckDescription Description { get; } =
+        new(
+            "design-link-dropped",
+            Severity.Warning,
+            "a link in the story of a design leads where no page leads, so the page does without it"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection) =>
-        collection.Workshop.DesignFiles.SelectMany(design => DroppedLinks.Of(collection.Stories, Description, design.Path, design.Body, design.BodyLine));
+        collection.Workshop.DesignFiles.SelectMany(design =>
+            DroppedLinks.Of(collection.Stories, Description, design.Path, design.Body, design.BodyLine)
+        );
 }

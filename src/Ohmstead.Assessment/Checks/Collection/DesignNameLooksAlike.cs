@@ -6,14 +6,21 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class DesignNameLooksAlike : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("design-name-looks-alike", Severity.Warning, "two parts or points of a design have names that look the same or differ by capitals alone");
+    public CheckDescription Description { get; } =
+        new(
+            "design-name-looks-alike",
+            Severity.Warning,
+            "two parts or points of a design have names that look the same or differ by capitals alone"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
     {
         foreach (var design in collection.Workshop.DesignFiles)
         {
-            var alike = NameLooks.Alike(design.Parts.Select(part => part.Ref)).Concat(NameLooks.Alike(design.Points.Select(point => point.Name)));
+            var alike = NameLooks
+                .Alike(design.Parts.Select(part => part.Ref))
+                .Concat(NameLooks.Alike(design.Points.Select(point => point.Name)));
             foreach (var (name, other) in alike)
             {
                 var (message, next) = NameLooks.Say(name.Value, other.Value);

@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class DesignPointLinkUnknown : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("design-point-link-unknown", Severity.Error, "a point of a design names a reservoir or an input that is not there");
+    public CheckDescription Description { get; } =
+        new("design-point-link-unknown", Severity.Error, "a point of a design names a reservoir or an input that is not there");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
@@ -15,7 +16,11 @@ public sealed class DesignPointLinkUnknown : ICollectionCheck
         {
             var parts = new KnownNames(design.Parts.Select(part => part.Ref.Value));
             var points = new KnownNames(design.Points.Select(point => point.Name.Value));
-            foreach (var (name, message, next) in PointLinkRules.Unknown(design.Points, parts, points).Where(told => !design.UnreadParts.MayHold(told.Name.Value) && !design.UnreadPoints.MayHold(told.Name.Value)))
+            foreach (
+                var (name, message, next) in PointLinkRules
+                    .Unknown(design.Points, parts, points)
+                    .Where(told => !design.UnreadParts.MayHold(told.Name.Value) && !design.UnreadPoints.MayHold(told.Name.Value))
+            )
             {
                 yield return new Finding(Description.Name, Description.Severity, name.Spot.In(design.Path), message, next);
             }

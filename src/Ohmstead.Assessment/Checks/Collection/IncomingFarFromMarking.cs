@@ -7,7 +7,12 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class IncomingFarFromMarking : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("incoming-far-from-marking", Severity.Warning, "an incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought");
+    public CheckDescription Description { get; } =
+        new(
+            "incoming-far-from-marking",
+            Severity.Warning,
+            "an incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
@@ -18,10 +23,18 @@ public sealed class IncomingFarFromMarking : ICollectionCheck
         }
 
         var assessor = new Assessor(collection.Workshop);
-        var incoming = collection.Workshop.IncomingReadings.SelectMany(lot => lot).Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
+        var incoming = collection
+            .Workshop.IncomingReadings.SelectMany(lot => lot)
+            .Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
         foreach (var (verdict, message) in FarReadings.Of(incoming))
         {
-            yield return new Finding(Description.Name, Description.Severity, verdict.Reading.Spot.In(stock.Path), message, FarReadings.NextStep);
+            yield return new Finding(
+                Description.Name,
+                Description.Severity,
+                verdict.Reading.Spot.In(stock.Path),
+                message,
+                FarReadings.NextStep
+            );
         }
     }
 }

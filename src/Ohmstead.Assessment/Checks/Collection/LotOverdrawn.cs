@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class LotOverdrawn : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("lot-overdrawn", Severity.Error, "more parts of a lot were fitted and scrapped than ever came");
+    public CheckDescription Description { get; } =
+        new("lot-overdrawn", Severity.Error, "more parts of a lot were fitted and scrapped than ever came");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
@@ -16,9 +17,17 @@ public sealed class LotOverdrawn : ICollectionCheck
             var (fitted, scrapped) = (collection.Fitted.GetValueOrDefault(lot.Id.Value), collection.Workshop.ScrappedOf(lot.Id.Value));
             if (lot.Quantity is { } came && fitted + scrapped > came.Value)
             {
-                var went = scrapped == 0 ? $"and {fitted} were fitted" : $"and {fitted + scrapped} went: {fitted} fitted, {scrapped} scrapped";
+                var went =
+                    scrapped == 0 ? $"and {fitted} were fitted" : $"and {fitted + scrapped} went: {fitted} fitted, {scrapped} scrapped";
                 yield return new Finding(
-                    Description.Name, Description.Severity, came.Spot.In(collection.Workshop.StockFile!.Path), $"of lot {lot.Id.Value} {came.Value} came, {went}", scrapped == 0 ? "mend the quantity, or the lots named on the boards" : "mend the quantity, the lots named on the boards, or what was scrapped");
+                    Description.Name,
+                    Description.Severity,
+                    came.Spot.In(collection.Workshop.StockFile!.Path),
+                    $"of lot {lot.Id.Value} {came.Value} came, {went}",
+                    scrapped == 0
+                        ? "mend the quantity, or the lots named on the boards"
+                        : "mend the quantity, the lots named on the boards, or what was scrapped"
+                );
             }
         }
     }

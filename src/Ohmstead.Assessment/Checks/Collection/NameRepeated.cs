@@ -7,14 +7,26 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class NameRepeated : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("name-repeated", Severity.Error, "two designs, instruments, lots or orders have the same name, or names that differ by capitals alone");
+    public CheckDescription Description { get; } =
+        new(
+            "name-repeated",
+            Severity.Error,
+            "two designs, instruments, lots or orders have the same name, or names that differ by capitals alone"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
     {
         var stock = collection.Workshop.StockFile;
         return Repeated("a design", collection.Workshop.DesignFiles.Select(design => (design.Path, design.Id)))
-            .Concat(Repeated("an instrument", (collection.Workshop.InstrumentsFile?.Instruments ?? []).Select(instrument => (collection.Workshop.InstrumentsFile!.Path, instrument.Id))))
+            .Concat(
+                Repeated(
+                    "an instrument",
+                    (collection.Workshop.InstrumentsFile?.Instruments ?? []).Select(instrument =>
+                        (collection.Workshop.InstrumentsFile!.Path, instrument.Id)
+                    )
+                )
+            )
             .Concat(Repeated("a lot", (stock?.Lots ?? []).Select(lot => (stock!.Path, lot.Id))))
             .Concat(Repeated("an order", (stock?.Orders ?? []).Select(order => (stock!.Path, order.Id))));
     }
@@ -27,7 +39,14 @@ public sealed class NameRepeated : ICollectionCheck
             if (!first.TryAdd(name.Id.Value, name))
             {
                 var (path, id) = first[name.Id.Value];
-                yield return new Finding(Description.Name, Description.Severity, name.Id.Spot.In(name.Path), $"there is already {what} '{id.Value}'" + (id.Value == name.Id.Value ? string.Empty : $", which differs from '{name.Id.Value}' by capitals alone"), "give one of the two another name")
+                yield return new Finding(
+                    Description.Name,
+                    Description.Severity,
+                    name.Id.Spot.In(name.Path),
+                    $"there is already {what} '{id.Value}'"
+                        + (id.Value == name.Id.Value ? string.Empty : $", which differs from '{name.Id.Value}' by capitals alone"),
+                    "give one of the two another name"
+                )
                 {
                     Related = [new RelatedPlace(id.Spot.In(path), "first written here")],
                 };

@@ -7,7 +7,12 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class SharedDateCodeImpossible : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("shared-date-code-impossible", Severity.Warning, "a date code of a lot, or of a part of a design, has no reading that its dates allow");
+    public CheckDescription Description { get; } =
+        new(
+            "shared-date-code-impossible",
+            Severity.Warning,
+            "a date code of a lot, or of a part of a design, has no reading that its dates allow"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
@@ -16,9 +21,18 @@ public sealed class SharedDateCodeImpossible : ICollectionCheck
         {
             foreach (var part in design.Parts)
             {
-                if (part.Values.DateCode is { } code && PartDates.Fault(code.Value, DateWindow.OfDesign(design, collection.Today)) is { } fault)
+                if (
+                    part.Values.DateCode is { } code
+                    && PartDates.Fault(code.Value, DateWindow.OfDesign(design, collection.Today)) is { } fault
+                )
                 {
-                    yield return new Finding(Description.Name, Description.Severity, code.Spot.In(design.Path), $"{part.Ref.Value}: {fault}", PartDates.NextStep);
+                    yield return new Finding(
+                        Description.Name,
+                        Description.Severity,
+                        code.Spot.In(design.Path),
+                        $"{part.Ref.Value}: {fault}",
+                        PartDates.NextStep
+                    );
                 }
             }
         }
@@ -29,7 +43,13 @@ public sealed class SharedDateCodeImpossible : ICollectionCheck
             {
                 if (lot.Values.DateCode is { } code && PartDates.Fault(code.Value, DateWindow.OfLot(lot, collection.Today)) is { } fault)
                 {
-                    yield return new Finding(Description.Name, Description.Severity, code.Spot.In(stock.Path), $"lot {lot.Id.Value}: {fault}", PartDates.NextStep);
+                    yield return new Finding(
+                        Description.Name,
+                        Description.Severity,
+                        code.Spot.In(stock.Path),
+                        $"lot {lot.Id.Value}: {fault}",
+                        PartDates.NextStep
+                    );
                 }
             }
         }

@@ -6,7 +6,12 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class SharedMaterialContradictsKind : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("shared-material-contradicts-kind", Severity.Error, "a part of a design, or a lot, is written as made of something that its kind is not made of");
+    public CheckDescription Description { get; } =
+        new(
+            "shared-material-contradicts-kind",
+            Severity.Error,
+            "a part of a design, or a lot, is written as made of something that its kind is not made of"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)

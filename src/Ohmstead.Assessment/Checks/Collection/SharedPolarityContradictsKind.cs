@@ -6,7 +6,12 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class SharedPolarityContradictsKind : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("shared-polarity-contradicts-kind", Severity.Error, "a part of a design, or a lot, is written as having no polarity although its kind has one");
+    public CheckDescription Description { get; } =
+        new(
+            "shared-polarity-contradicts-kind",
+            Severity.Error,
+            "a part of a design, or a lot, is written as having no polarity although its kind has one"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)

@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Checks.Collection;
 public sealed class StockLotUnknown : ICollectionCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("stock-lot-unknown", Severity.Warning, "an incoming reading or scrapped pieces name a lot that is not in the drawer");
+    public CheckDescription Description { get; } =
+        new("stock-lot-unknown", Severity.Warning, "an incoming reading or scrapped pieces name a lot that is not in the drawer");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)
@@ -17,7 +18,9 @@ public sealed class StockLotUnknown : ICollectionCheck
         }
 
         KnownNames? known = null;
-        var named = stock.Bench.SelectMany(visit => visit.Readings.Select(reading => reading.Lot).Concat(visit.Scrapped.Select(scrap => scrap.Lot)));
+        var named = stock.Bench.SelectMany(visit =>
+            visit.Readings.Select(reading => reading.Lot).Concat(visit.Scrapped.Select(scrap => scrap.Lot))
+        );
         foreach (var lot in named)
         {
             if (lot is null || collection.Workshop.Lots.ContainsKey(lot.Value) || stock.UnreadLots.MayHold(lot.Value))
@@ -27,8 +30,12 @@ public sealed class StockLotUnknown : ICollectionCheck
 
             var near = (known ??= new(collection.Workshop.Lots.Keys)).NearestTo(lot.Value);
             yield return new Finding(
-                Description.Name, Description.Severity, lot.Spot.In(stock.Path), Nearest.Told($"there is no lot '{lot.Value}' in the drawer", near),
-                near is null ? $"add lot {lot.Value} under lots" : $"write lot: {near}, or add lot {lot.Value} under lots");
+                Description.Name,
+                Description.Severity,
+                lot.Spot.In(stock.Path),
+                Nearest.Told($"there is no lot '{lot.Value}' in the drawer", near),
+                near is null ? $"add lot {lot.Value} under lots" : $"write lot: {near}, or add lot {lot.Value} under lots"
+            );
         }
     }
 }

@@ -35,8 +35,10 @@ public sealed class BoardProved : IObligationRule
                 BoardState.ProofDue,
                 null,
                 proofs.Length == 0 ? "nothing proves it"
-                : proofs[^1].At < board.Board.LastWorkAt ? $"its proof is older than the last work of {(board.Board.LastWork is { } day ? IsoDate.Text(day) : "unknown")}"
-                : "no proof passed",
-                "prove it: supply voltages, ripple, a test of its function, hours of soak");
+                    : proofs[^1].At < board.Board.LastWorkAt
+                        ? $"its proof is older than the last work of {(board.Board.LastWork is { } day ? IsoDate.Text(day) : "unknown")}"
+                    : "no proof passed",
+                "prove it: supply voltages, ripple, a test of its function, hours of soak"
+            );
     }
 }

@@ -28,7 +28,13 @@ public sealed class DecisionDone : IObligationRule
             switch (decision.What.Value)
             {
                 case DecisionKind.Replace when place is { IsToBeReplaced: true, HasFailed: false }:
-                    yield return Obligation.Open(Kind, BoardState.FaultStands, at, $"decided to be replaced: {decision.Because.Value}", "replace it");
+                    yield return Obligation.Open(
+                        Kind,
+                        BoardState.FaultStands,
+                        at,
+                        $"decided to be replaced: {decision.Because.Value}",
+                        "replace it"
+                    );
                     break;
                 case DecisionKind.FormAgain:
                     yield return Formed(board, place, decision);
@@ -36,7 +42,13 @@ public sealed class DecisionDone : IObligationRule
                 case DecisionKind.MeasureOutOfCircuit:
                     yield return OutOfCircuit(board, place) is { } reading
                         ? Obligation.Met(Kind, at, "decided to be measured out of circuit", board.By(reading))
-                        : Obligation.Open(Kind, BoardState.ProofDue, at, $"decided to be measured out of circuit, and not read so since: {decision.Because.Value}", "lift a leg and measure it");
+                        : Obligation.Open(
+                            Kind,
+                            BoardState.ProofDue,
+                            at,
+                            $"decided to be measured out of circuit, and not read so since: {decision.Because.Value}",
+                            "lift a leg and measure it"
+                        );
                     break;
                 case DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone or DecisionKind.Replace:
                     break;
@@ -63,18 +75,27 @@ public sealed class DecisionDone : IObligationRule
         {
             if (!decision.What.Value.LetsStay() && !IsDone(board.Board, at, moment, decision.What.Value))
             {
-                yield return Obligation.Open(Kind, BoardState.FaultStands, at, $"decided: {decision.What.Text}, and not done since: {decision.Because.Value}", "do it, and record the work or the reading there");
+                yield return Obligation.Open(
+                    Kind,
+                    BoardState.FaultStands,
+                    at,
+                    $"decided: {decision.What.Text}, and not done since: {decision.Because.Value}",
+                    "do it, and record the work or the reading there"
+                );
             }
         }
     }
 
-    private static bool IsDone(BoardAssessment board, string at, Moment decided, DecisionKind what) => what switch
-    {
-        DecisionKind.MeasureOutOfCircuit => board.Readings.Any(reading => reading.At > decided && reading.Reading.Part?.Value == at && reading.Reading.Circuit is { Value: Circuit.Out }),
-        DecisionKind.FormAgain => WasDone(board, at, decided, work => work is WorkKind.Reformed or WorkKind.Replaced),
-        DecisionKind.Replace => WasDone(board, at, decided, work => work is WorkKind.Replaced or WorkKind.Fitted),
-        DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone => true,
-    };
+    private static bool IsDone(BoardAssessment board, string at, Moment decided, DecisionKind what) =>
+        what switch
+        {
+            DecisionKind.MeasureOutOfCircuit => board.Readings.Any(reading =>
+                reading.At > decided && reading.Reading.Part?.Value == at && reading.Reading.Circuit is { Value: Circuit.Out }
+            ),
+            DecisionKind.FormAgain => WasDone(board, at, decided, work => work is WorkKind.Reformed or WorkKind.Replaced),
+            DecisionKind.Replace => WasDone(board, at, decided, work => work is WorkKind.Replaced or WorkKind.Fitted),
+            DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone => true,
+        };
 
     // Work of the visit that decided it carries it out, wherever it stands there.
     private static bool WasDone(BoardAssessment board, string at, Moment decided, Func<WorkKind, bool> isIt) =>
@@ -84,10 +105,25 @@ public sealed class DecisionDone : IObligationRule
     {
         var (at, work) = (place.Part.Ref.Value, LastForming(board, place));
         return work is not { } formed
-                ? Obligation.Open(Kind, BoardState.FaultStands, at, $"decided to be formed again, and not done since: {decision.Because.Value}", "form it again slowly, let it rest, measure its leakage")
-            : place.Counting.LastOrDefault(reading => reading.At > formed.At && reading.Verdicts.Any(verdict => verdict.Outcome == Verdicts.VerdictOutcome.Inside)) is { } reading
+                ? Obligation.Open(
+                    Kind,
+                    BoardState.FaultStands,
+                    at,
+                    $"decided to be formed again, and not done since: {decision.Because.Value}",
+                    "form it again slowly, let it rest, measure its leakage"
+                )
+            : place.Counting.LastOrDefault(reading =>
+                reading.At > formed.At && reading.Verdicts.Any(verdict => verdict.Outcome == Verdicts.VerdictOutcome.Inside)
+            )
+                is { } reading
                 ? Obligation.Met(Kind, at, "decided to be formed again", board.By(reading))
-            : Obligation.Open(Kind, BoardState.ProofDue, at, $"formed again on {BoardUnderObligation.Day(formed.Visit)} and not read inside its limits since", "measure its leakage after a rest, and its capacitance");
+            : Obligation.Open(
+                Kind,
+                BoardState.ProofDue,
+                at,
+                $"formed again on {BoardUnderObligation.Day(formed.Visit)} and not read inside its limits since",
+                "measure its leakage after a rest, and its capacitance"
+            );
     }
 
     private static (Moment At, BenchVisit Visit)? LastForming(BoardUnderObligation board, PlaceHistory place)
@@ -96,7 +132,10 @@ public sealed class DecisionDone : IObligationRule
         for (var order = board.Board.Visits.Length - 1; order >= place.DecidedAt.Visit; order--)
         {
             var visit = board.Board.Visits[order];
-            if (visit.Work.LastOrDefault(work => work.Did.Value == WorkKind.Reformed && work.Part?.Value == place.Part.Ref.Value) is { } work)
+            if (
+                visit.Work.LastOrDefault(work => work.Did.Value == WorkKind.Reformed && work.Part?.Value == place.Part.Ref.Value) is
+                { } work
+            )
             {
                 return (Moment.Of(order, work.Spot), visit);
             }
@@ -106,6 +145,11 @@ public sealed class DecisionDone : IObligationRule
     }
 
     private static AssessedReading? OutOfCircuit(BoardUnderObligation board, PlaceHistory place) =>
-        place.Counting.LastOrDefault(reading => reading.At > place.DecidedAt && reading.Reading.Circuit is { Value: Circuit.Out }
-            && reading.Verdicts.Any(verdict => verdict.Outcome is Verdicts.VerdictOutcome.Inside or Verdicts.VerdictOutcome.Outside or Verdicts.VerdictOutcome.Undecided));
+        place.Counting.LastOrDefault(reading =>
+            reading.At > place.DecidedAt
+            && reading.Reading.Circuit is { Value: Circuit.Out }
+            && reading.Verdicts.Any(verdict =>
+                verdict.Outcome is Verdicts.VerdictOutcome.Inside or Verdicts.VerdictOutcome.Outside or Verdicts.VerdictOutcome.Undecided
+            )
+        );
 }

@@ -29,37 +29,62 @@ public sealed class DesignKept : IObligationRule
 
         foreach (var part in own.Parts)
         {
-            if (design.Parts.FirstOrDefault(known => known.Ref.Value == part.Ref.Value) is { } known
-                && Loosened(part.Values, known.Values) is { Count: > 0 } loose)
+            if (
+                design.Parts.FirstOrDefault(known => known.Ref.Value == part.Ref.Value) is { } known
+                && Loosened(part.Values, known.Values) is { Count: > 0 } loose
+            )
             {
                 // No note lowers what people rely on not to be hurt.
                 var isSafety = PartKind.IsSafetyRelevant(known.Values);
-                yield return Told(board, part.Ref.Value, loose, isSafety || !part.Values.Note.SaySomething() ? null : part.Values.Note, isSafety);
+                yield return Told(
+                    board,
+                    part.Ref.Value,
+                    loose,
+                    isSafety || !part.Values.Note.SaySomething() ? null : part.Values.Note,
+                    isSafety
+                );
             }
         }
 
         foreach (var point in own.Points)
         {
-            if (design.Points.FirstOrDefault(known => known.Name.Value == point.Name.Value) is { } known
-                && Loosened(point, known) is { Count: > 0 } loose)
+            if (
+                design.Points.FirstOrDefault(known => known.Name.Value == point.Name.Value) is { } known
+                && Loosened(point, known) is { Count: > 0 } loose
+            )
             {
-                yield return Told(board, point.Name.Value, loose,
-                    point.Note.SaySomething() ? point.Note : (point.Source?.Value == known.Source?.Value ? null : point.Source), isSafety: false);
+                yield return Told(
+                    board,
+                    point.Name.Value,
+                    loose,
+                    point.Note.SaySomething() ? point.Note : (point.Source?.Value == known.Source?.Value ? null : point.Source),
+                    isSafety: false
+                );
             }
         }
     }
 
     private Obligation Told(
-        BoardUnderObligation board, string at, List<(string What, bool IsRating)> loose, Written<string>? note, bool isSafety)
+        BoardUnderObligation board,
+        string at,
+        List<(string What, bool IsRating)> loose,
+        Written<string>? note,
+        bool isSafety
+    )
     {
         var what = $"this board asks less of {at} than its design: {string.Join(", ", loose.Select(one => one.What))}";
         return note is { } why
             ? Obligation.Met(Kind, at, what, board.ByTheRecord(why.Value, why.Spot))
             : Obligation.Open(
-                Kind, isSafety ? BoardState.FaultStands : BoardState.ProofDue, at, what,
+                Kind,
+                isSafety ? BoardState.FaultStands : BoardState.ProofDue,
+                at,
+                what,
                 isSafety
                     ? "people rely on this part not to be hurt: ask what the design asks, or mend the design; defer to local "
-                        + "codes and licensed practice" : "take it out, or say in its note why this board differs");
+                        + "codes and licensed practice"
+                    : "take it out, or say in its note why this board differs"
+            );
     }
 
     private static List<(string What, bool IsRating)> Loosened(PartValues own, PartValues known)
@@ -160,8 +185,11 @@ public sealed class DesignKept : IObligationRule
 
     private static void Limit(List<(string, bool)> loose, string what, Written<Quantity>? own, Written<Quantity>? known, bool isLower)
     {
-        if (own is null ? known is not null : known is null
-            || (isLower ? own.Value.Value < known.Value.Value : own.Value.Value > known.Value.Value))
+        if (
+            own is null
+                ? known is not null
+                : known is null || (isLower ? own.Value.Value < known.Value.Value : own.Value.Value > known.Value.Value)
+        )
         {
             loose.Add(($"{what} {own?.Text ?? "not written"} for {known?.Text ?? "none"}", false));
         }
@@ -203,9 +231,16 @@ public sealed class DesignKept : IObligationRule
     private static void Tolerance(List<(string, bool)> loose, Written<Tolerance>? own, Written<Tolerance>? known)
     {
         // Where the design writes none the usual one holds: one of the board's own takes its place.
-        if (known is null ? own is not null
-            : (own is null || own.Value.IsRelative != known.Value.IsRelative || own.Value.Lower < known.Value.Lower
-                || own.Value.Upper > known.Value.Upper))
+        if (
+            known is null
+                ? own is not null
+                : (
+                    own is null
+                    || own.Value.IsRelative != known.Value.IsRelative
+                    || own.Value.Lower < known.Value.Lower
+                    || own.Value.Upper > known.Value.Upper
+                )
+        )
         {
             loose.Add(($"tolerance {own?.Text ?? "not written"} for {known?.Text ?? "the usual one"}", false));
         }

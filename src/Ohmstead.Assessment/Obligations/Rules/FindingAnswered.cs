@@ -13,7 +13,8 @@ public sealed class FindingAnswered : IObligationRule
     public string Kind => "finding-answered";
 
     /// <inheritdoc/>
-    public string Asks => "each major or safety finding was answered by work that can close it, or, where nobody can be hurt, by a decision with a reason";
+    public string Asks =>
+        "each major or safety finding was answered by work that can close it, or, where nobody can be hurt, by a decision with a reason";
 
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board) => [.. Found(board), .. Noted(board)];
@@ -30,12 +31,24 @@ public sealed class FindingAnswered : IObligationRule
 
             foreach (var reading in place.Counting)
             {
-                if (reading is { Reading.Note: { } note, Place: { } part, IsNew: false } && FindingWeight.Of(part.Ref.Value, note.Value, ObservedSeverity.Note, part) is var weight and not ObservedSeverity.Note
-                    && !(weight == ObservedSeverity.Major && place.Decision is { GivesAReason: true } decision && decision.What.Value.LetsStay() && place.DecidedAt > reading.At))
+                if (
+                    reading is { Reading.Note: { } note, Place: { } part, IsNew: false }
+                    && FindingWeight.Of(part.Ref.Value, note.Value, ObservedSeverity.Note, part) is var weight and not ObservedSeverity.Note
+                    && !(
+                        weight == ObservedSeverity.Major
+                        && place.Decision is { GivesAReason: true } decision
+                        && decision.What.Value.LetsStay()
+                        && place.DecidedAt > reading.At
+                    )
+                )
                 {
                     yield return Obligation.Open(
-                        Kind, weight == ObservedSeverity.Safety ? BoardState.MakeSafe : BoardState.FaultStands, part.Ref.Value,
-                        $"noted beside the reading of {BoardUnderObligation.Day(reading.Visit)}: {note.Value}", "replace it, or answer it by a decision with a reason where nobody can be hurt");
+                        Kind,
+                        weight == ObservedSeverity.Safety ? BoardState.MakeSafe : BoardState.FaultStands,
+                        part.Ref.Value,
+                        $"noted beside the reading of {BoardUnderObligation.Day(reading.Visit)}: {note.Value}",
+                        "replace it, or answer it by a decision with a reason where nobody can be hurt"
+                    );
                 }
             }
         }
@@ -43,11 +56,21 @@ public sealed class FindingAnswered : IObligationRule
         // A test that passed while something smoked passed nothing; work after it, and the proof that follows, answer that.
         foreach (var proof in board.Board.Proofs)
         {
-            if (proof.Proof.Note is { } note && proof.At > board.Board.LastWorkAt && FindingWeight.Of(proof.Proof.Point.Value, note.Value, ObservedSeverity.Note, null) is var weight and not ObservedSeverity.Note)
+            if (
+                proof.Proof.Note is { } note
+                && proof.At > board.Board.LastWorkAt
+                && FindingWeight.Of(proof.Proof.Point.Value, note.Value, ObservedSeverity.Note, null)
+                    is var weight
+                        and not ObservedSeverity.Note
+            )
             {
                 yield return Obligation.Open(
-                    Kind, weight == ObservedSeverity.Safety ? BoardState.MakeSafe : BoardState.FaultStands, proof.Proof.Point.Value,
-                    $"noted beside the proof of {BoardUnderObligation.Day(proof.Visit)}: {note.Value}", "find the cause, mend it, and prove the board again");
+                    Kind,
+                    weight == ObservedSeverity.Safety ? BoardState.MakeSafe : BoardState.FaultStands,
+                    proof.Proof.Point.Value,
+                    $"noted beside the proof of {BoardUnderObligation.Day(proof.Visit)}: {note.Value}",
+                    "find the cause, mend it, and prove the board again"
+                );
             }
         }
     }
@@ -65,38 +88,58 @@ public sealed class FindingAnswered : IObligationRule
                     isSafety ? BoardState.MakeSafe : BoardState.FaultStands,
                     at,
                     finding.InVain is { } vain ? $"{what}; '{vain.Did.Text}' does not answer that" : what,
-                    isSafety ? "make it safe, and record the work there" : "answer it by work or by a decision with a reason");
+                    isSafety ? "make it safe, and record the work there" : "answer it by work or by a decision with a reason"
+                );
             }
             else if (finding is { Trouble: Trouble.LiveMetal, Work: { } mended } && !IsTested(board, finding, mended))
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.MakeSafe, at, $"{what}; {mended.Did.Text} on {BoardUnderObligation.Day(finding.On!)}, and nothing was tested there since",
-                    $"test the insulation of {at} and record it; defer to local codes and licensed practice");
+                    Kind,
+                    BoardState.MakeSafe,
+                    at,
+                    $"{what}; {mended.Did.Text} on {BoardUnderObligation.Day(finding.On!)}, and nothing was tested there since",
+                    $"test the insulation of {at} and record it; defer to local codes and licensed practice"
+                );
             }
-            else if (finding is { Trouble: Trouble.Other, Work: { Did.Value: not WorkKind.LeftAlone } done } && !IsProvedSince(board, finding, done))
+            else if (
+                finding is { Trouble: Trouble.Other, Work: { Did.Value: not WorkKind.LeftAlone } done }
+                && !IsProvedSince(board, finding, done)
+            )
             {
                 yield return Obligation.Open(
-                    Kind, isSafety ? BoardState.MakeSafe : BoardState.ProofDue, at, $"{what}; {done.Did.Text} on {BoardUnderObligation.Day(finding.On!)}, and nothing was proved since",
-                    "prove the board, or answer it by a decision with a reason");
+                    Kind,
+                    isSafety ? BoardState.MakeSafe : BoardState.ProofDue,
+                    at,
+                    $"{what}; {done.Did.Text} on {BoardUnderObligation.Day(finding.On!)}, and nothing was proved since",
+                    "prove the board, or answer it by a decision with a reason"
+                );
             }
             else
             {
-                yield return Obligation.Met(Kind, at, what, finding.Work is { } work ? board.By(work, finding.On!) : board.By(finding.Decision!, finding.On!.Date.Value));
+                yield return Obligation.Met(
+                    Kind,
+                    at,
+                    what,
+                    finding.Work is { } work ? board.By(work, finding.On!) : board.By(finding.Decision!, finding.On!.Date.Value)
+                );
             }
         }
     }
 
     // What was written as little and is never little says so.
-    private static string WhatItIs(AnsweredFinding finding) => finding.Weight == finding.Finding.Severity.Value
-        ? finding.Finding.What.Value
-        : $"{finding.Finding.What.Value} (written as {finding.Finding.Severity.Text}, which that never is)";
+    private static string WhatItIs(AnsweredFinding finding) =>
+        finding.Weight == finding.Finding.Severity.Value
+            ? finding.Finding.What.Value
+            : $"{finding.Finding.What.Value} (written as {finding.Finding.Severity.Text}, which that never is)";
 
     // Of a fault in words that say nothing of its sort only the board can tell that it is gone.
     private static bool IsProvedSince(BoardUnderObligation board, AnsweredFinding finding, WorkEntry done)
     {
         var since = Moment.Of(board.Board.Visits.IndexOf(finding.On!), done.Spot);
         return board.Board.Proofs.Any(proof => proof.At > since && proof.Outcome == VerdictOutcome.Inside)
-            || board.Board.Readings.Any(reading => reading.At > since && reading.Overall == VerdictOutcome.Inside && reading.Reading.Part?.Value == finding.Finding.At.Value);
+            || board.Board.Readings.Any(reading =>
+                reading.At > since && reading.Overall == VerdictOutcome.Inside && reading.Reading.Part?.Value == finding.Finding.At.Value
+            );
     }
 
     // Metal that was live is tested at its place, or by the insulation of anything, after it was mended.
@@ -104,17 +147,27 @@ public sealed class FindingAnswered : IObligationRule
     {
         var since = Moment.Of(board.Board.Visits.IndexOf(finding.On!), mended.Spot);
         var at = finding.Finding.At.Value;
-        return board.Board.Readings.Any(reading => reading.At > since && reading.Overall == VerdictOutcome.Inside && (IsOfThePlace(reading.Reading, at) || IsOfAWinding(reading)))
-            || board.Board.Proofs.Any(proof => proof.At > since && proof.Outcome == VerdictOutcome.Inside && IsAbout(proof.Proof.Point.Value, at));
+        return board.Board.Readings.Any(reading =>
+                reading.At > since
+                && reading.Overall == VerdictOutcome.Inside
+                && (IsOfThePlace(reading.Reading, at) || IsOfAWinding(reading))
+            )
+            || board.Board.Proofs.Any(proof =>
+                proof.At > since && proof.Outcome == VerdictOutcome.Inside && IsAbout(proof.Proof.Point.Value, at)
+            );
     }
 
     // What a capacitor lets through says nothing of the metal around it; a transformer stands between the mains and it.
     private static bool IsOfAWinding(AssessedReading reading) =>
-        reading.Place?.Values.Kind.Value.Family is PartFamily.Inductor or PartFamily.Coil && reading.Reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage);
+        reading.Place?.Values.Kind.Value.Family is PartFamily.Inductor or PartFamily.Coil
+        && reading.Reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage);
 
     private static bool IsOfThePlace(Reading reading, string at) =>
-        reading.Part?.Value == at || reading.Point?.Value == at || (reading.Part is null && reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage))
+        reading.Part?.Value == at
+        || reading.Point?.Value == at
+        || (reading.Part is null && reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage))
         || (reading.Method is { } method && IsAbout(method.Value, at));
 
-    private static bool IsAbout(string point, string at) => point == at || OfInsulation.Any(word => point.Contains(word, StringComparison.OrdinalIgnoreCase));
+    private static bool IsAbout(string point, string at) =>
+        point == at || OfInsulation.Any(word => point.Contains(word, StringComparison.OrdinalIgnoreCase));
 }

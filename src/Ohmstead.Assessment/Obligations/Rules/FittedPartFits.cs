@@ -26,16 +26,33 @@ public sealed class FittedPartFits : IObligationRule
                     isAgainst ? BoardState.FaultStands : BoardState.ProofDue,
                     at,
                     $"{replacement.From}: {reason.Aspect}: {reason.Words}",
-                    FitDoubts.NextStep(board.Board.Board.Id.Value, replacement, reason)) with { NeedsPart = isAgainst };
+                    FitDoubts.NextStep(board.Board.Board.Id.Value, replacement, reason)
+                ) with
+                {
+                    NeedsPart = isAgainst,
+                };
             }
             else if (Off(board, replacement) is { } off)
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.FaultStands, at, $"{replacement.From}: value: {off}", FitDoubts.NextStepFor(board.Board.Board.Id.Value, replacement.Place)) with { NeedsPart = true };
+                    Kind,
+                    BoardState.FaultStands,
+                    at,
+                    $"{replacement.From}: value: {off}",
+                    FitDoubts.NextStepFor(board.Board.Board.Id.Value, replacement.Place)
+                ) with
+                {
+                    NeedsPart = true,
+                };
             }
             else
             {
-                yield return Obligation.Met(Kind, at, "it fits its place", board.By(replacement.Work, replacement.Visit, replacement.Work.Did.Text));
+                yield return Obligation.Met(
+                    Kind,
+                    at,
+                    "it fits its place",
+                    board.By(replacement.Work, replacement.Visit, replacement.Work.Did.Text)
+                );
             }
         }
     }

@@ -27,7 +27,12 @@ public sealed class FittedPartFormed : IObligationRule
             var (at, what) = (piece.Place.Part.Ref.Value, lot is null ? "the new part" : $"lot {lot.Id.Value}");
             if (!shelf.IsOverOn(piece.Visit.Date.Value))
             {
-                yield return Obligation.Met(Kind, at, $"when it was fitted, within its shelf life of {shelf.LifeWords}", board.By(piece.Work, piece.Visit, piece.Work.Did.Text));
+                yield return Obligation.Met(
+                    Kind,
+                    at,
+                    $"when it was fitted, within its shelf life of {shelf.LifeWords}",
+                    board.By(piece.Work, piece.Visit, piece.Work.Did.Text)
+                );
             }
             else if (ReformedSince(board, piece) is { } formed)
             {
@@ -40,7 +45,8 @@ public sealed class FittedPartFormed : IObligationRule
                     BoardState.ProofDue,
                     at,
                     $"{what} had lain since {IsoDate.Text(shelf.Since)} ({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}, when it was fitted",
-                    $"form it again {(lot is null ? "slowly" : $"as ohmstead why {lot.Id.Value} shows")}, let it rest, measure its leakage, and record both");
+                    $"form it again {(lot is null ? "slowly" : $"as ohmstead why {lot.Id.Value} shows")}, let it rest, measure its leakage, and record both"
+                );
             }
         }
     }
@@ -51,9 +57,16 @@ public sealed class FittedPartFormed : IObligationRule
         {
             foreach (var work in board.Board.Visits[order].Work)
             {
-                if (work.Did.Value == WorkKind.Reformed && work.Part?.Value == piece.Place.Part.Ref.Value && Moment.Of(order, work.Spot) is var at && at > piece.At)
+                if (
+                    work.Did.Value == WorkKind.Reformed
+                    && work.Part?.Value == piece.Place.Part.Ref.Value
+                    && Moment.Of(order, work.Spot) is var at
+                    && at > piece.At
+                )
                 {
-                    return piece.Place.Counting.LastOrDefault(reading => reading.At > at && reading.Overall == Verdicts.VerdictOutcome.Inside);
+                    return piece.Place.Counting.LastOrDefault(reading =>
+                        reading.At > at && reading.Overall == Verdicts.VerdictOutcome.Inside
+                    );
                 }
             }
         }

@@ -18,12 +18,20 @@ public sealed class FittedPartKnown : IObligationRule
     {
         foreach (var place in board.Board.Places)
         {
-            if (place is { IsEmpty: false, Change: { Work: { Did.Value: WorkKind.PutBack } work } change } && (change.IsOfNothing || work.Lot is not null || work.NewPart is not null))
+            if (
+                place is { IsEmpty: false, Change: { Work: { Did.Value: WorkKind.PutBack } work } change }
+                && (change.IsOfNothing || work.Lot is not null || work.NewPart is not null)
+            )
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, place.Part.Ref.Value,
-                    change.IsOfNothing ? $"put back on {BoardUnderObligation.Day(change.Visit)}, and nothing had been taken out" : $"put back on {BoardUnderObligation.Day(change.Visit)}, and the work names a new part",
-                    "write did: fitted or replaced for a new part; 'put back' is for the piece that was taken out");
+                    Kind,
+                    BoardState.ProofDue,
+                    place.Part.Ref.Value,
+                    change.IsOfNothing
+                        ? $"put back on {BoardUnderObligation.Day(change.Visit)}, and nothing had been taken out"
+                        : $"put back on {BoardUnderObligation.Day(change.Visit)}, and the work names a new part",
+                    "write did: fitted or replaced for a new part; 'put back' is for the piece that was taken out"
+                );
             }
         }
 
@@ -33,22 +41,45 @@ public sealed class FittedPartKnown : IObligationRule
             if (fitting.Work is { Lot: not null, NewPart: not null })
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, at, $"what was fitted on {BoardUnderObligation.Day(fitting.Visit)} is told by its lot and by a description", "leave one of the two out: lot, or new_part");
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
+                    $"what was fitted on {BoardUnderObligation.Day(fitting.Visit)} is told by its lot and by a description",
+                    "leave one of the two out: lot, or new_part"
+                );
             }
             else if (fitting.Work is { Lot: null, NewPart: null })
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, at, $"{fitting.Work.Did.Text} on {BoardUnderObligation.Day(fitting.Visit)} with a part that the record does not name",
-                    "add lot: with its lot, or new_part: { kind: …, } with what is printed on it; 'put back' is for the piece that was taken out");
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
+                    $"{fitting.Work.Did.Text} on {BoardUnderObligation.Day(fitting.Visit)} with a part that the record does not name",
+                    "add lot: with its lot, or new_part: { kind: …, } with what is printed on it; 'put back' is for the piece that was taken out"
+                );
             }
             else if (fitting.Place.Sitting is { Received: { } received } lot && fitting.Visit.Date.Value < received.Value.Earliest)
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, at, $"fitted on {BoardUnderObligation.Day(fitting.Visit)} from lot {lot.Id.Value}, which came on {received.Text}", "mend the lot, or one of the two dates");
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
+                    $"fitted on {BoardUnderObligation.Day(fitting.Visit)} from lot {lot.Id.Value}, which came on {received.Text}",
+                    "mend the lot, or one of the two dates"
+                );
             }
             else if (fitting.Values is { } values)
             {
-                yield return Obligation.Met(Kind, at, "it is written what it is", board.By(fitting.Work, fitting.Visit, fitting.Work.Lot is { } from ? $"lot {from.Value}" : LazyText.Of(values, PartWords.Describe)));
+                yield return Obligation.Met(
+                    Kind,
+                    at,
+                    "it is written what it is",
+                    board.By(
+                        fitting.Work,
+                        fitting.Visit,
+                        fitting.Work.Lot is { } from ? $"lot {from.Value}" : LazyText.Of(values, PartWords.Describe)
+                    )
+                );
             }
         }
     }

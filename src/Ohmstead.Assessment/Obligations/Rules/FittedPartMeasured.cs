@@ -10,7 +10,8 @@ public sealed class FittedPartMeasured : IObligationRule
     public string Kind => "fitted-part-measured";
 
     /// <inheritdoc/>
-    public string Asks => "the very piece that was fitted was measured inside its limits; a kind that a bench does not measure was proved by the board that works with it";
+    public string Asks =>
+        "the very piece that was fitted was measured inside its limits; a kind that a bench does not measure was proved by the board that works with it";
 
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)
@@ -25,12 +26,17 @@ public sealed class FittedPartMeasured : IObligationRule
             else if (piece.ReadAt is { } other)
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, at,
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
                     $"the piece that was read for it was read for {other.ToldOn(path)} too, and can sit in one place only",
-                    "measure this piece, and give each its own name under piece");
+                    "measure this piece, and give each its own name under piece"
+                );
             }
-            else if (piece.Place.IsSafetyRelevant
-                && piece.Place.Counting.Any(reading => reading.Place is not null || reading.Overall != VerdictOutcome.Inside))
+            else if (
+                piece.Place.IsSafetyRelevant
+                && piece.Place.Counting.Any(reading => reading.Place is not null || reading.Overall != VerdictOutcome.Inside)
+            )
             {
                 // Where people rely on the part, what was read of it and does not pass is told by that.
                 continue;
@@ -45,7 +51,13 @@ public sealed class FittedPartMeasured : IObligationRule
             }
             else
             {
-                yield return Obligation.Open(Kind, BoardState.ProofDue, at, $"fitted on {BoardUnderObligation.Day(piece.Visit)}, and nothing was proved with it since", "prove the board, or test the part");
+                yield return Obligation.Open(
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
+                    $"fitted on {BoardUnderObligation.Day(piece.Visit)}, and nothing was proved with it since",
+                    "prove the board, or test the part"
+                );
             }
         }
     }
@@ -61,7 +73,8 @@ public sealed class FittedPartMeasured : IObligationRule
     }
 
     // It sits there by now, and the drawer says no more of it.
-    private static string NextStep(FittedPiece piece) => piece.Work.Lot is { } lot && piece.Share?.Instead is null
-        ? $"measure it and add the reading: {{ part: {piece.Place.Part.Ref.Value}, lot: {lot.Value}, state: new, … }}"
-        : $"measure it and add the reading: {{ part: {piece.Place.Part.Ref.Value}, state: as left, circuit: out, … }}";
+    private static string NextStep(FittedPiece piece) =>
+        piece.Work.Lot is { } lot && piece.Share?.Instead is null
+            ? $"measure it and add the reading: {{ part: {piece.Place.Part.Ref.Value}, lot: {lot.Value}, state: new, … }}"
+            : $"measure it and add the reading: {{ part: {piece.Place.Part.Ref.Value}, state: as left, circuit: out, … }}";
 }

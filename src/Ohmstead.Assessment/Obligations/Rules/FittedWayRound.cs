@@ -30,7 +30,18 @@ public sealed class FittedWayRound : IObligationRule
             }
             else if (change.Work.EstablishesPolarity)
             {
-                yield return Obligation.Met(Kind, at, "way round established", board.By(change.Work, change.Visit, LazyText.Of(change.Work, static work => $"by {string.Join(" and ", work.Polarity.Select(evidence => evidence.Text))}")));
+                yield return Obligation.Met(
+                    Kind,
+                    at,
+                    "way round established",
+                    board.By(
+                        change.Work,
+                        change.Visit,
+                        LazyText.Of(change.Work, static work =>
+                            $"by {string.Join(" and ", work.Polarity.Select(evidence => evidence.Text))}"
+                        )
+                    )
+                );
             }
             else
             {
@@ -41,7 +52,8 @@ public sealed class FittedWayRound : IObligationRule
                     change.Work.Polarity.Length == 0
                         ? $"{change.Work.Did.Text} on {BoardUnderObligation.Day(change.Visit)} and the record does not say how the right way round was established"
                         : "its way round rests on the print alone, which can be worn or wrong",
-                    "establish it by schematic, continuity to ground plane, measured in circuit, photograph before removal or other unit, and add it under polarity");
+                    "establish it by schematic, continuity to ground plane, measured in circuit, photograph before removal or other unit, and add it under polarity"
+                );
             }
         }
     }

@@ -22,10 +22,23 @@ public sealed class HazardGone : IObligationRule
             {
                 yield return Obligation.DoesNotApply(Kind, at, $"{what}: it stays and is cautioned against");
             }
-            else if (hazard is { MadeSafe: not null, Hazard.Kind.Value: HazardKind.LeakedElectrolyte } && at is not null && board.Board.Place(at) is { Change: null, Part.Values.Kind.Value: var kind }
-                && (kind.IsElectrolytic || kind == PartKinds.Cell))
+            else if (
+                hazard is { MadeSafe: not null, Hazard.Kind.Value: HazardKind.LeakedElectrolyte }
+                && at is not null
+                && board.Board.Place(at) is { Change: null, Part.Values.Kind.Value: var kind }
+                && (kind.IsElectrolytic || kind == PartKinds.Cell)
+            )
             {
-                yield return Obligation.Open(Kind, BoardState.FaultStands, at, $"{what} washed off, and what leaked still sits there", "replace it, and record the work") with { NeedsPart = true };
+                yield return Obligation.Open(
+                    Kind,
+                    BoardState.FaultStands,
+                    at,
+                    $"{what} washed off, and what leaked still sits there",
+                    "replace it, and record the work"
+                ) with
+                {
+                    NeedsPart = true,
+                };
             }
             else if (hazard is { MadeSafe: { } visit, By: { } work })
             {
@@ -44,10 +57,14 @@ public sealed class HazardGone : IObligationRule
 
     // A sound pack may stay: it was read inside its limits, and somebody who knew the reading decided so.
     private static Evidence? Kept(BoardUnderObligation board, string? at) =>
-        at is not null && board.Board.Place(at) is { HasFailed: false, IsUndecided: false, IsKeptByDecision: true, Decision: { } decision } place
+        at is not null
+        && board.Board.Place(at) is { HasFailed: false, IsUndecided: false, IsKeptByDecision: true, Decision: { } decision } place
         && place.FirstOf(Verdicts.VerdictOutcome.Inside) is not null
             ? board.By(decision, board.Board.Visits[place.DecidedAt.Visit].Date.Value)
             : null;
 
-    private static string NextStep(HazardKind kind) => kind == HazardKind.LeakedElectrolyte ? "wash it off, let it dry, and record the work" : "remove it or make it safe, and record the work";
+    private static string NextStep(HazardKind kind) =>
+        kind == HazardKind.LeakedElectrolyte
+            ? "wash it off, let it dry, and record the work"
+            : "remove it or make it safe, and record the work";
 }

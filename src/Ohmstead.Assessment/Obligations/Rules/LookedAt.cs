@@ -16,7 +16,18 @@ public sealed class LookedAt : IObligationRule
     {
         var visits = board.Board.Visits;
         yield return visits.Length == 0
-            ? Obligation.Open(Kind, BoardState.NotLookedAt, null, "nothing was looked at since it came", "inspect it, make it safe, measure as found")
-            : Obligation.Met(Kind, null, "it was looked at", new Evidence("on the bench", visits[0].Date.Value, visits[0].Spot, board.Board.Board.Path));
+            ? Obligation.Open(
+                Kind,
+                BoardState.NotLookedAt,
+                null,
+                "nothing was looked at since it came",
+                "inspect it, make it safe, measure as found"
+            )
+            : Obligation.Met(
+                Kind,
+                null,
+                "it was looked at",
+                new Evidence("on the bench", visits[0].Date.Value, visits[0].Spot, board.Board.Board.Path)
+            );
     }
 }

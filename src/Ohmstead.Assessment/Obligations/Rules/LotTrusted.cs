@@ -23,10 +23,21 @@ public sealed class LotTrusted : IObligationRule
 
             var at = piece.Place.Part.Ref.Value;
             yield return piece.Work.Explanation is { } note && !piece.Place.IsSafetyRelevant
-                ? Obligation.Met(Kind, at, $"lot {lot.Value}: {doubt}", new(note.Value, piece.Visit.Date.Value, piece.Work.Spot, board.Board.Board.Path))
+                ? Obligation.Met(
+                    Kind,
+                    at,
+                    $"lot {lot.Value}: {doubt}",
+                    new(note.Value, piece.Visit.Date.Value, piece.Work.Spot, board.Board.Board.Path)
+                )
                 : Obligation.Open(
-                    Kind, BoardState.ProofDue, at, $"lot {lot.Value}: {doubt}",
-                    piece.Place.IsSafetyRelevant ? "fit a piece of another lot; defer to local codes and licensed practice" : "fit a piece of another lot, or say in a note on that work why this one may be trusted");
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
+                    $"lot {lot.Value}: {doubt}",
+                    piece.Place.IsSafetyRelevant
+                        ? "fit a piece of another lot; defer to local codes and licensed practice"
+                        : "fit a piece of another lot, or say in a note on that work why this one may be trusted"
+                );
         }
     }
 }

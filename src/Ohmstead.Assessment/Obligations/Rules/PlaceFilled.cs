@@ -6,7 +6,21 @@ namespace Ohmstead.Assessment.Obligations.Rules;
 public sealed class PlaceFilled : IObligationRule
 {
     private static readonly char[] Between = [' ', ',', ';', '/', '+', '&', '(', ')'];
-    private static readonly string[] BesideIt = ["WIRE", "LEAD", "LEG", "CABLE", "HEATSINK", "HEAT SINK", "SCREW", "CLIP", "SLEEVE", "COVER", "WASHER", "MICA"];
+    private static readonly string[] BesideIt =
+    [
+        "WIRE",
+        "LEAD",
+        "LEG",
+        "CABLE",
+        "HEATSINK",
+        "HEAT SINK",
+        "SCREW",
+        "CLIP",
+        "SLEEVE",
+        "COVER",
+        "WASHER",
+        "MICA",
+    ];
 
     /// <inheritdoc/>
     public string Kind => "place-filled";
@@ -24,10 +38,19 @@ public sealed class PlaceFilled : IObligationRule
         {
             foreach (var work in visit.Work)
             {
-                if (work is { ChangesAPlace: true, Part: null, At: { } at } && board.Board.Place(at.Value) is null && PartIn(board.Board, at.Value) is { } part)
+                if (
+                    work is { ChangesAPlace: true, Part: null, At: { } at }
+                    && board.Board.Place(at.Value) is null
+                    && PartIn(board.Board, at.Value) is { } part
+                )
                 {
                     yield return Obligation.Open(
-                        Kind, BoardState.ProofDue, part, $"{work.Did.Text} on {BoardUnderObligation.Day(visit)} at '{at.Value}': what sits in {part} now is not said", $"write part: {part}, a line for each part");
+                        Kind,
+                        BoardState.ProofDue,
+                        part,
+                        $"{work.Did.Text} on {BoardUnderObligation.Day(visit)} at '{at.Value}': what sits in {part} now is not said",
+                        $"write part: {part}, a line for each part"
+                    );
                 }
             }
         }
@@ -58,11 +81,22 @@ public sealed class PlaceFilled : IObligationRule
         {
             if (place.IsEmpty)
             {
-                yield return Obligation.Open(Kind, BoardState.FaultStands, place.Part.Ref.Value, "the place is empty", "fit a part that was measured");
+                yield return Obligation.Open(
+                    Kind,
+                    BoardState.FaultStands,
+                    place.Part.Ref.Value,
+                    "the place is empty",
+                    "fit a part that was measured"
+                );
             }
             else if (place.Change is { } change)
             {
-                yield return Obligation.Met(Kind, place.Part.Ref.Value, "a part sits there", board.By(change.Work, change.Visit, change.Work.Did.Text));
+                yield return Obligation.Met(
+                    Kind,
+                    place.Part.Ref.Value,
+                    "a part sits there",
+                    board.By(change.Work, change.Visit, change.Work.Did.Text)
+                );
             }
         }
     }

@@ -30,7 +30,10 @@ public sealed class PointProved : IObligationRule
             yield return failed;
         }
 
-        ProofOfPoint[] points = [.. board.Board.Points.Where(point => point.IsRequired).Select(point => ProofOfPoint.Of(board.Board, point))];
+        ProofOfPoint[] points =
+        [
+            .. board.Board.Points.Where(point => point.IsRequired).Select(point => ProofOfPoint.Of(board.Board, point)),
+        ];
         if (Never(points) is { } never)
         {
             yield return never;
@@ -54,10 +57,15 @@ public sealed class PointProved : IObligationRule
     private Obligation? Never(ProofOfPoint[] points)
     {
         string[] never = [.. points.Where(point => point.Last is null).Select(point => point.Name)];
-        return never.Length == 0 ? null : Obligation.Open(
-            Kind, BoardState.ProofDue, Only(never),
-            $"{(never.Length == 1 ? "point " : "points ")}{string.Join(", ", never)} {(never.Length == 1 ? "was" : "were")} never proved",
-            $"measure {never[0]} and record it under proof");
+        return never.Length == 0
+            ? null
+            : Obligation.Open(
+                Kind,
+                BoardState.ProofDue,
+                Only(never),
+                $"{(never.Length == 1 ? "point " : "points ")}{string.Join(", ", never)} {(never.Length == 1 ? "was" : "were")} never proved",
+                $"measure {never[0]} and record it under proof"
+            );
     }
 
     private Obligation? Older(BoardAssessment board, ProofOfPoint[] points)
@@ -71,9 +79,12 @@ public sealed class PointProved : IObligationRule
         string[] names = [.. older.Select(point => point.Name)];
         var day = older.Max(point => point.Last!.Visit.Date.Value);
         return Obligation.Open(
-            Kind, BoardState.ProofDue, Only(names),
+            Kind,
+            BoardState.ProofDue,
+            Only(names),
             $"the proof of {string.Join(", ", names)} of {IsoDate.Text(day)} is older than the last work of {Iso(board.LastWork)}",
-            $"prove {names[0]} again");
+            $"prove {names[0]} again"
+        );
     }
 
     private Obligation Proved(BoardUnderObligation board, ProofOfPoint point)
@@ -115,12 +126,15 @@ public sealed class PointProved : IObligationRule
         }
     }
 
-    private Obligation Failed(AssessedProof last) => Obligation.Open(
-        Kind,
-        BoardState.FaultStands,
-        last.Proof.Point.Value,
-        last.Verdicts.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why ?? $"{last.Proof.Point.Value} failed its test",
-        "find the fault, mend it, prove it again");
+    private Obligation Failed(AssessedProof last) =>
+        Obligation.Open(
+            Kind,
+            BoardState.FaultStands,
+            last.Proof.Point.Value,
+            last.Verdicts.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why
+                ?? $"{last.Proof.Point.Value} failed its test",
+            "find the fault, mend it, prove it again"
+        );
 
     private static string Iso(DateOnly? date) => date is { } day ? IsoDate.Text(day) : "unknown";
 }

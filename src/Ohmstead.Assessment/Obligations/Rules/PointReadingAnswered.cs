@@ -18,7 +18,13 @@ public sealed class PointReadingAnswered : IObligationRule
         {
             if (point.Fault is { } fault)
             {
-                yield return Obligation.Open(Kind, BoardState.FaultStands, point.Name, fault, "find the fault, mend it, and measure it again there");
+                yield return Obligation.Open(
+                    Kind,
+                    BoardState.FaultStands,
+                    point.Name,
+                    fault,
+                    "find the fault, mend it, and measure it again there"
+                );
             }
         }
     }

@@ -34,10 +34,19 @@ public sealed class ReadingAnswered : IObligationRule
 
         foreach (var reading in board.Board.Readings)
         {
-            if (reading is { IsNew: true, Place: { } part, Reading.Lot: null } && reading.Overall == VerdictOutcome.Outside && !WasFittedSince(board.Board, part.Ref.Value, reading))
+            if (
+                reading is { IsNew: true, Place: { } part, Reading.Lot: null }
+                && reading.Overall == VerdictOutcome.Outside
+                && !WasFittedSince(board.Board, part.Ref.Value, reading)
+            )
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, part.Ref.Value, $"{reading.Verdicts[0].Why}; it is called a new part, and none was fitted since", "say of which piece it is: state: as found, or the lot of the new one");
+                    Kind,
+                    BoardState.ProofDue,
+                    part.Ref.Value,
+                    $"{reading.Verdicts[0].Why}; it is called a new part, and none was fitted since",
+                    "say of which piece it is: state: as found, or the lot of the new one"
+                );
             }
         }
     }
@@ -61,9 +70,11 @@ public sealed class ReadingAnswered : IObligationRule
     private static string Why(PlaceHistory place) => place.FirstOf(VerdictOutcome.Outside)?.Verdict.Why.Text ?? "its test failed";
 
     // A decision that did not know the reading is told: whoever made it should hear that it does not hold.
-    private static string Told(PlaceHistory place) => Why(place) + (DecisionWords.Doubt(place) is { } doubt ? $"; '{place.Decision!.What.Text}': {doubt}" : string.Empty);
+    private static string Told(PlaceHistory place) =>
+        Why(place) + (DecisionWords.Doubt(place) is { } doubt ? $"; '{place.Decision!.What.Text}': {doubt}" : string.Empty);
 
-    private static string NextStep(PlaceHistory place) => place.IsSafetyRelevant
-        ? "replace it; defer to local codes and licensed practice"
-        : "replace it, measure it again, or decide with a reason";
+    private static string NextStep(PlaceHistory place) =>
+        place.IsSafetyRelevant
+            ? "replace it; defer to local codes and licensed practice"
+            : "replace it, measure it again, or decide with a reason";
 }

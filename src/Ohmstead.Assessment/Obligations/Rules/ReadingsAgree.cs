@@ -9,7 +9,8 @@ public sealed class ReadingsAgree : IObligationRule
     public string Kind => "readings-agree";
 
     /// <inheritdoc/>
-    public string Asks => "where one reading fails and the next passes with nothing done between, a third, a note or a decision says which of them holds";
+    public string Asks =>
+        "where one reading fails and the next passes with nothing done between, a third, a note or a decision says which of them holds";
 
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)

@@ -43,12 +43,25 @@ public sealed class RecordSound : IObligationRule
 
         if (isSound)
         {
-            yield return Obligation.Met(Kind, null, "no error in the record", board.ByTheRecord("all checks passed or only told", board.Board.Board.Id.Spot));
+            yield return Obligation.Met(
+                Kind,
+                null,
+                "no error in the record",
+                board.ByTheRecord("all checks passed or only told", board.Board.Board.Id.Spot)
+            );
         }
     }
 
-    private Obligation Open(Finding finding, string? of) => Obligation.Open(
-        Kind, BoardState.ProofDue, of, LazyText.Of(finding, static one => $"{one.Message} [{one.Check}, {one.Place.Path} line {one.Place.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}]"), finding.NextStep ?? "mend the record");
+    private Obligation Open(Finding finding, string? of) =>
+        Obligation.Open(
+            Kind,
+            BoardState.ProofDue,
+            of,
+            LazyText.Of(finding, static one =>
+                $"{one.Message} [{one.Check}, {one.Place.Path} line {one.Place.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}]"
+            ),
+            finding.NextStep ?? "mend the record"
+        );
 
     private static IEnumerable<(string Of, Finding Finding)> Shared(BoardUnderObligation board, List<string> instruments)
     {
@@ -87,14 +100,22 @@ public sealed class RecordSound : IObligationRule
     {
         if (board.Board is { Board.Design: { } design, Design: null })
         {
-            yield return Missing(design.Value, $"the design {design.Value} could not be read: what the board must prove is not known", $"mend designs/{design.Value}.md");
+            yield return Missing(
+                design.Value,
+                $"the design {design.Value} could not be read: what the board must prove is not known",
+                $"mend designs/{design.Value}.md"
+            );
         }
 
         foreach (var (at, lot) in LotsThatSit(board))
         {
             if (!board.Workshop.Lots.ContainsKey(lot))
             {
-                yield return Missing(at, $"nothing is known of lot {lot}, a part of which sits here", $"add lot {lot} to stock.yaml, or mend it there");
+                yield return Missing(
+                    at,
+                    $"nothing is known of lot {lot}, a part of which sits here",
+                    $"add lot {lot} to stock.yaml, or mend it there"
+                );
             }
         }
 
@@ -102,7 +123,11 @@ public sealed class RecordSound : IObligationRule
         {
             if (!board.Workshop.Instruments.ContainsKey(instrument))
             {
-                yield return Missing(instrument, $"nothing is known of instrument {instrument}, whose readings count here", $"add {instrument} to instruments.yaml, or mend it there");
+                yield return Missing(
+                    instrument,
+                    $"nothing is known of instrument {instrument}, whose readings count here",
+                    $"add {instrument} to instruments.yaml, or mend it there"
+                );
             }
         }
     }
@@ -153,7 +178,8 @@ public sealed class RecordSound : IObligationRule
 
     // What is counted beside one that is told may be about any reading.
     private static bool Counts(Finding finding, BoardUnderObligation board, ref HashSet<(int Line, int Column)>? counting) =>
-        CheckEffects.Of(finding.Check) != CheckEffect.HoldsBackWhileItCounts || finding.More > 0
+        CheckEffects.Of(finding.Check) != CheckEffect.HoldsBackWhileItCounts
+        || finding.More > 0
         || (counting ??= SpotsThatCount(board)).Contains((finding.Place.Line, finding.Place.Column));
 
     private static HashSet<(int Line, int Column)> SpotsThatCount(BoardUnderObligation board)

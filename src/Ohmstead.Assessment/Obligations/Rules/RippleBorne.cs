@@ -24,7 +24,13 @@ public sealed class RippleBorne : IObligationRule
 
             var at = place.Part.Ref.Value;
             yield return ripple.Share > 1
-                ? Obligation.Open(Kind, BoardState.FaultStands, at, ripple.Working, "fit a part of a higher ripple current, or find out why the ripple is so high")
+                ? Obligation.Open(
+                    Kind,
+                    BoardState.FaultStands,
+                    at,
+                    ripple.Working,
+                    "fit a part of a higher ripple current, or find out why the ripple is so high"
+                )
                 : Obligation.Met(Kind, at, $"ripple under the rated {rated.Text}", board.ByTheRecord(ripple.Working, place.Part.Spot));
         }
     }

@@ -37,7 +37,10 @@ public sealed class SafetyPartPassed : IObligationRule
 
             foreach (var verdict in reading.Verdicts)
             {
-                if (verdict is { Outcome: VerdictOutcome.ProvesNothing, Measured: Measured.Insulation or Measured.Resistance } && IsLow(verdict))
+                if (
+                    verdict is { Outcome: VerdictOutcome.ProvesNothing, Measured: Measured.Insulation or Measured.Resistance }
+                    && IsLow(verdict)
+                )
                 {
                     return verdict;
                 }
@@ -53,8 +56,10 @@ public sealed class SafetyPartPassed : IObligationRule
         var proves = place.Values.Kind.Value.ProvedBy;
         for (var at = 0; at < place.StoodBy.Length; at++)
         {
-            if (place.StoodBy[at].Verdict is { Outcome: VerdictOutcome.Inside, Measured: var measured }
-                && (proves.Length == 0 || proves.Contains(measured) || measured is Measured.Insulation or Measured.Leakage))
+            if (
+                place.StoodBy[at].Verdict is { Outcome: VerdictOutcome.Inside, Measured: var measured }
+                && (proves.Length == 0 || proves.Contains(measured) || measured is Measured.Insulation or Measured.Leakage)
+            )
             {
                 return true;
             }
@@ -63,8 +68,12 @@ public sealed class SafetyPartPassed : IObligationRule
         return place.Tested is not null;
     }
 
-    private static bool IsLow(Verdict verdict) => verdict.Reading.Value is var read
-        && (read.Kind == IndicationKind.Short || (read.Exact is { } ohms && verdict.Limit?.Interval.Lower is { } least && ohms.Value < least.Value));
+    private static bool IsLow(Verdict verdict) =>
+        verdict.Reading.Value is var read
+        && (
+            read.Kind == IndicationKind.Short
+            || (read.Exact is { } ohms && verdict.Limit?.Interval.Lower is { } least && ohms.Value < least.Value)
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)
@@ -84,12 +93,22 @@ public sealed class SafetyPartPassed : IObligationRule
             else if (place.FirstOf(VerdictOutcome.Inside) is { } good && ShortSince(place, good.By) is { } low)
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, at, $"{low.Why}; what makes it so low across the mains is not found", "lift one leg, measure it, and find what lies beside it; defer to local codes and licensed practice");
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
+                    $"{low.Why}; what makes it so low across the mains is not found",
+                    "lift one leg, measure it, and find what lies beside it; defer to local codes and licensed practice"
+                );
             }
             else if (place.FirstOf(VerdictOutcome.Inside) is { } alone && !IsPassedByWhatProvesIt(place))
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, at, $"it was read for {VerdictWords.Of(alone.Verdict.Measured)} alone, which a shorted one may show too", NextStep);
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
+                    $"it was read for {VerdictWords.Of(alone.Verdict.Measured)} alone, which a shorted one may show too",
+                    NextStep
+                );
             }
             else if (place.FirstOf(VerdictOutcome.Inside) is { } inside)
             {
@@ -111,11 +130,22 @@ public sealed class SafetyPartPassed : IObligationRule
             else if (place.Counting.LastOrDefault(reading => reading.Reading.Values.Length > 0) is { } read)
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, at, read.Verdicts.Length > 0 ? read.Verdicts[0].Why : $"{place.Values.Kind.Text} was read, and nothing that was read passes it", NextStep);
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
+                    read.Verdicts.Length > 0
+                        ? read.Verdicts[0].Why
+                        : $"{place.Values.Kind.Text} was read, and nothing that was read passes it",
+                    NextStep
+                );
             }
             else
             {
-                yield return Obligation.DoesNotApply(Kind, at, LazyText.Of(place, static one => $"{one.Values.Kind.Text}: nobody has read it; look at it before power is applied"));
+                yield return Obligation.DoesNotApply(
+                    Kind,
+                    at,
+                    LazyText.Of(place, static one => $"{one.Values.Kind.Text}: nobody has read it; look at it before power is applied")
+                );
             }
         }
     }

@@ -9,7 +9,19 @@ namespace Ohmstead.Assessment.Obligations.Rules;
 /// </summary>
 public sealed class SafetyPartWhole : IObligationRule
 {
-    private static readonly string[] Protecting = ["EARTH", "COVER", "GUARD", "SHIELD", "SHROUD", "INTERLOCK", "INSULAT", "BARRIER", "BLEEDER", "STRAIN RELIEF"];
+    private static readonly string[] Protecting =
+    [
+        "EARTH",
+        "COVER",
+        "GUARD",
+        "SHIELD",
+        "SHROUD",
+        "INTERLOCK",
+        "INSULAT",
+        "BARRIER",
+        "BLEEDER",
+        "STRAIN RELIEF",
+    ];
 
     /// <inheritdoc/>
     public string Kind => "safety-part-whole";
@@ -31,8 +43,15 @@ public sealed class SafetyPartWhole : IObligationRule
                     if (IsMending(work) && IsAt(work, place) && Moment.Of(order, work.Spot) > place.Since)
                     {
                         yield return Obligation.Open(
-                            Kind, BoardState.FaultStands, place.Part.Ref.Value,
-                            $"{place.Values.Kind.Text}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}: people rely on it not to be hurt", "replace it by its like; defer to local codes and licensed practice") with { NeedsPart = true };
+                            Kind,
+                            BoardState.FaultStands,
+                            place.Part.Ref.Value,
+                            $"{place.Values.Kind.Text}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}: people rely on it not to be hurt",
+                            "replace it by its like; defer to local codes and licensed practice"
+                        ) with
+                        {
+                            NeedsPart = true,
+                        };
                     }
                 }
             }
@@ -46,11 +65,20 @@ public sealed class SafetyPartWhole : IObligationRule
         {
             foreach (var work in visit.Work)
             {
-                if (IsMending(work) && work is { Part: null, At: { } at } && FindingWeight.IsAFuse(at.Value) && board.Board.Place(at.Value) is null)
+                if (
+                    IsMending(work)
+                    && work is { Part: null, At: { } at }
+                    && FindingWeight.IsAFuse(at.Value)
+                    && board.Board.Place(at.Value) is null
+                )
                 {
                     yield return Obligation.Open(
-                        Kind, BoardState.FaultStands, at.Value, $"a fuse by its name, {work.Did.Text} on {BoardUnderObligation.Day(visit)}: people rely on it not to be hurt",
-                        "replace it by its like and enter it in the list of parts; defer to local codes and licensed practice");
+                        Kind,
+                        BoardState.FaultStands,
+                        at.Value,
+                        $"a fuse by its name, {work.Did.Text} on {BoardUnderObligation.Day(visit)}: people rely on it not to be hurt",
+                        "replace it by its like and enter it in the list of parts; defer to local codes and licensed practice"
+                    );
                 }
             }
         }
@@ -63,12 +91,20 @@ public sealed class SafetyPartWhole : IObligationRule
         {
             foreach (var work in board.Board.Visits[order].Work)
             {
-                if (work is { Did.Value: WorkKind.Removed, Part: null, At: { } at } && Protects(at.Value) && board.Board.Place(at.Value) is null
-                    && !IsThereAgain(board.Board, at.Value, Moment.Of(order, work.Spot)))
+                if (
+                    work is { Did.Value: WorkKind.Removed, Part: null, At: { } at }
+                    && Protects(at.Value)
+                    && board.Board.Place(at.Value) is null
+                    && !IsThereAgain(board.Board, at.Value, Moment.Of(order, work.Spot))
+                )
                 {
                     yield return Obligation.Open(
-                        Kind, BoardState.MakeSafe, at.Value, $"{at.Value}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}, and not there again: it keeps people from being hurt",
-                        $"put it back or fit its like, and record it: {{ at: {at.Value}, did: put back }}; defer to local codes and licensed practice");
+                        Kind,
+                        BoardState.MakeSafe,
+                        at.Value,
+                        $"{at.Value}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}, and not there again: it keeps people from being hurt",
+                        $"put it back or fit its like, and record it: {{ at: {at.Value}, did: put back }}; defer to local codes and licensed practice"
+                    );
                 }
             }
         }
@@ -80,7 +116,11 @@ public sealed class SafetyPartWhole : IObligationRule
         {
             foreach (var work in board.Visits[order].Work)
             {
-                if (work.Did.Value is WorkKind.PutBack or WorkKind.Fitted or WorkKind.Replaced && (work.Part ?? work.At)?.Value == at && Moment.Of(order, work.Spot) > since)
+                if (
+                    work.Did.Value is WorkKind.PutBack or WorkKind.Fitted or WorkKind.Replaced
+                    && (work.Part ?? work.At)?.Value == at
+                    && Moment.Of(order, work.Spot) > since
+                )
                 {
                     return true;
                 }
@@ -94,7 +134,9 @@ public sealed class SafetyPartWhole : IObligationRule
 
     // Letting down a charge is named by its hazard; any other way to make such a part safe than to replace it is a way round it.
     private static bool IsMending(WorkEntry work) =>
-        work.Did.Value is WorkKind.Repaired or WorkKind.Modified or WorkKind.Adjusted || (work.Did.Value == WorkKind.MadeSafe && work.Hazard is null);
+        work.Did.Value is WorkKind.Repaired or WorkKind.Modified or WorkKind.Adjusted
+        || (work.Did.Value == WorkKind.MadeSafe && work.Hazard is null);
 
-    private static bool IsAt(WorkEntry work, PlaceHistory place) => work.Part?.Value == place.Part.Ref.Value || work.At?.Value == place.Part.Ref.Value;
+    private static bool IsAt(WorkEntry work, PlaceHistory place) =>
+        work.Part?.Value == place.Part.Ref.Value || work.At?.Value == place.Part.Ref.Value;
 }

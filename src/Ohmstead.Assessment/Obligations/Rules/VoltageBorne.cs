@@ -22,7 +22,12 @@ public sealed class VoltageBorne : IObligationRule
     {
         foreach (var place in board.Board.Places)
         {
-            if (place.IsEmpty || !BearsVoltage(place.Values) || place.Values.RatedVoltage is not { } rated || Worst(board.Board, place, Magnitude(rated.Value).Value) is not { } worst)
+            if (
+                place.IsEmpty
+                || !BearsVoltage(place.Values)
+                || place.Values.RatedVoltage is not { } rated
+                || Worst(board.Board, place, Magnitude(rated.Value).Value) is not { } worst
+            )
             {
                 continue;
             }
@@ -30,18 +35,35 @@ public sealed class VoltageBorne : IObligationRule
             var at = place.Part.Ref.Value;
             yield return worst.Volts.Value > Math.Abs(rated.Value.Value)
                 ? Obligation.Open(
-                    Kind, BoardState.FaultStands, at, $"{worst.Words} at a part that is rated for {rated.Text}", $"fit a part rated for more than {QuantityText.Format(worst.Volts)}, or find out why the voltage is so high") with
-                    {
-                        // What belongs there would bear it; where it would not either, another part alone is no answer.
-                        NeedsPart = place.Part.Values.RatedVoltage is { } wanted && Math.Abs(wanted.Value.Value) >= worst.Volts.Value,
-                    }
+                    Kind,
+                    BoardState.FaultStands,
+                    at,
+                    $"{worst.Words} at a part that is rated for {rated.Text}",
+                    $"fit a part rated for more than {QuantityText.Format(worst.Volts)}, or find out why the voltage is so high"
+                ) with
+                {
+                    // What belongs there would bear it; where it would not either, another part alone is no answer.
+                    NeedsPart = place.Part.Values.RatedVoltage is { } wanted && Math.Abs(wanted.Value.Value) >= worst.Volts.Value,
+                }
                 : Obligation.Met(Kind, at, "rated for what works on it", Borne(board, place, rated, worst));
         }
     }
 
-    private static Evidence Borne(BoardUnderObligation board, PlaceHistory place, Written<Quantity> rated, (Quantity Volts, string Words, AssessedProof? By) worst) => worst.By is { } proof
-        ? board.By(proof) with { Words = new LazyText(() => $"{worst.Words}, rated for {rated.Text}") }
-        : board.ByTheRecord(new LazyText(() => $"{QuantityText.Format(worst.Volts)} on {rated.Text}"), place.Part.Spot) with { Path = place.Part.FromDesign ?? board.Board.Board.Path };
+    private static Evidence Borne(
+        BoardUnderObligation board,
+        PlaceHistory place,
+        Written<Quantity> rated,
+        (Quantity Volts, string Words, AssessedProof? By) worst
+    ) =>
+        worst.By is { } proof
+            ? board.By(proof) with
+            {
+                Words = new LazyText(() => $"{worst.Words}, rated for {rated.Text}"),
+            }
+            : board.ByTheRecord(new LazyText(() => $"{QuantityText.Format(worst.Volts)} on {rated.Text}"), place.Part.Spot) with
+            {
+                Path = place.Part.FromDesign ?? board.Board.Board.Path,
+            };
 
     // For a part that gives its voltage (a regulator, a cell, a lamp) the mark is no rating.
     private static bool BearsVoltage(PartValues values) => values.Kind.Value.Family is PartFamily.Capacitor or PartFamily.Resistor;
@@ -49,10 +71,18 @@ public sealed class VoltageBorne : IObligationRule
     private static (Quantity Volts, string Words, AssessedProof? By)? Worst(BoardAssessment board, PlaceHistory place, decimal rated)
     {
         // A line of the board's own that leaves the working voltage out takes none away.
-        (Quantity Volts, string Words, AssessedProof? By)? worst = (place.Part.Values.WorkingVoltage ?? OfTheDesign(board, place)) is { } working ? (Magnitude(working.Value), $"a working voltage of {working.Text}", null) : null;
+        (Quantity Volts, string Words, AssessedProof? By)? worst = (place.Part.Values.WorkingVoltage ?? OfTheDesign(board, place))
+            is { } working
+            ? (Magnitude(working.Value), $"a working voltage of {working.Text}", null)
+            : null;
         foreach (var point in board.Points)
         {
-            if (point.Reservoir?.Value != place.Part.Ref.Value || board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value && VoltageOf(proof, rated) is not null) is not { } proof || VoltageOf(proof, rated) is not { } read)
+            if (
+                point.Reservoir?.Value != place.Part.Ref.Value
+                || board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value && VoltageOf(proof, rated) is not null)
+                    is not { } proof
+                || VoltageOf(proof, rated) is not { } read
+            )
             {
                 continue;
             }
@@ -68,7 +98,9 @@ public sealed class VoltageBorne : IObligationRule
     }
 
     private static Written<Quantity>? OfTheDesign(BoardAssessment board, PlaceHistory place) =>
-        place.Part.FromDesign is null ? board.Design?.Parts.FirstOrDefault(part => part.Ref.Value == place.Part.Ref.Value)?.Values.WorkingVoltage : null;
+        place.Part.FromDesign is null
+            ? board.Design?.Parts.FirstOrDefault(part => part.Ref.Value == place.Part.Ref.Value)?.Values.WorkingVoltage
+            : null;
 
     // A bound speaks where what it leaves open is more than the part bears; below that it says neither.
     private static (Quantity Volts, string Text)? VoltageOf(AssessedProof proof, decimal rated)
@@ -78,7 +110,9 @@ public sealed class VoltageBorne : IObligationRule
             if (value.Measured == Measured.Voltage)
             {
                 return value.Exact is { } volts ? (volts, value.Value.Text)
-                    : value.Value.Value is { Bound: { } bound } shown && (shown.Kind is IndicationKind.Above or IndicationKind.AtLeast ? bound.Value : -bound.Value) > rated ? (bound, value.Value.Text)
+                    : value.Value.Value is { Bound: { } bound } shown
+                    && (shown.Kind is IndicationKind.Above or IndicationKind.AtLeast ? bound.Value : -bound.Value) > rated
+                        ? (bound, value.Value.Text)
                     : null;
             }
         }

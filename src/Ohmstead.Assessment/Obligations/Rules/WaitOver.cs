@@ -23,21 +23,34 @@ public sealed class WaitOver : IObligationRule
                     Kind,
                     BoardState.Waiting,
                     null,
-                    $"waits since {wait.Since.Text} for {wait.For.Value}" + (wait.Blocks is { } blocks ? $", which blocks {blocks.Value}" : string.Empty),
-                    wait.Order is { } order ? $"see order {order.Value}" : "order it, or end the wait with a date");
+                    $"waits since {wait.Since.Text} for {wait.For.Value}"
+                        + (wait.Blocks is { } blocks ? $", which blocks {blocks.Value}" : string.Empty),
+                    wait.Order is { } order ? $"see order {order.Value}" : "order it, or end the wait with a date"
+                );
             }
             else if (!IsOver(wait, board.Today))
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.Waiting, null, $"the wait since {wait.Since.Text} for {wait.For.Value} is said to have ended on {until.Text}, which cannot be", "mend the date, or take it out until the wait is over");
+                    Kind,
+                    BoardState.Waiting,
+                    null,
+                    $"the wait since {wait.Since.Text} for {wait.For.Value} is said to have ended on {until.Text}, which cannot be",
+                    "mend the date, or take it out until the wait is over"
+                );
             }
             else
             {
-                yield return Obligation.Met(Kind, null, $"waited for {wait.For.Value}", new Evidence("that is over", until.Value, until.Spot, board.Board.Board.Path));
+                yield return Obligation.Met(
+                    Kind,
+                    null,
+                    $"waited for {wait.For.Value}",
+                    new Evidence("that is over", until.Value, until.Spot, board.Board.Board.Path)
+                );
             }
         }
     }
 
     /// <summary>Whether a wait has ended, on a day that can be.</summary>
-    internal static bool IsOver(Wait wait, DateOnly today) => wait.Until is { } until && until.Value >= wait.Since.Value && until.Value <= today;
+    internal static bool IsOver(Wait wait, DateOnly today) =>
+        wait.Until is { } until && until.Value >= wait.Since.Value && until.Value <= today;
 }

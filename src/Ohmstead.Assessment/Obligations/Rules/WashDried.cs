@@ -21,17 +21,31 @@ public sealed class WashDried : IObligationRule
             if (wash.PoweredWet(board.Board) is { } early && proof is null)
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, wash.Place,
-                    $"power was applied on {BoardUnderObligation.Day(early)}, but the wash of {IsoDate.Text(wash.Since)} must dry for {wash.For}", "let it dry, look for what the wet did, and prove it again");
+                    Kind,
+                    BoardState.ProofDue,
+                    wash.Place,
+                    $"power was applied on {BoardUnderObligation.Day(early)}, but the wash of {IsoDate.Text(wash.Since)} must dry for {wash.For}",
+                    "let it dry, look for what the wet did, and prove it again"
+                );
             }
             else if (proof is not null)
             {
-                yield return Obligation.Met(Kind, wash.Place, $"washed on {IsoDate.Text(wash.Since)}, to dry for {wash.For}", board.By(proof));
+                yield return Obligation.Met(
+                    Kind,
+                    wash.Place,
+                    $"washed on {IsoDate.Text(wash.Since)}, to dry for {wash.For}",
+                    board.By(proof)
+                );
             }
             else if (board.Today < wash.Until)
             {
                 yield return Obligation.Open(
-                    Kind, BoardState.ProofDue, wash.Place, $"the wash of {IsoDate.Text(wash.Since)} dries until {IsoDate.Text(wash.Until)}", $"no power before {IsoDate.Text(wash.Until)}");
+                    Kind,
+                    BoardState.ProofDue,
+                    wash.Place,
+                    $"the wash of {IsoDate.Text(wash.Since)} dries until {IsoDate.Text(wash.Until)}",
+                    $"no power before {IsoDate.Text(wash.Until)}"
+                );
             }
             else
             {

@@ -8,15 +8,30 @@ internal static class ImpedanceRule
 {
     private static readonly ReckonInput Inductance = Given.Inductance.Usually("0H");
 
-    internal static ReckonRule Rule { get; } = new(
-        "impedance", "the impedance of a capacitor with its ESR and inductance",
-        [Given.Capacitance, Given.Esr, Given.Frequency, Inductance],
-        "capacitance=470uF esr=0.1ohm frequency=100kHz inductance=15nH",
-        given => Answers.All(Answers.Line(
-            "impedance", LossFactor.ImpedanceOhms(given.Double(Given.Esr), given.Double(Given.Frequency), given.Double(Given.Capacitance), given.Double(Inductance)), Dimension.Resistance,
-            $"sqrt(({given.Text(Given.Esr)})² + (2 pi x {given.Text(Given.Frequency)} x {given.Text(Inductance)} - 1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)}))²)", Answers.Practice("impedances in series"))))
-    {
-        Formula = "Z = sqrt(ESR² + (2 pi f L - 1 / (2 pi f C))²)",
-        Validity = "the ESR must be that of this frequency; radial electrolytics have some 13 to 18 nH",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "impedance",
+            "the impedance of a capacitor with its ESR and inductance",
+            [Given.Capacitance, Given.Esr, Given.Frequency, Inductance],
+            "capacitance=470uF esr=0.1ohm frequency=100kHz inductance=15nH",
+            given =>
+                Answers.All(
+                    Answers.Line(
+                        "impedance",
+                        LossFactor.ImpedanceOhms(
+                            given.Double(Given.Esr),
+                            given.Double(Given.Frequency),
+                            given.Double(Given.Capacitance),
+                            given.Double(Inductance)
+                        ),
+                        Dimension.Resistance,
+                        $"sqrt(({given.Text(Given.Esr)})² + (2 pi x {given.Text(Given.Frequency)} x {given.Text(Inductance)} - 1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)}))²)",
+                        Answers.Practice("impedances in series")
+                    )
+                )
+        )
+        {
+            Formula = "Z = sqrt(ESR² + (2 pi f L - 1 / (2 pi f C))²)",
+            Validity = "the ESR must be that of this frequency; radial electrolytics have some 13 to 18 nH",
+        };
 }

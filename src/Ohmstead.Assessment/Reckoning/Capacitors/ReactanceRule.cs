@@ -6,15 +6,25 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>The reactance of a capacitance.</summary>
 internal static class ReactanceRule
 {
-    internal static ReckonRule Rule { get; } = new(
-        "reactance", "the reactance of a capacitance at a frequency",
-        [Given.Capacitance, Given.Frequency],
-        "capacitance=1uF frequency=50Hz",
-        given => Answers.All(Answers.Line(
-            "reactance", LossFactor.ReactanceOhms(given[Given.Frequency], given[Given.Capacitance]), Dimension.Resistance,
-            $"1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)})", Answers.Practice("definition of reactance"))))
-    {
-        Formula = "Xc = 1 / (2 pi f C)",
-        Validity = "below the part's self-resonance: above it the inductance of its leads is what counts",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "reactance",
+            "the reactance of a capacitance at a frequency",
+            [Given.Capacitance, Given.Frequency],
+            "capacitance=1uF frequency=50Hz",
+            given =>
+                Answers.All(
+                    Answers.Line(
+                        "reactance",
+                        LossFactor.ReactanceOhms(given[Given.Frequency], given[Given.Capacitance]),
+                        Dimension.Resistance,
+                        $"1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)})",
+                        Answers.Practice("definition of reactance")
+                    )
+                )
+        )
+        {
+            Formula = "Xc = 1 / (2 pi f C)",
+            Validity = "below the part's self-resonance: above it the inductance of its leads is what counts",
+        };
 }

@@ -6,14 +6,24 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>Where a capacitor resonates with its inductance.</summary>
 internal static class ResonanceRule
 {
-    internal static ReckonRule Rule { get; } = new(
-        "resonance", "the self-resonant frequency of a capacitance with an inductance",
-        [Given.Capacitance, Given.Inductance],
-        "capacitance=100nF inductance=10nH",
-        given => Answers.All(Answers.Line(
-            "self-resonant frequency", LossFactor.ResonanceHertz(given.Double(Given.Inductance), given.Double(Given.Capacitance)), Dimension.Frequency,
-            $"1 / (2 pi sqrt({given.Text(Given.Inductance)} x {given.Text(Given.Capacitance)}))", Answers.Practice("resonance of L and C in series"))))
-    {
-        Formula = "f = 1 / (2 pi sqrt(L C))",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "resonance",
+            "the self-resonant frequency of a capacitance with an inductance",
+            [Given.Capacitance, Given.Inductance],
+            "capacitance=100nF inductance=10nH",
+            given =>
+                Answers.All(
+                    Answers.Line(
+                        "self-resonant frequency",
+                        LossFactor.ResonanceHertz(given.Double(Given.Inductance), given.Double(Given.Capacitance)),
+                        Dimension.Frequency,
+                        $"1 / (2 pi sqrt({given.Text(Given.Inductance)} x {given.Text(Given.Capacitance)}))",
+                        Answers.Practice("resonance of L and C in series")
+                    )
+                )
+        )
+        {
+            Formula = "f = 1 / (2 pi sqrt(L C))",
+        };
 }

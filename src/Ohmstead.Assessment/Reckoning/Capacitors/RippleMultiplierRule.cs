@@ -7,16 +7,26 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>What multipliers data sheets give.</summary>
 internal static class RippleMultiplierRule
 {
-    private static readonly ReckonInput Grade = ReckonInput.Word("grade", string.Join("; ", RippleGrade.All.Select(grade => $"{grade.Name}, {grade.Meaning}")), [.. RippleGrade.All.Select(grade => grade.Name)]).Usually(RippleGrade.GeneralPurpose.Name);
+    private static readonly ReckonInput Grade = ReckonInput
+        .Word(
+            "grade",
+            string.Join("; ", RippleGrade.All.Select(grade => $"{grade.Name}, {grade.Meaning}")),
+            [.. RippleGrade.All.Select(grade => grade.Name)]
+        )
+        .Usually(RippleGrade.GeneralPurpose.Name);
 
-    internal static ReckonRule Rule { get; } = new(
-        "ripple-multiplier", "how much more ripple current of another frequency than the rated one a part bears",
-        [Given.Frequency, Grade],
-        "frequency=1kHz",
-        given => Work(RippleGrade.All.First(grade => grade.Name == given.Text(Grade)), given[Given.Frequency]))
-    {
-        Validity = "the row at or under the frequency is told; a large can bears less than a small part; makers differ widely, the part's own data sheet comes first",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "ripple-multiplier",
+            "how much more ripple current of another frequency than the rated one a part bears",
+            [Given.Frequency, Grade],
+            "frequency=1kHz",
+            given => Work(RippleGrade.All.First(grade => grade.Name == given.Text(Grade)), given[Given.Frequency])
+        )
+        {
+            Validity =
+                "the row at or under the frequency is told; a large can bears less than a small part; makers differ widely, the part's own data sheet comes first",
+        };
 
     private static Outcome<Reckoned> Work(RippleGrade grade, decimal hertz)
     {
@@ -28,6 +38,7 @@ internal static class RippleMultiplierRule
         var where = $"row of {Answers.Text(row.Hertz, Dimension.Frequency)}, {grade.Meaning}";
         return Answers.All(
             Outcome<ReckonedLine>.Of(Answers.Figure("least multiplier", row.Low, ShownAs.Plain, where, grade.Source)),
-            Outcome<ReckonedLine>.Of(Answers.Figure("greatest multiplier", row.High, ShownAs.Plain, where, grade.Source)));
+            Outcome<ReckonedLine>.Of(Answers.Figure("greatest multiplier", row.High, ShownAs.Plain, where, grade.Source))
+        );
     }
 }

@@ -7,22 +7,30 @@ internal static class TanDeltaRule
 {
     private const decimal MostFactor = 100m;
 
-    internal static ReckonRule Rule { get; } = new(
-        "tan-delta", "the dissipation factor that an ESR stands for",
-        [Given.Capacitance, Given.Esr, Given.Frequency],
-        "capacitance=470uF esr=0.35ohm frequency=120Hz",
-        given => Answers.All(Answers.Line(
-            "dissipation factor",
-            LossFactor.FromEsr(given[Given.Esr], given[Given.Frequency], given[Given.Capacitance]).Unless(NoCapacitor),
-            ShownAs.Plain,
-            $"2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)} x {given.Text(Given.Esr)}",
-            Answers.Practice("definition of the dissipation factor"))))
-    {
-        Formula = "D = 2 pi f C ESR",
-        Validity = "well below self-resonance, all figures at one frequency",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "tan-delta",
+            "the dissipation factor that an ESR stands for",
+            [Given.Capacitance, Given.Esr, Given.Frequency],
+            "capacitance=470uF esr=0.35ohm frequency=120Hz",
+            given =>
+                Answers.All(
+                    Answers.Line(
+                        "dissipation factor",
+                        LossFactor.FromEsr(given[Given.Esr], given[Given.Frequency], given[Given.Capacitance]).Unless(NoCapacitor),
+                        ShownAs.Plain,
+                        $"2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)} x {given.Text(Given.Esr)}",
+                        Answers.Practice("definition of the dissipation factor")
+                    )
+                )
+        )
+        {
+            Formula = "D = 2 pi f C ESR",
+            Validity = "well below self-resonance, all figures at one frequency",
+        };
 
-    private static string? NoCapacitor(decimal factor) => factor <= MostFactor
-        ? null
-        : $"that is a dissipation factor of {Answers.Text(factor, ShownAs.Plain)}: a resistance and no capacitor, read its d.c. resistance";
+    private static string? NoCapacitor(decimal factor) =>
+        factor <= MostFactor
+            ? null
+            : $"that is a dissipation factor of {Answers.Text(factor, ShownAs.Plain)}: a resistance and no capacitor, read its d.c. resistance";
 }

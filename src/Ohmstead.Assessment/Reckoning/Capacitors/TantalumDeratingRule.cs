@@ -10,19 +10,29 @@ internal static class TantalumDeratingRule
     // No solid tantalum is rated higher.
     private const decimal MostRatedVolts = 125m;
 
-    private static readonly ReckonInput Rail = ReckonInput.Of("rail", Dimension.Voltage, "the voltage of the rail it sits on").Within(0.5m, MostRatedVolts / 2m).Optional();
+    private static readonly ReckonInput Rail = ReckonInput
+        .Of("rail", Dimension.Voltage, "the voltage of the rail it sits on")
+        .Within(0.5m, MostRatedVolts / 2m)
+        .Optional();
     private static readonly ReckonInput Rated = Given.RatedVoltage.Within(1m, MostRatedVolts).Optional();
-    private static readonly ReckonInput Temperature = ReckonInput.Of("temperature", Dimension.Temperature, "the temperature of the part").Within(-55m, 125m).Usually("85C");
+    private static readonly ReckonInput Temperature = ReckonInput
+        .Of("temperature", Dimension.Temperature, "the temperature of the part")
+        .Within(-55m, 125m)
+        .Usually("85C");
 
-    internal static ReckonRule Rule { get; } = new(
-        "tantalum-derating", "the rated voltage to ask for on a rail, and what a solid tantalum bears at a temperature",
-        [Rail, Rated, Temperature],
-        "rail=12V rated-voltage=25V temperature=105C",
-        Work)
-    {
-        Formula = "least rated = rail / 0.5; allowed = Ur to 85 degrees, falling to 2/3 Ur at 125",
-        Validity = "solid tantalum with manganese dioxide; rail or rated-voltage is needed. They fail short at power-up, whatever their capacitance says",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "tantalum-derating",
+            "the rated voltage to ask for on a rail, and what a solid tantalum bears at a temperature",
+            [Rail, Rated, Temperature],
+            "rail=12V rated-voltage=25V temperature=105C",
+            Work
+        )
+        {
+            Formula = "least rated = rail / 0.5; allowed = Ur to 85 degrees, falling to 2/3 Ur at 125",
+            Validity =
+                "solid tantalum with manganese dioxide; rail or rated-voltage is needed. They fail short at power-up, whatever their capacitance says",
+        };
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
@@ -34,7 +44,9 @@ internal static class TantalumDeratingRule
 
         if (given.Has(Rated))
         {
-            lines.Add(Answers.Line("allowed at the temperature", Tantalum.CategoryVolts(given[Rated], given[Temperature]), Dimension.Voltage));
+            lines.Add(
+                Answers.Line("allowed at the temperature", Tantalum.CategoryVolts(given[Rated], given[Temperature]), Dimension.Voltage)
+            );
             lines.Add(Answers.Line("reverse voltage borne", Tantalum.ReverseVolts(given[Rated], given[Temperature]), Dimension.Voltage));
         }
 

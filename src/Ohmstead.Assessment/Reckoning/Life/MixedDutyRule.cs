@@ -9,20 +9,27 @@ internal static class MixedDutyRule
 {
     private static readonly ReckonInput Phases = ReckonInput.List("phases", "hours at each temperature of a day or year: 8h@45C");
 
-    internal static ReckonRule Rule { get; } = new(
-        "mixed-duty", "the life of an electrolytic that runs at several temperatures in turn, and the one temperature that equals them",
-        [Given.RatedLife, Given.RatedTemperature, Phases],
-        "rated-life=1000h rated-temperature=105C phases=8h@45C,8h@55C,8h@65C",
-        Work)
-    {
-        Formula = "1/L = sum(share of time / life at its temperature); T = T0 - 10 log2(L / L0)",
-        Validity = "an estimate, not a promise; the ten-kelvin rule at each temperature",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "mixed-duty",
+            "the life of an electrolytic that runs at several temperatures in turn, and the one temperature that equals them",
+            [Given.RatedLife, Given.RatedTemperature, Phases],
+            "rated-life=1000h rated-temperature=105C phases=8h@45C,8h@55C,8h@65C",
+            Work
+        )
+        {
+            Formula = "1/L = sum(share of time / life at its temperature); T = T0 - 10 log2(L / L0)",
+            Validity = "an estimate, not a promise; the ten-kelvin rule at each temperature",
+        };
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
-        if (!Read(given.List(Phases)).Is(out var phases, out var reason)
-            || !TenKelvinRule.MixedDuty(given.Hours(Given.RatedLife), given.Double(Given.RatedTemperature), phases).Is(out var life, out reason))
+        if (
+            !Read(given.List(Phases)).Is(out var phases, out var reason)
+            || !TenKelvinRule
+                .MixedDuty(given.Hours(Given.RatedLife), given.Double(Given.RatedTemperature), phases)
+                .Is(out var life, out reason)
+        )
         {
             return Outcome<Reckoned>.Refused(reason);
         }
@@ -30,10 +37,26 @@ internal static class MixedDutyRule
         var rated = given.Double(Given.RatedTemperature);
         return Answers.All(
             Outcome<ReckonedLine>.Of(LifeLines.Of("life under the mix", life)),
-            Answers.Line("temperature that equals the mix", TenKelvinRule.EquivalentCelsius(given.Hours(Given.RatedLife), rated, life.ComputedHours), Dimension.Temperature,
-                $"{given.Text(Given.RatedTemperature)} - 10 log2({Answers.Text((decimal)life.ComputedHours, "h")} / {given.Text(Given.RatedLife)})", TenKelvinRule.Source),
-            Answers.Line("hours of the mix as hours at the rated temperature", TenKelvinRule.EquivalentHours(phases, rated), "h",
-                string.Join(" + ", phases.Select(phase => $"{Answers.Text((decimal)phase.Hours, "h")} x 2^(({Answers.Text((decimal)phase.Celsius, ShownAs.Plain)} - {Answers.Text((decimal)rated, ShownAs.Plain)}) / 10)")), TenKelvinRule.Source));
+            Answers.Line(
+                "temperature that equals the mix",
+                TenKelvinRule.EquivalentCelsius(given.Hours(Given.RatedLife), rated, life.ComputedHours),
+                Dimension.Temperature,
+                $"{given.Text(Given.RatedTemperature)} - 10 log2({Answers.Text((decimal)life.ComputedHours, "h")} / {given.Text(Given.RatedLife)})",
+                TenKelvinRule.Source
+            ),
+            Answers.Line(
+                "hours of the mix as hours at the rated temperature",
+                TenKelvinRule.EquivalentHours(phases, rated),
+                "h",
+                string.Join(
+                    " + ",
+                    phases.Select(phase =>
+                        $"{Answers.Text((decimal)phase.Hours, "h")} x 2^(({Answers.Text((decimal)phase.Celsius, ShownAs.Plain)} - {Answers.Text((decimal)rated, ShownAs.Plain)}) / 10)"
+                    )
+                ),
+                TenKelvinRule.Source
+            )
+        );
     }
 
     private static Outcome<IReadOnlyList<DutyPhase>> Read(IReadOnlyList<string> entries)
@@ -42,12 +65,22 @@ internal static class MixedDutyRule
         foreach (var entry in entries)
         {
             var at = entry.IndexOf('@', StringComparison.Ordinal);
-            if (at >= 0 && Answers.Parsed(entry[(at + 1)..], Dimension.Temperature).Is(out var outside, out _) && outside.Value is < 0m or > 150m)
+            if (
+                at >= 0
+                && Answers.Parsed(entry[(at + 1)..], Dimension.Temperature).Is(out var outside, out _)
+                && outside.Value is < 0m or > 150m
+            )
             {
-                return Outcome<IReadOnlyList<DutyPhase>>.Refused($"'{entry}' is outside what the rule is meant for, expected 0 °C to 150 °C");
+                return Outcome<IReadOnlyList<DutyPhase>>.Refused(
+                    $"'{entry}' is outside what the rule is meant for, expected 0 °C to 150 °C"
+                );
             }
 
-            if (at < 0 || !Answers.Parsed(entry[..at], Dimension.Duration).Is(out var time, out _) || !Answers.Parsed(entry[(at + 1)..], Dimension.Temperature).Is(out var celsius, out _))
+            if (
+                at < 0
+                || !Answers.Parsed(entry[..at], Dimension.Duration).Is(out var time, out _)
+                || !Answers.Parsed(entry[(at + 1)..], Dimension.Temperature).Is(out var celsius, out _)
+            )
             {
                 return Outcome<IReadOnlyList<DutyPhase>>.Refused($"'{entry}' is no time at a temperature, expected such as 8h@45C");
             }

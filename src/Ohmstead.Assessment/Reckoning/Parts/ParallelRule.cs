@@ -7,22 +7,42 @@ namespace Ohmstead.Assessment.Reckoning.Parts;
 /// <summary>Resistances side by side.</summary>
 internal static class ParallelRule
 {
-    private static readonly ReckonInput Second = ReckonInput.Of("beside", Dimension.Resistance, "R2, what lies in parallel").Within(1e-6m, 1e15m).Optional();
-    private static readonly ReckonInput Read = ReckonInput.Of("read", Dimension.Resistance, "what was read in circuit").Within(1e-6m, 1e15m).Optional();
+    private static readonly ReckonInput Second = ReckonInput
+        .Of("beside", Dimension.Resistance, "R2, what lies in parallel")
+        .Within(1e-6m, 1e15m)
+        .Optional();
+    private static readonly ReckonInput Read = ReckonInput
+        .Of("read", Dimension.Resistance, "what was read in circuit")
+        .Within(1e-6m, 1e15m)
+        .Optional();
 
-    internal static ReckonRule Rule { get; } = new(
-        "parallel", "what two resistances in parallel read, or what must lie beside a part that reads low in circuit",
-        [Given.Resistance, Second, Read],
-        "resistance=100k beside=47k",
-        given => given.Has(Second) || given.Has(Read)
-            ? Answers.All(
-            [
-                .. given.Has(Second) ? [Answers.Line("together", ParallelPath.Ohms(given[Given.Resistance], given[Second]), Dimension.Resistance)] : Array.Empty<Outcome<ReckonedLine>>(),
-                .. given.Has(Read) ? [Answers.Line("what lies beside it", ParallelPath.RestOhms(given[Given.Resistance], given[Read]), Dimension.Resistance)] : Array.Empty<Outcome<ReckonedLine>>(),
-            ])
-            : Outcome<Reckoned>.Refused("parallel needs beside or read"))
-    {
-        Formula = "R1 R2 / (R1 + R2); 1 / (1/read - 1/R)",
-        Validity = "no junction conducts at the meter's voltage",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "parallel",
+            "what two resistances in parallel read, or what must lie beside a part that reads low in circuit",
+            [Given.Resistance, Second, Read],
+            "resistance=100k beside=47k",
+            given =>
+                given.Has(Second) || given.Has(Read)
+                    ? Answers.All([
+                        .. given.Has(Second)
+                            ? [Answers.Line("together", ParallelPath.Ohms(given[Given.Resistance], given[Second]), Dimension.Resistance)]
+                            : Array.Empty<Outcome<ReckonedLine>>(),
+                        .. given.Has(Read)
+                            ?
+                            [
+                                Answers.Line(
+                                    "what lies beside it",
+                                    ParallelPath.RestOhms(given[Given.Resistance], given[Read]),
+                                    Dimension.Resistance
+                                ),
+                            ]
+                            : Array.Empty<Outcome<ReckonedLine>>(),
+                    ])
+                    : Outcome<Reckoned>.Refused("parallel needs beside or read")
+        )
+        {
+            Formula = "R1 R2 / (R1 + R2); 1 / (1/read - 1/R)",
+            Validity = "no junction conducts at the meter's voltage",
+        };
 }

@@ -8,16 +8,28 @@ internal static class TemperatureChangeRule
 {
     private const decimal Million = 1_000_000m;
 
-    private static readonly ReckonInput Coefficient = ReckonInput.Of("coefficient", Dimension.Ratio, "its temperature coefficient for each kelvin").Within(-0.02m, 0.02m);
+    private static readonly ReckonInput Coefficient = ReckonInput
+        .Of("coefficient", Dimension.Ratio, "its temperature coefficient for each kelvin")
+        .Within(-0.02m, 0.02m);
     private static readonly ReckonInput Rise = ReckonInput.Kelvin("rise", "how much warmer it gets").Within(-300m, 300m);
 
-    internal static ReckonRule Rule { get; } = new(
-        "temperature-change", "how much a resistance changes with temperature",
-        [Given.Resistance, Coefficient, Rise],
-        "resistance=100k coefficient=200ppm rise=40K",
-        given => Answers.All(Answers.Line("change", PartsPerMillion.TemperatureChangeOhms(given[Given.Resistance], given[Coefficient] * Million, given[Rise]), Dimension.Resistance)))
-    {
-        Formula = "dR = R x coefficient x dT",
-        Validity = "straight lines: no thermistor",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "temperature-change",
+            "how much a resistance changes with temperature",
+            [Given.Resistance, Coefficient, Rise],
+            "resistance=100k coefficient=200ppm rise=40K",
+            given =>
+                Answers.All(
+                    Answers.Line(
+                        "change",
+                        PartsPerMillion.TemperatureChangeOhms(given[Given.Resistance], given[Coefficient] * Million, given[Rise]),
+                        Dimension.Resistance
+                    )
+                )
+        )
+        {
+            Formula = "dR = R x coefficient x dT",
+            Validity = "straight lines: no thermistor",
+        };
 }

@@ -10,15 +10,18 @@ internal static class PreferredValueRule
     private static readonly ReckonInput Resistance = Given.Resistance.Optional();
     private static readonly ReckonInput Capacitance = Given.Capacitance.Optional();
 
-    internal static ReckonRule Rule { get; } = new(
-        "preferred-value", "the preferred values around a value, series by series, and what is made today for an old capacitance",
-        [Resistance, Capacitance],
-        "capacitance=8uF",
-        Work)
-    {
-        Formula = "10^(n/m), rounded, with the exceptions of IEC 60063",
-        Validity = "resistance or capacitance is needed; a value outside a series is a hint and no fault",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "preferred-value",
+            "the preferred values around a value, series by series, and what is made today for an old capacitance",
+            [Resistance, Capacitance],
+            "capacitance=8uF",
+            Work
+        )
+        {
+            Formula = "10^(n/m), rounded, with the exceptions of IEC 60063",
+            Validity = "resistance or capacitance is needed; a value outside a series is a hint and no fault",
+        };
 
     private static Source Series => new("IEC 60063:2015", null, SourceBasis.Memory);
 
@@ -29,21 +32,49 @@ internal static class PreferredValueRule
             return Outcome<Reckoned>.Refused("preferred-value needs resistance or capacitance");
         }
 
-        var value = given.Has(Resistance) ? new Quantity(given[Resistance], Dimension.Resistance) : new Quantity(given[Capacitance], Dimension.Capacitance);
+        var value = given.Has(Resistance)
+            ? new Quantity(given[Resistance], Dimension.Resistance)
+            : new Quantity(given[Capacitance], Dimension.Capacitance);
         if (value.Value <= 0m)
         {
             return Outcome<Reckoned>.Refused($"{QuantityText.Format(value)} has no preferred value, expected above 0");
         }
 
-        return Answers.All(
-        [
-            .. ESeries.All.Select(series => (series, series.Neighbours(value))).Where(row => row.Item2 is not null).Select(row => Line(row.series, row.Item2!.Value)),
-            .. given.Has(Capacitance) ? LegacyCapacitances.Replace(value).Select(today => Outcome<ReckonedLine>.Of(
-                Answers.Figure("made today", today.Value.Value, Dimension.Capacitance, $"{Answers.Text(today.Deviation, ShownAs.Percent)} off", Answers.Practice("values for old capacitances")))) : [],
+        return Answers.All([
+            .. ESeries
+                .All.Select(series => (series, series.Neighbours(value)))
+                .Where(row => row.Item2 is not null)
+                .Select(row => Line(row.series, row.Item2!.Value)),
+            .. given.Has(Capacitance)
+                ? LegacyCapacitances
+                    .Replace(value)
+                    .Select(today =>
+                        Outcome<ReckonedLine>.Of(
+                            Answers.Figure(
+                                "made today",
+                                today.Value.Value,
+                                Dimension.Capacitance,
+                                $"{Answers.Text(today.Deviation, ShownAs.Percent)} off",
+                                Answers.Practice("values for old capacitances")
+                            )
+                        )
+                    )
+                : [],
         ]);
     }
 
-    private static Outcome<ReckonedLine> Line(ESeries series, PreferredNeighbours near) => near.Below == near.Above
-        ? Answers.Said(series.Name, $"{QuantityText.Format(near.Nearest)} is in the series", $"{Answers.Text(series.Count, ShownAs.Plain)} values a decade", Series)
-        : Answers.Said(series.Name, $"{QuantityText.Format(near.Below)} or {QuantityText.Format(near.Above)}, nearest {QuantityText.Format(near.Nearest)}", $"{Answers.Text(series.Count, ShownAs.Plain)} values a decade", Series);
+    private static Outcome<ReckonedLine> Line(ESeries series, PreferredNeighbours near) =>
+        near.Below == near.Above
+            ? Answers.Said(
+                series.Name,
+                $"{QuantityText.Format(near.Nearest)} is in the series",
+                $"{Answers.Text(series.Count, ShownAs.Plain)} values a decade",
+                Series
+            )
+            : Answers.Said(
+                series.Name,
+                $"{QuantityText.Format(near.Below)} or {QuantityText.Format(near.Above)}, nearest {QuantityText.Format(near.Nearest)}",
+                $"{Answers.Text(series.Count, ShownAs.Plain)} values a decade",
+                Series
+            );
 }

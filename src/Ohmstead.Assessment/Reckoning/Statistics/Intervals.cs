@@ -7,5 +7,10 @@ namespace Ohmstead.Assessment.Reckoning.Statistics;
 internal static class Intervals
 {
     internal static ReckonedLine Line(string what, ConfidenceInterval found, ShownAs shown, string arithmetic, Source source) =>
-        new(what, $"{shown.Text((decimal)found.Low)} to {shown.Text((decimal)found.High)}", $"{arithmetic}, confidence {ShownAs.Percent.Text((decimal)found.Confidence)}", source);
+        new(
+            what,
+            $"{shown.Text((decimal)found.Low)} to {shown.Text((decimal)found.High)}",
+            $"{arithmetic}, confidence {ShownAs.Percent.Text((decimal)found.Confidence)}",
+            source
+        );
 }

@@ -9,38 +9,107 @@ namespace Ohmstead.Assessment.Reckoning.Statistics;
 internal static class TrendRule
 {
     private static readonly ReckonInput Readings = ReckonInput.List("readings", "time:value, all in one unit each");
-    private static readonly ReckonInput At = ReckonInput.Of("at", Dimension.Number, "a time, to be told what a reading then will be").Optional();
-    private static readonly ReckonInput Limit = ReckonInput.Of("limit", Dimension.Number, "an upper limit, to be told when it may be reached").Optional();
+    private static readonly ReckonInput At = ReckonInput
+        .Of("at", Dimension.Number, "a time, to be told what a reading then will be")
+        .Optional();
+    private static readonly ReckonInput Limit = ReckonInput
+        .Of("limit", Dimension.Number, "an upper limit, to be told when it may be reached")
+        .Optional();
 
-    internal static ReckonRule Rule { get; } = new(
-        "trend", "the drift of readings over time, what is to come and when an upper limit may be reached",
-        [Readings, At, Limit, Given.Confidence],
-        "readings=0:0.20,1:0.21,2:0.23,3:0.24,4:0.27 at=6 limit=0.42",
-        given => Read(given.List(Readings)).Is(out var points, out var reason)
-            ? LinearTrend.Of(points).Is(out var line, out reason) ? Work(line, given) : Outcome<Reckoned>.Refused(reason)
-            : Outcome<Reckoned>.Refused(reason))
-    {
-        Formula = "least squares; y ± t s sqrt(1 + 1/n + (x - mean)² / Sxx)",
-        Validity = "readings that compare: same instrument, frequency and temperature; three or more",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "trend",
+            "the drift of readings over time, what is to come and when an upper limit may be reached",
+            [Readings, At, Limit, Given.Confidence],
+            "readings=0:0.20,1:0.21,2:0.23,3:0.24,4:0.27 at=6 limit=0.42",
+            given =>
+                Read(given.List(Readings)).Is(out var points, out var reason)
+                    ? LinearTrend.Of(points).Is(out var line, out reason)
+                        ? Work(line, given)
+                        : Outcome<Reckoned>.Refused(reason)
+                    : Outcome<Reckoned>.Refused(reason)
+        )
+        {
+            Formula = "least squares; y ± t s sqrt(1 + 1/n + (x - mean)² / Sxx)",
+            Validity = "readings that compare: same instrument, frequency and temperature; three or more",
+        };
 
     private static Outcome<Reckoned> Work(LinearTrend line, GivenInputs given)
     {
         var (source, confidence) = (LinearTrend.Source, given.Double(Given.Confidence));
-        return Answers.All(
-        [
-            Outcome<ReckonedLine>.Of(Answers.Figure("slope", (decimal)line.Slope, ShownAs.Plain, $"standard deviation {Text(line.SlopeDeviation)}, of {Text(line.Count)} readings", source)),
-            line.SlopeInterval(confidence).Then(found => Intervals.Line("slope between", found, ShownAs.Plain, found.Low <= 0 && found.High >= 0 ? "holds 0: no drift can be told from the scatter" : "does not hold 0", source)),
-            Outcome<ReckonedLine>.Of(Answers.Figure("value at time 0", (decimal)line.Intercept, ShownAs.Plain, $"standard deviation {Text(line.InterceptDeviation)}, correlated with the slope by {Text(line.CoefficientCorrelation)}", source)),
-            Outcome<ReckonedLine>.Of(Answers.Figure("scatter about the line", (decimal)line.ResidualDeviation, ShownAs.Plain, $"the line explains {ShownAs.Percent.Text((decimal)line.DeterminationShare)} of the spread", source)),
+        return Answers.All([
+            Outcome<ReckonedLine>.Of(
+                Answers.Figure(
+                    "slope",
+                    (decimal)line.Slope,
+                    ShownAs.Plain,
+                    $"standard deviation {Text(line.SlopeDeviation)}, of {Text(line.Count)} readings",
+                    source
+                )
+            ),
+            line.SlopeInterval(confidence)
+                .Then(found =>
+                    Intervals.Line(
+                        "slope between",
+                        found,
+                        ShownAs.Plain,
+                        found.Low <= 0 && found.High >= 0 ? "holds 0: no drift can be told from the scatter" : "does not hold 0",
+                        source
+                    )
+                ),
+            Outcome<ReckonedLine>.Of(
+                Answers.Figure(
+                    "value at time 0",
+                    (decimal)line.Intercept,
+                    ShownAs.Plain,
+                    $"standard deviation {Text(line.InterceptDeviation)}, correlated with the slope by {Text(line.CoefficientCorrelation)}",
+                    source
+                )
+            ),
+            Outcome<ReckonedLine>.Of(
+                Answers.Figure(
+                    "scatter about the line",
+                    (decimal)line.ResidualDeviation,
+                    ShownAs.Plain,
+                    $"the line explains {ShownAs.Percent.Text((decimal)line.DeterminationShare)} of the spread",
+                    source
+                )
+            ),
             .. given.Has(At)
                 ?
                 [
-                    line.Line(given.Double(At), confidence).Then(found => Intervals.Line($"the line itself at {given.Text(At)}", found, ShownAs.Plain, $"{Text(line.At(given.Double(At)))} ± t x {Text(line.LineDeviation(given.Double(At)))}", source)),
-                    line.Prediction(given.Double(At), confidence).Then(found => Intervals.Line($"a reading at {given.Text(At)}", found, ShownAs.Plain, $"about {Text(line.At(given.Double(At)))}", source)),
+                    line.Line(given.Double(At), confidence)
+                        .Then(found =>
+                            Intervals.Line(
+                                $"the line itself at {given.Text(At)}",
+                                found,
+                                ShownAs.Plain,
+                                $"{Text(line.At(given.Double(At)))} ± t x {Text(line.LineDeviation(given.Double(At)))}",
+                                source
+                            )
+                        ),
+                    line.Prediction(given.Double(At), confidence)
+                        .Then(found =>
+                            Intervals.Line(
+                                $"a reading at {given.Text(At)}",
+                                found,
+                                ShownAs.Plain,
+                                $"about {Text(line.At(given.Double(At)))}",
+                                source
+                            )
+                        ),
                 ]
                 : Array.Empty<Outcome<ReckonedLine>>(),
-            .. given.Has(Limit) ? [Answers.Line($"may reach {given.Text(Limit)} at", line.UpperLimitCrossing(given.Double(Limit), confidence), ShownAs.Plain)] : Array.Empty<Outcome<ReckonedLine>>(),
+            .. given.Has(Limit)
+                ?
+                [
+                    Answers.Line(
+                        $"may reach {given.Text(Limit)} at",
+                        line.UpperLimitCrossing(given.Double(Limit), confidence),
+                        ShownAs.Plain
+                    ),
+                ]
+                : Array.Empty<Outcome<ReckonedLine>>(),
         ]);
     }
 
@@ -62,7 +131,8 @@ internal static class TrendRule
     }
 
     private static bool Number(string text, out double number) =>
-        double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out number) && Math.Abs(number) < 1e12;
+        double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out number)
+        && Math.Abs(number) < 1e12;
 
     private static string Text(double value) => ShownAs.Plain.Text((decimal)value);
 }

@@ -6,12 +6,22 @@ namespace Ohmstead.Assessment.Reckoning.Substitution;
 /// <summary>What a coupling capacitor passes.</summary>
 internal static class CornerRule
 {
-    internal static ReckonRule Rule { get; } = new(
-        "corner", "the frequency at which a coupling capacitor into a resistance has lost 3 dB",
-        [Given.Resistance, Given.Capacitance],
-        "resistance=1M capacitance=0.1uF",
-        given => Answers.All(Answers.Line("corner frequency", Combinations.CornerHertz(given[Given.Resistance], given[Given.Capacitance]), Dimension.Frequency)))
-    {
-        Formula = "f = 1 / (2 pi R C)",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "corner",
+            "the frequency at which a coupling capacitor into a resistance has lost 3 dB",
+            [Given.Resistance, Given.Capacitance],
+            "resistance=1M capacitance=0.1uF",
+            given =>
+                Answers.All(
+                    Answers.Line(
+                        "corner frequency",
+                        Combinations.CornerHertz(given[Given.Resistance], given[Given.Capacitance]),
+                        Dimension.Frequency
+                    )
+                )
+        )
+        {
+            Formula = "f = 1 / (2 pi R C)",
+        };
 }

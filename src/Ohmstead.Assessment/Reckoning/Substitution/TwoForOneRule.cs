@@ -9,17 +9,30 @@ internal static class TwoForOneRule
 {
     private static readonly ReckonInput Rated = Given.RatedVoltage.Within(1m, 10_000m);
 
-    internal static ReckonRule Rule { get; } = new(
-        "two-for-one", "what two equal capacitors make in series and, polar ones, back to back",
-        [Given.Capacitance, Rated],
-        "capacitance=100uF rated-voltage=350V",
-        given => Answers.All(
-            Combinations.InSeries(given[Given.Capacitance], given[Rated]).Then(made => Line("in series", made)),
-            Combinations.BackToBack(given[Given.Capacitance], given[Rated]).Then(made => Line("back to back, bipolar", made))))
-    {
-        Formula = "C / 2 at 2 Ur; C / 2 at Ur",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "two-for-one",
+            "what two equal capacitors make in series and, polar ones, back to back",
+            [Given.Capacitance, Rated],
+            "capacitance=100uF rated-voltage=350V",
+            given =>
+                Answers.All(
+                    Combinations.InSeries(given[Given.Capacitance], given[Rated]).Then(made => Line("in series", made)),
+                    Combinations.BackToBack(given[Given.Capacitance], given[Rated]).Then(made => Line("back to back, bipolar", made))
+                )
+        )
+        {
+            Formula = "C / 2 at 2 Ur; C / 2 at Ur",
+        };
 
     private static ReckonedLine Line(string what, Worked<(decimal Farads, decimal Volts)> made) =>
-        new(what, $"{Answers.Text(made.Value.Farads, Dimension.Capacitance)} {Answers.Text(made.Value.Volts, Dimension.Voltage)}", made.Arithmetic, made.Source) { Remarks = made.Remarks };
+        new(
+            what,
+            $"{Answers.Text(made.Value.Farads, Dimension.Capacitance)} {Answers.Text(made.Value.Volts, Dimension.Voltage)}",
+            made.Arithmetic,
+            made.Source
+        )
+        {
+            Remarks = made.Remarks,
+        };
 }

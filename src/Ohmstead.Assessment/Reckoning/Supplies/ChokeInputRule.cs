@@ -7,30 +7,50 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 /// <summary>What keeps a choke-input supply down.</summary>
 internal static class ChokeInputRule
 {
-    private static readonly ReckonInput Winding = ReckonInput.Of("winding", Dimension.Voltage, "the winding's voltage r.m.s., of one half").Within(1m, 5000m).Optional();
+    private static readonly ReckonInput Winding = ReckonInput
+        .Of("winding", Dimension.Voltage, "the winding's voltage r.m.s., of one half")
+        .Within(1m, 5000m)
+        .Optional();
     private static readonly ReckonInput Inductance = Given.Inductance.Within(0.001m, 200m);
     private static readonly ReckonInput Mains = Given.Mains.Within(10m, 1000m);
 
-    internal static ReckonRule Rule { get; } = new(
-        "choke-input", "the largest load resistance, bleeder included, that keeps a choke-input supply from climbing",
-        [Inductance, Mains, Winding],
-        "inductance=10H mains=50Hz winding=300V",
-        given => Answers.All(
-        [
-            Answers.Line("largest load resistance", ChokeInput.LargestLoadOhms(given[Inductance], given[Mains]), Dimension.Resistance),
-            .. given.Has(Winding)
-                ?
-                [
-                    Output("output while the choke holds", given, ChokeInput.HeldShare),
-                    Output("output without load", given, ChokeInput.UnloadedShare),
-                ]
-                : Array.Empty<Outcome<ReckonedLine>>(),
-        ]).WithCautions("stored-energy"))
-    {
-        Formula = "R = 6 pi f L; output 0.90 Vrms held, 1.41 Vrms without load",
-        Validity = "full wave",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "choke-input",
+            "the largest load resistance, bleeder included, that keeps a choke-input supply from climbing",
+            [Inductance, Mains, Winding],
+            "inductance=10H mains=50Hz winding=300V",
+            given =>
+                Answers
+                    .All([
+                        Answers.Line(
+                            "largest load resistance",
+                            ChokeInput.LargestLoadOhms(given[Inductance], given[Mains]),
+                            Dimension.Resistance
+                        ),
+                        .. given.Has(Winding)
+                            ?
+                            [
+                                Output("output while the choke holds", given, ChokeInput.HeldShare),
+                                Output("output without load", given, ChokeInput.UnloadedShare),
+                            ]
+                            : Array.Empty<Outcome<ReckonedLine>>(),
+                    ])
+                    .WithCautions("stored-energy")
+        )
+        {
+            Formula = "R = 6 pi f L; output 0.90 Vrms held, 1.41 Vrms without load",
+            Validity = "full wave",
+        };
 
     private static Outcome<ReckonedLine> Output(string what, GivenInputs given, decimal share) =>
-        Outcome<ReckonedLine>.Of(Answers.Figure(what, given[Winding] * share, Dimension.Voltage, $"{ShownAs.Plain.Text(share)} x {given.Text(Winding)}", Answers.Practice("full-wave choke input")));
+        Outcome<ReckonedLine>.Of(
+            Answers.Figure(
+                what,
+                given[Winding] * share,
+                Dimension.Voltage,
+                $"{ShownAs.Plain.Text(share)} x {given.Text(Winding)}",
+                Answers.Practice("full-wave choke input")
+            )
+        );
 }

@@ -7,18 +7,35 @@ namespace Ohmstead.Assessment.Reckoning.Uncertainty;
 /// <summary>From what is known of an error to its standard uncertainty.</summary>
 internal static class StandardUncertaintyRule
 {
-    private static readonly ReckonInput Shape = ReckonInput.Word("shape", "what is known: an even, triangular or U-shaped range, the step of a display, a certificate's U", "rectangular", "triangular", "u-shaped", "resolution", "certificate");
+    private static readonly ReckonInput Shape = ReckonInput.Word(
+        "shape",
+        "what is known: an even, triangular or U-shaped range, the step of a display, a certificate's U",
+        "rectangular",
+        "triangular",
+        "u-shaped",
+        "resolution",
+        "certificate"
+    );
     private static readonly ReckonInput Value = ReckonInput.Of("value", Dimension.Number, "half the range, the step, or U").From(0m);
-    private static readonly ReckonInput Coverage = ReckonInput.Of("k", Dimension.Number, "the certificate's coverage factor").Within(1m, 5m).Usually("2");
+    private static readonly ReckonInput Coverage = ReckonInput
+        .Of("k", Dimension.Number, "the certificate's coverage factor")
+        .Within(1m, 5m)
+        .Usually("2");
 
-    internal static ReckonRule Rule { get; } = new(
-        "standard-uncertainty", "the standard uncertainty that a range, a step or a certificate stands for",
-        [Shape, Value, Coverage],
-        "shape=resolution value=0.1",
-        given => given[Value] >= 0m && given[Coverage] > 0m ? Work(given) : Outcome<Reckoned>.Refused("value is below 0 or k is not above 0, expected a value of 0 or more and such as k=2"))
-    {
-        Formula = "a / sqrt 3, a / sqrt 6, a / sqrt 2, step / sqrt 12, U / k",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "standard-uncertainty",
+            "the standard uncertainty that a range, a step or a certificate stands for",
+            [Shape, Value, Coverage],
+            "shape=resolution value=0.1",
+            given =>
+                given[Value] >= 0m && given[Coverage] > 0m
+                    ? Work(given)
+                    : Outcome<Reckoned>.Refused("value is below 0 or k is not above 0, expected a value of 0 or more and such as k=2")
+        )
+        {
+            Formula = "a / sqrt 3, a / sqrt 6, a / sqrt 2, step / sqrt 12, U / k",
+        };
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {

@@ -9,19 +9,27 @@ internal static class UncertaintyRule
 {
     private static readonly ReckonInput Reading = ReckonInput.Of("reading", Dimension.Number, "what the meter shows, as a plain number");
     private static readonly ReckonInput Accuracy = ReckonInput.Of("accuracy", Dimension.Ratio, "the specification's share of the reading");
-    private static readonly ReckonInput Digits = ReckonInput.Of("digits", Dimension.Number, "the specification's counts of the last place").Usually("0");
+    private static readonly ReckonInput Digits = ReckonInput
+        .Of("digits", Dimension.Number, "the specification's counts of the last place")
+        .Usually("0");
     private static readonly ReckonInput Resolution = ReckonInput.Of("resolution", Dimension.Number, "what one count is worth").Usually("0");
-    private static readonly ReckonInput Fixed = ReckonInput.Of("fixed", Dimension.Number, "a part that does not depend on the reading").Usually("0");
+    private static readonly ReckonInput Fixed = ReckonInput
+        .Of("fixed", Dimension.Number, "a part that does not depend on the reading")
+        .Usually("0");
 
-    internal static ReckonRule Rule { get; } = new(
-        "uncertainty", "the limits of error, the standard and the expanded uncertainty of a reading, from the meter's specification",
-        [Reading, Accuracy, Digits, Resolution, Fixed],
-        "reading=412.0 accuracy=0.5% digits=5 resolution=0.1",
-        Work)
-    {
-        Formula = "a = reading x accuracy + digits x resolution + fixed; u = a / sqrt 3; U = 2 u",
-        Validity = "all in the unit of the reading; within the specification every error is taken as equally likely; the digits already hold the resolution",
-    };
+    internal static ReckonRule Rule { get; } =
+        new(
+            "uncertainty",
+            "the limits of error, the standard and the expanded uncertainty of a reading, from the meter's specification",
+            [Reading, Accuracy, Digits, Resolution, Fixed],
+            "reading=412.0 accuracy=0.5% digits=5 resolution=0.1",
+            Work
+        )
+        {
+            Formula = "a = reading x accuracy + digits x resolution + fixed; u = a / sqrt 3; U = 2 u",
+            Validity =
+                "all in the unit of the reading; within the specification every error is taken as equally likely; the digits already hold the resolution",
+        };
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
@@ -30,8 +38,15 @@ internal static class UncertaintyRule
         return specification.HalfWidth(reading).Is(out var halfWidth, out var reason)
             ? Answers.All(
                 Answers.Line("limits of error, plus or minus", specification.HalfWidth(reading), ShownAs.Plain),
-                Answers.Line("standard uncertainty", specification.StandardUncertaintyOf(reading), ShownAs.Plain, $"{ShownAs.Plain.Text(halfWidth.Value)} / sqrt(3)", StandardUncertainty.RectangularSource),
-                Answers.Line("expanded uncertainty, k = 2", specification.ExpandedUncertaintyOf(reading), ShownAs.Plain))
+                Answers.Line(
+                    "standard uncertainty",
+                    specification.StandardUncertaintyOf(reading),
+                    ShownAs.Plain,
+                    $"{ShownAs.Plain.Text(halfWidth.Value)} / sqrt(3)",
+                    StandardUncertainty.RectangularSource
+                ),
+                Answers.Line("expanded uncertainty, k = 2", specification.ExpandedUncertaintyOf(reading), ShownAs.Plain)
+            )
             : Outcome<Reckoned>.Refused(reason);
     }
 }

@@ -15,7 +15,9 @@ internal static class BlockEdits
         var edits = new List<TextEdit>();
         var head = ScalarEnd.LineEnd(text, start, end);
         var sign = text.AsSpan(start, head - start).TrimEnd(" \t").Length;
-        for (int lineEnd = head, from = start + sign; lineEnd < end;)
+        var lineEnd = head;
+        var from = start + sign;
+        while (lineEnd < end)
         {
             var line = ScalarEnd.Behind(text, lineEnd, end);
             var next = ScalarEnd.LineEnd(text, line, end);
@@ -34,7 +36,8 @@ internal static class BlockEdits
     internal static IReadOnlyList<TextEdit> OfFolded(string text, int start, int end, int indent, bool hasEscapes)
     {
         var edits = new List<TextEdit>();
-        for (var at = start; text.AsSpan(at, end - at).IndexOfAny('\r', '\n') is >= 0 and var length;)
+        var at = start;
+        while (text.AsSpan(at, end - at).IndexOfAny('\r', '\n') is >= 0 and var length)
         {
             var line = at + length;
             var from = start + text.AsSpan(start, line - start).TrimEnd(" \t").Length;
@@ -45,7 +48,13 @@ internal static class BlockEdits
             }
 
             var to = text.AsSpan(line, end - line).IndexOfAnyExcept(" \t\r\n") is >= 0 and var blanks ? line + blanks : end;
-            edits.Add(new TextEdit(from, to - from, new string('\n', ScalarEnd.LineBreaks(text.AsSpan(line, to - line))) + new string(' ', indent)));
+            edits.Add(
+                new TextEdit(
+                    from,
+                    to - from,
+                    new string('\n', ScalarEnd.LineBreaks(text.AsSpan(line, to - line))) + new string(' ', indent)
+                )
+            );
             at = to;
         }
 

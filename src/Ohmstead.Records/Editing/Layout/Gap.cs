@@ -3,9 +3,7 @@ namespace Ohmstead.Records.Editing.Layout;
 /// <summary>What stands between two tokens: blanks, line ends, remarks, and the colon and the comma that belong to the tokens.</summary>
 internal sealed class Gap
 {
-    private Gap()
-    {
-    }
+    private Gap() { }
 
     /// <summary>Whether a colon ends a key here.</summary>
     internal bool HasColon { get; private set; }
@@ -66,7 +64,10 @@ internal sealed class Gap
                     gap.ColonWidth = at + 1 - from;
                     (at, line) = (at + 1, isFirst ? at + 1 : line);
                     break;
-                case ',' when before is not { Kind: TokenKind.Open } && (after.Join == Join.Entry || after.Kind == TokenKind.Close) && !gap.HasComma:
+                case ','
+                    when before is not { Kind: TokenKind.Open }
+                        && (after.Join == Join.Entry || after.Kind == TokenKind.Close)
+                        && !gap.HasComma:
                     gap.HasComma = true;
                     (at, line) = (at + 1, isFirst ? at + 1 : line);
                     break;
@@ -77,7 +78,12 @@ internal sealed class Gap
         }
 
         // The library reads on where the colon is missing behind a quoted key that runs over several lines.
-        if (stranger < 0 && before is { Kind: TokenKind.Key } && after.Kind is (TokenKind.Value or TokenKind.Block or TokenKind.Open) && !gap.HasColon)
+        if (
+            stranger < 0
+            && before is { Kind: TokenKind.Key }
+            && after.Kind is (TokenKind.Value or TokenKind.Block or TokenKind.Open)
+            && !gap.HasColon
+        )
         {
             stranger = to;
         }
@@ -85,7 +91,11 @@ internal sealed class Gap
         return gap;
     }
 
-    private static string Before(ReadOnlySpan<char> blanks) => blanks.IsEmpty ? " " : blanks.Contains('\t') ? "  " : blanks.Trim(' ').IsEmpty ? blanks.ToString() : " ";
+    private static string Before(ReadOnlySpan<char> blanks) =>
+        blanks.IsEmpty ? " "
+        : blanks.Contains('\t') ? "  "
+        : blanks.Trim(' ').IsEmpty ? blanks.ToString()
+        : " ";
 
     private void Add(Remark remark, bool isFirst)
     {

@@ -23,7 +23,8 @@ internal sealed class LaidText
     }
 
     /// <summary>All remarks in order, with those that stand behind the sign of a block of text.</summary>
-    internal IEnumerable<string> Remarks => tokens.SelectMany((token, i) => gaps[i].Remarks.Concat(token.Kind == TokenKind.Block ? [FirstLine(token)] : []));
+    internal IEnumerable<string> Remarks =>
+        tokens.SelectMany((token, i) => gaps[i].Remarks.Concat(token.Kind == TokenKind.Block ? [FirstLine(token)] : []));
 
     /// <summary>How its lines end.</summary>
     internal string LineEnd { get; }
@@ -38,7 +39,14 @@ internal sealed class LaidText
         var between = new Gap[words.Count];
         for (var i = 0; i < between.Length && lostAt < 0; i++)
         {
-            between[i] = Gap.Of(text, i == 0 ? yaml.Start : words[i - 1].End, words[i].Start, i == 0 ? null : words[i - 1], words[i], out lostAt);
+            between[i] = Gap.Of(
+                text,
+                i == 0 ? yaml.Start : words[i - 1].End,
+                words[i].Start,
+                i == 0 ? null : words[i - 1],
+                words[i],
+                out lostAt
+            );
         }
 
         lost = whole.SpotAt(Math.Max(lostAt, 0));
@@ -83,9 +91,12 @@ internal sealed class LaidText
         return last > key ? tokens[last].End : tokens[key].End + gaps[key + 1].ColonWidth;
     }
 
-    private static bool EndsEntry(Token key, Token token) => key.Depth > 0
-        ? token.Depth == key.Depth && token.Kind is (TokenKind.Key or TokenKind.Close)
-        : token.Kind == TokenKind.End || !token.Level.IsWithin(key.Level) || (token.Kind == TokenKind.Key && token.Depth == 0 && ReferenceEquals(token.Level, key.Level));
+    private static bool EndsEntry(Token key, Token token) =>
+        key.Depth > 0
+            ? token.Depth == key.Depth && token.Kind is (TokenKind.Key or TokenKind.Close)
+            : token.Kind == TokenKind.End
+                || !token.Level.IsWithin(key.Level)
+                || (token.Kind == TokenKind.Key && token.Depth == 0 && ReferenceEquals(token.Level, key.Level));
 
     private int IndexOfKey(int offset)
     {
@@ -118,7 +129,8 @@ internal sealed class LaidText
         }
     }
 
-    private string FirstLine(Token token) => source.Text[token.Start..ScalarEnd.LineEnd(source.Text, token.Start, token.End)].TrimEnd(' ', '\t');
+    private string FirstLine(Token token) =>
+        source.Text[token.Start..ScalarEnd.LineEnd(source.Text, token.Start, token.End)].TrimEnd(' ', '\t');
 
     // The text below is never touched: where all its lines end with CRLF, so do those above it.
     private static bool EndsInTwo(ReadOnlySpan<char> text)

@@ -57,10 +57,13 @@ internal sealed class Placement
             close++;
         }
 
-        var fits = Enumerable.Range(open + 1, close - open).All(i => !gaps[i].HasRemarks && tokens[i].Inside is null) && column + Measure(open + 1, close + 1) <= Width;
+        var fits =
+            Enumerable.Range(open + 1, close - open).All(i => !gaps[i].HasRemarks && tokens[i].Inside is null)
+            && column + Measure(open + 1, close + 1) <= Width;
         for (var i = open + 1; i <= close; i++)
         {
-            var folds = !fits && tokens[i].Join == Join.Entry && (gaps[i].Breaks || (tokens[i].Depth == 1 && column + Reach(i, close) > Width));
+            var folds =
+                !fits && tokens[i].Join == Join.Entry && (gaps[i].Breaks || (tokens[i].Depth == 1 && column + Reach(i, close) > Width));
             Put(i, folds || gaps[i].HasRemarks);
         }
 
@@ -155,7 +158,11 @@ internal sealed class Placement
     {
         var token = tokens[i];
         // Below a key no block has ended yet.
-        if (token.Join != Join.Line || i == 0 || (!ReferenceEquals(token.Level, tokens[i - 1].Level) && token.Level.IsWithin(tokens[i - 1].Level)))
+        if (
+            token.Join != Join.Line
+            || i == 0
+            || (!ReferenceEquals(token.Level, tokens[i - 1].Level) && token.Level.IsWithin(tokens[i - 1].Level))
+        )
         {
             return token.Indent;
         }
@@ -180,14 +187,15 @@ internal sealed class Placement
     private int ColumnOf(Token token) => token.Start - (text.AsSpan(0, token.Start).LastIndexOfAny('\r', '\n') + 1);
 
     // In brackets the colon of a key without a value is one only before a blank.
-    private string Sign(int i) => (gaps[i].HasColon, gaps[i].HasComma && tokens[i].Kind != TokenKind.Close) switch
-    {
-        (true, true) => ": ,",
-        (true, false) when tokens[i] is { Kind: TokenKind.Close, Join: Join.Tight } => ": ",
-        (true, false) => ":",
-        (false, true) => ",",
-        _ => string.Empty,
-    };
+    private string Sign(int i) =>
+        (gaps[i].HasColon, gaps[i].HasComma && tokens[i].Kind != TokenKind.Close) switch
+        {
+            (true, true) => ": ,",
+            (true, false) when tokens[i] is { Kind: TokenKind.Close, Join: Join.Tight } => ": ",
+            (true, false) => ":",
+            (false, true) => ",",
+            _ => string.Empty,
+        };
 
     // The width of a token, of its first line where it has several; and then where its last line ends.
     private (int First, int? Last) WidthOf(Token token)
@@ -199,7 +207,13 @@ internal sealed class Placement
         }
 
         var last = inside[^1];
-        return (Characters(span[..(inside[0].Offset - token.Start)]), last.Text.Length - last.Text.LastIndexOf('\n') - 1 + Characters(text.AsSpan(last.Offset + last.Length, token.End - last.Offset - last.Length)));
+        return (
+            Characters(span[..(inside[0].Offset - token.Start)]),
+            last.Text.Length
+                - last.Text.LastIndexOf('\n')
+                - 1
+                + Characters(text.AsSpan(last.Offset + last.Length, token.End - last.Offset - last.Length))
+        );
     }
 
     private static int Characters(ReadOnlySpan<char> span)

@@ -26,7 +26,14 @@ public static class RecordLayout
 
         if (LaidText.Of(path, text, form, root, out var lost) is not { } parts)
         {
-            return new(LayoutState.NotLaidOut, text, new EditRefusal($"line {lost.Line} holds a way of writing YAML that is not laid out", "write it as 'key: value', as a line that begins with a dash, or in braces"));
+            return new(
+                LayoutState.NotLaidOut,
+                text,
+                new EditRefusal(
+                    $"line {lost.Line} holds a way of writing YAML that is not laid out",
+                    "write it as 'key: value', as a line that begins with a dash, or in braces"
+                )
+            );
         }
 
         var edits = parts.Edits();
@@ -37,15 +44,23 @@ public static class RecordLayout
 
         var changed = TextEdit.Apply(text, edits);
         var after = reader.Read(path, Encoding.UTF8.GetBytes(changed), form, ReadingLimits.Usual);
-        return after.Root is { } again
+        return
+            after.Root is { } again
             && !after.Findings.Any(finding => finding.Severity == Severity.Error)
             && after.Body == before.Body
             && NodeEquality.Same(root, again)
             && LaidText.Of(path, changed, form, again, out _) is { } laid
             && parts.Remarks.SequenceEqual(laid.Remarks)
             && laid.Edits().Count == 0
-                ? new(LayoutState.Changed, changed, null)
-                : new(LayoutState.Doubted, text, new EditRefusal("laid out, this file would not surely say the same", "leave it as it is, and report it as a bug of the program"));
+            ? new(LayoutState.Changed, changed, null)
+            : new(
+                LayoutState.Doubted,
+                text,
+                new EditRefusal(
+                    "laid out, this file would not surely say the same",
+                    "leave it as it is, and report it as a bug of the program"
+                )
+            );
     }
 }
 

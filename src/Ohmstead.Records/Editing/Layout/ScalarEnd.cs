@@ -6,13 +6,14 @@ namespace Ohmstead.Records.Editing.Layout;
 internal static class ScalarEnd
 {
     /// <summary>The offset behind a plain or quoted value, or -1 where it is not found.</summary>
-    internal static int Of(string text, int start, int limit, ScalarNode node) => node.Style switch
-    {
-        ScalarWriting.SingleQuoted => Quoted(text, start, limit, '\''),
-        ScalarWriting.DoubleQuoted => Quoted(text, start, limit, '"'),
-        _ when text.AsSpan(start, limit - start).StartsWith(node.Text, StringComparison.Ordinal) => start + node.Text.Length,
-        _ => Plain(text, start, limit, node.Text),
-    };
+    internal static int Of(string text, int start, int limit, ScalarNode node) =>
+        node.Style switch
+        {
+            ScalarWriting.SingleQuoted => Quoted(text, start, limit, '\''),
+            ScalarWriting.DoubleQuoted => Quoted(text, start, limit, '"'),
+            _ when text.AsSpan(start, limit - start).StartsWith(node.Text, StringComparison.Ordinal) => start + node.Text.Length,
+            _ => Plain(text, start, limit, node.Text),
+        };
 
     /// <summary>The lines of a block of text.</summary>
     /// <param name="text">The whole file.</param>
@@ -53,10 +54,14 @@ internal static class ScalarEnd
     internal static bool KeepsItsEnd(string text, int start, int limit) => Signs(text, start, LineEnd(text, start, limit)).Contains('+');
 
     /// <summary>The offset of the line end at or behind an offset.</summary>
-    internal static int LineEnd(string text, int at, int limit) => text.AsSpan(at, limit - at).IndexOfAny('\r', '\n') is >= 0 and var length ? at + length : limit;
+    internal static int LineEnd(string text, int at, int limit) =>
+        text.AsSpan(at, limit - at).IndexOfAny('\r', '\n') is >= 0 and var length ? at + length : limit;
 
     /// <summary>The offset behind the line end at an offset.</summary>
-    internal static int Behind(string text, int lineEnd, int limit) => lineEnd >= limit ? limit : lineEnd + 1 < limit && text[lineEnd] == '\r' && text[lineEnd + 1] == '\n' ? lineEnd + 2 : lineEnd + 1;
+    internal static int Behind(string text, int lineEnd, int limit) =>
+        lineEnd >= limit ? limit
+        : lineEnd + 1 < limit && text[lineEnd] == '\r' && text[lineEnd + 1] == '\n' ? lineEnd + 2
+        : lineEnd + 1;
 
     private static ReadOnlySpan<char> Signs(string text, int start, int head)
     {
@@ -89,7 +94,8 @@ internal static class ScalarEnd
     private static int Plain(string text, int start, int limit, string value)
     {
         var at = start;
-        for (var i = 0; i < value.Length;)
+        var i = 0;
+        while (i < value.Length)
         {
             if (at >= limit)
             {

@@ -211,7 +211,8 @@ internal sealed class TokenWalk
     // Beside a colon that stands alone the library reads keys that are not written there. A colon before a closing bracket is a part of the key
     // only as long as no blank stands between, and so is a question mark.
     private bool IsPlainKey(int start, int behind, string key, int depth) =>
-        !char.IsWhiteSpace(text[start]) && text.AsSpan(start, behind - start).SequenceEqual(key)
+        !char.IsWhiteSpace(text[start])
+        && text.AsSpan(start, behind - start).SequenceEqual(key)
         && (depth == 0 || (key != "?" && (text[behind - 1] != ':' || text[behind] == ':')));
 
     private void Scalar(ScalarNode scalar, Join join, Level level, int indent, int outside, int depth)
@@ -226,7 +227,18 @@ internal sealed class TokenWalk
         if (scalar.Style == ScalarWriting.Block)
         {
             var (last, column) = ScalarEnd.Block(text, start, end, outside);
-            Add(start, last, TokenKind.Block, join, level, indent, depth, last > ScalarEnd.LineEnd(text, start, end) ? BlockEdits.Of(text, start, last, column, column < 0 ? level.Indent - level.Column : indent - column) : null);
+            Add(
+                start,
+                last,
+                TokenKind.Block,
+                join,
+                level,
+                indent,
+                depth,
+                last > ScalarEnd.LineEnd(text, start, end)
+                    ? BlockEdits.Of(text, start, last, column, column < 0 ? level.Indent - level.Column : indent - column)
+                    : null
+            );
             return;
         }
 
@@ -238,7 +250,18 @@ internal sealed class TokenWalk
             return;
         }
 
-        Add(start, behind, TokenKind.Value, join, level, indent, depth, text.AsSpan(start, behind - start).ContainsAny('\r', '\n') ? BlockEdits.OfFolded(text, start, behind, indent, scalar.Style == ScalarWriting.DoubleQuoted) : null);
+        Add(
+            start,
+            behind,
+            TokenKind.Value,
+            join,
+            level,
+            indent,
+            depth,
+            text.AsSpan(start, behind - start).ContainsAny('\r', '\n')
+                ? BlockEdits.OfFolded(text, start, behind, indent, scalar.Style == ScalarWriting.DoubleQuoted)
+                : null
+        );
     }
 
     // The next thing that is not between tokens. A remark ends with its line; one sign of each kind may stand before.
@@ -270,7 +293,16 @@ internal sealed class TokenWalk
         return end;
     }
 
-    private void Add(int start, int behind, TokenKind kind, Join join, Level level, int indent, int depth, IReadOnlyList<TextEdit>? inside = null)
+    private void Add(
+        int start,
+        int behind,
+        TokenKind kind,
+        Join join,
+        Level level,
+        int indent,
+        int depth,
+        IReadOnlyList<TextEdit>? inside = null
+    )
     {
         if (IsLost)
         {
@@ -283,7 +315,14 @@ internal sealed class TokenWalk
             return;
         }
 
-        tokens.Add(new Token(start, behind, kind, join, level) { Indent = indent, Depth = depth, Inside = inside });
+        tokens.Add(
+            new Token(start, behind, kind, join, level)
+            {
+                Indent = indent,
+                Depth = depth,
+                Inside = inside,
+            }
+        );
         at = behind;
     }
 
