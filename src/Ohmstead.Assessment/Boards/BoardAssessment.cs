@@ -110,7 +110,7 @@ public sealed record BoardAssessment(
     public ImmutableArray<Drift> Drifts { get; init; } = [];
 
     /// <summary>The places, among the visits, of those at which power was applied or something was proved, in order of time.</summary>
-    internal ReadOnlySpan<int> UnderPower =>
+    internal IReadOnlyList<int> UnderPower =>
         underPower ??= [
             .. Enumerable.Range(0, Visits.Length).Where(order => Visits[order].Powered is not null || Visits[order].Proofs.Length > 0),
         ];

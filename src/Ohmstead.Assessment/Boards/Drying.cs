@@ -68,17 +68,9 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
     {
         // Visits are in order of time: wet is what follows the wash until one day, with its own day or without it.
         var all = board.UnderPower;
-        var at = all.BinarySearch(At.Visit);
-        for (
-            at =
-                Days > 0.5m
-                    ? at < 0
-                        ? ~at
-                        : at
-                    : FirstBehind(board, all, Since);
-            at < all.Length;
-            at++
-        )
+        var first =
+            Days > 0.5m ? First(all.Count, at => all[at] >= At.Visit) : First(all.Count, at => board.Visits[all[at]].Date.Value > Since);
+        for (var at = first; at < all.Count; at++)
         {
             var visit = board.Visits[all[at]];
             if (!IsWetAt(visit))
@@ -107,18 +99,6 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
                 ? first
                 : Math.Max(first, First(proofs.Length, at => proofs[at].Visit.Date.Value >= Until && proofs[at].Visit.Date.Value > Since));
         return dry < proofs.Length ? proofs[dry] : null;
-    }
-
-    private static int FirstBehind(BoardAssessment board, ReadOnlySpan<int> all, DateOnly day)
-    {
-        var (low, high) = (0, all.Length);
-        while (low < high)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = board.Visits[all[middle]].Date.Value > day ? (low, middle) : (middle + 1, high);
-        }
-
-        return low;
     }
 
     // The first place from which on something holds.

@@ -17,9 +17,15 @@ public static class CalibrationRules
             return null;
         }
 
-        var inForce = instrument
-            .Calibrations.Where(calibration => calibration.Date.Value <= day)
-            .MaxBy(calibration => calibration.Date.Value);
+        Calibration? inForce = null;
+        foreach (var calibration in instrument.Calibrations)
+        {
+            if (calibration.Date.Value <= day && (inForce is null || calibration.Date.Value > inForce.Date.Value))
+            {
+                inForce = calibration;
+            }
+        }
+
         if (inForce is null)
         {
             return "before its first calibration on record";

@@ -30,35 +30,37 @@ public sealed record ComputedVerdict(
     /// <summary>
     /// All verdicts of a board that can be computed from what was read; none where what it is judged by could not be read in full.
     /// </summary>
-    public static IEnumerable<ComputedVerdict> All(BoardUnderCheck board)
+    public static IEnumerable<ComputedVerdict> All(BoardUnderCheck board) => Compute(board, areWritten: false);
+
+    /// <summary>Those of them beside which a verdict is written.</summary>
+    public static IEnumerable<ComputedVerdict> AllWritten(BoardUnderCheck board) => Compute(board, areWritten: true);
+
+    private static IEnumerable<ComputedVerdict> Compute(BoardUnderCheck board, bool areWritten)
     {
         // A limit or an accuracy that could not be read was told in its own file; what is computed without it is no reproach to a verdict.
         if (!board.HasAllThatItIsJudgedBy)
         {
-            return [];
+            yield break;
         }
 
         // A part, lot or point that is not known is told by its own check; nothing can be computed for it.
-        return board
-            .Assessment.Readings.Where(reading => reading.EmptiedOn is null && !IsToldAsUnknown(board, reading))
-            .Select(reading => new ComputedVerdict(
-                reading.Reading.Spot,
-                NameOf(reading.Reading),
-                reading.Reading.Verdict,
-                reading.Overall,
-                reading.Verdicts
-            ))
-            .Concat(
-                board
-                    .Assessment.Proofs.Where(proof => proof.Point is not null || board.Assessment.Points.Length == 0)
-                    .Select(proof => new ComputedVerdict(
-                        proof.Proof.Spot,
-                        proof.Proof.Point.Value,
-                        proof.Proof.Verdict,
-                        proof.Outcome,
-                        proof.Verdicts
-                    ))
-            );
+        foreach (var reading in board.Assessment.Readings)
+        {
+            var verdict = reading.Reading.Verdict;
+            if ((verdict is not null || !areWritten) && reading.EmptiedOn is null && !IsToldAsUnknown(board, reading))
+            {
+                yield return new(reading.Reading.Spot, NameOf(reading.Reading), verdict, reading.Overall, reading.Verdicts);
+            }
+        }
+
+        foreach (var proof in board.Assessment.Proofs)
+        {
+            var verdict = proof.Proof.Verdict;
+            if ((verdict is not null || !areWritten) && (proof.Point is not null || board.Assessment.Points.Length == 0))
+            {
+                yield return new(proof.Proof.Spot, proof.Proof.Point.Value, verdict, proof.Outcome, proof.Verdicts);
+            }
+        }
     }
 
     private static string NameOf(Reading reading) => (reading.Part ?? reading.Lot ?? reading.Point)?.Value ?? "a reading";

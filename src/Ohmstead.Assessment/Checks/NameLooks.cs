@@ -12,18 +12,18 @@ internal static class NameLooks
     {
         // Most lists have no letter that could be taken for another, and no small one.
         Written<string>[] all = [.. names];
-        if (!Array.Exists(all, static name => LookOf(name.Value) != name.Value))
+        var looks = Array.ConvertAll(all, static name => LookOf(name.Value));
+        if (!all.Where((name, at) => looks[at] != name.Value).Any())
         {
             yield break;
         }
 
         var first = new Dictionary<string, Written<string>>(all.Length, StringComparer.Ordinal);
-        foreach (var name in all)
+        for (var at = 0; at < all.Length; at++)
         {
-            var look = LookOf(name.Value);
-            if (!first.TryAdd(look, name) && first[look].Value != name.Value)
+            if (!first.TryAdd(looks[at], all[at]) && first[looks[at]].Value != all[at].Value)
             {
-                yield return (name, first[look]);
+                yield return (all[at], first[looks[at]]);
             }
         }
     }

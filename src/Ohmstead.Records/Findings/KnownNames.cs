@@ -14,17 +14,13 @@ public sealed class KnownNames
     public const long MostSteps = 10_000_000;
 
     private readonly string[] names;
-    private readonly string[] folded;
+    private string[]? folded;
     private Dictionary<string, string>? looks;
     private HashSet<string>? all;
 
     /// <summary>Takes the names.</summary>
     /// <param name="names">The names; of two that are as near the earlier one is told.</param>
-    public KnownNames(IEnumerable<string> names)
-    {
-        this.names = [.. names];
-        folded = Array.ConvertAll(this.names, Nearest.Fold);
-    }
+    public KnownNames(IEnumerable<string> names) => this.names = [.. names];
 
     /// <summary>How much was compared.</summary>
     public long Steps { get; private set; }
@@ -58,6 +54,7 @@ public sealed class KnownNames
         string? best = null;
         var least = Nearest.Bound(name);
         var written = Nearest.Fold(name);
+        folded ??= Array.ConvertAll(names, Nearest.Fold);
         for (var at = 0; at < names.Length; at++)
         {
             Steps++;

@@ -13,7 +13,7 @@ public sealed class VerdictDisagrees : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var verdict in ComputedVerdict.All(board))
+        foreach (var verdict in ComputedVerdict.AllWritten(board))
         {
             if (verdict.Written is not { } written || verdict.IsAsWritten)
             {
