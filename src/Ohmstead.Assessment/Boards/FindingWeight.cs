@@ -5,27 +5,104 @@ namespace Ohmstead.Assessment.Boards;
 
 /// <summary>
 /// How much a finding matters: as it was written, but for what is never little. Metal that is live, a crazed part that people rely on not to be hurt, a bridged fuse, an
-/// earth that is off and a mains lead to be seen into can hurt; a part that leaks, bulges or burnt is spent, and what smokes or sparks is no small thing. What the words
-/// deny ('no crazing') is not said. Common practice.
+/// earth that is off and a mains lead to be seen into can hurt; a part that leaks, bulges or burnt is spent; what smokes, sparks or blows a fuse, what sits the wrong
+/// way round and what solder bridges is no small thing. What the words deny ('no crazing') is not said. Common practice.
 /// </summary>
 internal static class FindingWeight
 {
     // All in capitals, as the words are that they are looked for in.
-    private static readonly string[] SpentLittle = ["BULG", "SWOLLEN", "VENTED", "BURST", "EXPLODED", "BURNT", "BURNED", "CHARRED"];
-    private static readonly string[] Alarming = ["SMOK", "SPARK", "ARCING", "ARCED", "FLAME", "BURNING", "ON FIRE"];
+    private static readonly string[] SpentLittle =
+    [
+        "BULG",
+        "SWOLLEN",
+        "VENTED",
+        "BURST",
+        "EXPLODED",
+        "BLOWN OFF",
+        "BURNT",
+        "BURNED",
+        "CHARRED",
+    ];
+    private static readonly string[] Alarming =
+    [
+        "SMOK",
+        "SPARK",
+        "ARCING",
+        "ARCED",
+        "ARC MARK",
+        "FLASHOVER",
+        "FLASHED OVER",
+        "FLAME",
+        "BURNING",
+        "ON FIRE",
+        "HISS",
+        "A POP",
+        "POPPED",
+        "A BANG",
+        "TOO HOT",
+        "RED HOT",
+        "OVERHEAT",
+        "BLEW",
+        "BLOWS",
+        "TRIPS",
+        "TRIPPED",
+    ];
+    private static readonly string[] Miswired = ["BACKWARDS", "FITTED REVERSED", "WRONG WAY ROUND", "SOLDER BRIDGE", "BRIDGED BY SOLDER"];
+    private static readonly string[] Insulation = ["INSULATION"];
+    private static readonly string[] Crumbling = ["BRITTLE", "CRUMBL", "CRACKED", "PERISH", "MISSING", "GONE"];
+    private static readonly string[] Hot = ["HOT"];
     private static readonly string[] SpentAlways = [.. SpentLittle, "CRAZ"];
     private static readonly string[] Cracked = ["CRACKED", "CRACKS", "CRACK ", "SPLIT", "SHATTER"];
     private static readonly string[] Suppressing = ["SUPPRESS", "X1", "X2", "Y1", "Y2"];
-    private static readonly string[] Leaking = ["LEAK"];
+    private static readonly string[] Leaking = ["LEAK", "SEEP", "OOZ", "WEEP"];
     private static readonly string[] Crust = ["CRUST"];
-    private static readonly string[] Wet = [Troubles.Wet];
-    private static readonly string[] Mains = ["MAINS", "LINE CORD", "POWER CORD", "POWER LEAD"];
-    private static readonly string[] SeenInto = ["FRAY", "PERISH", "BARE", "EXPOSED", "TORN", "CHAFED", "CUT THROUGH"];
-    private static readonly string[] Bridged = ["BRIDG", "WIRE ACROSS", "LINK ACROSS", "FOIL"];
+    private static readonly string[] Wet = [Troubles.Wet, "FISH"];
+    private static readonly string[] Mains = ["MAINS", "LINE CORD", "POWER CORD", "POWER LEAD", "STRAIN RELIEF"];
+    private static readonly string[] SeenInto =
+    [
+        "FRAY",
+        "PERISH",
+        "BARE",
+        "EXPOSED",
+        "TORN",
+        "CHAFED",
+        "CUT",
+        "BRITTLE",
+        "CRUMBL",
+        "MELTED",
+        "MISSING",
+    ];
+    private static readonly string[] Bridged =
+    [
+        "BRIDG",
+        "WIRE ACROSS",
+        "WIRE IN PLACE",
+        "REPLACED WITH WIRE",
+        "REPLACED BY WIRE",
+        "LINK ACROSS",
+        "NAIL",
+        "FOIL",
+        "SHORTED OUT",
+    ];
+    private static readonly string[] FuseWord = ["FUSE"];
     private static readonly string[] Earth = ["EARTH"];
     private static readonly string[] Off = ["OFF", "MISSING", "BROKEN", "LOOSE", "DISCONNECTED", "NOT CONNECTED", "CUT"];
     private static readonly SearchValues<string> NeverLittle = SearchValues.Create(
-        [.. SpentAlways, .. Alarming, .. Cracked, .. Troubles.Live, .. Leaking, .. Crust, .. Wet, .. SeenInto, .. Bridged, .. Earth],
+        [
+            .. SpentAlways,
+            .. Alarming,
+            .. Miswired,
+            .. Insulation,
+            .. Hot,
+            .. Cracked,
+            .. Troubles.Live,
+            .. Leaking,
+            .. Crust,
+            .. Wet,
+            .. SeenInto,
+            .. Bridged,
+            .. Earth,
+        ],
         StringComparison.OrdinalIgnoreCase
     );
 
@@ -75,7 +152,10 @@ internal static class FindingWeight
             return true;
         }
 
-        if ((values is null ? IsAFuse(place) : values.Kind.Value == PartKinds.Fuse) && Says(words, Bridged))
+        if (
+            (values is null ? IsAFuse(place) || Troubles.Speaks(words, FuseWord) : values.Kind.Value == PartKinds.Fuse)
+            && Says(words, Bridged)
+        )
         {
             return true;
         }
@@ -95,7 +175,13 @@ internal static class FindingWeight
     private static bool IsNeverLittle(string words, PartKind? kind)
     {
         // Paint may craze; a film part that leaks is judged by its readings.
-        if (Says(words, SpentLittle) || Says(words, Alarming))
+        if (Says(words, SpentLittle) || Says(words, Alarming) || Says(words, Miswired))
+        {
+            return true;
+        }
+
+        // A dropper is meant to be hot, a capacitor never.
+        if ((Says(words, Insulation) && Says(words, Crumbling)) || (kind?.Family == PartFamily.Capacitor && Says(words, Hot)))
         {
             return true;
         }
