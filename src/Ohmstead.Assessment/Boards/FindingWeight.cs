@@ -57,6 +57,21 @@ internal static class FindingWeight
     private static readonly string[] Leaking = ["LEAK", "SEEP", "OOZ", "WEEP"];
     private static readonly string[] Crust = ["CRUST"];
     private static readonly string[] Wet = [Troubles.Wet, "FISH"];
+    private static readonly string[] Reaching =
+    [
+        Troubles.Wet,
+        "AS FAR AS",
+        "ONTO",
+        "ON THE BOARD",
+        "OVER THE",
+        "UNDER",
+        "ACROSS",
+        "AROUND",
+        "REACHED",
+        "SPREAD",
+        "TRACK",
+        "COPPER",
+    ];
     private static readonly string[] Mains = ["MAINS", "LINE CORD", "POWER CORD", "POWER LEAD", "STRAIN RELIEF"];
     private static readonly string[] SeenInto =
     [
@@ -186,6 +201,20 @@ internal static class FindingWeight
             return true;
         }
 
+        return TellsOfALeak(words, kind);
+    }
+
+    /// <summary>Whether words tell that what was in a cell or an electrolytic has reached the board.</summary>
+    /// <param name="what">The words.</param>
+    /// <param name="kind">The kind of part that they are about, or null when it is none of the list.</param>
+    internal static bool TellsOfASpill(string what, PartKind? kind)
+    {
+        var words = what.ToUpperInvariant();
+        return TellsOfALeak(words, kind) && Says(words, Reaching);
+    }
+
+    private static bool TellsOfALeak(string words, PartKind? kind)
+    {
         var holdsLiquid = kind is null || kind.IsElectrolytic || kind == PartKinds.Cell;
         return (holdsLiquid && Says(words.Replace(Troubles.Measured, string.Empty, StringComparison.Ordinal), Leaking))
             || (kind == PartKinds.Cell && Says(words, Crust))

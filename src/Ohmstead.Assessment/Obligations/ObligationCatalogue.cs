@@ -10,6 +10,7 @@ public static class ObligationCatalogue
     [
         new HazardGone(),
         new FindingAnswered(),
+        new SpillWashed(),
         new ReadingAnswered(),
         new PlaceFilled(),
         new DecisionDone(),
