@@ -11,8 +11,10 @@ internal sealed class PlainCursor
 {
     private int lineStart;
 
-    // Where this line ends: every key and value on it asks.
+    // Where this line ends, its line end not counted: every key and value on it asks.
     private int lineEnd;
+
+    private int nextLine;
 
     /// <summary>The text of the whole file.</summary>
     internal string Text { get; private set; } = string.Empty;
@@ -35,16 +37,16 @@ internal sealed class PlainCursor
     /// <summary>True once something was met that this subset leaves to the library.</summary>
     internal bool IsInDoubt { get; private set; }
 
-    /// <summary>The next character, or a line feed behind the last.</summary>
-    internal char Next => At < End ? Text[At] : '\n';
+    /// <summary>The next character of this line, or a line feed behind the last.</summary>
+    internal char Next => At < lineEnd ? Text[At] : '\n';
 
-    /// <summary>The character behind the next, or a line feed behind the last.</summary>
-    internal char AfterNext => At + 1 < End ? Text[At + 1] : '\n';
+    /// <summary>The character behind the next, or a line feed behind the last of this line.</summary>
+    internal char AfterNext => At + 1 < lineEnd ? Text[At + 1] : '\n';
 
-    /// <summary>The rest of the line, without its line feed.</summary>
+    /// <summary>The rest of the line, without its line end.</summary>
     internal ReadOnlySpan<char> RestOfLine => Text.AsSpan(At, lineEnd - At);
 
-    /// <summary>Stands at the first content of a stretch of a file that begins a line.</summary>
+    /// <summary>Stands at the first content of a stretch of a file that begins a line. All its lines end with LF, or all with CRLF.</summary>
     internal void Open(SourceText source, int start, int end)
     {
         (Text, End, At) = (source.Text, end, start);
@@ -66,7 +68,7 @@ internal sealed class PlainCursor
     /// <summary>Passes over spaces.</summary>
     internal void PassSpaces()
     {
-        while (At < End && Text[At] == ' ')
+        while (At < lineEnd && Text[At] == ' ')
         {
             At++;
         }
@@ -109,7 +111,7 @@ internal sealed class PlainCursor
         while (At < End)
         {
             PassSpaces();
-            if (At >= End || Text[At] is not ('\n' or '#'))
+            if (IsAtEnd || Next is not ('\n' or '#'))
             {
                 return;
             }
@@ -120,7 +122,7 @@ internal sealed class PlainCursor
 
     private void PassLine()
     {
-        At = Math.Min(lineEnd + 1, End);
+        At = nextLine;
         Line++;
         BeginLine();
     }
@@ -129,6 +131,10 @@ internal sealed class PlainCursor
     {
         lineStart = At;
         var length = Text.AsSpan(At, End - At).IndexOf('\n');
-        lineEnd = length < 0 ? End : At + length;
+        (lineEnd, nextLine) = length < 0 ? (End, End) : (At + length, At + length + 1);
+        if (lineEnd > At && Text[lineEnd - 1] == '\r')
+        {
+            lineEnd--;
+        }
     }
 }

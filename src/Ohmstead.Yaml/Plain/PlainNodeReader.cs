@@ -1,3 +1,4 @@
+using System.Text;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Text;
@@ -33,34 +34,41 @@ public sealed class PlainNodeReader(Func<INodeReader> thorough) : INodeReader
 
     private NodeReading? TryRead(string path, ReadOnlyMemory<byte> bytes, FileForm form, ReadingLimits limits)
     {
-        if (!IsWithin(bytes.Length, limits) || SourceDecoder.Decode(path, bytes.Span) is not { Source: { } source, Finding: null })
+        if (bytes.Length > limits.FileBytes || SourceDecoder.Decode(path, bytes.Span) is not { Source: { } source, Finding: null })
         {
             return null;
         }
 
         var whole = new FrontMatter(0, source.Text.Length, source.Text.Length);
         var (start, end, bodyStart) = (form == FileForm.Yaml ? whole : FrontMatter.Find(source).FrontMatter) ?? whole with { End = -1 };
-        if (end < 0 || !IsOfPlainCharacters(source.Text.AsSpan(start, end - start)) || !IsClean(source, end))
+        if (
+            end < 0
+            || !IsWithin(source.Text.AsSpan(start, end - start), bytes.Length, limits.FrontMatterBytes)
+            || !IsWithin(source.Text.AsSpan(bodyStart), bytes.Length, limits.BodyBytes)
+            || !IsOfPlainCharacters(source.Text.AsSpan(start, end - start))
+            || HasReturnAlone(source.Text)
+            || !IsClean(source, end)
+        )
         {
             return null;
         }
 
-        return tree.Read(source, start, end, Math.Min(Deepest, limits.Depth)) is { } root
+        return tree.Read(source, start, end, limits with { Depth = Math.Min(Deepest, limits.Depth) }) is { } root
             ? new NodeReading(root, source.Text[bodyStart..], source.LineAt(bodyStart), [])
             : null;
     }
 
-    /// <summary>True when no limit can be met whatever is in the file.</summary>
-    private static bool IsWithin(int bytes, ReadingLimits limits) =>
-        bytes <= limits.FileBytes
-        && bytes <= limits.FrontMatterBytes
-        && bytes <= limits.BodyBytes
-        && bytes <= limits.FieldBytes
-        && bytes <= limits.Events / 4;
+    // No part of a file is larger than the file: of most records nothing needs to be counted.
+    private static bool IsWithin(ReadOnlySpan<char> part, int bytesOfFile, long limit) =>
+        bytesOfFile <= limit || Encoding.UTF8.GetByteCount(part) <= limit;
 
     // Pairs of surrogates are left out since columns count code points.
     private static bool IsOfPlainCharacters(ReadOnlySpan<char> yaml) =>
-        !yaml.ContainsAny('\t', '\r') && !yaml.ContainsAnyInRange('\uD800', '\uDFFF');
+        !yaml.Contains('\t') && !yaml.ContainsAnyInRange('\uD800', '\uDFFF');
+
+    // Where the first is followed by a line feed and the file is clean, all its lines end so.
+    private static bool HasReturnAlone(ReadOnlySpan<char> text) =>
+        text.IndexOf('\r') is >= 0 and var first && !text[first..].StartsWith("\r\n", StringComparison.Ordinal);
 
     private static bool IsClean(SourceText source, int end)
     {

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Text;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Text;
 
@@ -12,6 +13,12 @@ internal sealed class PlainScalars(PlainCursor cursor, RecentTexts texts)
     private static readonly SearchValues<char> KeyEnds = SearchValues.Create(": \n#{}[],\"'");
     private static readonly SearchValues<char> FlowEnds = SearchValues.Create(",}]");
     private static readonly SearchValues<char> FlowDoubts = SearchValues.Create("[{#?:\n");
+
+    private int mostBytes;
+
+    /// <summary>Begins a file.</summary>
+    /// <param name="fieldBytes">How many bytes a value may have; what is longer is not judged here.</param>
+    internal void Open(int fieldBytes) => mostBytes = fieldBytes;
 
     /// <summary>How long the key is that stands here, its colon not counted; 0 when none does.</summary>
     internal int KeyLength()
@@ -30,7 +37,7 @@ internal sealed class PlainScalars(PlainCursor cursor, RecentTexts texts)
     /// <summary>Takes a key, and stands behind its colon.</summary>
     internal (Spot Spot, string Text) Key(int length)
     {
-        var key = (cursor.SpotAt(cursor.At, length), texts.Of(cursor.Text.AsSpan(cursor.At, length)));
+        var key = (cursor.SpotAt(cursor.At, length), TextOf(cursor.Text.AsSpan(cursor.At, length)));
         cursor.At += length + 1;
         return key;
     }
@@ -79,7 +86,7 @@ internal sealed class PlainScalars(PlainCursor cursor, RecentTexts texts)
 
     private ScalarNode Plain(ReadOnlySpan<char> text)
     {
-        var node = new ScalarNode(cursor.SpotAt(cursor.At, text.Length), texts.Of(text), ScalarWriting.Plain);
+        var node = new ScalarNode(cursor.SpotAt(cursor.At, text.Length), TextOf(text), ScalarWriting.Plain);
         cursor.At += text.Length;
         return node;
     }
@@ -95,7 +102,7 @@ internal sealed class PlainScalars(PlainCursor cursor, RecentTexts texts)
         }
 
         var style = quote == '"' ? ScalarWriting.DoubleQuoted : ScalarWriting.SingleQuoted;
-        var node = new ScalarNode(cursor.SpotAt(cursor.At, length + 2), texts.Of(rest[..length]), style);
+        var node = new ScalarNode(cursor.SpotAt(cursor.At, length + 2), TextOf(rest[..length]), style);
         cursor.At += length + 2;
         return node;
     }
@@ -109,6 +116,17 @@ internal sealed class PlainScalars(PlainCursor cursor, RecentTexts texts)
             '+' or '.' or '/' or '(' or '_' or '~' or '±' or '<' => length > 1 && text[1] is not ('<' or '.'),
             var unit => char.IsAsciiLetterOrDigit(unit) || unit is 'µ' or 'Ω' or >= 'À',
         };
+
+    private string TextOf(ReadOnlySpan<char> text)
+    {
+        // No character takes more than four bytes.
+        if (text.Length > mostBytes / 4 && Encoding.UTF8.GetByteCount(text) > mostBytes)
+        {
+            cursor.Doubt();
+        }
+
+        return texts.Of(text);
+    }
 
     private ScalarNode? InDoubt()
     {

@@ -1,26 +1,33 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Text;
 
 namespace Ohmstead.Yaml.Plain;
 
 /// <summary>Builds the nodes of YAML in its plainest form. A method that returns null is in doubt.</summary>
 internal sealed class PlainTree
 {
+    // What the library tells before and behind the nodes: of the stream and of the document.
+    private const int EventsAround = 4;
+
     private readonly PlainCursor cursor = new();
     private readonly PlainScalars scalars;
     private readonly List<MappingEntry> entries = [];
     private readonly List<Node> items = [];
+    private int eventsLeft;
 
     internal PlainTree() => scalars = new PlainScalars(cursor, new RecentTexts());
 
     /// <summary>The nodes of a stretch of a file, or null when it is for the library to read.</summary>
-    internal MappingNode? Read(Ohmstead.Records.Text.SourceText source, int start, int end, int deepest)
+    internal MappingNode? Read(SourceText source, int start, int end, ReadingLimits limits)
     {
         entries.Clear();
         items.Clear();
+        eventsLeft = limits.Events - EventsAround;
+        scalars.Open(limits.FieldBytes);
         cursor.Open(source, start, end);
-        var root = cursor.IsAtEnd || cursor.Column > 0 ? null : Mapping(deepest);
+        var root = cursor.IsAtEnd || cursor.Column > 0 ? null : Mapping(limits.Depth);
         var isWhole = cursor is { IsInDoubt: false, IsAtEnd: true };
         cursor.Close();
         return isWhole ? root : null;
@@ -28,13 +35,18 @@ internal sealed class PlainTree
 
     private MappingNode? Mapping(int levels)
     {
+        if (!Takes(2))
+        {
+            return null;
+        }
+
         var column = cursor.Column;
         var spot = cursor.SpotAt(cursor.At, 0);
         var first = entries.Count;
         var keys = new RepeatedKeys(entries, first);
         do
         {
-            if (scalars.KeyLength() is not (> 0 and var length))
+            if (scalars.KeyLength() is not (> 0 and var length) || !Takes(1))
             {
                 return null;
             }
@@ -54,6 +66,11 @@ internal sealed class PlainTree
 
     private SequenceNode? Sequence(int levels)
     {
+        if (!Takes(2))
+        {
+            return null;
+        }
+
         var column = cursor.Column;
         var spot = cursor.SpotAt(cursor.At, 0);
         var first = items.Count;
@@ -101,7 +118,10 @@ internal sealed class PlainTree
     /// <summary>A value on the line of its key or dash, and nothing deeper below it.</summary>
     private Node? Value(int column, int levels)
     {
-        var value = cursor.Next is '{' or '[' ? Flow(column, levels) : scalars.OfLine();
+        var value =
+            cursor.Next is '{' or '[' ? Flow(column, levels)
+            : Takes(1) ? scalars.OfLine()
+            : null;
         if (value is null)
         {
             return null;
@@ -115,10 +135,14 @@ internal sealed class PlainTree
         cursor.Next switch
         {
             _ when levels == 0 => null,
-            '{' => FlowMapping(column, levels - 1),
-            '[' => FlowSequence(column, levels - 1),
-            _ => scalars.OfFlow(),
+            '{' when Takes(2) => FlowMapping(column, levels - 1),
+            '[' when Takes(2) => FlowSequence(column, levels - 1),
+            not ('{' or '[') when Takes(1) => scalars.OfFlow(),
+            _ => null,
         };
+
+    /// <summary>Counts what the library would tell as events: one for a word, two for a mapping or a list; false behind the limit.</summary>
+    private bool Takes(int events) => (eventsLeft -= events) >= 0;
 
     private MappingNode? FlowMapping(int column, int levels)
     {
@@ -127,7 +151,7 @@ internal sealed class PlainTree
         var keys = new RepeatedKeys(entries, first);
         for (var isFirst = true; !IsClosed('}', isFirst, column); isFirst = false)
         {
-            if (cursor.IsInDoubt || scalars.KeyLength() is not (> 0 and var length) || !char.IsAsciiLetter(cursor.Next))
+            if (cursor.IsInDoubt || scalars.KeyLength() is not (> 0 and var length) || !char.IsAsciiLetter(cursor.Next) || !Takes(1))
             {
                 return null;
             }

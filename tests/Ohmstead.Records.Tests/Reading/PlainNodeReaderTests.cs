@@ -39,6 +39,28 @@ public sealed class PlainNodeReaderTests
         The pen drifted 😀 after about an hour.
         """;
 
+    // What is over the length at which a single value may be too large; each is read without the library.
+    private static readonly (string Name, string Yaml)[] Large =
+    [
+        (
+            "parts in braces",
+            "parts:\n" + Lines(1200, i => $"  - {{ ref: R{i}, kind: carbon film resistor, resistance: 4.7 kΩ }}   # no. {i}")
+        ),
+        (
+            "parts on lines",
+            "# all\nparts:\n" + Lines(2000, i => $"- ref: R{i}\n\n  # next\n  note: 'with a # and a: colon'\n  used: [C1, \"C2\"]")
+        ),
+        ("keys", Lines(9000, i => $"key{i}: value {i}")),
+        ("one line", "used: [" + string.Join(", ", Enumerable.Range(0, 6000).Select(i => $"{{ at: Ω{i}, e: [] }}")) + "]\nafter: it\n"),
+        ("braces over lines", "used: {" + string.Join(",", Enumerable.Range(0, 6000).Select(i => $"\n  k{i}: {i}")) + " }\nafter: it\n"),
+        (
+            "visits",
+            "bench:\n" + Lines(2000, i => $"- date: 2026-02-03\n  readings:\n    - {{ part: R{i}, resistance: 4.7 kΩ }}\n  note: a")
+        ),
+        ("a value as long as may be", $"a: {new string('x', 64 << 10)}\nb:   \"{new string('µ', 32 << 10)}\" # so long\nc: d\n"),
+        ("a comment longer than any value", $"a: b # {new string('µ', 100_000)}\n# {new string('x', 100_000)}\nc: d\n"),
+    ];
+
     private static readonly string[] Pieces =
     [
         "\"",
@@ -114,6 +136,112 @@ public sealed class PlainNodeReaderTests
         var reading = reader.Read("a.md", Encoding.UTF8.GetBytes(Record), FileForm.Markdown, ReadingLimits.Usual);
 
         Assert.Equal(Written(Thorough(Record)), Written(reading));
+    }
+
+    public static TheoryData<string> NamesOfLarge { get; } = [.. Large.Select(large => large.Name)];
+
+    [Theory]
+    [MemberData(nameof(NamesOfLarge))]
+    public void A_plain_file_of_any_size_is_read_without_the_library(string name)
+    {
+        var reader = new PlainNodeReader(() => throw new InvalidOperationException("the library was asked for"));
+        var yaml = Large.Single(large => large.Name == name).Yaml;
+        Assert.True(Encoding.UTF8.GetByteCount(yaml) > 64 << 10);
+        foreach (var ends in (string[])["\n", "\r\n"])
+        {
+            foreach (var mark in (string[])[string.Empty, "\uFEFF"])
+            {
+                var (record, form) = ($"{mark}---\n{yaml}---\nA story.\n".ReplaceLineEndings(ends), FileForm.Markdown);
+                Assert.Equal(Written(Thorough(record, form)), Written(Read(reader, record, form)));
+                (record, form) = ((mark + yaml).ReplaceLineEndings(ends), FileForm.Yaml);
+                Assert.Equal(Written(Thorough(record, form)), Written(Read(reader, record, form)));
+            }
+        }
+    }
+
+    [Fact]
+    public void A_record_whose_lines_end_with_carriage_returns_too_is_read_without_the_library()
+    {
+        var reader = new PlainNodeReader(() => throw new InvalidOperationException("the library was asked for"));
+        var record = Record.ReplaceLineEndings("\r\n");
+
+        Assert.Equal(Written(Thorough(record)), Written(Read(reader, record)));
+    }
+
+    [Fact]
+    public void A_long_story_is_read_without_the_library()
+    {
+        var reader = new PlainNodeReader(() => throw new InvalidOperationException("the library was asked for"));
+        var record = Record + Lines(40_000, i => $"Word {i} and\ttab 😀.");
+
+        Assert.Equal(Written(Thorough(record)), Written(Read(reader, record)));
+    }
+
+    [Fact]
+    public void Every_limit_holds_in_both_readers_at_the_same_size()
+    {
+        var bytes = Encoding.UTF8.GetByteCount(Record);
+        var reader = NodeReaders.Plain();
+        var limits = ReadingLimits.Usual;
+        AllAlike(Enumerable.Range(1, 200).Select(events => limits with { Events = events }), least: 50);
+        AllAlike(Enumerable.Range(1, 60).Select(field => limits with { FieldBytes = field }), least: 10);
+        AllAlike(Enumerable.Range(1, 40).Select(depth => limits with { Depth = depth }), least: 30);
+        AllAlike(Enumerable.Range(1, bytes + 1).Select(size => limits with { FileBytes = size }), least: 2);
+        AllAlike(Enumerable.Range(1, bytes + 1).Select(size => limits with { FrontMatterBytes = size }), least: 50);
+        AllAlike(Enumerable.Range(1, bytes + 1).Select(size => limits with { BodyBytes = size }), least: 500);
+
+        void AllAlike(IEnumerable<ReadingLimits> each, int least)
+        {
+            var (before, count) = (reader.HandedOver, 0);
+            foreach (var one in each)
+            {
+                Assert.Equal(Written(Thorough(Record, limits: one)), Written(Read(reader, Record, limits: one)));
+                count++;
+            }
+
+            Assert.InRange(reader.HandedOver - before, 1, count - least);
+        }
+    }
+
+    [Theory]
+    [InlineData("a: b\nc: {0}\nd: e")]
+    [InlineData("a: b\nc: '{0}'\nd: e")]
+    [InlineData("a: b\nc: [d, {0}]\nd: e")]
+    public void A_value_that_is_too_long_is_told_by_the_library(string yaml)
+    {
+        var reader = NodeReaders.Plain();
+        var record = $"---\n{yaml.Replace("{0}", new string('µ', (32 << 10) + 1), StringComparison.Ordinal)}\n---\n";
+
+        var reading = Read(reader, record);
+
+        Assert.Equal(1, reader.HandedOver);
+        Assert.Equal("too-large", reading.Findings.Single().Check);
+        Assert.Equal(Written(Thorough(record)), Written(reading));
+    }
+
+    [Fact]
+    public void No_change_to_a_large_file_makes_the_two_readers_differ()
+    {
+        var reader = NodeReaders.Plain();
+        var (samples, open) = (0, "---\nboard: SP-0007\nparts:\n");
+        var part = Record[Record.IndexOf("  - { ref", StringComparison.Ordinal)..Record.IndexOf("tags", StringComparison.Ordinal)];
+        var record = open + string.Concat(Enumerable.Repeat(part, 500)) + "---\nA story.\n";
+        Assert.True(Encoding.UTF8.GetByteCount(record) > 64 << 10);
+        Gen.Select(
+                Gen.Int[open.Length, record.Length],
+                Gen.Frequency((3, Gen.Const(0)), (1, Gen.Int[1, 30])),
+                Gen.Int[0, Pieces.Length - 1].Select(index => Pieces[index])
+            )
+            .Sample(
+                change =>
+                {
+                    samples++;
+                    return IsAlike(reader, Changed(record, [change]));
+                },
+                iter: 60
+            );
+
+        Assert.InRange(reader.HandedOver, samples / 10, samples - (samples / 20));
     }
 
     [Theory]
@@ -206,9 +334,28 @@ public sealed class PlainNodeReaderTests
                 changes =>
                 {
                     samples++;
-                    return IsAlike(reader, Changed(changes));
+                    return IsAlike(reader, Changed(Record, changes));
                 },
                 iter: 20_000
+            );
+
+        Assert.InRange(reader.HandedOver, samples / 10, samples - (samples / 20));
+    }
+
+    [Fact]
+    public void No_change_to_a_record_whose_lines_end_with_carriage_returns_too_makes_the_two_readers_differ()
+    {
+        var reader = NodeReaders.Plain();
+        var samples = 0;
+        Change
+            .List[1, 3]
+            .Sample(
+                changes =>
+                {
+                    samples++;
+                    return IsAlike(reader, Changed(Record, changes).ReplaceLineEndings("\r\n"));
+                },
+                iter: 3_000
             );
 
         Assert.InRange(reader.HandedOver, samples / 10, samples - (samples / 20));
@@ -234,15 +381,18 @@ public sealed class PlainNodeReaderTests
         Assert.InRange(reader.HandedOver, samples / 10, samples - (samples / 200));
     }
 
-    private static bool IsAlike(PlainNodeReader reader, string text) =>
-        Written(Thorough(text)) == Written(reader.Read("a.md", Encoding.UTF8.GetBytes(text), FileForm.Markdown, ReadingLimits.Usual));
+    private static bool IsAlike(PlainNodeReader reader, string text) => Written(Thorough(text)) == Written(Read(reader, text));
 
-    private static NodeReading Thorough(string text) =>
-        new YamlNodeReader().Read("a.md", Encoding.UTF8.GetBytes(text), FileForm.Markdown, ReadingLimits.Usual);
+    private static NodeReading Thorough(string text, FileForm form = FileForm.Markdown, ReadingLimits? limits = null) =>
+        Read(new YamlNodeReader(), text, form, limits);
 
-    private static string Changed(List<(int At, int Removed, string Added)> changes)
+    private static NodeReading Read(INodeReader reader, string text, FileForm form = FileForm.Markdown, ReadingLimits? limits = null) =>
+        reader.Read("a.md", Encoding.UTF8.GetBytes(text), form, limits ?? ReadingLimits.Usual);
+
+    private static string Lines(int count, Func<int, string> line) => string.Concat(Enumerable.Range(0, count).Select(i => line(i) + "\n"));
+
+    private static string Changed(string text, List<(int At, int Removed, string Added)> changes)
     {
-        var text = Record;
         foreach (var (at, removed, added) in changes)
         {
             var from = Math.Min(at, text.Length);
