@@ -19,6 +19,16 @@ internal static class Chromium
         "--disable-site-isolation-trials",
     ];
 
+    /// <summary>Whether pages are to be looked at: a usual run does so where a browser is there already, and installs none.</summary>
+    public static bool IsWanted => TestExtent.IsAll || Installed() is not null;
+
+    /// <summary>What a test asks for; where no pages are to be looked at, the test is skipped.</summary>
+    public static T Wanted<T>(T value)
+    {
+        Assert.SkipUnless(IsWanted, $"no Chromium is installed; {TestExtent.LeftOut}");
+        return value;
+    }
+
     /// <summary>The path of the program, which is installed first when need be.</summary>
     public static async Task<string> FindAsync()
     {

@@ -4,13 +4,14 @@ namespace Ohmstead.Browser.Tests;
 public sealed class GrownReport : IAsyncLifetime
 {
     private const int Times = 7;
+    private IReadOnlyList<ReportPage> pages = [];
     private string folder = string.Empty;
 
     /// <summary>The folder of the report.</summary>
-    public string Folder => Path.Combine(folder, "report");
+    public string Folder => Chromium.Wanted(Path.Combine(folder, "report"));
 
     /// <summary>All pages, the index first.</summary>
-    public IReadOnlyList<ReportPage> Pages { get; private set; } = [];
+    public IReadOnlyList<ReportPage> Pages => Chromium.Wanted(pages);
 
     /// <summary>The pages of the table of all boards.</summary>
     public IReadOnlyList<ReportPage> Boards => [Page("boards.html"), Page("boards~2.html")];
@@ -21,6 +22,11 @@ public sealed class GrownReport : IAsyncLifetime
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
+        if (!Chromium.IsWanted)
+        {
+            return;
+        }
+
         folder = Directory.CreateTempSubdirectory("ohmstead-grown-").FullName;
         var records = Path.Combine(Repository.Root, "records");
         foreach (var file in Directory.EnumerateFiles(records, "*", SearchOption.AllDirectories))
@@ -40,13 +46,17 @@ public sealed class GrownReport : IAsyncLifetime
             }
         }
 
-        Pages = await ReportPage.BuildAsync(folder, Folder);
+        pages = await ReportPage.BuildAsync(folder, Folder);
     }
 
     /// <inheritdoc/>
     public ValueTask DisposeAsync()
     {
-        Directory.Delete(folder, recursive: true);
+        if (folder.Length > 0)
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+
         return ValueTask.CompletedTask;
     }
 }

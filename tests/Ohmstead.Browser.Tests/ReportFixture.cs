@@ -13,6 +13,8 @@ public sealed class ReportFixture : IAsyncLifetime
     private readonly Lazy<Task<Walk>> withScripts;
     private readonly Lazy<Task<Walk>> withoutScripts;
     private string folder = string.Empty;
+    private IReadOnlyList<ReportPage> pages = [];
+    private IReadOnlyList<ReportPage> opened = [];
     private Windows? windows;
 
     /// <summary>Nothing is built or opened yet.</summary>
@@ -23,13 +25,13 @@ public sealed class ReportFixture : IAsyncLifetime
     }
 
     /// <summary>All pages, the index first.</summary>
-    public IReadOnlyList<ReportPage> Pages { get; private set; } = [];
+    public IReadOnlyList<ReportPage> Pages => Chromium.Wanted(pages);
 
     /// <summary>The pages that are opened one by one: all that there is one of, and of those that are made alike a choice on which everything is that is on any.</summary>
-    public IReadOnlyList<ReportPage> Opened { get; private set; } = [];
+    public IReadOnlyList<ReportPage> Opened => Chromium.Wanted(opened);
 
     /// <summary>The folder of the report.</summary>
-    public string Folder => folder;
+    public string Folder => Chromium.Wanted(folder);
 
     /// <summary>The index.</summary>
     public ReportPage Index => Pages[0];
@@ -49,9 +51,14 @@ public sealed class ReportFixture : IAsyncLifetime
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
+        if (!Chromium.IsWanted)
+        {
+            return;
+        }
+
         folder = given ?? Directory.CreateTempSubdirectory("ohmstead-report-").FullName;
-        Pages = given is null ? await ReportPage.BuildAsync("records", folder) : ReportPage.In(folder);
-        Opened = [.. Pages.GroupBy(page => page.Name.Split('/')[0]).SelectMany(Variety.Choose)];
+        pages = given is null ? await ReportPage.BuildAsync("records", folder) : ReportPage.In(folder);
+        opened = [.. pages.GroupBy(page => page.Name.Split('/')[0]).SelectMany(Variety.Choose)];
         windows = await Windows.OpenAsync();
     }
 
@@ -67,7 +74,7 @@ public sealed class ReportFixture : IAsyncLifetime
         ReducedMotion motion = ReducedMotion.NoPreference
     )
     {
-        var view = await windows!.TakeAsync(scripts, strict);
+        var view = await Chromium.Wanted(windows)!.TakeAsync(scripts, strict);
         await view.ShowAsync(new(ColorScheme.Light, width), motion);
         return view;
     }

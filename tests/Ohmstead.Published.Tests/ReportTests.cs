@@ -32,9 +32,10 @@ public sealed class ReportTests(PublishedProgram published)
     [Fact]
     public async Task A_second_run_leaves_what_the_other_program_wrote()
     {
+        var program = published.Path;
         using var copy = CollectionCopy.Make();
         await Child.ShellAsync("$ohmstead report . --to pages", copy.Root);
-        var run = await Child.ShellAsync("$ohmstead report . --to pages", copy.Root, ("ohmstead", published.Path));
+        var run = await Child.ShellAsync("$ohmstead report . --to pages", copy.Root, ("ohmstead", program));
         Assert.Equal(0, run.Exit);
         Assert.Contains("\n0 files written", run.Out, StringComparison.Ordinal);
     }

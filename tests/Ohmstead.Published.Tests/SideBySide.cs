@@ -18,8 +18,8 @@ internal static class SideBySide
         string typed = ""
     )
     {
-        var ordinary = await OutcomeAsync(Child.Program, line, prepare, typed);
         var own = await OutcomeAsync(published.Path, line, prepare, typed);
+        var ordinary = await OutcomeAsync(Child.Program, line, prepare, typed);
         Assert.Equal(ordinary.Run, own.Run);
         Assert.Equal(ordinary.Files.Keys, own.Files.Keys);
         Assert.All(ordinary.Files, file =>

@@ -95,7 +95,7 @@ public sealed partial class CheckCatalogueTests
 
     private static string ExampleOf(string page, string heading)
     {
-        var match = Regex.Match(page, $"## {heading}\n\n```yaml\n(.+?)```", RegexOptions.Singleline, TimeSpan.FromSeconds(5));
+        var match = Regex.Match(page, $"## {heading}\n\n```yaml\n(.+?)```", RegexOptions.Singleline);
         return match.Groups[1].Value;
     }
 

@@ -145,8 +145,7 @@ public sealed class CheckEffectsTests
             .Split(' ')[0];
 
     private static string? Named(string line, string key) =>
-        Regex.Match(line, $@"[{{ ]{key}: (?<name>[^,}} ]+)", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(5))
-            is { Success: true } match
+        Regex.Match(line, $@"[{{ ]{key}: (?<name>[^,}} ]+)", RegexOptions.ExplicitCapture) is { Success: true } match
             ? match.Groups["name"].Value
             : null;
 

@@ -13,7 +13,7 @@ namespace Ohmstead.Records.Tests.Editing;
 /// <summary>Lays out generated records with remarks and odd spaces everywhere. What is expected is what was generated before the spaces came.</summary>
 public sealed class LayoutRoundTripTests
 {
-    private const int Usual = 2_000;
+    private static readonly int Usual = TestExtent.Times(usual: 200, all: 2_000);
     private static readonly int Records = int.TryParse(
         Environment.GetEnvironmentVariable("OHMSTEAD_RECORDS"),
         NumberStyles.None,

@@ -56,10 +56,6 @@ public sealed partial class TextCheckPageTests
         return reader.ReadToEnd().ReplaceLineEndings("\n");
     }
 
-    [GeneratedRegex(
-        "```(?<language>[a-z]+)\n(?<text>.*?)```",
-        RegexOptions.Singleline | RegexOptions.ExplicitCapture,
-        matchTimeoutMilliseconds: 1000
-    )]
+    [GeneratedRegex("```(?<language>[a-z]+)\n(?<text>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture)]
     private static partial Regex Example();
 }

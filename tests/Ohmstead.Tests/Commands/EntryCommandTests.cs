@@ -242,10 +242,11 @@ public sealed class EntryCommandTests
         using var copy = CollectionCopy.Make();
         var full = copy.At(Board);
         var count = copy.Read(Board).Split("- { part: C3").Length;
+        var each = TestExtent.Times(usual: 60, all: 300);
         void Write(int writer)
         {
             var reader = new YamlNodeReader();
-            for (var i = 0; i < 300; i++)
+            for (var i = 0; i < each; i++)
             {
                 RecordFile.Change(copy.Root, Board, null, text =>
                     (
@@ -267,7 +268,7 @@ public sealed class EntryCommandTests
 
         var token = TestContext.Current.CancellationToken;
         await Task.WhenAll(Task.Run(() => Write(1), token), Task.Run(() => Write(2), token));
-        Assert.Equal(count + 600, copy.Read(Board).Split("- { part: C3").Length);
+        Assert.Equal(count + (2 * each), copy.Read(Board).Split("- { part: C3").Length);
         Assert.Empty(Directory.EnumerateFiles(Path.GetDirectoryName(full)!, ".*"));
     }
 

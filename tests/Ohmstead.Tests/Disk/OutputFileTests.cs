@@ -16,20 +16,20 @@ public sealed class OutputFileTests
 
     [Theory]
     [MemberData(nameof(Commands))]
-    public async Task A_file_that_is_not_ours_is_written_over_only_when_that_is_said(string command, string file)
+    public void A_file_that_is_not_ours_is_written_over_only_when_that_is_said(string command, string file)
     {
         using var copy = CollectionCopy.Make();
         copy.Write("mine.html", "<!doctype html><title>My own bench</title>");
         copy.Write("empty.ics", string.Empty);
         var before = copy.Read(file);
-        var run = await Child.ShellAsync($"exec $ohmstead {command} {file}", copy.Root);
+        var run = Within(copy, $"{command} {file}");
         Assert.Equal((2, before), (run.Exit, copy.Read(file)));
         Assert.Equal(
-            $"'{file}' is there, and this program did not write it: give another name, or say --over to write over it\n",
+            $"'{copy.At(file)}' is there, and this program did not write it: give another name, or say --over to write over it\n",
             run.Error
         );
 
-        run = await Child.ShellAsync($"exec $ohmstead {command} {file} --over", copy.Root);
+        run = Within(copy, $"{command} {file} --over");
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         Assert.NotEqual(before, copy.Read(file));
     }
@@ -37,18 +37,18 @@ public sealed class OutputFileTests
     [Theory]
     [InlineData("ahead . --calendar", "ahead.ics")]
     [InlineData("sheet SP-0007 --in . --to", "sheet.html")]
-    public async Task What_this_program_wrote_is_written_again_without_a_word(string command, string file)
+    public void What_this_program_wrote_is_written_again_without_a_word(string command, string file)
     {
         using var copy = CollectionCopy.Make();
         for (var time = 0; time < 2; time++)
         {
-            var run = await Child.ShellAsync($"exec $ohmstead {command} {file}", copy.Root);
+            var run = Within(copy, $"{command} {file}");
             Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         }
 
         // Another day is written as well.
         var first = copy.Read(file);
-        Assert.Equal(0, (await Child.ShellAsync($"exec $ohmstead {command} {file}", copy.Root, ("SOURCE_DATE_EPOCH", "1800000000"))).Exit);
+        Assert.Equal(0, Within(copy, $"{command} {file}", "2027-01-15").Exit);
         Assert.NotEqual(first, copy.Read(file));
         Assert.Empty(Directory.GetFiles(copy.Root, ".*.new"));
     }
@@ -63,9 +63,26 @@ public sealed class OutputFileTests
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "makes pipes with a shell");
         using var copy = CollectionCopy.Make();
-        var run = await Child.ShellAsync($"mkfifo pipe.ics pipe.html && exec $ohmstead {command}", copy.Root);
+        Assert.Equal(0, (await Child.ShellAsync("mkfifo pipe.ics pipe.html", copy.Root)).Exit);
+        var run = Within(copy, command);
         Assert.Equal(3, run.Exit);
         Assert.Contains(why, run.Error, StringComparison.Ordinal);
         Assert.Equal(1, run.Error.Count(letter => letter == '\n'));
+    }
+
+    // The line as in the folder of the copy, run inside the tests.
+    private static Run Within(CollectionCopy copy, string line, string day = "2026-11-25")
+    {
+        var words = line.Split(' ');
+        return Run.Of([
+            .. words.Select(
+                (word, at) =>
+                    at > 0 && words[at - 1] is "--to" or "--calendar" ? copy.At(word)
+                    : word == "." ? copy.Root
+                    : word
+            ),
+            "--as-of",
+            day,
+        ]);
     }
 }

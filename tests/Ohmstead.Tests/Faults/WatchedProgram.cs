@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Faults;
@@ -16,16 +17,7 @@ internal sealed class WatchedProgram(string program, string folder)
         var journal = Path.GetTempFileName();
         try
         {
-            (string Name, string Value)[] watched =
-            [
-                ("ohmstead", program),
-                ("LD_PRELOAD", FaultLibrary.Path!),
-                ("OHMSTEAD_FAULT_UNDER", folder),
-                ("OHMSTEAD_FAULT_LOG", journal),
-                .. fault?.Environment() ?? [],
-                .. environment,
-            ];
-            var run = await Child.ShellAsync(line, folder, watched);
+            var run = await Child.ShellAsync(line, folder, [.. Environment(journal), .. fault?.Environment() ?? [], .. environment]);
             return new(run, SystemCall.Read(journal));
         }
         finally
@@ -33,6 +25,45 @@ internal sealed class WatchedProgram(string program, string folder)
             File.Delete(journal);
         }
     }
+
+    /// <summary>Runs a line that begins with exec, and kills the program from outside.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="calls">After how many of its calls about the folder.</param>
+    /// <param name="later">How long after them.</param>
+    public async Task<Run> KilledAsync(string line, int calls, TimeSpan later)
+    {
+        var journal = Path.GetTempFileName();
+        try
+        {
+            using var process = Child.Start(line, folder, [.. Environment(journal)]);
+            while (!process.HasExited && Made(journal) is var made && made < calls)
+            {
+                // As long as it only starts, this may be slow to look; afterwards a call takes microseconds.
+                if (made == 0)
+                {
+                    await Task.Delay(1, TestContext.Current.CancellationToken);
+                }
+            }
+
+            var since = Stopwatch.GetTimestamp();
+            while (Stopwatch.GetElapsedTime(since) < later)
+            {
+                Thread.SpinWait(20);
+            }
+
+            process.Kill();
+            return await Child.EndAsync(process);
+        }
+        finally
+        {
+            File.Delete(journal);
+        }
+    }
+
+    private (string Name, string Value)[] Environment(string journal) =>
+        [("ohmstead", program), ("LD_PRELOAD", FaultLibrary.Path!), ("OHMSTEAD_FAULT_UNDER", folder), ("OHMSTEAD_FAULT_LOG", journal)];
+
+    private static int Made(string journal) => File.ReadAllBytes(journal).AsSpan().Count((byte)'\n');
 }
 
 /// <summary>How a watched run ended, and its calls.</summary>

@@ -6,7 +6,7 @@ namespace Ohmstead.Tests.Processes;
 /// <summary>Two people at two benches enter into one shared folder at once. Each has temporary files of their own, where the other does not look.</summary>
 public sealed class TwoWritersTests
 {
-    private const int Readings = 60;
+    private static readonly int Readings = TestExtent.Times(usual: 15, all: 60);
 
     [Fact]
     public async Task Two_users_who_share_nothing_but_the_folder_of_the_records_wait_for_each_other()

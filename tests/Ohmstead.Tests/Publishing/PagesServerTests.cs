@@ -103,7 +103,6 @@ public sealed class PagesServerTests : IDisposable
     {
         using var client = new TcpClient("localhost", port);
         using var stream = client.GetStream();
-        stream.ReadTimeout = 10_000;
         stream.Write(
             Encoding.ASCII.GetBytes($"{method} {path} HTTP/1.1\r\nHost: {host}:{port}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n")
         );

@@ -67,6 +67,7 @@ public sealed class ReportPicturesTests
     [Fact]
     public async Task The_report_is_the_same_bytes_whatever_the_zone_the_language_and_the_number_of_workers()
     {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         using var copy = CollectionCopy.Make();
         for (var i = 0; i < 80; i++)
         {

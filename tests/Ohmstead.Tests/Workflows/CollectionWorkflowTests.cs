@@ -13,6 +13,7 @@ public sealed class CollectionWorkflowTests
     [Fact]
     public async Task A_sound_pull_request_is_green_and_publishes_nothing()
     {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         using var collection = Collection(Program);
         Change(collection, "boards/SP-0008.md", text => text + "\nThe lid was cleaned.\n");
         using var host = await RunAsync(collection, HostEvent.PullRequest(collection));
@@ -29,6 +30,7 @@ public sealed class CollectionWorkflowTests
     [Fact]
     public async Task A_mistake_turns_the_pull_request_red_and_is_shown_on_its_line()
     {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         using var collection = Collection(Program);
         Change(collection, "boards/SP-0008.md", text => text.Replace("PO-08", "PO-0B", StringComparison.Ordinal));
         using var host = await RunAsync(collection, HostEvent.PullRequest(collection));
@@ -43,6 +45,7 @@ public sealed class CollectionWorkflowTests
     [Fact]
     public async Task What_a_pull_request_says_about_the_SDK_is_not_asked()
     {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         using var collection = Collection(Program);
         Put(collection, "global.json", "{ \"sdk\": { \"version\": \"99.0.100\" } }");
         using var host = await RunAsync(collection, HostEvent.PullRequest(collection));
@@ -52,6 +55,7 @@ public sealed class CollectionWorkflowTests
     [Fact]
     public async Task The_main_branch_becomes_pages_and_a_mistake_in_it_does_not_keep_them_back()
     {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         using var collection = Collection(Program);
         Change(collection, "boards/SP-0008.md", text => text.Replace("PO-08", "PO-0B", StringComparison.Ordinal));
         using var host = await RunAsync(collection, HostEvent.Push(collection));

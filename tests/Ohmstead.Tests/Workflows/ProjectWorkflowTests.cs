@@ -11,6 +11,7 @@ public sealed class ProjectWorkflowTests
     [Fact]
     public async Task A_sound_pull_request_is_green_and_publishes_nothing()
     {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         using var repository = Project();
         Propose(repository, "boards/SP-0008.md", text => text + "\nThe lid was cleaned.\n");
         using var host = await RunAsync(repository, HostEvent.PullRequest(repository));
@@ -29,6 +30,7 @@ public sealed class ProjectWorkflowTests
     [Fact]
     public async Task A_mistake_turns_the_pull_request_red_and_is_shown_on_its_line()
     {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         using var repository = Project();
         Propose(repository, "boards/SP-0008.md", text => text.Replace("PO-08", "PO-0B", StringComparison.Ordinal));
         using var host = await RunAsync(repository, HostEvent.PullRequest(repository));
@@ -50,6 +52,7 @@ public sealed class ProjectWorkflowTests
     [Fact]
     public async Task Of_a_pull_request_nothing_but_records_is_fetched_and_the_program_is_that_of_the_main_branch()
     {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         using var repository = Project();
         foreach (var planted in new[] { "Directory.Build.props", "nuget.config", ".config/dotnet-tools.json", "src/Ohmstead/Planted.cs" })
         {
@@ -74,6 +77,7 @@ public sealed class ProjectWorkflowTests
     [Fact]
     public async Task The_main_branch_is_built_and_its_pages_are_published()
     {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         using var repository = Project();
         using var host = await RunAsync(repository, HostEvent.Push(repository));
         var jobs = host.Jobs;
@@ -88,6 +92,7 @@ public sealed class ProjectWorkflowTests
     [Fact]
     public async Task A_collection_with_a_mistake_is_published_too_and_its_pages_show_it()
     {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         using var repository = Project();
         Propose(repository, "boards/SP-0008.md", text => text.Replace("PO-08", "PO-0B", StringComparison.Ordinal));
         using var host = await RunAsync(repository, HostEvent.Push(repository));

@@ -85,19 +85,20 @@ public sealed class RecordFileTests
     }
 
     [Theory]
-    [InlineData("enter SP-0007 C3 46.1uF --lifted --by RK --instrument bridge-1")]
-    [InlineData("found SP-0007 C3 \"a crack\" minor --by RK")]
-    [InlineData("wait SP-0007 \"a pen\" --by RK")]
-    public async Task An_entry_that_stands_already_is_asked_about(string command)
+    [InlineData("enter", "C3", "46.1uF", "--lifted", "--instrument", "bridge-1", "--by", "RK")]
+    [InlineData("found", "C3", "a crack", "minor", "--by", "RK")]
+    [InlineData("wait", "a pen", "--by", "RK")]
+    public void An_entry_that_stands_already_is_asked_about(string command, params string[] words)
     {
         using var copy = CollectionCopy.Make();
-        Assert.Equal(0, (await Child.ShellAsync($"exec $ohmstead {command} --in .", copy.Root)).Exit);
+        string[] line = [command, "SP-0007", .. words, "--in", copy.Root, "--as-of", "2026-11-25"];
+        Assert.Equal(0, Run.Of(line).Exit);
         var once = copy.Read("boards/SP-0007.md");
-        var run = await Child.ShellAsync($"exec $ohmstead {command} --in .", copy.Root);
+        var run = Run.Of(line);
         Assert.Equal((1, once), (run.Exit, copy.Read("boards/SP-0007.md")));
         Assert.Contains("has this entry already, word for word: {", run.Error, StringComparison.Ordinal);
         Assert.Contains("--sure enters it a second time", run.Error, StringComparison.Ordinal);
-        Assert.Equal(0, (await Child.ShellAsync($"exec $ohmstead {command} --in . --sure", copy.Root)).Exit);
+        Assert.Equal(0, Run.Of([.. line, "--sure"]).Exit);
         Assert.NotEqual(once, copy.Read("boards/SP-0007.md"));
     }
 
