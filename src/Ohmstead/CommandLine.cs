@@ -18,12 +18,12 @@ internal static class CommandLine
           ohmstead check records                             check a whole collection
           ohmstead check records/boards/SP-0007.md           check one board
           ohmstead report records --to pages                 check, and write the pages
-          ohmstead why SP-0007 C12 --in records              tell a verdict in full
-          ohmstead enter SP-0007 C12 391uF 1.4ohm            enter a reading, and judge it
+          ohmstead why SP-0004 C12 --in records              tell a verdict in full
+          ohmstead enter SP-0004 C12 391uF 1.4ohm            enter a reading, and judge it
           ohmstead bench SP-0007 --class C                   walk over its capacitors, reading after reading
           ohmstead fit SP-0013 C1 --in records               what would fit a place, out of the drawer
           ohmstead marking brown black red gold              what a print can mean
-          ohmstead start board SP-0021 --design bench-supply start a record
+          ohmstead start board SP-0021 --design bench-supply  start a record
         """;
 
     private static readonly char[] LineBreaks = ['\r', '\n', '\t'];
@@ -46,7 +46,8 @@ internal static class CommandLine
     internal static IReadOnlyList<(string Name, Func<Command> Make)> Commands(Terminal terminal, Interruption interruption) =>
         [.. Groups(terminal, interruption).SelectMany(group => group.Commands)];
 
-    private static CommandGroup[] Groups(Terminal terminal, Interruption interruption) =>
+    /// <summary>Every command, in the groups of the overview.</summary>
+    internal static IReadOnlyList<CommandGroup> Groups(Terminal terminal, Interruption interruption) =>
         [
             new(
                 "The collection",

@@ -18,8 +18,8 @@ internal sealed class AddCommand(Terminal terminal)
                 Add a part to the list of a board.
 
                 Examples:
-                  ohmstead add part SP-0021 C1 "aluminium electrolytic" 470uF 20% 35V 105C role=reservoir
-                  ohmstead add part SP-0021 R4 "carbon film resistor" 4k7ohm 5%
+                  ohmstead add part SP-0019 C4 "aluminium electrolytic" 470uF 20% 35V 105C role=reservoir
+                  ohmstead add part SP-0019 R4 "carbon film resistor" 4k7ohm 5%
                 """,
                 "parts",
                 PartShape.Shape,
@@ -32,8 +32,8 @@ internal sealed class AddCommand(Terminal terminal)
                 Add a test point, or a test, that proves a board.
 
                 Examples:
-                  ohmstead add point SP-0021 +15V 15V 5% ripple_limit=10mV
-                  ohmstead add point SP-0021 soak measures=hours hours=4
+                  ohmstead add point SP-0019 +15V 15V 5% ripple_limit=10mV
+                  ohmstead add point SP-0019 raw 14V 20%
                 """,
                 "points",
                 FileShapes.PointShape,
@@ -46,8 +46,8 @@ internal sealed class AddCommand(Terminal terminal)
                 Add something on a board that can hurt. Its cautions are shown from then on.
 
                 Examples:
-                  ohmstead add hazard SP-0021 "charged capacitor" at=C1 340V 100uF 220kohm
-                  ohmstead add hazard SP-0021 mains at=T1
+                  ohmstead add hazard SP-0019 "charged capacitor" at=C1 340V 100uF 220kohm
+                  ohmstead add hazard SP-0019 mains at=T1
                 """,
                 "hazards",
                 FileShapes.HazardShape,

@@ -35,10 +35,10 @@ internal sealed class EnterCommand(Terminal terminal)
             Enter a reading or a proof, and tell its verdict.
 
             Examples:
-              ohmstead enter SP-0007 C12 391uF 1.4ohm 120Hz --lifted --by RK
+              ohmstead enter SP-0004 C12 391uF 1.4ohm 120Hz --lifted --by RK
               ohmstead enter SP-0007 R3 4k81ohm --in-circuit
-              ohmstead enter SP-0007 C12 472uF --lot L-031 --state new
-              ohmstead enter SP-0007 +15V 15.06V ripple=4mV
+              ohmstead enter SP-0004 C12 472uF --lot L-002 --state new
+              ohmstead enter SP-0004 +15V 15.06V ripple=4mV
               ohmstead enter SP-0007 soak hours=8 pass
               ohmstead enter SP-0007 R4 over 20Mohm --lifted         (a shell takes > for itself: '>20Mohm')
               ohmstead enter SP-0007 F1 open --in-circuit            (also short, over range)

@@ -34,8 +34,8 @@ internal sealed class IncomingCommand(Terminal terminal)
             Enter the reading of a new part of a lot, and tell its verdict: only delivery limits count.
 
             Examples:
-              ohmstead incoming L-031 474uF 112mohm 120Hz --by TS --instrument bridge-1
-              ohmstead incoming L-031 14.2uA after=2min at_voltage=35V --instrument leak-1
+              ohmstead incoming L-002 474uF 112mohm 120Hz --by TS --instrument bridge-1
+              ohmstead incoming L-002 14.2uA after=2min at_voltage=35V --instrument leak-1
               ohmstead incoming L-008 "insulation=>20Gohm" at_voltage=100V piece=2
             """,
             lot,

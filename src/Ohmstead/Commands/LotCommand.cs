@@ -30,8 +30,8 @@ internal sealed class LotCommand(Terminal terminal)
             Take parts that came into the drawer as a lot.
 
             Examples:
-              ohmstead lot L-031 "aluminium electrolytic" 470uF 20% 35V 105C date_code=2610 --quantity 10 --order PO-14
-              ohmstead lot L-032 fuse current=250mA maker=Wexcote --quantity 5 --price "0.30 EUR"
+              ohmstead lot L-023 "aluminium electrolytic" 470uF 20% 35V 105C date_code=2610 --quantity 10 --order PO-08
+              ohmstead lot L-024 fuse current=250mA maker=Wexcote --quantity 5 --price "0.30 EUR"
             """,
             name,
             kind,

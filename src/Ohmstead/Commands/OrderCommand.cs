@@ -31,9 +31,9 @@ internal sealed class OrderCommand(Terminal terminal)
             Enter an order, or what became of it. The state of an order is never typed: it follows from the days.
 
             Examples:
-              ohmstead order PO-14 placed "220 µF 100 V, radial, ten" --from "Two Weirs Electronics"
-              ohmstead order PO-14 received
-              ohmstead order PO-14 lost --as-of 2026-04-20
+              ohmstead order PO-11 placed "220 µF 100 V, radial, ten" --from "Two Weirs Electronics"
+              ohmstead order PO-11 received
+              ohmstead order PO-09 lost --as-of 2026-11-20
             """,
             name,
             state,
@@ -79,7 +79,7 @@ internal sealed class OrderCommand(Terminal terminal)
     {
         if (parsed.GetValue(what) is not { Length: > 0 } ordered)
         {
-            return Refuse("say what was ordered: order PO-14 placed \"220 µF 100 V, ten\"");
+            return Refuse("say what was ordered: order PO-11 placed \"220 µF 100 V, ten\"");
         }
 
         var item = FlowText.Mapping([

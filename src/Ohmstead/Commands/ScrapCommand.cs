@@ -30,7 +30,7 @@ internal sealed class ScrapCommand(Terminal terminal)
 
             Examples:
               ohmstead scrap L-013 1 "reads 70 % of its mark" --piece 2
-              ohmstead scrap L-031 2 "leads torn off"
+              ohmstead scrap L-002 2 "leads torn off"
             """,
             lot,
             count,

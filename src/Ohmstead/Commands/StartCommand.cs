@@ -15,7 +15,7 @@ internal sealed class StartCommand(Terminal terminal)
               ohmstead start collection lighthouse --name "Fog signal electronics of the old light"
               ohmstead start board SP-0021 --design bench-supply
               ohmstead start design pulse-shaper --from SP-0019
-              ohmstead start parts list.csv --design bench-supply --trial
+              ohmstead start parts records/lists/output.csv --board SP-0019 --kind "C=polyester film" --unit C=uF --trial
             """
         )
         {

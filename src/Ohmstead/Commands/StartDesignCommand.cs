@@ -40,8 +40,8 @@ internal sealed class StartDesignCommand(Terminal terminal)
             Readings, work, serial and date codes stay with the board, and every verdict stays what it was.
 
             Examples:
-              ohmstead start design pulse-shaper --from SP-0019
               ohmstead start design pulse-shaper --from SP-0019 --name "Wind pulse shaper" --trial
+              ohmstead start design pulse-shaper --from SP-0019
             """
         )
         {

@@ -40,8 +40,8 @@ internal sealed class StartPartsCommand(Terminal terminal)
             has another value than the list says, both are told and nothing is written.
 
             Examples:
-              ohmstead start parts list.csv --design bench-supply --trial
-              ohmstead start parts list.csv --board SP-0019 --columns "ref=Designator,value=Val" --kind "R=carbon film resistor" --unit R=ohm
+              ohmstead start parts records/lists/output.csv --board SP-0019 --kind "C=polyester film" --unit C=uF --trial
+              ohmstead start parts records/lists/output.csv --board SP-0019 --kind "C=polyester film" --unit C=uF --columns value=Val
             """
         )
         {

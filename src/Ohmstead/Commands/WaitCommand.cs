@@ -24,8 +24,8 @@ internal sealed class WaitCommand(Terminal terminal)
             Enter that work waits for something, or that the wait is over.
 
             Examples:
-              ohmstead wait SP-0007 "new pen motor belt" --order PO-12 --blocks "drift test"
-              ohmstead wait SP-0007 "new pen motor belt" --over
+              ohmstead wait SP-0004 "new pen motor belt" --order PO-08 --blocks "drift test"
+              ohmstead wait SP-0004 "new pen motor belt" --over
             """,
             what,
             order,

@@ -50,8 +50,8 @@ internal sealed class WorkCommand(Terminal terminal)
             Enter work that was done, in order.
 
             Examples:
-              ohmstead work SP-0007 replaced C12 --lot L-031 --polarity schematic --kept "bag 7"
-              ohmstead work SP-0007 replaced C12 --new-part "aluminium electrolytic" 470uF 20% 35V 105C --polarity schematic
+              ohmstead work SP-0004 replaced C12 --lot L-002 --polarity schematic --kept "bag 7"
+              ohmstead work SP-0004 replaced C12 --new-part "aluminium electrolytic" 470uF 20% 35V 105C --polarity schematic
               ohmstead work SP-0007 washed --with isopropanol --dry 24h
               ohmstead work SP-0007 "made safe" C1 --hazard "charged capacitor" --with "10 kΩ 10 W on an insulated probe"
             """,
