@@ -64,7 +64,8 @@ internal sealed class BlockTrouble
         return Syntax(
             at,
             RestOfLine(at).Length,
-            $"{Quotation.Of(RestOfLine(at))} stands behind the closing {(mark is '"' or '\'' ? "quote" : mark)}; expected the end of the line",
+            $"{Quotation.Of(RestOfLine(at))} stands behind the closing {(mark is '"' or '\'' ? "quote" : mark)}; "
+                + "expected the end of the line",
             mark switch
             {
                 '\'' => "write '' for an apostrophe inside single quotes",

@@ -35,9 +35,10 @@ public static class HazardNotes
 
         if (StoredEnergy.Of(held.Farads, held.Volts).Is(out var energy, out _))
         {
+            var joules = QuantityText.Format(new Quantity(decimal.Round(energy.Joules, 4), Dimension.Energy), 3);
             notes.Add(
                 new(
-                    $"{held.Words} holds {QuantityText.Format(new Quantity(decimal.Round(energy.Joules, 4), Dimension.Energy), 3)}{ComesBack(assessed, held)}",
+                    $"{held.Words} holds {joules}{ComesBack(assessed, held)}",
                     $"{held.Arithmetic}{energy.Arithmetic}",
                     $"{StoredEnergy.Source.Text}; {held.Source}; {StoredEnergy.RecoverySource.Text}; {StoredEnergy.RecoveryTimeSource.Text}"
                 )

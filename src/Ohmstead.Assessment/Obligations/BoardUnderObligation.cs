@@ -126,8 +126,12 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
         return $"{of} {(reading.IsNew ? "new, " : string.Empty)}read: {values}";
     }
 
-    private static string Words(AssessedProof proof) =>
-        $"{proof.Proof.Point.Value} proved: {string.Join(", ", proof.Proof.Values.Select(value => value.Measured == Measured.Hours ? value.Value.Text + " h" : value.Value.Text).Concat(proof.Proof.Result is { } result ? [result.Text] : []))}";
+    private static string Words(AssessedProof proof)
+    {
+        var values = proof.Proof.Values.Select(value => value.Measured == Measured.Hours ? value.Value.Text + " h" : value.Value.Text);
+        var results = proof.Proof.Result is { } result ? values.Append(result.Text) : values;
+        return $"{proof.Proof.Point.Value} proved: {string.Join(", ", results)}";
+    }
 
     private static string Words(WorkEntry work) =>
         work.Did.Text

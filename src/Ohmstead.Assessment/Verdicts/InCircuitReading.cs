@@ -122,9 +122,11 @@ internal static class InCircuitReading
             Measured.Inductance => BesideAnInductor.ExplainsFarads(upper.Value, value.Value, read.Value),
             _ => default,
         };
+        var ofWhat = measured == Measured.Inductance ? Dimension.Capacitance : Dimension.Resistance;
         return known.Is(out var worked, out _)
             ? new(() =>
-                $"{QuantityText.Format(new Quantity(worked.Value, measured == Measured.Inductance ? Dimension.Capacitance : Dimension.Resistance), 3)} beside it does that ({worked.Arithmetic}; {worked.Source.Text})"
+                $"{QuantityText.Format(new Quantity(worked.Value, ofWhat), 3)} beside it does that "
+                + $"({worked.Arithmetic}; {worked.Source.Text})"
             )
             : null;
     }

@@ -241,7 +241,9 @@ internal static class OneSided
         : LazyText
     {
         protected override string Write() =>
-            $"{VerdictWords.Of(measured)} {reading.Text}{(limit is null ? string.Empty : $" against {limit.InWords} ({VerdictWords.Of(limit.Kind)}, {limit.Origin})")}: {VerdictWords.Of(outcome)}"
+            $"{VerdictWords.Of(measured)} {reading.Text}"
+            + (limit is null ? string.Empty : $" against {limit.InWords} ({VerdictWords.Of(limit.Kind)}, {limit.Origin})")
+            + $": {VerdictWords.Of(outcome)}"
             + (reason is null ? string.Empty : $", {reason}");
     }
 }

@@ -40,8 +40,7 @@ internal static class StressRules
             { } rated when rated > asked && pair.Offer.Kind == CapacitorKind.AluminiumWet => Reason.For(
                 Aspect,
                 pair,
-                static p =>
-                    $"{Rated(p)} °C for {Asked(p)} °C: {Figures.Text(Life.TenKelvinRule.Factor((double)p.Offer.CelsiusRating!.Value, (double)p.Place.CelsiusRating!.Value), 3)} x the life",
+                static p => $"{Rated(p)} °C for {Asked(p)} °C: {Figures.Text(Gain(p), 3)} x the life",
                 Life.TenKelvinRule.Source
             ),
             _ => Reason.For(Aspect, pair, static p => $"{Rated(p)} °C, {Asked(p)} °C are asked for"),
@@ -49,6 +48,8 @@ internal static class StressRules
 
         static string Rated(Pairing p) => Figures.Text(p.Offer.CelsiusRating!.Value);
         static string Asked(Pairing p) => Figures.Text(p.Place.CelsiusRating!.Value);
+        static double Gain(Pairing p) =>
+            Life.TenKelvinRule.Factor((double)p.Offer.CelsiusRating!.Value, (double)p.Place.CelsiusRating!.Value);
     }
 
     private static Reason Ripple(decimal asked, CapacitorOffer offer)

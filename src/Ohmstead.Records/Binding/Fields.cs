@@ -425,11 +425,12 @@ public sealed class Fields
             SequenceNode => "a list",
             _ => "a single value",
         };
-        binder.Report(
-            RecordChecks.ValueShape,
-            found.Spot,
-            $"{what} stands behind '{key}', expected {(shape.KeyAt(Place(key)).Kind is ValueKind.List ? "a list" : shape.KeyAt(Place(key)).Kind is ValueKind.Mapping ? "a mapping" : "a single value")}",
-            $"write {key}: {expected}"
-        );
+        var wanted = shape.KeyAt(Place(key)).Kind switch
+        {
+            ValueKind.List => "a list",
+            ValueKind.Mapping => "a mapping",
+            _ => "a single value",
+        };
+        binder.Report(RecordChecks.ValueShape, found.Spot, $"{what} stands behind '{key}', expected {wanted}", $"write {key}: {expected}");
     }
 }

@@ -46,7 +46,8 @@ internal static class SchemaPatterns
 
     /// <summary>What a meter showed: a quantity of a dimension, one side of one, or a word.</summary>
     internal static string Indication(Dimension dimension) =>
-        $@"^(?:{IndicationText.Open}|{IndicationText.Short}|{IndicationText.OverRange}|(?:(?:[<>]=?|[\u2264\u2265]){Space})?{Figure(dimension)})$";
+        $"^(?:{IndicationText.Open}|{IndicationText.Short}|{IndicationText.OverRange}|"
+        + $@"(?:(?:[<>]=?|[\u2264\u2265]){Space})?{Figure(dimension)})$";
 
     private static string Figure(Dimension dimension)
     {
@@ -61,7 +62,8 @@ internal static class SchemaPatterns
         {
             Dimension.Capacitance => (
                 $"{Prefix}[Ff]|[pnum{Micro}]|{AnyCase("p")}{AnyCase("f")}|{AnyCase("n")}{AnyCase("f")}|{AnyCase("u")}{AnyCase("f")}"
-                    + $"|[MmUu{Micro}]{{1,2}}{AnyCase("f")}{AnyCase("d")}?|{AnyCase("farad")}[Ss]?|{AnyCase("microfarad")}[Ss]?|{AnyCase("picofarad")}[Ss]?",
+                    + $"|[MmUu{Micro}]{{1,2}}{AnyCase("f")}{AnyCase("d")}?|{AnyCase("farad")}[Ss]?"
+                    + $"|{AnyCase("microfarad")}[Ss]?|{AnyCase("picofarad")}[Ss]?",
                 $"pnumF{Micro}"
             ),
             Dimension.Resistance => (

@@ -161,10 +161,8 @@ public static class InstrumentsPage
 
         if (instrument.Calibrations.Length > 1)
         {
-            html.Open(Tag.P, ClassName.Fine)
-                .Text(
-                    $"before: {string.Join(", ", instrument.Calibrations.Where(calibration => !ReferenceEquals(calibration, last)).Select(calibration => calibration.Date.Text))}"
-                );
+            var before = instrument.Calibrations.Where(calibration => !ReferenceEquals(calibration, last));
+            html.Open(Tag.P, ClassName.Fine).Text($"before: {string.Join(", ", before.Select(calibration => calibration.Date.Text))}");
         }
     }
 

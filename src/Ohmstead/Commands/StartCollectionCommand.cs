@@ -95,11 +95,13 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             var fate = NewFiles.Write(root, file);
             left += fate == FileFate.LeftAlone ? 1 : 0;
             var to = fate == FileFate.LeftAlone ? terminal.Error : terminal.Out;
-            to.WriteLine(
-                Printable.Of(
-                    $"{file.Path}: {(fate switch { FileFate.Written => "written", FileFate.Same => "there already, the same", _ => "there already, left alone" })}"
-                )
-            );
+            var words = fate switch
+            {
+                FileFate.Written => "written",
+                FileFate.Same => "there already, the same",
+                _ => "there already, left alone",
+            };
+            to.WriteLine(Printable.Of($"{file.Path}: {words}"));
         }
 
         Next(above, source);

@@ -39,9 +39,8 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
     {
         var lot = story.Lot;
         line($"{lot.Id.Value}: {PartWords.Describe(lot.Values)} {path}:{lot.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
-        line(
-            $"  came {lot.Received?.Text ?? "on a day not written"}{(lot.Order is { } order ? " under order " + order.Value : string.Empty)}, {Count(story)}"
-        );
+        var order = lot.Order is { } under ? " under order " + under.Value : string.Empty;
+        line($"  came {lot.Received?.Text ?? "on a day not written"}{order}, {Count(story)}");
         Readings(story, path);
         Scrapped(story, path);
         Age(story, today);

@@ -25,7 +25,8 @@ internal sealed class AnnotationFindings(string prefix) : IFindingsWriter
             target.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"::{command} file={Property(prefix + finding.Place.Path)},line={finding.Place.Line},col={finding.Place.Column},title={Property(finding.Check)}::{Data(text)}"
+                    $"::{command} file={Property(prefix + finding.Place.Path)},line={finding.Place.Line},col={finding.Place.Column},"
+                        + $"title={Property(finding.Check)}::{Data(text)}"
                 )
             );
         }

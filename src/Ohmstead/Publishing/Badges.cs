@@ -25,15 +25,8 @@ internal static class Badges
 
         var fit = boards.Count(board => board.State == BoardState.FitToRun);
         var worst = boards.Count == 0 ? BoardState.NotLookedAt : boards.Max(board => board.State);
-        Badge.Write(
-            buffer,
-            collection,
-            worst,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{fit} of {boards.Count} fit to run{(BoardStates.Beside(boards.Count(board => board.IsFitButOverdue)) is { } beside ? ", " + beside : string.Empty)}"
-            )
-        );
+        var overdue = BoardStates.Beside(boards.Count(board => board.IsFitButOverdue)) is { } beside ? ", " + beside : string.Empty;
+        Badge.Write(buffer, collection, worst, string.Create(CultureInfo.InvariantCulture, $"{fit} of {boards.Count} fit to run{overdue}"));
         target.Put(CollectionName, buffer.Written);
     }
 }

@@ -70,7 +70,9 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
     }
 
     private static string Words(WorkEntry work) =>
-        $"{work.Did.Text}{((work.Part ?? work.At) is { } place ? " " + place.Value : string.Empty)}{(work.Lot is { } lot ? " with " + lot.Value : string.Empty)}";
+        work.Did.Text
+        + ((work.Part ?? work.At) is { } place ? " " + place.Value : string.Empty)
+        + (work.Lot is { } lot ? " with " + lot.Value : string.Empty);
 
     private static string More(int count) => count == 1 ? string.Empty : $" and {count - 1} more";
 

@@ -24,10 +24,10 @@ internal static class EntryTold
             var isBack = RecordFile.Change(root, path, null, text =>
                 text == change?.After ? (change?.Before, true) : ((string?)null, false)
             );
-            throw new IOException(
-                $"{problem.Message}; {(isBack ? "the entry was taken back, so give it again" : $"the entry stands in {path}, since somebody else changed the record")}",
-                problem
-            );
+            var fate = isBack
+                ? "the entry was taken back, so give it again"
+                : $"the entry stands in {path}, since somebody else changed the record";
+            throw new IOException($"{problem.Message}; {fate}", problem);
         }
     }
 }

@@ -38,11 +38,13 @@ internal static class RailLimitsRule
             _ => RailLimits.All,
         };
         Outcome<ReckonedLine>[] lines = [.. list.Where(limit => limit.NominalVolts == given[Rail]).Select(limit => Line(limit, given))];
-        return lines.Length > 0
-            ? Answers.All(lines)
-            : Outcome<Reckoned>.Refused(
-                $"no rail of {given.Text(Rail)} is known, expected one of {string.Join(", ", list.Select(limit => limit.NominalVolts).Distinct().Order().Select(volts => Answers.Text(volts, Dimension.Voltage)))}"
-            );
+        if (lines.Length > 0)
+        {
+            return Answers.All(lines);
+        }
+
+        var rails = list.Select(limit => limit.NominalVolts).Distinct().Order().Select(volts => Answers.Text(volts, Dimension.Voltage));
+        return Outcome<Reckoned>.Refused($"no rail of {given.Text(Rail)} is known, expected one of {string.Join(", ", rails)}");
     }
 
     private static Outcome<ReckonedLine> Line(RailLimit limit, GivenInputs given) =>
