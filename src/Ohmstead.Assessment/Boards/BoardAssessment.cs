@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Life;
+using Ohmstead.Electronics.Supplies;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
@@ -32,6 +33,7 @@ public sealed record BoardAssessment(
 {
     private ILookup<string, AssessedProof>? proofsByPoint;
     private int[]? underPower;
+    private (ValveRectifier? Valve, bool IsKnown) rectifier;
 
     private readonly Dictionary<string, PlaceHistory> byReference = Places.ToDictionary(
         place => place.Part.Ref.Value,
@@ -115,10 +117,29 @@ public sealed record BoardAssessment(
             .. Enumerable.Range(0, Visits.Length).Where(order => Visits[order].Powered is not null || Visits[order].Proofs.Length > 0),
         ];
 
+    /// <summary>The first rectifier valve in the order of the parts list; null when none is named by its type.</summary>
+    internal ValveRectifier? Rectifier
+    {
+        get
+        {
+            if (!rectifier.IsKnown)
+            {
+                rectifier = (Places.Select(RectifierIn).OfType<ValveRectifier>().FirstOrDefault(), true);
+            }
+
+            return rectifier.Valve;
+        }
+    }
+
     /// <summary>The proofs at a point, oldest first.</summary>
-    internal IEnumerable<AssessedProof> ProofsAt(string point) =>
+    public IEnumerable<AssessedProof> ProofsAt(string point) =>
         (proofsByPoint ??= Proofs.ToLookup(static proof => proof.Proof.Point.Value, StringComparer.Ordinal))[point];
 
     /// <summary>The place of a reference, or null.</summary>
     public PlaceHistory? Place(string reference) => byReference.GetValueOrDefault(reference);
+
+    private static ValveRectifier? RectifierIn(PlaceHistory place) =>
+        place.Values.Type?.Value is { } type
+            ? ValveRectifier.All.FirstOrDefault(valve => string.Equals(valve.Type, type, StringComparison.OrdinalIgnoreCase))
+            : null;
 }

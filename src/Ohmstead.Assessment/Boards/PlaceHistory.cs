@@ -59,6 +59,9 @@ public sealed record PlaceHistory(
     /// <summary>The last change of the place, or null when the original sits there and never left it.</summary>
     internal PlaceChange? Change { get; init; }
 
+    /// <summary>The place, among the visits in order of time, of the one at which it was changed last; null when it never was.</summary>
+    public int? ChangedAt => Change?.At.Visit;
+
     /// <summary>When what sits there was put in; before the first visit for an original that never left.</summary>
     internal Moment Since => Change?.At ?? Moment.AsItCame;
 

@@ -46,7 +46,7 @@ public static class PointNotes
         if (
             point.Reservoir is { } reservoir
             && board.Place(reservoir.Value)?.Values.Capacitance is { } fitted
-            && Rectifying(board) is { } valve
+            && board.Rectifier is { } valve
             && fitted.Value.Value > valve.LargestInputFarads
         )
         {
@@ -105,16 +105,6 @@ public static class PointNotes
                 reading.Reading.Method?.Value
             )
             : [];
-
-    private static ValveRectifier? Rectifying(BoardAssessment board) =>
-        board
-            .Places.Select(place =>
-                place.Values.Type?.Value is { } type
-                    ? ValveRectifier.All.FirstOrDefault(valve => string.Equals(valve.Type, type, StringComparison.OrdinalIgnoreCase))
-                    : null
-            )
-            .OfType<ValveRectifier>()
-            .FirstOrDefault();
 
     private static string Rated(BoardAssessment board, TestPoint point, decimal peakVolts) =>
         point.Reservoir is { } name && board.Place(name.Value)?.Values.RatedVoltage is { } rated

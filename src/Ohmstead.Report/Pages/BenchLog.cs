@@ -32,9 +32,13 @@ internal static class BenchLog
 
         var places = VisitAnchors.Of(board.Visits);
         var readings = board.Readings.ToLookup(static reading => reading.VisitOrder);
+        var open = board
+            .Findings.Where(static finding => finding.IsOpen)
+            .Select(static finding => finding.Finding)
+            .ToHashSet<Observation>(ReferenceEqualityComparer.Instance);
         for (var order = 0; order < board.Visits.Length; order++)
         {
-            Visit(html, board, working, anchors, places[order], order, [.. readings[order]]);
+            Visit(html, board, working, anchors, places[order], order, [.. readings[order]], open);
         }
     }
 
@@ -45,7 +49,8 @@ internal static class BenchLog
         ReadingAnchors anchors,
         ElementId place,
         int order,
-        ImmutableArray<AssessedReading> readings
+        ImmutableArray<AssessedReading> readings,
+        HashSet<Observation> open
     )
     {
         var visit = board.Visits[order];
@@ -62,7 +67,7 @@ internal static class BenchLog
             html.Open(Tag.P).Text($"Powered: {powered.Value}");
         }
 
-        Found(html, board, visit);
+        Found(html, board, visit, open);
         Readings(html, board, working, anchors, visit, readings);
         Lines(html, board, visit);
         if (visit.Proofs.Length > 0)
@@ -71,7 +76,7 @@ internal static class BenchLog
         }
     }
 
-    private static void Found(HtmlWriter html, BoardAssessment board, BenchVisit visit)
+    private static void Found(HtmlWriter html, BoardAssessment board, BenchVisit visit, HashSet<Observation> open)
     {
         if (visit.Found.Length == 0)
         {
@@ -84,13 +89,12 @@ internal static class BenchLog
             using var item = html.Open(Tag.Li);
             html.Text("Found at ");
             BoardPage.Reference(html, board, finding.At.Value);
-            html.Text($": {finding.What.Value} ({finding.Severity.Text}{(IsOpen(board, finding) ? ", still open" : string.Empty)})");
+            html.Text($": {finding.What.Value} ({finding.Severity.Text}{(IsOpen(open, finding) ? ", still open" : string.Empty)})");
         }
     }
 
-    private static bool IsOpen(BoardAssessment board, Observation finding) =>
-        finding.Severity.Value is ObservedSeverity.Major or ObservedSeverity.Safety
-        && board.Findings.Any(known => known.IsOpen && ReferenceEquals(known.Finding, finding));
+    private static bool IsOpen(HashSet<Observation> open, Observation finding) =>
+        finding.Severity.Value is ObservedSeverity.Major or ObservedSeverity.Safety && open.Contains(finding);
 
     private static void Readings(
         HtmlWriter html,

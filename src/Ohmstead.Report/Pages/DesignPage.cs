@@ -152,13 +152,14 @@ public static class DesignPage
         using var entry = Entry.Open(html, "parts", "Parts", $"{design.Design.Parts.Length} places, with what is marked on them");
         using var table = Ledger.Open(html, "Parts", PartColumns);
         using var body = html.Open(Tag.TBody);
+        var renewed = design.RenewedByPlace();
         foreach (var part in design.Design.Parts)
         {
-            Part(html, table, design, part);
+            Part(html, table, part, [.. renewed[part.Ref.Value]]);
         }
     }
 
-    private static void Part(HtmlWriter html, Ledger table, DesignUnits design, Part part)
+    private static void Part(HtmlWriter html, Ledger table, Part part, BoardSummary[] renewedIn)
     {
         var values = part.Values;
         using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, part.Ref.Value));
@@ -205,8 +206,7 @@ public static class DesignPage
             );
         using var renewed = table.Cell(6);
         var commas = new Commas(html);
-        BoardSummary[] units = [.. design.RenewedAt(part.Ref.Value)];
-        foreach (var unit in units.Take(MostRenewed))
+        foreach (var unit in renewedIn.Take(MostRenewed))
         {
             commas
                 .Next()
@@ -215,9 +215,9 @@ public static class DesignPage
                 .Text(unit.Id.Value);
         }
 
-        if (units.Length > MostRenewed)
+        if (renewedIn.Length > MostRenewed)
         {
-            html.Text(string.Create(CultureInfo.InvariantCulture, $" and {units.Length - MostRenewed} more"));
+            html.Text(string.Create(CultureInfo.InvariantCulture, $" and {renewedIn.Length - MostRenewed} more"));
         }
     }
 
@@ -276,12 +276,13 @@ public static class DesignPage
         using var entry = Entry.Open(html, "faults", "Known faults");
         using var table = Ledger.Open(html, "Known faults", FaultColumns);
         using var body = html.Open(Tag.TBody);
+        var parts = design.Parts.Select(part => part.Ref.Value).ToHashSet(StringComparer.Ordinal);
         foreach (var fault in design.KnownFaults)
         {
             using var row = html.Open(Tag.Tr);
             using (table.Head())
             {
-                if (fault.At is { } at && design.Parts.Any(part => part.Ref.Value == at.Value))
+                if (fault.At is { } at && parts.Contains(at.Value))
                 {
                     html.Open(Tag.A, ClassName.Reference).To(ElementId.Of(IdPrefix.Part, at.Value)).Text(at.Value);
                 }

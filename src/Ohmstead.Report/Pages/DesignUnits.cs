@@ -26,6 +26,9 @@ public sealed record DesignUnits(DesignFile Design, IReadOnlyList<BoardSummary> 
         ];
     }
 
-    /// <summary>Units whose original part has gone from a place.</summary>
-    public IEnumerable<BoardSummary> RenewedAt(string place) => Units.Where(unit => unit.Renewed.Contains(place, StringComparer.Ordinal));
+    /// <summary>For each place the units from which its original part has gone, in order of number.</summary>
+    public ILookup<string, BoardSummary> RenewedByPlace() =>
+        Units
+            .SelectMany(unit => unit.Renewed.Select(place => (place, unit)))
+            .ToLookup(pair => pair.place, pair => pair.unit, StringComparer.Ordinal);
 }

@@ -61,7 +61,7 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
         }
 
         var words = IsoDate.Text(day);
-        if (IsHere(evidence) && VisitOf(evidence) is { } visit && led.Add(visit))
+        if (IsHere(evidence) && VisitOf(day, evidence) is { } visit && led.Add(visit))
         {
             html.Open(Tag.A).To(visit).Text(words);
         }
@@ -82,25 +82,19 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
         : anchors.Of(reading.Reading);
 
     // Of two visits of one day it is the one behind whose beginning the entry stands.
-    private ElementId? VisitOf(Evidence evidence)
+    private ElementId? VisitOf(DateOnly day, Evidence evidence)
     {
-        var found = -1;
-        for (var order = 0; order < board.Visits.Length; order++)
+        // Visits are in order of time, those of one day in order of the file: the last that began no later.
+        var (low, high) = (0, board.Visits.Length);
+        while (low < high)
         {
-            var visit = board.Visits[order];
-            if (
-                visit.Date.Value == evidence.Day
-                && (visit.Spot.Line, visit.Spot.Column).CompareTo((evidence.Spot.Line, evidence.Spot.Column)) <= 0
-                && (
-                    found < 0
-                    || (visit.Spot.Line, visit.Spot.Column).CompareTo((board.Visits[found].Spot.Line, board.Visits[found].Spot.Column)) > 0
-                )
-            )
-            {
-                found = order;
-            }
+            var middle = (low + high) / 2;
+            var visit = board.Visits[middle];
+            var isNoLater =
+                (visit.Date.Value, visit.Spot.Line, visit.Spot.Column).CompareTo((day, evidence.Spot.Line, evidence.Spot.Column)) <= 0;
+            (low, high) = isNoLater ? (middle + 1, high) : (low, middle);
         }
 
-        return found < 0 ? null : visits[found];
+        return low > 0 && board.Visits[low - 1].Date.Value == day ? visits[low - 1] : null;
     }
 }

@@ -10,17 +10,11 @@ internal static class FoundBefore
     private static readonly Dictionary<Measured, Verdict> None = [];
 
     /// <summary>For each quantity that was read of what sits there now, the last verdict on the part before; a reading that proves nothing only where there is no other.</summary>
-    public static IReadOnlyDictionary<Measured, Verdict> Of(BoardAssessment board, PlaceHistory place)
+    public static IReadOnlyDictionary<Measured, Verdict> Of(PlaceHistory place)
     {
-        if (place.FittedOn is not { } fitted || place.Standing.Length == 0)
+        if (place.ChangedAt is not { } order || place.Standing.Length == 0)
         {
             return None;
-        }
-
-        var order = 0;
-        while (order < board.Visits.Length && !ReferenceEquals(board.Visits[order], fitted))
-        {
-            order++;
         }
 
         var found = new SortedDictionary<Measured, Verdict>();

@@ -22,34 +22,17 @@ internal readonly struct HowTaken
         (string.Empty, static reading => reading.Method?.Value, string.Empty),
     ];
 
-    private readonly ImmutableArray<AssessedReading> readings;
+    private readonly Reading first;
 
     // One bit for each of the words: set where they are the same for all.
     private readonly int common;
 
-    private HowTaken(ImmutableArray<AssessedReading> readings, int common) => (this.readings, this.common) = (readings, common);
+    private HowTaken(Reading first, int common, bool isAllTold) => (this.first, this.common, IsAllTold) = (first, common, isAllTold);
 
-    /// <summary>True when nothing is left for any row to tell.</summary>
-    public bool IsAllTold
-    {
-        get
-        {
-            foreach (var reading in readings)
-            {
-                for (var at = 0; at < All.Length; at++)
-                {
-                    if (!IsCommon(at) && All[at].Words(reading.Reading) is { Length: > 0 })
-                    {
-                        return false;
-                    }
-                }
-            }
+    /// <summary>True when nothing is left for any row to tell. Each row asks, so it is known before the first.</summary>
+    public bool IsAllTold { get; }
 
-            return true;
-        }
-    }
-
-    /// <summary>Looks at the readings of a visit. One alone tells everything in its row.</summary>
+    /// <summary>Looks at the readings of a visit, at least one. One alone tells everything in its row.</summary>
     public static HowTaken Of(ImmutableArray<AssessedReading> readings)
     {
         var same = 0;
@@ -61,7 +44,7 @@ internal readonly struct HowTaken
             }
         }
 
-        return new(readings, same);
+        return new(readings[0].Reading, same, IsToldBy(readings, same));
     }
 
     /// <summary>Writes what is so of all of them; nothing where there is nothing.</summary>
@@ -71,7 +54,7 @@ internal readonly struct HowTaken
         {
             using var line = html.Open(Tag.P, ClassName.Fine);
             html.Text("All readings: ");
-            Write(html, readings[0].Reading, isCommon: true);
+            Write(html, first, isCommon: true);
             html.Text(".");
         }
     }
@@ -99,6 +82,22 @@ internal readonly struct HowTaken
             if (All[at].Words(reading.Reading) != words)
             {
                 return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool IsToldBy(ImmutableArray<AssessedReading> readings, int common)
+    {
+        foreach (var reading in readings)
+        {
+            for (var at = 0; at < All.Length; at++)
+            {
+                if ((common & (1 << at)) == 0 && All[at].Words(reading.Reading) is { Length: > 0 })
+                {
+                    return false;
+                }
             }
         }
 

@@ -4,6 +4,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
+using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pictures;
 using Ohmstead.Report.Style;
@@ -21,11 +22,17 @@ internal static class OverTime
     public static void Write(HtmlWriter html, BoardAssessment board, ImmutableArray<Drift> drifts, ReadingAnchors anchors)
     {
         // What drifts comes first, then what was read most often.
+        var known = new Dictionary<(string, Measured, DateOnly), Drift>();
+        foreach (var drift in drifts)
+        {
+            known.TryAdd((drift.Reference, drift.Measured, drift.Last), drift);
+        }
+
         ReadingSeries[] all =
         [
             .. BoardDrifts
                 .SeriesOf(board)
-                .OrderByDescending(series => DriftOf(drifts, series) is { IsTold: true })
+                .OrderByDescending(series => DriftOf(known, series) is { IsTold: true })
                 .ThenByDescending(series => series.Readings.Count),
         ];
         if (all.Length == 0)
@@ -36,7 +43,7 @@ internal static class OverTime
         using var entry = Entry.Open(html, "time", "Over time", "parts read in the same way on two days or more");
         foreach (var series in all.AsSpan(0, Math.Min(all.Length, Most)))
         {
-            One(html, series, DriftOf(drifts, series), anchors);
+            One(html, series, DriftOf(known, series), anchors);
         }
 
         if (all.Length > Most)
@@ -51,18 +58,8 @@ internal static class OverTime
         }
     }
 
-    private static Drift? DriftOf(ImmutableArray<Drift> drifts, ReadingSeries series)
-    {
-        foreach (var drift in drifts)
-        {
-            if (drift.Reference == series.Reference && drift.Measured == series.Measured && drift.Last == series.Readings[^1].Day)
-            {
-                return drift;
-            }
-        }
-
-        return null;
-    }
+    private static Drift? DriftOf(Dictionary<(string, Measured, DateOnly), Drift> drifts, ReadingSeries series) =>
+        drifts.GetValueOrDefault((series.Reference, series.Measured, series.Readings[^1].Day));
 
     private static void One(HtmlWriter html, ReadingSeries series, Drift? drift, ReadingAnchors anchors)
     {

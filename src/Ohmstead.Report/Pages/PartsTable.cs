@@ -84,7 +84,7 @@ internal static class PartsTable
         ToldAt here
     )
     {
-        var found = FoundBefore.Of(board, place);
+        var found = FoundBefore.Of(place);
         foreach (var verdict in place.Standing)
         {
             VerdictCell.Write(html, working, verdict, here, before: found.GetValueOrDefault(verdict.Measured));

@@ -7,7 +7,8 @@ namespace Ohmstead.Report.Pages;
 /// <param name="Place">The place that both show.</param>
 /// <param name="Earlier">The one from before.</param>
 /// <param name="Later">The one from after.</param>
-internal sealed record PhotoPair(string Place, DatedPhoto Earlier, DatedPhoto Later);
+/// <param name="Work">What was done there from the one to the other, with its days.</param>
+internal sealed record PhotoPair(string Place, DatedPhoto Earlier, DatedPhoto Later, IReadOnlyList<string> Work);
 
 /// <summary>A photograph with the visit at which it was taken.</summary>
 internal sealed record DatedPhoto(BenchVisit Visit, int Order, Photograph Photo, ShownPicture Shown);
@@ -19,26 +20,41 @@ internal sealed record DatedPhoto(BenchVisit Visit, int Order, Photograph Photo,
 internal static class PhotoPairs
 {
     /// <summary>The pairs of a board: for each place the earliest and the latest photograph.</summary>
-    public static IReadOnlyList<PhotoPair> Of(BoardAssessment board, IReadOnlyList<DatedPhoto> photos) =>
+    public static IReadOnlyList<PhotoPair> Of(BoardAssessment board, IReadOnlyList<DatedPhoto> photos)
+    {
+        if (photos.Count < 2)
+        {
+            return [];
+        }
+
+        var work = WorkByPlace(board);
+        return
         [
             .. photos
                 .Select(photo => (Place: PlaceIn(photo.Photo.Shows.Value, board), Photo: photo))
                 .Where(pair => pair.Place is not null)
                 .GroupBy(pair => pair.Place!, pair => pair.Photo, StringComparer.Ordinal)
-                .Select(place => new PhotoPair(place.Key, place.First(), place.Last()))
-                .Where(pair => pair.Earlier.Order < pair.Later.Order && WorkDays(board, pair).Any()),
+                .Select(place => Of(place.Key, place.First(), place.Last(), work[place.Key]))
+                .Where(pair => pair.Earlier.Order < pair.Later.Order && pair.Work.Count > 0),
         ];
+    }
 
-    /// <summary>What was done there from the one to the other.</summary>
-    public static IEnumerable<string> WorkDays(BoardAssessment board, PhotoPair pair) =>
+    private static PhotoPair Of(string place, DatedPhoto earlier, DatedPhoto later, IEnumerable<(int Order, string Words)> work) =>
+        new(place, earlier, later, [.. work.Where(one => one.Order >= earlier.Order && one.Order <= later.Order).Select(one => one.Words)]);
+
+    // In order of time.
+    private static ILookup<string, (int Order, string Words)> WorkByPlace(BoardAssessment board) =>
         board
-            .Visits.Skip(pair.Earlier.Order)
-            .Take(pair.Later.Order - pair.Earlier.Order + 1)
+            .Visits.Index()
             .SelectMany(visit =>
                 visit
-                    .Work.Where(work => work.Did.Value != WorkKind.LeftAlone && (work.Part ?? work.At)?.Value == pair.Place)
-                    .Select(work => $"{work.Did.Text} on {visit.Date.Text}")
-            );
+                    .Item.Work.Where(work => work.Did.Value != WorkKind.LeftAlone)
+                    .Select(work =>
+                        (Place: (work.Part ?? work.At)?.Value, Done: (visit.Index, $"{work.Did.Text} on {visit.Item.Date.Text}"))
+                    )
+            )
+            .Where(work => work.Place is not null)
+            .ToLookup(work => work.Place!, work => work.Done, StringComparer.Ordinal);
 
     // The first word that is the reference of a part.
     private static string? PlaceIn(string words, BoardAssessment board) =>

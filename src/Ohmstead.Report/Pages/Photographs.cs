@@ -28,8 +28,7 @@ internal static class Photographs
         foreach (var pair in pairs)
         {
             html.Open(Tag.H3).Text($"{pair.Place}, {pair.Earlier.Visit.Date.Text} beside {pair.Later.Visit.Date.Text}");
-            html.Open(Tag.P, ClassName.Fine)
-                .Text($"Work there from the one to the other: {string.Join(", ", PhotoPairs.WorkDays(board, pair))}.");
+            html.Open(Tag.P, ClassName.Fine).Text($"Work there from the one to the other: {string.Join(", ", pair.Work)}.");
             using var beside = html.Open(Tag.Div, ClassName.Pair);
             One(html, pair.Earlier);
             One(html, pair.Later);

@@ -9,6 +9,8 @@ namespace Ohmstead.Report.Pages;
 /// <param name="Places">Its places in the order of the parts list, those alone of which something is known.</param>
 public sealed record UnitPlaces(string Board, IReadOnlyList<UnitPlace> Places)
 {
+    private readonly Dictionary<string, UnitPlace> byReference = Places.ToDictionary(place => place.Reference, StringComparer.Ordinal);
+
     /// <summary>The places of a board.</summary>
     public static UnitPlaces Of(BoardAssessment board) =>
         new(
@@ -29,7 +31,7 @@ public sealed record UnitPlaces(string Board, IReadOnlyList<UnitPlace> Places)
         );
 
     /// <summary>A place by its name; null when nothing is known of it.</summary>
-    public UnitPlace? Place(string reference) => Places.FirstOrDefault(place => place.Reference == reference);
+    public UnitPlace? Place(string reference) => byReference.GetValueOrDefault(reference);
 }
 
 /// <summary>A place of a unit.</summary>

@@ -21,13 +21,9 @@ internal static class RailsDrawing
         var rails = new List<AssessedProof>();
         foreach (var point in board.Points)
         {
-            for (var at = board.Proofs.Length - 1; at >= 0; at--)
+            if (board.ProofsAt(point.Name.Value).LastOrDefault(static proof => Of(proof, Measured.Voltage) is not null) is { } last)
             {
-                if (board.Proofs[at].Proof.Point.Value == point.Name.Value && Of(board.Proofs[at], Measured.Voltage) is not null)
-                {
-                    rails.Add(board.Proofs[at]);
-                    break;
-                }
+                rails.Add(last);
             }
         }
 

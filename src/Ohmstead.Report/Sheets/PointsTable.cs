@@ -56,7 +56,7 @@ internal static class PointsTable
         using var head = html.Open(Tag.Th).With(FixedAttribute.ScopeRow).With(NumberAttribute.RowSpan, rows);
         html.Text(point.Name.Value);
         html.Open(Tag.Br).Close();
-        var last = board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value);
+        var last = board.ProofsAt(point.Name.Value).LastOrDefault();
         html.Open(Tag.Span, SheetClass.Fine)
             .Text((point.IsRequired ? "required, " : string.Empty) + (last is null ? "never proved" : $"last {last.Visit.Date.Text}"));
     }

@@ -21,18 +21,13 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
     public static IEnumerable<Change> Of(BoardAssessment board)
     {
         var anchors = VisitAnchors.Of(board.Visits);
+        var (readingsAt, proofsAt) = (board.Readings.ToLookup(Order), board.Proofs.ToLookup(Order));
         for (var order = 0; order < board.Visits.Length; order++)
         {
             var visit = board.Visits[order];
-            var at = order;
-            ImmutableArray<AssessedReading> readings = [.. board.Readings.Where(reading => reading.VisitOrder == at)];
+            ImmutableArray<AssessedReading> readings = [.. readingsAt[order]];
             string[] done = [.. visit.Work.Select(Words)];
-            string[] proofs =
-            [
-                .. board
-                    .Proofs.Where(proof => proof.VisitOrder == at)
-                    .Select(proof => $"{proof.Proof.Point.Value} {VerdictWords.Of(proof.Outcome)}"),
-            ];
+            string[] proofs = [.. proofsAt[order].Select(proof => $"{proof.Proof.Point.Value} {VerdictWords.Of(proof.Outcome)}")];
             var headline =
                 done.Length > 0 ? done[0] + More(done.Length)
                 : proofs.Length > 0 ? $"proof: {proofs[0]}{More(proofs.Length)}"
@@ -68,6 +63,10 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
         var byLength = byBoard != 0 ? byBoard : other.Anchor.Value.Length.CompareTo(Anchor.Value.Length);
         return byLength != 0 ? byLength : string.CompareOrdinal(other.Anchor.Value, Anchor.Value);
     }
+
+    private static int Order(AssessedReading reading) => reading.VisitOrder;
+
+    private static int Order(AssessedProof proof) => proof.VisitOrder;
 
     private static string Words(WorkEntry work) =>
         work.Did.Text
