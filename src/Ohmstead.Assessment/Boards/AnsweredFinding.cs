@@ -19,6 +19,9 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     /// <summary>The visit of the work or decision that answered it, or null.</summary>
     public BenchVisit? On { get; init; }
 
+    /// <summary>When that work was done or that decision made; before the first visit while nothing answers it.</summary>
+    internal Moment AnsweredAt { get; init; } = Moment.AsItCame;
+
     /// <summary>The last work there that could not answer it, or null: it is told, so that nobody thinks it was overlooked.</summary>
     public WorkEntry? InVain { get; init; }
 
@@ -100,7 +103,17 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
             var finding = found[i];
             if (finding.IsOpen && IsAnsweredFrom(work, finding) && at > finding.At && !timeline.IsUndone(work))
             {
-                found[i] = CanClose(work, finding) ? finding with { Work = work, On = visit } : finding with { InVain = work };
+                found[i] = CanClose(work, finding)
+                    ? finding with
+                    {
+                        Work = work,
+                        On = visit,
+                        AnsweredAt = at,
+                    }
+                    : finding with
+                    {
+                        InVain = work,
+                    };
             }
         }
 
@@ -124,7 +137,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
                 && decision.Place?.Value == found[i].Finding.At.Value
             )
             {
-                found[i] = found[i] with { Decision = decision, On = visit };
+                found[i] = found[i] with { Decision = decision, On = visit, AnsweredAt = at };
             }
         }
     }

@@ -18,14 +18,22 @@ public sealed record AssessedHazard(Hazard Hazard, BenchVisit? MadeSafe)
     public bool MustGo => ClosingWork.MustGo(Hazard.Kind.Value);
 
     /// <summary>The hazards that hold for every unit of a design.</summary>
-    public static ImmutableArray<AssessedHazard> OfDesign(DesignFile design) =>
+    public static ImmutableArray<AssessedHazard> OfDesign(DesignFile design)
+    {
+        if (design.Hazards.Length == 0)
+        {
+            return [];
+        }
+
+        var parts = new FirstByName<Part>(design.Parts, static part => part.Ref.Value);
+        return
         [
             .. design.Hazards.Select(hazard => new AssessedHazard(hazard, null)
             {
-                Parts =
-                    hazard.At is { } at && design.Parts.FirstOrDefault(part => part.Ref.Value == at.Value) is { } part ? [part.Values] : [],
+                Parts = hazard.At is { } at && parts.Find(at.Value) is { } part ? [part.Values] : [],
             }),
         ];
+    }
 
     /// <summary>The same with what belongs and what was fitted at its place: whichever holds more counts.</summary>
     internal AssessedHazard With(ILookup<string, PlaceHistory> places) =>

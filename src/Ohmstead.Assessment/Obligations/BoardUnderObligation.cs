@@ -16,6 +16,8 @@ namespace Ohmstead.Assessment.Obligations;
 public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<Finding> Findings, SharedFaults Shared)
 {
     private EntriesInOrder? entries;
+    private ILookup<string, DoneWork>? workAt;
+    private ILookup<string, AssessedReading>? readingsOf;
 
     /// <summary>Everything computed about the board.</summary>
     public BoardAssessment Board => Under.Assessment;
@@ -25,6 +27,23 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
 
     /// <summary>The day of this run.</summary>
     public DateOnly Today => Under.Today;
+
+    /// <summary>The work on a part, or at a place where it names no part, in order of time.</summary>
+    internal IEnumerable<DoneWork> WorkAt(string place) =>
+        (
+            workAt ??= Board
+                .Visits.SelectMany((visit, order) => visit.Work.Select(work => new DoneWork(order, visit, work)))
+                .Where(static done => (done.Work.Part ?? done.Work.At) is not null)
+                .ToLookup(static done => (done.Work.Part ?? done.Work.At)!.Value, StringComparer.Ordinal)
+        )[place];
+
+    /// <summary>The readings that name a part, oldest first.</summary>
+    internal IEnumerable<AssessedReading> ReadingsOf(string part) =>
+        (
+            readingsOf ??= Board
+                .Readings.Where(static reading => reading.Reading.Part is not null)
+                .ToLookup(static reading => reading.Reading.Part!.Value, StringComparer.Ordinal)
+        )[part];
 
     /// <summary>The part or point that the entry is about in which something stands, or null when it is about none.</summary>
     internal string? PlaceAt(Place place)
@@ -143,3 +162,9 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
         )
         + (work.With is { } with ? ", with " + with.Value : string.Empty);
 }
+
+/// <summary>Work, and when it was done.</summary>
+/// <param name="Order">The place of its visit in time, from 0.</param>
+/// <param name="Visit">Its visit.</param>
+/// <param name="Work">The work.</param>
+internal readonly record struct DoneWork(int Order, BenchVisit Visit, WorkEntry Work);

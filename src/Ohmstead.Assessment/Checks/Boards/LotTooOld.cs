@@ -1,5 +1,7 @@
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -17,6 +19,7 @@ public sealed class LotTooOld : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
+        ILookup<WorkEntry, FittedPiece>? fitted = null;
         foreach (var replacement in board.Replacements)
         {
             var (visit, work, place) = (replacement.Visit, replacement.Work, replacement.Place);
@@ -24,7 +27,7 @@ public sealed class LotTooOld : IBoardCheck
                 replacement.Lot is { } lot
                 && lot.Values.Kind.Value.IsElectrolytic
                 && visit.Date.Value <= board.Today
-                && board.Assessment.Fitted.FirstOrDefault(piece => ReferenceEquals(piece.Work, work)) is { ShelfLife: { } shelf }
+                && (fitted ??= ByWork(board.Assessment))[work].FirstOrDefault() is { ShelfLife: { } shelf }
                 && shelf.IsOverOn(visit.Date.Value)
             )
             {
@@ -40,4 +43,7 @@ public sealed class LotTooOld : IBoardCheck
             }
         }
     }
+
+    private static ILookup<WorkEntry, FittedPiece> ByWork(BoardAssessment board) =>
+        board.Fitted.ToLookup<FittedPiece, WorkEntry>(static piece => piece.Work, ReferenceEqualityComparer.Instance);
 }

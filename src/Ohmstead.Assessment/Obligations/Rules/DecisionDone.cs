@@ -73,7 +73,7 @@ public sealed class DecisionDone : IObligationRule
 
         foreach (var (at, (moment, decision)) in latest)
         {
-            if (!decision.What.Value.LetsStay() && !IsDone(board.Board, at, moment, decision.What.Value))
+            if (!decision.What.Value.LetsStay() && !IsDone(board, at, moment, decision.What.Value))
             {
                 yield return Obligation.Open(
                     Kind,
@@ -86,20 +86,20 @@ public sealed class DecisionDone : IObligationRule
         }
     }
 
-    private static bool IsDone(BoardAssessment board, string at, Moment decided, DecisionKind what) =>
+    private static bool IsDone(BoardUnderObligation board, string at, Moment decided, DecisionKind what) =>
         what switch
         {
-            DecisionKind.MeasureOutOfCircuit => board.Readings.Any(reading =>
-                reading.At > decided && reading.Reading.Part?.Value == at && reading.Reading.Circuit is { Value: Circuit.Out }
-            ),
+            DecisionKind.MeasureOutOfCircuit => board
+                .ReadingsOf(at)
+                .Any(reading => reading.At > decided && reading.Reading.Circuit is { Value: Circuit.Out }),
             DecisionKind.FormAgain => WasDone(board, at, decided, work => work is WorkKind.Reformed or WorkKind.Replaced),
             DecisionKind.Replace => WasDone(board, at, decided, work => work is WorkKind.Replaced or WorkKind.Fitted),
             DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone => true,
         };
 
     // Work of the visit that decided it carries it out, wherever it stands there.
-    private static bool WasDone(BoardAssessment board, string at, Moment decided, Func<WorkKind, bool> isIt) =>
-        board.Visits.Skip(decided.Visit).Any(visit => visit.Work.Any(work => (work.Part ?? work.At)?.Value == at && isIt(work.Did.Value)));
+    private static bool WasDone(BoardUnderObligation board, string at, Moment decided, Func<WorkKind, bool> isIt) =>
+        board.WorkAt(at).Any(done => done.Order >= decided.Visit && isIt(done.Work.Did.Value));
 
     private Obligation Formed(BoardUnderObligation board, PlaceHistory place, Decision decision)
     {
@@ -129,19 +129,16 @@ public sealed class DecisionDone : IObligationRule
     private static (Moment At, BenchVisit Visit)? LastForming(BoardUnderObligation board, PlaceHistory place)
     {
         // Forming of the visit that decided it counts, wherever it stands there.
-        for (var order = board.Board.Visits.Length - 1; order >= place.DecidedAt.Visit; order--)
+        (Moment At, BenchVisit Visit)? last = null;
+        foreach (var (order, visit, work) in board.WorkAt(place.Part.Ref.Value))
         {
-            var visit = board.Board.Visits[order];
-            if (
-                visit.Work.LastOrDefault(work => work.Did.Value == WorkKind.Reformed && work.Part?.Value == place.Part.Ref.Value) is
-                { } work
-            )
+            if (order >= place.DecidedAt.Visit && work is { Did.Value: WorkKind.Reformed, Part: not null })
             {
-                return (Moment.Of(order, work.Spot), visit);
+                last = (Moment.Of(order, work.Spot), visit);
             }
         }
 
-        return null;
+        return last;
     }
 
     private static AssessedReading? OutOfCircuit(BoardUnderObligation board, PlaceHistory place) =>

@@ -27,12 +27,10 @@ public sealed class DesignKept : IObligationRule
             yield break;
         }
 
+        var parts = new FirstByName<Part>(design.Parts, static known => known.Ref.Value);
         foreach (var part in own.Parts)
         {
-            if (
-                design.Parts.FirstOrDefault(known => known.Ref.Value == part.Ref.Value) is { } known
-                && Loosened(part.Values, known.Values) is { Count: > 0 } loose
-            )
+            if (parts.Find(part.Ref.Value) is { } known && Loosened(part.Values, known.Values) is { Count: > 0 } loose)
             {
                 // No note lowers what people rely on not to be hurt.
                 var isSafety = PartKind.IsSafetyRelevant(known.Values);
@@ -46,12 +44,10 @@ public sealed class DesignKept : IObligationRule
             }
         }
 
+        var points = new FirstByName<TestPoint>(design.Points, static known => known.Name.Value);
         foreach (var point in own.Points)
         {
-            if (
-                design.Points.FirstOrDefault(known => known.Name.Value == point.Name.Value) is { } known
-                && Loosened(point, known) is { Count: > 0 } loose
-            )
+            if (points.Find(point.Name.Value) is { } known && Loosened(point, known) is { Count: > 0 } loose)
             {
                 yield return Told(
                     board,

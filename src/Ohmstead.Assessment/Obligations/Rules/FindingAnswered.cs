@@ -7,8 +7,6 @@ namespace Ohmstead.Assessment.Obligations.Rules;
 /// <summary>Every major finding, and every one that can hurt, was answered by work that can close it; what cannot hurt also by a decision with a reason.</summary>
 public sealed class FindingAnswered : IObligationRule
 {
-    private static readonly string[] OfInsulation = ["insulation", "earth", "chassis", "touch", "leakage"];
-
     /// <inheritdoc/>
     public string Kind => "finding-answered";
 
@@ -77,6 +75,7 @@ public sealed class FindingAnswered : IObligationRule
 
     private IEnumerable<Obligation> Found(BoardUnderObligation board)
     {
+        LastPassed? passed = null;
         foreach (var finding in board.Board.Findings.Where(finding => finding.MustBeAnswered))
         {
             var (at, what) = (finding.Finding.At.Value, WhatItIs(finding));
@@ -91,7 +90,10 @@ public sealed class FindingAnswered : IObligationRule
                     isSafety ? "make it safe, and record the work there" : "answer it by work or by a decision with a reason"
                 );
             }
-            else if (finding is { Trouble: Trouble.LiveMetal, Work: { } mended } && !IsTested(board, finding, mended))
+            else if (
+                finding is { Trouble: Trouble.LiveMetal, Work: { } mended }
+                && !(passed ??= new(board.Board)).IsTestedSince(finding.AnsweredAt, at)
+            )
             {
                 yield return Obligation.Open(
                     Kind,
@@ -103,7 +105,7 @@ public sealed class FindingAnswered : IObligationRule
             }
             else if (
                 finding is { Trouble: Trouble.Other, Work: { Did.Value: not WorkKind.LeftAlone } done }
-                && !IsProvedSince(board, finding, done)
+                && !(passed ??= new(board.Board)).IsProvedSince(finding.AnsweredAt, at)
             )
             {
                 yield return Obligation.Open(
@@ -131,43 +133,4 @@ public sealed class FindingAnswered : IObligationRule
         finding.Weight == finding.Finding.Severity.Value
             ? finding.Finding.What.Value
             : $"{finding.Finding.What.Value} (written as {finding.Finding.Severity.Text}, which that never is)";
-
-    // Of a fault in words that say nothing of its sort only the board can tell that it is gone.
-    private static bool IsProvedSince(BoardUnderObligation board, AnsweredFinding finding, WorkEntry done)
-    {
-        var since = Moment.Of(board.Board.Visits.IndexOf(finding.On!), done.Spot);
-        return board.Board.Proofs.Any(proof => proof.At > since && proof.Outcome == VerdictOutcome.Inside)
-            || board.Board.Readings.Any(reading =>
-                reading.At > since && reading.Overall == VerdictOutcome.Inside && reading.Reading.Part?.Value == finding.Finding.At.Value
-            );
-    }
-
-    // Metal that was live is tested at its place, or by the insulation of anything, after it was mended.
-    private static bool IsTested(BoardUnderObligation board, AnsweredFinding finding, WorkEntry mended)
-    {
-        var since = Moment.Of(board.Board.Visits.IndexOf(finding.On!), mended.Spot);
-        var at = finding.Finding.At.Value;
-        return board.Board.Readings.Any(reading =>
-                reading.At > since
-                && reading.Overall == VerdictOutcome.Inside
-                && (IsOfThePlace(reading.Reading, at) || IsOfAWinding(reading))
-            )
-            || board.Board.Proofs.Any(proof =>
-                proof.At > since && proof.Outcome == VerdictOutcome.Inside && IsAbout(proof.Proof.Point.Value, at)
-            );
-    }
-
-    // What a capacitor lets through says nothing of the metal around it; a transformer stands between the mains and it.
-    private static bool IsOfAWinding(AssessedReading reading) =>
-        reading.Place?.Values.Kind.Value.Family is PartFamily.Inductor or PartFamily.Coil
-        && reading.Reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage);
-
-    private static bool IsOfThePlace(Reading reading, string at) =>
-        reading.Part?.Value == at
-        || reading.Point?.Value == at
-        || (reading.Part is null && reading.Values.Any(value => value.Measured is Measured.Insulation or Measured.Leakage))
-        || (reading.Method is { } method && IsAbout(method.Value, at));
-
-    private static bool IsAbout(string point, string at) =>
-        point == at || OfInsulation.Any(word => point.Contains(word, StringComparison.OrdinalIgnoreCase));
 }

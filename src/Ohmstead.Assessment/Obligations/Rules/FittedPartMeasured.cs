@@ -16,6 +16,7 @@ public sealed class FittedPartMeasured : IObligationRule
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)
     {
+        AssessedProof? proved = null;
         foreach (var piece in board.Board.Fitted)
         {
             var (at, path) = (piece.Place.Part.Ref.Value, board.Board.Board.Path);
@@ -45,7 +46,7 @@ public sealed class FittedPartMeasured : IObligationRule
             {
                 yield return Obligation.Open(Kind, BoardState.ProofDue, at, Missing(piece, path), NextStep(piece));
             }
-            else if (board.Board.Proofs.LastOrDefault(proof => proof.At > piece.At && proof.Outcome == VerdictOutcome.Inside) is { } proof)
+            else if ((proved ??= LastPassed(board.Board)) is { } proof && proof.At > piece.At)
             {
                 yield return Obligation.Met(Kind, at, "the board was proved with it", board.By(proof));
             }
@@ -61,6 +62,10 @@ public sealed class FittedPartMeasured : IObligationRule
             }
         }
     }
+
+    // Proofs are in order of time.
+    private static AssessedProof? LastPassed(BoardAssessment board) =>
+        board.Proofs.LastOrDefault(static proof => proof.Outcome == VerdictOutcome.Inside);
 
     // A reading that does not pass is told as such: it was taken, and it is not enough.
     private static string Missing(FittedPiece piece, string path)

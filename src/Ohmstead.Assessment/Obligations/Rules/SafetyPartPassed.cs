@@ -68,6 +68,9 @@ public sealed class SafetyPartPassed : IObligationRule
         return place.Tested is not null;
     }
 
+    private static ILookup<PlaceHistory, FittedPiece> ByPlace(BoardAssessment board) =>
+        board.Fitted.ToLookup<FittedPiece, PlaceHistory>(static piece => piece.Place, ReferenceEqualityComparer.Instance);
+
     private static bool IsLow(Verdict verdict) =>
         verdict.Reading.Value is var read
         && (
@@ -78,6 +81,7 @@ public sealed class SafetyPartPassed : IObligationRule
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)
     {
+        ILookup<PlaceHistory, FittedPiece>? fitted = null;
         foreach (var place in board.Board.Places.Where(place => place is { IsSafetyRelevant: true, IsEmpty: false, HasFailed: false }))
         {
             var at = place.Part.Ref.Value;
@@ -118,7 +122,7 @@ public sealed class SafetyPartPassed : IObligationRule
                 {
                     yield return Obligation.Met(Kind, at, $"{place.Values.Kind.Text} passed", board.By(inside.By, inside.Verdict));
                 }
-                else if (board.Board.Fitted.FirstOrDefault(piece => ReferenceEquals(piece.Place, place))?.MeasuredBy is { } measured)
+                else if ((fitted ??= ByPlace(board.Board))[place].FirstOrDefault()?.MeasuredBy is { } measured)
                 {
                     yield return Obligation.Met(Kind, at, $"{place.Values.Kind.Text} passed", board.By(measured));
                 }

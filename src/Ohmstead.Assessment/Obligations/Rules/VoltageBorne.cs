@@ -20,13 +20,17 @@ public sealed class VoltageBorne : IObligationRule
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)
     {
+        var across = board
+            .Board.Points.Where(static point => point.Reservoir is not null)
+            .ToLookup(static point => point.Reservoir!.Value, StringComparer.Ordinal);
+        FirstByName<Part>? designed = null;
         foreach (var place in board.Board.Places)
         {
             if (
                 place.IsEmpty
                 || !BearsVoltage(place.Values)
                 || place.Values.RatedVoltage is not { } rated
-                || Worst(board.Board, place, Magnitude(rated.Value).Value) is not { } worst
+                || Worst(board.Board, WorkingAt(place), across[place.Part.Ref.Value], Magnitude(rated.Value).Value) is not { } worst
             )
             {
                 continue;
@@ -47,6 +51,13 @@ public sealed class VoltageBorne : IObligationRule
                 }
                 : Obligation.Met(Kind, at, "rated for what works on it", Borne(board, place, rated, worst));
         }
+
+        // A line of the board's own that leaves the working voltage out takes none away.
+        Written<Quantity>? WorkingAt(PlaceHistory place) =>
+            place.Part.Values.WorkingVoltage is { } own ? own
+            : place.Part.FromDesign is null && board.Board.Design is { } design
+                ? (designed ??= new(design.Parts, static part => part.Ref.Value)).Find(place.Part.Ref.Value)?.Values.WorkingVoltage
+            : null;
     }
 
     private static Evidence Borne(
@@ -68,19 +79,20 @@ public sealed class VoltageBorne : IObligationRule
     // For a part that gives its voltage (a regulator, a cell, a lamp) the mark is no rating.
     private static bool BearsVoltage(PartValues values) => values.Kind.Value.Family is PartFamily.Capacitor or PartFamily.Resistor;
 
-    private static (Quantity Volts, string Words, AssessedProof? By)? Worst(BoardAssessment board, PlaceHistory place, decimal rated)
+    private static (Quantity Volts, string Words, AssessedProof? By)? Worst(
+        BoardAssessment board,
+        Written<Quantity>? working,
+        IEnumerable<TestPoint> across,
+        decimal rated
+    )
     {
-        // A line of the board's own that leaves the working voltage out takes none away.
-        (Quantity Volts, string Words, AssessedProof? By)? worst = (place.Part.Values.WorkingVoltage ?? OfTheDesign(board, place))
-            is { } working
+        (Quantity Volts, string Words, AssessedProof? By)? worst = working is not null
             ? (Magnitude(working.Value), $"a working voltage of {working.Text}", null)
             : null;
-        foreach (var point in board.Points)
+        foreach (var point in across)
         {
             if (
-                point.Reservoir?.Value != place.Part.Ref.Value
-                || board.Proofs.LastOrDefault(proof => proof.Proof.Point.Value == point.Name.Value && VoltageOf(proof, rated) is not null)
-                    is not { } proof
+                board.ProofsAt(point.Name.Value).LastOrDefault(proof => VoltageOf(proof, rated) is not null) is not { } proof
                 || VoltageOf(proof, rated) is not { } read
             )
             {
@@ -96,11 +108,6 @@ public sealed class VoltageBorne : IObligationRule
 
         return worst;
     }
-
-    private static Written<Quantity>? OfTheDesign(BoardAssessment board, PlaceHistory place) =>
-        place.Part.FromDesign is null
-            ? board.Design?.Parts.FirstOrDefault(part => part.Ref.Value == place.Part.Ref.Value)?.Values.WorkingVoltage
-            : null;
 
     // A bound speaks where what it leaves open is more than the part bears; below that it says neither.
     private static (Quantity Volts, string Text)? VoltageOf(AssessedProof proof, decimal rated)
