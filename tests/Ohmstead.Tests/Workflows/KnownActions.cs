@@ -5,11 +5,11 @@ namespace Ohmstead.Tests.Workflows;
 /// <summary>The actions our workflows use, pinned as they are used, each with the inputs that its documentation (action.yml) names.</summary>
 internal static class KnownActions
 {
-    public const string Checkout = "actions/checkout@v4";
-    public const string SetupDotnet = "actions/setup-dotnet@v4";
-    public const string UploadArtifact = "actions/upload-artifact@v4";
-    public const string UploadPages = "actions/upload-pages-artifact@v3";
-    public const string DeployPages = "actions/deploy-pages@v4";
+    public const string Checkout = "actions/checkout@34e114876b0b11c390a56381ad16ebd13914f8d5";
+    public const string SetupDotnet = "actions/setup-dotnet@67a3573c9a986a3f9c594539f4ab511d57bb3ce9";
+    public const string UploadArtifact = "actions/upload-artifact@ea165f8d65b6e75b540449e92b4886f43607fa02";
+    public const string UploadPages = "actions/upload-pages-artifact@56afc609e74202658d3ffba0e8f6dda462b719fa";
+    public const string DeployPages = "actions/deploy-pages@d6db90164ac5ed86f2b6aed7e0febac5b3c0c03e";
 
     public static FrozenDictionary<string, string[]> Inputs { get; } =
         new Dictionary<string, string[]>(StringComparer.Ordinal)

@@ -81,13 +81,42 @@ public sealed class WorkflowRulesTests
     [Fact]
     public void Building_and_testing_the_project_is_one_script_that_a_person_can_run()
     {
-        var job = Assert.Single(Read("build.yml").Jobs);
+        var job = Read("build.yml").Jobs.Single(job => job.Node.Text("runs-on") == "ubuntu-latest");
         Assert.Equal(".ci/run", Assert.Single(job.Steps, step => step.Run is not null).Run);
         Assert.True(OperatingSystem.IsWindows() || File.GetUnixFileMode(ProjectFolder.At(".ci/run")).HasFlag(UnixFileMode.UserExecute));
         Assert.True(
             File.Exists(ProjectFolder.At(Assert.Single(job.Steps, step => step.Uses == KnownActions.SetupDotnet).With["global-json-file"]))
         );
     }
+
+    [Fact]
+    public void The_layers_are_tested_on_the_other_systems_too()
+    {
+        var others = Read("build.yml").Jobs.Where(job => job.Node.Text("runs-on") is "windows-latest" or "macos-latest").ToList();
+        Assert.Equal(2, others.Count);
+        foreach (var script in others.Select(job => string.Join('\n', job.Steps.Select(step => step.Run))))
+        {
+            Assert.Contains("tests/Ohmstead.$layer.Tests", script, StringComparison.Ordinal);
+            Assert.Contains("dotnet run --project src/Ohmstead -- report records", script, StringComparison.Ordinal);
+        }
+    }
+
+    // A tag can be moved to other code; a commit is what it is. The tag stands behind it for people and for the updates.
+    [Theory]
+    [MemberData(nameof(Workflows))]
+    public void Every_action_is_named_by_its_commit_with_its_version_behind_it(string name)
+    {
+        var lines = Text(name).Split('\n').Where(line => line.Contains("uses: ", StringComparison.Ordinal)).ToList();
+        Assert.NotEmpty(lines);
+        Assert.All(lines, line => Assert.Matches("uses: [a-z-]+/[a-z-]+@[0-9a-f]{40} # v[0-9]+\\.[0-9]+\\.[0-9]+$", line));
+    }
+
+    [Theory]
+    [InlineData("build.yml")]
+    [InlineData("collection.yml")]
+    [InlineData("fuzz.yml")]
+    public void Every_job_has_a_name_that_says_what_it_looks_at(string name) =>
+        Assert.All(Read(name).Jobs, job => Assert.False(string.IsNullOrEmpty(job.Node.Text("name"))));
 
     internal static string Text(string name) =>
         name == "a collection's"
