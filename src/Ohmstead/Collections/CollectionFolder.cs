@@ -93,7 +93,7 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
             AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
             IgnoreInaccessible = true,
         };
-        var entries = new FileSystemEnumerable<string>(start, (ref FileSystemEntry entry) => entry.ToFullPath(), options)
+        var entries = new FileSystemEnumerable<string>(start, (ref FileSystemEntry entry) => FullPath(ref entry), options)
         {
             ShouldIncludePredicate = (ref FileSystemEntry entry) =>
                 IsLink(ref entry) ? folder.Length > 0 || IsMarkdown(ref entry)
@@ -116,7 +116,10 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
 
     private static bool IsLink(ref FileSystemEntry entry) => (entry.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None;
 
-    private static bool MayBeListed(ref FileSystemEntry entry) => MayBeListed(entry.ToFullPath());
+    private static bool MayBeListed(ref FileSystemEntry entry) => MayBeListed(FullPath(ref entry));
+
+    // The entry's own answer is empty where it would be longer than the system takes.
+    private static string FullPath(ref FileSystemEntry entry) => Path.Join(entry.Directory, entry.FileName);
 
     /// <summary>Whether a folder is there and the system says what is in it.</summary>
     internal static bool MayBeListed(string folder)

@@ -15,6 +15,9 @@ public sealed class EsrVerdictTests
     [InlineData("0.420 Ω", VerdictOutcome.Inside)]
     [InlineData("0.45 Ω", VerdictOutcome.Inside)]
     [InlineData("0.451 Ω", VerdictOutcome.Outside)]
+    [InlineData("450 mΩ", VerdictOutcome.Inside)]
+    [InlineData("450 mohm", VerdictOutcome.Inside)]
+    [InlineData("451 mΩ", VerdictOutcome.Outside)]
     public void An_ESR_is_held_against_the_limit_that_is_written(string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict(OwnLimit, $"circuit: out, frequency: 100 kHz, esr: {reading}").Outcome);
 

@@ -1,3 +1,4 @@
+using System.Net.Sockets;
 using Ohmstead.Tests.Faults;
 using Ohmstead.Tests.Support;
 
@@ -67,6 +68,8 @@ public sealed class UnreadableFileTests
     [InlineData("mkfifo boards/SP-0099.md", "boards/SP-0099.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
     [InlineData("rm stock.yaml; mkfifo stock.yaml", "stock.yaml:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
     [InlineData("rm stock.yaml; mkdir stock.yaml", "stock.yaml:1:1: error: this file cannot be read: it is a folder")]
+    [InlineData("SOCKET boards/SP-0099.md", "boards/SP-0099.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
+    [InlineData("SOCKET instruments.yaml", "instruments.yaml:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
     [InlineData(
         "mknod boards/SP-0099.md c 1 5",
         "boards/SP-0099.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device"
@@ -78,7 +81,18 @@ public sealed class UnreadableFileTests
             "makes what is no file by a shell"
         );
         using var copy = CollectionCopy.Make();
-        Assert.Equal(0, (await Child.ShellAsync(made, copy.Root)).Exit);
+        using var socket = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
+        if (made.StartsWith("SOCKET ", StringComparison.Ordinal))
+        {
+            var path = copy.At(made["SOCKET ".Length..]);
+            File.Delete(path);
+            socket.Bind(new UnixDomainSocketEndPoint(path));
+        }
+        else
+        {
+            Assert.Equal(0, (await Child.ShellAsync(made, copy.Root)).Exit);
+        }
+
         var run = Check(copy.Root);
         Assert.Equal(3, run.Exit);
         Assert.Contains(told, run.Out, StringComparison.Ordinal);
