@@ -47,7 +47,7 @@ internal static class CommandLine
         [.. Groups(terminal, interruption).SelectMany(group => group.Commands)];
 
     /// <summary>Every command, in the groups of the overview.</summary>
-    internal static IReadOnlyList<CommandGroup> Groups(Terminal terminal, Interruption interruption) =>
+    internal static CommandGroup[] Groups(Terminal terminal, Interruption interruption) =>
         [
             new(
                 "The collection",

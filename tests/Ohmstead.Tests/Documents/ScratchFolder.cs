@@ -31,6 +31,8 @@ internal sealed class ScratchFolder : IDisposable
     /// <summary>Runs a command; what it prints and what it complains of come together, as on a terminal.</summary>
     public Run Type(IReadOnlyList<string> words, string typed = "")
     {
+        // Each command starts here, wherever the one before it went.
+        Environment.CurrentDirectory = folder.Root;
         using var input = new StringReader(typed);
         using var screen = new StringWriter { NewLine = "\n" };
         using var terminal = new Terminal(screen, screen, showsProgress: false, input);
