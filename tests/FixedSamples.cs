@@ -3,11 +3,13 @@ using CsCheck;
 
 namespace Ohmstead;
 
-/// <summary>Samples that are the same at each run. They stand nearer to the tests than those of the library, so <c>Sample</c> in a test means these.</summary>
+/// <summary>Samples that are the same at each run. They stand nearer to the tests than those of the library, so <c>Sample</c> in a test
+/// means these.</summary>
 /// <remarks>
-/// The library takes a seed for its first sample only and draws all others from the clock. Here each sample has a seed of its own, and all these seeds
-/// follow from one number. OHMSTEAD_SEED sets another number, OHMSTEAD_SAMPLES that many times as many samples, CsCheck_Seed repeats the one sample
-/// that a failure tells. Where a test asks for thousands, a usual run takes a tenth of them, and at least a thousand.
+/// The library takes a seed for its first sample only and draws all others from the clock. Here each sample has a seed of its own, and all
+/// these seeds follow from one number. OHMSTEAD_SEED sets another number, OHMSTEAD_SAMPLES that many times as many samples, CsCheck_Seed
+/// repeats the one sample that a failure tells. Where a test asks for thousands, a usual run takes a tenth of them, and at least a
+/// thousand.
 /// </remarks>
 internal static class FixedSamples
 {

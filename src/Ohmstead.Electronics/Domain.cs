@@ -55,7 +55,8 @@ internal readonly struct Domain
     internal Outcome<T> Flatten<T>(Func<Outcome<T>> formula)
         where T : notnull => Flatten(formula, static formula => formula());
 
-    /// <summary>The same for a formula that is given its figures: where every reading asks for it, a lambda that holds nothing is made once.</summary>
+    /// <summary>The same for a formula that is given its figures: where every reading asks for it, a lambda that holds nothing is made
+    /// once.</summary>
     internal Outcome<T> Flatten<TGiven, T>(TGiven given, Func<TGiven, Outcome<T>> formula)
         where T : notnull
     {

@@ -4,7 +4,8 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics;
 
-/// <summary>Numbers as text: invariant, without exponent in the usual range, rounded to so many significant figures, no trailing noughts.</summary>
+/// <summary>Numbers as text: invariant, without exponent in the usual range, rounded to so many significant figures, no trailing
+/// noughts.</summary>
 internal static class Figures
 {
     private const int Usual = 6;

@@ -2,7 +2,8 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace Ohmstead.Electronics;
 
-/// <summary>A computed value, or the reason why there is none. What a record can contain never throws; it is refused with a reason.</summary>
+/// <summary>A computed value, or the reason why there is none. What a record can contain never throws; it is refused with a
+/// reason.</summary>
 /// <remarks>The default value is a refusal.</remarks>
 /// <typeparam name="T">The type of the value.</typeparam>
 public readonly struct Outcome<T>
@@ -39,7 +40,8 @@ public readonly struct Outcome<T>
         return computed;
     }
 
-    /// <summary>The same outcome with its value turned into another; a refusal stays what it is, and an overflow on the way becomes one.</summary>
+    /// <summary>The same outcome with its value turned into another; a refusal stays what it is, and an overflow on the way becomes
+    /// one.</summary>
     public Outcome<TOther> Then<TOther>(Func<T, TOther> turn)
         where TOther : notnull
     {

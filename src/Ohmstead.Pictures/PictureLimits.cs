@@ -2,7 +2,8 @@ using Ohmstead.Electronics;
 
 namespace Ohmstead.Pictures;
 
-/// <summary>How much of a picture is opened. A JPEG may be decoded smaller than it is, the others only whole; hence the two figures. Common practice.</summary>
+/// <summary>How much of a picture is opened. A JPEG may be decoded smaller than it is, the others only whole; hence the two figures. Common
+/// practice.</summary>
 /// <param name="Bytes">The greatest size of a file, in bytes.</param>
 /// <param name="JpegPixels">The most pixels of a JPEG picture.</param>
 /// <param name="OtherPixels">The most pixels of any other.</param>

@@ -3,7 +3,8 @@ using SkiaSharp;
 
 namespace Ohmstead.Pictures;
 
-/// <summary>Makes pictures fit for pages. They are decoded, turned upright and encoded anew, so nothing that a camera wrote beside the picture is left: no place, no serial number, no comment.</summary>
+/// <summary>Makes pictures fit for pages. They are decoded, turned upright and encoded anew, so nothing that a camera wrote beside the
+/// picture is left: no place, no serial number, no comment.</summary>
 public static class PictureSizer
 {
     private const int JpegQuality = 82;

@@ -4,7 +4,8 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Yaml;
 
-/// <summary>Finds what is wrong in indented lines: a colon, a space or a quote that is missing, one too many, or an indentation that fits nothing.</summary>
+/// <summary>Finds what is wrong in indented lines: a colon, a space or a quote that is missing, one too many, or an indentation that fits
+/// nothing.</summary>
 internal sealed class BlockTrouble
 {
     private readonly YamlSlice slice;

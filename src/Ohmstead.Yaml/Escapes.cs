@@ -10,7 +10,8 @@ namespace Ohmstead.Yaml;
 /// <param name="Code">The code point it stands for, or -1 when it is no escape that YAML knows.</param>
 internal readonly record struct Escape(int Offset, int Length, int Code);
 
-/// <summary>Looks at the escapes of double-quoted values: characters that may not stand in a record as such may not be escaped into it either.</summary>
+/// <summary>Looks at the escapes of double-quoted values: characters that may not stand in a record as such may not be escaped into it
+/// either.</summary>
 internal static class Escapes
 {
     /// <summary>Adds a finding for each escape of a character that a record may not hold.</summary>

@@ -5,7 +5,8 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Yaml;
 
-/// <summary>Finds what is wrong between brackets and braces: a comma or a closing mark that is missing, one too many, or a line at the left edge.</summary>
+/// <summary>Finds what is wrong between brackets and braces: a comma or a closing mark that is missing, one too many, or a line at the left
+/// edge.</summary>
 internal static class FlowTrouble
 {
     // A mapping of a record takes a line or a few; far below, a comment is about something else.
@@ -62,7 +63,8 @@ internal static class FlowTrouble
                 TextChecks.YamlSyntax,
                 at,
                 0,
-                $"this line belongs to the {text[open]} of line {LineOf(slice, open)} and begins at its left edge; expected it further right",
+                $"this line belongs to the {text[open]} of line {LineOf(slice, open)} and begins at its left edge; expected it further "
+                    + "right",
                 "indent the line by two spaces more than the line with the opening mark"
             ),
             _ => MissingComma(slice, open, at),
@@ -144,7 +146,8 @@ internal static class FlowTrouble
         };
     }
 
-    /// <summary>True when the line at an offset stands no further right than the line with the bracket and looks like an entry of its own.</summary>
+    /// <summary>True when the line at an offset stands no further right than the line with the bracket and looks like an entry of its
+    /// own.</summary>
     private static bool LeavesTheBracket(YamlSlice slice, int open, int at)
     {
         var openLine = slice.Source.Line(slice.Source.LineAt(open));

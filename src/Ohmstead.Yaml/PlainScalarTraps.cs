@@ -14,7 +14,8 @@ internal static class PlainScalarTraps
     // A longer chain of digits and commas is no number any more; what follows is left out, and the finding stands.
     private const int LongestNumber = 60;
 
-    /// <summary>Warns when a plain value is followed by a space and a number sign that opens no comment as people write them: <c>page #3</c>.</summary>
+    /// <summary>Warns when a plain value is followed by a space and a number sign that opens no comment as people write them: <c>page
+    /// #3</c>.</summary>
     internal static void AddCutByComment(FindingList findings, YamlSlice slice, int valueEnd)
     {
         var text = slice.Text;
@@ -41,7 +42,8 @@ internal static class PlainScalarTraps
         );
     }
 
-    /// <summary>Joins what a comma inside a number cut in two: <c>{ capacitance: 1,287 µF }</c> reads as 1 and a key <c>287 µF</c> with nothing.</summary>
+    /// <summary>Joins what a comma inside a number cut in two: <c>{ capacitance: 1,287 µF }</c> reads as 1 and a key <c>287 µF</c> with
+    /// nothing.</summary>
     /// <returns>True when the entry was part of the number before it and is no entry.</returns>
     internal static bool JoinAtComma(
         FindingList findings,

@@ -5,7 +5,8 @@ using YamlDotNet.Core;
 
 namespace Ohmstead.Yaml;
 
-/// <summary>Says in the words of this product what an exception of the YAML library is about, at the place where a person would look.</summary>
+/// <summary>Says in the words of this product what an exception of the YAML library is about, at the place where a person would
+/// look.</summary>
 /// <remarks>The library's text never reaches anybody: it speaks of scanners and tokens, and changes with each release.</remarks>
 internal sealed class YamlTrouble
 {
@@ -225,7 +226,8 @@ internal sealed class YamlTrouble
         return Says("end of stream") || Says("document indicator") ? UnclosedQuote(quote) : null;
     }
 
-    /// <summary>A quote that found its end at the opening quote of another value, lines further down: that value follows without a space.</summary>
+    /// <summary>A quote that found its end at the opening quote of another value, lines further down: that value follows without a
+    /// space.</summary>
     private Finding? LateQuote(YamlContext context)
     {
         if (context.LongQuote < 0 || context.LongQuoteEnd + 1 != from)

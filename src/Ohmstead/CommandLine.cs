@@ -42,7 +42,8 @@ internal static class CommandLine
                 })
                 .Exit;
 
-    /// <summary>Every command by its name, each made only when it is asked for: what others need to be told on the command line costs a start nothing.</summary>
+    /// <summary>Every command by its name, each made only when it is asked for: what others need to be told on the command line costs a
+    /// start nothing.</summary>
     internal static IReadOnlyList<(string Name, Func<Command> Make)> Commands(Terminal terminal, Interruption interruption) =>
         [.. Groups(terminal, interruption).SelectMany(group => group.Commands)];
 

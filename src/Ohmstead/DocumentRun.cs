@@ -4,10 +4,11 @@ using Ohmstead.Output;
 
 namespace Ohmstead;
 
-/// <summary>A run that was asked for JSON. What it prints is held until it has ended, so that one whole document comes out whatever happens.</summary>
+/// <summary>A run that was asked for JSON. What it prints is held until it has ended, so that one whole document comes out whatever
+/// happens.</summary>
 /// <remarks>
-/// Where a run comes to nothing, the document says why, in the words that stand on the error stream. Where the output takes nothing, because a disk
-/// is full or the stream is closed, the document goes to the error stream in one line: that is the only place left for it.
+/// Where a run comes to nothing, the document says why, in the words that stand on the error stream. Where the output takes nothing,
+/// because a disk is full or the stream is closed, the document goes to the error stream in one line: that is the only place left for it.
 /// </remarks>
 /// <param name="command">The first word of the command line.</param>
 /// <param name="terminal">Where it is printed.</param>

@@ -21,7 +21,8 @@ internal static class Guarded
             Tell(error, $"could not read or write: {Printable.Of(problem.Message)}");
             return (ExitCode.Incomplete, true);
         }
-#pragma warning disable CA1031 // The last resort: whatever escapes is a bug, told in three lines and never as a stack trace of somebody's record.
+        // The last resort: whatever escapes is a bug, told in three lines and never as a stack trace of somebody's record.
+#pragma warning disable CA1031
         catch (Exception bug)
 #pragma warning restore CA1031
         {

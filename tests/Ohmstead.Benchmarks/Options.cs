@@ -5,7 +5,8 @@ namespace Ohmstead.Benchmarks;
 /// <summary>What is asked of the benchmark.</summary>
 /// <param name="Sizes">Collections of how many boards.</param>
 /// <param name="Runs">How often each command runs on a whole collection; the median counts.</param>
-/// <param name="Compare">Another command to time on the same folders, or null. <c>{dir}</c> and <c>{out}</c> in it become the collection and an output folder.</param>
+/// <param name="Compare">Another command to time on the same folders, or null. <c>{dir}</c> and <c>{out}</c> in it become the collection
+/// and an output folder.</param>
 /// <param name="Against">The command of the product that it is compared with: check or report.</param>
 /// <param name="StagesOnly">True when only the stages inside one process are measured.</param>
 /// <param name="Program">A product that is built already, or null to publish it first.</param>
@@ -13,7 +14,8 @@ public sealed record Options(IReadOnlyList<int> Sizes, int Runs, string? Compare
 {
     /// <summary>How the program is called.</summary>
     public const string Usage =
-        "[--boards 1000,3000,10000] [--runs 3] [--compare \"COMMAND {dir} {out}\"] [--against check|report] [--stages-only] [--product PROGRAM]";
+        "[--boards 1000,3000,10000] [--runs 3] [--compare \"COMMAND {dir} {out}\"] [--against check|report] [--stages-only] [--product "
+        + "PROGRAM]";
 
     /// <summary>Reads the arguments, or gives null when they make no sense.</summary>
     public static Options? Read(IReadOnlyList<string> arguments)

@@ -15,7 +15,8 @@ internal static class Chromium
         "--disable-background-networking",
         "--disable-component-update",
         "--disable-sync",
-        // Pages of one report need not be kept from each other, and with two windows Chromium would start a process ahead for each page opened.
+        // Pages of one report need not be kept from each other, and with two windows Chromium would start a process ahead for each page
+        // opened.
         "--disable-site-isolation-trials",
     ];
 

@@ -1,6 +1,7 @@
 namespace Ohmstead.Browser.Tests;
 
-/// <summary>Words that end beyond the edge of what they are shown on, numbers of a list that begin before it, and columns of a verdict that run into each other.</summary>
+/// <summary>Words that end beyond the edge of what they are shown on, numbers of a list that begin before it, and columns of a verdict that
+/// run into each other.</summary>
 internal static class Crowding
 {
     // The words themselves, not the boxes they stand in: a box of a grid ends where the next begins.

@@ -1,6 +1,7 @@
 namespace Ohmstead.Browser.Tests;
 
-/// <summary>The report of the demo collection grown sevenfold, so that its boards need two pages: the records again under other numbers.</summary>
+/// <summary>The report of the demo collection grown sevenfold, so that its boards need two pages: the records again under other
+/// numbers.</summary>
 public sealed class GrownReport : IAsyncLifetime
 {
     private const int Times = 7;

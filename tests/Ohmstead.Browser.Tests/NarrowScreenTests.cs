@@ -2,7 +2,8 @@ namespace Ohmstead.Browser.Tests;
 
 public sealed class NarrowScreenTests(ReportFixture report)
 {
-    // WCAG 2.2, success criterion 1.4.10 Reflow: 320 CSS pixels without scrolling in two directions. Tables may scroll inside a frame of their own.
+    // WCAG 2.2, success criterion 1.4.10 Reflow: 320 CSS pixels without scrolling in two directions. Tables may scroll inside a frame of
+    // their own.
     [Theory]
     [InlineData(false)]
     [InlineData(true)]

@@ -27,7 +27,8 @@ public sealed class ReportFixture : IAsyncLifetime
     /// <summary>All pages, the index first.</summary>
     public IReadOnlyList<ReportPage> Pages => Chromium.Wanted(pages);
 
-    /// <summary>The pages that are opened one by one: all that there is one of, and of those that are made alike a choice on which everything is that is on any.</summary>
+    /// <summary>The pages that are opened one by one: all that there is one of, and of those that are made alike a choice on which
+    /// everything is that is on any.</summary>
     public IReadOnlyList<ReportPage> Opened => Chromium.Wanted(opened);
 
     /// <summary>The folder of the report.</summary>

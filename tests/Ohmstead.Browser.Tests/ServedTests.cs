@@ -49,7 +49,8 @@ public sealed class ServedTests(ReportFixture report)
             await with.OpenAsync(server.At(page));
             await without.OpenAsync(server.At(page));
             const string rows =
-                "tables => tables.map(table => [...table.rows].filter(row => row.getClientRects().length > 0).map(row => row.textContent).join('|'))";
+                "tables => tables.map(table => [...table.rows].filter(row => row.getClientRects().length > 0).map(row => "
+                + "row.textContent).join('|'))";
             Assert.Equal(
                 await without.Page.Locator("main table").EvaluateAllAsync<string[]>(rows),
                 await with.Page.Locator("main table").EvaluateAllAsync<string[]>(rows)

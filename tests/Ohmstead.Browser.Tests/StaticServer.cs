@@ -7,7 +7,8 @@ internal sealed class StaticServer : IAsyncDisposable
 {
     /// <summary>No inline style or script, nothing from elsewhere.</summary>
     public const string Strict =
-        "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+        "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors "
+        + "'none'";
 
     /// <summary>The same without any script.</summary>
     public const string NoScripts =

@@ -5,7 +5,8 @@ namespace Ohmstead.Browser.Tests;
 /// <summary>Chooses among pages that are made alike, so that a browser need not open each of them.</summary>
 internal static partial class Variety
 {
-    /// <summary>The longest and the shortest page, and others until each element, class and attribute that is on any of them is on a chosen one.</summary>
+    /// <summary>The longest and the shortest page, and others until each element, class and attribute that is on any of them is on a chosen
+    /// one.</summary>
     public static IReadOnlyList<ReportPage> Choose(IEnumerable<ReportPage> alike)
     {
         ReportPage[] sorted = [.. alike.OrderByDescending(page => page.Length).ThenBy(page => page.Name, StringComparer.Ordinal)];

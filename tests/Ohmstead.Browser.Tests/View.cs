@@ -36,7 +36,8 @@ internal sealed class View(IPage page, Action<View> giveBack) : IAsyncDisposable
         await page.GotoAsync(wanted.Address.AbsoluteUri + fragment, new() { WaitUntil = WaitUntilState.Load });
     }
 
-    /// <summary>Opens a page, looks at it, and tells what the browser complained of meanwhile, and what was asked for beyond the report's folder.</summary>
+    /// <summary>Opens a page, looks at it, and tells what the browser complained of meanwhile, and what was asked for beyond the report's
+    /// folder.</summary>
     public async Task<IReadOnlyList<string>> ComplaintsAsync(ReportPage wanted, Uri folder, Func<Task> look)
     {
         var complaints = new List<string>();

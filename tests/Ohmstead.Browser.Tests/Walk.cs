@@ -65,7 +65,8 @@ internal sealed record Walk(
                 spilled.AddRange(
                     (
                         await view.Page.EvaluateAsync<string[]>(
-                            "() => [...document.querySelectorAll('main td')].filter(cell => cell.clientHeight && cell.scrollHeight > cell.clientHeight + 1).map(cell => cell.innerText)"
+                            "() => [...document.querySelectorAll('main td')].filter(cell => cell.clientHeight && cell.scrollHeight > "
+                                + "cell.clientHeight + 1).map(cell => cell.innerText)"
                         )
                     ).Select(cell => $"{page} on a screen of {width}: '{cell}'")
                 );

@@ -3,8 +3,8 @@ using SharpFuzz;
 namespace Ohmstead.Fuzz;
 
 /// <summary>
-/// <c>TARGET</c> alone: under afl-fuzz, which hands over input after input. <c>TARGET FILE…</c>: runs these inputs once, to look at what was found;
-/// a folder means all files in it.
+/// <c>TARGET</c> alone: under afl-fuzz, which hands over input after input. <c>TARGET FILE…</c>: runs these inputs once, to look at what
+/// was found; a folder means all files in it.
 /// </summary>
 internal static class Program
 {

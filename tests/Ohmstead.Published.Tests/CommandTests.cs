@@ -3,7 +3,8 @@ using Ohmstead.Commands;
 
 namespace Ohmstead.Published.Tests;
 
-/// <summary>Every command, given to both programs: the same exit code, the same words on either stream, the same files afterwards.</summary>
+/// <summary>Every command, given to both programs: the same exit code, the same words on either stream, the same files
+/// afterwards.</summary>
 public sealed class CommandTests(PublishedProgram published)
 {
     /// <summary>Command lines and how they end.</summary>

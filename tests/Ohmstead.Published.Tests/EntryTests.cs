@@ -2,7 +2,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Published.Tests;
 
-/// <summary>A day's work entered with either program: the same is told while it is typed, and every file is the same to the byte afterwards.</summary>
+/// <summary>A day's work entered with either program: the same is told while it is typed, and every file is the same to the byte
+/// afterwards.</summary>
 public sealed class EntryTests(PublishedProgram published)
 {
     private const string Day = "2026-11-25";
@@ -11,7 +12,8 @@ public sealed class EntryTests(PublishedProgram published)
     public async Task A_walk_over_a_board_with_the_keyboard()
     {
         const string typed =
-            "always 120Hz\nC3 46.1 0.9\n47.6 0.89\nC1 100.2\nundo\nC3 46.1nF\nn\n47,6\nfound J1 \"green: \\\"like copper\\\"\" minor\n+80V 81.2 800\nwait \"a pen, two belts\"\nquit\n";
+            "always 120Hz\nC3 46.1 0.9\n47.6 0.89\nC1 100.2\nundo\nC3 46.1nF\nn\n47,6\nfound J1 \"green: \\\"like copper\\\"\" "
+            + "minor\n+80V 81.2 800\nwait \"a pen, two belts\"\nquit\n";
         var outcome = await SideBySide.AsOneAsync(
             published,
             "printf '%s' \"$typed\" | $ohmstead bench SP-0007 --by RK --instrument bridge-1 --lifted",

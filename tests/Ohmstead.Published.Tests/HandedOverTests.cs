@@ -6,7 +6,8 @@ using Ohmstead.Yaml.Plain;
 
 namespace Ohmstead.Published.Tests;
 
-/// <summary>Records that go to the YAML library, read by two workers at once. Where code cannot be loaded a second time, the workers share the library.</summary>
+/// <summary>Records that go to the YAML library, read by two workers at once. Where code cannot be loaded a second time, the workers share
+/// the library.</summary>
 public sealed class HandedOverTests(PublishedProgram published)
 {
     private const string Emoji = "# seen through the window: \U0001F50D\n";

@@ -4,7 +4,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Published.Tests;
 
-/// <summary>A preview by the published program: it writes, serves, writes again when a record is saved, and goes when it is told to.</summary>
+/// <summary>A preview by the published program: it writes, serves, writes again when a record is saved, and goes when it is told
+/// to.</summary>
 public sealed class PreviewTests(PublishedProgram published)
 {
     [Fact]

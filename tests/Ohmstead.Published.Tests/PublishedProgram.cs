@@ -84,7 +84,8 @@ public sealed class PublishedProgram : IAsyncLifetime
             refused =
                 process.ExitCode == 0 && File.Exists(Program)
                     ? null
-                    : $"the program could not be published, {PublishedKind.Words}:\ndotnet {string.Join(' ', words)}\n{await told}{await error}";
+                    : $"the program could not be published, {PublishedKind.Words}:\ndotnet "
+                        + $"{string.Join(' ', words)}\n{await told}{await error}";
         }
         catch (OperationCanceledException)
         {

@@ -5,7 +5,8 @@ namespace Ohmstead.Published.Tests;
 /// <summary>The published program and the ordinary one, each told the same in a folder of its own.</summary>
 internal static class SideBySide
 {
-    /// <summary>Runs a line of shell in which $ohmstead stands for the program in two copies of the demo, and holds everything against each other that comes of it.</summary>
+    /// <summary>Runs a line of shell in which $ohmstead stands for the program in two copies of the demo, and holds everything against each
+    /// other that comes of it.</summary>
     /// <param name="published">The published program.</param>
     /// <param name="line">The line.</param>
     /// <param name="prepare">What is done to each copy before.</param>

@@ -1,6 +1,7 @@
 namespace Ohmstead.Synthetic;
 
-/// <summary>Pseudo-random numbers that are the same in every version of the runtime: SplitMix64 (Steele, Lea and Flood, OOPSLA 2014; constants from memory).</summary>
+/// <summary>Pseudo-random numbers that are the same in every version of the runtime: SplitMix64 (Steele, Lea and Flood, OOPSLA 2014;
+/// constants from memory).</summary>
 /// <param name="seed">Where the sequence begins.</param>
 public sealed class SeededRandom(ulong seed)
 {

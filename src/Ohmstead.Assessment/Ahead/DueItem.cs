@@ -12,7 +12,8 @@ namespace Ohmstead.Assessment.Ahead;
 /// <param name="Why">How the day was reached, in words.</param>
 public sealed record DueItem(DateOnly First, DateOnly Last, DueKind Kind, string Whom, string? Place, string What, string Why)
 {
-    /// <summary>What tells it from every other item of the same kind and of the same thing: the day that a wait began, else nothing. The same from run to run.</summary>
+    /// <summary>What tells it from every other item of the same kind and of the same thing: the day that a wait began, else nothing. The
+    /// same from run to run.</summary>
     public string? Mark { get; init; }
 
     /// <summary>Whom it concerns, with the part.</summary>

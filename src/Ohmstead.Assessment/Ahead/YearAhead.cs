@@ -9,7 +9,8 @@ using Ohmstead.Electronics.Life;
 
 namespace Ohmstead.Assessment.Ahead;
 
-/// <summary>What falls due in a collection: lives, shelf lives, forming again, calibrations, looks, and waits that should be asked after.</summary>
+/// <summary>What falls due in a collection: lives, shelf lives, forming again, calibrations, looks, and waits that should be asked
+/// after.</summary>
 public static class YearAhead
 {
     /// <summary>After how many days a wait is asked after. Common practice.</summary>
@@ -47,7 +48,8 @@ public static class YearAhead
                     number,
                     life.Reference,
                     "measure it: its life may be used up",
-                    $"estimated between {IsoDate.Text(life.Earliest)} and {IsoDate.Text(life.Latest)}, {RemainingLife.NoPromise}; ohmstead why {number} {life.Reference} shows the arithmetic"
+                    $"estimated between {IsoDate.Text(life.Earliest)} and {IsoDate.Text(life.Latest)}, {RemainingLife.NoPromise}; "
+                        + $"ohmstead why {number} {life.Reference} shows the arithmetic"
                 );
             }
         }
@@ -77,7 +79,8 @@ public static class YearAhead
                 $"ask after {wait.For.Value}",
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"waits since {wait.Since.Text} {(wait.Order is { } order ? "under order " + order.Value : "without an order")}; asked after when {AskAfterDays} days have gone (common practice)"
+                    $"waits since {wait.Since.Text} {(wait.Order is { } order ? "under order " + order.Value : "without an order")}; "
+                        + $"asked after when {AskAfterDays} days have gone (common practice)"
                 )
             )
             {

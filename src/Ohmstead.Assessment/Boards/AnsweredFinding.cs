@@ -38,8 +38,9 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     internal Trouble Trouble => Troubles.Of(Finding, Part);
 
     /// <summary>
-    /// All findings of a board, oldest first. Work answers a finding at its own part or place, or at the place it names under 'clears', when it was done after
-    /// the finding and is such that it can close it (<see cref="ClosingWork"/>); a decision with a reason answers what cannot hurt.
+    /// All findings of a board, oldest first. Work answers a finding at its own part or place, or at the place it names under 'clears',
+    /// when it was done after the finding and is such that it can close it (<see cref="ClosingWork"/>); a decision with a reason answers
+    /// what cannot hurt.
     /// </summary>
     internal static ImmutableArray<AnsweredFinding> Of(
         ImmutableArray<BenchVisit> visits,
@@ -153,7 +154,8 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
         return isThere || (work.Clears?.Value == at && (!finding.MustBeAnswered || MayBeElsewhere(work, finding)));
     }
 
-    // What can hurt is made safe where it is; what makes metal live may sit anywhere, and a test follows. Dirt is wiped where it lies, or goes with a wash of all.
+    // What can hurt is made safe where it is; what makes metal live may sit anywhere, and a test follows. Dirt is wiped where it lies, or
+    // goes with a wash of all.
     private static bool MayBeElsewhere(WorkEntry work, AnsweredFinding finding) =>
         finding.Trouble switch
         {
@@ -177,7 +179,8 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
             ? ClosingWork.ClosesAtASafetyPart(work)
             : ClosingWork.Closes(work, trouble, finding.Weight, CanGo(finding, trouble));
 
-    // A part that is listed can go. So can one that nobody listed, when its words say that it is one; what is named after a place stays there.
+    // A part that is listed can go. So can one that nobody listed, when its words say that it is one; what is named after a place stays
+    // there.
     private static bool CanGo(AnsweredFinding finding, Trouble trouble) =>
         finding.Part is { } part
             ? part.Values.Kind.Value != PartKinds.Connector

@@ -12,7 +12,8 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Boards;
 
 /// <summary>Computes everything about a board from its record and the workshop's. What it says of a board depends on no other.</summary>
-/// <remarks>It keeps what is the same for many boards in mind, so an instance is used by one thread at a time; each worker has its own.</remarks>
+/// <remarks>It keeps what is the same for many boards in mind, so an instance is used by one thread at a time; each worker has its
+/// own.</remarks>
 /// <param name="workshop">What boards refer to.</param>
 public sealed class Assessor(Workshop workshop)
 {
@@ -275,7 +276,8 @@ public sealed class Assessor(Workshop workshop)
     {
         var part = reading.Part is { } reference ? parts.GetValueOrDefault(reference.Value) : null;
         var afterWork = reading.State is { Value: ReadingState.AsLeft };
-        // A reading that names another lot than the one that sits there is of a part that does not sit there, whatever it says or leaves out.
+        // A reading that names another lot than the one that sits there is of a part that does not sit there, whatever it says or leaves
+        // out.
         var isNew =
             reading.State is { Value: ReadingState.New }
             || (

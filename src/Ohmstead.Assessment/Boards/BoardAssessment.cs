@@ -40,7 +40,8 @@ public sealed record BoardAssessment(
         StringComparer.Ordinal
     );
 
-    /// <summary>Everything that must be shown before it may be switched on, met or not, in order of the kinds; empty before it was judged.</summary>
+    /// <summary>Everything that must be shown before it may be switched on, met or not, in order of the kinds; empty before it was
+    /// judged.</summary>
     public ImmutableArray<Obligation> Obligations
     {
         get;
@@ -60,13 +61,15 @@ public sealed record BoardAssessment(
     /// <summary>Why the state is what it is, the weightiest first: each obligation that is open. Empty when fit to run.</summary>
     public ImmutableArray<Reason> Reasons { get; private init; } = [];
 
-    /// <summary>The state: the worst of the open obligations, fit to run when all are met. What was never judged is fit for nothing.</summary>
+    /// <summary>The state: the worst of the open obligations, fit to run when all are met. What was never judged is fit for
+    /// nothing.</summary>
     public BoardState State =>
         Obligations.Length == 0 ? BoardState.NotLookedAt
         : Reasons.Length == 0 ? BoardState.FitToRun
         : Reasons[0].State;
 
-    /// <summary>True when the day of the next look is past. It is said beside the state: what was proved then is not known to hold now.</summary>
+    /// <summary>True when the day of the next look is past. It is said beside the state: what was proved then is not known to hold
+    /// now.</summary>
     public bool IsLookOverdue { get; init; }
 
     /// <summary>Since when it is; null when it is not.</summary>

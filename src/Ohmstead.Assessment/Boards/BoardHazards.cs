@@ -76,7 +76,8 @@ internal static class BoardHazards
         ];
     }
 
-    /// <summary>The work of a board by the place at which it was done: of many hazards and much work only what is at one place is compared.</summary>
+    /// <summary>The work of a board by the place at which it was done: of many hazards and much work only what is at one place is
+    /// compared.</summary>
     private sealed class ClosingEntries
     {
         private readonly ImmutableArray<(BenchVisit Visit, WorkEntry Work)> all;

@@ -44,7 +44,8 @@ public static class BoardStates
             _ => "make safe first",
         };
 
-    /// <summary>The state with what is said beside it, the one place that puts the two together: what was proved once is not known to hold when nobody looked since.</summary>
+    /// <summary>The state with what is said beside it, the one place that puts the two together: what was proved once is not known to hold
+    /// when nobody looked since.</summary>
     /// <param name="state">The state.</param>
     /// <param name="overdueSince">The day on which it was to be looked at again, where that is past; or null.</param>
     public static string Told(BoardState state, DateOnly? overdueSince) =>
@@ -54,7 +55,8 @@ public static class BoardStates
     public static string? Beside(DateOnly? overdueSince) =>
         overdueSince is { } day ? $"its look is overdue since {IsoDate.Text(day)}" : null;
 
-    /// <summary>What is said beside a number of boards that are fit to run: of how many the look is overdue; null when it is of none.</summary>
+    /// <summary>What is said beside a number of boards that are fit to run: of how many the look is overdue; null when it is of
+    /// none.</summary>
     public static string? Beside(int overdue) =>
         overdue == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{overdue} of them with the look overdue");
 }

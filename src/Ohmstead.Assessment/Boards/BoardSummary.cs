@@ -91,7 +91,8 @@ public sealed record BoardSummary(
             .CountBy(fitted => fitted.Lot, StringComparer.Ordinal)
             .ToDictionary(StringComparer.Ordinal);
 
-    /// <summary>How many parts of each lot were read for the place that they went to, and did not fail; a lot of which none was is not there.</summary>
+    /// <summary>How many parts of each lot were read for the place that they went to, and did not fail; a lot of which none was is not
+    /// there.</summary>
     public static Dictionary<string, int> ReadGoodByLot(IEnumerable<BoardSummary> boards) =>
         boards
             .SelectMany(board => board.Fittings)

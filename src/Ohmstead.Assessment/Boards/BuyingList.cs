@@ -10,10 +10,11 @@ public static class BuyingList
 {
     /// <summary>The list, in order of the parts' words.</summary>
     /// <remarks>
-    /// A lot counts with what is left of it, unless a part of it failed its incoming reading or it lies longer than its shelf life, and only where it fits
-    /// without a doubt (<see cref="FitVerdict.IsSure"/>). Lots that came with an order that has not arrived do not count. A part is set aside once: the line
-    /// that asks for the highest voltage chooses first, and takes what is nearest to the original. A place counts as on order when its board waits for an open order and the wait names the place or its value, or the
-    /// board needs nothing else.
+    /// A lot counts with what is left of it, unless a part of it failed its incoming reading or it lies longer than its shelf life, and
+    /// only where it fits without a doubt (<see cref="FitVerdict.IsSure"/>). Lots that came with an order that has not arrived do not
+    /// count. A part is set aside once: the line that asks for the highest voltage chooses first, and takes what is nearest to the
+    /// original. A place counts as on order when its board waits for an open order and the wait names the place or its value, or the board
+    /// needs nothing else.
     /// </remarks>
     /// <param name="workshop">The drawer and the orders.</param>
     /// <param name="boards">All boards.</param>

@@ -2,7 +2,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;
 
-/// <summary>Which work can close which finding and make which hazard safe: the one table of it. Common practice; where it hurts, local codes and licensed practice come first.</summary>
+/// <summary>Which work can close which finding and make which hazard safe: the one table of it. Common practice; where it hurts, local
+/// codes and licensed practice come first.</summary>
 internal static class ClosingWork
 {
     /// <summary>Whether work can close a finding that must be answered.</summary>
@@ -33,7 +34,8 @@ internal static class ClosingWork
             _ => false,
         };
 
-    /// <summary>Whether work can close a finding of no known sort at a part that people rely on not to be hurt: only another part can. Common practice.</summary>
+    /// <summary>Whether work can close a finding of no known sort at a part that people rely on not to be hurt: only another part can.
+    /// Common practice.</summary>
     internal static bool ClosesAtASafetyPart(WorkKind work) => work is WorkKind.Replaced or WorkKind.Removed or WorkKind.Fitted;
 
     /// <summary>Whether work at its place can make a hazard safe for good.</summary>

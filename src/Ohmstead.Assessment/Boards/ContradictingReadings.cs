@@ -27,13 +27,15 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         LazyText.Of(this, static pair =>
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{(pair.Measured is { } measured ? VerdictWords.Of(measured) : "the test")} {(pair.PassesFirst ? "passes" : "fails")} on line {pair.First.Line} and {(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with nothing done between: which of the two holds is not known"
+                $"{(pair.Measured is { } measured ? VerdictWords.Of(measured) : "the test")} {(pair.PassesFirst ? "passes" : "fails")} "
+                    + $"on line {pair.First.Line} and {(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with "
+                    + "nothing done between: which of the two holds is not known"
             )
         );
 
     /// <summary>
-    /// All pairs of a board whose readings still count: of one day, or of a new piece that lay in the drawer between them. Another day may well give another
-    /// answer; an hour later the same part should not.
+    /// All pairs of a board whose readings still count: of one day, or of a new piece that lay in the drawer between them. Another day may
+    /// well give another answer; an hour later the same part should not.
     /// </summary>
     internal static IEnumerable<ContradictingReadings> Of(BoardAssessment board)
     {
@@ -149,7 +151,8 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         && (first.Piece is null || second.Piece is null || first.Piece == second.Piece)
         && !WasWorkedOnBetween(board, at, first.At, second.At);
 
-    // What was done to another part changes nothing in this one; what was mended anywhere may change what a point shows, what was cleaned does not.
+    // What was done to another part changes nothing in this one; what was mended anywhere may change what a point shows, what was cleaned
+    // does not.
     private static bool WasWorkedOnBetween(BoardAssessment board, string at, Moment first, Moment second)
     {
         var isPoint = board.Place(at) is null;

@@ -29,13 +29,14 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
     /// <summary>The drying time in days.</summary>
     internal decimal Days { get; init; }
 
-    /// <summary>Every wash of a board that is still drying on a day, in order of time. Days are all a record knows: what was washed late dries into the next day.</summary>
+    /// <summary>Every wash of a board that is still drying on a day, in order of time. Days are all a record knows: what was washed late
+    /// dries into the next day.</summary>
     public static IReadOnlyList<Drying> Of(BoardAssessment board, DateOnly today) =>
         [.. All(board).Where(wash => wash.Since <= today && today < wash.Until)];
 
     /// <summary>
-    /// Every wash of a board, in order of time. Where no time is written, the usual one of a washed board at room temperature counts: for what was washed, and for
-    /// what was cleaned with something that must dry.
+    /// Every wash of a board, in order of time. Where no time is written, the usual one of a washed board at room temperature counts: for
+    /// what was washed, and for what was cleaned with something that must dry.
     /// </summary>
     internal static IEnumerable<Drying> All(BoardAssessment board)
     {
@@ -59,7 +60,8 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
         }
     }
 
-    /// <summary>Whether it was certainly still wet at a visit: a day at the bench has twelve hours, and 24 h of drying reach into the next day.</summary>
+    /// <summary>Whether it was certainly still wet at a visit: a day at the bench has twelve hours, and 24 h of drying reach into the next
+    /// day.</summary>
     internal bool IsWetAt(BenchVisit visit) =>
         ReferenceEquals(visit, Visit) || visit.Date.Value == Since ? Days > 0.5m : visit.Date.Value < Until;
 

@@ -4,9 +4,10 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Boards;
 
 /// <summary>
-/// How much a finding matters: as it was written, but for what is never little. Metal that is live, a crazed part that people rely on not to be hurt, a bridged fuse, an
-/// earth that is off and a mains lead to be seen into can hurt; a part that leaks, bulges or burnt is spent; what smokes, sparks or blows a fuse, what sits the wrong
-/// way round and what solder bridges is no small thing. What the words deny ('no crazing') is not said. Common practice.
+/// How much a finding matters: as it was written, but for what is never little. Metal that is live, a crazed part that people rely on not
+/// to be hurt, a bridged fuse, an earth that is off and a mains lead to be seen into can hurt; a part that leaks, bulges or burnt is spent;
+/// what smokes, sparks or blows a fuse, what sits the wrong way round and what solder bridges is no small thing. What the words deny ('no
+/// crazing') is not said. Common practice.
 /// </summary>
 internal static class FindingWeight
 {

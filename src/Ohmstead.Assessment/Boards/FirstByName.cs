@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 
 namespace Ohmstead.Assessment.Boards;
 
-/// <summary>The first item of each name in a list. A few are looked for one by one; whoever asks for more gets a table, made once.</summary>
+/// <summary>The first item of each name in a list. A few are looked for one by one; whoever asks for more gets a table, made
+/// once.</summary>
 /// <typeparam name="T">What is looked for.</typeparam>
 /// <param name="items">All of them.</param>
 /// <param name="nameOf">The name of one.</param>

@@ -33,8 +33,8 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     public PieceShare? Share { get; init; }
 
     /// <summary>
-    /// How long an electrolytic may lie and from when, as seen on the day on which it was put in; null for other parts, and where nothing says
-    /// how old it was.
+    /// How long an electrolytic may lie and from when, as seen on the day on which it was put in; null for other parts, and where nothing
+    /// says how old it was.
     /// </summary>
     public ShelfLife? ShelfLife { get; init; }
 

@@ -5,8 +5,8 @@ namespace Ohmstead.Assessment.Boards;
 
 /// <summary>What a part is that sits in a place: its own marks, and what the circuit needs there.</summary>
 /// <remarks>
-/// A lot goes to the same place of many boards, and each is read many times: the same two give the same values again, whose limits are found at once then. Used by
-/// one thread at a time.
+/// A lot goes to the same place of many boards, and each is read many times: the same two give the same values again, whose limits are
+/// found at once then. Used by one thread at a time.
 /// </remarks>
 internal sealed class FittedValues
 {

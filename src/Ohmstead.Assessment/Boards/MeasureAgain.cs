@@ -4,7 +4,8 @@ using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Boards;
 
-/// <summary>A part or point whose last word is a reading too close to call. It is no reason against running, but it wants a better instrument.</summary>
+/// <summary>A part or point whose last word is a reading too close to call. It is no reason against running, but it wants a better
+/// instrument.</summary>
 /// <param name="At">The part or point.</param>
 /// <param name="Text">What the reading says.</param>
 public sealed record MeasureAgain(string At, LazyText Text)
@@ -12,7 +13,8 @@ public sealed record MeasureAgain(string At, LazyText Text)
     /// <summary>What to do about all of them.</summary>
     public const string NextStep = "measure it out of circuit with an instrument that is good enough to decide, or decide with a reason";
 
-    /// <summary>Parts in order of the list, then points. What is a reason for the state of the board already, and what a person decided to keep, is not among them.</summary>
+    /// <summary>Parts in order of the list, then points. What is a reason for the state of the board already, and what a person decided to
+    /// keep, is not among them.</summary>
     internal static ImmutableArray<MeasureAgain> Of(ImmutableArray<PlaceHistory> places, ImmutableArray<PointStanding> points) =>
         [
             .. places

@@ -3,8 +3,9 @@ using Ohmstead.Records.Text;
 namespace Ohmstead.Assessment.Boards;
 
 /// <summary>
-/// When something happened at the bench, as exactly as a record knows it: at which visit, and there in the order of the file. Within a visit what stands
-/// later happened later, so a day's fault, its mending and its proof keep their order; visits of one day keep the order of the file.
+/// When something happened at the bench, as exactly as a record knows it: at which visit, and there in the order of the file. Within a
+/// visit what stands later happened later, so a day's fault, its mending and its proof keep their order; visits of one day keep the order
+/// of the file.
 /// </summary>
 /// <param name="Visit">The place of the visit in time, from 0; -1 for what was before the first.</param>
 /// <param name="Line">The line on which it is written.</param>

@@ -64,8 +64,9 @@ public sealed record Evidence(LazyText Words, DateOnly? Day, Spot Spot, string P
 }
 
 /// <summary>
-/// Something that must be shown before a board may be switched on. What the record says creates it: a hazard, a finding, a piece of work, a fitted part, a
-/// wash, a test point, an error. It is met by named evidence, open, or does not apply for a reason; a board is fit to run when none is open.
+/// Something that must be shown before a board may be switched on. What the record says creates it: a hazard, a finding, a piece of work, a
+/// fitted part, a wash, a test point, an error. It is met by named evidence, open, or does not apply for a reason; a board is fit to run
+/// when none is open.
 /// </summary>
 /// <param name="Kind">The kind of obligation, a name such as <c>way-round</c>.</param>
 /// <param name="At">The place on the board, or null when the whole board is meant.</param>
@@ -85,7 +86,8 @@ public sealed record Obligation(string Kind, string? At, ObligationStanding Stan
     /// <summary>What meets it; null while nothing does.</summary>
     public Evidence? MetBy { get; private init; }
 
-    /// <summary>What it asks for and what meets it, in one line; why it is open or does not apply otherwise. A proof names its point itself.</summary>
+    /// <summary>What it asks for and what meets it, in one line; why it is open or does not apply otherwise. A proof names its point
+    /// itself.</summary>
     public string Shown =>
         MetBy is not { } by ? Text
         : by.Kind == EvidenceKind.Proof && At is { } at && by.Words.Text.StartsWith(at, StringComparison.Ordinal) ? by.Words

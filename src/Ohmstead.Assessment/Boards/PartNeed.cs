@@ -15,9 +15,9 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
     public FitPlace Place { get; init; } = new(Values);
 
     /// <summary>
-    /// The parts that a board needs: for a place that is empty, whose part failed and is not kept by a decision, whose part is to be replaced by a
-    /// decision that no later work carried out, that holds something that must go, or whose obligation nothing but another part will meet. A finding alone asks
-    /// for work, not for a part.
+    /// The parts that a board needs: for a place that is empty, whose part failed and is not kept by a decision, whose part is to be
+    /// replaced by a decision that no later work carried out, that holds something that must go, or whose obligation nothing but another
+    /// part will meet. A finding alone asks for work, not for a part.
     /// </summary>
     public static ImmutableArray<PartNeed> Of(BoardAssessment board)
     {

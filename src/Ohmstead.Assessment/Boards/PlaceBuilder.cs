@@ -103,7 +103,8 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
             ? LotPieces.Of(workshop, assessor, lot).StillThere
             : workshop.IncomingReadings[lot].Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
 
-    // Readings of what sits there now: of the piece before it went in (here, or its lot's in the drawer), and of the place while it sat there.
+    // Readings of what sits there now: of the piece before it went in (here, or its lot's in the drawer), and of the place while it sat
+    // there.
     private ImmutableArray<AssessedReading> Counting(
         string reference,
         ImmutableArray<AssessedReading> own,
@@ -150,8 +151,8 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         );
     }
 
-    // A reading belongs to what sat there at that moment. One that stands behind the work of its visit and does not say whether it is of the old part or of
-    // the new one counts for the old one; where it speaks against the part it counts for both.
+    // A reading belongs to what sat there at that moment. One that stands behind the work of its visit and does not say whether it is of
+    // the old part or of the new one counts for the old one; where it speaks against the part it counts for both.
     private bool Sat(AssessedReading reading, string reference, PlaceChange? piece) =>
         reading.EmptiedOn is null
         && (

@@ -30,8 +30,8 @@ public sealed record PlaceHistory(
     internal ImmutableArray<StandingVerdict> StoodBy { get; init; } = [];
 
     /// <summary>
-    /// What was read of the very part that sits there: of a new part for this place before it was fitted, and of the place since. What was read of another piece of
-    /// its lot, or of the part before it, is not among it.
+    /// What was read of the very part that sits there: of a new part for this place before it was fitted, and of the place since. What was
+    /// read of another piece of its lot, or of the part before it, is not among it.
     /// </summary>
     public IEnumerable<AssessedReading> OfThisPart => Counting.Where(static reading => reading.Place is not null);
 
@@ -71,7 +71,8 @@ public sealed record PlaceHistory(
     /// <summary>Functional test of what sits there now: null when none was made.</summary>
     public bool? PassedTest => Tested is null ? null : Tested.Reading.Result!.Value == TestResult.Pass;
 
-    /// <summary>Readings that count for what sits there now, oldest first: of the piece before it went in, and of the place since.</summary>
+    /// <summary>Readings that count for what sits there now, oldest first: of the piece before it went in, and of the place
+    /// since.</summary>
     internal ImmutableArray<AssessedReading> Counting { get; init; } = [];
 
     /// <summary>When the decision was made.</summary>
@@ -84,22 +85,25 @@ public sealed record PlaceHistory(
     public bool IsUndecided => !IsEmpty && IsAmong(VerdictOutcome.Undecided);
 
     /// <summary>
-    /// True when a person decided, with a reason and knowing every reading that speaks against it, that what sits there stays. What was read later was not known
-    /// to the decision; and a part that people rely on not to be hurt is not kept by one.
+    /// True when a person decided, with a reason and knowing every reading that speaks against it, that what sits there stays. What was
+    /// read later was not known to the decision; and a part that people rely on not to be hurt is not kept by one.
     /// </summary>
     public bool IsKeptByDecision =>
         Decision is { } decision && decision.What.Value.LetsStay() && decision.GivesAReason && !IsSafetyRelevant && AgainstDecision is null;
 
-    /// <summary>The first reading or test of what sits there that was made after the decision and speaks against it: the decision does not answer it. Null when there is none.</summary>
+    /// <summary>The first reading or test of what sits there that was made after the decision and speaks against it: the decision does not
+    /// answer it. Null when there is none.</summary>
     public AssessedReading? AgainstDecision => Decision is null ? null : FirstAgainstSince(DecidedAt);
 
-    /// <summary>True when a person decided that what sits there goes, and it has not gone yet. Work of a visit carries out the decisions of the same visit.</summary>
+    /// <summary>True when a person decided that what sits there goes, and it has not gone yet. Work of a visit carries out the decisions of
+    /// the same visit.</summary>
     public bool IsToBeReplaced { get; init; }
 
     /// <summary>True when people rely on the part that belongs or sits there not to be hurt.</summary>
     public bool IsSafetyRelevant => PartKind.IsSafetyRelevant(Part.Values) || PartKind.IsSafetyRelevant(Values);
 
-    /// <summary>What sits there, as values: the lot's where one was fitted, those written with the work where the part came from none.</summary>
+    /// <summary>What sits there, as values: the lot's where one was fitted, those written with the work where the part came from
+    /// none.</summary>
     public PartValues Values => Sitting?.Values ?? FittedBy?.NewPart ?? Part.Values;
 
     /// <summary>The first verdict of an outcome that stands, or null.</summary>

@@ -5,9 +5,9 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Boards;
 
 /// <summary>
-/// What the readings at a test point say that stands today. A failed one stands until a later reading or proof of the same quantity at that point
-/// decides otherwise, or a test of function there is passed: work alone answers nothing, since nobody looked whether it helped. A reading is no proof
-/// itself; what a proof says is told as a proof.
+/// What the readings at a test point say that stands today. A failed one stands until a later reading or proof of the same quantity at that
+/// point decides otherwise, or a test of function there is passed: work alone answers nothing, since nobody looked whether it helped. A
+/// reading is no proof itself; what a proof says is told as a proof.
 /// </summary>
 /// <param name="Name">The point.</param>
 /// <param name="Read">For each quantity the verdict that stands, where a reading gave it.</param>

@@ -72,7 +72,8 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
 
             return isAsked || (Point.Measures == PointMeasure.Hours && Standing(Measured.Hours) is not null) ? null
                 : Point.Measures == PointMeasure.Hours && Tested is not null ? null
-                : $"{Name} has no limit, so nothing that was read there proves it; write nominal and tolerance, or low and high, or measures: result";
+                : $"{Name} has no limit, so nothing that was read there proves it; write nominal and tolerance, or low and high, or "
+                    + "measures: result";
         }
     }
 
@@ -90,7 +91,8 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
             PointMeasure.Result => [],
         };
 
-    /// <summary>The last proof at a point that fails and that no later one there answers, whenever work was done; null when none does.</summary>
+    /// <summary>The last proof at a point that fails and that no later one there answers, whenever work was done; null when none
+    /// does.</summary>
     /// <param name="board">The board.</param>
     /// <param name="name">The point.</param>
     /// <param name="point">The point, or null when neither the board nor its design has it.</param>

@@ -27,7 +27,8 @@ internal sealed record PlaceChange(Moment At, BenchVisit Visit, WorkEntry Work, 
 /// <param name="LeftOn">The visit at which it left the place again; null while it sits there.</param>
 internal sealed record LotFitted(string Lot, string Reference, PlaceChange Change, Moment After, BenchVisit? LeftOn);
 
-/// <summary>What sat in each place of a board at each visit. Readings of a visit come before its work unless they were taken as left.</summary>
+/// <summary>What sat in each place of a board at each visit. Readings of a visit come before its work unless they were taken as
+/// left.</summary>
 internal sealed class Timeline
 {
     private readonly Dictionary<string, List<PlaceChange>> changes = new(StringComparer.Ordinal);

@@ -12,7 +12,8 @@ namespace Ohmstead.Assessment.Boards;
 public sealed record Expected(Measured Measured, Limit? Limit, ReadingConditions How);
 
 /// <summary>What a bench usually measures of a part or at a test point, with the limits worked out beforehand.</summary>
-/// <remarks>The test frequency is that at which makers state dissipation factors: 120 Hz for electrolytics (MIL-C-62F, 4.5.4), 1 kHz for others (IEC 60384-1, from memory; MIL-PRF-11693E, 4.7.6: 60 Hz for film above 1 µF).</remarks>
+/// <remarks>The test frequency is that at which makers state dissipation factors: 120 Hz for electrolytics (MIL-C-62F, 4.5.4), 1 kHz for
+/// others (IEC 60384-1, from memory; MIL-PRF-11693E, 4.7.6: 60 Hz for film above 1 µF).</remarks>
 public static class ToMeasure
 {
     /// <summary>What to measure of what sits in a place.</summary>

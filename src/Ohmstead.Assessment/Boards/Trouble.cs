@@ -28,7 +28,8 @@ internal enum Trouble
 }
 
 /// <summary>
-/// Reads the sort of trouble out of the words of a finding. The words are those of the bench, in English; a finding in other words is <see cref="Trouble.Other"/>.
+/// Reads the sort of trouble out of the words of a finding. The words are those of the bench, in English; a finding in other words is
+/// <see cref="Trouble.Other"/>.
 /// Common practice.
 /// </summary>
 internal static class Troubles
@@ -158,7 +159,8 @@ internal static class Troubles
         !Speaks(words.Replace(Heard, string.Empty, StringComparison.Ordinal), Broken)
         && (Speaks(words, Touching) || ((part is null || part.Values.Kind.Value.HasContacts) && Speaks(words, Moving)));
 
-    /// <summary>Whether what a finding was seen at is a place that stays when a part goes: a joint, a track, a socket, a connector by its words or its letter.</summary>
+    /// <summary>Whether what a finding was seen at is a place that stays when a part goes: a joint, a track, a socket, a connector by its
+    /// words or its letter.</summary>
     internal static bool NamesAPlace(string at)
     {
         var letters = 0;

@@ -22,8 +22,8 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     public BoardFile Board => Assessment.Board;
 
     /// <summary>
-    /// True when no visit stands after a later one and none lies in the future. Else a date is wrong, and what follows from the order of time is not worth
-    /// telling before it is mended.
+    /// True when no visit stands after a later one and none lies in the future. Else a date is wrong, and what follows from the order of
+    /// time is not worth telling before it is mended.
     /// </summary>
     public bool IsInOrder
     {
@@ -47,7 +47,8 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     /// <summary>All pairs of readings that contradict each other; the check tells them, and the obligations ask for an answer.</summary>
     internal ImmutableArray<ContradictingReadings> Contradicting { get; } = [.. ContradictingReadings.Of(Assessment)];
 
-    /// <summary>True when every file that limits and uncertainties come from was read in full: its design, the stock, the instruments, the decision rule.</summary>
+    /// <summary>True when every file that limits and uncertainties come from was read in full: its design, the stock, the instruments, the
+    /// decision rule.</summary>
     public bool HasAllThatItIsJudgedBy =>
         Workshop.FilesWithErrors.Count == 0
         || !new[] { Workshop.Collection.Path, Workshop.StockFile?.Path, Workshop.InstrumentsFile?.Path, Assessment.Design?.Path }.Any(
@@ -66,11 +67,13 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     public bool MayBeUnreadPart(string name) =>
         Board.UnreadParts.MayHold(name) || (Assessment.Design?.UnreadParts.MayHold(name) ?? Board.Design is not null);
 
-    /// <summary>Whether a name may be that of a test point which is in a list but could not be read, or of a design that could not.</summary>
+    /// <summary>Whether a name may be that of a test point which is in a list but could not be read, or of a design that could
+    /// not.</summary>
     public bool MayBeUnreadPoint(string name) =>
         Board.UnreadPoints.MayHold(name) || (Assessment.Design?.UnreadPoints.MayHold(name) ?? Board.Design is not null);
 
-    /// <summary>What was fitted and sits there still, each with the reasons for and against. What was replaced again asks for nothing any more.</summary>
+    /// <summary>What was fitted and sits there still, each with the reasons for and against. What was replaced again asks for nothing any
+    /// more.</summary>
     public IEnumerable<Replacement> Replacements => Assessment.Replacements.Where(replacement => replacement.IsThere);
 }
 

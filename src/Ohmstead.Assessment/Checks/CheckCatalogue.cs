@@ -53,7 +53,8 @@ public static class CheckCatalogue
         new WorkAfterProof(),
     ];
 
-    /// <summary>Checks of the files that boards share: they look at no board, so what they find is known before the first is judged.</summary>
+    /// <summary>Checks of the files that boards share: they look at no board, so what they find is known before the first is
+    /// judged.</summary>
     public static IReadOnlyList<ICollectionCheck> Shared { get; } =
     [
         new DesignFileNameUnusable(),

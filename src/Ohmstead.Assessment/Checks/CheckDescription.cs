@@ -8,7 +8,8 @@ namespace Ohmstead.Assessment.Checks;
 /// <param name="Summary">One line that says what a finding of it means.</param>
 public sealed record CheckDescription(string Name, Severity Severity, string Summary);
 
-/// <summary>A check of one board. It holds no state, reads its argument and nothing else, and never throws for what a record can hold.</summary>
+/// <summary>A check of one board. It holds no state, reads its argument and nothing else, and never throws for what a record can
+/// hold.</summary>
 public interface IBoardCheck
 {
     /// <summary>What it is called and looks for.</summary>

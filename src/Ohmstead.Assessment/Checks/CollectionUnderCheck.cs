@@ -4,7 +4,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks;
 
-/// <summary>What a check of the whole collection sees: the workshop, and of each board only what must be compared, so that memory stays flat.</summary>
+/// <summary>What a check of the whole collection sees: the workshop, and of each board only what must be compared, so that memory stays
+/// flat.</summary>
 /// <param name="Workshop">Designs, instruments, stock.</param>
 /// <param name="Boards">The number of each board and where it is written, in order of path.</param>
 /// <param name="Fitted">How many parts of each lot were fitted, by the name of the lot.</param>
@@ -26,7 +27,8 @@ public sealed record CollectionUnderCheck(
     public static CollectionUnderCheck Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today) =>
         new(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.FittedByLot(boards), today);
 
-    /// <summary>What boards share: the parts of all designs and the lots in the drawer, with the file and the name that each is told by.</summary>
+    /// <summary>What boards share: the parts of all designs and the lots in the drawer, with the file and the name that each is told
+    /// by.</summary>
     public IEnumerable<(string Path, string Name, PartValues Values)> SharedParts =>
         [
             .. Workshop.DesignFiles.SelectMany(design => design.Parts.Select(part => (design.Path, part.Ref.Value, part.Values))),

@@ -5,10 +5,12 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks;
 
-/// <summary>Readings so far off what they are read against that a slip of the unit or of a nought is likelier than any wear, of boards and of lots alike.</summary>
+/// <summary>Readings so far off what they are read against that a slip of the unit or of a nought is likelier than any wear, of boards and
+/// of lots alike.</summary>
 /// <remarks>
-/// What wear does to a quantity decides where a slip begins. A capacitor loses nine tenths and more of its value, it never gains ten times: ten times as much is a
-/// slip, a tenth is not, a thousandth is. With a resistor it is the other way round. ESR and leakage rise by tens as parts wear. All of it is common practice.
+/// What wear does to a quantity decides where a slip begins. A capacitor loses nine tenths and more of its value, it never gains ten times:
+/// ten times as much is a slip, a tenth is not, a thousandth is. With a resistor it is the other way round. ESR and leakage rise by tens as
+/// parts wear. All of it is common practice.
 /// </remarks>
 internal static class FarReadings
 {
@@ -100,7 +102,8 @@ internal static class FarReadings
             _ => false,
         };
 
-    // A dead supply reads millivolts where volts belong: that is no slip. No rail has ten times its volts, and none has more ripple than volts.
+    // A dead supply reads millivolts where volts belong: that is no slip. No rail has ten times its volts, and none has more ripple than
+    // volts.
     private static string? AtPoint(Verdict verdict, TestPoint point)
     {
         if (point is not { Measures: PointMeasure.Voltage, Nominal.Value: { Value: not 0m } nominal })

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Checks;
 /// <summary>Replacements that are rated lower than what belongs in the place.</summary>
 internal static class LowerRating
 {
-    /// <summary>A finding for each replacement that the rules refuse for a rating; where one of the two ratings is not written there is none.</summary>
+    /// <summary>A finding for each replacement that the rules refuse for a rating; where one of the two ratings is not written there is
+    /// none.</summary>
     internal static IEnumerable<Finding> Look(
         BoardUnderCheck board,
         CheckDescription check,

@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Checks;
 /// <summary>Names of one list that can be taken for each other by a reader, or by a system that does not tell capitals.</summary>
 internal static class NameLooks
 {
-    /// <summary>Each name that looks like an earlier one of the list without being it, or differs from it by capitals alone, with that one.</summary>
+    /// <summary>Each name that looks like an earlier one of the list without being it, or differs from it by capitals alone, with that
+    /// one.</summary>
     /// <param name="names">The list.</param>
     internal static IEnumerable<(Written<string> Name, Written<string> Other)> Alike(IEnumerable<Written<string>> names)
     {

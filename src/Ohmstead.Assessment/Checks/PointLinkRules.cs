@@ -3,7 +3,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks;
 
-/// <summary>Whether the parts and points that a test point names are there: without them nothing can be computed, and nobody would notice.</summary>
+/// <summary>Whether the parts and points that a test point names are there: without them nothing can be computed, and nobody would
+/// notice.</summary>
 internal static class PointLinkRules
 {
     /// <summary>Each name that is not there, with the nearest one that is.</summary>

@@ -18,7 +18,8 @@ public static class BoardDrifts
     // Capacitance and ESR of an electrolytic move little within this. Common practice.
     private const decimal MostKelvin = 5m;
 
-    /// <summary>The drifts, in order of the parts list and of the quantities. Readings in circuit are left out: other parts drift with them.</summary>
+    /// <summary>The drifts, in order of the parts list and of the quantities. Readings in circuit are left out: other parts drift with
+    /// them.</summary>
     public static IEnumerable<Drift> Of(BoardAssessment board) =>
         board
             .Places.Where(place =>
@@ -26,7 +27,8 @@ public static class BoardDrifts
             )
             .SelectMany(place => Of(board, place));
 
-    /// <summary>Like readings of what sits in each place now, where they were taken on two days or more: the same quantity, read in the same way. In order of the parts list and of the quantities.</summary>
+    /// <summary>Like readings of what sits in each place now, where they were taken on two days or more: the same quantity, read in the
+    /// same way. In order of the parts list and of the quantities.</summary>
     public static IEnumerable<ReadingSeries> SeriesOf(BoardAssessment board) =>
         board
             .Places.Where(place => place is { IsEmpty: false, Readings.Length: > 1 } && SpansDays(place))

@@ -5,7 +5,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Drifts;
 
-/// <summary>A quantity of a part that was read on three or more days under equal conditions, and where it is going. An estimate, not a promise.</summary>
+/// <summary>A quantity of a part that was read on three or more days under equal conditions, and where it is going. An estimate, not a
+/// promise.</summary>
 /// <param name="Reference">The place of the part.</param>
 /// <param name="Measured">What was read.</param>
 /// <param name="Readings">How many readings.</param>

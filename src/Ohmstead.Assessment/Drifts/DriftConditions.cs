@@ -3,7 +3,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Drifts;
 
-/// <summary>How a value was read. Only readings of one and the same way can show a drift: another instrument or frequency shows itself.</summary>
+/// <summary>How a value was read. Only readings of one and the same way can show a drift: another instrument or frequency shows
+/// itself.</summary>
 internal readonly record struct DriftConditions(
     Measured Measured,
     Circuit? Circuit,

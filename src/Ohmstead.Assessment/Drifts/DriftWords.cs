@@ -20,7 +20,8 @@ public static class DriftWords
             ? "no drift can be told from the scatter"
             : $"{(drift.IsRising ? "rises" : "falls")} by {Quantity(Math.Abs(drift.Trend.Slope), drift.Dimension)} a year";
 
-    /// <summary>When it meets its limit: "meets 376 µF from 2027-05-02 on, the line itself on 2028-01-30"; or why no day can be told.</summary>
+    /// <summary>When it meets its limit: "meets 376 µF from 2027-05-02 on, the line itself on 2028-01-30"; or why no day can be
+    /// told.</summary>
     public static string Meeting(Drift drift)
     {
         if (drift.IsOutside)
@@ -45,7 +46,8 @@ public static class DriftWords
     {
         var readings = string.Create(
             CultureInfo.InvariantCulture,
-            $"{VerdictWords.Of(drift.Measured)} of {drift.Readings} like readings, {IsoDate.Text(drift.First)} to {IsoDate.Text(drift.Last)}"
+            $"{VerdictWords.Of(drift.Measured)} of {drift.Readings} like readings, {IsoDate.Text(drift.First)} to "
+                + $"{IsoDate.Text(drift.Last)}"
         );
         return drift.IsTold ? $"{readings}: {Pace(drift)}; {Meeting(drift)}; {Estimate}" : $"{readings}: {Pace(drift)}";
     }
@@ -57,7 +59,8 @@ public static class DriftWords
     {
         var trend = drift.Trend;
         var (slope, start) = (Quantity(Math.Abs(trend.Slope), drift.Dimension), Quantity(trend.Intercept, drift.Dimension));
-        yield return $"line: {start} {(trend.Slope < 0 ? "-" : "+")} {slope} x t, t in years since {IsoDate.Text(drift.First)}, by least squares; readings lie {Quantity(trend.ResidualDeviation, drift.Dimension)} about it (standard deviation, n - 2)";
+        yield return $"line: {start} {(trend.Slope < 0 ? "-" : "+")} {slope} x t, t in years since {IsoDate.Text(drift.First)}, by "
+            + $"least squares; readings lie {Quantity(trend.ResidualDeviation, drift.Dimension)} about it (standard deviation, n - 2)";
         if (trend.SlopeInterval(Drift.Confidence).Is(out var interval, out _))
         {
             yield return $"slope with 95 %: {Signed(interval.Low, drift.Dimension)} to {Signed(interval.High, drift.Dimension)} a year";
@@ -70,7 +73,8 @@ public static class DriftWords
             && trend.Prediction(drift.YearsTo(day), Drift.Confidence).Is(out var next, out _)
         )
         {
-            yield return $"expected at the next look on {IsoDate.Text(day)}: {Quantity(next.Low, drift.Dimension)} to {Quantity(next.High, drift.Dimension)} (95 %), line ± t(n-2) s sqrt(1 + 1/n + (t - mean)²/Sxx)";
+            yield return $"expected at the next look on {IsoDate.Text(day)}: {Quantity(next.Low, drift.Dimension)} to "
+                + $"{Quantity(next.High, drift.Dimension)} (95 %), line ± t(n-2) s sqrt(1 + 1/n + (t - mean)²/Sxx)";
         }
 
         if (

@@ -9,7 +9,8 @@ namespace Ohmstead.Assessment.Drifts;
 /// <param name="Readings">The readings, oldest first.</param>
 public sealed record ReadingSeries(string Reference, Measured Measured, IReadOnlyList<ReadOnDay> Readings)
 {
-    /// <summary>How many more were taken in the same way and gave a bound or a word: no place on a drawing and none in a line belongs to them.</summary>
+    /// <summary>How many more were taken in the same way and gave a bound or a word: no place on a drawing and none in a line belongs to
+    /// them.</summary>
     public int WithoutFigure { get; init; }
 }
 

@@ -5,7 +5,8 @@ namespace Ohmstead.Assessment.Families;
 /// <summary>The families of parts of a whole collection.</summary>
 public static class CollectionFamilies
 {
-    /// <summary>Every family of which something was measured, the largest share failed first, then by name; those with too few parts for a share last.</summary>
+    /// <summary>Every family of which something was measured, the largest share failed first, then by name; those with too few parts for a
+    /// share last.</summary>
     public static IReadOnlyList<FamilyStatistics> Of(IEnumerable<BoardSummary> boards)
     {
         var counts = new OrderedDictionary<FamilyName, FamilyCount>();

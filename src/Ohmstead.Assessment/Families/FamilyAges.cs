@@ -9,12 +9,14 @@ public static class FamilyAges
     /// <summary>A share smaller than this is not told: it would read as nought.</summary>
     public const double LeastShown = 0.0005;
 
-    /// <summary>The families whose ages at failure can be told. A wider family that holds nothing beside a narrower one is left out.</summary>
+    /// <summary>The families whose ages at failure can be told. A wider family that holds nothing beside a narrower one is left
+    /// out.</summary>
     public static IEnumerable<FamilyStatistics> WorthTelling(IReadOnlyList<FamilyStatistics> families) =>
         Without(families, (narrower, family) => narrower.Ages.Observed == family.Ages.Observed)
             .Where(family => family.Ages.Steps.Is(out _, out _));
 
-    /// <summary>The families without the wider ones that hold nothing beside a narrower one: a kind of which one maker alone is there is told once.</summary>
+    /// <summary>The families without the wider ones that hold nothing beside a narrower one: a kind of which one maker alone is there is
+    /// told once.</summary>
     public static IEnumerable<FamilyStatistics> Apart(IReadOnlyList<FamilyStatistics> families) =>
         Without(families, (narrower, family) =>
             narrower.Parts == family.Parts && narrower.Measured == family.Measured && narrower.FailedInCircuit == family.FailedInCircuit
@@ -24,17 +26,21 @@ public static class FamilyAges
     public static string Counts(FamilyStatistics family) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{family.Ages.Observed} parts of known age: {family.Ages.FailedByFirstLook} had failed by their first look, at ages nobody saw; {family.Ages.FailedBetweenLooks} failed between two looks; {family.Ages.Observed - family.Ages.Failures} were good when last seen. Where within a range they failed is not known."
+            $"{family.Ages.Observed} parts of known age: {family.Ages.FailedByFirstLook} had failed by their first look, at ages nobody "
+                + $"saw; {family.Ages.FailedBetweenLooks} failed between two looks; {family.Ages.Observed - family.Ages.Failures} were "
+                + "good when last seen. Where within a range they failed is not known."
         );
 
     /// <summary>
-    /// How many were bad at their first look, by age; empty where fewer parts than <see cref="AgesAtFailure.FewestObserved"/> are of known age or all were looked
-    /// at at one age. Counts and no shares: the one share of an age is that of <see cref="Steps"/>, which counts later looks and fitted parts too.
+    /// How many were bad at their first look, by age; empty where fewer parts than <see cref="AgesAtFailure.FewestObserved"/> are of known
+    /// age or all were looked at at one age. Counts and no shares: the one share of an age is that of <see cref="Steps"/>, which counts
+    /// later looks and fitted parts too.
     /// </summary>
     public static string FirstLooks(FamilyStatistics family) =>
         family.FirstLooks.Sum(look => look.Looked) >= AgesAtFailure.FewestObserved
         && family.FirstLooks.Select(look => look.Age).Distinct().Count() > 1
-            ? $"Bad at the first look, by age: {string.Join("; ", family.FirstLooks.GroupBy(look => look.Age).OrderBy(age => age.Key).Select(OneAge))}."
+            ? "Bad at the first look, by age: "
+                + $"{string.Join("; ", family.FirstLooks.GroupBy(look => look.Age).OrderBy(age => age.Key).Select(OneAge))}."
             : string.Empty;
 
     /// <summary>What is said of the families whose ages cannot be told.</summary>
@@ -43,7 +49,9 @@ public static class FamilyAges
             ? string.Empty
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"{(told == 0 ? "No family has" : "The other families have no")} ages at failure that can be told: too few to say ({AgesAtFailure.FewestObserved} parts of known age are wanted), none failed yet, or the same parts as a narrower family."
+                $"{(told == 0 ? "No family has" : "The other families have no")} ages at failure that can be told: too few to say "
+                    + $"({AgesAtFailure.FewestObserved} parts of known age are wanted), none failed yet, or the same parts as a "
+                    + "narrower family."
             );
 
     /// <summary>The Weibull life in words, or why there is none.</summary>

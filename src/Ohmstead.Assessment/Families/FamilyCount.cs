@@ -3,7 +3,8 @@ using Ohmstead.Electronics.Statistics;
 
 namespace Ohmstead.Assessment.Families;
 
-/// <summary>Counts what is known of one family, board after board. The same age comes by the thousand, so what is known is counted and not listed.</summary>
+/// <summary>Counts what is known of one family, board after board. The same age comes by the thousand, so what is known is counted and not
+/// listed.</summary>
 internal sealed class FamilyCount
 {
     private readonly OrderedDictionary<LifeObservation, int> known = [];

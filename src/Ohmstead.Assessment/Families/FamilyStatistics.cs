@@ -9,7 +9,8 @@ namespace Ohmstead.Assessment.Families;
 /// <param name="Boards">On how many boards those sit: twenty parts of one board are not twenty independent parts.</param>
 /// <param name="FailedAsFound">How many of them were outside at the first look.</param>
 /// <param name="FailedLater">How many of them were inside at the first look and outside at a later one.</param>
-/// <param name="FailedInCircuit">How many more were proved outside in circuit. They count in no share: in circuit only failures can be proved.</param>
+/// <param name="FailedInCircuit">How many more were proved outside in circuit. They count in no share: in circuit only failures can be
+/// proved.</param>
 /// <param name="Ages">What is known of the ages at failure, parts fitted since included.</param>
 public sealed record FamilyStatistics(
     FamilyName Name,

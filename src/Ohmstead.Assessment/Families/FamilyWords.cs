@@ -10,7 +10,8 @@ public static class FamilyWords
 
     /// <summary>How the figures are to be taken.</summary>
     public const string Caution =
-        "These are counts of what this collection looked at, not of what its makers made: what came for repair fails more often than what did not. Parts of one board share its life, so an interval is rather too narrow. Estimates, not promises.";
+        "These are counts of what this collection looked at, not of what its makers made: what came for repair fails more often than "
+        + "what did not. Parts of one board share its life, so an interval is rather too narrow. Estimates, not promises.";
 
     /// <summary>What an age counts from.</summary>
     public const string AgeFrom =
@@ -41,7 +42,9 @@ public static class FamilyWords
     public static string Life(WeibullLife life) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"Weibull life: shape {life.Fit.Life.Shape:0.0} ({life.Shape.Low:0.0} to {life.Shape.High:0.0}), 63 % failed by {Years(life.Fit.Life.Scale)} ({Number(life.Scale.Low)} to {Number(life.Scale.High)}), from {life.Fit.Failures} failures among {life.Fit.Items}; 95 % intervals; {ShapeWords(life.Shape)}"
+            $"Weibull life: shape {life.Fit.Life.Shape:0.0} ({life.Shape.Low:0.0} to {life.Shape.High:0.0}), 63 % failed by "
+                + $"{Years(life.Fit.Life.Scale)} ({Number(life.Scale.Low)} to {Number(life.Scale.High)}), from {life.Fit.Failures} "
+                + $"failures among {life.Fit.Items}; 95 % intervals; {ShapeWords(life.Shape)}"
         );
 
     /// <summary>An age: days below a year, years with a decimal above.</summary>

@@ -2,7 +2,8 @@ using Ohmstead.Electronics.Statistics;
 
 namespace Ohmstead.Assessment.Families;
 
-/// <summary>What the readings of one part say about its life. Small, since it is kept of every part of every board that was measured.</summary>
+/// <summary>What the readings of one part say about its life. Small, since it is kept of every part of every board that was
+/// measured.</summary>
 public readonly record struct PartLife
 {
     private const int None = -1;
@@ -27,7 +28,8 @@ public readonly record struct PartLife
     /// <summary>The day from which its age counts: when it was made, or when it was fitted; null when nothing says it.</summary>
     public DateOnly? Start => Day(start);
 
-    /// <summary>True for the part that came with the board: its age is told in whole years. False for one that was fitted since, on a known day: its age is exact.</summary>
+    /// <summary>True for the part that came with the board: its age is told in whole years. False for one that was fitted since, on a known
+    /// day: its age is exact.</summary>
     public bool IsOriginal { get; }
 
     /// <summary>The first day on which a reading decided.</summary>
@@ -46,8 +48,8 @@ public readonly record struct PartLife
     public double? AgeAtFirstLook => Start is not null && Age(FirstLook) is var age and >= 0 ? age : null;
 
     /// <summary>
-    /// What is known of its age at failure, in years: before the first look, between two looks, or later than the last look. Null when its start
-    /// is not known, lies after a look, or when it was only looked at while new.
+    /// What is known of its age at failure, in years: before the first look, between two looks, or later than the last look. Null when its
+    /// start is not known, lies after a look, or when it was only looked at while new.
     /// </summary>
     public LifeObservation? Observation()
     {
@@ -76,7 +78,8 @@ public readonly record struct PartLife
 
     private static DateOnly? Day(int number) => number == None ? null : DateOnly.FromDayNumber(number);
 
-    // A year of making, or a date code that says nothing about the day of fitting, makes decimals of the age a pretence. Between two known days it is none.
+    // A year of making, or a date code that says nothing about the day of fitting, makes decimals of the age a pretence. Between two known
+    // days it is none.
     private double Age(DateOnly day)
     {
         if (Start is not { } start)

@@ -4,8 +4,8 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Families;
 
 /// <summary>
-/// The day from which the age of an original part counts, the middle of the time that is known: of its own date code, else of the year of its board,
-/// else of the date code or the year of the design.
+/// The day from which the age of an original part counts, the middle of the time that is known: of its own date code, else of the year of
+/// its board, else of the date code or the year of the design.
 /// </summary>
 internal static class PartStart
 {

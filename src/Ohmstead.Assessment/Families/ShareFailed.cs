@@ -47,6 +47,7 @@ public sealed record ShareFailed(int Failed, int Measured, double Low, double Hi
     private static string Wilson(int failed, int measured, ConfidenceInterval interval) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"(p + z²/2n ± z sqrt(p (1 - p)/n + z²/4n²)) / (1 + z²/n) with p = {failed}/{measured}, n = {measured}, z = 1.960: {interval.Low:0.0000} and {interval.High:0.0000}"
+            $"(p + z²/2n ± z sqrt(p (1 - p)/n + z²/4n²)) / (1 + z²/n) with p = {failed}/{measured}, n = {measured}, z = 1.960: "
+                + $"{interval.Low:0.0000} and {interval.High:0.0000}"
         );
 }

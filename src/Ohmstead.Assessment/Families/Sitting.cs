@@ -45,7 +45,8 @@ internal readonly struct Sitting
     /// <summary>The part that came with the board, in a place that was never worked on: nothing is to be told apart.</summary>
     internal static Sitting OfOriginal(PlaceHistory place) => new(place.Part.Values, null, InOrder(OfWhatSatThere(place.Readings)));
 
-    /// <summary>The parts that were read in a place, the original first. One of a lot that is not known is left out: nothing says what it is.</summary>
+    /// <summary>The parts that were read in a place, the original first. One of a lot that is not known is left out: nothing says what it
+    /// is.</summary>
     internal static IEnumerable<Sitting> Of(PlaceHistory place, IReadOnlyList<WorkMoment> work)
     {
         var all = OfWhatSatThere(place.Readings);
@@ -185,7 +186,8 @@ internal readonly struct Sitting
         return readings;
     }
 
-    // In circuit a good part proves nothing and a bad one may: to count those would make every family look bad. A test of function decides anywhere.
+    // In circuit a good part proves nothing and a bad one may: to count those would make every family look bad. A test of function decides
+    // anywhere.
     private static bool Decides(AssessedReading reading) =>
         reading.Overall is VerdictOutcome.Inside or VerdictOutcome.Outside
         && (reading.Reading.Circuit is not { Value: Circuit.In } || reading.Reading.Result is not null);

@@ -2,7 +2,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Fit;
 
-/// <summary>Lots in the drawer of which the same is to be said wherever they may go: parts of one kind are bought again and again, and are judged once.</summary>
+/// <summary>Lots in the drawer of which the same is to be said wherever they may go: parts of one kind are bought again and again, and are
+/// judged once.</summary>
 internal sealed class AlikeLots
 {
     private readonly List<DrawerLot> lots;

@@ -158,7 +158,8 @@ internal static class CapacitorNeed
         {
             yield return new(
                 FitAspects.Safety,
-                $"class {Electronics.Capacitors.SafetyClasses.Name(place.SafetyClass)} or one that may stand for it, with approvals. {SafetyNotice.Defer}",
+                $"class {Electronics.Capacitors.SafetyClasses.Name(place.SafetyClass)} or one that may stand for it, with approvals. "
+                    + $"{SafetyNotice.Defer}",
                 Electronics.Capacitors.SafetyCapacitor.MayReplace(place.SafetyClass, place.SafetyClass).Source
             );
         }

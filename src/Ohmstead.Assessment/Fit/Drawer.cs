@@ -88,7 +88,8 @@ public sealed class Drawer
         if (doubts.Over is { } shelf)
         {
             yield return Reason.Doubt(FitAspects.Shelf, () =>
-                $"{shelf.SinceWords}, longer ago than its shelf life of {shelf.LifeWords}: form it again, if it is an electrolytic, and measure first"
+                $"{shelf.SinceWords}, longer ago than its shelf life of {shelf.LifeWords}: form it again, if it is an electrolytic, and "
+                + "measure first"
             );
         }
     }

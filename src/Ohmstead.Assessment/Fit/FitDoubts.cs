@@ -3,12 +3,13 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Fit;
 
-/// <summary>What of the reasons against a part that was fitted nobody has answered: by a note that says how it was made to fit, or by a decision that keeps it.</summary>
+/// <summary>What of the reasons against a part that was fitted nobody has answered: by a note that says how it was made to fit, or by a
+/// decision that keeps it.</summary>
 internal static class FitDoubts
 {
     /// <summary>
-    /// The weightiest reason that stands, or null when none does. A rating, a safety class and another fuse are not answered by words; a doubt is by a
-    /// note on the work, and what is another value, kind or form by a decision that knew of it.
+    /// The weightiest reason that stands, or null when none does. A rating, a safety class and another fuse are not answered by words; a
+    /// doubt is by a note on the work, and what is another value, kind or form by a decision that knew of it.
     /// </summary>
     internal static Reason? Weightiest(Replacement replacement)
     {
@@ -38,8 +39,8 @@ internal static class FitDoubts
             ? $"take another piece: ohmstead fit {board} {place.Part.Ref.Value}; defer to local codes and licensed practice"
             : $"take another piece: ohmstead fit {board} {place.Part.Ref.Value}, or write a decision to keep it, with the reason";
 
-    // A rating that the place asks for and the part does not tell is a doubt, and so is whatever is not written of what people rely on not to be hurt; another datum
-    // that is not written is none, nor is the standing notice about safety.
+    // A rating that the place asks for and the part does not tell is a doubt, and so is whatever is not written of what people rely on not
+    // to be hurt; another datum that is not written is none, nor is the standing notice about safety.
     private static bool Stands(Replacement replacement, Reason reason) =>
         reason.Weight switch
         {

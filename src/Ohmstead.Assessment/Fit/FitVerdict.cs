@@ -27,8 +27,8 @@ public sealed record FitVerdict(string Lot, IReadOnlyList<Reason> Reasons)
     }
 
     /// <summary>
-    /// True when it can be promised for the place unseen: nothing speaks against it, and no doubt is left but the notice about safety and sizes that
-    /// are not written.
+    /// True when it can be promised for the place unseen: nothing speaks against it, and no doubt is left but the notice about safety and
+    /// sizes that are not written.
     /// </summary>
     public bool IsSure =>
         Reasons.All(reason =>

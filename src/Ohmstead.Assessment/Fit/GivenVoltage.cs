@@ -5,7 +5,8 @@ using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
-/// <summary>A voltage that a part gives, or wants, and does not bear: that of another part must be the same, neither less nor more.</summary>
+/// <summary>A voltage that a part gives, or wants, and does not bear: that of another part must be the same, neither less nor
+/// more.</summary>
 internal static class GivenVoltage
 {
     /// <summary>The reason, or null where neither says a voltage and something else tells it.</summary>

@@ -12,7 +12,8 @@ internal static class MeasuredLots
     internal static LotOffer Offer(Workshop workshop, Lot lot) =>
         new(lot.Id.Value, lot.Values, Esr(LotPieces.ReadingsStillThere(workshop, lot.Id.Value).Select(pair => pair.Reading)));
 
-    /// <summary>A lot that went into a place: readings of that very part count, else those of the lot. None do where the place asks for no ESR.</summary>
+    /// <summary>A lot that went into a place: readings of that very part count, else those of the lot. None do where the place asks for no
+    /// ESR.</summary>
     internal static LotOffer Offer(Workshop workshop, Lot lot, PlaceHistory place)
     {
         if (place.Part.Values is { EsrLimit: null, EsrLow: null })

@@ -6,9 +6,11 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Fit;
 
 /// <summary>
-/// Whether what was read of the very piece is what its place asks for, whatever its own mark allows: a part of ±80 % is inside that with a quarter of its value.
+/// Whether what was read of the very piece is what its place asks for, whatever its own mark allows: a part of ±80 % is inside that with a
+/// quarter of its value.
 /// </summary>
-/// <remarks>No role of a capacitor stands less than 0.8 of the value of its place (common practice; see the rules of value), and where the circuit's own limits are written they hold.</remarks>
+/// <remarks>No role of a capacitor stands less than 0.8 of the value of its place (common practice; see the rules of value), and where the
+/// circuit's own limits are written they hold.</remarks>
 internal static class PieceInPlace
 {
     private const decimal LeastShare = 0.8m;

@@ -11,7 +11,8 @@ internal static class PreferredWords
     /// <summary>Where the series come from.</summary>
     internal static Source Source { get; } = new("IEC 60063:2015", null, SourceBasis.Memory);
 
-    /// <summary>The value's own series; or the values made today in its place that lie in the range; or the nearest of the finest series.</summary>
+    /// <summary>The value's own series; or the values made today in its place that lie in the range; or the nearest of the finest
+    /// series.</summary>
     internal static string Of(Quantity value, Interval range)
     {
         if (ESeries.All.FirstOrDefault(series => series.Contains(value)) is { } own && own.Count <= ESeries.E24.Count)

@@ -2,7 +2,8 @@ using System.Collections;
 
 namespace Ohmstead.Assessment.Fit;
 
-/// <summary>Lots for a place, the best first. Each is put into words when it is looked at: of hundreds that come near a page tells four.</summary>
+/// <summary>Lots for a place, the best first. Each is put into words when it is looked at: of hundreds that come near a page tells
+/// four.</summary>
 internal sealed class RankedLots : IReadOnlyList<FitCandidate>
 {
     private readonly (JudgedLots Judged, DrawerLot Lot)[] ranked;

@@ -6,14 +6,16 @@ namespace Ohmstead.Assessment.Life;
 
 /// <summary>How much and how warm a board runs, as far as estimates of life need it.</summary>
 /// <param name="HoursPerYear">Hours of running a year.</param>
-/// <param name="Phases">The temperatures of the air around the parts with the hours at each; one when the board always runs equally warm.</param>
+/// <param name="Phases">The temperatures of the air around the parts with the hours at each; one when the board always runs equally
+/// warm.</param>
 /// <param name="Origin">Where it is written, in words.</param>
 public sealed record BoardDuty(double HoursPerYear, IReadOnlyList<DutyPhase> Phases, string Origin)
 {
     /// <summary>Why nothing follows from it, or null.</summary>
     public string? Fault { get; init; }
 
-    /// <summary>The duty of a board: its own, and the collection's where the board does not say it. Null when hours or temperature are not written.</summary>
+    /// <summary>The duty of a board: its own, and the collection's where the board does not say it. Null when hours or temperature are not
+    /// written.</summary>
     public static BoardDuty? Of(BoardFile board, CollectionFile collection)
     {
         var (own, usual) = (board.Duty, collection.Duty);

@@ -18,17 +18,20 @@ internal sealed class DutyWords(BoardDuty duty)
         new(() =>
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{duty.HoursPerYear} h a year in air of {Air(duty)} ({duty.Origin}), taken {LifeModels.SpreadKelvin} K warmer for the earliest date and cooler for the latest (common practice)"
+                $"{duty.HoursPerYear} h a year in air of {Air(duty)} ({duty.Origin}), taken {LifeModels.SpreadKelvin} K warmer for the "
+                    + "earliest date and cooler for the latest (common practice)"
             )
         );
 
-    /// <summary>What the ten-kelvin rule means in that air by the law of Arrhenius, or null where the air is not always equally warm.</summary>
+    /// <summary>What the ten-kelvin rule means in that air by the law of Arrhenius, or null where the air is not always equally
+    /// warm.</summary>
     internal LazyText? Doubling { get; } =
         duty.Phases is [{ Celsius: var air }] && Arrhenius.EnergyForDoubling(air, air + TenKelvin).Is(out var energy, out _)
             ? new(() =>
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"twice the life for ten kelvin less means {energy:0.00} eV between {air} and {air + TenKelvin} °C by the law of Arrhenius; a law with one fixed energy would promise another life"
+                    $"twice the life for ten kelvin less means {energy:0.00} eV between {air} and {air + TenKelvin} °C by the law of "
+                        + "Arrhenius; a law with one fixed energy would promise another life"
                 )
             )
             : null;

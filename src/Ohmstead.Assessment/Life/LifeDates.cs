@@ -8,8 +8,8 @@ namespace Ohmstead.Assessment.Life;
 public sealed record LifeDates(string Reference, DateOnly Earliest, DateOnly Latest, DateOnly? LastRead)
 {
     /// <summary>
-    /// The day on which it should be measured because of its age: the earliest date, or the latest once it was measured after the earliest; null when it was
-    /// measured after both, since then its readings say more than any estimate.
+    /// The day on which it should be measured because of its age: the earliest date, or the latest once it was measured after the earliest;
+    /// null when it was measured after both, since then its readings say more than any estimate.
     /// </summary>
     public DateOnly? MeasureOn =>
         LastRead >= Latest ? null

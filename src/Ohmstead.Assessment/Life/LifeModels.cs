@@ -6,8 +6,8 @@ namespace Ohmstead.Assessment.Life;
 /// <summary>The shortest and the longest life that the models give which a record has the data for.</summary>
 /// <remarks>
 /// The ten-kelvin rule always applies; it takes no credit for lower ripple or voltage. Makers' forms that do are asked where the record has
-/// the data, and can only lengthen the longer estimate, or shorten both where the ripple is above its rating. The air is taken as known to 5 K
-/// and the rise at rated ripple as 5 K: common practice, makers state 3.5 to 10 K.
+/// the data, and can only lengthen the longer estimate, or shorten both where the ripple is above its rating. The air is taken as known to
+/// 5 K and the rise at rated ripple as 5 K: common practice, makers state 3.5 to 10 K.
 /// </remarks>
 internal static class LifeModels
 {

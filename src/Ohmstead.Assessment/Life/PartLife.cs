@@ -8,7 +8,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Life;
 
-/// <summary>When the life of one fitted wet electrolytic may be used up: an estimate, not a promise, and never a verdict on the part.</summary>
+/// <summary>When the life of one fitted wet electrolytic may be used up: an estimate, not a promise, and never a verdict on the
+/// part.</summary>
 /// <param name="Place">The place.</param>
 /// <param name="Start">When it began to be used, or null when that is not known.</param>
 /// <param name="Estimate">The two dates with their working, or what is missing for them.</param>
@@ -92,7 +93,8 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
         var given = new List<LazyText>(4)
         {
             new(() =>
-                $"rated {life.Text} at {rated.Text} ({(place.Sitting is { } lot ? "lot " + lot.Id.Value : "as listed for the place")}), {start.Words}"
+                $"rated {life.Text} at {rated.Text} ({(place.Sitting is { } lot ? "lot " + lot.Id.Value : "as listed for the place")}), "
+                + $"{start.Words}"
             ),
             known.Taken,
         };
@@ -126,7 +128,8 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
             : new(() =>
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"made {LotDates.Of(lot, fitted).Words}, {(fitted.DayNumber - made.DayNumber) / 365} years or more before it was fitted: not counted, but seals age on the shelf too"
+                    $"made {LotDates.Of(lot, fitted).Words}, {(fitted.DayNumber - made.DayNumber) / 365} years or more before it was "
+                        + "fitted: not counted, but seals age on the shelf too"
                 )
             );
 }

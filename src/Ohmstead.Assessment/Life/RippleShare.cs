@@ -6,7 +6,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Life;
 
-/// <summary>The ripple current of a part as a share of its rating, from the last ripple voltage that was read across what sits there now.</summary>
+/// <summary>The ripple current of a part as a share of its rating, from the last ripple voltage that was read across what sits there
+/// now.</summary>
 /// <param name="Share">Ripple current over rated ripple current.</param>
 /// <param name="Working">How it was reached.</param>
 internal sealed record RippleShare(double Share, LazyText Working)
@@ -43,7 +44,9 @@ internal sealed record RippleShare(double Share, LazyText Working)
                     new(() =>
                         string.Create(
                             CultureInfo.InvariantCulture,
-                            $"ripple of {ripple.Value.Text} read on {reading.Visit.Date.Text}: {current.Arithmetic}, {share:0.00} of the rated {rated.Text} ({current.Source}); {LifeModels.RatedRiseKelvin} K taken for the rise at rated ripple, makers state 3.5 to 10 K"
+                            $"ripple of {ripple.Value.Text} read on {reading.Visit.Date.Text}: {current.Arithmetic}, {share:0.00} of "
+                                + $"the rated {rated.Text} ({current.Source}); {LifeModels.RatedRiseKelvin} K taken for the rise at "
+                                + "rated ripple, makers state 3.5 to 10 K"
                         )
                     )
                 );

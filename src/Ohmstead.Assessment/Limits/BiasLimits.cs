@@ -6,8 +6,9 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Limits;
 
 /// <summary>
-/// What a d.c. voltage across a capacitor does to its reading. Class 2 ceramic loses capacitance under it, by how much is a matter of its make: its marking
-/// holds without, so the two cannot be compared, and only a reading above the marking proves anything. A place that needs so much at its own voltage is judged by it.
+/// What a d.c. voltage across a capacitor does to its reading. Class 2 ceramic loses capacitance under it, by how much is a matter of its
+/// make: its marking holds without, so the two cannot be compared, and only a reading above the marking proves anything. A place that needs
+/// so much at its own voltage is judged by it.
 /// </summary>
 public static class BiasLimits
 {
@@ -38,7 +39,8 @@ public static class BiasLimits
         }
 
         var why = new LazyText(() =>
-            $"it was read under {QuantityText.Format(bias)} of bias, where class 2 ceramic loses capacitance, and its marking holds without: read it without bias (common practice)"
+            $"it was read under {QuantityText.Format(bias)} of bias, where class 2 ceramic loses capacitance, and its marking holds "
+            + "without: read it without bias (common practice)"
         );
         return limit with { NothingBelow = why, ProvesOnlyOutside = why };
     }
@@ -57,7 +59,9 @@ public static class BiasLimits
                 [
                     .. limit.Remarks,
                     new LazyText(() =>
-                        $"read under {QuantityText.Format(bias)} of bias; its value holds under {QuantityText.Format(new Quantity(conditions.LargestBiasVolts, Dimension.Voltage))} at most ({conditions.Source.Text})"
+                        $"read under {QuantityText.Format(bias)} of bias; its value holds under "
+                        + $"{QuantityText.Format(new Quantity(conditions.LargestBiasVolts, Dimension.Voltage))} at most "
+                        + $"({conditions.Source.Text})"
                     ),
                 ],
             };

@@ -7,13 +7,14 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Limits;
 
 /// <summary>
-/// Whether a reading of an electrolytic may be compared with its limits at all: they hold near 20 °C, the marked value near 100 or 120 Hz. In the cold the
-/// capacitance falls and the ESR rises, in the warm the ESR falls; at a higher frequency the capacitance reads lower. What such a reading seems to break or to
-/// keep by that, it does not prove.
+/// Whether a reading of an electrolytic may be compared with its limits at all: they hold near 20 °C, the marked value near 100 or 120 Hz.
+/// In the cold the capacitance falls and the ESR rises, in the warm the ESR falls; at a higher frequency the capacitance reads lower. What
+/// such a reading seems to break or to keep by that, it does not prove.
 /// </summary>
 public static class ConditionLimits
 {
-    // Neither the cold of a shed nor a kilohertz takes half of a sound electrolytic: common practice. What reads less has failed, however it was read.
+    // Neither the cold of a shed nor a kilohertz takes half of a sound electrolytic: common practice. What reads less has failed, however
+    // it was read.
     private const decimal LeastShareOfCapacitance = 0.5m;
 
     private const decimal HighestBoundedHertz = 1_000m;
@@ -67,7 +68,8 @@ public static class ConditionLimits
             return limit with
             {
                 NothingBelow = new(() =>
-                    $"it was read at {QuantityText.Format(read)}, where an electrolytic shows less than near 100 or 120 Hz, where its value holds (IEC 60384-4, 4.3, from memory)"
+                    $"it was read at {QuantityText.Format(read)}, where an electrolytic shows less than near 100 or 120 Hz, where its "
+                    + "value holds (IEC 60384-4, 4.3, from memory)"
                 ),
                 NothingBelowTo = read.Value <= HighestBoundedHertz ? least : null,
             };
@@ -78,7 +80,8 @@ public static class ConditionLimits
             return limit with { NothingBelow = Cold(how, "the capacitance falls"), NothingBelowTo = least };
         }
 
-        // Where no frequency is written it was that of a meter for electrolytics, near 120 Hz or by charging it: common practice. A low reading stands.
+        // Where no frequency is written it was that of a meter for electrolytics, near 120 Hz or by charging it: common practice. A low
+        // reading stands.
         return Told(limit, how);
     }
 
@@ -89,7 +92,8 @@ public static class ConditionLimits
             : limit.ProvedFromShare(
                 share.Value,
                 new(() =>
-                    $"it was read at {QuantityText.Format(warm)}, where ESR is down to {share.Arithmetic} of that at 20 °C ({share.Source.Text}): let it cool and read again"
+                    $"it was read at {QuantityText.Format(warm)}, where ESR is down to {share.Arithmetic} of that at 20 °C "
+                    + $"({share.Source.Text}): let it cool and read again"
                 )
             );
 
@@ -107,7 +111,8 @@ public static class ConditionLimits
 
     private static LazyText Cold(ReadingConditions how, string what) =>
         new(() =>
-            $"it was read at {QuantityText.Format(how.AwayFrom20!.Value)}, where {what}; the limit holds at 20 °C: warm it and read again ({LowTemperatureImpedance.Source.Text})"
+            $"it was read at {QuantityText.Format(how.AwayFrom20!.Value)}, where {what}; the limit holds at 20 °C: warm it and read "
+            + $"again ({LowTemperatureImpedance.Source.Text})"
         );
 
     private static bool IsHigh(Quantity read) =>

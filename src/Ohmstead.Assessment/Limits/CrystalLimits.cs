@@ -32,7 +32,8 @@ public static class CrystalLimits
             interval,
             new(() => $"the type's usual limit ({known.Use}), since no tolerance is written"),
             new(() =>
-                $"{QuantityText.Format(nominal)} ±{QuantityText.Format(new Quantity(known.PartsPerMillion, Dimension.Number))} ppm allows {interval}"
+                $"{QuantityText.Format(nominal)} ±{QuantityText.Format(new Quantity(known.PartsPerMillion, Dimension.Number))} ppm "
+                + $"allows {interval}"
             ),
             new(() => CrystalLimit.Source.Text)
         )

@@ -8,7 +8,8 @@ namespace Ohmstead.Assessment.Limits;
 /// <summary>Limits of ESR and dissipation factor: the part's own, the design's, or the type's.</summary>
 /// <remarks>
 /// tan delta = 2 pi f C ESR (IEC 60384-1). A worn electrolytic counts as failed above twice the delivery limit: common practice, within the
-/// spread of published end-of-life criteria; no other part is given that. A limit holds at its own frequency, and a reading at another proves what
+/// spread of published end-of-life criteria; no other part is given that. A limit holds at its own frequency, and a reading at another
+/// proves what
 /// <see cref="OtherFrequency"/> says: between the two it does not decide.
 /// </remarks>
 public static class EsrLimits
@@ -155,7 +156,8 @@ public static class EsrLimits
 
     private static LazyText Between(Quantity read, decimal limitHertz, Worked<ProvedLimits> proved) =>
         new(() =>
-            $"it was read at {QuantityText.Format(read)} and the limit holds at {QuantityText.Format(Hertz(limitHertz))}: a part on its limit reads {proved.Arithmetic} there, and how it divides is not known ({proved.Source.Text})"
+            $"it was read at {QuantityText.Format(read)} and the limit holds at {QuantityText.Format(Hertz(limitHertz))}: a part on its "
+            + $"limit reads {proved.Arithmetic} there, and how it divides is not known ({proved.Source.Text})"
         );
 
     private static Limit BesideIt(Limit limit, IMarkedPart part, ReadingConditions how) =>
@@ -213,7 +215,8 @@ public static class EsrLimits
         protected override string Write() =>
             isNew || loss.IsForNewAlone
                 ? $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, loss.Hertz, farads).Value.Arithmetic}"
-                : $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, loss.Hertz, farads).Value.Arithmetic}; worn part: {loss.WornWords} = {QuantityText.Format(upper, 4)}";
+                : $"{loss.Arithmetic}; {LossFactor.EsrLimit(loss.Value, loss.Hertz, farads).Value.Arithmetic}; worn part: "
+                    + $"{loss.WornWords} = {QuantityText.Format(upper, 4)}";
     }
 
     private sealed class WornLoss(LossLimit loss, Quantity upper) : LazyText

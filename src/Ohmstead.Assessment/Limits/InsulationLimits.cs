@@ -6,25 +6,29 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Limits;
 
 /// <summary>
-/// The least insulation resistance of a capacitor: what its own leakage limit comes to at the voltage it was read at, else what is usual of its dielectric, or
-/// of a capacitor that stands on the mains. What passes through it at a voltage is the same fact (<see cref="LeakageLimits"/>).
+/// The least insulation resistance of a capacitor: what its own leakage limit comes to at the voltage it was read at, else what is usual of
+/// its dielectric, or of a capacitor that stands on the mains. What passes through it at a voltage is the same fact
+/// (<see cref="LeakageLimits"/>).
 /// </summary>
 /// <remarks>
-/// Insulation rises for a minute after the voltage is put on: one read earlier can only keep its limit. Old paper breaks down at its working voltage, and an
-/// ohmmeter with its volt or less says little of any: one read at less than the voltage of the test can only break the limit. It falls by a decade in 60 K.
+/// Insulation rises for a minute after the voltage is put on: one read earlier can only keep its limit. Old paper breaks down at its
+/// working voltage, and an ohmmeter with its volt or less says little of any: one read at less than the voltage of the test can only break
+/// the limit. It falls by a decade in 60 K.
 /// </remarks>
 public static class InsulationLimits
 {
     private const decimal LeastVoltsOnTheMains = 100m;
 
     private static readonly LazyText OlderParts =
-        "today's makers promise more, and what an older part had to keep is in no source at hand: only under 1 GΩ is it a fault by all of them, so replace it where people rely on it";
+        "today's makers promise more, and what an older part had to keep is in no source at hand: only under 1 GΩ is it a fault by all "
+        + "of them, so replace it where people rely on it";
 
     private static readonly LazyText NoVoltage = "the record does not say at which voltage it was read";
     private static readonly LazyText ByOhmmeter =
         "an ohmmeter reads at a volt or so, and insulation is proved at the voltage of the part: write at_voltage";
     private static readonly LazyText NoMinute =
-        "the record does not say after how long it was read, and insulation rises for a minute: a sound part may show a sixtieth of it after a second";
+        "the record does not say after how long it was read, and insulation rises for a minute: a sound part may show a sixtieth of it "
+        + "after a second";
 
     /// <summary>The limit that applies, or null when none is known.</summary>
     /// <param name="part">What the part is.</param>
@@ -90,7 +94,8 @@ public static class InsulationLimits
             how.IsNew
                 ? least.Arithmetic
                 : new(() =>
-                    $"{least.Arithmetic}; worn part: {QuantityText.Format(new Quantity(figures.WornShare, Dimension.Number))} of it = {QuantityText.Format(lower, 4)}"
+                    $"{least.Arithmetic}; worn part: {QuantityText.Format(new Quantity(figures.WornShare, Dimension.Number))} of it = "
+                    + $"{QuantityText.Format(lower, 4)}"
                 ),
             new(() => how.IsNew ? least.Source.Text : $"{least.Source.Text}; worn: {figures.WornSource.Text}")
         )
@@ -153,7 +158,8 @@ public static class InsulationLimits
         return at.Value >= least
             ? null
             : new(() =>
-                $"it was read at {QuantityText.Format(at)}, and its insulation is proved at {QuantityText.Format(new Quantity(least, Dimension.Voltage))} or more ({InsulationConditions.Voltage.Text})"
+                $"it was read at {QuantityText.Format(at)}, and its insulation is proved at "
+                + $"{QuantityText.Format(new Quantity(least, Dimension.Voltage))} or more ({InsulationConditions.Voltage.Text})"
             );
     }
 }

@@ -5,10 +5,11 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>Limits of leakage current: the part's own, or the type's. Of a dry capacitor that is its insulation, told as what passes at a voltage.</summary>
+/// <summary>Limits of leakage current: the part's own, or the type's. Of a dry capacitor that is its insulation, told as what passes at a
+/// voltage.</summary>
 /// <remarks>
-/// Leakage falls with the minutes and with the voltage: a reading taken too early can only keep the limit, one taken at a lower voltage can only break it. Where
-/// the minute or the voltage is not written, what hangs on it is not proved.
+/// Leakage falls with the minutes and with the voltage: a reading taken too early can only keep the limit, one taken at a lower voltage can
+/// only break it. Where the minute or the voltage is not written, what hangs on it is not proved.
 /// </remarks>
 public static class LeakageLimits
 {
@@ -111,7 +112,8 @@ public static class LeakageLimits
             {
                 Interval = new Interval(null, Current(volts, lower)),
                 Arithmetic = new(() =>
-                    $"{insulation.Arithmetic}; {QuantityText.Format(volts)} / {QuantityText.Format(lower, 4)} = {QuantityText.Format(Current(volts, lower), 4)}"
+                    $"{insulation.Arithmetic}; {QuantityText.Format(volts)} / {QuantityText.Format(lower, 4)} = "
+                    + $"{QuantityText.Format(Current(volts, lower), 4)}"
                 ),
                 Source = new(() => $"{insulation.Source}; Ohm's law"),
             };
@@ -133,7 +135,8 @@ public static class LeakageLimits
 
     private static LazyText ReadEarly(Quantity after, decimal seconds) =>
         new(() =>
-            $"it was read after {QuantityText.Format(after)}, the limit holds after {QuantityText.Format(new Quantity(seconds, Dimension.Duration))}, and leakage still falls"
+            $"it was read after {QuantityText.Format(after)}, the limit holds after "
+            + $"{QuantityText.Format(new Quantity(seconds, Dimension.Duration))}, and leakage still falls"
         );
 
     private static LazyText ReadLow(Quantity volts, Written<Quantity> rated) =>

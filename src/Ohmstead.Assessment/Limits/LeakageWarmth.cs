@@ -6,8 +6,8 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Limits;
 
 /// <summary>
-/// Leakage of an electrolytic read warm or cold: above its limit, what its warmth alone may explain does not decide; inside it, what the cold alone may have
-/// brought there does not.
+/// Leakage of an electrolytic read warm or cold: above its limit, what its warmth alone may explain does not decide; inside it, what the
+/// cold alone may have brought there does not.
 /// </summary>
 internal static class LeakageWarmth
 {
@@ -45,14 +45,16 @@ internal static class LeakageWarmth
             Explained = (
                 upTo,
                 new(() =>
-                    $"it was read at {QuantityText.Format(warm)}, and warmth alone explains up to {QuantityText.Format(upTo, 3)}: let it cool to 20 °C and read again"
+                    $"it was read at {QuantityText.Format(warm)}, and warmth alone explains up to {QuantityText.Format(upTo, 3)}: let "
+                    + "it cool to 20 °C and read again"
                 )
             ),
             Remarks =
             [
                 .. limit.Remarks,
                 new LazyText(() =>
-                    $"read at {QuantityText.Format(warm)}, where leakage is up to {most.Arithmetic} times that at 20 °C ({most.Source.Text}): above {QuantityText.Format(upTo, 3)} warmth does not explain it"
+                    $"read at {QuantityText.Format(warm)}, where leakage is up to {most.Arithmetic} times that at 20 °C "
+                    + $"({most.Source.Text}): above {QuantityText.Format(upTo, 3)} warmth does not explain it"
                 ),
             ],
         };
@@ -67,7 +69,8 @@ internal static class LeakageWarmth
             : limit.ProvedFromShare(
                 share.Value,
                 new(() =>
-                    $"it was read at {QuantityText.Format(cold)}, where leakage is down to {share.Arithmetic} of that at 20 °C ({share.Source.Text}): warm it and read again"
+                    $"it was read at {QuantityText.Format(cold)}, where leakage is down to {share.Arithmetic} of that at 20 °C "
+                    + $"({share.Source.Text}): warm it and read again"
                 )
             );
 

@@ -5,7 +5,8 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>The three kinds of limit. A part may fail one, pass another, and be harmless or fatal by the third; a verdict says which it used.</summary>
+/// <summary>The three kinds of limit. A part may fail one, pass another, and be harmless or fatal by the third; a verdict says which it
+/// used.</summary>
 public enum LimitKind
 {
     /// <summary>What a new part must keep: the marked tolerance, the data sheet.</summary>
@@ -20,8 +21,8 @@ public enum LimitKind
 
 /// <summary>A limit with everything a reader needs to trust it.</summary>
 /// <remarks>
-/// How a reading was taken can take something from what it says. Between <see cref="ProvedInside"/> and <see cref="MayBeInside"/> a reading does not decide: a
-/// part on either side of its limit may read so. The flags beside them take a whole side away.
+/// How a reading was taken can take something from what it says. Between <see cref="ProvedInside"/> and <see cref="MayBeInside"/> a reading
+/// does not decide: a part on either side of its limit may read so. The flags beside them take a whole side away.
 /// </remarks>
 /// <param name="Kind">Which of the three kinds it is.</param>
 /// <param name="Interval">The values that are inside; a value exactly on a limit is inside.</param>
@@ -37,7 +38,8 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
         init => (field, InWords) = (value, new Range(value));
     } = Interval;
 
-    /// <summary>The values that are inside, in words: 376 µF … 564 µF. Written once, when it is first read; another interval has others.</summary>
+    /// <summary>The values that are inside, in words: 376 µF … 564 µF. Written once, when it is first read; another interval has
+    /// others.</summary>
     public LazyText InWords { get; private init; } = new Range(Interval);
 
     /// <summary>The nominal value that deviations are counted from, where there is one.</summary>
@@ -46,46 +48,57 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
     /// <summary>A limit that readings taken in another way can only break, never keep: then a reading inside proves nothing.</summary>
     public LazyText? ProvesOnlyOutside { get; init; }
 
-    /// <summary>Up to where a reading is inside in whatever way it was taken, so that <see cref="ProvesOnlyOutside"/> takes nothing from it; null for nowhere.</summary>
+    /// <summary>Up to where a reading is inside in whatever way it was taken, so that <see cref="ProvesOnlyOutside"/> takes nothing from
+    /// it; null for nowhere.</summary>
     public Quantity? InsideHoweverTo { get; init; }
 
     /// <summary>A limit that readings taken in another way can only keep, never break: then a reading outside proves nothing.</summary>
     public LazyText? ProvesOnlyInside { get; init; }
 
-    /// <summary>Why a reading outside does not decide, where the record leaves out how it was taken: unlike one known to be taken wrongly it may be true; else null.</summary>
+    /// <summary>Why a reading outside does not decide, where the record leaves out how it was taken: unlike one known to be taken wrongly
+    /// it may be true; else null.</summary>
     public LazyText? DoubtsOutside { get; init; }
 
     /// <summary>Why a reading under the lower limit proves nothing, where the way of measuring can only lower it; else null.</summary>
     public LazyText? NothingBelow { get; init; }
 
-    /// <summary>How far under the lower limit <see cref="NothingBelow"/> reaches; null for all the way. What lies lower still, the way of measuring does not explain.</summary>
+    /// <summary>How far under the lower limit <see cref="NothingBelow"/> reaches; null for all the way. What lies lower still, the way of
+    /// measuring does not explain.</summary>
     public Quantity? NothingBelowTo { get; init; }
 
     /// <summary>Why a reading above the upper limit proves nothing, where the way of measuring can only raise it; else null.</summary>
     public LazyText? NothingAbove { get; init; }
 
-    /// <summary>How far above the upper limit <see cref="NothingAbove"/> reaches; null for all the way. What lies higher still, the way of measuring does not explain.</summary>
+    /// <summary>How far above the upper limit <see cref="NothingAbove"/> reaches; null for all the way. What lies higher still, the way of
+    /// measuring does not explain.</summary>
     public Quantity? NothingAboveTo { get; init; }
 
-    /// <summary>How far above the upper limit the way of measuring alone can bring a good part, and why; null where it cannot. Such a reading does not decide.</summary>
+    /// <summary>How far above the upper limit the way of measuring alone can bring a good part, and why; null where it cannot. Such a
+    /// reading does not decide.</summary>
     public (Quantity UpTo, LazyText Why)? Explained { get; init; }
 
-    /// <summary>How far below the lower limit the way of measuring alone can bring a good part, and why; null where it cannot. Such a reading does not decide.</summary>
+    /// <summary>How far below the lower limit the way of measuring alone can bring a good part, and why; null where it cannot. Such a
+    /// reading does not decide.</summary>
     public (Quantity DownTo, LazyText Why)? ExplainedBelow { get; init; }
 
-    /// <summary>The greatest reading that proves the part inside its upper limit, and why one above it, though inside, does not; null where all inside do.</summary>
+    /// <summary>The greatest reading that proves the part inside its upper limit, and why one above it, though inside, does not; null where
+    /// all inside do.</summary>
     public (Quantity UpTo, LazyText Why)? ProvedTo { get; init; }
 
-    /// <summary>The least reading that proves the part inside its lower limit, and why one below it, though inside, does not; null where all inside do.</summary>
+    /// <summary>The least reading that proves the part inside its lower limit, and why one below it, though inside, does not; null where
+    /// all inside do.</summary>
     public (Quantity From, LazyText Why)? ProvedFrom { get; init; }
 
-    /// <summary>What holds instead for readings from a value on: of a bridge, two junctions in series. Null where there is one limit for all.</summary>
+    /// <summary>What holds instead for readings from a value on: of a bridge, two junctions in series. Null where there is one limit for
+    /// all.</summary>
     public (Quantity From, Limit Limit)? Higher { get; init; }
 
-    /// <summary>The frequency of the reading, where a path beside the part can change it; null where it is not known or does not matter.</summary>
+    /// <summary>The frequency of the reading, where a path beside the part can change it; null where it is not known or does not
+    /// matter.</summary>
     public Quantity? ReadAt { get; init; }
 
-    /// <summary>The least capacitance, or the marked inductance, of the part beside which a path may lie; null where it is not known or does not matter.</summary>
+    /// <summary>The least capacitance, or the marked inductance, of the part beside which a path may lie; null where it is not known or
+    /// does not matter.</summary>
     public Quantity? Beside { get; init; }
 
     /// <summary>Whatever a reader must know beside the limit.</summary>
@@ -102,7 +115,8 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
             : new(ExplainedBelow?.DownTo ?? Interval.Lower, Explained?.UpTo ?? Interval.Upper);
 
     /// <summary>
-    /// What a reading is held against, and whether it proves the part inside: what proves each side where something was taken from what it says.
+    /// What a reading is held against, and whether it proves the part inside: what proves each side where something was taken from what it
+    /// says.
     /// </summary>
     /// <param name="value">The reading.</param>
     internal (Interval Interval, bool IsInside) HeldAgainst(Quantity value)

@@ -3,9 +3,12 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>Keeps in mind the limits of marks that come again: the same mark read in the same way comes by the thousand, and its limits and their words are the same.</summary>
-/// <remarks>Used by one thread at a time. A table whose keys are values would be compiled anew at each start, so each mark has a list of the few ways in which it is read.</remarks>
-/// <param name="most">How many questions it keeps; at one more it starts anew, so that memory stays as it is however many marks a collection has.</param>
+/// <summary>Keeps in mind the limits of marks that come again: the same mark read in the same way comes by the thousand, and its limits and
+/// their words are the same.</summary>
+/// <remarks>Used by one thread at a time. A table whose keys are values would be compiled anew at each start, so each mark has a list of
+/// the few ways in which it is read.</remarks>
+/// <param name="most">How many questions it keeps; at one more it starts anew, so that memory stays as it is however many marks a
+/// collection has.</param>
 public sealed class LimitMemo(int most = LimitMemo.Usual)
 {
     // A collection of some thousand boards asks about 650 questions.

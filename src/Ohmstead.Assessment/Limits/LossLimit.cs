@@ -26,7 +26,8 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
     /// <summary>Whether a worn part must keep what a new one must.</summary>
     internal bool IsForNewAlone => worn == value;
 
-    /// <summary>Whether the loss goes with frequency as that of foils and film does, so that a reading at another frequency can still decide.</summary>
+    /// <summary>Whether the loss goes with frequency as that of foils and film does, so that a reading at another frequency can still
+    /// decide.</summary>
     internal virtual bool IsStraight => true;
 
     /// <summary>Up to where some kinds of the type may go, and why a reading there does not decide; null where all are alike.</summary>

@@ -5,8 +5,10 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>Limits of a part's main value: capacitance, resistance, inductance, frequency, voltage or gain against the marking, and against what the circuit needs.</summary>
-/// <remarks>A marked tolerance is a delivery limit (IEC 60384-1, IEC 60115-1, from memory). Check value, common practice: 2200 µF ±20 % allows 1760 to 2640 µF.</remarks>
+/// <summary>Limits of a part's main value: capacitance, resistance, inductance, frequency, voltage or gain against the marking, and against
+/// what the circuit needs.</summary>
+/// <remarks>A marked tolerance is a delivery limit (IEC 60384-1, IEC 60115-1, from memory). Check value, common practice: 2200 µF ±20 %
+/// allows 1760 to 2640 µF.</remarks>
 public static class MarkingLimits
 {
     private const decimal WidestTolerance = 0.2m;
@@ -49,7 +51,8 @@ public static class MarkingLimits
         };
     }
 
-    /// <summary>The usual limit for a worn electrolytic whose tolerance is not written, -20 to +50 % of the mark: common practice.</summary>
+    /// <summary>The usual limit for a worn electrolytic whose tolerance is not written, -20 to +50 % of the mark: common
+    /// practice.</summary>
     public static Limit? WornElectrolytic(IMarkedPart part, Quantity? nominal)
     {
         if (nominal is not { } mark || !part.Kind.Value.IsElectrolytic)
@@ -73,8 +76,8 @@ public static class MarkingLimits
     }
 
     /// <summary>
-    /// The usual limit of a capacitor on the mains whose tolerance is not written: the widest that is sold, ±20 %, and what its life may take. It can only fail
-    /// a part: one that people rely on not to be hurt does not pass by a limit that nobody wrote.
+    /// The usual limit of a capacitor on the mains whose tolerance is not written: the widest that is sold, ±20 %, and what its life may
+    /// take. It can only fail a part: one that people rely on not to be hurt does not pass by a limit that nobody wrote.
     /// </summary>
     public static Limit? Suppressor(IMarkedPart part, Quantity? nominal)
     {

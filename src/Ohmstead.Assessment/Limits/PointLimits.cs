@@ -6,7 +6,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>The limits of one quantity at a test point: what the circuit must show there, whether it is read on the way or proves the board.</summary>
+/// <summary>The limits of one quantity at a test point: what the circuit must show there, whether it is read on the way or proves the
+/// board.</summary>
 public static class PointLimits
 {
     private static readonly LazyText RippleConditions = RippleLimit.Conditions;
@@ -135,7 +136,8 @@ public static class PointLimits
                 new(() => $"the usual limit ({usual.Rail}), since no ripple limit is written"),
                 new(() =>
                     usual.UsualFraction is { } share
-                        ? $"{QuantityText.FormatPercent(share)} of {QuantityText.Format(nominal)} = {QuantityText.Format(upper)} peak to peak"
+                        ? $"{QuantityText.FormatPercent(share)} of {QuantityText.Format(nominal)} = {QuantityText.Format(upper)} peak "
+                            + "to peak"
                         : $"{QuantityText.Format(upper)} peak to peak"
                 ),
                 new(() => usual.Source.Text)

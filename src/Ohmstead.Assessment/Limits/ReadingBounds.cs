@@ -2,10 +2,12 @@ using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>Takes from a limit what the way of measuring takes from its readings. Two ways on top of each other take what both take.</summary>
+/// <summary>Takes from a limit what the way of measuring takes from its readings. Two ways on top of each other take what both
+/// take.</summary>
 internal static class ReadingBounds
 {
-    /// <summary>A good part reads down to such a share of its lower limit, so that a reading below the limit does not decide until then.</summary>
+    /// <summary>A good part reads down to such a share of its lower limit, so that a reading below the limit does not decide until
+    /// then.</summary>
     internal static Limit MayReadLess(this Limit limit, decimal shareOfLower, LazyText why) =>
         limit.Interval.Lower is not { } lower
             ? limit
@@ -20,7 +22,8 @@ internal static class ReadingBounds
                 ),
             };
 
-    /// <summary>A bad part reads down to such a share of its upper limit, so that a reading inside does not prove the part good until it is below that.</summary>
+    /// <summary>A bad part reads down to such a share of its upper limit, so that a reading inside does not prove the part good until it is
+    /// below that.</summary>
     internal static Limit ProvedFromShare(this Limit limit, decimal shareOfUpper, LazyText why) =>
         limit.Interval.Upper is not { } upper
             ? limit
@@ -35,7 +38,8 @@ internal static class ReadingBounds
                 ),
             };
 
-    /// <summary>A bad part reads up to so many times its lower limit, so that a reading inside does not prove the part good until it is above that.</summary>
+    /// <summary>A bad part reads up to so many times its lower limit, so that a reading inside does not prove the part good until it is
+    /// above that.</summary>
     internal static Limit ProvedFromTimes(this Limit limit, decimal timesLower, LazyText why) =>
         limit.Interval.Lower is not { } lower
             ? limit

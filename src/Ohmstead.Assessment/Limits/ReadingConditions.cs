@@ -11,7 +11,8 @@ namespace Ohmstead.Assessment.Limits;
 /// <param name="AtVoltage">The voltage at which leakage or insulation was read.</param>
 public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity? After, Quantity? AtVoltage)
 {
-    /// <summary>The temperature at which it was taken, the bench's when the reading names none; null where it is so near to 20 °C that limits hold as they are.</summary>
+    /// <summary>The temperature at which it was taken, the bench's when the reading names none; null where it is so near to 20 °C that
+    /// limits hold as they are.</summary>
     public Quantity? AwayFrom20
     {
         get;

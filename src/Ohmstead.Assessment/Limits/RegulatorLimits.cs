@@ -4,7 +4,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>The output of a fixed regulator over line, load and temperature: by its type number, or like the usual one of its voltage.</summary>
+/// <summary>The output of a fixed regulator over line, load and temperature: by its type number, or like the usual one of its
+/// voltage.</summary>
 public static class RegulatorLimits
 {
     /// <summary>The limit, or null when a tolerance is written or nothing tells the voltage.</summary>

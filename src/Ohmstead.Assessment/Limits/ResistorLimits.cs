@@ -5,14 +5,17 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>What a resistor of a technology may usually have drifted to. Where no tolerance is written, the widest that the technology was sold with is taken.</summary>
-/// <remarks>Common practice: carbon composition ±20 %, carbon film its mark and 2 %, metal film its mark and 1 %, a potentiometer ±20 % end to end.</remarks>
+/// <summary>What a resistor of a technology may usually have drifted to. Where no tolerance is written, the widest that the technology was
+/// sold with is taken.</summary>
+/// <remarks>Common practice: carbon composition ±20 %, carbon film its mark and 2 %, metal film its mark and 1 %, a potentiometer ±20 % end
+/// to end.</remarks>
 public static class ResistorLimits
 {
     private static readonly LazyText OfTheType = "the type's usual limit";
     private static readonly LazyText OfTheTypeUnmarked = "the type's usual limit, since no tolerance is written";
 
-    /// <summary>The usual limit of a worn resistor, or null for one that is new, unmarked, or of a technology without a usual figure.</summary>
+    /// <summary>The usual limit of a worn resistor, or null for one that is new, unmarked, or of a technology without a usual
+    /// figure.</summary>
     public static Limit? Usual(IMarkedPart part, ReadingConditions how)
     {
         if (how.IsNew || part.Resistance is not { Value: var nominal } || part.Kind.Value.StraysLike is not { } known)
@@ -22,7 +25,8 @@ public static class ResistorLimits
 
         if (part.Tolerance is { } written)
         {
-            // A mark that is not a symmetric share of the value has no usual figure of ageing; one without ageing says no more than the mark.
+            // A mark that is not a symmetric share of the value has no usual figure of ageing; one without ageing says no more than the
+            // mark.
             return !written.Value.IsRelative || written.Value.Upper != -written.Value.Lower ? null
                 : known.LooseFraction is { } loose && loose > written.Value.Upper
                     ? Share(known, OfTheType, nominal, loose, new Loose(written, nominal, loose))

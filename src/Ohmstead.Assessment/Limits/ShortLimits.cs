@@ -4,15 +4,18 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Limits;
 
-/// <summary>What an ohmmeter must show of an electrolytic: it is charged by the meter, so a sound one climbs, and only what no charging explains is a short.</summary>
+/// <summary>What an ohmmeter must show of an electrolytic: it is charged by the meter, so a sound one climbs, and only what no charging
+/// explains is a short.</summary>
 /// <remarks>
-/// A meter that sends a constant current shows R = t / C after t seconds, plainly from U = I t / C. One that sat on a sound part for a second shows at least 1 s / C;
-/// what stands below that is not charging. Above it, leakage at the meter's volt says little of leakage at the rated voltage, and the wrong way round it leaks anyhow.
+/// A meter that sends a constant current shows R = t / C after t seconds, plainly from U = I t / C. One that sat on a sound part for a
+/// second shows at least 1 s / C; what stands below that is not charging. Above it, leakage at the meter's volt says little of leakage at
+/// the rated voltage, and the wrong way round it leaks anyhow.
 /// </remarks>
 public static class ShortLimits
 {
     private static readonly LazyText MayCharge =
-        "an ohmmeter charges it, and the wrong way round it leaks: wait until it stands still, turn the leads, or read its leakage at its voltage";
+        "an ohmmeter charges it, and the wrong way round it leaks: wait until it stands still, turn the leads, or read its leakage at "
+        + "its voltage";
 
     private static readonly LazyText MayProve =
         "an ohmmeter reads at a volt or so: that it is no short is all this says, its leakage is proved at its voltage";
@@ -38,7 +41,8 @@ public static class ShortLimits
             new Interval(least, null),
             "what its leakage limit comes to at its rated voltage",
             new(() =>
-                $"{QuantityText.Format(rated)} / {QuantityText.Format(leakage, 4)} = {QuantityText.Format(least, 4)}; charging explains down to 1 s / {QuantityText.Format(marked)} = {QuantityText.Format(charging, 4)}"
+                $"{QuantityText.Format(rated)} / {QuantityText.Format(leakage, 4)} = {QuantityText.Format(least, 4)}; charging explains "
+                + $"down to 1 s / {QuantityText.Format(marked)} = {QuantityText.Format(charging, 4)}"
             ),
             "Ohm's law; common practice"
         )

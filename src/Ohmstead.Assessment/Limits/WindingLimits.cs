@@ -9,7 +9,8 @@ namespace Ohmstead.Assessment.Limits;
 public static class WindingLimits
 {
     private static readonly LazyText OnlyInService =
-        "it keeps what is asked of equipment in service (1 MΩ with a protective earth, 2 MΩ with double insulation) and not the 7 MΩ of reinforced insulation: say which it has to keep";
+        "it keeps what is asked of equipment in service (1 MΩ with a protective earth, 2 MΩ with double insulation) and not the 7 MΩ of "
+        + "reinforced insulation: say which it has to keep";
 
     private static readonly LazyText NoVoltage =
         "the record does not say at which voltage it was read, and mains insulation is proved at 500 V d.c.";
@@ -40,8 +41,8 @@ public static class WindingLimits
     }
 
     /// <summary>
-    /// The insulation of a transformer's winding from its core or from another winding. What it must have hangs on what it parts: a reading that keeps the
-    /// strictest figure is inside, one that breaks the least is outside, between them the verdict says which it keeps.
+    /// The insulation of a transformer's winding from its core or from another winding. What it must have hangs on what it parts: a reading
+    /// that keeps the strictest figure is inside, one that breaks the least is outside, between them the verdict says which it keeps.
     /// </summary>
     public static Limit? Insulation(IMarkedPart part, ReadingConditions how)
     {

@@ -5,7 +5,8 @@ namespace Ohmstead.Assessment.Markings;
 /// <summary>The date code of a part in one line, for people.</summary>
 public static class DateWords
 {
-    /// <summary>What the code says: its dates, the rule and its source, and what follows from the dates of the board; null for a code of no known kind.</summary>
+    /// <summary>What the code says: its dates, the rule and its source, and what follows from the dates of the board; null for a code of no
+    /// known kind.</summary>
     public static string? Of(string code, DateWindow window)
     {
         if (PartDates.Fault(code, window) is { } fault)
@@ -20,7 +21,8 @@ public static class DateWords
         }
 
         var sources = string.Join("; ", dates.Select(date => date.Source.Text).Distinct(StringComparer.Ordinal));
-        return $"date code '{code}' is {PartDates.Dates(dates)} ({string.Join("; ", dates.Select(date => date.Rule).Distinct(StringComparer.Ordinal))}; {sources}){Later(dates, window)}";
+        return $"date code '{code}' is {PartDates.Dates(dates)} "
+            + $"({string.Join("; ", dates.Select(date => date.Rule).Distinct(StringComparer.Ordinal))}; {sources}){Later(dates, window)}";
     }
 
     private static string Later(IReadOnlyList<MarkingReading<ManufactureDate>> dates, DateWindow window) =>

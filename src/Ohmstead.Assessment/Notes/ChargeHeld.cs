@@ -5,8 +5,8 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Notes;
 
 /// <summary>
-/// The voltage and the capacitance that the figures of a hazard are worked with: those of its entry, else those of the part at its place; the
-/// capacitance is the highest that the marking allows.
+/// The voltage and the capacitance that the figures of a hazard are worked with: those of its entry, else those of the part at its place;
+/// the capacitance is the highest that the marking allows.
 /// </summary>
 /// <param name="Farads">The highest capacitance.</param>
 /// <param name="Volts">The voltage, without its sign.</param>

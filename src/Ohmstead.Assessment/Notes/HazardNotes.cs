@@ -8,8 +8,8 @@ using Hazard = Ohmstead.Electronics.Hazards.Hazard;
 namespace Ohmstead.Assessment.Notes;
 
 /// <summary>
-/// What the figures of a hazard come to: stored energy, the time to bleed down and the power of the bleeder, and which limits in standards they are
-/// above. Nothing here says that something may be touched; see <see cref="SafetyNotice.Defer"/>.
+/// What the figures of a hazard come to: stored energy, the time to bleed down and the power of the bleeder, and which limits in standards
+/// they are above. Nothing here says that something may be touched; see <see cref="SafetyNotice.Defer"/>.
 /// </summary>
 public static class HazardNotes
 {
@@ -57,7 +57,10 @@ public static class HazardNotes
         {
             notes.Add(
                 new(
-                    $"through {bleed.Text} it needs {QuantityText.Format(new Quantity((decimal)Math.Ceiling(seconds.Value), Dimension.Duration))} to fall to 60 V, if the resistor is not open: measure; the resistor takes {QuantityText.Format(new Quantity((decimal)watts, Dimension.Power), 3)} at the first moment",
+                    $"through {bleed.Text} it needs "
+                        + $"{QuantityText.Format(new Quantity((decimal)Math.Ceiling(seconds.Value), Dimension.Duration))} to fall to 60 "
+                        + "V, if the resistor is not open: measure; the resistor takes "
+                        + $"{QuantityText.Format(new Quantity((decimal)watts, Dimension.Power), 3)} at the first moment",
                     seconds.Arithmetic.Text,
                     $"{seconds.Source.Text}; 60 V d.c.: {BleedsTo.Source.Text}"
                 )
@@ -67,7 +70,8 @@ public static class HazardNotes
         return notes;
     }
 
-    /// <summary>The limits of standards that the voltage, the charge or the stored energy of a hazard is above, each with its source. One that is not above is not told: it would read like a permission.</summary>
+    /// <summary>The limits of standards that the voltage, the charge or the stored energy of a hazard is above, each with its source. One
+    /// that is not above is not told: it would read like a permission.</summary>
     public static IReadOnlyList<string> Above(AssessedHazard assessed)
     {
         var held = ChargeHeld.By(assessed);
@@ -81,7 +85,8 @@ public static class HazardNotes
             .. LimitInStandard
                 .All.Where(limit => limit.IsPassedBy(held?.Farads ?? 0m, Math.Abs(volts)))
                 .Select(limit =>
-                    $"{QuantityText.Format(new Quantity(limit.Value, Dimension.Number))} {limit.Unit}, {limit.Condition} ({limit.Source.Text})"
+                    $"{QuantityText.Format(new Quantity(limit.Value, Dimension.Number))} {limit.Unit}, {limit.Condition} "
+                    + $"({limit.Source.Text})"
                 ),
         ];
     }
@@ -90,7 +95,8 @@ public static class HazardNotes
         assessed.Hazard.Kind.Value == HazardKind.PictureTube
             ? "; the charge comes back within minutes after it was let down: again right before you touch"
         : StoredEnergy.RecoveredVolts(held.Volts).Is(out var back, out _)
-            ? $", and may get back {QuantityText.Format(new Quantity(back.Value, Dimension.Voltage), 3)} by itself in the days after it was let down"
+            ? $", and may get back {QuantityText.Format(new Quantity(back.Value, Dimension.Voltage), 3)} by itself in the days after it "
+                + "was let down"
         : string.Empty;
 
     private static Hazard? Known(HazardKind kind)

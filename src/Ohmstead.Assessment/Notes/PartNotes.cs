@@ -74,7 +74,8 @@ public static class PartNotes
             && CeramicAgeing.ShareLeft((double)known.Usual, Math.Max(1, years * HoursAYear / ReferenceHours)).Is(out var share, out _)
             ? new(
                 $"after {years} years without heat {material.Text} has some "
-                    + $"{QuantityText.FormatPercent(decimal.Round((decimal)share.Value, 2))} of its marked capacitance left; soldering starts "
+                    + $"{QuantityText.FormatPercent(decimal.Round((decimal)share.Value, 2))} of its marked capacitance left; soldering "
+                    + "starts "
                     + $"it again, wait 24 to 48 h; an estimate, not a promise",
                 share.Arithmetic.Text,
                 share.Source.Text

@@ -8,10 +8,12 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Notes;
 
-/// <summary>What follows for a supply point from its design and from what was read there. Computed for whoever asks, never for a check.</summary>
+/// <summary>What follows for a supply point from its design and from what was read there. Computed for whoever asks, never for a
+/// check.</summary>
 public static class PointNotes
 {
-    // Where a transformer's sheet says nothing: it rises by a fifth without load, and the mains may be a tenth high. No diode is taken off: the safe side.
+    // Where a transformer's sheet says nothing: it rises by a fifth without load, and the mains may be a tenth high. No diode is taken off:
+    // the safe side.
     private const decimal UsualRegulation = 0.20m;
     private const decimal MainsHigh = 0.10m;
     private const string Estimate = "an estimate, not a promise";
@@ -27,7 +29,9 @@ public static class PointNotes
         {
             notes.Add(
                 WorkedNote.Of(
-                    $"to run it without its own load, {QuantityText.Format(new Quantity(load.Value.Ohms, Dimension.Resistance), 3)} draws {QuantityText.FormatPercent(DummyLoad.UsualShare)} of the rated {rated.Text}; defer to local codes and licensed practice",
+                    $"to run it without its own load, {QuantityText.Format(new Quantity(load.Value.Ohms, Dimension.Resistance), 3)} "
+                        + $"draws {QuantityText.FormatPercent(DummyLoad.UsualShare)} of the rated {rated.Text}; defer to local codes "
+                        + "and licensed practice",
                     load
                 )
             );
@@ -37,7 +41,9 @@ public static class PointNotes
         {
             notes.Add(
                 WorkedNote.Of(
-                    $"without load and with high mains it may climb to {QuantityText.Format(new Quantity(peak.Value, Dimension.Voltage), 3)}{Rated(board, point, peak.Value)}; {Estimate}",
+                    "without load and with high mains it may climb to "
+                        + $"{QuantityText.Format(new Quantity(peak.Value, Dimension.Voltage), 3)}{Rated(board, point, peak.Value)}; "
+                        + $"{Estimate}",
                     peak
                 )
             );
@@ -53,7 +59,8 @@ public static class PointNotes
             notes.Add(
                 new(
                     $"{reservoir.Value} is more than the rectifier valve bears as a first capacitor",
-                    $"{fitted.Text} on a {valve.Type}, which may feed {QuantityText.Format(new Quantity(valve.LargestInputFarads, Dimension.Capacitance))}",
+                    $"{fitted.Text} on a {valve.Type}, which may feed "
+                        + $"{QuantityText.Format(new Quantity(valve.LargestInputFarads, Dimension.Capacitance))}",
                     ValveRectifier.Source.Text
                 )
             );
@@ -132,7 +139,9 @@ public static class PointNotes
                 .Evidence(ripple.Value, current.Value, pulses.Value, Rectifier.HalfWave, lower.Value)
                 .Is(out var evidence, out _)
                 ? WorkedNote.Of(
-                    $"{name.Value} has at most {QuantityText.Format(new Quantity(evidence.Value.AtMostFarads, Dimension.Capacitance), 3)} by its ripple, {(evidence.Value.ProvedLow ? "which proves it low" : "which proves nothing")}",
+                    $"{name.Value} has at most "
+                        + $"{QuantityText.Format(new Quantity(evidence.Value.AtMostFarads, Dimension.Capacitance), 3)} by its ripple, "
+                        + $"{(evidence.Value.ProvedLow ? "which proves it low" : "which proves nothing")}",
                     evidence
                 )
                 : null;
@@ -177,7 +186,8 @@ public static class PointNotes
                 ? $"the regulator lacks headroom by {left} at the bottom of the ripple"
                 : $"the regulator has {left} of headroom";
         return WorkedNote.Of(
-            $"{said}, input read at {name.Value}, least input as of a usual regulator of this voltage at full load; {Words(regulator.Judge(input.Value, output.Value))}"
+            $"{said}, input read at {name.Value}, least input as of a usual regulator of this voltage at full load; "
+                + $"{Words(regulator.Judge(input.Value, output.Value))}"
                 + (ValueOf(before, Measured.Ripple) is null ? ", ripple of the input not read" : string.Empty),
             headroom
         );
@@ -209,14 +219,16 @@ public static class PointNotes
         {
             return new(
                 "its meter loads the point",
-                $"{QuantityText.Format(new Quantity(ohms, Dimension.Resistance))} on its range; how much is shown depends on the resistance of the point, write source_resistance",
+                $"{QuantityText.Format(new Quantity(ohms, Dimension.Resistance))} on its range; how much is shown depends on the "
+                    + "resistance of the point, write source_resistance",
                 "voltage divider (common practice)"
             );
         }
 
         return MeterLoading.Share(ohms, source.Value.Value).Is(out var share, out _) && share.Value > 0m
             ? WorkedNote.Of(
-                $"its meter shows {VerdictShare(share.Value)} of the voltage that is there without it, {QuantityText.Format(new Quantity(shown.Value / share.Value, Dimension.Voltage), 4)}",
+                $"its meter shows {VerdictShare(share.Value)} of the voltage that is there without it, "
+                    + $"{QuantityText.Format(new Quantity(shown.Value / share.Value, Dimension.Voltage), 4)}",
                 share
             )
             : null;

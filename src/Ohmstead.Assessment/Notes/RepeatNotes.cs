@@ -8,8 +8,10 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Notes;
 
-/// <summary>What readings of the same thing, repeated in the same way on one day, say together: their mean and how far it can be trusted by their scatter alone.</summary>
-/// <remarks>In the same way: in the same state and circuit, by the same instrument and method, at the same frequency, voltage, minute and temperature.</remarks>
+/// <summary>What readings of the same thing, repeated in the same way on one day, say together: their mean and how far it can be trusted by
+/// their scatter alone.</summary>
+/// <remarks>In the same way: in the same state and circuit, by the same instrument and method, at the same frequency, voltage, minute and
+/// temperature.</remarks>
 public static class RepeatNotes
 {
     private const int Fewest = 3;
@@ -48,7 +50,8 @@ public static class RepeatNotes
             ?
             [
                 new(
-                    $"{Say(repeated.Mean(0), verdict)} is the mean of {values.Length.ToString(CultureInfo.InvariantCulture)} readings, with a standard uncertainty of {Say(repeated.UncertaintyOfMean(0), verdict)} by their scatter alone"
+                    $"{Say(repeated.Mean(0), verdict)} is the mean of {values.Length.ToString(CultureInfo.InvariantCulture)} readings, "
+                        + $"with a standard uncertainty of {Say(repeated.UncertaintyOfMean(0), verdict)} by their scatter alone"
                         + (all.Length > alike.Length ? "; " + BoardDrifts.LeftOut(all.Length - alike.Length) : string.Empty),
                     string.Join(", ", values.Select(value => QuantityText.Format(new Quantity(value, verdict.Reading.Value.Dimension), 6))),
                     Source

@@ -7,13 +7,15 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Notes;
 
-/// <summary>What the marked reservoir would do at the load that was read, computed through the whole cycle: where the rule of thumb is at most.</summary>
+/// <summary>What the marked reservoir would do at the load that was read, computed through the whole cycle: where the rule of thumb is at
+/// most.</summary>
 public static class WaveformNotes
 {
     private const double PeakOfRms = 1.4142135623730951;
     private const decimal HighestMainsHertz = 65m;
 
-    /// <summary>The note on values read together at a point; none where the winding, the load or the frequency of the ripple is not known.</summary>
+    /// <summary>The note on values read together at a point; none where the winding, the load or the frequency of the ripple is not
+    /// known.</summary>
     public static IReadOnlyList<WorkedNote> Of(
         BoardAssessment board,
         TestPoint point,
@@ -48,8 +50,13 @@ public static class WaveformNotes
             ?
             [
                 new(
-                    $"{name.Value} as marked would ripple {Volts(wave.RippleVolts)}, from {Volts(wave.MinimumVolts)} to {Volts(wave.MaximumVolts)}, and conduct {wave.ConductionDegrees.ToString("0", CultureInfo.InvariantCulture)} degrees of the mains cycle at a time; an estimate, not a promise",
-                    $"{winding.Text} x sqrt(2), {marked.Text}, {QuantityText.Format(new Quantity((decimal)load, Dimension.Resistance), 3)}, ripple at {QuantityText.Format(pulses)}, {(isFullWave ? "a bridge" : "one diode")}, no winding resistance",
+                    $"{name.Value} as marked would ripple {Volts(wave.RippleVolts)}, from {Volts(wave.MinimumVolts)} to "
+                        + $"{Volts(wave.MaximumVolts)}, and conduct "
+                        + $"{wave.ConductionDegrees.ToString("0", CultureInfo.InvariantCulture)} degrees of the mains cycle at a time; "
+                        + "an estimate, not a promise",
+                    $"{winding.Text} x sqrt(2), {marked.Text}, "
+                        + $"{QuantityText.Format(new Quantity((decimal)load, Dimension.Resistance), 3)}, ripple at "
+                        + $"{QuantityText.Format(pulses)}, {(isFullWave ? "a bridge" : "one diode")}, no winding resistance",
                     "charge balance through one period, common practice"
                 ),
             ]

@@ -26,7 +26,8 @@ public static class WindingNotes
             [
                 WorkedNote.Of(
                     $"if it stands first after a full-wave rectifier at 50 Hz, a load above "
-                        + $"{QuantityText.Format(new Quantity(load.Value, Dimension.Resistance), 3)}, bleeder included, lets the voltage climb",
+                        + $"{QuantityText.Format(new Quantity(load.Value, Dimension.Resistance), 3)}, bleeder included, lets the "
+                        + "voltage climb",
                     load
                 ),
             ]

@@ -2,7 +2,8 @@ using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Notes;
 
-/// <summary>Something computed that stands beside verdicts and decides none: what follows from figures of the record, with its working and source.</summary>
+/// <summary>Something computed that stands beside verdicts and decides none: what follows from figures of the record, with its working and
+/// source.</summary>
 /// <param name="Says">What it says, in a few words.</param>
 /// <param name="Arithmetic">The working with the figures put in.</param>
 /// <param name="Source">Where the rule comes from.</param>

@@ -14,10 +14,11 @@ namespace Ohmstead.Assessment.Obligations;
 public sealed record JudgedBoard(BoardAssessment Assessment, ImmutableArray<Finding> Findings);
 
 /// <summary>
-/// Judges boards: what their records say, what the checks find in it, and which obligations stand. There is no other way to a state, so that none is told
-/// without what the checks found.
+/// Judges boards: what their records say, what the checks find in it, and which obligations stand. There is no other way to a state, so
+/// that none is told without what the checks found.
 /// </summary>
-/// <remarks>It keeps what is the same for many boards in mind, so an instance is used by one thread at a time; each worker has its own.</remarks>
+/// <remarks>It keeps what is the same for many boards in mind, so an instance is used by one thread at a time; each worker has its
+/// own.</remarks>
 /// <param name="workshop">What boards refer to.</param>
 /// <param name="shared">What was found in the files that boards share.</param>
 /// <param name="today">The day of this run.</param>

@@ -22,7 +22,8 @@ public enum CheckEffect
     Told,
 }
 
-/// <summary>For each check what its findings do to the state of the board they are about: the one list of it. An error is never merely told.</summary>
+/// <summary>For each check what its findings do to the state of the board they are about: the one list of it. An error is never merely
+/// told.</summary>
 public static class CheckEffects
 {
     /// <summary>Each check, its effect, and why.</summary>
@@ -111,7 +112,8 @@ public static class CheckEffects
     /// <summary>The effect of a check. One that is not in the list holds back: a test finds it, and nobody is hurt until then.</summary>
     public static CheckEffect Of(string check) => ByName.TryGetValue(check, out var effect) ? effect : CheckEffect.HoldsBack;
 
-    /// <summary>What a finding of a check does to the state of the board, and why, in one line; null for what is found before there is a board.</summary>
+    /// <summary>What a finding of a check does to the state of the board, and why, in one line; null for what is found before there is a
+    /// board.</summary>
     public static string? Told(string check)
     {
         foreach (var (name, effect, why) in All)

@@ -3,7 +3,8 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Obligations;
 
-/// <summary>The entries of one file in order of place, to find the one that a finding stands in: the last one that begins no later.</summary>
+/// <summary>The entries of one file in order of place, to find the one that a finding stands in: the last one that begins no
+/// later.</summary>
 internal sealed class EntriesInOrder
 {
     private readonly ImmutableArray<(Spot Spot, string? Of)> entries;

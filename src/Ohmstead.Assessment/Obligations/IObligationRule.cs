@@ -3,8 +3,8 @@ using Ohmstead.Assessment.Boards;
 namespace Ohmstead.Assessment.Obligations;
 
 /// <summary>
-/// One kind of obligation: which of them a record creates, and what in it meets each. A rule holds no state and reads its argument alone. Where the record is
-/// silent, an obligation is open.
+/// One kind of obligation: which of them a record creates, and what in it meets each. A rule holds no state and reads its argument alone.
+/// Where the record is silent, an obligation is open.
 /// </summary>
 public interface IObligationRule
 {

@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace Ohmstead.Assessment.Obligations;
 
-/// <summary>Names of places, with runs of them told by their ends: C5, C6, C7 and C8 are C5 to C8. No name is in a run that was not given.</summary>
+/// <summary>Names of places, with runs of them told by their ends: C5, C6, C7 and C8 are C5 to C8. No name is in a run that was not
+/// given.</summary>
 public static class PlaceRuns
 {
     private const int Shortest = 3;

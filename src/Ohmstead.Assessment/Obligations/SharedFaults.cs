@@ -6,8 +6,8 @@ using Ohmstead.Records.Text;
 namespace Ohmstead.Assessment.Obligations;
 
 /// <summary>
-/// What was found in the files that boards share, by what it is about: an error in a lot, a design or an instrument is an error about every board on which
-/// it counts, and about no other.
+/// What was found in the files that boards share, by what it is about: an error in a lot, a design or an instrument is an error about every
+/// board on which it counts, and about no other.
 /// </summary>
 public sealed class SharedFaults
 {

@@ -5,7 +5,8 @@ using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Reckoning;
 
-/// <summary>Reads what was written for a rule, name=value for name=value. What is wrong or missing comes back as one line that names it.</summary>
+/// <summary>Reads what was written for a rule, name=value for name=value. What is wrong or missing comes back as one line that names
+/// it.</summary>
 internal static class ReckonReader
 {
     private const int LongestCount = 7;

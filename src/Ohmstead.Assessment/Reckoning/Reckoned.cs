@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Reckoning;
 /// <param name="Lines">What was found, the figure asked for first.</param>
 public sealed record Reckoned(IReadOnlyList<ReckonedLine> Lines)
 {
-    /// <summary>The usual cautions where the figures can lead to harm; empty elsewhere. The last defers to local codes and licensed practice.</summary>
+    /// <summary>The usual cautions where the figures can lead to harm; empty elsewhere. The last defers to local codes and licensed
+    /// practice.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 }
 

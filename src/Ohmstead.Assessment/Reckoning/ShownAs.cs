@@ -3,7 +3,8 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Assessment.Reckoning;
 
-/// <summary>How a figure of an answer is written: as a quantity with a prefix that fits, as a percentage, or as a number with a unit of its own.</summary>
+/// <summary>How a figure of an answer is written: as a quantity with a prefix that fits, as a percentage, or as a number with a unit of its
+/// own.</summary>
 internal readonly record struct ShownAs(Dimension Dimension, string? Own)
 {
     private const int Digits = 5;

@@ -3,7 +3,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Shelf;
 
-/// <summary>When the parts of a lot can have been made: every date that the code on them can mean, as far as they had not come earlier.</summary>
+/// <summary>When the parts of a lot can have been made: every date that the code on them can mean, as far as they had not come
+/// earlier.</summary>
 /// <param name="Made">All plausible dates, the earliest first; empty when there is no code or it is no date.</param>
 /// <param name="Fault">Why the code is no date, or null.</param>
 public sealed record LotDates(IReadOnlyList<MarkingReading<ManufactureDate>> Made, string? Fault)
@@ -38,7 +39,8 @@ public sealed record LotDates(IReadOnlyList<MarkingReading<ManufactureDate>> Mad
     internal static DateOnly Came(Lot lot, DateOnly day) =>
         lot.Received is { } received && received.Value.Latest < day ? received.Value.Latest : day;
 
-    /// <summary>The dates in words, or null when there is none: "2025-W41", "1978-06, 1998-06 or 2018-06, the code alone does not say which".</summary>
+    /// <summary>The dates in words, or null when there is none: "2025-W41", "1978-06, 1998-06 or 2018-06, the code alone does not say
+    /// which".</summary>
     public string? Words
     {
         get

@@ -2,7 +2,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Shelf;
 
-/// <summary>Keeps in mind what the date codes of lots can mean: lots are few, and their parts go to many boards. Used by one thread at a time.</summary>
+/// <summary>Keeps in mind what the date codes of lots can mean: lots are few, and their parts go to many boards. Used by one thread at a
+/// time.</summary>
 internal sealed class LotDatesMemo
 {
     // A drawer has some hundred lots, and each came on one day.

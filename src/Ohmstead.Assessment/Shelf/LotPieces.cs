@@ -15,12 +15,13 @@ namespace Ohmstead.Assessment.Shelf;
 public sealed record LotPiece(ImmutableArray<AssessedReading> Readings, bool IsFailed, bool IsScrapped);
 
 /// <summary>
-/// A lot as the pieces that it is: which of them were read, which failed, which went to the bin. One bad piece condemns itself alone; a lot is doubted as a
-/// whole when pieces of it fail again and again.
+/// A lot as the pieces that it is: which of them were read, which failed, which went to the bin. One bad piece condemns itself alone; a lot
+/// is doubted as a whole when pieces of it fail again and again.
 /// </summary>
 public sealed class LotPieces
 {
-    /// <summary>From this share of bad pieces on, the lot is doubted as a whole. Common practice: of new parts hardly one in a hundred is bad.</summary>
+    /// <summary>From this share of bad pieces on, the lot is doubted as a whole. Common practice: of new parts hardly one in a hundred is
+    /// bad.</summary>
     public const double DoubtedShare = 0.2;
 
     /// <summary>A single bad piece is no pattern, however few were looked at. Common practice.</summary>
@@ -68,7 +69,8 @@ public sealed class LotPieces
                     ShareFailed.Of(Bad, Looked) is { } share
                         ? string.Create(
                             CultureInfo.InvariantCulture,
-                            $" ({FamilyWords.Percent(share.Share)}, with 95 % between {FamilyWords.Percent(share.Low)} and {FamilyWords.Percent(share.High)})"
+                            $" ({FamilyWords.Percent(share.Share)}, with 95 % between {FamilyWords.Percent(share.Low)} and "
+                                + $"{FamilyWords.Percent(share.High)})"
                         )
                         : string.Empty
                 );
@@ -77,7 +79,8 @@ public sealed class LotPieces
     public string DoubtInWords =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{ShareInWords}: from {FewestBad} pieces and {FamilyWords.Percent(DoubtedShare)} on a lot is doubted as a whole (common practice)"
+            $"{ShareInWords}: from {FewestBad} pieces and {FamilyWords.Percent(DoubtedShare)} on a lot is doubted as a whole (common "
+                + "practice)"
         );
 
     /// <summary>The pieces of a lot.</summary>
@@ -131,7 +134,8 @@ public sealed class LotPieces
             ? Of(workshop, new Assessor(workshop), lot).StillThere.Select(reading => (reading.Visit, reading.Reading))
             : workshop.IncomingReadings[lot];
 
-    // Readings that name a piece are of that piece. Of those that name none, the readings of one visit are of one piece until a quantity comes again.
+    // Readings that name a piece are of that piece. Of those that name none, the readings of one visit are of one piece until a quantity
+    // comes again.
     internal static List<List<AssessedReading>> Grouped(IEnumerable<AssessedReading> readings)
     {
         var pieces = new List<List<AssessedReading>>();

@@ -23,7 +23,8 @@ public sealed record LotStory(
     public int? Left => Lot.Quantity is { } came ? came.Value - Fittings.Count - Pieces.Scrapped : null;
 
     /// <summary>
-    /// What makers say of parts of each age that these can have, the youngest first; counted from when they were made, or came when no code says more.
+    /// What makers say of parts of each age that these can have, the youngest first; counted from when they were made, or came when no code
+    /// says more.
     /// Only for wet aluminium electrolytics.
     /// </summary>
     public IReadOnlyList<(DateOnly From, ShelfAge Age)> Ages { get; private init; } = [];

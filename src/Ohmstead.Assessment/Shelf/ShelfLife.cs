@@ -12,18 +12,20 @@ namespace Ohmstead.Assessment.Shelf;
 /// <param name="LifeWords">The shelf life in words.</param>
 public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due, string LifeWords)
 {
-    /// <summary>Shelf life where the record says none. Makers disagree between 1 and 5 years; 3 years is the middle of what is published. Common practice.</summary>
+    /// <summary>Shelf life where the record says none. Makers disagree between 1 and 5 years; 3 years is the middle of what is published.
+    /// Common practice.</summary>
     public const int UsualYears = 3;
 
     /// <summary>
-    /// The longest shelf life that a record may give an electrolytic that dries out: no maker's text that was read speaks of more (Cornell Dubilier, letter of October
-    /// 1993). Common practice.
+    /// The longest shelf life that a record may give an electrolytic that dries out: no maker's text that was read speaks of more (Cornell
+    /// Dubilier, letter of October 1993). Common practice.
     /// </summary>
     public const int MostYears = 10;
 
     /// <summary>
-    /// The shelf life of a lot as seen on a day; null when nothing says how old the parts are, or when parts of their kind do not age on the shelf and the
-    /// record says nothing else. Where a date code can mean several dates the latest is taken: nothing is called too old that need not be.
+    /// The shelf life of a lot as seen on a day; null when nothing says how old the parts are, or when parts of their kind do not age on
+    /// the shelf and the record says nothing else. Where a date code can mean several dates the latest is taken: nothing is called too old
+    /// that need not be.
     /// </summary>
     public static ShelfLife? Of(Lot lot, DateOnly day) => Of(lot, day, LotDates.Of);
 
@@ -60,7 +62,8 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
         );
     }
 
-    /// <summary>The shelf life of a part that came from no lot: that of a lot of one piece, of which no more is known than its marks.</summary>
+    /// <summary>The shelf life of a part that came from no lot: that of a lot of one piece, of which no more is known than its
+    /// marks.</summary>
     public static ShelfLife? Of(PartValues part, DateOnly day) =>
         Of(new Lot(new("the new part", part.Kind.Text, part.Kind.Spot), part, part.Kind.Spot), day);
 

@@ -8,9 +8,10 @@ namespace Ohmstead.Assessment.Verdicts;
 
 /// <summary>What the circuit around a part takes from a reading.</summary>
 /// <remarks>
-/// Known to be in circuit, a reading that something beside the part explains proves nothing. Where the record does not say, it may have been in circuit: a
-/// reading inside then proves nothing where a bad part could read so there, and one outside does not decide where a good part could. That is more than nothing,
-/// for it may be true, and the part is to be measured again. A part that has not been fitted yet is out of circuit by nature.
+/// Known to be in circuit, a reading that something beside the part explains proves nothing. Where the record does not say, it may have
+/// been in circuit: a reading inside then proves nothing where a bad part could read so there, and one outside does not decide where a good
+/// part could. That is more than nothing, for it may be true, and the part is to be measured again. A part that has not been fitted yet is
+/// out of circuit by nature.
 /// </remarks>
 internal static class InCircuitReading
 {
@@ -72,7 +73,8 @@ internal static class InCircuitReading
             return null;
         }
 
-        // Only an inductance beside a capacitor makes it read low, and that is rare: where nobody wrote that it was in circuit, a low reading stands.
+        // Only an inductance beside a capacitor makes it read low, and that is rare: where nobody wrote that it was in circuit, a low
+        // reading stands.
         if (finding == InCircuitFinding.Suspect && circuit is null)
         {
             return null;

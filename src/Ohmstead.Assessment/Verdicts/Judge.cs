@@ -94,7 +94,8 @@ public static class Judge
         };
     }
 
-    // What the value says by itself and with its uncertainty: inside and outside are held against what proves each, which is the limit where nothing is taken from it.
+    // What the value says by itself and with its uncertainty: inside and outside are held against what proves each, which is the limit
+    // where nothing is taken from it.
     private static (VerdictOutcome Outcome, LazyText? Reason, ConformityDecision? Decided) Look(
         Limit limit,
         Quantity value,
@@ -186,7 +187,8 @@ public static class Judge
             _ => [uncertainty.Arithmetic, poor, .. ofLimit],
         };
 
-    // What a rule with a guard band does not accept for certain is undecided; one that rejects only what is proved outside doubts that side alone.
+    // What a rule with a guard band does not accept for certain is undecided; one that rejects only what is proved outside doubts that side
+    // alone.
     private static LazyText? Doubt(ConformityDecision decision, DecisionRule rule, Quantity expanded) =>
         (decision.Conformity, rule.GuardShare) switch
         {
@@ -202,7 +204,8 @@ public static class Judge
 
     private static LazyText IsInGuardBand(DecisionRule rule, Quantity expanded, decimal guardBand) =>
         new(() =>
-            $"it is nearer to the limit than the guard band of {QuantityText.Format(new Quantity(rule.GuardShare, Dimension.Number))} U = {QuantityText.Format(expanded with { Value = guardBand }, 3)}"
+            $"it is nearer to the limit than the guard band of {QuantityText.Format(new Quantity(rule.GuardShare, Dimension.Number))} U "
+            + $"= {QuantityText.Format(expanded with { Value = guardBand }, 3)}"
         );
 
     private static LazyText IsOutsideByLess(Quantity expanded) =>
@@ -252,7 +255,8 @@ public static class Judge
         : LazyText
     {
         protected override string Write() =>
-            $"{VerdictWords.Of(measured)} {reading.Text} against {limit.InWords} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): {VerdictWords.Of(outcome)}"
+            $"{VerdictWords.Of(measured)} {reading.Text} against {limit.InWords} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): "
+            + $"{VerdictWords.Of(outcome)}"
             + (reason is null ? string.Empty : $", {reason}");
     }
 

@@ -5,10 +5,11 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Verdicts;
 
-/// <summary>Why an instrument does not vouch for what it showed: the reading lies beyond its range, or its calibration is long gone.</summary>
+/// <summary>Why an instrument does not vouch for what it showed: the reading lies beyond its range, or its calibration is long
+/// gone.</summary>
 /// <remarks>
-/// Under a rule with a guard band such a reading does not decide, for nobody knows how far it may be off. It still fails a part where the end of the range lies
-/// beyond the limit already, or where it is off the limit by more than a meter goes wrong unseen.
+/// Under a rule with a guard band such a reading does not decide, for nobody knows how far it may be off. It still fails a part where the
+/// end of the range lies beyond the limit already, or where it is off the limit by more than a meter goes wrong unseen.
 /// </remarks>
 /// <param name="Why">The reason, as it goes on behind the outcome.</param>
 public sealed record MeterDoubt(LazyText Why)
@@ -30,7 +31,8 @@ public sealed record MeterDoubt(LazyText Why)
         {
             return new(
                 new LazyText(() =>
-                    $"{instrument.Id.Value} is good for {VerdictWords.Of(measured)} up to {QuantityText.Format(reach)}, and this lies beyond"
+                    $"{instrument.Id.Value} is good for {VerdictWords.Of(measured)} up to {QuantityText.Format(reach)}, and this lies "
+                    + "beyond"
                 )
             )
             {
@@ -41,7 +43,8 @@ public sealed record MeterDoubt(LazyText Why)
         return lapsed is { } until
             ? new(
                 new LazyText(() =>
-                    $"the calibration of {instrument.Id.Value} ran out on {IsoDate.Text(until)}, longer ago than it held: what it is good for now is not known"
+                    $"the calibration of {instrument.Id.Value} ran out on {IsoDate.Text(until)}, longer ago than it held: what it is "
+                    + "good for now is not known"
                 )
             )
             : null;
@@ -66,8 +69,8 @@ public sealed record MeterDoubt(LazyText Why)
     }
 
     /// <summary>
-    /// The end of a calibration that lies further back than it held; null while it is not, or where none is on record. A round that was missed by some
-    /// months is warned of, and no more.
+    /// The end of a calibration that lies further back than it held; null while it is not, or where none is on record. A round that was
+    /// missed by some months is warned of, and no more.
     /// </summary>
     /// <param name="instrument">The instrument.</param>
     /// <param name="day">The day of the reading.</param>

@@ -8,19 +8,22 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Verdicts;
 
 /// <summary>
-/// Holds a reading that is no figure against its limits: a bound, or a word of the meter. It says inside or outside only where every value that it allows says
-/// so; else it is undecided, and says what would decide.
+/// Holds a reading that is no figure against its limits: a bound, or a word of the meter. It says inside or outside only where every value
+/// that it allows says so; else it is undecided, and says what would decide.
 /// </summary>
-/// <remarks>The uncertainty of the meter holds at its bound: above 20 MΩ as read may be a little below it in truth, by the guard band of the rule.</remarks>
+/// <remarks>The uncertainty of the meter holds at its bound: above 20 MΩ as read may be a little below it in truth, by the guard band of
+/// the rule.</remarks>
 internal static class OneSided
 {
     private static readonly LazyText NoRange =
-        "it lies above the meter's range, which is not written: write the end of the range, as in \"> 20 MΩ\", or up_to with the instrument";
+        "it lies above the meter's range, which is not written: write the end of the range, as in \"> 20 MΩ\", or up_to with the "
+        + "instrument";
     private static readonly LazyText NotDecided = "that side of the figure holds values inside and outside";
     private static readonly LazyText InCircuitShort =
         "in circuit another path beside it may be the short; so it proves nothing, lift one leg";
     private static readonly LazyText UnsaidCircuit =
-        "whether it was in the circuit is not written, and there another path beside it may be the short: lift one leg, and write circuit: out";
+        "whether it was in the circuit is not written, and there another path beside it may be the short: lift one leg, and write "
+        + "circuit: out";
 
     private const decimal Sliver = 0.000001m;
 
@@ -249,7 +252,8 @@ internal static class OneSided
 }
 
 /// <summary>What is known of a meter beside what it showed.</summary>
-/// <param name="Uncertainty">The uncertainty at the figure that it showed, or at the end of its range; null when the instrument is not known or says nothing about the quantity.</param>
+/// <param name="Uncertainty">The uncertainty at the figure that it showed, or at the end of its range; null when the instrument is not
+/// known or says nothing about the quantity.</param>
 /// <param name="Reach">The end of its range for the quantity, or null when that is not written.</param>
 /// <param name="Doubt">Why the instrument does not vouch for what it showed, or null.</param>
 public readonly record struct MeterReach(ReadingUncertainty? Uncertainty, Quantity? Reach, MeterDoubt? Doubt)

@@ -23,10 +23,12 @@ internal enum WordMeaning
     Silent,
 }
 
-/// <summary>What open and short mean, quantity by quantity and by what the part is. In one place, because each line is a judgement with its reason.</summary>
+/// <summary>What open and short mean, quantity by quantity and by what the part is. In one place, because each line is a judgement with its
+/// reason.</summary>
 /// <remarks>
-/// All of it is common practice and follows from what passes through the part; the figures are what ordinary meters reach. A word decides only where no meter
-/// could have given it of a good part: an open reading of a 10 MΩ resistor may be the end of the meter's range, that of a fuse cannot.
+/// All of it is common practice and follows from what passes through the part; the figures are what ordinary meters reach. A word decides
+/// only where no meter could have given it of a good part: an open reading of a 10 MΩ resistor may be the end of the meter's range, that of
+/// a fuse cannot.
 /// </remarks>
 /// <param name="Meaning">What it says.</param>
 /// <param name="Figure">The figure of a high or low one, in the base unit of the quantity.</param>
@@ -92,7 +94,8 @@ internal readonly record struct OpenOrShort(WordMeaning Meaning, decimal? Figure
             (Measured.Esr, _) => new(
                 WordMeaning.High,
                 null,
-                "the reactance of a small part alone is beyond such a meter: write the end of its range, as in \"> 20 Ω\", or its capacitance"
+                "the reactance of a small part alone is beyond such a meter: write the end of its range, as in \"> 20 Ω\", or its "
+                    + "capacitance"
             ),
             (Measured.ForwardVoltage, _) when part is { Kind.Value.Junction: not Junction.None } => part.RatedVoltage
                 is { Value.Value: > StickVolts }
@@ -121,7 +124,8 @@ internal readonly record struct OpenOrShort(WordMeaning Meaning, decimal? Figure
             (Measured.Esr, PartFamily.Capacitor) => new(
                 WordMeaning.Doubtful,
                 null,
-                "a good part of low ESR and a shorted one read alike: read its resistance with direct current, and enter resistance: short or the figure"
+                "a good part of low ESR and a shorted one read alike: read its resistance with direct current, and enter resistance: "
+                    + "short or the figure"
             ),
             (
                 Measured.Capacitance

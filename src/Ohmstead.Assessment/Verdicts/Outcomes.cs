@@ -6,7 +6,8 @@ namespace Ohmstead.Assessment.Verdicts;
 /// <summary>Weighs what several values say, of a reading and of a proof alike.</summary>
 public static class Outcomes
 {
-    /// <summary>What all values and a functional test say together: outside if any is, else undecided if any is, else the best that was proved.</summary>
+    /// <summary>What all values and a functional test say together: outside if any is, else undecided if any is, else the best that was
+    /// proved.</summary>
     /// <param name="verdicts">The verdicts on the values.</param>
     /// <param name="test">The result of a functional test, pass or fail, or null when there was none.</param>
     public static VerdictOutcome Together(ImmutableArray<Verdict> verdicts, Written<TestResult>? test)
@@ -56,7 +57,8 @@ public static class Outcomes
         return false;
     }
 
-    /// <summary>Whether a later verdict takes the place of an earlier one: one that proves nothing does not undo one that proved something, and one too close to call does not answer one that failed.</summary>
+    /// <summary>Whether a later verdict takes the place of an earlier one: one that proves nothing does not undo one that proved something,
+    /// and one too close to call does not answer one that failed.</summary>
     public static bool Outweighs(VerdictOutcome later, VerdictOutcome earlier) =>
         later switch
         {

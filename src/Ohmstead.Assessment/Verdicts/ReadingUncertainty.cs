@@ -50,7 +50,8 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
     // A drop across a junction is read on the range for voltage.
     private static Measured RangeFor(Measured measured) => measured == Measured.ForwardVoltage ? Measured.Voltage : measured;
 
-    /// <summary>The end of the widest range for a quantity; null where a range has no end, or the instrument says nothing of the quantity.</summary>
+    /// <summary>The end of the widest range for a quantity; null where a range has no end, or the instrument says nothing of the
+    /// quantity.</summary>
     internal static Quantity? EndOfRange(Instrument instrument, Measured measured)
     {
         Quantity? end = null;
@@ -92,11 +93,13 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
         new(
             both,
             new LazyText(() =>
-                $"{Working(fitting, value, expanded)}; with {certificate} from the certificate: sqrt(U1² + U2²) = {QuantityText.Format(both, 3)}; {UncertaintyBudget.Source.Text}"
+                $"{Working(fitting, value, expanded)}; with {certificate} from the certificate: sqrt(U1² + U2²) = "
+                + $"{QuantityText.Format(both, 3)}; {UncertaintyBudget.Source.Text}"
             )
         );
 
-    // Both are expanded with k = 2 and independent: the root of the sum of squares, expanded again. Null when it cannot be computed or is nought.
+    // Both are expanded with k = 2 and independent: the root of the sum of squares, expanded again. Null when it cannot be computed or is
+    // nought.
     private static decimal? WithCalibration(decimal specification, decimal certificate) =>
         new UncertaintyBudget([
             new("specification", StandardUncertainty.OfExpanded((double)specification, 2)),
@@ -127,7 +130,8 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
             terms.Add(add.Text);
         }
 
-        return $"U = 2 x ({string.Join(" + ", terms)}) / sqrt(3) = {QuantityText.Format(new Quantity(expanded, value.Dimension), 3)}{RuleCited}";
+        return $"U = 2 x ({string.Join(" + ", terms)}) / sqrt(3) = "
+            + $"{QuantityText.Format(new Quantity(expanded, value.Dimension), 3)}{RuleCited}";
     }
 
     private sealed class FromSpecification(Accuracy accuracy, Quantity value, decimal expanded) : LazyText

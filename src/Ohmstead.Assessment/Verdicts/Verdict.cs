@@ -36,7 +36,8 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
     /// <summary>The value that was read, or null where the meter showed none.</summary>
     public Quantity? Exact => Reading.Value.Exact;
 
-    /// <summary>What goes beyond reading, limit and outcome: why it is undecided, or proves nothing; null where those three say all.</summary>
+    /// <summary>What goes beyond reading, limit and outcome: why it is undecided, or proves nothing; null where those three say
+    /// all.</summary>
     public LazyText? Reason { get; init; }
 
     /// <summary>The limit that governs, or null when none is known.</summary>

@@ -164,7 +164,8 @@ public sealed record DielectricFigures(
 
     private Func<decimal, DielectricLoss?>? LossOf { get; init; }
 
-    /// <summary>The largest dissipation factor of a new part of a capacitance and the frequency it holds at, or null where none is known for so small a value.</summary>
+    /// <summary>The largest dissipation factor of a new part of a capacitance and the frequency it holds at, or null where none is known
+    /// for so small a value.</summary>
     public DielectricLoss? LossFor(decimal farads) =>
         farads <= 0m ? null
         : LossOf is { } of ? of(farads)

@@ -1,7 +1,9 @@
 namespace Ohmstead.Electronics.Capacitors;
 
-/// <summary>How much less ESR a wet aluminium electrolytic shows when it is warm: a third to a half less at 85 degrees than at 20.</summary>
-/// <remarks>Between the two the share is taken to fall alike for every kelvin. The greatest fall counts: a warm reading that is inside by it is inside at 20 degrees too.</remarks>
+/// <summary>How much less ESR a wet aluminium electrolytic shows when it is warm: a third to a half less at 85 degrees than at
+/// 20.</summary>
+/// <remarks>Between the two the share is taken to fall alike for every kelvin. The greatest fall counts: a warm reading that is inside by
+/// it is inside at 20 degrees too.</remarks>
 public static class EsrTemperature
 {
     private const decimal ReferenceCelsius = 20m;

@@ -3,12 +3,14 @@ namespace Ohmstead.Electronics.Capacitors;
 /// <summary>What a leaking coupling capacitor does to the grid it feeds.</summary>
 public static class GridLeak
 {
-    /// <summary>The grid shift usually accepted of an output stage: 0.1 V. A capacitance meter says nothing of it; test at working voltage.</summary>
+    /// <summary>The grid shift usually accepted of an output stage: 0.1 V. A capacitance meter says nothing of it; test at working
+    /// voltage.</summary>
     public const decimal AcceptedVolts = 0.1m;
 
     private const decimal ShareOfBias = 0.01m;
 
-    /// <summary>The grid shift to accept of a stage of a known bias: a hundredth of it, 15 mV of 1.5 V; it is less than the usual 0.1 V up to a bias of 10 V.</summary>
+    /// <summary>The grid shift to accept of a stage of a known bias: a hundredth of it, 15 mV of 1.5 V; it is less than the usual 0.1 V up
+    /// to a bias of 10 V.</summary>
     public static Outcome<Worked<decimal>> AcceptedVoltsFor(decimal biasVolts) =>
         Domain
             .Of(Domain.Positive("bias", Math.Abs(biasVolts)))
@@ -34,7 +36,8 @@ public static class GridLeak
             {
                 decimal volts = acrossVolts * gridLeakOhms / (insulationOhms + gridLeakOhms);
                 string working =
-                    $"{Figures.Text(acrossVolts)} V x {Figures.Ohms(gridLeakOhms)} / ({Figures.Ohms(insulationOhms)} + {Figures.Ohms(gridLeakOhms)}) = {Figures.Text(volts, 4)} V";
+                    $"{Figures.Text(acrossVolts)} V x {Figures.Ohms(gridLeakOhms)} / ({Figures.Ohms(insulationOhms)} + "
+                    + $"{Figures.Ohms(gridLeakOhms)}) = {Figures.Text(volts, 4)} V";
                 return new Worked<decimal>(volts, working, Source.CommonPractice);
             });
 
@@ -54,7 +57,8 @@ public static class GridLeak
             {
                 decimal ohms = Math.Max(0m, gridLeakOhms * ((acrossVolts / shiftVolts) - 1m));
                 string working =
-                    $"{Figures.Ohms(gridLeakOhms)} x ({Figures.Text(acrossVolts)} V / {Figures.Text(shiftVolts)} V - 1) = {Figures.Ohms(ohms)}";
+                    $"{Figures.Ohms(gridLeakOhms)} x ({Figures.Text(acrossVolts)} V / {Figures.Text(shiftVolts)} V - 1) = "
+                    + $"{Figures.Ohms(ohms)}";
                 return new Worked<decimal>(ohms, working, Source.CommonPractice);
             });
 }

@@ -36,7 +36,8 @@ public static class InsulationConditions
             _ => 10m,
         };
 
-    /// <summary>The share of the insulation at 20 degrees at another temperature, 10^(-(T - 20) / 60): under one when it is warmer, above one when it is colder.</summary>
+    /// <summary>The share of the insulation at 20 degrees at another temperature, 10^(-(T - 20) / 60): under one when it is warmer, above
+    /// one when it is colder.</summary>
     /// <remarks>A straight line in the logarithm between the two ends that are published, carried on into the cold.</remarks>
     public static Outcome<Worked<decimal>> Share(decimal celsius) =>
         Domain
@@ -51,7 +52,8 @@ public static class InsulationConditions
                 );
             });
 
-    /// <summary>The least share of its settled insulation that a sound part shows after so many seconds, t / 60 s; after one second where nobody wrote down how long.</summary>
+    /// <summary>The least share of its settled insulation that a sound part shows after so many seconds, t / 60 s; after one second where
+    /// nobody wrote down how long.</summary>
     public static Worked<decimal> ShareAfter(decimal? seconds)
     {
         decimal after = Math.Clamp(seconds ?? 1m, 1m, SettledSeconds);

@@ -57,6 +57,7 @@ public abstract record LeakageForm
         internal override decimal MicroAmperes(decimal cv) => decimal.Round(Factor * (decimal)Math.Pow((double)cv, Exponent), 3) + Added;
 
         internal override string Working(string product, decimal cv) =>
-            $"{Figures.Text(Factor)} x ({product})^{Figures.Text(Exponent)}{(Added == 0 ? "" : " + " + Figures.Text(Added))} = {Figures.Text(MicroAmperes(cv))} µA";
+            $"{Figures.Text(Factor)} x ({product})^{Figures.Text(Exponent)}{(Added == 0 ? "" : " + " + Figures.Text(Added))} = "
+            + $"{Figures.Text(MicroAmperes(cv))} µA";
     }
 }

@@ -34,5 +34,6 @@ public sealed record LeakageRule(string Name, LeakageForm Form, decimal Minutes,
     }
 
     private string OutsideVolts(decimal ratedVolts) =>
-        $"the rule \"{Name}\" holds for {Figures.Text(FromVolts)} to {Figures.Text(ToVolts)} V, the part is rated {Figures.Text(ratedVolts)} V";
+        $"the rule \"{Name}\" holds for {Figures.Text(FromVolts)} to {Figures.Text(ToVolts)} V, the part is rated "
+        + $"{Figures.Text(ratedVolts)} V";
 }

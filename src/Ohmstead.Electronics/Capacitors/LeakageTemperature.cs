@@ -1,9 +1,10 @@
 namespace Ohmstead.Electronics.Capacitors;
 
-/// <summary>How the leakage of a wet aluminium electrolytic goes with its warmth: against 20 degrees half at nought, two to three times at 60, five to ten at 85.</summary>
+/// <summary>How the leakage of a wet aluminium electrolytic goes with its warmth: against 20 degrees half at nought, two to three times at
+/// 60, five to ten at 85.</summary>
 /// <remarks>
-/// Between the points the factor is taken to rise by the same share for every kelvin. The spread is that of makers: a reading that its warmth may explain is
-/// not proved bad, one beyond the greatest factor is not explained by it.
+/// Between the points the factor is taken to rise by the same share for every kelvin. The spread is that of makers: a reading that its
+/// warmth may explain is not proved bad, one beyond the greatest factor is not explained by it.
 /// </remarks>
 public static class LeakageTemperature
 {
@@ -22,7 +23,8 @@ public static class LeakageTemperature
     /// <summary>The lowest temperature, in degrees Celsius, of which a share is known.</summary>
     public const decimal LowestCelsius = 0m;
 
-    /// <summary>The share of the leakage at 20 degrees that is left when it is colder, 0.5^((20 - T) / 20); refused outside 0 to 20 degrees.</summary>
+    /// <summary>The share of the leakage at 20 degrees that is left when it is colder, 0.5^((20 - T) / 20); refused outside 0 to 20
+    /// degrees.</summary>
     public static Outcome<Worked<decimal>> ShareCold(decimal celsius) =>
         Domain
             .Of(Domain.Within("temperature", celsius, LowestCelsius, ReferenceCelsius))
@@ -57,7 +59,8 @@ public static class LeakageTemperature
                 return new Worked<decimal>(
                     factor,
                     new(() =>
-                        $"{Figures.Text(of(low))} x {Figures.Text(of(high) / of(low), 4)}^(({Figures.Text(celsius)} - {Figures.Text(low.Celsius)}) / {Figures.Text(high.Celsius - low.Celsius)}) = {Figures.Text(factor, 4)}"
+                        $"{Figures.Text(of(low))} x {Figures.Text(of(high) / of(low), 4)}^(({Figures.Text(celsius)} - "
+                        + $"{Figures.Text(low.Celsius)}) / {Figures.Text(high.Celsius - low.Celsius)}) = {Figures.Text(factor, 4)}"
                     ),
                     Source
                 );

@@ -1,10 +1,11 @@
 namespace Ohmstead.Electronics.Capacitors;
 
-/// <summary>What a loss read at one frequency says against a limit that holds at another: how low it must be to be inside for certain, and how high to be outside.</summary>
+/// <summary>What a loss read at one frequency says against a limit that holds at another: how low it must be to be inside for certain, and
+/// how high to be outside.</summary>
 /// <remarks>
-/// ESR(f) = D / (2 pi f C) + r: the loss of the dielectric falls with frequency, the resistance of foils and electrolyte does not, and how a part divides into
-/// the two is not known. So with L the limit at f0, a part exactly on it reads somewhere between L f0 / f and L. The dissipation factor is 2 pi f C times that: it
-/// rises with frequency, and at most as frequency does.
+/// ESR(f) = D / (2 pi f C) + r: the loss of the dielectric falls with frequency, the resistance of foils and electrolyte does not, and how
+/// a part divides into the two is not known. So with L the limit at f0, a part exactly on it reads somewhere between L f0 / f and L. The
+/// dissipation factor is 2 pi f C times that: it rises with frequency, and at most as frequency does.
 /// </remarks>
 public static class OtherFrequency
 {
@@ -29,7 +30,8 @@ public static class OtherFrequency
                 return new Worked<ProvedLimits>(
                     new(Math.Min(limitOhms, scaled), Math.Max(limitOhms, scaled)),
                     new(() =>
-                        $"between {Figures.Ohms(limitOhms)} x {Figures.Text(limitHertz)} Hz / {Figures.Text(readHertz)} Hz = {Figures.Ohms(scaled)} and {Figures.Ohms(limitOhms)}"
+                        $"between {Figures.Ohms(limitOhms)} x {Figures.Text(limitHertz)} Hz / {Figures.Text(readHertz)} Hz = "
+                        + $"{Figures.Ohms(scaled)} and {Figures.Ohms(limitOhms)}"
                     ),
                     Source
                 );
@@ -44,13 +46,15 @@ public static class OtherFrequency
                 return new Worked<ProvedLimits>(
                     new(Math.Min(limit, scaled), Math.Max(limit, scaled)),
                     new(() =>
-                        $"between {Figures.Text(limit)} and {Figures.Text(limit)} x {Figures.Text(readHertz)} Hz / {Figures.Text(limitHertz)} Hz = {Figures.Text(scaled)}"
+                        $"between {Figures.Text(limit)} and {Figures.Text(limit)} x {Figures.Text(readHertz)} Hz / "
+                        + $"{Figures.Text(limitHertz)} Hz = {Figures.Text(scaled)}"
                     ),
                     Source
                 );
             });
 
-    /// <summary>What an ESR proves whose frequency nobody wrote down, or against a limit that names none: it lies between 50 Hz and 100 kHz, as meters have it.</summary>
+    /// <summary>What an ESR proves whose frequency nobody wrote down, or against a limit that names none: it lies between 50 Hz and 100
+    /// kHz, as meters have it.</summary>
     /// <param name="limitOhms">The limit.</param>
     /// <param name="limitHertz">The frequency of the limit, or null when it is not known.</param>
     /// <param name="readHertz">The frequency of the reading, or null when it is not known.</param>
@@ -70,7 +74,8 @@ public static class OtherFrequency
             : Outcome<Worked<ProvedLimits>>.Refused(reason);
     }
 
-    // A limit that names no frequency holds at 120 Hz or at 100 kHz, as data sheets have it: at neither more nor less than what was read beyond them.
+    // A limit that names no frequency holds at 120 Hz or at 100 kHz, as data sheets have it: at neither more nor less than what was read
+    // beyond them.
     private static decimal Least(decimal? readHertz) => Math.Min(readHertz ?? MainsHertz, MainsHertz);
 
     private static decimal Most(decimal? readHertz) => Math.Max(readHertz ?? HighestUsualHertz, HighestUsualHertz);

@@ -77,13 +77,15 @@ public sealed record RippleGrade(string Name, string Meaning, IReadOnlyList<Ripp
     /// <summary>The grades known here.</summary>
     public static IReadOnlyList<RippleGrade> All { get; } = [GeneralPurpose, HighVoltage, LargeCan, LowImpedance];
 
-    /// <summary>The row at a frequency or the next one under it, since more is borne at higher frequencies; refused outside the table.</summary>
+    /// <summary>The row at a frequency or the next one under it, since more is borne at higher frequencies; refused outside the
+    /// table.</summary>
     public Outcome<RippleMultiplier> At(decimal hertz) =>
         Domain
             .Of(
                 Domain.That(
                     hertz * Near >= Rows[0].Hertz && hertz <= Rows[^1].Hertz,
-                    $"no multiplier is known for {Figures.Text(hertz)} Hz, expected {Figures.Text(Rows[0].Hertz)} to {Figures.Text(Rows[^1].Hertz)} Hz"
+                    $"no multiplier is known for {Figures.Text(hertz)} Hz, expected {Figures.Text(Rows[0].Hertz)} to "
+                        + $"{Figures.Text(Rows[^1].Hertz)} Hz"
                 )
             )
             .Compute(() => Rows.LastOrDefault(row => row.Hertz <= hertz) ?? Rows[0]);

@@ -73,8 +73,8 @@ public static class SafetyCapacitor
     /// <summary>
     /// Whether a class may stand where another stood, with the reason. A Y may replace an X of equal or lower impulse, never the
     /// reverse; a class is not taken above the voltages that it is for, and a Y4 is for places under 150 V alone; no part without a class
-    /// may replace one with a class. A part with two classes stands where either may; in the place of one both are kept. The a.c. rating and the
-    /// approvals must be kept as well.
+    /// may replace one with a class. A part with two classes stands where either may; in the place of one both are kept. The a.c. rating
+    /// and the approvals must be kept as well.
     /// </summary>
     /// <param name="original">The class that the place asks for.</param>
     /// <param name="offered">The class of the part.</param>

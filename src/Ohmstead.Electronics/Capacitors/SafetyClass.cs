@@ -94,7 +94,8 @@ public static class SafetyClasses
     /// <summary>Whether it stands from the mains to what can be touched.</summary>
     public static bool IsY(this SafetyClass safety) => safety.ToEarth() != SafetyClass.None;
 
-    /// <summary>The class that a print tells, both ways round and with or without a stroke: 'X1Y2', 'Y2/X1'; null for anything else.</summary>
+    /// <summary>The class that a print tells, both ways round and with or without a stroke: 'X1Y2', 'Y2/X1'; null for anything
+    /// else.</summary>
     public static SafetyClass? Read(string print)
     {
         if (Words.Means(print, out var known))

@@ -39,8 +39,9 @@ public sealed record SuppressionFigures(
     private const decimal LargestDisc = 0.000000012m;
 
     /// <summary>
-    /// Insulation under this, in ohm, is a fault of any of them: it is under half of what every maker's sheet that was read promises. What lies between this and what
-    /// today's sheets promise may be sound in an old part, for which no source is at hand: the text of the standard could not be read.
+    /// Insulation under this, in ohm, is a fault of any of them: it is under half of what every maker's sheet that was read promises. What
+    /// lies between this and what today's sheets promise may be sound in an old part, for which no source is at hand: the text of the
+    /// standard could not be read.
     /// </summary>
     public const decimal FaultBelowOhms = 1_000_000_000m;
 
@@ -73,7 +74,8 @@ public sealed record SuppressionFigures(
     public static SuppressionFigures Polyester { get; } =
         new("polyester film", 10_000m, 100_000_000_000m, 0.5m, 0.010m, 0.008m, 0.005m, 0.10m, PolyesterInsulation, FilmSheet);
 
-    /// <summary>Metallised paper in resin, which crazes: no measurement passes a crazed one. Its own insulation and loss have no source at hand.</summary>
+    /// <summary>Metallised paper in resin, which crazes: no measurement passes a crazed one. Its own insulation and loss have no source at
+    /// hand.</summary>
     public static SuppressionFigures MetallisedPaper { get; } =
         new("metallised paper", 30_000m, 100_000_000_000m, 0.5m, 0.010m, 0.008m, 0.005m, 0.10m, FilmInsulation, FilmSheet)
         {

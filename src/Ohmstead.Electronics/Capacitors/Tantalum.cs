@@ -32,7 +32,8 @@ public static class Tantalum
                 return new Worked<decimal>(limit, new(() => $"{Figures.Text(limit)} at 120 Hz {range}"), Sheets);
             });
 
-    /// <summary>The most that warmth alone makes of the leakage at 20 degrees: ten times at 85, twelve at 125, rising alike for every kelvin between.</summary>
+    /// <summary>The most that warmth alone makes of the leakage at 20 degrees: ten times at 85, twelve at 125, rising alike for every
+    /// kelvin between.</summary>
     public static Outcome<Worked<decimal>> WarmLeakageFactor(decimal celsius) =>
         Domain
             .Of(Domain.Within("temperature", celsius, 20m, 125m))
@@ -43,7 +44,8 @@ public static class Tantalum
                 return new Worked<decimal>(
                     factor,
                     new(() =>
-                        $"{Figures.Text(low)} x {Figures.Text(high / low, 4)}^(({Figures.Text(celsius)} - {Figures.Text(from)}) / {Figures.Text(span)}) = {Figures.Text(factor, 4)}"
+                        $"{Figures.Text(low)} x {Figures.Text(high / low, 4)}^(({Figures.Text(celsius)} - {Figures.Text(from)}) / "
+                        + $"{Figures.Text(span)}) = {Figures.Text(factor, 4)}"
                     ),
                     Warm
                 );

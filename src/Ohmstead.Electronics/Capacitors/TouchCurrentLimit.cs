@@ -13,7 +13,8 @@ public sealed record TouchCurrentLimit(string Equipment, decimal Milliamperes)
     public static Source Source { get; } =
         Source.Published("IEC 60950-1 table 5A, as quoted on the emc-pstc list; in-service practice in the UK", "touch current");
 
-    /// <summary>The limits, the strictest first. 0.25 mA is of what is not joined to protective earth; hand-held equipment of class I has 0.75 mA.</summary>
+    /// <summary>The limits, the strictest first. 0.25 mA is of what is not joined to protective earth; hand-held equipment of class I has
+    /// 0.75 mA.</summary>
     public static IReadOnlyList<TouchCurrentLimit> All { get; } =
     [new("class II, not joined to protective earth", 0.25m), new("class I, hand-held", 0.75m), new("class I, other", 3.5m)];
 
@@ -33,7 +34,8 @@ public sealed record TouchCurrentLimit(string Equipment, decimal Milliamperes)
             {
                 decimal farads = Milliamperes / 1000m / (LossFactor.TwoPi * hertz * volts);
                 string working =
-                    $"{Figures.Text(Milliamperes)} mA / (2 pi x {Figures.Text(hertz)} Hz x {Figures.Text(volts)} V) = {Figures.Farads(farads)}";
+                    $"{Figures.Text(Milliamperes)} mA / (2 pi x {Figures.Text(hertz)} Hz x {Figures.Text(volts)} V) = "
+                    + $"{Figures.Farads(farads)}";
                 return new Worked<decimal>(farads, working, Source);
             });
 }

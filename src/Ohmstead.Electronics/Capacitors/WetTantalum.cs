@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Capacitors;
 
-/// <summary>Wet tantalum in a sealed can: how much of its capacitance a sound one may have lost, by its rated voltage. It bears almost no reverse voltage.</summary>
+/// <summary>Wet tantalum in a sealed can: how much of its capacitance a sound one may have lost, by its rated voltage. It bears almost no
+/// reverse voltage.</summary>
 public static class WetTantalum
 {
     /// <summary>Where the figures come from.</summary>

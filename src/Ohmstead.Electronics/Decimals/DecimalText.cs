@@ -3,7 +3,8 @@ using System.Globalization;
 namespace Ohmstead.Electronics.Decimals;
 
 /// <summary>Decimals as text: invariant, a point, no exponent, no separators of thousands.</summary>
-/// <remarks>A page writes figures by the thousand, nearly all of them of few digits: whole numbers of 64 bits are written here, from the last digit to the first, in a quarter of the library's time. The rest is left to the library.</remarks>
+/// <remarks>A page writes figures by the thousand, nearly all of them of few digits: whole numbers of 64 bits are written here, from the
+/// last digit to the first, in a quarter of the library's time. The rest is left to the library.</remarks>
 public static class DecimalText
 {
     // A sign, 29 digits, a point, 28 places and the longest unit.
@@ -17,7 +18,8 @@ public static class DecimalText
 
     /// <summary>The text.</summary>
     /// <param name="value">The value.</param>
-    /// <param name="places">How many places after the point, rounded half away from zero; null for as many as there are, without zeros at the end.</param>
+    /// <param name="places">How many places after the point, rounded half away from zero; null for as many as there are, without zeros at
+    /// the end.</param>
     /// <param name="unit">What stands behind it after one space; empty for nothing.</param>
     public static string Of(decimal value, int? places = null, string unit = "")
     {

@@ -16,7 +16,8 @@ public static class Discharge
             {
                 double seconds = ohms * farads * Math.Log(fromVolts / toVolts);
                 string working =
-                    $"{Figures.Ohms(ohms)} x {Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)}) = {Figures.Text(seconds, 5)} s";
+                    $"{Figures.Ohms(ohms)} x {Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)}) = "
+                    + $"{Figures.Text(seconds, 5)} s";
                 return new Worked<double>(seconds, working, Exponential) { Remarks = [SafetyNotice.Defer] };
             });
 
@@ -32,7 +33,8 @@ public static class Discharge
             {
                 double ohms = seconds / (farads * Math.Log(fromVolts / toVolts));
                 string working =
-                    $"{Figures.Text(seconds)} s / ({Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)})) = {Figures.Ohms(ohms)}";
+                    $"{Figures.Text(seconds)} s / ({Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)})) "
+                    + $"= {Figures.Ohms(ohms)}";
                 return new Worked<double>(ohms, working, Exponential) { Remarks = [SafetyNotice.Defer] };
             });
 

@@ -34,9 +34,11 @@ public static class HazardCatalogue
             "reservoir capacitors that keep their charge",
             Stored,
             "a bleeder may be open: measure before and after letting down",
-            "let down to 1 kV through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, made for the voltage, never under 1 Ω for each volt and never with a screwdriver; above 1 kV through 1 MΩ or more",
+            "let down to 1 kV through a wire-wound resistor of 1 to 20 kΩ on an insulated probe, made for the voltage, never under 1 Ω "
+                + "for each volt and never with a screwdriver; above 1 kV through 1 MΩ or more",
             "its clip to bare metal of the chassis first, then the probe to the capacitor; each capacitor by itself",
-            "an aluminium electrolytic may get back 15 % of its voltage by itself, more than 60 V after 450 V, most of it 10 to 20 days later: measure again before each touch, keep a shorting link on a stored one"
+            "an aluminium electrolytic may get back 15 % of its voltage by itself, more than 60 V after 450 V, most of it 10 to 20 days "
+                + "later: measure again before each touch, keep a shorting link on a stored one"
         ),
         Hazard.Of(
             "switching-primary",
@@ -50,8 +52,10 @@ public static class HazardCatalogue
             "cathode-ray tube",
             Tubes,
             "10 to 30 kV on the tube for days, count with 10 nF: a text of the trade says 5 to 10 nF for a tube",
-            "a high-voltage probe, or 10 MΩ or more made for the voltage on an insulated wand: never 1 to 20 kΩ and never a screwdriver, 25 kV into 2.2 kΩ is a flash-over of 284 kW",
-            "its clip first, to the strap on the outer coating of the tube, not to the ground of a board; then the probe under the anode cap, for a minute",
+            "a high-voltage probe, or 10 MΩ or more made for the voltage on an insulated wand: never 1 to 20 kΩ and never a "
+                + "screwdriver, 25 kV into 2.2 kΩ is a flash-over of 284 kW",
+            "its clip first, to the strap on the outer coating of the tube, not to the ground of a board; then the probe under the "
+                + "anode cap, for a minute",
             "the charge comes back within minutes: let down again right before you touch, each time",
             "implosion: eye protection, and never lift by the neck"
         ),
@@ -66,15 +70,18 @@ public static class HazardCatalogue
             "rechargeable-cell",
             "leaking cell, nickel-cadmium, nickel-metal hydride or alkaline",
             Workshop,
-            "the white crust is potassium carbonate, about pH 11.5; what is wet or fresh is potassium hydroxide, about pH 12, and more where it is strong: gloves and goggles for both",
+            "the white crust is potassium carbonate, about pH 11.5; what is wet or fresh is potassium hydroxide, about pH 12, and more "
+                + "where it is strong: gloves and goggles for both",
             "neutralise with a weak acid such as 5 % vinegar, rinse with water, then with 2-propanol; baking soda is for acid, not for this"
         ),
         Hazard.Of(
             "lithium-cell",
             "lithium memory cell",
             Source.Published("Renata designer's guide, primary lithium cells", "pages 52 and 53; when it is spent common practice"),
-            "never charge it: two diodes, or a diode and a resistor that limits when the diode has failed short ('reckon charge-guard'); a diode alone is no guard",
-            "3.1 to 3.3 V when fresh; replaced under some 2.5 V, though sheets discharge to 2.0 V; a spent one may read 3.0 V without load; replace with a tagged cell, do not solder to the cell"
+            "never charge it: two diodes, or a diode and a resistor that limits when the diode has failed short ('reckon "
+                + "charge-guard'); a diode alone is no guard",
+            "3.1 to 3.3 V when fresh; replaced under some 2.5 V, though sheets discharge to 2.0 V; a spent one may read 3.0 V without "
+                + "load; replace with a tagged cell, do not solder to the cell"
         ),
         Hazard.Of(
             "cell-pack",
@@ -100,7 +107,8 @@ public static class HazardCatalogue
             "polychlorinated-oil",
             "oil-filled capacitor or ballast that may hold PCB",
             Source.Published("40 CFR 761.2(a)(4), 761.3", "United States; elsewhere by its own law"),
-            "made before 2 July 1979, or nobody knows when: assume 500 ppm of PCB or more until it is tested or is marked \"No PCBs\"; elsewhere suspect anything oil-filled that is not marked free of it",
+            "made before 2 July 1979, or nobody knows when: assume 500 ppm of PCB or more until it is tested or is marked \"No PCBs\"; "
+                + "elsewhere suspect anything oil-filled that is not marked free of it",
             "do not open it; gloves; hazardous-waste route (contaminated from 50 ppm)"
         ),
         Hazard.Of(

@@ -7,8 +7,8 @@ namespace Ohmstead.Electronics.Hazards;
 /// The least resistance that a charged capacitor is let down through. Information only; see <see cref="SafetyNotice.Defer"/>.
 /// </summary>
 /// <remarks>
-/// Two bounds. About 1 ohm for each volt keeps the first current to an ampere. Above a kilovolt, where a resistor of some kilohm is a flash-over
-/// (25 kV into 2.2 kohm are 284 kW), many megohms are usual: 25 kV into 10 Mohm are 2.5 mA and 62.5 W at the first moment.
+/// Two bounds. About 1 ohm for each volt keeps the first current to an ampere. Above a kilovolt, where a resistor of some kilohm is a
+/// flash-over (25 kV into 2.2 kohm are 284 kW), many megohms are usual: 25 kV into 10 Mohm are 2.5 mA and 62.5 W at the first moment.
 /// </remarks>
 public static class LettingDown
 {
@@ -29,7 +29,8 @@ public static class LettingDown
                 volts > HighVolts
                     ? new Worked<decimal>(
                         LeastOhmsHigh,
-                        $"{Text(volts, Dimension.Voltage)} is above {Text(HighVolts, Dimension.Voltage)}: {Figures.Ohms(LeastOhmsHigh)} or more, 10 MΩ for a picture tube",
+                        $"{Text(volts, Dimension.Voltage)} is above {Text(HighVolts, Dimension.Voltage)}: {Figures.Ohms(LeastOhmsHigh)} "
+                            + "or more, 10 MΩ for a picture tube",
                         Television
                     )
                     : new Worked<decimal>(volts, $"1 Ω/V x {Figures.Text(volts)} V = {Figures.Ohms(volts)}", PerVolt)
@@ -38,7 +39,8 @@ public static class LettingDown
     /// <summary>Why a resistance is no way to let a voltage down, or null when it is one.</summary>
     public static string? Against(decimal volts, decimal ohms) =>
         LeastOhms(volts).Is(out Worked<decimal>? least, out _) && ohms < least.Value
-            ? $"{Figures.Ohms(ohms)} at {Text(volts, Dimension.Voltage)} is a flash-over, {Text(volts * volts / ohms, Dimension.Power)} at the first moment; expected {Figures.Ohms(least.Value)} or more ({least.Source.Text})"
+            ? $"{Figures.Ohms(ohms)} at {Text(volts, Dimension.Voltage)} is a flash-over, {Text(volts * volts / ohms, Dimension.Power)} "
+                + $"at the first moment; expected {Figures.Ohms(least.Value)} or more ({least.Source.Text})"
             : null;
 
     private static string Text(decimal value, Dimension dimension) =>

@@ -11,7 +11,8 @@ namespace Ohmstead.Electronics.Hazards;
 /// <param name="Source">Standard, edition and clause.</param>
 public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit, string Condition, Source Source)
 {
-    // Table 4 of IEC 62368-1, IEC 60950-1 on hazardous energy and 6.3.1 of IEC 61010-1 could not be read, so none of their figures stands here:
+    // Table 4 of IEC 62368-1, IEC 60950-1 on hazardous energy and 6.3.1 of IEC 61010-1 could not be read, so none of their figures stands
+    // here:
     // what hurts is not told from memory.
     private static readonly Source Perception = Source.Published("IEC 61140, as quoted in GOST IEC 62368-1-2014", "annex W");
     private static readonly Source AudioVideoDischarge = Source.Published("IEC 62368-1:2018, as filled in on test reports", "5.5.2.2");
@@ -34,7 +35,8 @@ public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit,
         "reflex hazard"
     );
 
-    /// <summary>The voltage above which a rule of the bench carries its caution: the strictest limit for dry hands that is known here.</summary>
+    /// <summary>The voltage above which a rule of the bench carries its caution: the strictest limit for dry hands that is known
+    /// here.</summary>
     public const decimal TouchVolts = 42.4m;
 
     /// <summary>The voltage that the limit holds above, in volt; 0 where it holds from the first.</summary>
@@ -91,7 +93,8 @@ public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit,
         new(LimitKind.Energy, 0.25m, "J", "capacitors above 400 V: the start it gives can hurt", Reflex) { AboveVolts = 400m },
     ];
 
-    /// <summary>Whether a charged capacitance is above this limit of a d.c. voltage, a capacitance, a charge or an energy. False for every other kind, and no permission.</summary>
+    /// <summary>Whether a charged capacitance is above this limit of a d.c. voltage, a capacitance, a charge or an energy. False for every
+    /// other kind, and no permission.</summary>
     public bool IsPassedBy(decimal farads, decimal volts) =>
         volts > AboveVolts
         && volts <= ToVolts

@@ -23,7 +23,8 @@ public sealed record StoredEnergy(decimal Joules, decimal Coulombs, string Arith
     public static Source RecoveryTimeSource { get; } =
         Source.Published("Nippon Chemi-Con FAQ 29BDH12", "recovery voltage peaks 10 to 20 days after");
 
-    /// <summary>The voltage that may come back by itself after a capacitor was let down, in volt: after 450 V that is more than 60 V.</summary>
+    /// <summary>The voltage that may come back by itself after a capacitor was let down, in volt: after 450 V that is more than 60
+    /// V.</summary>
     public static Outcome<Worked<decimal>> RecoveredVolts(decimal volts) =>
         Domain
             .Of(Domain.NotNegative("voltage", volts))
@@ -44,7 +45,8 @@ public sealed record StoredEnergy(decimal Joules, decimal Coulombs, string Arith
                 decimal joules = farads * volts * volts / 2m;
                 decimal coulombs = farads * Math.Abs(volts);
                 string working =
-                    $"{Figures.Farads(farads)} x ({Figures.Text(volts)} V)² / 2 = {Figures.Text(joules, 4)} J; {Figures.Text(coulombs * 1000m, 4)} mC";
+                    $"{Figures.Farads(farads)} x ({Figures.Text(volts)} V)² / 2 = {Figures.Text(joules, 4)} J; "
+                    + $"{Figures.Text(coulombs * 1000m, 4)} mC";
                 return new StoredEnergy(joules, coulombs, working);
             });
 }

@@ -46,7 +46,8 @@ public static class MakersLifeForms
                 double exponent = (ratedRiseKelvin / (10 - (0.25 * ratedRiseKelvin))) - (rise / (10 - (0.25 * rise)));
                 double hours = ratedHours * TenKelvinRule.Factor(ratedCelsius, ambientCelsius) * Math.Pow(2, exponent);
                 var working = new LazyText(() =>
-                    $"{Temperature(ratedHours, ratedCelsius, ambientCelsius)} x 2^{Figures.Text(exponent, 4)} for a core rise of {Figures.Text(rise, 4)} K = {Figures.Text(hours)} h"
+                    $"{Temperature(ratedHours, ratedCelsius, ambientCelsius)} x 2^{Figures.Text(exponent, 4)} for a core rise of "
+                    + $"{Figures.Text(rise, 4)} K = {Figures.Text(hours)} h"
                 );
                 return Estimate(hours, "ripple form", working, RippleFormSource, ratedCelsius, ambientCelsius);
             });
@@ -77,7 +78,8 @@ public static class MakersLifeForms
                 double voltageFactor = Math.Pow(Math.Max(voltageShare, 0.6), -2.5);
                 double hours = ratedHours * kelvinFactor * rippleFactor * voltageFactor;
                 var working = new LazyText(() =>
-                    $"{Figures.Text(ratedHours)} h x {Figures.Text(kelvinFactor, 4)} x {Figures.Text(rippleFactor)} x {Figures.Text(voltageFactor)} = {Figures.Text(hours)} h"
+                    $"{Figures.Text(ratedHours)} h x {Figures.Text(kelvinFactor, 4)} x {Figures.Text(rippleFactor)} x "
+                    + $"{Figures.Text(voltageFactor)} = {Figures.Text(hours)} h"
                 );
                 return Estimate(hours, "three-factor form", working, ThreeFactorFormSource, ratedCelsius, ambientCelsius);
             });

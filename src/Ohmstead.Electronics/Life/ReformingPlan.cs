@@ -77,14 +77,17 @@ public sealed record ReformingPlan(
         yield return new ReformingStep(
             ratedVolts,
             procedure.HoursAtRated,
-            $"hold at {Figures.Text(ratedVolts)} V for {Figures.Text(procedure.HoursAtRated)}{(procedure.HoursAtMost is { } most ? $" to {Figures.Text(most)}" : "")} h{current}",
+            $"hold at {Figures.Text(ratedVolts)} V for "
+                + $"{Figures.Text(procedure.HoursAtRated)}{(procedure.HoursAtMost is { } most ? $" to {Figures.Text(most)}" : "")} "
+                + $"h{current}",
             procedure.Source
         );
         yield return procedure.LetDownOhmsPerVolt is { } perVolt
             ? new ReformingStep(
                 0m,
                 null,
-                $"let down through a wire-wound resistor of about {Figures.Ohms(perVolt * ratedVolts)} on an insulated probe, and measure that it is down",
+                $"let down through a wire-wound resistor of about {Figures.Ohms(perVolt * ratedVolts)} on an insulated probe, and "
+                    + "measure that it is down",
                 procedure.Source
             )
             : new ReformingStep(

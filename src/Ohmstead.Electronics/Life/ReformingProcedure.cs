@@ -22,7 +22,8 @@ public sealed record ReformingProcedure(
     Source Source
 )
 {
-    /// <summary>What any of these may be used on. Solid tantalum and polymer do not form again and fail short; paper and film have no oxide.</summary>
+    /// <summary>What any of these may be used on. Solid tantalum and polymer do not form again and fail short; paper and film have no
+    /// oxide.</summary>
     public const string ForParts =
         "only for aluminium electrolytics with liquid electrolyte and a right way round; never for tantalum, polymer, paper or film";
 

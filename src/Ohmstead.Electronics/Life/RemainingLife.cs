@@ -116,7 +116,8 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
     private static double YearsOf(LifeEstimate life, double hoursPerYear) => Math.Min(life.Hours / hoursPerYear, CapYears);
 
     private static string Line(LifeEstimate life, double hoursPerYear, DateOnly from, double years) =>
-        $"{life.Model}: {life.Arithmetic}, at {Figures.Text(hoursPerYear)} h a year {Figures.Text(years, 3)} years{(years < CapYears ? "" : " at most")} from {IsoDate.Text(from)}";
+        $"{life.Model}: {life.Arithmetic}, at {Figures.Text(hoursPerYear)} h a year {Figures.Text(years, 3)} "
+        + $"years{(years < CapYears ? "" : " at most")} from {IsoDate.Text(from)}";
 
     private static Outcome<Span> Years(
         double rated,
@@ -137,7 +138,8 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
         double hours = Math.Max(0, life.Hours - spent);
         double years = Math.Min(hours / hoursPerYear, CapYears);
         string working =
-            $"at {Figures.Text(celsius)} degrees {Figures.Text(life.Hours)} h less {Figures.Text(spent)} h used, {Figures.Text(hoursPerYear)} h a year: {Figures.Text(years, 3)} years";
+            $"at {Figures.Text(celsius)} degrees {Figures.Text(life.Hours)} h less {Figures.Text(spent)} h used, "
+            + $"{Figures.Text(hoursPerYear)} h a year: {Figures.Text(years, 3)} years";
         IEnumerable<string> capped = life.IsCapped || hours / hoursPerYear > CapYears ? [CapRemark] : [];
         return Outcome<Span>.Of(new Span(years, working, [.. life.Remarks, .. capped]));
     }

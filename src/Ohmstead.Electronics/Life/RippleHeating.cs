@@ -60,7 +60,8 @@ public static class RippleHeating
                 double watts = amperes * amperes * esrOhms;
                 double kelvin = watts * 1000 / (milliwattsPerSquareCentimetreKelvin * surfaceSquareCentimetres);
                 string working =
-                    $"({Figures.Text(amperes)} A)² x {Figures.Ohms(esrOhms)} / ({Figures.Text(milliwattsPerSquareCentimetreKelvin)} mW/(cm² K) x {Figures.Text(surfaceSquareCentimetres, 5)} cm²) = {Figures.Text(kelvin, 4)} K";
+                    $"({Figures.Text(amperes)} A)² x {Figures.Ohms(esrOhms)} / ({Figures.Text(milliwattsPerSquareCentimetreKelvin)} "
+                    + $"mW/(cm² K) x {Figures.Text(surfaceSquareCentimetres, 5)} cm²) = {Figures.Text(kelvin, 4)} K";
                 return new Worked<double>(kelvin, working, Balance);
             });
 
@@ -77,14 +78,15 @@ public static class RippleHeating
                 double kelvin = ratedRiseKelvin * (amperes / ratedAmperes) * (amperes / ratedAmperes);
                 return new Worked<double>(
                     kelvin,
-                    $"{Figures.Text(ratedRiseKelvin)} K x ({Figures.Text(amperes)} / {Figures.Text(ratedAmperes)})² = {Figures.Text(kelvin, 4)} K",
+                    $"{Figures.Text(ratedRiseKelvin)} K x ({Figures.Text(amperes)} / {Figures.Text(ratedAmperes)})² = "
+                        + $"{Figures.Text(kelvin, 4)} K",
                     Square
                 );
             });
 
     /// <summary>
-    /// The ripple current that a ripple voltage drives through a capacitance, 2 pi f C Vpp / (2 sqrt 3), in ampere r.m.s.: the ripple is taken
-    /// as a triangle and its harmonics are left out, so short charging pulses can be half as much again.
+    /// The ripple current that a ripple voltage drives through a capacitance, 2 pi f C Vpp / (2 sqrt 3), in ampere r.m.s.: the ripple is
+    /// taken as a triangle and its harmonics are left out, so short charging pulses can be half as much again.
     /// </summary>
     /// <param name="peakToPeakVolts">The ripple voltage, peak to peak.</param>
     /// <param name="hertz">Its frequency: twice the mains frequency behind a full-wave rectifier.</param>
@@ -102,7 +104,8 @@ public static class RippleHeating
                 return new Worked<double>(
                     amperes,
                     new(() =>
-                        $"2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x {Figures.Text(peakToPeakVolts)} V / (2 sqrt 3) = {Figures.Text(amperes, 4)} A"
+                        $"2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x {Figures.Text(peakToPeakVolts)} V / (2 sqrt 3) = "
+                        + $"{Figures.Text(amperes, 4)} A"
                     ),
                     Triangle
                 );
@@ -121,7 +124,8 @@ public static class RippleHeating
                 double ratio = CoreRatios.First(r => diameterMillimetres <= r.Millimetres).Ratio;
                 double core = ambientCelsius + (ratio * (caseCelsius - ambientCelsius));
                 string working =
-                    $"{Figures.Text(ambientCelsius)} + {Figures.Text(ratio)} x ({Figures.Text(caseCelsius)} - {Figures.Text(ambientCelsius)}) = {Figures.Text(core)} degrees";
+                    $"{Figures.Text(ambientCelsius)} + {Figures.Text(ratio)} x ({Figures.Text(caseCelsius)} - "
+                    + $"{Figures.Text(ambientCelsius)}) = {Figures.Text(core)} degrees";
                 return new Worked<double>(core, working, CoreTable);
             });
 }

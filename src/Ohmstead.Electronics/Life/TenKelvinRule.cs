@@ -24,7 +24,8 @@ public static class TenKelvinRule
             {
                 double hours = ratedHours * Factor(ratedCelsius, celsius);
                 var working = new LazyText(() =>
-                    $"{Figures.Text(ratedHours)} h x 2^(({Figures.Text(ratedCelsius)} - {Figures.Text(celsius)}) / 10) = {Figures.Text(hours, 7)} h"
+                    $"{Figures.Text(ratedHours)} h x 2^(({Figures.Text(ratedCelsius)} - {Figures.Text(celsius)}) / 10) = "
+                    + $"{Figures.Text(hours, 7)} h"
                 );
                 return new LifeEstimate(hours, Model, working, Source) { Remarks = [.. Remarks(ratedCelsius, celsius)] };
             });
@@ -78,7 +79,8 @@ public static class TenKelvinRule
     {
         if (celsius > ratedCelsius)
         {
-            yield return $"{Figures.Text(celsius)} degrees is above the rated {Figures.Text(ratedCelsius)}: outside what the part is made for";
+            yield return $"{Figures.Text(celsius)} degrees is above the rated {Figures.Text(ratedCelsius)}: outside what the part is "
+                + "made for";
         }
 
         if (celsius < 40)

@@ -5,8 +5,8 @@ namespace Ohmstead.Electronics.Markings;
 
 /// <summary>The two-character code of chip capacitors: a letter for two figures, a digit for the power of ten, in picofarad.</summary>
 /// <remarks>
-/// S3 is 4.7 nF, A2 is 100 pF. A maker may print a letter of its own before it. Lists disagree about the small b. Source: EIA-198, as quoted from a maker's
-/// marking sheet.
+/// S3 is 4.7 nF, A2 is 100 pF. A maker may print a letter of its own before it. Lists disagree about the small b. Source: EIA-198, as
+/// quoted from a maker's marking sheet.
 /// </remarks>
 public static class ChipCapacitorCode
 {

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>What a row of colours can say: the bands of a resistor from either end, and the codes of old capacitors and resistors with as many colours.</summary>
+/// <summary>What a row of colours can say: the bands of a resistor from either end, and the codes of old capacitors and resistors with as
+/// many colours.</summary>
 internal static class ColourMeanings
 {
     // No resistor with bands is made above it: colours that come to more are those of another part.

@@ -47,7 +47,8 @@ public static class DateCode
             );
     }
 
-    /// <summary>The dates alone that <see cref="Parse"/> reads, in its order, for those who need no words; none when it is no date code.</summary>
+    /// <summary>The dates alone that <see cref="Parse"/> reads, in its order, for those who need no words; none when it is no date
+    /// code.</summary>
     /// <param name="text">The code.</param>
     /// <param name="years">The years in which the part can have been made.</param>
     public static IReadOnlyList<ManufactureDate> Dates(ReadOnlySpan<char> text, YearRange years) =>

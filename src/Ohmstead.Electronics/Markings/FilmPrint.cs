@@ -3,8 +3,10 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>Value, tolerance letter and rated d.c. voltage printed together on film capacitors: 100nJ63, 6n8J100, 104K400, .47K250.</summary>
-/// <remarks>Value and tolerance by IEC 60062, then the figure of the voltage. Source: common practice; no maker's page with this very form was found.</remarks>
+/// <summary>Value, tolerance letter and rated d.c. voltage printed together on film capacitors: 100nJ63, 6n8J100, 104K400,
+/// .47K250.</summary>
+/// <remarks>Value and tolerance by IEC 60062, then the figure of the voltage. Source: common practice; no maker's page with this very form
+/// was found.</remarks>
 public static class FilmPrint
 {
     private const int CodeDigits = 3;

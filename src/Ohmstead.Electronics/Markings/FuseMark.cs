@@ -5,7 +5,8 @@ namespace Ohmstead.Electronics.Markings;
 
 /// <summary>The print on the cap of a fuse: speed, current, breaking capacity, voltage: T1.6A L 250V, F 500 mA, T315mAH250V.</summary>
 /// <remarks>
-/// The letter of speed stands before the current, that of breaking capacity behind it. A figure with a point and no unit is in ampere. Source:
+/// The letter of speed stands before the current, that of breaking capacity behind it. A figure with a point and no unit is in ampere.
+/// Source:
 /// OPC 40400-1, table 148, for the speeds; makers' data sheets for the rest.
 /// </remarks>
 public static class FuseMark

@@ -65,7 +65,8 @@ internal static class MainsWords
 
     private static string Words(SafetyClass known) =>
         known.IsBoth()
-            ? $"classes {known.Name()}: {known.AcrossTheLine()} across the line, {Words(known.ToEarth())["class ".Length..]} to earth, each with a voltage of its own"
+            ? $"classes {known.Name()}: {known.AcrossTheLine()} across the line, {Words(known.ToEarth())["class ".Length..]} to earth, "
+                + "each with a voltage of its own"
         : SafetyCapacitor.HighestVolts(known) is { } highest
             ? known == SafetyClass.Y4 ? $"class Y4, under {Figures.Text(highest)} V a.c."
                 : $"class {known}, to {Figures.Text(highest)} V a.c."

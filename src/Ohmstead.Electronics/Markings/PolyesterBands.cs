@@ -4,7 +4,8 @@ namespace Ohmstead.Electronics.Markings;
 
 /// <summary>The five bands of moulded polyester capacitors of the 1960s and 1970s: two digits, multiplier (in pF), tolerance, rated
 /// voltage.</summary>
-/// <remarks>Tolerance black 20 %, white 10 %, green 5 %; voltage brown 100 V, red 250 V, yellow 400 V. Read from the top, away from the leads. Source:
+/// <remarks>Tolerance black 20 %, white 10 %, green 5 %; voltage brown 100 V, red 250 V, yellow 400 V. Read from the top, away from the
+/// leads. Source:
 /// makers' code, from memory.</remarks>
 public static class PolyesterBands
 {
@@ -37,7 +38,8 @@ public static class PolyesterBands
         if (percent is not { } width || volts is not { } rated || BandColours.Value([first, second], multiplier) is not { } picofarads)
             return Marking<MarkedValue>.Failed(
                 named,
-                $"'{named}' is no moulded polyester part, expected digit, digit, multiplier, black, white or green, then brown, red or yellow"
+                $"'{named}' is no moulded polyester part, expected digit, digit, multiplier, black, white or green, then brown, red or "
+                    + "yellow"
             );
         return Marking<MarkedValue>.Read(
             new MarkingReading<MarkedValue>(

@@ -2,7 +2,8 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>Asks every code that is known what a print says. The most usual meaning of each comes first; nothing decides between them but the part and a measurement.</summary>
+/// <summary>Asks every code that is known what a print says. The most usual meaning of each comes first; nothing decides between them but
+/// the part and a measurement.</summary>
 public static class PrintReader
 {
     // More figures than these no capacitor and no resistor is marked with.

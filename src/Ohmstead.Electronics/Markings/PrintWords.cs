@@ -23,7 +23,8 @@ internal static class PrintWords
             TemperatureCharacteristic.Linear line => $"{Figures.Text(line.MillionthsPerKelvin)} × 10^-6/K"
                 + (line.Spread is { } spread ? $" ±{Figures.Text(spread)} × 10^-6/K" : string.Empty),
             TemperatureCharacteristic.Bounded bounded =>
-                $"{Figures.Text(bounded.LowestCelsius)} to {Figures.Text(bounded.HighestCelsius)} °C within {Tolerance.Relative(bounded.Below, bounded.Above)}",
+                $"{Figures.Text(bounded.LowestCelsius)} to {Figures.Text(bounded.HighestCelsius)} °C within "
+                    + $"{Tolerance.Relative(bounded.Below, bounded.Above)}",
             _ => string.Empty,
         };
 

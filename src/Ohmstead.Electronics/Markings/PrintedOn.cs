@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>The parts that carry a print. The same letters say other things on other parts: Y2 is a safety class on a mains capacitor and 820 pF on a chip.</summary>
+/// <summary>The parts that carry a print. The same letters say other things on other parts: Y2 is a safety class on a mains capacitor and
+/// 820 pF on a chip.</summary>
 [Flags]
 public enum PrintedOn
 {

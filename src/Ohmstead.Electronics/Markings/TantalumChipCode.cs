@@ -4,7 +4,8 @@ namespace Ohmstead.Electronics.Markings;
 
 /// <summary>The print of tantalum chips: a letter for the rated voltage and three digits for the value in picofarad.</summary>
 /// <remarks>
-/// e 2.5, G 4, J 6.3, A 10, C 16, D 20, E 25, V 35, T or H 50 V. G106 is 10 µF 4 V. Lists with B for 16 V and C for 20 V go about and are wrong. Source:
+/// e 2.5, G 4, J 6.3, A 10, C 16, D 20, E 25, V 35, T or H 50 V. G106 is 10 µF 4 V. Lists with B for 16 V and C for 20 V go about and are
+/// wrong. Source:
 /// makers' code, from memory. The bar is the positive end; a polarity taken from a marking alone is to be confirmed before power.
 /// </remarks>
 public static class TantalumChipCode

@@ -4,9 +4,10 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Markings;
 
-/// <summary>The three-character code of small resistors of the E96 series, ±1 %: two digits for the place in the series, a letter for the multiplier.</summary>
-/// <remarks>01C is 10 kΩ, 68X is 49.9 Ω. Copied tables have misprints: place 68 is 499, and A is 1. Source: IEC 60062:2016, from memory; the letters from
-/// lists in use.</remarks>
+/// <summary>The three-character code of small resistors of the E96 series, ±1 %: two digits for the place in the series, a letter for the
+/// multiplier.</summary>
+/// <remarks>01C is 10 kΩ, 68X is 49.9 Ω. Copied tables have misprints: place 68 is 499, and A is 1. Source: IEC 60062:2016, from memory;
+/// the letters from lists in use.</remarks>
 public static class ThreeCharacterCode
 {
     private const int Longest = 3;

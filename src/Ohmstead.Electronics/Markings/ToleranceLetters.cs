@@ -33,7 +33,8 @@ public static class ToleranceLetters
             var known = upper != letter && !Meanings(upper, dimension, nominal).IsEmpty;
             return Failed(
                 ParseFaultKind.NotUnderstood,
-                $"'{letter}' is no tolerance letter of {DimensionFacts.One(dimension)}, expected one of IEC 60062 or a figure such as ±20 %",
+                $"'{letter}' is no tolerance letter of {DimensionFacts.One(dimension)}, expected one of IEC 60062 or a figure such as "
+                    + "±20 %",
                 known ? upper.ToString() : null
             );
         }

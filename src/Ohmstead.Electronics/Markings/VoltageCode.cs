@@ -6,7 +6,8 @@ namespace Ohmstead.Electronics.Markings;
 /// <summary>The digit-and-letter code of rated voltage on film and electrolytic capacitors: the digit is a power of ten, the letter a
 /// factor.</summary>
 /// <remarks>
-/// 0J is 6.3 V, 1H is 50 V, 2A is 100 V. 0L, 2Q, 2Z and 2P stand in trade lists with the one digit only. Source: the JIS and EIA voltage code, from memory.
+/// 0J is 6.3 V, 1H is 50 V, 2A is 100 V. 0L, 2Q, 2Z and 2P stand in trade lists with the one digit only. Source: the JIS and EIA voltage
+/// code, from memory.
 /// </remarks>
 public static class VoltageCode
 {

@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Methods;
 
-/// <summary>Ways of working on old boards with their usual values. Each says where its figures come from; makers' sheets come first.</summary>
+/// <summary>Ways of working on old boards with their usual values. Each says where its figures come from; makers' sheets come
+/// first.</summary>
 public static class MethodCatalogue
 {
     private static readonly Source Workshop = Source.CommonPractice;
@@ -20,12 +21,15 @@ public static class MethodCatalogue
     private const string Rosin = "rosin smoke sensitises the lungs: draw it off";
 
     private const string Crust =
-        "the white crust is alkaline, about pH 11.5; what is wet or fresh is potassium hydroxide, about pH 12, and more where it is strong: gloves and goggles";
+        "the white crust is alkaline, about pH 11.5; what is wet or fresh is potassium hydroxide, about pH 12, and more where it is "
+        + "strong: gloves and goggles";
 
-    /// <summary>How long a washed board dries at room temperature, in hours, where nothing else is known: the longest of the usual values.</summary>
+    /// <summary>How long a washed board dries at room temperature, in hours, where nothing else is known: the longest of the usual
+    /// values.</summary>
     public const decimal DryAtRoomHours = 72m;
 
-    /// <summary>How long what was wiped with a solvent dries at room temperature, in hours: until nothing smells, taken as the rest of the evening.</summary>
+    /// <summary>How long what was wiped with a solvent dries at room temperature, in hours: until nothing smells, taken as the rest of the
+    /// evening.</summary>
     public const decimal DryOfSolventHours = 2m;
 
     /// <summary>All methods, cleaning first.</summary>
@@ -42,8 +46,10 @@ public static class MethodCatalogue
             ],
             "no flame, no iron, no spark near it; ventilate",
             "try first on polystyrene, inks, celluloid, vinyl, black wrinkle paint and transfers",
-            "never acetone or butanone instead: they dissolve polystyrene, acrylic, ABS, celluloid and most inks, and harm seals and sleeves",
-            "no cleaner with chlorine or bromine in it: halides pass the rubber seal of electrolytics and corrode them (Nippon Chemi-Con FAQ)"
+            "never acetone or butanone instead: they dissolve polystyrene, acrylic, ABS, celluloid and most inks, and harm seals and "
+                + "sleeves",
+            "no cleaner with chlorine or bromine in it: halides pass the rubber seal of electrolytics and corrode them (Nippon "
+                + "Chemi-Con FAQ)"
         ) with
         {
             Words = ["2-propanol", "propan-2-ol", "isopropyl alcohol", "ipa"],
@@ -110,7 +116,8 @@ public static class MethodCatalogue
                 ("then", "insulation of 10 to 100 MΩ or more between the rails before power"),
             ],
             "warm solvent vapour burns: nothing wet with isopropanol goes into an oven",
-            "clean before you warm it: heat fixes flux; it dries surfaces and the pores of the board, what soaked into a plastic package needs weeks at 40 °C (J-STD-033)"
+            "clean before you warm it: heat fixes flux; it dries surfaces and the pores of the board, what soaked into a plastic "
+                + "package needs weeks at 40 °C (J-STD-033)"
         ) with
         {
             Words = ["oven", "dried"],
@@ -125,7 +132,8 @@ public static class MethodCatalogue
                 ("contact", "1 to 3 s, at most 5 s"),
                 ("on phenolic paper", OnPhenolicPaper),
             ],
-            "rosin smoke sensitises the lungs: draw it off (limits in the UK: 0.05 mg/m³ over 8 h, 0.15 mg/m³ over 15 min; HSE SIM 03/2002/26)",
+            "rosin smoke sensitises the lungs: draw it off (limits in the UK: 0.05 mg/m³ over 8 h, 0.15 mg/m³ over 15 min; HSE SIM "
+                + "03/2002/26)",
             "lead: wash hands, no food at the bench"
         ) with
         {

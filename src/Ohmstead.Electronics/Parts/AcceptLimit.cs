@@ -63,7 +63,8 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
             "winding resistance, ratio, off-load current, insulation",
             null,
             null,
-            "ratio ±3 to 5 %; at 500 V d.c. 7 MΩ over reinforced insulation, 2 MΩ as class II and 1 MΩ as class I in service: say by which; what is sound shows more than 50 MΩ",
+            "ratio ±3 to 5 %; at 500 V d.c. 7 MΩ over reinforced insulation, 2 MΩ as class II and 1 MΩ as class I in service: say by "
+                + "which; what is sound shows more than 50 MΩ",
             Insulation
         ),
         new(
@@ -79,7 +80,8 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
             "frequency at its load capacitance, series resistance",
             null,
             null,
-            "±100 ppm where it clocks logic, ±20 ppm where it keeps the time of day, ±30 to 50 ppm for a colour subcarrier, 2 % in all for a serial line",
+            "±100 ppm where it clocks logic, ±20 ppm where it keeps the time of day, ±30 to 50 ppm for a colour subcarrier, 2 % in all "
+                + "for a serial line",
             Practice
         ),
         new("silicon diode", "forward drop at 1 mA", null, null, "0.5 to 0.8 V, large rectifiers from 0.4 V, open the other way", Practice),
@@ -150,7 +152,8 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
                 return new Worked<(decimal Low, decimal High)>(
                     (nominal - spread, nominal + spread),
                     new(() =>
-                        $"{Figures.Text(nominal)} ± ({Figures.Percent(tolerance)} + {Figures.Percent(ExtraFraction.Value)}): {Figures.Text(nominal - spread)} to {Figures.Text(nominal + spread)}"
+                        $"{Figures.Text(nominal)} ± ({Figures.Percent(tolerance)} + {Figures.Percent(ExtraFraction.Value)}): "
+                        + $"{Figures.Text(nominal - spread)} to {Figures.Text(nominal + spread)}"
                     ),
                     Source
                 );

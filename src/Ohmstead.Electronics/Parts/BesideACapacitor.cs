@@ -5,9 +5,10 @@ namespace Ohmstead.Electronics.Parts;
 
 /// <summary>What a resistance that lies beside a capacitor does to its readings, and how far it can go.</summary>
 /// <remarks>
-/// Re{(r - jx) || R} = R (r (R + r) + x²) / ((R + r)² + x²). A resistance beside it raises the ESR that a meter shows wherever the reactance x is greater than the
-/// ESR r (D under 1), by about x²/R, and can only lower it where x is less: near 100 kHz and for some microfarad. The dissipation factor rises always, by
-/// 1 / (2 pi f R C). A capacitor beside it lowers both. An inductance in resonance with it could raise the ESR further; that is not counted.
+/// Re{(r - jx) || R} = R (r (R + r) + x²) / ((R + r)² + x²). A resistance beside it raises the ESR that a meter shows wherever the
+/// reactance x is greater than the ESR r (D under 1), by about x²/R, and can only lower it where x is less: near 100 kHz and for some
+/// microfarad. The dissipation factor rises always, by 1 / (2 pi f R C). A capacitor beside it lowers both. An inductance in resonance with
+/// it could raise the ESR further; that is not counted.
 /// </remarks>
 public static class BesideACapacitor
 {
@@ -28,14 +29,17 @@ public static class BesideACapacitor
                 return new Worked<SeriesReading>(
                     new(ohms, 1m / (LossFactor.TwoPi * hertz * reactance), ohms / reactance),
                     new(() =>
-                        $"({Figures.Ohms(esrOhms)} - j {Figures.Ohms(x)}) || {Figures.Ohms(besideOhms)} = {Figures.Ohms(ohms)} - j {Figures.Ohms(reactance)}"
+                        $"({Figures.Ohms(esrOhms)} - j {Figures.Ohms(x)}) || {Figures.Ohms(besideOhms)} = {Figures.Ohms(ohms)} - j "
+                        + $"{Figures.Ohms(reactance)}"
                     ),
                     Source
                 );
             });
 
-    /// <summary>The most that any resistance beside a capacitor makes of an ESR that is inside its limit L: L itself where the reactance x is no greater, else (L² + x²) / (2 x).</summary>
-    /// <remarks>With r and x given the series resistance is greatest where the conductance beside it has made up to the susceptance, and greatest of all for r = L.</remarks>
+    /// <summary>The most that any resistance beside a capacitor makes of an ESR that is inside its limit L: L itself where the reactance x
+    /// is no greater, else (L² + x²) / (2 x).</summary>
+    /// <remarks>With r and x given the series resistance is greatest where the conductance beside it has made up to the susceptance, and
+    /// greatest of all for r = L.</remarks>
     public static Outcome<Worked<decimal>> LargestEsr(decimal limitOhms, decimal hertz, decimal farads) =>
         Sound(limitOhms, hertz, farads)
             .Compute(() =>
@@ -53,7 +57,8 @@ public static class BesideACapacitor
                 );
             });
 
-    /// <summary>The resistance beside a capacitor that makes a reading of an ESR that is just on its limit; refused where none does.</summary>
+    /// <summary>The resistance beside a capacitor that makes a reading of an ESR that is just on its limit; refused where none
+    /// does.</summary>
     public static Outcome<Worked<decimal>> ExplainsEsr(decimal limitOhms, decimal readOhms, decimal hertz, decimal farads) =>
         Sound(limitOhms, hertz, farads, Domain.That(readOhms > limitOhms, "the reading is not above its limit"))
             .Flatten(() =>
@@ -73,14 +78,16 @@ public static class BesideACapacitor
                         new(
                             1m / most,
                             new(() =>
-                                $"{Figures.Ohms(1m / most)} beside {Figures.Ohms(limitOhms)} and {Figures.Farads(farads)} reads {Figures.Ohms(readOhms)} at {Figures.Text(hertz)} Hz"
+                                $"{Figures.Ohms(1m / most)} beside {Figures.Ohms(limitOhms)} and {Figures.Farads(farads)} reads "
+                                + $"{Figures.Ohms(readOhms)} at {Figures.Text(hertz)} Hz"
                             ),
                             Source
                         )
                     );
             });
 
-    /// <summary>The resistance beside a capacitor that makes a dissipation factor of one that is just on its limit, 1 / (2 pi f C (D - limit)); any greater one does less.</summary>
+    /// <summary>The resistance beside a capacitor that makes a dissipation factor of one that is just on its limit, 1 / (2 pi f C (D -
+    /// limit)); any greater one does less.</summary>
     public static Outcome<Worked<decimal>> ExplainsLossFactor(decimal limit, decimal read, decimal hertz, decimal farads) =>
         Sound(limit, hertz, farads, Domain.That(read > limit, "the reading is not above its limit"))
             .Compute(() =>
@@ -89,7 +96,8 @@ public static class BesideACapacitor
                 return new Worked<decimal>(
                     ohms,
                     new(() =>
-                        $"1 / (2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x ({Figures.Text(read)} - {Figures.Text(limit)})) = {Figures.Ohms(ohms)}"
+                        $"1 / (2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x ({Figures.Text(read)} - "
+                        + $"{Figures.Text(limit)})) = {Figures.Ohms(ohms)}"
                     ),
                     Source
                 );

@@ -2,10 +2,12 @@ using Ohmstead.Electronics.Capacitors;
 
 namespace Ohmstead.Electronics.Parts;
 
-/// <summary>What a capacitance that lies beside an inductor does to its reading: below resonance it reads high, L / (1 - (2 pi f)² L C).</summary>
+/// <summary>What a capacitance that lies beside an inductor does to its reading: below resonance it reads high, L / (1 - (2 pi f)² L
+/// C).</summary>
 public static class BesideAnInductor
 {
-    /// <summary>What is read of an inductance with a capacitance beside it, in henry; refused at resonance and above it, where it is no inductance any more.</summary>
+    /// <summary>What is read of an inductance with a capacitance beside it, in henry; refused at resonance and above it, where it is no
+    /// inductance any more.</summary>
     public static Outcome<Worked<decimal>> ReadHenries(decimal henries, decimal farads, decimal hertz) =>
         Sound(henries, farads, hertz)
             .Flatten(() =>
@@ -24,7 +26,8 @@ public static class BesideAnInductor
                     );
             });
 
-    /// <summary>The capacitance beside an inductance that makes the higher reading of it, (1 - L / read) / ((2 pi f)² L), in farad.</summary>
+    /// <summary>The capacitance beside an inductance that makes the higher reading of it, (1 - L / read) / ((2 pi f)² L), in
+    /// farad.</summary>
     public static Outcome<Worked<decimal>> ExplainsFarads(decimal henries, decimal readHenries, decimal hertz) =>
         Domain
             .Of(
@@ -38,7 +41,8 @@ public static class BesideAnInductor
                 return new Worked<decimal>(
                     farads,
                     new(() =>
-                        $"(1 - {Figures.Text(henries)} H / {Figures.Text(readHenries)} H) / ((2 pi x {Figures.Text(hertz)} Hz)² x {Figures.Text(henries)} H) = {Figures.Farads(farads)}"
+                        $"(1 - {Figures.Text(henries)} H / {Figures.Text(readHenries)} H) / ((2 pi x {Figures.Text(hertz)} Hz)² x "
+                        + $"{Figures.Text(henries)} H) = {Figures.Farads(farads)}"
                     ),
                     BesideACapacitor.Source
                 );

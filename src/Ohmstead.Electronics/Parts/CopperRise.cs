@@ -28,12 +28,15 @@ public static class CopperRise
                 if (endRoomCelsius + kelvin is < Coldest or > Hottest)
                 {
                     return Outcome<Worked<decimal>>.Refused(
-                        $"that is a winding at {Figures.Text(endRoomCelsius + kelvin, 4)} degrees, expected {Figures.Text(Coldest)} to {Figures.Text(Hottest)}: the two readings are not of one whole winding"
+                        $"that is a winding at {Figures.Text(endRoomCelsius + kelvin, 4)} degrees, expected {Figures.Text(Coldest)} to "
+                            + $"{Figures.Text(Hottest)}: the two readings are not of one whole winding"
                     );
                 }
 
                 string working =
-                    $"({Figures.Text(hotOhms)} - {Figures.Text(coldOhms)}) / {Figures.Text(coldOhms)} x (234.5 + {Figures.Text(startCelsius)}) - ({Figures.Text(endRoomCelsius)} - {Figures.Text(startCelsius)}) = {Figures.Text(kelvin, 4)} K";
+                    $"({Figures.Text(hotOhms)} - {Figures.Text(coldOhms)}) / {Figures.Text(coldOhms)} x (234.5 + "
+                    + $"{Figures.Text(startCelsius)}) - ({Figures.Text(endRoomCelsius)} - {Figures.Text(startCelsius)}) = "
+                    + $"{Figures.Text(kelvin, 4)} K";
                 return Outcome<Worked<decimal>>.Of(
                     new Worked<decimal>(kelvin, working, Standard) { Remarks = ["copper; an aluminium winding has 225 for 234.5"] }
                 );

@@ -2,10 +2,12 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Parts;
 
-/// <summary>How long a fuse carries an overload, and within what time it opens. A rating in one system is not a rating in the other.</summary>
+/// <summary>How long a fuse carries an overload, and within what time it opens. A rating in one system is not a rating in the
+/// other.</summary>
 /// <param name="System">The system of the rating.</param>
 /// <param name="Speed">The speed; null for any.</param>
-/// <param name="Breaking">The breaking capacity; null for any. A slow fuse of high breaking capacity opens much later than one of low.</param>
+/// <param name="Breaking">The breaking capacity; null for any. A slow fuse of high breaking capacity opens much later than one of
+/// low.</param>
 /// <param name="FromAmperes">The lowest rated current that the figures are for.</param>
 /// <param name="ToAmperes">The highest.</param>
 /// <param name="TimesRated">The overload as a multiple of the rated current.</param>
@@ -148,7 +150,8 @@ public sealed record FuseFigures(
         new(FuseSystem.UL, null, null, 35m, 60m, 2m, null, 4m * Minute, American),
     ];
 
-    /// <summary>The figures of a rated current, of those that a fuse may be: where speed, breaking capacity or system is not known, of each.</summary>
+    /// <summary>The figures of a rated current, of those that a fuse may be: where speed, breaking capacity or system is not known, of
+    /// each.</summary>
     public static IEnumerable<FuseFigures> For(decimal ratedAmperes, FuseSystem? system, FuseSpeed? speed, FuseBreaking? breaking) =>
         All.Where(row =>
             ratedAmperes >= row.FromAmperes
@@ -161,7 +164,8 @@ public sealed record FuseFigures(
             )
         );
 
-    /// <summary>Why times or breaking capacity of a fuse are not known here, or null where they are: no figure of another stands in for them.</summary>
+    /// <summary>Why times or breaking capacity of a fuse are not known here, or null where they are: no figure of another stands in for
+    /// them.</summary>
     public static string? WhyNone(FuseSystem? system, FuseSpeed? speed, FuseBreaking? breaking) =>
         (system, speed, breaking) switch
         {

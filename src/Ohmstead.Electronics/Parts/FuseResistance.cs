@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Parts;
 
-/// <summary>The cold resistance of a whole fuse: at most its largest voltage drop divided by its rated current. What is far above it is blown or broken.</summary>
+/// <summary>The cold resistance of a whole fuse: at most its largest voltage drop divided by its rated current. What is far above it is
+/// blown or broken.</summary>
 /// <remarks>Between the two lie leads and contacts of an ordinary meter: such a reading does not decide.</remarks>
 public static class FuseResistance
 {
@@ -20,7 +21,8 @@ public static class FuseResistance
 
     private static readonly Source Slow = Source.Published("Schurter SMD-SPT data sheet", "voltage drop at rated current");
 
-    // The thin wire of a small rating drops volts: 4.7 V at 63 mA. The largest stands for all down to there, and a blown one still shows a million times that.
+    // The thin wire of a small rating drops volts: 4.7 V at 63 mA. The largest stands for all down to there, and a blown one still shows a
+    // million times that.
     private static readonly Source Small = Source.Published("Eaton GMA data sheet", "largest voltage drop of 63 mA, 4.7 V");
     private const decimal SmallVolts = 4.7m;
     private const decimal SmallestAmperes = 0.063m;
@@ -46,13 +48,15 @@ public static class FuseResistance
                 );
             });
 
-    /// <summary>The resistance above which it is blown or broken, in ohm: five times that and the ohm of leads and contacts (common practice).</summary>
+    /// <summary>The resistance above which it is blown or broken, in ohm: five times that and the ohm of leads and contacts (common
+    /// practice).</summary>
     public static Outcome<Worked<decimal>> Blown(decimal ratedAmperes) =>
         Whole(ratedAmperes)
             .Then(whole => new Worked<decimal>(
                 (TimesForBroken * whole.Value) + OhmsOfLeads,
                 new(() =>
-                    $"5 x {Figures.Ohms(whole.Value)} + 1 Ω of leads and contacts = {Figures.Ohms((TimesForBroken * whole.Value) + OhmsOfLeads)}"
+                    $"5 x {Figures.Ohms(whole.Value)} + 1 Ω of leads and contacts = "
+                    + $"{Figures.Ohms((TimesForBroken * whole.Value) + OhmsOfLeads)}"
                 ),
                 Source.CommonPractice
             ));

@@ -1,8 +1,8 @@
 namespace Ohmstead.Electronics.Parts;
 
 /// <summary>
-/// What a reading taken in circuit can prove. Other paths lie in parallel: they lower resistance and raise capacitance; they may lower or raise ESR, loss and
-/// inductance, so that these prove something only where <see cref="BesideACapacitor"/> says how far they can go.
+/// What a reading taken in circuit can prove. Other paths lie in parallel: they lower resistance and raise capacitance; they may lower or
+/// raise ESR, loss and inductance, so that these prove something only where <see cref="BesideACapacitor"/> says how far they can go.
 /// </summary>
 /// <remarks>
 /// Holds for a passive network probed below 0.3 V (ESR below 0.1 V) with no charge left. It fails with charged capacitors or leaking
@@ -24,7 +24,8 @@ public sealed record InCircuitRule(InCircuitQuantity Quantity, InCircuitBias Bia
         new(
             InCircuitQuantity.Esr,
             InCircuitBias.EitherWay,
-            "too high proves it bad only beyond what a resistance beside it can make of it; low proves nothing, and a shorted part reads best of all"
+            "too high proves it bad only beyond what a resistance beside it can make of it; low proves nothing, and a shorted part "
+                + "reads best of all"
         ),
         new(
             InCircuitQuantity.LossFactor,

@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Parts;
 
-/// <summary>The resistor beside the diode that keeps a supply from charging a primary lithium cell when the diode has failed short.</summary>
+/// <summary>The resistor beside the diode that keeps a supply from charging a primary lithium cell when the diode has failed
+/// short.</summary>
 public static class LithiumBackup
 {
     private static readonly Source Guide = Source.Published(
@@ -8,7 +9,8 @@ public static class LithiumBackup
         "at most 25 mA into CR2032, CR2025, CR2016; 10 mA and 5 mA into smaller ones"
     );
 
-    /// <summary>The least resistance, in ohm: what of the supply is left above the cell, divided by the greatest abnormal charging current.</summary>
+    /// <summary>The least resistance, in ohm: what of the supply is left above the cell, divided by the greatest abnormal charging
+    /// current.</summary>
     public static Outcome<Worked<decimal>> LeastOhms(decimal supplyVolts, decimal cellVolts, decimal greatestAmperes) =>
         Domain
             .Of(
@@ -22,7 +24,8 @@ public static class LithiumBackup
                 return new Worked<decimal>(
                     ohms,
                     new(() =>
-                        $"({Figures.Text(supplyVolts)} V - {Figures.Text(cellVolts)} V) / {Figures.Text(greatestAmperes)} A = {Figures.Ohms(ohms)}"
+                        $"({Figures.Text(supplyVolts)} V - {Figures.Text(cellVolts)} V) / {Figures.Text(greatestAmperes)} A = "
+                        + $"{Figures.Ohms(ohms)}"
                     ),
                     Guide
                 );

@@ -42,7 +42,8 @@ public static class MeterLoading
             decimal volts = shownVolts / before.Value * after.Value;
             return new Worked<decimal>(
                 volts,
-                $"{Figures.Text(shownVolts)} V / {Figures.Text(before.Value, 4)} x {Figures.Text(after.Value, 4)} = {Figures.Text(volts, 4)} V",
+                $"{Figures.Text(shownVolts)} V / {Figures.Text(before.Value, 4)} x {Figures.Text(after.Value, 4)} = "
+                    + $"{Figures.Text(volts, 4)} V",
                 Divider
             );
         });

@@ -13,7 +13,8 @@ public static class PartsPerMillion
             {
                 decimal ppm = (measuredHertz - nominalHertz) / nominalHertz * 1_000_000m;
                 string working =
-                    $"({Figures.Text(measuredHertz, 10)} - {Figures.Text(nominalHertz, 10)}) / {Figures.Text(nominalHertz, 10)} x 10^6 = {Figures.Text(ppm, 4)} ppm";
+                    $"({Figures.Text(measuredHertz, 10)} - {Figures.Text(nominalHertz, 10)}) / {Figures.Text(nominalHertz, 10)} x 10^6 "
+                    + $"= {Figures.Text(ppm, 4)} ppm";
                 return new Worked<decimal>(ppm, working, Source.Practice("relative deviation"));
             });
 
@@ -28,7 +29,8 @@ public static class PartsPerMillion
             {
                 decimal change = ohms * partsPerMillionPerKelvin * kelvin / 1_000_000m;
                 string working =
-                    $"{Figures.Ohms(ohms)} x {Figures.Text(partsPerMillionPerKelvin)} ppm/K x {Figures.Text(kelvin)} K = {Figures.Ohms(change)}";
+                    $"{Figures.Ohms(ohms)} x {Figures.Text(partsPerMillionPerKelvin)} ppm/K x {Figures.Text(kelvin)} K = "
+                    + $"{Figures.Ohms(change)}";
                 return new Worked<decimal>(change, working, Source.Practice("definition of a temperature coefficient"));
             });
 
@@ -46,7 +48,8 @@ public static class PartsPerMillion
                 decimal real = clockHertz / divisor / oversampling;
                 decimal error = (real - baud) / baud;
                 string working =
-                    $"{Figures.Text(clockHertz, 8)} / {Figures.Text(divisor)} / {Figures.Text(oversampling)} = {Figures.Text(real)} against {Figures.Text(baud)}: {Figures.Percent(decimal.Round(error, 6))}";
+                    $"{Figures.Text(clockHertz, 8)} / {Figures.Text(divisor)} / {Figures.Text(oversampling)} = {Figures.Text(real)} "
+                    + $"against {Figures.Text(baud)}: {Figures.Percent(decimal.Round(error, 6))}";
                 return new Worked<decimal>(error, working, Source.CommonPractice);
             });
 }

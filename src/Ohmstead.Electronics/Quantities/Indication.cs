@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Quantities;
 
-/// <summary>How much an indication says about the value: the value itself, or on which side of a figure it lies, or a word of the meter.</summary>
+/// <summary>How much an indication says about the value: the value itself, or on which side of a figure it lies, or a word of the
+/// meter.</summary>
 public enum IndicationKind
 {
     /// <summary>The figure is the value.</summary>
@@ -29,9 +30,10 @@ public enum IndicationKind
 }
 
 /// <summary>
-/// What a measuring instrument showed (an indication, JCGM 200:2012, 4.1, from memory): a figure, the side of a figure on which the value lies, or a word.
-/// A part that reads open gives no figure, and one beyond the meter's range gives a bound: neither may ever be averaged, drawn or compared as if it were the value,
-/// so the figure of an indication that is no value is not to be had by the same name.
+/// What a measuring instrument showed (an indication, JCGM 200:2012, 4.1, from memory): a figure, the side of a figure on which the value
+/// lies, or a word.
+/// A part that reads open gives no figure, and one beyond the meter's range gives a bound: neither may ever be averaged, drawn or compared
+/// as if it were the value, so the figure of an indication that is no value is not to be had by the same name.
 /// </summary>
 public readonly record struct Indication
 {

@@ -6,7 +6,8 @@ namespace Ohmstead.Electronics.Quantities;
 /// indication = quantity  |  sign [ spaces ] quantity  |  "over range"  |  "open"  |  "short"
 /// sign       = "&gt;"  |  "&lt;"  |  "≥"  |  "≤"  |  "&gt;="  |  "&lt;="
 /// </code>
-/// The quantity is that of <see cref="QuantityText"/>. What meters and people write besides (OL, inf, shorted) is told with the word to write.
+/// The quantity is that of <see cref="QuantityText"/>. What meters and people write besides (OL, inf, shorted) is told with the word to
+/// write.
 /// </remarks>
 public static class IndicationText
 {

@@ -3,7 +3,8 @@ using System.Text;
 
 namespace Ohmstead.Electronics.Quantities;
 
-/// <summary>Characters that look like a digit, sign or Latin letter but are another one (Unicode Technical Standard 39, from memory).</summary>
+/// <summary>Characters that look like a digit, sign or Latin letter but are another one (Unicode Technical Standard 39, from
+/// memory).</summary>
 public static class LookAlikes
 {
     /// <summary>What a character seems to be and what it is called; false when it looks like nothing but itself.</summary>

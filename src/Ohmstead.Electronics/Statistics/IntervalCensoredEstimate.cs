@@ -64,8 +64,8 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
                 return Outcome<IntervalCensoredEstimate>.Refused("the estimate does not settle");
             });
 
-    // One step of expectation and maximisation: every item shares itself out over the masses it may belong to. Returns the largest change. There may be
-    // a thousand steps, so they work in the same two arrays.
+    // One step of expectation and maximisation: every item shares itself out over the masses it may belong to. Returns the largest change.
+    // There may be a thousand steps, so they work in the same two arrays.
     private static double Improve(double[] masses, Cover[] covers, int items, double[] sums, double[] weights)
     {
         double sum = 0;

@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Statistics;
 
-/// <summary>Items of whose ages at failure the same is known. A large collection has many items and knows few different things of them.</summary>
+/// <summary>Items of whose ages at failure the same is known. A large collection has many items and knows few different things of
+/// them.</summary>
 /// <param name="Known">What is known of each.</param>
 /// <param name="Count">How many they are.</param>
 public readonly record struct LikeItems(LifeObservation Known, int Count)

@@ -125,7 +125,8 @@ public sealed record LinearTrend
                 );
             });
 
-    /// <summary>The interval of the slope, slope ± t(n-2) times its standard deviation. When it holds 0, no drift can be told from the scatter.</summary>
+    /// <summary>The interval of the slope, slope ± t(n-2) times its standard deviation. When it holds 0, no drift can be told from the
+    /// scatter.</summary>
     public Outcome<ConfidenceInterval> SlopeInterval(double confidence = 0.95) =>
         Domain
             .Of(Domain.Within("confidence", confidence, 0.5, 0.9999))

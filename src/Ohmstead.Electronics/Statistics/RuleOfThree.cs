@@ -14,7 +14,8 @@ public static class RuleOfThree
             {
                 double limit = 1 - Math.Pow(1 - confidence, 1.0 / looked);
                 string working =
-                    $"1 - {Figures.Text(1 - confidence)}^(1/{Figures.Text(looked)}) = {Figures.Text(limit, 4)}, about 3/{Figures.Text(looked)} = {Figures.Text(3.0 / looked, 4)}";
+                    $"1 - {Figures.Text(1 - confidence)}^(1/{Figures.Text(looked)}) = {Figures.Text(limit, 4)}, about "
+                    + $"3/{Figures.Text(looked)} = {Figures.Text(3.0 / looked, 4)}";
                 return new Worked<double>(limit, working, Source) { Remarks = ["one-sided"] };
             });
 }

@@ -55,7 +55,8 @@ public sealed record WeibullFit(Weibull Life, double LogLikelihood, double LogSc
         found.Shape switch
         {
             > LargestShape => Outcome<WeibullFit>.Refused(
-                $"the shape comes to {Figures.Text(found.Shape, 3)}, expected at most 10: the failures lie too close together for a Weibull life"
+                $"the shape comes to {Figures.Text(found.Shape, 3)}, expected at most 10: the failures lie too close together for a "
+                    + "Weibull life"
             ),
             < SmallestShape => Outcome<WeibullFit>.Refused($"the shape comes to {Figures.Text(found.Shape, 3)}, expected at least 0.05"),
             _ => Outcome<WeibullFit>.Of(

@@ -27,7 +27,8 @@ public sealed record CapacitorOffer(string Name, CapacitorKind Kind, decimal Far
     /// <summary>Its rated a.c. voltage in volt r.m.s.</summary>
     public decimal? AlternatingVolts { get; init; }
 
-    /// <summary>The a.c. voltage that it bears across the mains, in volt: what is marked for a.c., else its rated voltage, which on a part with a class is one.</summary>
+    /// <summary>The a.c. voltage that it bears across the mains, in volt: what is marked for a.c., else its rated voltage, which on a part
+    /// with a class is one.</summary>
     internal decimal? MainsVolts => AlternatingVolts ?? RatedVolts;
 
     /// <summary>How it is mounted.</summary>

@@ -49,12 +49,13 @@ public sealed record CapacitorPlace(CapacitorRole Role, CapacitorKind Kind, deci
     public decimal? AlternatingVolts { get; init; }
 
     /// <summary>
-    /// True when it is on the mains: its role says so, or it has a safety class, or it is a suppression capacitor, whatever its role says. Nobody
-    /// fits one of those anywhere else.
+    /// True when it is on the mains: its role says so, or it has a safety class, or it is a suppression capacitor, whatever its role says.
+    /// Nobody fits one of those anywhere else.
     /// </summary>
     public bool IsOnMains => Role == CapacitorRole.Safety || SafetyClass != SafetyClass.None || Kind == CapacitorKind.Suppression;
 
-    /// <summary>The a.c. voltage that a place on the mains asks for, in volt: the mark of the original, or what occurs there where that is more; null when neither is known.</summary>
+    /// <summary>The a.c. voltage that a place on the mains asks for, in volt: the mark of the original, or what occurs there where that is
+    /// more; null when neither is known.</summary>
     public decimal? MainsVolts =>
         AlternatingVolts ?? (RatedVolts is { } mark && WorstVolts is { } occurs ? Math.Max(mark, occurs) : RatedVolts ?? WorstVolts);
 

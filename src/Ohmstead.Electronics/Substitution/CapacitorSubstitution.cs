@@ -23,7 +23,8 @@ public static class CapacitorSubstitution
                 return Outcome<SubstitutionVerdict>.Of(new SubstitutionVerdict(pair.Offer, HeaviestFirst(reasons)));
             });
 
-    /// <summary>The reasons of <see cref="Judge"/> that are about the kind and its polarity, for the question which kinds may serve at all.</summary>
+    /// <summary>The reasons of <see cref="Judge"/> that are about the kind and its polarity, for the question which kinds may serve at
+    /// all.</summary>
     public static Outcome<IReadOnlyList<Reason>> JudgeKind(CapacitorPlace place, CapacitorOffer offer) =>
         Possible(place, offer)
             .Flatten(new Pairing(place, offer), static pair =>

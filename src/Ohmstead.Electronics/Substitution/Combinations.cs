@@ -13,7 +13,8 @@ public static class Combinations
             .Compute(() =>
                 new Worked<(decimal Farads, decimal Volts)>(
                     (farads / 2m, 2m * ratedVolts),
-                    $"2 x {Figures.Farads(farads)} {Figures.Text(ratedVolts)} V in series = {Figures.Farads(farads / 2m)} {Figures.Text(2m * ratedVolts)} V",
+                    $"2 x {Figures.Farads(farads)} {Figures.Text(ratedVolts)} V in series = {Figures.Farads(farads / 2m)} "
+                        + $"{Figures.Text(2m * ratedVolts)} V",
                     Algebra
                 )
                 {

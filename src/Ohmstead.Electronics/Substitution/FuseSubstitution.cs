@@ -16,7 +16,8 @@ public static class FuseSubstitution
     private const string Standard = "standard";
 
     private static readonly Source Systems = Source.Published(
-        "UL 248-14, as quoted in Littelfuse, Fuseology, and in the data sheet Eaton GMA; IEC 60127-2, sheet 3, as quoted in the data sheet Schurter FST",
+        "UL 248-14, as quoted in Littelfuse, Fuseology, and in the data sheet Eaton GMA; IEC 60127-2, sheet 3, as quoted in the data "
+            + "sheet Schurter FST",
         "1.35 x and 1.5 x the rated current"
     );
 
@@ -65,7 +66,8 @@ public static class FuseSubstitution
                 Reason.Doubt(
                     Standard,
                     () =>
-                        $"rated by {FuseLetters.Systems.Of(now)} for {FuseLetters.Systems.Of(was)}: the one opens at 1.35 x its rating within an hour, the other carries 1.5 x "
+                        $"rated by {FuseLetters.Systems.Of(now)} for {FuseLetters.Systems.Of(was)}: the one opens at 1.35 x its rating "
+                        + "within an hour, the other carries 1.5 x "
                         + "for one, so the same figure is another fuse",
                     Systems
                 ),
@@ -79,7 +81,8 @@ public static class FuseSubstitution
             ?
             [
                 Reason.Doubt(Speed, () =>
-                    $"{FuseFigures.WhyNone(offer.System, offer.Speed, null) ?? $"times of {offer.Speed} differ by maker"}: compare the data sheets of both"
+                    $"{FuseFigures.WhyNone(offer.System, offer.Speed, null) ?? $"times of {offer.Speed} differ by maker"}: compare the "
+                    + "data sheets of both"
                 ),
             ]
             : [];
@@ -118,7 +121,8 @@ public static class FuseSubstitution
         )
         {
             yield return Reason.Doubt(Speed, () =>
-                $"{FuseFigures.WhyNone(null, null, FuseBreaking.E)}: whether {offer.Breaking} opens as soon as {place.Breaking} is not known, compare the data sheets of both"
+                $"{FuseFigures.WhyNone(null, null, FuseBreaking.E)}: whether {offer.Breaking} opens as soon as {place.Breaking} is not "
+                + "known, compare the data sheets of both"
             );
         }
 

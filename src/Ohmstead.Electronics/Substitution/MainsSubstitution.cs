@@ -3,8 +3,8 @@ using Ohmstead.Electronics.Capacitors;
 namespace Ohmstead.Electronics.Substitution;
 
 /// <summary>
-/// May a capacitor stand on the mains in the place of another: class, the voltages of the class, rated a.c. voltage. Nothing that is not known is let pass
-/// here: people rely on such a part not to be shocked or burned.
+/// May a capacitor stand on the mains in the place of another: class, the voltages of the class, rated a.c. voltage. Nothing that is not
+/// known is let pass here: people rely on such a part not to be shocked or burned.
 /// </summary>
 public static class MainsSubstitution
 {
@@ -33,7 +33,8 @@ public static class MainsSubstitution
                 byClass,
                 notice,
                 Reason.Against(Voltage, () =>
-                    $"{Figures.Text(ratedVolts!.Value)} V is the mark of its {offered.AcrossTheLine()}: a {offered.ToEarth()} ends at {Figures.Text(SafetyCapacitor.HighestVolts(offered) ?? 0m)} V, write the voltage of that"
+                    $"{Figures.Text(ratedVolts!.Value)} V is the mark of its {offered.AcrossTheLine()}: a {offered.ToEarth()} ends at "
+                    + $"{Figures.Text(SafetyCapacitor.HighestVolts(offered) ?? 0m)} V, write the voltage of that"
                 ),
             ];
         }

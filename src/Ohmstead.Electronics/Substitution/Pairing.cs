@@ -1,6 +1,7 @@
 namespace Ohmstead.Electronics.Substitution;
 
-/// <summary>An offer for a place. Every rule looks at it, and the words of its reasons are written from it alone: they hold nothing else.</summary>
+/// <summary>An offer for a place. Every rule looks at it, and the words of its reasons are written from it alone: they hold nothing
+/// else.</summary>
 /// <param name="Place">The place.</param>
 /// <param name="Offer">What may go into it.</param>
 internal sealed record Pairing(CapacitorPlace Place, CapacitorOffer Offer)

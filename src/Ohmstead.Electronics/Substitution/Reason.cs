@@ -7,10 +7,12 @@ namespace Ohmstead.Electronics.Substitution;
 /// <param name="Source">Where the rule comes from.</param>
 public sealed record Reason(ReasonWeight Weight, string Aspect, LazyText Words, Source Source)
 {
-    /// <summary>True when it is a doubt only because a figure is not known: nothing speaks against, and nothing says that it fits.</summary>
+    /// <summary>True when it is a doubt only because a figure is not known: nothing speaks against, and nothing says that it
+    /// fits.</summary>
     public bool IsMissing { get; init; }
 
-    /// <summary>True when what is not known is a rating of the part that is offered: whatever the place asks for, nobody can say that it has it.</summary>
+    /// <summary>True when what is not known is a rating of the part that is offered: whatever the place asks for, nobody can say that it
+    /// has it.</summary>
     public bool IsUnwritten { get; init; }
 
     /// <summary>A reason for.</summary>
@@ -49,10 +51,12 @@ public sealed record Reason(ReasonWeight Weight, string Aspect, LazyText Words, 
     /// <summary>A doubt because a rating of what is offered is not written.</summary>
     public static Reason Unwritten(string aspect, LazyText words) => Missing(aspect, words) with { IsUnwritten = true };
 
-    /// <summary>A doubt because a rating of what is offered is not written, with words that are put together only when they are read.</summary>
+    /// <summary>A doubt because a rating of what is offered is not written, with words that are put together only when they are
+    /// read.</summary>
     public static Reason Unwritten(string aspect, Func<string> words) => Unwritten(aspect, new LazyText(words));
 
-    /// <summary>A doubt because a rating of what is offered is not written, with words that are written about something when they are read.</summary>
+    /// <summary>A doubt because a rating of what is offered is not written, with words that are written about something when they are
+    /// read.</summary>
     internal static Reason Unwritten<T>(string aspect, T about, Func<T, string> words)
         where T : class => Unwritten(aspect, LazyText.Of(about, words));
 

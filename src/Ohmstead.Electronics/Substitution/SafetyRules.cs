@@ -26,10 +26,12 @@ internal static class SafetyRules
         {
             null => Reason.Missing(Aspect, "the a.c. rating of the offer is not known"),
             { } rated when rated < asked => Reason.Against(Aspect, pair, static p =>
-                $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c. where {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"
+                $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c. where {Figures.Text(p.Place.AlternatingVolts!.Value)} V "
+                + "are asked for"
             ),
             _ => Reason.For(Aspect, pair, static p =>
-                $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c., {Figures.Text(p.Place.AlternatingVolts!.Value)} V are asked for"
+                $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c., {Figures.Text(p.Place.AlternatingVolts!.Value)} V are "
+                + "asked for"
             ),
         };
 }

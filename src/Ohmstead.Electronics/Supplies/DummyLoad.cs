@@ -29,7 +29,8 @@ public sealed record DummyLoad(decimal Ohms, decimal Amperes, decimal Watts, dec
                 decimal ohms = Math.Abs(railVolts) / amperes;
                 decimal watts = Math.Abs(railVolts) * amperes;
                 string working =
-                    $"{Figures.Text(Math.Abs(railVolts))} V / {Figures.Text(amperes)} A = {Figures.Ohms(ohms)}, {Figures.Text(watts)} W, a part of {Figures.Text(PowerMargin * watts)} W";
+                    $"{Figures.Text(Math.Abs(railVolts))} V / {Figures.Text(amperes)} A = {Figures.Ohms(ohms)}, {Figures.Text(watts)} "
+                    + $"W, a part of {Figures.Text(PowerMargin * watts)} W";
                 return new Worked<DummyLoad>(new DummyLoad(ohms, amperes, watts, PowerMargin * watts), working, Source.CommonPractice)
                 {
                     Remarks = ["on the rail the supply senses; the resistor gets hot"],

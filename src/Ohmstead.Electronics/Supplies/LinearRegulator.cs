@@ -100,7 +100,8 @@ public sealed record LinearRegulator(
                 decimal bottom = Math.Abs(meanInputVolts) - (rippleVoltsPeakToPeak / 2m);
                 decimal headroom = bottom - Math.Abs(LeastInputVolts);
                 string working =
-                    $"{Figures.Text(Math.Abs(meanInputVolts))} V - {Figures.Text(rippleVoltsPeakToPeak)} V / 2 - {Figures.Text(Math.Abs(LeastInputVolts))} V = {Figures.Text(headroom)} V";
+                    $"{Figures.Text(Math.Abs(meanInputVolts))} V - {Figures.Text(rippleVoltsPeakToPeak)} V / 2 - "
+                    + $"{Figures.Text(Math.Abs(LeastInputVolts))} V = {Figures.Text(headroom)} V";
                 return new Worked<decimal>(headroom, working, Source);
             });
 }

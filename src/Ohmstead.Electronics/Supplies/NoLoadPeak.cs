@@ -19,14 +19,16 @@ public static class NoLoadPeak
                 Domain.NotNegative("diode drop", diodeVolts),
                 Domain.That(
                     diodeVolts < SquareRootOfTwo * windingVoltsRms,
-                    $"a diode drop of {Figures.Text(diodeVolts)} V is not under the peak of a winding of {Figures.Text(windingVoltsRms)} V: nothing is rectified"
+                    $"a diode drop of {Figures.Text(diodeVolts)} V is not under the peak of a winding of "
+                        + $"{Figures.Text(windingVoltsRms)} V: nothing is rectified"
                 )
             )
             .Compute(() =>
             {
                 decimal volts = (SquareRootOfTwo * windingVoltsRms * (1m + regulation) * (1m + mainsHigh)) - diodeVolts;
                 string working =
-                    $"1.414 x {Figures.Text(windingVoltsRms)} V x {Figures.Text(1m + regulation)} x {Figures.Text(1m + mainsHigh)} - {Figures.Text(diodeVolts)} V = {Figures.Text(volts, 4)} V";
+                    $"1.414 x {Figures.Text(windingVoltsRms)} V x {Figures.Text(1m + regulation)} x {Figures.Text(1m + mainsHigh)} - "
+                    + $"{Figures.Text(diodeVolts)} V = {Figures.Text(volts, 4)} V";
                 return new Worked<decimal>(volts, working, Source.Practice("peak of the winding without load"));
             });
 }

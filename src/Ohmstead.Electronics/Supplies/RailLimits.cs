@@ -107,7 +107,8 @@ public static class RailLimits
             "valve heater 6.3 V, absolute",
             6.3m,
             10m,
-            "the mean belongs at the rated voltage: beyond 7 % (5.859 to 6.741 V) it is borne, not good, and beyond 10 % the valve's ratings are cut",
+            "the mean belongs at the rated voltage: beyond 7 % (5.859 to 6.741 V) it is borne, not good, and beyond 10 % the valve's "
+                + "ratings are cut",
             Heaters
         ),
         RailLimit.PlusMinus(

@@ -26,7 +26,8 @@ public static class ReservoirRipple
                 decimal pulses = rectifier.PulsesPerCycle();
                 decimal volts = amperes / (pulses * mainsHertz * farads);
                 string working =
-                    $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x {Figures.Farads(farads)}) = {Figures.Text(volts, 5)} V peak to peak at most";
+                    $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x {Figures.Farads(farads)}) = "
+                    + $"{Figures.Text(volts, 5)} V peak to peak at most";
                 return new Worked<decimal>(volts, working, Source) { Remarks = ["the real ripple is 70 to 90 % of it"] };
             });
 
@@ -46,7 +47,8 @@ public static class ReservoirRipple
                 decimal pulses = rectifier.PulsesPerCycle();
                 decimal farads = amperes / (pulses * mainsHertz * voltsPeakToPeak);
                 string working =
-                    $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x {Figures.Text(voltsPeakToPeak)} V) = {Figures.Farads(farads)}";
+                    $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x "
+                    + $"{Figures.Text(voltsPeakToPeak)} V) = {Figures.Farads(farads)}";
                 return new Worked<decimal>(farads, working, Source);
             });
 

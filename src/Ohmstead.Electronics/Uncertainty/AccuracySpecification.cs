@@ -67,6 +67,7 @@ public readonly record struct AccuracySpecification(decimal PercentOfReading, de
     private string Working(decimal reading, decimal halfWidth)
     {
         string fixedPart = Fixed == 0 ? "" : $" + {Figures.Text(Fixed)}";
-        return $"{Figures.Text(PercentOfReading)} % of {Figures.Text(Math.Abs(reading))} + {Figures.Text(Digits)} x {Figures.Text(Resolution)}{fixedPart} = {Figures.Text(halfWidth)}";
+        return $"{Figures.Text(PercentOfReading)} % of {Figures.Text(Math.Abs(reading))} + {Figures.Text(Digits)} x "
+            + $"{Figures.Text(Resolution)}{fixedPart} = {Figures.Text(halfWidth)}";
     }
 }

@@ -81,8 +81,10 @@ public sealed record ConformityStatement(
         double probability
     ) =>
         new(() =>
-            $"{Figures.Text(reading)} ± {Figures.Text(expanded, 4)} against {Range(lower, upper)}, guard band {Figures.Text(decision.GuardBand, 4)}: "
-            + $"accepted {Range(lower + decision.GuardBand, upper - decision.GuardBand)}; inside with probability {Figures.Text(probability, 4)}"
+            $"{Figures.Text(reading)} ± {Figures.Text(expanded, 4)} against {Range(lower, upper)}, guard band "
+            + $"{Figures.Text(decision.GuardBand, 4)}: "
+            + $"accepted {Range(lower + decision.GuardBand, upper - decision.GuardBand)}; inside with probability "
+            + $"{Figures.Text(probability, 4)}"
         );
 
     private static string Range(decimal? lower, decimal? upper) =>

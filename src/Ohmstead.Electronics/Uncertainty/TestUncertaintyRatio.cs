@@ -19,7 +19,8 @@ public sealed record TestUncertaintyRatio(decimal Ratio, string Arithmetic)
     public string? Warning =>
         IsComfortable
             ? null
-            : $"test uncertainty ratio {Figures.Text(Ratio, 3)} to 1 is under 4 to 1: use a guard band or report that the reading cannot decide";
+            : $"test uncertainty ratio {Figures.Text(Ratio, 3)} to 1 is under 4 to 1: use a guard band or report that the reading "
+                + "cannot decide";
 
     /// <summary>The ratio for a tolerance of plus or minus a half width, and an expanded uncertainty (k = 2) in the same unit.</summary>
     public static Outcome<TestUncertaintyRatio> Of(decimal toleranceHalfWidth, decimal expandedUncertainty) =>

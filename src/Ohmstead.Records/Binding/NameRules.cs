@@ -8,7 +8,8 @@ public static class NameRules
 {
     private const int Longest = 60;
 
-    // Names that some systems keep for devices, with whatever behind a full stop (Microsoft, Naming Files, Paths, and Namespaces, from memory).
+    // Names that some systems keep for devices, with whatever behind a full stop (Microsoft, Naming Files, Paths, and Namespaces, from
+    // memory).
     private static readonly FrozenSet<string> Devices = new[] { "CON", "PRN", "AUX", "NUL", "CONIN$", "CONOUT$", "CLOCK$" }
         .Concat("0123456789¹²³".SelectMany(number => new[] { "COM" + number, "LPT" + number }))
         .ToFrozenSet(StringComparer.OrdinalIgnoreCase);

@@ -23,8 +23,8 @@ internal sealed class BlockLines(SourceText source, int afterLast)
     internal int DashBefore(Spot item) => source.Line(item.Line)[..(item.Column - 1)].LastIndexOf('-');
 
     /// <summary>
-    /// The last line that belongs to a block: every line below its first that is further in. Lines with nothing on them, and remarks that stand
-    /// less far in, belong to what follows.
+    /// The last line that belongs to a block: every line below its first that is further in. Lines with nothing on them, and remarks that
+    /// stand less far in, belong to what follows.
     /// </summary>
     /// <param name="first">The first line of the block.</param>
     /// <param name="indentation">How far in its key or its dash stands.</param>

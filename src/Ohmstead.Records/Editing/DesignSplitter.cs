@@ -8,9 +8,9 @@ namespace Ohmstead.Records.Editing;
 
 /// <summary>Makes a design out of the parts, points and hazards that one board lists, by moving their lines as they stand.</summary>
 /// <remarks>
-/// A part with a date code stays on the board as well, for the code is that unit's own and a board's part stands in place of the design's. Hazards
-/// that grew on the one unit (a leaking cell, a crazed suppressor, leaked electrolyte) stay. Both texts are read again: together they must say
-/// what the board said, in the same order, or nothing comes of it.
+/// A part with a date code stays on the board as well, for the code is that unit's own and a board's part stands in place of the design's.
+/// Hazards that grew on the one unit (a leaking cell, a crazed suppressor, leaked electrolyte) stay. Both texts are read again: together
+/// they must say what the board said, in the same order, or nothing comes of it.
 /// </remarks>
 public static class DesignSplitter
 {

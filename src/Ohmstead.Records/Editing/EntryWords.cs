@@ -15,8 +15,10 @@ namespace Ohmstead.Records.Editing;
 /// <param name="Word">The word; null where the entry shall not have the key.</param>
 public readonly record struct EntryWord(Spot Entry, Shape Shape, string Key, string? Word);
 
-/// <summary>Sets single words of many entries at once by splicing: added behind the keys that come before, put in place of another, or taken out.</summary>
-/// <remarks>The changed text is read again and counts only when it says all that it said before in the same order, but for these words.</remarks>
+/// <summary>Sets single words of many entries at once by splicing: added behind the keys that come before, put in place of another, or
+/// taken out.</summary>
+/// <remarks>The changed text is read again and counts only when it says all that it said before in the same order, but for these
+/// words.</remarks>
 public static class EntryWords
 {
     /// <summary>Sets the words.</summary>
@@ -43,7 +45,8 @@ public static class EntryWords
             if (!entries.TryGetValue(word.Entry, out var entry) || EntrySplice.Of(source, parts, entry.Node, word) is not { } edit)
             {
                 return EditOutcome.Refused(
-                    $"the entry on line {Number(word.Entry.Line)} is written in a way that '{word.Key}' cannot be set in without touching more",
+                    $"the entry on line {Number(word.Entry.Line)} is written in a way that '{word.Key}' cannot be set in without "
+                        + "touching more",
                     word.Word is null ? $"take {word.Key} out by hand" : $"write it by hand: {word.Key}: {word.Word}"
                 );
             }

@@ -5,7 +5,8 @@ using System.Text;
 namespace Ohmstead.Records.Editing;
 
 /// <summary>Writes values as they stand in a record: <c>{ part: C12, esr: 1.4 Ω }</c> on one line.</summary>
-/// <remarks>A value is quoted only where it would be read as something else. The rules hold inside braces, so they hold outside, too.</remarks>
+/// <remarks>A value is quoted only where it would be read as something else. The rules hold inside braces, so they hold outside,
+/// too.</remarks>
 public static class FlowText
 {
     // Inside braces these end or begin something; a colon or a number sign does so only beside a space.
@@ -27,7 +28,8 @@ public static class FlowText
     /// <summary>One value, quoted where it must be.</summary>
     public static string Scalar(string value) => IsPlain(value) ? value : Quoted(value);
 
-    /// <summary>One value that is text whatever it looks like: quoted, too, where another reader of YAML would take it for a number, a date or a yes.</summary>
+    /// <summary>One value that is text whatever it looks like: quoted, too, where another reader of YAML would take it for a number, a date
+    /// or a yes.</summary>
     public static string TextScalar(string value) =>
         IsPlain(value) && (LooksLikeNumber(value) || LooksLikeWord(value)) ? Quoted(value) : Scalar(value);
 

@@ -4,7 +4,8 @@ using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Records.Editing;
 
-/// <summary>A list at the top of a record, cut into its key and its items: each piece is the lines as they stand, remarks included.</summary>
+/// <summary>A list at the top of a record, cut into its key and its items: each piece is the lines as they stand, remarks
+/// included.</summary>
 internal sealed class ListCut
 {
     private readonly RecordEditor editor;
@@ -54,7 +55,8 @@ internal sealed class ListCut
                 return (
                     null,
                     new EditRefusal(
-                        $"an item of '{key}' on line {item.Spot.Line.ToString(CultureInfo.InvariantCulture)} does not begin a line of its own",
+                        $"an item of '{key}' on line {item.Spot.Line.ToString(CultureInfo.InvariantCulture)} does not begin a line of "
+                            + "its own",
                         "write each item as lines that begin with a dash"
                     )
                 );

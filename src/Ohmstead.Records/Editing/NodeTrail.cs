@@ -18,7 +18,8 @@ internal static class NodeTrail
         return trail;
     }
 
-    /// <summary>Whether a trail says all that another said, in the same order, and beside it only what lies below one of the paths.</summary>
+    /// <summary>Whether a trail says all that another said, in the same order, and beside it only what lies below one of the
+    /// paths.</summary>
     internal static bool IsMoreBy(
         IReadOnlyList<(string Path, string Text)> before,
         IReadOnlyList<(string Path, string Text)> after,

@@ -9,10 +9,11 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Editing;
 
-/// <summary>Splices entries into the front matter of a record. Every byte it has no reason to touch stays, comments and line ends included.</summary>
+/// <summary>Splices entries into the front matter of a record. Every byte it has no reason to touch stays, comments and line ends
+/// included.</summary>
 /// <remarks>
-/// What was written is read again before it counts: if it does not say all that the record said before, in the same order, and the new entry beside
-/// it, the record stays as it is and the person is told what to write by hand.
+/// What was written is read again before it counts: if it does not say all that the record said before, in the same order, and the new
+/// entry beside it, the record stays as it is and the person is told what to write by hand.
 /// </remarks>
 public sealed class RecordEditor
 {
@@ -64,7 +65,8 @@ public sealed class RecordEditor
         return new RecordEditor(whole, root, reader, form, new BlockLines(whole, afterLast));
     }
 
-    /// <summary>Adds an item at the end of a list at the top of the record; a list that is not there yet is begun where its key belongs.</summary>
+    /// <summary>Adds an item at the end of a list at the top of the record; a list that is not there yet is begun where its key
+    /// belongs.</summary>
     /// <param name="shape">The shape of the record, for the order of its keys.</param>
     /// <param name="key">The list.</param>
     /// <param name="item">The item, as one line of YAML.</param>
@@ -77,7 +79,8 @@ public sealed class RecordEditor
     public EditOutcome AppendAll(Shape shape, string key, IReadOnlyList<string> items) =>
         IntoAll(Root, string.Empty, shape, key, [.. items.Select(item => new[] { item })]);
 
-    /// <summary>Whether an entry may join the last visit without saying that it happened earlier than it did; false where there is no visit.</summary>
+    /// <summary>Whether an entry may join the last visit without saying that it happened earlier than it did; false where there is no
+    /// visit.</summary>
     /// <param name="key">The list of the visit.</param>
     /// <param name="item">The entry, as one line of YAML.</param>
     public bool MayJoinLastVisit(string key, string item) =>
@@ -168,8 +171,8 @@ public sealed class RecordEditor
             );
     }
 
-    // Behind a single value only space, or the next line of a folded item, may come before the brace. Behind a list the line's last brace is taken; what it
-    // lies in is checked when the text is read again.
+    // Behind a single value only space, or the next line of a folded item, may come before the brace. Behind a list the line's last brace
+    // is taken; what it lies in is checked when the text is read again.
     private TextEdit? BeforeBrace(Node last, string added)
     {
         var from = source.OffsetOf(last.Spot) + last.Spot.Length;

@@ -3,8 +3,9 @@ using System.Collections.Immutable;
 namespace Ohmstead.Records.Findings;
 
 /// <summary>
-/// Collects findings. Of one check in one file so many are told one by one as a person can go through; what is beyond that is counted, and the last one that
-/// is told says how many. A file with a hundred thousand mistakes of one kind has one mistake, and takes no more room than one with a thousand.
+/// Collects findings. Of one check in one file so many are told one by one as a person can go through; what is beyond that is counted, and
+/// the last one that is told says how many. A file with a hundred thousand mistakes of one kind has one mistake, and takes no more room
+/// than one with a thousand.
 /// </summary>
 /// <remarks>An instance is used by one thread at a time.</remarks>
 public sealed class FindingList

@@ -3,14 +3,17 @@ using Ohmstead.Records.Text;
 namespace Ohmstead.Records.Findings;
 
 /// <summary>
-/// The names of one list, among which the one is looked for that was meant by each of many that are not in it. Eight thousand unknown names among eight
-/// thousand known ones are one mistake that was made eight thousand times: the first of them are told with the name that is nearest, and when
+/// The names of one list, among which the one is looked for that was meant by each of many that are not in it. Eight thousand unknown names
+/// among eight thousand known ones are one mistake that was made eight thousand times: the first of them are told with the name that is
+/// nearest, and when
 /// <see cref="MostSteps"/> of work were done, the rest are told without.
 /// </summary>
-/// <remarks>An instance is used by one thread at a time, for one list of one file: what it gives depends on what it was asked before.</remarks>
+/// <remarks>An instance is used by one thread at a time, for one list of one file: what it gives depends on what it was asked
+/// before.</remarks>
 public sealed class KnownNames
 {
-    /// <summary>How much is compared before no nearest name is told any more; a step compares two letters, and a record written by hand needs a thousandth.</summary>
+    /// <summary>How much is compared before no nearest name is told any more; a step compares two letters, and a record written by hand
+    /// needs a thousandth.</summary>
     public const long MostSteps = 10_000_000;
 
     private readonly string[] names;
@@ -43,7 +46,8 @@ public sealed class KnownNames
         return looks.GetValueOrDefault(Appearance.Of(name));
     }
 
-    /// <summary>The nearest of the names, as <see cref="Nearest.To"/> finds it; null when none is near, or when enough was compared.</summary>
+    /// <summary>The nearest of the names, as <see cref="Nearest.To"/> finds it; null when none is near, or when enough was
+    /// compared.</summary>
     public string? NearestTo(string name)
     {
         if (Steps >= MostSteps)

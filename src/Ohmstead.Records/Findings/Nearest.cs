@@ -56,7 +56,8 @@ public static class Nearest
             _ => c,
         };
 
-    /// <summary>Edit distance of two folded words, with transposition of neighbours (optimal string alignment); gives up at the bound.</summary>
+    /// <summary>Edit distance of two folded words, with transposition of neighbours (optimal string alignment); gives up at the
+    /// bound.</summary>
     internal static int Distance(string a, string b, int bound)
     {
         if (IsTooFar(a.Length, b.Length, bound))

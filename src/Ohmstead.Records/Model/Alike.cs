@@ -5,7 +5,8 @@ internal static class Alike
 {
     private const int Odd = 31;
 
-    /// <summary>Whether they are. The text counts beside the value: it is shown, and 0.10 V carries its two places into what is computed from it.</summary>
+    /// <summary>Whether they are. The text counts beside the value: it is shown, and 0.10 V carries its two places into what is computed
+    /// from it.</summary>
     internal static bool Same<T>(Written<T>? one, Written<T>? other)
         where T : notnull =>
         ReferenceEquals(one, other)

@@ -2,7 +2,8 @@ using System.Collections.Frozen;
 
 namespace Ohmstead.Records.Model;
 
-/// <summary>Names that stand in a list of a file but whose entries could not be read. Reading has said why; nobody need be told again that they are missing.</summary>
+/// <summary>Names that stand in a list of a file but whose entries could not be read. Reading has said why; nobody need be told again that
+/// they are missing.</summary>
 /// <param name="Names">The names, as written.</param>
 /// <param name="HasNameless">True when an entry was left out whose name is not known: it can be any.</param>
 public sealed record UnreadNames(IReadOnlyCollection<string> Names, bool HasNameless)

@@ -4,7 +4,8 @@ using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Records.Schemas;
 
-/// <summary>What an editor makes of a scalar: the core schema of YAML 1.2 (section 10.3.2) turns some plain texts into numbers, booleans and null.</summary>
+/// <summary>What an editor makes of a scalar: the core schema of YAML 1.2 (section 10.3.2) turns some plain texts into numbers, booleans
+/// and null.</summary>
 /// <remarks>Infinities and not-a-number stay text, since JSON has neither.</remarks>
 internal static partial class CoreSchema
 {

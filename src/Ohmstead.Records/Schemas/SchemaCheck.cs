@@ -10,8 +10,9 @@ namespace Ohmstead.Records.Schemas;
 
 /// <summary>Holds a file against its JSON schema, as an editor or another program would.</summary>
 /// <remarks>
-/// The reader has the last word and is faster; this proves that it and the schema agree. The schema library is loaded when the first file is
-/// checked and a schema is read once for each instance, so whoever does not check pays nothing. One instance is used by one thread at a time.
+/// The reader has the last word and is faster; this proves that it and the schema agree. The schema library is loaded when the first file
+/// is checked and a schema is read once for each instance, so whoever does not check pays nothing. One instance is used by one thread at a
+/// time.
 /// </remarks>
 public sealed class SchemaCheck
 {

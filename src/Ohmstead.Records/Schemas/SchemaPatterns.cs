@@ -3,8 +3,10 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Records.Schemas;
 
-/// <summary>Regular expressions for JSON schemas. Each takes at least what the reader takes; the reader is the stricter of the two.</summary>
-/// <remarks>Only what ECMA 262 and .NET read alike is used. Signs that look alike stand as escapes, so that a diff shows which is meant.</remarks>
+/// <summary>Regular expressions for JSON schemas. Each takes at least what the reader takes; the reader is the stricter of the
+/// two.</summary>
+/// <remarks>Only what ECMA 262 and .NET read alike is used. Signs that look alike stand as escapes, so that a diff shows which is
+/// meant.</remarks>
 internal static class SchemaPatterns
 {
     private const string Space = @"[ \u00A0\u2009\u202F]*";

@@ -2,7 +2,8 @@ using System.Collections.Frozen;
 
 namespace Ohmstead.Records.Shapes;
 
-/// <summary>What a mapping of a record may hold. The readers follow it and the JSON schemas in <c>schema/</c> are written from it, so they cannot disagree.</summary>
+/// <summary>What a mapping of a record may hold. The readers follow it and the JSON schemas in <c>schema/</c> are written from it, so they
+/// cannot disagree.</summary>
 public sealed class Shape
 {
     private readonly FrozenDictionary<string, int> places;

@@ -18,7 +18,8 @@ public enum ValueKind
     /// <summary>A quantity of a known dimension.</summary>
     Quantity,
 
-    /// <summary>What an instrument showed of a known dimension: a quantity, one side of one (<c>&gt; 20 MΩ</c>), or a word (<c>open</c>).</summary>
+    /// <summary>What an instrument showed of a known dimension: a quantity, one side of one (<c>&gt; 20 MΩ</c>), or a word
+    /// (<c>open</c>).</summary>
     Indication,
 
     /// <summary>A quantity whose dimension another key decides.</summary>

@@ -4,7 +4,8 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Records.Text;
 
-/// <summary>Names that differ by letter and look the same to a reader: a Cyrillic С beside a Latin C, an O where a nought belongs.</summary>
+/// <summary>Names that differ by letter and look the same to a reader: a Cyrillic С beside a Latin C, an O where a nought
+/// belongs.</summary>
 /// <remarks>Letters of other scripts by Unicode Technical Standard 39, from memory; a Latin letter for a digit: common practice.</remarks>
 public static class Appearance
 {
@@ -33,7 +34,8 @@ public static class Appearance
         return look.ToString();
     }
 
-    /// <summary>The first difference of two names that look alike, as code points: <c>U+0421 Cyrillic capital letter es where the other has U+0043</c>.</summary>
+    /// <summary>The first difference of two names that look alike, as code points: <c>U+0421 Cyrillic capital letter es where the other has
+    /// U+0043</c>.</summary>
     public static string Difference(string name, string other)
     {
         var (one, two) = (name.EnumerateRunes().ToArray(), other.EnumerateRunes().ToArray());

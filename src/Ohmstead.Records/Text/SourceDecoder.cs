@@ -47,9 +47,11 @@ public static class SourceDecoder
             TextChecks.NotUtf8,
             Severity.Error,
             prefix.PlaceAt(prefix.Text.Length),
-            $"byte {value.ToString("X2", CultureInfo.InvariantCulture)} at offset {Text(skipped + first)} is not UTF-8: {Reason(content, first)}{more}",
+            $"byte {value.ToString("X2", CultureInfo.InvariantCulture)} at offset {Text(skipped + first)} is not UTF-8: "
+                + $"{Reason(content, first)}{more}",
             SingleByteText.FitsWestern(content)
-                ? $"the file looks like Latin-1 or Windows-1252, where this byte is '{SingleByteText.Western(value)}': save it again as UTF-8"
+                ? $"the file looks like Latin-1 or Windows-1252, where this byte is '{SingleByteText.Western(value)}': save it again as "
+                    + "UTF-8"
                 : "restore the file from an earlier state, or write the damaged characters again and save as UTF-8"
         );
     }

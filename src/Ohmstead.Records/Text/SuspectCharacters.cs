@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace Ohmstead.Records.Text;
 
-/// <summary>Knows the characters that a reader cannot see or that are no characters at all (Unicode Standard, chapters 23.1 to 23.8).</summary>
+/// <summary>Knows the characters that a reader cannot see or that are no characters at all (Unicode Standard, chapters 23.1 to
+/// 23.8).</summary>
 public static class SuspectCharacters
 {
     // The first unit of the tag characters U+E0000 to U+E007F; pictograms of flags use it too, so the code decides.

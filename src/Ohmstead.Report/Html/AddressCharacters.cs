@@ -2,7 +2,8 @@ using System.Buffers;
 
 namespace Ohmstead.Report.Html;
 
-/// <summary>Characters that browsers drop from an address or take for others; an address that holds one does not say where it leads.</summary>
+/// <summary>Characters that browsers drop from an address or take for others; an address that holds one does not say where it
+/// leads.</summary>
 internal static class AddressCharacters
 {
     /// <summary>The characters refused, besides white space and controls: the backslash, and what steers the direction of text.</summary>

@@ -2,7 +2,8 @@ using System.Runtime.CompilerServices;
 
 namespace Ohmstead.Report.Html;
 
-/// <summary>An element that is being written. It ends with <see cref="Dispose"/>, <see cref="Close"/> or <see cref="Text(ReadOnlySpan{char})"/>; attributes come before any content.</summary>
+/// <summary>An element that is being written. It ends with <see cref="Dispose"/>, <see cref="Close"/> or
+/// <see cref="Text(ReadOnlySpan{char})"/>; attributes come before any content.</summary>
 /// <remarks>It lives on the stack only, so that it cannot outlive the page, and costs no allocation.</remarks>
 public readonly ref struct Element
 {
@@ -96,7 +97,8 @@ public readonly ref struct Element
         return this;
     }
 
-    /// <summary>Says where a link leads (<see cref="Tag.A"/> only). A link out of the report gets what it needs to tell its target nothing.</summary>
+    /// <summary>Says where a link leads (<see cref="Tag.A"/> only). A link out of the report gets what it needs to tell its target
+    /// nothing.</summary>
     public Element To(Link link)
     {
         writer.RequireTag(depth, Tag.A);

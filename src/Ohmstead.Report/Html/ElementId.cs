@@ -3,7 +3,8 @@ using System.Text;
 
 namespace Ohmstead.Report.Html;
 
-/// <summary>The id of an element, for links to it. Made from a name of the record, the same for ever, different for different names.</summary>
+/// <summary>The id of an element, for links to it. Made from a name of the record, the same for ever, different for different
+/// names.</summary>
 public sealed record ElementId
 {
     private readonly IdPrefix prefix;
@@ -17,7 +18,8 @@ public sealed record ElementId
     /// <summary>Whether it stands in an address as it is.</summary>
     internal bool IsAscii => Ascii.IsValid(name);
 
-    /// <summary>The id of the named thing. A character other than a letter, a digit, a hyphen or a dot is written as <c>_2B_</c> (its code point).</summary>
+    /// <summary>The id of the named thing. A character other than a letter, a digit, a hyphen or a dot is written as <c>_2B_</c> (its code
+    /// point).</summary>
     /// <param name="prefix">What kind of thing it is.</param>
     /// <param name="name">Its name in the record, such as <c>C12</c> or <c>+15V</c>.</param>
     public static ElementId Of(IdPrefix prefix, string name) =>

@@ -50,7 +50,8 @@ public sealed class FixedAttribute
     /// <summary>The page is ready for light and dark surroundings.</summary>
     public static FixedAttribute ColorScheme { get; } = new("name=\"color-scheme\" content=\"light dark\"", 40);
 
-    /// <summary>The page loads nothing but the style sheet, the script and the pictures that lie beside it, and holds no style or script itself.</summary>
+    /// <summary>The page loads nothing but the style sheet, the script and the pictures that lie beside it, and holds no style or script
+    /// itself.</summary>
     public static FixedAttribute ContentPolicy { get; } =
         new(
             "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'\"",

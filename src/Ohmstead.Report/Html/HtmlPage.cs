@@ -15,7 +15,8 @@ public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Languag
     /// <summary>How many folders below the root of the report the page stands.</summary>
     public int LevelsUp { get; init; }
 
-    /// <summary>Writes the whole page. The page forbids itself frames, everything from elsewhere, and any script but the file beside it.</summary>
+    /// <summary>Writes the whole page. The page forbids itself frames, everything from elsewhere, and any script but the file beside
+    /// it.</summary>
     /// <param name="buffer">Where to; it is emptied first.</param>
     /// <param name="content">What the page is about, handed to <paramref name="body"/>.</param>
     /// <param name="body">Writes what stands in the body.</param>

@@ -3,7 +3,8 @@ using System.Text;
 
 namespace Ohmstead.Report.Html;
 
-/// <summary>The first part of every id in a page: what kind of thing it marks. With it, no text of a record can take the name of anything else.</summary>
+/// <summary>The first part of every id in a page: what kind of thing it marks. With it, no text of a record can take the name of anything
+/// else.</summary>
 public sealed class IdPrefix
 {
     private IdPrefix(string name)

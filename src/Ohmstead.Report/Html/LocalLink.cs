@@ -2,7 +2,8 @@ using System.Text;
 
 namespace Ohmstead.Report.Html;
 
-/// <summary>A link to a file of the report, to a place in one, or to a place in the same page. Only these can be loaded as picture or style sheet.</summary>
+/// <summary>A link to a file of the report, to a place in one, or to a place in the same page. Only these can be loaded as picture or style
+/// sheet.</summary>
 public sealed class LocalLink : Link
 {
     private LocalLink(string encoded)
@@ -12,10 +13,12 @@ public sealed class LocalLink : Link
     public static LocalLink ToFragment(ElementId id) => new(PercentEncoding.Encode(new StringBuilder("#"), id.Value).ToString());
 
     /// <summary>A link to a file of the report.</summary>
-    /// <param name="path">The path from the root of the report with forward slashes. Every character of a name is allowed, each name is percent-encoded.</param>
+    /// <param name="path">The path from the root of the report with forward slashes. Every character of a name is allowed, each name is
+    /// percent-encoded.</param>
     /// <param name="levelsUp">How many folders below the root the linking page stands.</param>
     /// <param name="id">A place in the file, or null.</param>
-    /// <exception cref="ArgumentException">The path has an empty name, <c>.</c> or <c>..</c> in it: such a path was to be refused before.</exception>
+    /// <exception cref="ArgumentException">The path has an empty name, <c>.</c> or <c>..</c> in it: such a path was to be refused
+    /// before.</exception>
     public static LocalLink ToFile(string path, int levelsUp = 0, ElementId? id = null)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(levelsUp);

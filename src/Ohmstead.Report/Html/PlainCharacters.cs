@@ -3,7 +3,8 @@ using System.Runtime.Intrinsics;
 
 namespace Ohmstead.Report.Html;
 
-/// <summary>Characters that are written as they are, none of them half of a pair. Most of what is written is only these, a word or two at a time.</summary>
+/// <summary>Characters that are written as they are, none of them half of a pair. Most of what is written is only these, a word or two at a
+/// time.</summary>
 public sealed class PlainCharacters
 {
     // How many are looked at and copied at once.
@@ -27,7 +28,8 @@ public sealed class PlainCharacters
     /// <summary>Whether it is among them.</summary>
     public bool Has(char c) => plain[c];
 
-    /// <summary>Copies such characters from the start of a text as long as eight in a row are between the space and the tilde and all among them, and says how many it copied.</summary>
+    /// <summary>Copies such characters from the start of a text as long as eight in a row are between the space and the tilde and all among
+    /// them, and says how many it copied.</summary>
     /// <param name="text">The text.</param>
     /// <param name="target">Room for as many bytes as the text has characters.</param>
     public int CopyAscii(ReadOnlySpan<char> text, Span<byte> target)

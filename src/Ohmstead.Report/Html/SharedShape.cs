@@ -2,7 +2,8 @@ using System.Text;
 
 namespace Ohmstead.Report.Html;
 
-/// <summary>A shape that stands once in a page and is shown wherever it is wanted. The set is closed: no text of a record becomes the name of one.</summary>
+/// <summary>A shape that stands once in a page and is shown wherever it is wanted. The set is closed: no text of a record becomes the name
+/// of one.</summary>
 public sealed class SharedShape
 {
     private SharedShape(string name) => Bytes = Encoding.ASCII.GetBytes("s-" + name);

@@ -4,7 +4,8 @@ using System.Text;
 
 namespace Ohmstead.Report.Html;
 
-/// <summary>Writes text so that it can be nothing but text, in an element or inside a quoted attribute, and so that nothing in it is hidden.</summary>
+/// <summary>Writes text so that it can be nothing but text, in an element or inside a quoted attribute, and so that nothing in it is
+/// hidden.</summary>
 /// <remarks>
 /// The five characters of markup become character references. A control character becomes its picture (Unicode block
 /// U+2400). What steers the direction of text, ends a line unseen or is no character at all becomes a marker such as

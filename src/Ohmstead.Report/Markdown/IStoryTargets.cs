@@ -5,7 +5,8 @@ namespace Ohmstead.Report.Markdown;
 /// <summary>What the text of a record can refer to. Answers must depend on the collection only, never on the moment.</summary>
 public interface IStoryTargets
 {
-    /// <summary>The place of a thing that the text names in passing, such as <c>C12</c> or <c>SP-0007</c>; null when there is no such thing.</summary>
+    /// <summary>The place of a thing that the text names in passing, such as <c>C12</c> or <c>SP-0007</c>; null when there is no such
+    /// thing.</summary>
     /// <param name="name">The name as written.</param>
     Link? Reference(string name);
 

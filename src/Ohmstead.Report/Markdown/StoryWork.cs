@@ -1,6 +1,7 @@
 namespace Ohmstead.Report.Markdown;
 
-/// <summary>Estimates from the characters alone how much work a text would make, so that a hostile one is refused before any is done.</summary>
+/// <summary>Estimates from the characters alone how much work a text would make, so that a hostile one is refused before any is
+/// done.</summary>
 /// <remarks>
 /// Laying out takes time for each block and each mark; in a paragraph it can grow with the square of the link and emphasis marks and
 /// with the backtick runs times the length, in a table with the rows times the columns. The limits are our own and set by

@@ -9,7 +9,8 @@ using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The page that says how verdicts are reached, how the drawings are read, what the states mean, and from what these pages were made.</summary>
+/// <summary>The page that says how verdicts are reached, how the drawings are read, what the states mean, and from what these pages were
+/// made.</summary>
 public static class AboutPage
 {
     private static readonly Column[] DrawingColumns = ["Shape", "Says", "Means"];
@@ -38,7 +39,8 @@ public static class AboutPage
             using var content = html.Open(Tag.Div, ClassName.Content);
             html.Open(Tag.P, ClassName.Lead)
                 .Text(
-                    "A person writes what was found, measured and done. What follows is computed anew from the records each time these pages are written, and no verdict is typed."
+                    "A person writes what was found, measured and done. What follows is computed anew from the records each time these "
+                        + "pages are written, and no verdict is typed."
                 );
         }
 
@@ -61,11 +63,13 @@ public static class AboutPage
         list.Close();
         html.Open(Tag.P)
             .Text(
-                "A value exactly on a limit is inside. Limits are worked out in decimals: 2200 µF ±20 % ends at exactly 1760 µF. A reading for which no limit is known has no verdict, and that is no pass."
+                "A value exactly on a limit is inside. Limits are worked out in decimals: 2200 µF ±20 % ends at exactly 1760 µF. A "
+                    + "reading for which no limit is known has no verdict, and that is no pass."
             );
         html.Open(Tag.P)
             .Text(
-                "Where the meter showed no figure, the reading is a bound such as > 20 MΩ, or open, short, over range. It is inside or outside only where every value that it allows is; it stands on no scale, in no mean and on no line over the years."
+                "Where the meter showed no figure, the reading is a bound such as > 20 MΩ, or open, short, over range. It is inside or "
+                    + "outside only where every value that it allows is; it stands on no scale, in no mean and on no line over the years."
             );
     }
 
@@ -74,7 +78,9 @@ public static class AboutPage
         using var entry = Entry.Open(html, "decision", "Near a limit", $"this collection decides by: {chosen.Name}");
         html.Open(Tag.P)
             .Text(
-                $"Where the instrument and what it is good for are on record, the reading has an expanded uncertainty U with k = 2 ({ReadingUncertainty.Rule}), the calibration's included where the certificate is written. The rule says how U counts; a reading that it cannot decide is undecided."
+                "Where the instrument and what it is good for are on record, the reading has an expanded uncertainty U with k = 2 "
+                    + $"({ReadingUncertainty.Rule}), the calibration's included where the certificate is written. The rule says how U "
+                    + "counts; a reading that it cannot decide is undecided."
             );
         using var table = Ledger.Open(html, "Decision rules", RuleColumns);
         using var body = html.Open(Tag.TBody);
@@ -92,11 +98,17 @@ public static class AboutPage
         using var entry = Entry.Open(html, "taken", "How it was taken");
         html.Open(Tag.P)
             .Text(
-                "A reading taken in a way that cannot prove what it seems to prove says so. In circuit a path beside a part lowers resistance and raises capacitance, never the other way, and raises ESR only so far (circuit theory), so one side of a limit may be proved and the other not. ESR at another frequency than its limit, a value read in the cold or in the warm, a voltage, a minute or a circuit that nobody wrote down, a meter beyond its range: each is told with its reason."
+                "A reading taken in a way that cannot prove what it seems to prove says so. In circuit a path beside a part lowers "
+                    + "resistance and raises capacitance, never the other way, and raises ESR only so far (circuit theory), so one side "
+                    + "of a limit may be proved and the other not. ESR at another frequency than its limit, a value read in the cold or "
+                    + "in the warm, a voltage, a minute or a circuit that nobody wrote down, a meter beyond its range: each is told "
+                    + "with its reason."
             );
         html.Open(Tag.P)
             .Text(
-                "What sits in a place is judged by readings of that very part. A replacement starts a new history, to which the incoming reading of its lot belongs, unless that piece was scrapped. A person may overrule a verdict with a reason; both are shown, and the reading stays as it was written."
+                "What sits in a place is judged by readings of that very part. A replacement starts a new history, to which the "
+                    + "incoming reading of its lot belongs, unless that piece was scrapped. A person may overrule a verdict with a "
+                    + "reason; both are shown, and the reading stays as it was written."
             );
     }
 
@@ -110,7 +122,8 @@ public static class AboutPage
                 html,
                 table,
                 Example(VerdictOutcome.Inside, 51m, 37.6m, 56.4m, 47m, 3m),
-                "the filled band is the room its limits leave, the short stroke below is the nominal value, the line through the disc is the uncertainty"
+                "the filled band is the room its limits leave, the short stroke below is the nominal value, the line through the disc "
+                    + "is the uncertainty"
             );
             Shape(html, table, Example(VerdictOutcome.Outside, 31.8m, 37.6m, 56.4m, 47m, null), "beyond the stroke of the limit it broke");
             Shape(html, table, Example(VerdictOutcome.Undecided, 56m, 37.6m, 56.4m, 47m, 4m), "its uncertainty lies across a limit");
@@ -137,7 +150,9 @@ public static class AboutPage
 
         html.Open(Tag.P)
             .Text(
-                "Limits stand at the same place on every strip, so strips below each other compare. With two limits the scale is even; with one it starts from nought, or takes factors of ten. A cross is the part that sat there before, on the same scale. Every number that is drawn stands in words beside it."
+                "Limits stand at the same place on every strip, so strips below each other compare. With two limits the scale is even; "
+                    + "with one it starts from nought, or takes factors of ten. A cross is the part that sat there before, on the same "
+                    + "scale. Every number that is drawn stands in words beside it."
             );
     }
 
@@ -237,7 +252,8 @@ public static class AboutPage
         list.Close();
         html.Open(Tag.P)
             .Text(
-                "The same records, day and version give the same bytes. The pages need no script and ask for nothing outside their own folder."
+                "The same records, day and version give the same bytes. The pages need no script and ask for nothing outside their own "
+                    + "folder."
             );
     }
 

@@ -47,7 +47,8 @@ public static class AheadPage
                 .Text(
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{coming.Length} {(coming.Length == 1 ? "date" : "dates")} from {context.Today:yyyy-MM-dd} to {until:yyyy-MM-dd}, {overdue.Length} overdue."
+                        $"{coming.Length} {(coming.Length == 1 ? "date" : "dates")} from {context.Today:yyyy-MM-dd} to "
+                            + $"{until:yyyy-MM-dd}, {overdue.Length} overdue."
                     )
                 );
             using var link = html.Open(Tag.P);

@@ -71,7 +71,8 @@ internal static class AheadTable
             html.Text(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{items.Count} {(items.Count == 1 ? "thing falls" : "things fall")} due by {context.Today.AddYears(1):yyyy-MM-dd}, {overdue} of them {(overdue == 1 ? "is" : "are")} overdue: "
+                    $"{items.Count} {(items.Count == 1 ? "thing falls" : "things fall")} due by {context.Today.AddYears(1):yyyy-MM-dd}, "
+                        + $"{overdue} of them {(overdue == 1 ? "is" : "are")} overdue: "
                 )
             );
             html.Open(Tag.A).To(LocalLink.ToFile(AheadPage.PathName)).Text("the year ahead");

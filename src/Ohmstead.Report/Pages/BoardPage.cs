@@ -8,7 +8,8 @@ using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The page of one board: state, the evidence for it, cautions, identity, parts with verdicts, proof, the bench day by day, story, photographs.</summary>
+/// <summary>The page of one board: state, the evidence for it, cautions, identity, parts with verdicts, proof, the bench day by day, story,
+/// photographs.</summary>
 public static class BoardPage
 {
     private static readonly Column[] Waiting =
@@ -31,7 +32,8 @@ public static class BoardPage
     /// <param name="context">What every page knows.</param>
     /// <param name="board">The board.</param>
     /// <param name="findings">What the checks find in its record, told on the page.</param>
-    /// <param name="open">Takes the places that need a part when the drawer is not known yet; null when nothing is told of them later.</param>
+    /// <param name="open">Takes the places that need a part when the drawer is not known yet; null when nothing is told of them
+    /// later.</param>
     public static void Write(
         PageBuffer buffer,
         ReportContext context,

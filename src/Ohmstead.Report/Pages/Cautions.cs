@@ -7,7 +7,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>What can hurt, how long it takes to bleed down, and always to whom a figure defers. It is as loud as what it says: most of all where something must be made safe first.</summary>
+/// <summary>What can hurt, how long it takes to bleed down, and always to whom a figure defers. It is as loud as what it says: most of all
+/// where something must be made safe first.</summary>
 internal static class Cautions
 {
     /// <summary>Writes the cautions of a board, or says that it names none.</summary>

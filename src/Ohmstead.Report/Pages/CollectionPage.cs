@@ -5,7 +5,8 @@ using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The page of the collection: what is fit to run, what is not and why, what to do next, what waits, what to buy. What grows beyond it goes on on pages of its own.</summary>
+/// <summary>The page of the collection: what is fit to run, what is not and why, what to do next, what waits, what to buy. What grows
+/// beyond it goes on on pages of its own.</summary>
 public static class CollectionPage
 {
     private const int MostNext = 40;

@@ -48,13 +48,15 @@ internal static class CollectionWords
         {
             BoardState.MakeSafe => "a hazard that must go is still there, or a safety finding is open",
             BoardState.FaultStands =>
-                "a failed reading or proof, a major finding, an empty place, a part that does not fit or bears too much, or a decision to replace is unanswered",
+                "a failed reading or proof, a major finding, an empty place, a part that does not fit or bears too much, or a decision "
+                    + "to replace is unanswered",
             BoardState.Waiting => "work waits for something and has not gone on",
             BoardState.NotLookedAt => "nobody has had it at the bench",
             BoardState.ProofDue =>
-                "nothing is known to be wrong, but something is not shown: a required point is not proved after the last work, a fitted piece was not measured, a record contradicts itself",
-            _ =>
-                "none of these: everything that must be shown is shown by an entry of the record, which the page of the board names; whether the look is overdue is said beside it",
+                "nothing is known to be wrong, but something is not shown: a required point is not proved after the last work, a fitted "
+                    + "piece was not measured, a record contradicts itself",
+            _ => "none of these: everything that must be shown is shown by an entry of the record, which the page of the board names; "
+                + "whether the look is overdue is said beside it",
         };
 
     /// <summary>Why a board is not fit to run, the weightiest first and the rest counted.</summary>

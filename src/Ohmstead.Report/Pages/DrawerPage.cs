@@ -8,7 +8,8 @@ using Ohmstead.Report.Pictures;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The page of the drawer: what to buy and what is on order, then every lot with its age, its incoming readings and the boards that took from it.</summary>
+/// <summary>The page of the drawer: what to buy and what is on order, then every lot with its age, its incoming readings and the boards
+/// that took from it.</summary>
 public static class DrawerPage
 {
     private const int MostToBuy = 20;
@@ -126,7 +127,8 @@ public static class DrawerPage
             ? "The drawer holds no lot."
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"{lots.Length} lots, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} with no incoming reading."
+                $"{lots.Length} lots, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} "
+                    + "with no incoming reading."
             );
     }
 
@@ -203,7 +205,8 @@ public static class DrawerPage
         {
             html.Open(Tag.P, ClassName.Fine)
                 .Text(
-                    $"{visit.Date.Text}: {scrap.Count.Text} scrapped{(scrap.Piece is { } piece ? ", piece " + piece.Value : string.Empty)}, {scrap.Because.Value}"
+                    $"{visit.Date.Text}: {scrap.Count.Text} "
+                        + $"scrapped{(scrap.Piece is { } piece ? ", piece " + piece.Value : string.Empty)}, {scrap.Because.Value}"
                 );
         }
     }

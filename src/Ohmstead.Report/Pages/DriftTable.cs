@@ -7,7 +7,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The parts of a board that were read three times or more in the same way: where they are going, and when they may meet their limits.</summary>
+/// <summary>The parts of a board that were read three times or more in the same way: where they are going, and when they may meet their
+/// limits.</summary>
 internal static class DriftTable
 {
     private static readonly Column[] Columns = [new("Place", IsShort: true), "Quantity", new("Readings", IsNumber: true), "Pace", "Limit"];

@@ -5,7 +5,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The ways from an evidence to the entry that it is: a reading by its address, a lot in the drawer, any other entry by its visit.</summary>
+/// <summary>The ways from an evidence to the entry that it is: a reading by its address, a lot in the drawer, any other entry by its
+/// visit.</summary>
 /// <param name="context">What every page knows.</param>
 /// <param name="board">The board of the page.</param>
 /// <param name="anchors">The addresses of its readings.</param>
@@ -17,7 +18,8 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
     private readonly HashSet<ElementId> led = [];
     private readonly IReadOnlyList<ElementId> visits = VisitAnchors.Of(board.Visits);
 
-    /// <summary>Writes the place of an obligation, leading to the reading that meets it, where that is told in full, else to the part the first time that it is named.</summary>
+    /// <summary>Writes the place of an obligation, leading to the reading that meets it, where that is told in full, else to the part the
+    /// first time that it is named.</summary>
     public void Where(HtmlWriter html, Obligation met)
     {
         var (evidence, name) = (met.MetBy!, met.At ?? "board");

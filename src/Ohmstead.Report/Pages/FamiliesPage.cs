@@ -87,7 +87,8 @@ public static class FamiliesPage
         : families[0] is { Share: { IsUpperLimit: false } share } worst
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"The worst family: {worst.Name.Text}, {share.Failed} of {share.Measured} measured failed as found, {FamilyWords.Share(worst)}."
+                $"The worst family: {worst.Name.Text}, {share.Failed} of {share.Measured} measured failed as found, "
+                    + $"{FamilyWords.Share(worst)}."
             )
         : "No family of five or more measured parts has one that failed.";
 
@@ -97,7 +98,9 @@ public static class FamiliesPage
         OfShares.WriteStart(html, [.. FamilyAges.Apart(families)], MostRows);
         html.Open(Tag.P, ClassName.Fine)
             .Text(
-                "Measured are originals that a reading out of circuit, or a test of function, decided about; what was too close to call is not among them. What only a reading in circuit proved outside stands in the last column and counts in no share: in circuit nothing but a failure can be proved."
+                "Measured are originals that a reading out of circuit, or a test of function, decided about; what was too close to call "
+                    + "is not among them. What only a reading in circuit proved outside stands in the last column and counts in no "
+                    + "share: in circuit nothing but a failure can be proved."
             );
     }
 

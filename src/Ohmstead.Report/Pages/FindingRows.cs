@@ -5,7 +5,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>Findings as rows of a table: the line, how much it weighs, what was found, what to do next, and the check that explains it.</summary>
+/// <summary>Findings as rows of a table: the line, how much it weighs, what was found, what to do next, and the check that explains
+/// it.</summary>
 internal static class FindingRows
 {
     /// <summary>The columns.</summary>

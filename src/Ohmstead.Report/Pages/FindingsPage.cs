@@ -8,7 +8,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The page of the findings: everything the check says of the records, file by file, with its line and the next step; and every hazard that is still there.</summary>
+/// <summary>The page of the findings: everything the check says of the records, file by file, with its line and the next step; and every
+/// hazard that is still there.</summary>
 public static class FindingsPage
 {
     private const int MostRows = 100;
@@ -102,7 +103,9 @@ public static class FindingsPage
             ? "The records contradict nothing that is checked."
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"{Counted(findings, Severity.Error, "error", "errors")}, {Counted(findings, Severity.Warning, "warning", "warnings")}, {Counted(findings, Severity.Note, "note", "notes")}, in {findings.Select(finding => finding.Place.Path).Distinct(StringComparer.Ordinal).Count()} of the files."
+                $"{Counted(findings, Severity.Error, "error", "errors")}, {Counted(findings, Severity.Warning, "warning", "warnings")}, "
+                    + $"{Counted(findings, Severity.Note, "note", "notes")}, in "
+                    + $"{findings.Select(finding => finding.Place.Path).Distinct(StringComparer.Ordinal).Count()} of the files."
             );
 
     private static string Counted(ImmutableArray<Finding> findings, Severity severity, string one, string more) =>

@@ -8,7 +8,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The page of the instruments: what each is good for, when it was calibrated and is due, and which readings were taken while no calibration held.</summary>
+/// <summary>The page of the instruments: what each is good for, when it was calibrated and is due, and which readings were taken while no
+/// calibration held.</summary>
 public static class InstrumentsPage
 {
     private const int MostDays = 12;
@@ -34,7 +35,8 @@ public static class InstrumentsPage
             html.Open(Tag.P, ClassName.Lead).Text(Lead(instruments, uses, context.Today));
             html.Open(Tag.P)
                 .Text(
-                    "A reading is judged by the calibration in force on its own day. What an instrument is good for becomes the uncertainty of each of its readings."
+                    "A reading is judged by the calibration in force on its own day. What an instrument is good for becomes the "
+                        + "uncertainty of each of its readings."
                 );
         }
 
@@ -76,7 +78,8 @@ public static class InstrumentsPage
         );
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{instruments.Length} instruments; {(due == 0 ? "all calibrations hold" : $"the calibration of {due} has run out")}; {(late == 0 ? "no reading was" : late == 1 ? "one reading was" : $"{late} readings were")} taken while none held."
+            $"{instruments.Length} instruments; {(due == 0 ? "all calibrations hold" : $"the calibration of {due} has run out")}; "
+                + $"{(late == 0 ? "no reading was" : late == 1 ? "one reading was" : $"{late} readings were")} taken while none held."
         );
     }
 
@@ -133,7 +136,8 @@ public static class InstrumentsPage
             Measured.LossFactor => "dissipation factor",
             _ => accuracy.Measures.Text.Replace('_', ' '),
         };
-        return $"{measures}{(accuracy.UpTo is { } upTo ? $" up to {Whole(upTo.Text)}" : string.Empty)}: {terms}{(accuracy.Certificate is { } certificate ? $", certificate {Whole(certificate.Text)}" : string.Empty)}";
+        return $"{measures}{(accuracy.UpTo is { } upTo ? $" up to {Whole(upTo.Text)}" : string.Empty)}: "
+            + $"{terms}{(accuracy.Certificate is { } certificate ? $", certificate {Whole(certificate.Text)}" : string.Empty)}";
     }
 
     // A figure and its unit stay in one line: the column is narrow, on paper above all.
@@ -152,7 +156,8 @@ public static class InstrumentsPage
         using (html.Open(Tag.P))
         {
             html.Text(
-                $"calibrated {last.Date.Text}{(last.Certificate is { } certificate ? $" ({certificate.Value})" : string.Empty)}, next by {IsoDate.Text(until)} "
+                $"calibrated {last.Date.Text}{(last.Certificate is { } certificate ? $" ({certificate.Value})" : string.Empty)}, next "
+                    + $"by {IsoDate.Text(until)} "
             );
             html.Open(Tag.Span)
                 .With(ClassName.Told, today > until ? ClassName.Bad : ClassName.Good)

@@ -6,7 +6,8 @@ namespace Ohmstead.Report.Pages;
 /// <param name="Name">Its heading.</param>
 /// <param name="IsNumber">True when it holds numbers of one unit: they stand to the right.</param>
 /// <param name="IsShort">True when it holds dates or names that are never broken over lines.</param>
-/// <param name="IsPlain">True when its cells explain themselves and need no name before them where the table is too narrow for columns.</param>
+/// <param name="IsPlain">True when its cells explain themselves and need no name before them where the table is too narrow for
+/// columns.</param>
 internal readonly record struct Column(string Name, bool IsNumber = false, bool IsShort = false, bool IsPlain = false)
 {
     /// <summary>A column of text.</summary>

@@ -5,10 +5,11 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>A table that grows with the collection: its start stands on the page that is about it, and all of it on as many pages of its own as keep each of them small.</summary>
+/// <summary>A table that grows with the collection: its start stands on the page that is about it, and all of it on as many pages of its
+/// own as keep each of them small.</summary>
 /// <remarks>
-/// The rows lie once more in a script of one assignment beside these pages, so that sorting and filtering go over all of them; it is loaded when
-/// somebody asks for that. Rows are HTML made by <see cref="HtmlWriter"/>: what a record holds is as inert in them as on a page.
+/// The rows lie once more in a script of one assignment beside these pages, so that sorting and filtering go over all of them; it is loaded
+/// when somebody asks for that. Rows are HTML made by <see cref="HtmlWriter"/>: what a record holds is as inert in them as on a page.
 /// </remarks>
 /// <param name="Path">The file of the first page without its ending, from the root of the report.</param>
 /// <param name="Heading">What the table holds.</param>

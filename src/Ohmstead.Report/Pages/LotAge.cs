@@ -6,7 +6,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>How old the parts of a lot are: what their date code says, how long they may lie, and how to form them again once that is over.</summary>
+/// <summary>How old the parts of a lot are: what their date code says, how long they may lie, and how to form them again once that is
+/// over.</summary>
 internal static class LotAge
 {
     /// <summary>Writes what is known.</summary>
@@ -79,7 +80,8 @@ internal static class LotAge
             .Text(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"one part at a time, through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass {plan.WorstMilliamperes:0.0} mA should the part be shorted"
+                    $"one part at a time, through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass "
+                        + $"{plan.WorstMilliamperes:0.0} mA should the part be shorted"
                 )
             );
         foreach (var step in plan.Steps)

@@ -117,7 +117,8 @@ public static class PageFrame
             .Text(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Written by Ohmstead {context.Version} as of {context.Today:yyyy-MM-dd}. Every verdict is computed from the records; open one to see its limit, its arithmetic and its source."
+                    $"Written by Ohmstead {context.Version} as of {context.Today:yyyy-MM-dd}. Every verdict is computed from the "
+                        + "records; open one to see its limit, its arithmetic and its source."
                 )
             );
     }

@@ -14,8 +14,9 @@ internal sealed record PhotoPair(string Place, DatedPhoto Earlier, DatedPhoto La
 internal sealed record DatedPhoto(BenchVisit Visit, int Order, Photograph Photo, ShownPicture Shown);
 
 /// <summary>
-/// Which photographs belong side by side. A record marks none: they do when the words of both name the same place, they are of different visits, and
-/// work was done there in the time from the one to the other. Within one visit nobody knows whether the camera or the iron came first.
+/// Which photographs belong side by side. A record marks none: they do when the words of both name the same place, they are of different
+/// visits, and work was done there in the time from the one to the other. Within one visit nobody knows whether the camera or the iron came
+/// first.
 /// </summary>
 internal static class PhotoPairs
 {

@@ -3,7 +3,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The photographs of a board: those of a place before and after its work side by side, then all others in order of time.</summary>
+/// <summary>The photographs of a board: those of a place before and after its work side by side, then all others in order of
+/// time.</summary>
 internal static class Photographs
 {
     /// <summary>Writes the section; nothing when there is no photograph that can be shown.</summary>

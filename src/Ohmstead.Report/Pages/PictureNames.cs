@@ -1,6 +1,7 @@
 namespace Ohmstead.Report.Pages;
 
-/// <summary>Which picture paths a page may show: below the collection, and a picture by name. Anything else is reported by a check and not shown.</summary>
+/// <summary>Which picture paths a page may show: below the collection, and a picture by name. Anything else is reported by a check and not
+/// shown.</summary>
 public static class PictureNames
 {
     /// <summary>True when the path stays below the root of the collection and names a picture.</summary>

@@ -9,8 +9,9 @@ using Ohmstead.Report.Html;
 namespace Ohmstead.Report.Pages;
 
 /// <summary>
-/// The lasting addresses of the readings of a page. One is made of what was read, on which day, which quantity, and in which state and way; a number is
-/// added only among readings that are alike in all of that. So an address does not change when other readings are entered before or after it.
+/// The lasting addresses of the readings of a page. One is made of what was read, on which day, which quantity, and in which state and way;
+/// a number is added only among readings that are alike in all of that. So an address does not change when other readings are entered
+/// before or after it.
 /// </summary>
 internal sealed class ReadingAnchors
 {

@@ -3,7 +3,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>A share failed as a small drawing: a line from nought to all, a box where the true share may lie, a stroke at the share seen. The words stand beside it.</summary>
+/// <summary>A share failed as a small drawing: a line from nought to all, a box where the true share may lie, a stroke at the share seen.
+/// The words stand beside it.</summary>
 internal static class ShareBar
 {
     private const int Wide = 160;

@@ -3,7 +3,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The standards, handbooks and practices that a page leans on: each stands once at its end, and what leans on it leads there by number.</summary>
+/// <summary>The standards, handbooks and practices that a page leans on: each stands once at its end, and what leans on it leads there by
+/// number.</summary>
 internal sealed class SourceList
 {
     private readonly Dictionary<string, (string Words, ElementId Id)> numbers = new(StringComparer.Ordinal);

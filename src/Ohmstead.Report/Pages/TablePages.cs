@@ -6,11 +6,13 @@ namespace Ohmstead.Report.Pages;
 /// <summary>Something long that is told on several pages: what their files are called, and the links between them.</summary>
 internal static class TablePages
 {
-    /// <summary>The file of a page, counted from 0. A tilde is in no name of a record, so a page can be mistaken for that of nothing else.</summary>
+    /// <summary>The file of a page, counted from 0. A tilde is in no name of a record, so a page can be mistaken for that of nothing
+    /// else.</summary>
     public static string PathOf(string path, int page) =>
         page == 0 ? path + ".html" : string.Create(CultureInfo.InvariantCulture, $"{path}~{page + 1}.html");
 
-    /// <summary>Writes the links; nothing where there is one page. A page is named by what it begins with: that is where somebody who looks for a name or a date would open it.</summary>
+    /// <summary>Writes the links; nothing where there is one page. A page is named by what it begins with: that is where somebody who looks
+    /// for a name or a date would open it.</summary>
     /// <param name="html">The page.</param>
     /// <param name="path">The file of the first page without its ending, from the root of the report.</param>
     /// <param name="name">What the links are called, for those who do not see them.</param>

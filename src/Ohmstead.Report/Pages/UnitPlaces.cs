@@ -4,7 +4,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>What sits in the places of a unit and how it measures: kept of a board so that the units of a design can be set side by side.</summary>
+/// <summary>What sits in the places of a unit and how it measures: kept of a board so that the units of a design can be set side by
+/// side.</summary>
 /// <param name="Board">The number of the board.</param>
 /// <param name="Places">Its places in the order of the parts list, those alone of which something is known.</param>
 public sealed record UnitPlaces(string Board, IReadOnlyList<UnitPlace> Places)

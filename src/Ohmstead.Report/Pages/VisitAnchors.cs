@@ -6,7 +6,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>The places of visits on the page of their board: the day, and for a second visit of one day its number. A visit that is added later moves none.</summary>
+/// <summary>The places of visits on the page of their board: the day, and for a second visit of one day its number. A visit that is added
+/// later moves none.</summary>
 public static class VisitAnchors
 {
     /// <summary>One id for each visit, in the same order.</summary>

@@ -4,10 +4,12 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>What would fit open places out of one drawer, ready for their pages. Places that ask for the same come by the dozen: the drawer is looked through once for all of them.</summary>
+/// <summary>What would fit open places out of one drawer, ready for their pages. Places that ask for the same come by the dozen: the drawer
+/// is looked through once for all of them.</summary>
 /// <remarks>Used by several threads at once. Two that ask the same at the same time write the same.</remarks>
 /// <param name="drawer">What is left in the drawer.</param>
-/// <param name="most">How many answers it keeps; what is asked beyond them is worked out each time, so that memory stays as it is however many places a collection has.</param>
+/// <param name="most">How many answers it keeps; what is asked beyond them is worked out each time, so that memory stays as it is however
+/// many places a collection has.</param>
 public sealed class WantedFolds(Drawer drawer, int most = WantedFolds.Usual)
 {
     // Some kilobytes each.

@@ -6,7 +6,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pictures;
 
-/// <summary>The share of a family that has failed by each age: flat where nothing failed, a room where something failed at an age nobody saw, and a dotted curve for a Weibull life where one can be told.</summary>
+/// <summary>The share of a family that has failed by each age: flat where nothing failed, a room where something failed at an age nobody
+/// saw, and a dotted curve for a Weibull life where one can be told.</summary>
 internal static class AgeSteps
 {
     private const decimal Left = 44m;
@@ -128,6 +129,7 @@ internal static class AgeSteps
             failed += double.IsInfinity(mass.By) ? 0 : mass.Probability;
         }
 
-        return $"The share failed rises to {FamilyWords.Percent(Math.Min(failed, 1))}; a filled room where parts failed at an age that nobody saw{(hasCurve ? ", dotted the Weibull life" : string.Empty)}. The table says the same in numbers.";
+        return $"The share failed rises to {FamilyWords.Percent(Math.Min(failed, 1))}; a filled room where parts failed at an age that "
+            + $"nobody saw{(hasCurve ? ", dotted the Weibull life" : string.Empty)}. The table says the same in numbers.";
     }
 }

@@ -5,7 +5,8 @@ using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pictures;
 
-/// <summary>A small picture of a state for other pages: a name plate, the mark of the state and its words. The words are text; no style, font or script is needed.</summary>
+/// <summary>A small picture of a state for other pages: a name plate, the mark of the state and its words. The words are text; no style,
+/// font or script is needed.</summary>
 /// <remarks>Where another font is used than the usual one, the text is drawn in the room that it was given.</remarks>
 public static class Badge
 {
@@ -63,7 +64,8 @@ public static class Badge
     {
         Raw(
             buffer,
-            $"<text x=\"{at}\" y=\"15\" font-family=\"ui-monospace, DejaVu Sans Mono, Consolas, monospace\" font-size=\"12\" font-weight=\"700\" textLength=\"{width}\" lengthAdjust=\"spacingAndGlyphs\" fill=\"{colour}\">"
+            $"<text x=\"{at}\" y=\"15\" font-family=\"ui-monospace, DejaVu Sans Mono, Consolas, monospace\" font-size=\"12\" "
+                + $"font-weight=\"700\" textLength=\"{width}\" lengthAdjust=\"spacingAndGlyphs\" fill=\"{colour}\">"
         );
         VisibleText.Write(buffer, text);
         Raw(buffer, $"</text>\n");

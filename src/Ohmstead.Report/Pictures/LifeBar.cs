@@ -3,7 +3,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pictures;
 
-/// <summary>A life on the calendar: a line while nothing is expected of it, a room in which it may be used up, a stroke for today. All bars of a table share one scale, and the row of each holds its dates.</summary>
+/// <summary>A life on the calendar: a line while nothing is expected of it, a room in which it may be used up, a stroke for today. All bars
+/// of a table share one scale, and the row of each holds its dates.</summary>
 internal static class LifeBar
 {
     private const decimal Wide = 180m;

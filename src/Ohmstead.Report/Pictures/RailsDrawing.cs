@@ -7,7 +7,8 @@ using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pictures;
 
-/// <summary>The rails of a board below each other, as last proved: each voltage between its limits, each ripple below its own. The table of the proof holds the numbers.</summary>
+/// <summary>The rails of a board below each other, as last proved: each voltage between its limits, each ripple below its own. The table of
+/// the proof holds the numbers.</summary>
 internal static class RailsDrawing
 {
     private const int Lane = 20;
@@ -15,7 +16,8 @@ internal static class RailsDrawing
     private const decimal VoltageAt = 96m;
     private const decimal RippleAt = 232m;
 
-    /// <summary>The rails that can be drawn: the latest proof of each point that read a voltage against limits, in order of the points.</summary>
+    /// <summary>The rails that can be drawn: the latest proof of each point that read a voltage against limits, in order of the
+    /// points.</summary>
     public static ImmutableArray<AssessedProof> Rails(BoardAssessment board)
     {
         var rails = new List<AssessedProof>();
@@ -43,7 +45,8 @@ internal static class RailsDrawing
             html,
             $"0 0 340 {Invariant.Text(high)}",
             "Rails as last proved",
-            "Each rail a line: its voltage between its limits, its ripple below its limit, each on a scale of its own with equal limits below each other. The numbers stand in the table below."
+            "Each rail a line: its voltage between its limits, its ripple below its limit, each on a scale of its own with equal limits "
+                + "below each other. The numbers stand in the table below."
         );
         Plot.Label(html, VoltageAt + StripScale.Lower, 10m, "voltage");
         if (rails.Any(rail => Of(rail, Measured.Ripple) is not null))

@@ -9,7 +9,8 @@ using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pictures;
 
-/// <summary>Like readings of one part over the years, against the limits of the last one, with the line through them where a drift can be told.</summary>
+/// <summary>Like readings of one part over the years, against the limits of the last one, with the line through them where a drift can be
+/// told.</summary>
 internal static class ReadingsOverTime
 {
     private const decimal Left = 66m;
@@ -68,7 +69,8 @@ internal static class ReadingsOverTime
         }
     }
 
-    /// <summary>The days that are drawn: from the first reading to the last, or to where the line meets its limit, with a little room at both ends.</summary>
+    /// <summary>The days that are drawn: from the first reading to the last, or to where the line meets its limit, with a little room at
+    /// both ends.</summary>
     public static TimeScale Time(ReadingSeries series, Drift? drift)
     {
         var (first, last) = (series.Readings[0].Day, series.Readings[^1].Day);
@@ -195,7 +197,8 @@ internal static class ReadingsOverTime
         var words = new StringBuilder(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{series.Readings.Count} readings, {first.Verdict.Reading.Text} on {IsoDate.Text(first.Day)} to {end.Verdict.Reading.Text} on {IsoDate.Text(end.Day)}; limits: {last.LimitInWords ?? "none known"}"
+                $"{series.Readings.Count} readings, {first.Verdict.Reading.Text} on {IsoDate.Text(first.Day)} to "
+                    + $"{end.Verdict.Reading.Text} on {IsoDate.Text(end.Day)}; limits: {last.LimitInWords ?? "none known"}"
             )
         );
         if (drift is not null)

@@ -16,8 +16,10 @@ public enum StripBand
     AtLeast,
 }
 
-/// <summary>Where everything on the strip of one reading goes, in units of the drawing (one pixel each), from 0 to <see cref="StripScale.Wide"/>.</summary>
-/// <param name="Band">Which limits there are. A lower one always stands at <see cref="StripScale.Lower"/>, an upper one at <see cref="StripScale.Upper"/>.</param>
+/// <summary>Where everything on the strip of one reading goes, in units of the drawing (one pixel each), from 0 to
+/// <see cref="StripScale.Wide"/>.</summary>
+/// <param name="Band">Which limits there are. A lower one always stands at <see cref="StripScale.Lower"/>, an upper one at
+/// <see cref="StripScale.Upper"/>.</param>
 /// <param name="At">The middle of the reading's shape.</param>
 /// <param name="Low">The lower end of its uncertainty; equal to <paramref name="High"/> where none is known or the shape covers it.</param>
 /// <param name="High">The upper end of its uncertainty.</param>
@@ -34,7 +36,8 @@ public readonly record struct StripDrawing(
     bool IsBeyond
 )
 {
-    /// <summary>Where the part that sat there before lay on the same scale, at the end where it lay beyond it; null where there is none.</summary>
+    /// <summary>Where the part that sat there before lay on the same scale, at the end where it lay beyond it; null where there is
+    /// none.</summary>
     public decimal? Before { get; init; }
 
     /// <summary>True when that part lay beyond the end of the strip.</summary>

@@ -4,10 +4,12 @@ using Ohmstead.Electronics.Quantities;
 namespace Ohmstead.Report.Pictures;
 
 /// <summary>
-/// The scale of the strip of one reading. Limits stand at the same place on every strip, so that strips below each other can be compared. Between two
-/// limits the scale is linear. With one limit it is linear from nought, as long as the reading can be drawn so; else a step is a factor of ten.
+/// The scale of the strip of one reading. Limits stand at the same place on every strip, so that strips below each other can be compared.
+/// Between two limits the scale is linear. With one limit it is linear from nought, as long as the reading can be drawn so; else a step is
+/// a factor of ten.
 /// </summary>
-/// <remarks>Places are worked out in floating point: they end up at a tenth of a pixel and decide nothing. What a reading says was decided before.</remarks>
+/// <remarks>Places are worked out in floating point: they end up at a tenth of a pixel and decide nothing. What a reading says was decided
+/// before.</remarks>
 public static class StripScale
 {
     /// <summary>How wide a strip is.</summary>

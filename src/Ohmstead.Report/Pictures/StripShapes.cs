@@ -3,8 +3,8 @@ using Ohmstead.Report.Html;
 namespace Ohmstead.Report.Pictures;
 
 /// <summary>
-/// The shapes that the strips of a page share, drawn once: limits and the room between them, and one shape for each thing a reading can say. A disc is
-/// inside, a standing diamond outside, a hollow square too close to call, a dotted ring proves
+/// The shapes that the strips of a page share, drawn once: limits and the room between them, and one shape for each thing a reading can
+/// say. A disc is inside, a standing diamond outside, a hollow square too close to call, a dotted ring proves
 /// nothing, a small ring has no limit, a cross is the part that sat there before.
 /// </summary>
 internal static class StripShapes

@@ -9,10 +9,12 @@ using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Report.Search;
 
-/// <summary>What the search of the pages looks through, as a script of one assignment: pages opened from disk may load a script and nothing else.</summary>
+/// <summary>What the search of the pages looks through, as a script of one assignment: pages opened from disk may load a script and nothing
+/// else.</summary>
 /// <remarks>
 /// Boards are told once and meant by their place in the list afterwards. The boards that have a part of a name in a list of their own are
-/// kept as gap and length by turns, so that a part that is on every board takes a few bytes. Nothing in the texts can end the script or hide in it.
+/// kept as gap and length by turns, so that a part that is on every board takes a few bytes. Nothing in the texts can end the script or
+/// hide in it.
 /// </remarks>
 public static class SearchIndex
 {

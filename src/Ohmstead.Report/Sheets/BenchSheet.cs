@@ -7,7 +7,8 @@ using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Report.Sheets;
 
-/// <summary>What a person takes to the bench on paper: cautions first, then what stands, what to measure with its limits, what to confirm and what to prove, with room to write.</summary>
+/// <summary>What a person takes to the bench on paper: cautions first, then what stands, what to measure with its limits, what to confirm
+/// and what to prove, with room to write.</summary>
 public static class BenchSheet
 {
     /// <summary>Writes the sheet, a page that stands alone in one file.</summary>
@@ -37,7 +38,9 @@ public static class BenchSheet
             .Text(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{collection.Name}, {board.Board.Path}, as of {today:yyyy-MM-dd}. Limits are computed from the record.{(collection.IsInvented ? " Everything in this collection is invented." : string.Empty)} {SafetyNotice.Defer}"
+                    $"{collection.Name}, {board.Board.Path}, as of {today:yyyy-MM-dd}. Limits are computed from the "
+                        + $"record.{(collection.IsInvented ? " Everything in this collection is invented." : string.Empty)} "
+                        + $"{SafetyNotice.Defer}"
                 )
             );
     }
@@ -82,7 +85,8 @@ public static class BenchSheet
         {
             html.Open(Tag.Li)
                 .Text(
-                    $"Still drying: {wet.Place}, wet on {PageFrame.Iso(wet.Since)}, to dry for {wet.For}; no power before {PageFrame.Iso(wet.Until)}."
+                    $"Still drying: {wet.Place}, wet on {PageFrame.Iso(wet.Since)}, to dry for {wet.For}; no power before "
+                        + $"{PageFrame.Iso(wet.Until)}."
                 );
         }
 

@@ -5,7 +5,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Sheets;
 
-/// <summary>Polarised parts whose right way round is not established yet, with a box for each way to establish it. The print alone does not: it has no box of its own weight.</summary>
+/// <summary>Polarised parts whose right way round is not established yet, with a box for each way to establish it. The print alone does
+/// not: it has no box of its own weight.</summary>
 internal static class PolarityTable
 {
     public static void Write(HtmlWriter html, BoardAssessment board)

@@ -4,8 +4,8 @@ using Ohmstead.Report.Html;
 namespace Ohmstead.Report.Style;
 
 /// <summary>
-/// The mark and the words of a state. The mark is a pair of contacts: joined, joined to one that is still hollow, hollow both, joined by dots, open;
-/// and earth for what must be made safe first. Colour comes second.
+/// The mark and the words of a state. The mark is a pair of contacts: joined, joined to one that is still hollow, hollow both, joined by
+/// dots, open; and earth for what must be made safe first. Colour comes second.
 /// </summary>
 public static class StateMark
 {

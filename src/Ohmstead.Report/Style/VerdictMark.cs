@@ -4,7 +4,8 @@ using Ohmstead.Report.Pictures;
 
 namespace Ohmstead.Report.Style;
 
-/// <summary>The mark and the word of a verdict that has no value to draw: the same shapes as on the strip of a reading, alone. Colour comes second.</summary>
+/// <summary>The mark and the word of a verdict that has no value to draw: the same shapes as on the strip of a reading, alone. Colour comes
+/// second.</summary>
 public static class VerdictMark
 {
     /// <summary>Writes the mark and the word of an outcome that has no value.</summary>

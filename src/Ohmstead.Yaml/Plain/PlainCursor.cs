@@ -4,8 +4,8 @@ namespace Ohmstead.Yaml.Plain;
 
 /// <summary>Walks over YAML line by line, and knows the line and the column it stands at.</summary>
 /// <remarks>
-/// Whatever is not surely plain makes it doubt, and once in doubt it stays so: what was read is thrown away then, so no reader here has to be right
-/// behind a doubt.
+/// Whatever is not surely plain makes it doubt, and once in doubt it stays so: what was read is thrown away then, so no reader here has to
+/// be right behind a doubt.
 /// </remarks>
 internal sealed class PlainCursor
 {
@@ -46,7 +46,8 @@ internal sealed class PlainCursor
     /// <summary>The rest of the line, without its line end.</summary>
     internal ReadOnlySpan<char> RestOfLine => Text.AsSpan(At, lineEnd - At);
 
-    /// <summary>Stands at the first content of a stretch of a file that begins a line. All its lines end with LF, or all with CRLF.</summary>
+    /// <summary>Stands at the first content of a stretch of a file that begins a line. All its lines end with LF, or all with
+    /// CRLF.</summary>
     internal void Open(SourceText source, int start, int end)
     {
         (Text, End, At) = (source.Text, end, start);

@@ -5,10 +5,11 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Yaml.Plain;
 
-/// <summary>Reads the records that are written as nearly all are, in YAML's plainest form, and hands every other one to a reader that knows it all.</summary>
+/// <summary>Reads the records that are written as nearly all are, in YAML's plainest form, and hands every other one to a reader that knows
+/// it all.</summary>
 /// <remarks>
-/// It never reports anything: a file with anything to report is read by the other reader. So there is one place where YAML is judged, and this one only
-/// has to know when it is sure. One instance is used by one thread at a time.
+/// It never reports anything: a file with anything to report is read by the other reader. So there is one place where YAML is judged, and
+/// this one only has to know when it is sure. One instance is used by one thread at a time.
 /// </remarks>
 /// <param name="thorough">The reader for all else, made when the first file asks for it.</param>
 public sealed class PlainNodeReader(Func<INodeReader> thorough) : INodeReader

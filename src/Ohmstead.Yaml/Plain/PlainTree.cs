@@ -141,7 +141,8 @@ internal sealed class PlainTree
             _ => null,
         };
 
-    /// <summary>Counts what the library would tell as events: one for a word, two for a mapping or a list; false behind the limit.</summary>
+    /// <summary>Counts what the library would tell as events: one for a word, two for a mapping or a list; false behind the
+    /// limit.</summary>
     private bool Takes(int events) => (eventsLeft -= events) >= 0;
 
     private MappingNode? FlowMapping(int column, int levels)

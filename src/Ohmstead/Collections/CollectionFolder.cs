@@ -57,7 +57,8 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     public CollectionFolder WithDesign(string path) =>
         new(Root, Boards, [.. Designs.Append(path).Order(StringComparer.Ordinal)]) { Beside = Beside };
 
-    /// <summary>The root of the collection that a file belongs to: the nearest folder above with a collection file, else the file's own.</summary>
+    /// <summary>The root of the collection that a file belongs to: the nearest folder above with a collection file, else the file's
+    /// own.</summary>
     public static string RootOf(string file)
     {
         var own = Path.GetDirectoryName(Path.GetFullPath(file))!;

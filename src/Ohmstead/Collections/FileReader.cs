@@ -19,7 +19,8 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
     /// <summary>The check under which links are reported; somebody put them there, so that is a finding like any other.</summary>
     public const string Link = "symbolic-link";
 
-    /// <summary>Whether a finding says that a file was not looked into: then it is not opened for an excerpt either, and a list may lack what it holds.</summary>
+    /// <summary>Whether a finding says that a file was not looked into: then it is not opened for an excerpt either, and a list may lack
+    /// what it holds.</summary>
     public static bool IsPassedOver(Finding finding) => finding.Check is Unreadable or Link;
 
     /// <summary>Reads one file.</summary>

@@ -2,7 +2,8 @@ using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Collections;
 
-/// <summary>The one order of findings: path, line, column, check, message. It depends on nothing else, so equal input gives equal output.</summary>
+/// <summary>The one order of findings: path, line, column, check, message. It depends on nothing else, so equal input gives equal
+/// output.</summary>
 internal sealed class FindingOrder : IComparer<Finding>
 {
     /// <summary>The order.</summary>

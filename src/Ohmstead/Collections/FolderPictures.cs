@@ -7,7 +7,8 @@ using Ohmstead.Pictures;
 
 namespace Ohmstead.Collections;
 
-/// <summary>The pictures of a collection on disk. A path is looked at by its own words first, so nothing outside the root is ever touched.</summary>
+/// <summary>The pictures of a collection on disk. A path is looked at by its own words first, so nothing outside the root is ever
+/// touched.</summary>
 internal sealed class FolderPictures(string root) : IPictures
 {
     private readonly ConcurrentDictionary<string, PictureState> known = new(StringComparer.Ordinal);

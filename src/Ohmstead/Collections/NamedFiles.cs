@@ -40,7 +40,8 @@ internal sealed record NamedFiles(CollectionFolder Folder, IReadOnlyList<string>
             {
                 return (
                     [],
-                    $"'{name}' is no record: a board or a design is a .md file; the others are collection.yaml, instruments.yaml and stock.yaml"
+                    $"'{name}' is no record: a board or a design is a .md file; the others are collection.yaml, instruments.yaml and "
+                        + "stock.yaml"
                 );
             }
 

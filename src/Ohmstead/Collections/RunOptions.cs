@@ -23,6 +23,7 @@ internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, 
     /// </summary>
     public bool IsCompared { get; init; } = true;
 
-    /// <summary>Files that are taken to hold another text than they do on disk, or to be there at all, to see what would follow from a change; by path.</summary>
+    /// <summary>Files that are taken to hold another text than they do on disk, or to be there at all, to see what would follow from a
+    /// change; by path.</summary>
     public IReadOnlyDictionary<string, string> Instead { get; init; } = FrozenDictionary<string, string>.Empty;
 }

@@ -113,7 +113,8 @@ internal sealed class AheadCommand(Terminal terminal)
         {
             terminal.Out.WriteLine(
                 Printable.Of(
-                    $"{item.When.PadRight(when)}  {DueKinds.Words(item.Kind).PadRight(kind)}  {item.At.PadRight(at)}  {item.What}{(item.IsOverdueOn(today) ? " (overdue)" : string.Empty)}"
+                    $"{item.When.PadRight(when)}  {DueKinds.Words(item.Kind).PadRight(kind)}  {item.At.PadRight(at)}  "
+                        + $"{item.What}{(item.IsOverdueOn(today) ? " (overdue)" : string.Empty)}"
                 )
             );
             terminal.Out.WriteLine(Printable.Of($"    {item.Why}"));

@@ -50,7 +50,8 @@ internal sealed class EntryOptions
     /// <summary>The collection's folder.</summary>
     public string FolderOf(ParseResult parsed) => parsed.GetValue(shared.Folder)!;
 
-    /// <summary>The visit that an entry belongs to. The instrument of the day's last entry at another board is taken where this one has no visit of the day.</summary>
+    /// <summary>The visit that an entry belongs to. The instrument of the day's last entry at another board is taken where this one has no
+    /// visit of the day.</summary>
     public VisitHead Visit(ParseResult parsed, FoundBoard board, RunOptions run, bool isMeasured)
     {
         var by = Initials.Of(parsed.GetValue(By));

@@ -65,7 +65,8 @@ internal sealed class FamiliesCommand(Terminal terminal)
             terminal.Error.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{errors} {(errors == 1 ? "error" : "errors")} in the records: what could not be read is not counted; see ohmstead check"
+                    $"{errors} {(errors == 1 ? "error" : "errors")} in the records: what could not be read is not counted; see ohmstead "
+                        + "check"
                 )
             );
         }

@@ -2,7 +2,8 @@ using System.Runtime.InteropServices;
 
 namespace Ohmstead.Commands;
 
-/// <summary>Ends the process when it is told to stop, after what is half done has been taken back. Exit code: 128 and the number of the signal.</summary>
+/// <summary>Ends the process when it is told to stop, after what is half done has been taken back. Exit code: 128 and the number of the
+/// signal.</summary>
 internal sealed class Interruption : IDisposable
 {
     private const int SignalBase = 128;
@@ -29,7 +30,8 @@ internal sealed class Interruption : IDisposable
     /// <summary>Says how to take back what is half done; null when nothing is.</summary>
     public void TakeBackBy(Action? how) => Volatile.Write(ref takeBack, how);
 
-    /// <summary>Says that Ctrl-C is how the command is meant to end: then the exit code is that of a command that did what it was asked.</summary>
+    /// <summary>Says that Ctrl-C is how the command is meant to end: then the exit code is that of a command that did what it was
+    /// asked.</summary>
     public void IsWayOut() => isWayOut = true;
 
     /// <inheritdoc/>

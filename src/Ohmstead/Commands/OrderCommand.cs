@@ -63,7 +63,8 @@ internal sealed class OrderCommand(Terminal terminal)
                         ? Refuse($"'{id}' is {OrderStates.Words(was)} already; place a new one")
                     : was == OrderState.PartReceived && key == "part_received"
                         ? Refuse(
-                            $"a part of '{id}' came already on {known[index].PartReceived!.Text}; the rest is 'received', 'lost' or 'cancelled'"
+                            $"a part of '{id}' came already on {known[index].PartReceived!.Text}; the rest is 'received', 'lost' or "
+                                + "'cancelled'"
                         )
                     : stock.Change(
                         parsed.GetValue(options.Sure),

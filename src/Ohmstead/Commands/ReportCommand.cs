@@ -37,7 +37,9 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         };
         var command = new Command(
             "report",
-            "Check a collection and write its pages: the collection, each board and design, the year ahead, the drawer, the instruments, the families of parts, the findings, the checks explained. Beside them a feed, tables for programs and badges."
+            "Check a collection and write its pages: the collection, each board and design, the year ahead, the drawer, the "
+                + "instruments, the families of parts, the findings, the checks explained. Beside them a feed, tables for programs and "
+                + "badges."
         )
         {
             folder,
@@ -75,7 +77,8 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             }
 
             terminal.Out.WriteLine(
-                $"{target.Written} files written, {target.Unchanged} unchanged, {ReportBuild.Sized(built)}; open {Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}"
+                $"{target.Written} files written, {target.Unchanged} unchanged, {ReportBuild.Sized(built)}; open "
+                    + $"{Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}"
             );
             return exit;
         });

@@ -96,7 +96,8 @@ internal sealed class StartBoardCommand(Terminal terminal)
             terminal.Error.WriteLine(
                 Printable.Of(
                     fault
-                        ?? "nothing says what it is; write --name \"Barograph servo amplifier\", or --design with a design of the collection"
+                        ?? "nothing says what it is; write --name \"Barograph servo amplifier\", or --design with a design of the "
+                            + "collection"
                 )
             );
             return ExitCode.Usage;
@@ -146,7 +147,8 @@ internal sealed class StartBoardCommand(Terminal terminal)
             Printable.Of(
                 known is null
                     ? $"  its parts: ohmstead start parts LIST.csv --board {wanted}"
-                    : $"  {known.Parts.Length} parts, {known.Points.Length} points and {known.Hazards.Length} hazards come from {known.Path}"
+                    : $"  {known.Parts.Length} parts, {known.Points.Length} points and {known.Hazards.Length} hazards come from "
+                        + $"{known.Path}"
             )
         );
         return ExitCode.Clean;

@@ -122,7 +122,8 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         if (source.Length == 0)
         {
             terminal.Out.WriteLine(
-                $"for the workflow: write the owner/name of the repository that holds the program into PROGRAM of {CollectionFiles.Workflow}"
+                "for the workflow: write the owner/name of the repository that holds the program into PROGRAM of "
+                    + $"{CollectionFiles.Workflow}"
             );
         }
     }

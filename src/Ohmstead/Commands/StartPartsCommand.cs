@@ -224,7 +224,8 @@ internal sealed class StartPartsCommand(Terminal terminal)
             terminal.Error.WriteLine(Printable.Of($"left out, since '{letters}' does not say which kind of part it is: {some}"));
             terminal.Error.WriteLine(
                 Printable.Of(
-                    $"  = --kind \"{(letters.Length > 0 ? letters : references[0])}={candidates[0]}\", or one of: {string.Join(", ", candidates)}"
+                    $"  = --kind \"{(letters.Length > 0 ? letters : references[0])}={candidates[0]}\", or one of: "
+                        + $"{string.Join(", ", candidates)}"
                 )
             );
         }
@@ -248,7 +249,8 @@ internal sealed class StartPartsCommand(Terminal terminal)
                 Printable.Of(
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"  left out: {left} lines not understood, {undecided} parts of unknown kind; the same list can be taken again, {path} then gets the rest"
+                        $"  left out: {left} lines not understood, {undecided} parts of unknown kind; the same list can be taken again, "
+                            + $"{path} then gets the rest"
                     )
                 )
             );

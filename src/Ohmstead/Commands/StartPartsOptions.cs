@@ -33,7 +33,8 @@ internal sealed class StartPartsOptions
         new("--kind")
         {
             Description =
-                "The kind of a part or of all parts with a class letter, such as \"C5=tantalum\" or \"R=carbon film resistor\". May be given several times.",
+                "The kind of a part or of all parts with a class letter, such as \"C5=tantalum\" or \"R=carbon film resistor\". May be "
+                + "given several times.",
             HelpName = "REF=KIND",
             CustomParser = result =>
                 KindsOf(

@@ -179,7 +179,8 @@ internal sealed class WhyCommand(Terminal terminal)
         foreach (var proof in proofs)
         {
             Line(
-                $"{proof.Visit.Date.Text} (proof) {board.Board.Path}:{proof.Proof.Spot.Line.ToString(CultureInfo.InvariantCulture)}: {VerdictWords.Of(proof.Outcome)}"
+                $"{proof.Visit.Date.Text} (proof) {board.Board.Path}:{proof.Proof.Spot.Line.ToString(CultureInfo.InvariantCulture)}: "
+                    + $"{VerdictWords.Of(proof.Outcome)}"
             );
             Verdicts(proof.Verdicts);
             Lines(
@@ -248,7 +249,8 @@ internal sealed class WhyCommand(Terminal terminal)
             foreach (var (other, inside) in verdict.Others)
             {
                 Line(
-                    $"    by the {VerdictWords.Of(other.Kind)} {VerdictWords.Range(other.Interval)} ({other.Origin}): {(inside ? "inside" : "outside")}"
+                    $"    by the {VerdictWords.Of(other.Kind)} {VerdictWords.Range(other.Interval)} ({other.Origin}): "
+                        + $"{(inside ? "inside" : "outside")}"
                 );
             }
         }

@@ -6,7 +6,8 @@ using Ohmstead.Electronics;
 
 namespace Ohmstead.Commands;
 
-/// <summary>Why a board may be switched on, entry by entry: what is met and by what, and what does not apply. What stands open was told before and is never left out.</summary>
+/// <summary>Why a board may be switched on, entry by entry: what is met and by what, and what does not apply. What stands open was told
+/// before and is never left out.</summary>
 internal static class WhyEvidence
 {
     // A board of forty parts would fill the screen with what is in order: of more than so many of a kind the places are named and no more.

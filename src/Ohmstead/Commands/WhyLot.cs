@@ -9,7 +9,8 @@ using Ohmstead.Electronics.Life;
 
 namespace Ohmstead.Commands;
 
-/// <summary>Tells all about a lot in the drawer: what it is, its readings, its age and what makers say of it, how to form it again, where its parts went.</summary>
+/// <summary>Tells all about a lot in the drawer: what it is, its readings, its age and what makers say of it, how to form it again, where
+/// its parts went.</summary>
 /// <param name="line">Tells one line.</param>
 /// <param name="verdicts">Tells the verdicts on one reading.</param>
 internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>> verdicts)
@@ -48,7 +49,8 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
         foreach (var fitting in story.Fittings)
         {
             line(
-                $"fitted {IsoDate.Text(fitting.Date)}: {fitting.Board} {fitting.Reference}{(fitting.IsThere ? string.Empty : ", no longer there")}"
+                $"fitted {IsoDate.Text(fitting.Date)}: {fitting.Board} "
+                    + $"{fitting.Reference}{(fitting.IsThere ? string.Empty : ", no longer there")}"
             );
         }
 
@@ -74,7 +76,9 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
         foreach (var (visit, scrap) in story.Scraps)
         {
             line(
-                $"{visit.Date.Text} (scrapped) {scrap.Count.Text}{(scrap.Piece is { } piece ? ", piece " + piece.Value : string.Empty)}: {scrap.Because.Value} {path}:{scrap.Spot.Line.ToString(CultureInfo.InvariantCulture)}"
+                $"{visit.Date.Text} (scrapped) "
+                    + $"{scrap.Count.Text}{(scrap.Piece is { } piece ? ", piece " + piece.Value : string.Empty)}: {scrap.Because.Value} "
+                    + $"{path}:{scrap.Spot.Line.ToString(CultureInfo.InvariantCulture)}"
             );
         }
 
@@ -128,7 +132,8 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
         if (story.Shelf is { } shelf)
         {
             line(
-                $"shelf life: {shelf.LifeWords}, {shelf.SinceWords}: until {IsoDate.Text(shelf.Due)}{(shelf.IsOverOn(today) ? ", over" : string.Empty)}"
+                $"shelf life: {shelf.LifeWords}, {shelf.SinceWords}: until "
+                    + $"{IsoDate.Text(shelf.Due)}{(shelf.IsOverOn(today) ? ", over" : string.Empty)}"
             );
         }
     }
@@ -151,7 +156,8 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
         line(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"    through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass {plan.WorstMilliamperes:0.0} mA should the part be shorted"
+                $"    through {plan.SeriesOhms / 1000m:0.###} kΩ, which must bear {plan.WorstWatts:0.00} W and pass "
+                    + $"{plan.WorstMilliamperes:0.0} mA should the part be shorted"
             )
         );
         for (var step = 0; step < plan.Steps.Count; step++)

@@ -7,7 +7,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Commands;
 
-/// <summary>The lines of an explanation that stand beside verdicts: what can hurt, what follows for a point, by which rule was decided.</summary>
+/// <summary>The lines of an explanation that stand beside verdicts: what can hurt, what follows for a point, by which rule was
+/// decided.</summary>
 internal static class WhyNotes
 {
     /// <summary>What can hurt on a board, and to whom the figures defer.</summary>

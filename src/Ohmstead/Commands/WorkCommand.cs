@@ -158,7 +158,8 @@ internal sealed class WorkCommand(Terminal terminal)
             terminal.Out.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"  no drying time is written: {MethodCatalogue.DryAtRoomHours} h at room temperature is usual ('method drying'); --dry "
+                    $"  no drying time is written: {MethodCatalogue.DryAtRoomHours} h at room temperature is usual ('method drying'); "
+                        + "--dry "
                         + $"keeps a proof from being entered before it is over"
                 )
             );

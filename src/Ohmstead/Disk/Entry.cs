@@ -27,7 +27,8 @@ internal readonly record struct Entry(EntryKind Kind, long Length)
     /// <summary>Nothing.</summary>
     public static Entry None => default;
 
-    /// <summary>By what two names are known to be one thing: the disk, the mount and the number on it. Zeros where the system does not say.</summary>
+    /// <summary>By what two names are known to be one thing: the disk, the mount and the number on it. Zeros where the system does not
+    /// say.</summary>
     public (ulong Disk, ulong Mount, ulong Number) Identity { get; init; }
 
     /// <summary>How many names it has.</summary>

@@ -3,8 +3,8 @@ using Microsoft.Win32.SafeHandles;
 namespace Ohmstead.Disk;
 
 /// <summary>
-/// A folder that was opened once. Names are looked up in it and nowhere else, and no link is followed: whatever is put in the way afterwards is
-/// met at the moment of acting, and refused.
+/// A folder that was opened once. Names are looked up in it and nowhere else, and no link is followed: whatever is put in the way
+/// afterwards is met at the moment of acting, and refused.
 /// </summary>
 /// <remarks>All failures are <see cref="IOException"/>.</remarks>
 internal abstract class Folder : IDisposable
@@ -50,7 +50,8 @@ internal abstract class Folder : IDisposable
     /// <summary>Opens an ordinary file to read it; null when there is none of that name.</summary>
     public abstract SafeFileHandle? Read(string name);
 
-    /// <summary>Gives a file or folder a name in a folder of the same disk. What has that name is replaced; a link itself, and not what it leads to.</summary>
+    /// <summary>Gives a file or folder a name in a folder of the same disk. What has that name is replaced; a link itself, and not what it
+    /// leads to.</summary>
     public abstract void Rename(string name, Folder to, string newName);
 
     /// <summary>The same where nothing may have that name yet.</summary>
@@ -81,7 +82,8 @@ internal abstract class Folder : IDisposable
     /// <returns>False while another has it.</returns>
     public abstract bool TryLock();
 
-    /// <summary>Lets go what of the lock would keep the folder from another name; elsewhere it lasts as long as the folder is open.</summary>
+    /// <summary>Lets go what of the lock would keep the folder from another name; elsewhere it lasts as long as the folder is
+    /// open.</summary>
     public virtual void Unlock() { }
 
     /// <summary>Takes over the permissions of another folder, and its owner where that is allowed.</summary>

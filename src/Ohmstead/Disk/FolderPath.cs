@@ -4,8 +4,8 @@ namespace Ohmstead.Disk;
 
 /// <summary>Opens the folder that something is written into, by its path.</summary>
 /// <remarks>
-/// How a person's own machine is laid out may hold links, and they are followed. What lies below the folder that they work in, and below the
-/// collection, may have come from somebody else: no link is followed there.
+/// How a person's own machine is laid out may hold links, and they are followed. What lies below the folder that they work in, and below
+/// the collection, may have come from somebody else: no link is followed there.
 /// </remarks>
 internal static class FolderPath
 {

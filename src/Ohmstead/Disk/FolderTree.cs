@@ -19,7 +19,8 @@ internal readonly record struct TreePlace(Folder Folder, string Name, bool IsOwn
 }
 
 /// <summary>Places below a folder by their paths, with forward slashes. Called from several workers.</summary>
-/// <remarks>Folders right below it are opened once, for most files lie there; those further down are opened for each act, for there may be thousands.</remarks>
+/// <remarks>Folders right below it are opened once, for most files lie there; those further down are opened for each act, for there may be
+/// thousands.</remarks>
 /// <param name="root">The folder, let go with the tree.</param>
 internal sealed class FolderTree(Folder root) : IDisposable
 {

@@ -4,8 +4,10 @@ namespace Ohmstead.Disk;
 
 /// <summary>A folder by its path, for systems whose calls take no open folder (Windows).</summary>
 /// <remarks>
-/// Each time before anything is done, the folder and all above it, up to the one that was opened first, are looked at again: none may be a link.
-/// The look and the act are two steps, so a link put there just between them is not seen; no such system lets an ordinary account make links.
+/// Each time before anything is done, the folder and all above it, up to the one that was opened first, are looked at again: none may be a
+/// link.
+/// The look and the act are two steps, so a link put there just between them is not seen; no such system lets an ordinary account make
+/// links.
 /// </remarks>
 /// <param name="fullName">Its path, absolute.</param>
 /// <param name="above">The folder it was found in; null for the one that was opened by its path.</param>

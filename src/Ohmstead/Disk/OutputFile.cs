@@ -2,7 +2,8 @@ using Ohmstead.Output;
 
 namespace Ohmstead.Disk;
 
-/// <summary>A file that a command was asked to write: new, or one that this program wrote before, or any where the person says so.</summary>
+/// <summary>A file that a command was asked to write: new, or one that this program wrote before, or any where the person says
+/// so.</summary>
 /// <param name="path">Where, as it was asked for.</param>
 /// <param name="mark">What stands near the beginning of each such file that this program writes, and of no other.</param>
 /// <param name="collection">The collection's folder.</param>

@@ -5,8 +5,8 @@ namespace Ohmstead.Disk;
 
 /// <summary>Writes a file whole or not at all: whoever reads, and whoever pulls the plug, finds the old bytes or the new ones.</summary>
 /// <remarks>
-/// The bytes are written beside it, waited for until they are on the disk, and renamed into place; then the folder is waited for. Whichever of
-/// these fails is a failure, the waiting included: what a system could not put on the disk is not written.
+/// The bytes are written beside it, waited for until they are on the disk, and renamed into place; then the folder is waited for. Whichever
+/// of these fails is a failure, the waiting included: what a system could not put on the disk is not written.
 /// </remarks>
 internal static class WholeFile
 {
@@ -14,11 +14,13 @@ internal static class WholeFile
     /// <param name="folder">Where.</param>
     /// <param name="name">Its name.</param>
     /// <param name="bytes">What it is to hold.</param>
-    /// <param name="old">What stands there, which is replaced and whose permissions and owner are kept; missing where the file must be new.</param>
+    /// <param name="old">What stands there, which is replaced and whose permissions and owner are kept; missing where the file must be
+    /// new.</param>
     /// <exception cref="IOException">It was not written, or it is in place and the system cannot say that it is on the disk.</exception>
     public static void Write(Folder folder, string name, ReadOnlySpan<byte> bytes, Entry old)
     {
-        // One name for the waiting bytes: what a killed run left is taken away by the next, which may be another user's and could not write into it.
+        // One name for the waiting bytes: what a killed run left is taken away by the next, which may be another user's and could not write
+        // into it.
         var waiting = $".{name}.new";
         folder.Delete(waiting);
         var isInPlace = false;

@@ -4,8 +4,10 @@ using Ohmstead.Assessment.Ahead;
 
 namespace Ohmstead.Output;
 
-/// <summary>What falls due, as an iCalendar file (RFC 5545): one event of a whole day for each, on the first day that it may fall due.</summary>
-/// <remarks>An event keeps its UID as long as its board, lot or instrument keeps its name, so that a calendar which reads the file again moves it instead of showing it twice.</remarks>
+/// <summary>What falls due, as an iCalendar file (RFC 5545): one event of a whole day for each, on the first day that it may fall
+/// due.</summary>
+/// <remarks>An event keeps its UID as long as its board, lot or instrument keeps its name, so that a calendar which reads the file again
+/// moves it instead of showing it twice.</remarks>
 internal static class AheadCalendar
 {
     // RFC 5545, 3.1: without the line end.

@@ -4,7 +4,8 @@ using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Output;
 
-/// <summary>Findings as workflow commands, which a code host shows on the lines of a pull request. A step shows ten at most: the worst come first, the rest is counted.</summary>
+/// <summary>Findings as workflow commands, which a code host shows on the lines of a pull request. A step shows ten at most: the worst come
+/// first, the rest is counted.</summary>
 /// <param name="prefix">The path of the collection from the root of the repository, or nothing.</param>
 internal sealed class AnnotationFindings(string prefix) : IFindingsWriter
 {

@@ -8,8 +8,8 @@ namespace Ohmstead.Output;
 /// <remarks>A large collection has a million of them, so they are written straight into bytes.</remarks>
 internal static class CsvRows
 {
-    // What spreadsheets take for the start of a formula, with the forms of it that are as wide as a Chinese letter, which some take for it too; line ends
-    // and tabs are written out before.
+    // What spreadsheets take for the start of a formula, with the forms of it that are as wide as a Chinese letter, which some take for it
+    // too; line ends and tabs are written out before.
     private const string Formula = "=+-@＝＋－＠";
 
     // Neither hidden nor with a meaning in CSV, wherever in a cell but at its start.

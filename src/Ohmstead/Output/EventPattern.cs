@@ -17,8 +17,8 @@ namespace Ohmstead.Output;
 internal readonly record struct DayEvent(string Uid, DateOnly Day, string Summary, string Description, string Category);
 
 /// <summary>
-/// A calendar with one event as the library writes it, taken apart: every other event has the same lines with values of its own. An event on its way
-/// through the library costs thirty kilobytes, and a collection has thousands.
+/// A calendar with one event as the library writes it, taken apart: every other event has the same lines with values of its own. An event
+/// on its way through the library costs thirty kilobytes, and a collection has thousands.
 /// </summary>
 internal sealed class EventPattern
 {

@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Families;
 
 namespace Ohmstead.Output;
 
-/// <summary>Families of parts as one JSON document, for programs. What is not known well enough is null, with the reason beside it.</summary>
+/// <summary>Families of parts as one JSON document, for programs. What is not known well enough is null, with the reason beside
+/// it.</summary>
 internal static class FamiliesJson
 {
     // What the iteration leaves of a mass that is nought.

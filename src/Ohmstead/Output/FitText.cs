@@ -60,7 +60,8 @@ internal static class FitText
                 target,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"  {candidate.Verdict.Lot}, {candidate.Left} left: {PartWords.Describe(candidate.Values)}: {FitWords.Of(candidate.Verdict)}"
+                    $"  {candidate.Verdict.Lot}, {candidate.Left} left: {PartWords.Describe(candidate.Values)}: "
+                        + $"{FitWords.Of(candidate.Verdict)}"
                 )
             );
             foreach (var reason in candidate.Verdict.Reasons)

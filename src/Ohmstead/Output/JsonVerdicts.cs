@@ -9,7 +9,8 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Output;
 
-/// <summary>The verdicts of a board as one JSON document, for programs: each value with its limit, the rule that decided, uncertainty and probability.</summary>
+/// <summary>The verdicts of a board as one JSON document, for programs: each value with its limit, the rule that decided, uncertainty and
+/// probability.</summary>
 internal static class JsonVerdicts
 {
     /// <summary>Writes the verdicts of a board, or of one place or point of it.</summary>

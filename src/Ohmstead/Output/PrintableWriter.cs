@@ -2,7 +2,8 @@ using System.Text;
 
 namespace Ohmstead.Output;
 
-/// <summary>Lets text through to a terminal with everything hidden written out, line ends apart. For text that this program does not compose itself.</summary>
+/// <summary>Lets text through to a terminal with everything hidden written out, line ends apart. For text that this program does not
+/// compose itself.</summary>
 internal sealed class PrintableWriter(TextWriter inner) : TextWriter
 {
     /// <inheritdoc/>

@@ -43,7 +43,8 @@ internal static class ReckonText
         {
             Line(
                 target,
-                $"{Indent}{input.Name.PadRight(width)}  {input.Meaning}; {input.Form}{(input.Range is { } range ? $", {range}" : string.Empty)}{Need(input)}"
+                $"{Indent}{input.Name.PadRight(width)}  {input.Meaning}; "
+                    + $"{input.Form}{(input.Range is { } range ? $", {range}" : string.Empty)}{Need(input)}"
             );
         }
 

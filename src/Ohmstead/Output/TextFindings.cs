@@ -110,8 +110,8 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
         target.WriteLine();
     }
 
-    // The mark stands under the cell an editor shows: tabs are four wide, wide characters two, combining marks none. A line may have millions of
-    // characters, and many findings: only what is shown of it is looked at.
+    // The mark stands under the cell an editor shows: tabs are four wide, wide characters two, combining marks none. A line may have
+    // millions of characters, and many findings: only what is shown of it is looked at.
     private static void Excerpt(TextWriter target, Place place, SourceText source)
     {
         if (place.Line > source.LineCount)

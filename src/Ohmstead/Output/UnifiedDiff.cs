@@ -5,7 +5,8 @@ using DiffPlex.Model;
 
 namespace Ohmstead.Output;
 
-/// <summary>Writes what changed in a file as a unified diff, three lines around each change. Hidden characters are written out, line ends too where they differ from LF.</summary>
+/// <summary>Writes what changed in a file as a unified diff, three lines around each change. Hidden characters are written out, line ends
+/// too where they differ from LF.</summary>
 internal static class UnifiedDiff
 {
     private const int Around = 3;

@@ -4,7 +4,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.PartsLists;
 
-/// <summary>What the class letters of a reference designator say about the kind of a part, as far as they are certain. The table of kinds has the letters.</summary>
+/// <summary>What the class letters of a reference designator say about the kind of a part, as far as they are certain. The table of kinds
+/// has the letters.</summary>
 internal static class ClassLetter
 {
     private static readonly FrozenDictionary<string, ImmutableArray<PartKind>> ByLetters = Of(_ => true);

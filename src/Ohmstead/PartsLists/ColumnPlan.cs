@@ -76,7 +76,8 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
 
     /// <summary>The plan for one row of headings; null with the reason when it cannot be one.</summary>
     /// <param name="headings">The row.</param>
-    /// <param name="said">What a person said: for a target the heading, or #3 for the third column; an empty heading takes a guess back.</param>
+    /// <param name="said">What a person said: for a target the heading, or #3 for the third column; an empty heading takes a guess
+    /// back.</param>
     public static (ColumnPlan? Plan, string? Fault, string? NextStep) For(CsvRow headings, IReadOnlyDictionary<string, string> said)
     {
         var targets = new string?[headings.Cells.Count];
@@ -107,7 +108,8 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
             {
                 return (
                     null,
-                    $"columns {string.Join(" and ", found.Select(i => i + 1))} can both be '{target}': {string.Join(", ", found.Select(i => headings.Cells[i]))}",
+                    $"columns {string.Join(" and ", found.Select(i => i + 1))} can both be '{target}': "
+                        + $"{string.Join(", ", found.Select(i => headings.Cells[i]))}",
                     $"--columns \"{target}=#{found[0] + 1}\" says which"
                 );
             }

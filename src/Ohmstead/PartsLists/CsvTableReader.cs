@@ -4,8 +4,10 @@ using CsvHelper.Configuration;
 
 namespace Ohmstead.PartsLists;
 
-/// <summary>Reads a table of comma, semicolon or tab separated values by RFC 4180: quoted fields, a quote in one written twice, line breaks in one.</summary>
-/// <remarks>What RFC 4180 does not allow (a quote in the middle of a bare field, text behind a closing quote, a quote that is never closed) is a fault of its line, not a guess.</remarks>
+/// <summary>Reads a table of comma, semicolon or tab separated values by RFC 4180: quoted fields, a quote in one written twice, line breaks
+/// in one.</summary>
+/// <remarks>What RFC 4180 does not allow (a quote in the middle of a bare field, text behind a closing quote, a quote that is never closed)
+/// is a fault of its line, not a guess.</remarks>
 internal static class CsvTableReader
 {
     private const string NameOfSeparator = "sep=";

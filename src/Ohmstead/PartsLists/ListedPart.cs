@@ -6,7 +6,8 @@ namespace Ohmstead.PartsLists;
 /// <param name="Reference">Its reference designator.</param>
 /// <param name="Line">The line of the list it stands on.</param>
 /// <param name="Kind">Its kind.</param>
-/// <param name="IsKindSaid">True when the list or the person says the kind; false when it follows from the class letters or from the record that is there.</param>
+/// <param name="IsKindSaid">True when the list or the person says the kind; false when it follows from the class letters or from the record
+/// that is there.</param>
 /// <param name="Values">Its other keys with their values, in the order of the record format.</param>
 internal sealed record ListedPart(
     string Reference,

@@ -6,7 +6,8 @@ using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.PartsLists;
 
-/// <summary>Reads the parts out of a table whose columns are known. A line in which anything is not understood is left out as a whole, and told.</summary>
+/// <summary>Reads the parts out of a table whose columns are known. A line in which anything is not understood is left out as a whole, and
+/// told.</summary>
 internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
 {
     private readonly Dictionary<string, ListedPart> parts = new(StringComparer.Ordinal);
@@ -93,7 +94,8 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
                     count.Column.Index + 1,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"the line names {references.Count} {(references.Count == 1 ? "reference" : "references")} and counts '{CsvTableReader.Excerpt(count.Text)}'"
+                        $"the line names {references.Count} {(references.Count == 1 ? "reference" : "references")} and counts "
+                            + $"'{CsvTableReader.Excerpt(count.Text)}'"
                     ),
                     "make them agree, or take the column back with --columns count="
                 )

@@ -8,8 +8,10 @@ using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.PartsLists;
 
-/// <summary>Reads the value of a part with what stands beside it: <c>4u7</c>, <c>100n 63V</c>, <c>10k 1%</c>, <c>2200uF/25V</c>, <c>BC-17</c>.</summary>
-/// <remarks>Each word must be understood by itself and say another thing than the rest; what is left over is a fault, never a guess.</remarks>
+/// <summary>Reads the value of a part with what stands beside it: <c>4u7</c>, <c>100n 63V</c>, <c>10k 1%</c>, <c>2200uF/25V</c>,
+/// <c>BC-17</c>.</summary>
+/// <remarks>Each word must be understood by itself and say another thing than the rest; what is left over is a fault, never a
+/// guess.</remarks>
 internal static class ValueText
 {
     /// <summary>Reads a value.</summary>
@@ -64,7 +66,8 @@ internal static class ValueText
         return (values, null, null);
     }
 
-    /// <summary>The kind that a text tells beyond doubt: the temperature code of a ceramic, or the name of a kind; null when it tells none.</summary>
+    /// <summary>The kind that a text tells beyond doubt: the temperature code of a ceramic, or the name of a kind; null when it tells
+    /// none.</summary>
     /// <param name="text">What is written of the part.</param>
     /// <param name="candidates">The kinds that its reference allows.</param>
     public static PartKind? KindOf(string text, IReadOnlyList<PartKind> candidates)

@@ -8,7 +8,8 @@ using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>What changed at the bench, as an Atom feed (RFC 4287). Every date comes out of the records, so that the same records give the same bytes on any day.</summary>
+/// <summary>What changed at the bench, as an Atom feed (RFC 4287). Every date comes out of the records, so that the same records give the
+/// same bytes on any day.</summary>
 internal static class AtomFeed
 {
     /// <summary>Its file, from the root of the report.</summary>

@@ -2,7 +2,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>The files beside the pages: the page about the verdicts leads to all of them, and the head of every page to feed and data.</summary>
+/// <summary>The files beside the pages: the page about the verdicts leads to all of them, and the head of every page to feed and
+/// data.</summary>
 internal static class Beside
 {
     /// <summary>All of them.</summary>

@@ -3,7 +3,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>The rows of a board, each written as JSON into the board's file and as CSV for the tables of the collection. A worker has its own and uses it again.</summary>
+/// <summary>The rows of a board, each written as JSON into the board's file and as CSV for the tables of the collection. A worker has its
+/// own and uses it again.</summary>
 internal sealed class BoardRows : IRowTaker, IDisposable
 {
     private readonly JsonRows objects;

@@ -9,7 +9,8 @@ namespace Ohmstead.Publishing;
 /// <summary>The small forms of the files for programs.</summary>
 internal static class DataForm
 {
-    /// <summary>What a web page or a terminal may mistake for something else is escaped: JSON says the same either way. The letters of units and the dots of a range stay readable.</summary>
+    /// <summary>What a web page or a terminal may mistake for something else is escaped: JSON says the same either way. The letters of
+    /// units and the dots of a range stay readable.</summary>
     public static JavaScriptEncoder Escapes { get; } = JavaScriptEncoder.Create(Readable());
 
     /// <summary>Writes the head line of a CSV file.</summary>

@@ -5,7 +5,8 @@ using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>What the report tells programs: tables of equal rows. The JSON file, the CSV files and the published schema all follow these shapes, so they cannot disagree.</summary>
+/// <summary>What the report tells programs: tables of equal rows. The JSON file, the CSV files and the published schema all follow these
+/// shapes, so they cannot disagree.</summary>
 internal static class DataShapes
 {
     private static readonly string[] Outcomes = [.. Enum.GetValues<VerdictOutcome>().Select(VerdictWords.Of)];
@@ -19,7 +20,8 @@ internal static class DataShapes
         new(
             "board row",
             "One board with its state.",
-            "{ board: SP-0007, title: Barograph servo amplifier, state: fit to run, look_overdue: no, page: boards/SP-0007.html, data: boards/SP-0007.json, badge: badges/SP-0007.svg, record: boards/SP-0007.md }",
+            "{ board: SP-0007, title: Barograph servo amplifier, state: fit to run, look_overdue: no, page: boards/SP-0007.html, data: "
+                + "boards/SP-0007.json, badge: badges/SP-0007.svg, record: boards/SP-0007.md }",
             [
                 Board,
                 Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
@@ -73,7 +75,8 @@ internal static class DataShapes
         new(
             "reading row",
             "One value of a reading or proof, with its verdict.",
-            "{ board: SP-0007, date: 2026-03-14, of: C12, kind: as found, measured: capacitance, value: 391 µF, outcome: inside, line: 31 }",
+            "{ board: SP-0007, date: 2026-03-14, of: C12, kind: as found, measured: capacitance, value: 391 µF, outcome: inside, line: "
+                + "31 }",
             [
                 Board,
                 Date,
@@ -154,7 +157,8 @@ internal static class DataShapes
         new(
             "design row",
             "One design with how its units stand.",
-            "{ design: barograph-servo, title: Barograph servo amplifier, units: 3, fit_to_run: 2, look_overdue: 0, page: designs/barograph-servo.html }",
+            "{ design: barograph-servo, title: Barograph servo amplifier, units: 3, fit_to_run: 2, look_overdue: 0, page: "
+                + "designs/barograph-servo.html }",
             [
                 Key.Id("design", "Its name.", "barograph-servo").Needed(),
                 Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),

@@ -9,7 +9,8 @@ namespace Ohmstead.Publishing;
 /// <param name="Length">How many bytes it has.</param>
 internal readonly record struct HeldPage(long At, int Length);
 
-/// <summary>Pages that wait on the disk, one behind the other in one file: memory does not grow with what is not finished yet, and no file is made for each.</summary>
+/// <summary>Pages that wait on the disk, one behind the other in one file: memory does not grow with what is not finished yet, and no file
+/// is made for each.</summary>
 /// <param name="folder">Where.</param>
 /// <param name="name">The file, which must not be there; it is made for the first page.</param>
 internal sealed class HeldPages(Folder folder, string name) : IDisposable

@@ -4,6 +4,7 @@ namespace Ohmstead.Publishing;
 internal interface IRowTaker
 {
     /// <summary>Takes a row.</summary>
-    /// <param name="cells">A cell for each key of the row's shape, in its order; null where there is nothing to say. Valid during the call.</param>
+    /// <param name="cells">A cell for each key of the row's shape, in its order; null where there is nothing to say. Valid during the
+    /// call.</param>
     void Take(params ReadOnlySpan<string?> cells);
 }

@@ -5,7 +5,8 @@ using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>Keeps the pages of boards whose records cannot be read now: a slip in a record takes nothing away that was published, and the page says that it is older.</summary>
+/// <summary>Keeps the pages of boards whose records cannot be read now: a slip in a record takes nothing away that was published, and the
+/// page says that it is older.</summary>
 /// <param name="target">The report.</param>
 /// <param name="today">The day of the run.</param>
 internal sealed class OlderPages(ReportFolder target, DateOnly today)

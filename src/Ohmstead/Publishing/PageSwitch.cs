@@ -2,7 +2,8 @@ using Ohmstead.Disk;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>Puts a whole new report in the place of the old one, in one step of the system: nobody ever sees some pages of the one and some of the other.</summary>
+/// <summary>Puts a whole new report in the place of the old one, in one step of the system: nobody ever sees some pages of the one and some
+/// of the other.</summary>
 /// <param name="parent">The folder that the report lies in.</param>
 /// <param name="name">Its name there.</param>
 /// <param name="old">The report as it is.</param>
@@ -23,7 +24,8 @@ internal sealed class PageSwitch(
 
     /// <summary>Switches.</summary>
     /// <returns>False where that cannot be done in one step here, and nothing was.</returns>
-    /// <exception cref="IOException">Something that is not ours is in the way, or the system fails: the old report stands, or the new one does.</exception>
+    /// <exception cref="IOException">Something that is not ours is in the way, or the system fails: the old report stands, or the new one
+    /// does.</exception>
     public bool Try()
     {
         if (waiting.IsInside || !Fill(old, string.Empty))
@@ -68,7 +70,8 @@ internal sealed class PageSwitch(
         return true;
     }
 
-    // What is the same in both gets a second name; so does what is not ours: nothing of it is ever in one place alone that is to be taken away.
+    // What is the same in both gets a second name; so does what is not ours: nothing of it is ever in one place alone that is to be taken
+    // away.
     private bool Fill(Folder from, string prefix)
     {
         foreach (var inside in from.Names())

@@ -3,8 +3,8 @@ using Ohmstead.Disk;
 namespace Ohmstead.Publishing;
 
 /// <summary>
-/// Puts new pages in place one by one, where a whole report cannot be: nothing may be made beside it, it is a disk of its own, somebody else's
-/// folder lies in it, or the system does not swap folders. When one fails, those before it are taken back.
+/// Puts new pages in place one by one, where a whole report cannot be: nothing may be made beside it, it is a disk of its own, somebody
+/// else's folder lies in it, or the system does not swap folders. When one fails, those before it are taken back.
 /// </summary>
 /// <param name="report">The report.</param>
 /// <param name="waiting">The new pages.</param>
@@ -23,7 +23,8 @@ internal sealed class PagesInPlace(
     private readonly Stack<(string Path, bool HadOld)> done = [];
 
     /// <summary>Puts them in place.</summary>
-    /// <exception cref="IOException">Something that is not ours is in the way, and nothing was done; or the system fails, and what was done is taken back.</exception>
+    /// <exception cref="IOException">Something that is not ours is in the way, and nothing was done; or the system fails, and what was done
+    /// is taken back.</exception>
     public void Write()
     {
         string[] coming = [ReportPlace.ListName, .. files.Where(file => file.Value).Select(file => file.Key).Order(StringComparer.Ordinal)];
@@ -72,7 +73,8 @@ internal sealed class PagesInPlace(
         if (kind == EntryKind.File && path != ReportPlace.ListName && !before.Contains(path))
         {
             throw new IOException(
-                $"'{Path.Combine(place.Folder!.FullName, place.Name)}' is no page of ours, and one would be written there; move it away, or give another folder with --to"
+                $"'{Path.Combine(place.Folder!.FullName, place.Name)}' is no page of ours, and one would be written there; move it "
+                    + "away, or give another folder with --to"
             );
         }
     }

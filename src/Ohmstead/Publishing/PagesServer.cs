@@ -5,8 +5,9 @@ namespace Ohmstead.Publishing;
 
 /// <summary>Serves a report to a browser on this machine, and to nobody else.</summary>
 /// <remarks>
-/// It listens on the loopback addresses alone and answers only to the name localhost, so that a page from elsewhere that claims another name for this
-/// machine gets nothing. Only files on the report's own list are served: a path is looked up among them and never put together from what was asked.
+/// It listens on the loopback addresses alone and answers only to the name localhost, so that a page from elsewhere that claims another
+/// name for this machine gets nothing. Only files on the report's own list are served: a path is looked up among them and never put
+/// together from what was asked.
 /// </remarks>
 internal sealed class PagesServer : IDisposable
 {
@@ -85,7 +86,8 @@ internal sealed class PagesServer : IDisposable
     {
         using var response = context.Response;
         response.Headers["Content-Security-Policy"] =
-            "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'";
+            "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; frame-ancestors 'none'; base-uri 'none'; "
+            + "form-action 'none'";
         response.Headers["X-Content-Type-Options"] = "nosniff";
         response.Headers["X-Frame-Options"] = "DENY";
         response.Headers["Referrer-Policy"] = "no-referrer";

@@ -36,7 +36,8 @@ internal sealed record BuiltReport(RunResult Result, int PicturesSized)
         ];
 }
 
-/// <summary>Builds the pages of a collection into a folder. The result depends on the records and the options alone, not on the number of workers.</summary>
+/// <summary>Builds the pages of a collection into a folder. The result depends on the records and the options alone, not on the number of
+/// workers.</summary>
 /// <param name="terminal">Where progress is shown.</param>
 /// <param name="files">The collection.</param>
 /// <param name="target">The folder for the pages.</param>
@@ -59,7 +60,8 @@ internal sealed class ReportBuild(
     public static string Sized(BuiltReport built) =>
         FormattableString.Invariant($"{built.PicturesSized} {(built.PicturesSized == 1 ? "picture" : "pictures")} sized");
 
-    /// <summary>Builds. What is found about all boards together (a number twice, a lot overdrawn) is known when all were judged: then they are judged again with it.</summary>
+    /// <summary>Builds. What is found about all boards together (a number twice, a lot overdrawn) is known when all were judged: then they
+    /// are judged again with it.</summary>
     public BuiltReport Write()
     {
         var built = Write(options);

@@ -7,10 +7,11 @@ using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>The folder that pages are written to: the old report stays whole until the new one is complete. Only files that this program wrote are ever taken away.</summary>
+/// <summary>The folder that pages are written to: the old report stays whole until the new one is complete. Only files that this program
+/// wrote are ever taken away.</summary>
 /// <remarks>
-/// New pages wait in a folder of their own on the same disk. At the end it becomes the report in one step (<see cref="PageSwitch"/>), or its pages
-/// are put in place one by one where that cannot be (<see cref="PagesInPlace"/>). No link is followed.
+/// New pages wait in a folder of their own on the same disk. At the end it becomes the report in one step (<see cref="PageSwitch"/>), or
+/// its pages are put in place one by one where that cannot be (<see cref="PagesInPlace"/>). No link is followed.
 /// </remarks>
 internal sealed class ReportFolder : IReportFiles, IDisposable
 {
@@ -63,7 +64,8 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         }
     }
 
-    /// <summary>Puts a file by, whole, unless the same bytes are in place already. Called from several workers; does nothing once the run has ended.</summary>
+    /// <summary>Puts a file by, whole, unless the same bytes are in place already. Called from several workers; does nothing once the run
+    /// has ended.</summary>
     public void Put(string path, ReadOnlySpan<byte> bytes)
     {
         gate.EnterReadLock();
@@ -72,8 +74,8 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
             var isChanged = !isClosed && !IsThere(path, bytes);
             if (!isClosed && files.TryAdd(path, isChanged) && isChanged)
             {
-                // No lock is taken on a file that nobody else can know, and none is cut to nought: a file system that minds power cuts would then
-                // write its bytes to the disk before going on.
+                // No lock is taken on a file that nobody else can know, and none is cut to nought: a file system that minds power cuts
+                // would then write its bytes to the disk before going on.
                 using var file = New(path);
                 FileBytes.Write(file, bytes, 0);
             }
@@ -136,7 +138,8 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         }
     }
 
-    /// <summary>Starts a file that is written piece by piece and put by with <see cref="Put(string, FileStream)"/>; one that never is goes with the waiting folder.</summary>
+    /// <summary>Starts a file that is written piece by piece and put by with <see cref="Put(string, FileStream)"/>; one that never is goes
+    /// with the waiting folder.</summary>
     public FileStream Start(string path)
     {
         gate.EnterReadLock();

@@ -10,7 +10,8 @@ using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>Makes the pictures of a report. The name of a made picture holds a digest of its source and of the settings, so one that was made before is not made again.</summary>
+/// <summary>Makes the pictures of a report. The name of a made picture holds a digest of its source and of the settings, so one that was
+/// made before is not made again.</summary>
 /// <param name="pictures">Its pictures.</param>
 /// <param name="target">The report.</param>
 internal sealed class ReportPictures(FolderPictures pictures, ReportFolder target) : IReportPictures, IDisposable

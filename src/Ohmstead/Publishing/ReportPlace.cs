@@ -16,7 +16,8 @@ internal static class ReportPlace
     /// <summary>Where new files wait, beside the folder of that name.</summary>
     public static string WaitingBeside(string name) => $".{name}.ohmstead-new";
 
-    /// <summary>Why pages must not be written into a folder, or null: it must be empty, new or ours, and must not be or hold the collection.</summary>
+    /// <summary>Why pages must not be written into a folder, or null: it must be empty, new or ours, and must not be or hold the
+    /// collection.</summary>
     /// <param name="root">The folder, absolute, links resolved.</param>
     /// <param name="source">The collection's folder, likewise.</param>
     public static string? Refusal(string root, string source)
@@ -29,7 +30,8 @@ internal static class ReportPlace
             || root == Environment.GetFolderPath(Environment.SpecialFolder.UserProfile)
         )
         {
-            return $"pages are not written into '{Printable.Of(root)}': it is or holds the collection, your home or the root; give another folder with --to";
+            return $"pages are not written into '{Printable.Of(root)}': it is or holds the collection, your home or the root; give "
+                + "another folder with --to";
         }
 
         if (Records.Any(inside => (root + separator).StartsWith(Path.Combine(source, inside) + separator, StringComparison.Ordinal)))

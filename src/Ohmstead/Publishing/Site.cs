@@ -4,7 +4,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>Where the report will be found, as far as it is known. Only the feed needs it: ids that last, and links that work wherever it is read.</summary>
+/// <summary>Where the report will be found, as far as it is known. Only the feed needs it: ids that last, and links that work wherever it
+/// is read.</summary>
 internal sealed class Site
 {
     // RFC 2606: no such host is ever found, so no such name is anybody else's.

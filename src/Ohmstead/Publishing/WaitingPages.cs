@@ -3,11 +3,13 @@ using Ohmstead.Disk;
 namespace Ohmstead.Publishing;
 
 /// <summary>
-/// Where the pages of one run wait until all are there: a folder of its own beside the report, or inside it where nothing may be made beside it.
+/// Where the pages of one run wait until all are there: a folder of its own beside the report, or inside it where nothing may be made
+/// beside it.
 /// </summary>
 /// <remarks>
-/// Only one run has it. As long as pages come in it carries a mark, and all in it is ours; a folder without the mark and with a list of pages is a
-/// whole report, the new one just before the switch or the old one just after it. Anything else of that name is somebody else's and refused.
+/// Only one run has it. As long as pages come in it carries a mark, and all in it is ours; a folder without the mark and with a list of
+/// pages is a whole report, the new one just before the switch or the old one just after it. Anything else of that name is somebody else's
+/// and refused.
 /// </remarks>
 internal sealed class WaitingPages : IDisposable
 {
@@ -152,7 +154,8 @@ internal sealed class WaitingPages : IDisposable
         else if (folder.Names().Count > 0)
         {
             throw new IOException(
-                $"'{folder.FullName}' has files that are not ours, and pages would wait there; move them away, or give another folder with --to"
+                $"'{folder.FullName}' has files that are not ours, and pages would wait there; move them away, or give another folder "
+                    + "with --to"
             );
         }
     }

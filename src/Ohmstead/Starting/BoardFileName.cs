@@ -3,7 +3,8 @@ namespace Ohmstead.Starting;
 /// <summary>Where the file of a new board goes: as the collection has it by now.</summary>
 internal static class BoardFileName
 {
-    /// <summary>The path of a new board. The folder and the form that most boards have are taken; a collection without boards has boards/NUMBER.md.</summary>
+    /// <summary>The path of a new board. The folder and the form that most boards have are taken; a collection without boards has
+    /// boards/NUMBER.md.</summary>
     /// <param name="number">The number of the new board.</param>
     /// <param name="title">What it is.</param>
     /// <param name="boards">The boards that are there.</param>

@@ -11,7 +11,8 @@ namespace Ohmstead.Starting;
 /// <param name="IsProgram">True for what the system must be allowed to run.</param>
 internal sealed record StartingFile(string Path, string Text, bool IsProgram = false);
 
-/// <summary>The files a collection begins with: records that are valid as they stand, their schemas, and what editors and Git need to know.</summary>
+/// <summary>The files a collection begins with: records that are valid as they stand, their schemas, and what editors and Git need to
+/// know.</summary>
 internal static class CollectionFiles
 {
     /// <summary>The path of the workflow.</summary>

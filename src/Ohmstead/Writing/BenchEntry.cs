@@ -11,7 +11,8 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Writing;
 
-/// <summary>Puts one entry of the bench into the record of its board, after it was judged and before anything is written if it cannot be right.</summary>
+/// <summary>Puts one entry of the bench into the record of its board, after it was judged and before anything is written if it cannot be
+/// right.</summary>
 /// <param name="terminal">Where it is told.</param>
 /// <param name="run">How records are read and judged.</param>
 internal sealed class BenchEntry(Terminal terminal, RunOptions run)
@@ -19,7 +20,8 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     // A slip that a person makes with the unit; written only when they say they are sure.
     private static readonly FrozenSet<string> Slips = FrozenSet.Create(StringComparer.Ordinal, "reading-far-from-marking");
 
-    /// <summary>What is asked of a person before the last entry, which was held back, is written all the same; null when nothing is.</summary>
+    /// <summary>What is asked of a person before the last entry, which was held back, is written all the same; null when nothing
+    /// is.</summary>
     public string? Question { get; private set; }
 
     /// <summary>The board as it is after the last entry that was written; null before.</summary>
@@ -45,7 +47,8 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         bool isTrial
     ) => Change(board, isSure, isTrial, editor =>
         {
-            // The entry leaves out what its visit says already. What comes after something of its place that stands further down begins a second visit of the day.
+            // The entry leaves out what its visit says already. What comes after something of its place that stands further down begins a
+            // second visit of the day.
             var last = editor.LastVisit is { } visit && who.IsOf(visit) ? visit : null;
             if (last is not null && item(last) is var joined && editor.MayJoinLastVisit(key, joined))
             {

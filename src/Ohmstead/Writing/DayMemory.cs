@@ -7,7 +7,8 @@ using Ohmstead.Yaml;
 
 namespace Ohmstead.Writing;
 
-/// <summary>What the day's last entry at any board of the collection says about the bench, so that it need not be said again at the next board.</summary>
+/// <summary>What the day's last entry at any board of the collection says about the bench, so that it need not be said again at the next
+/// board.</summary>
 internal static class DayMemory
 {
     /// <summary>The instrument of the last visit of the day, out of the record that was written last; null where that says none.</summary>

@@ -6,7 +6,8 @@ using Ohmstead.Records.Shapes;
 namespace Ohmstead.Writing;
 
 /// <summary>What was read, as a person says it at the bench: the unit tells the quantity, and where it does not, the key is said.</summary>
-/// <remarks><c>391uF 1.4ohm</c> of a capacitor are its capacitance and its ESR; <c>1.4ohm</c> of a resistor is its resistance; <c>gain=140</c> says its key.</remarks>
+/// <remarks><c>391uF 1.4ohm</c> of a capacitor are its capacitance and its ESR; <c>1.4ohm</c> of a resistor is its resistance;
+/// <c>gain=140</c> says its key.</remarks>
 internal static class EnteredValues
 {
     // The unit of a dimension belongs to different keys for different families; the first that fits is meant.
@@ -64,7 +65,8 @@ internal static class EnteredValues
                     ? (
                         null,
                         null,
-                        $"'{word}' says no value; a shell takes > and < for itself: write it in quotes, as in \"{key}=>20Mohm\", or say {key}=over 20Mohm"
+                        $"'{word}' says no value; a shell takes > and < for itself: write it in quotes, as in \"{key}=>20Mohm\", or say "
+                            + $"{key}=over 20Mohm"
                     )
                 : shape.PlaceOf(key) < 0
                     ? (
@@ -114,7 +116,8 @@ internal static class EnteredValues
         return (
             null,
             null,
-            $"'{word}' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as gain=140"
+            $"'{word}' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as "
+                + "gain=140"
         );
     }
 

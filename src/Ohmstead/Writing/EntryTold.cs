@@ -2,7 +2,8 @@ using Ohmstead.Commands;
 
 namespace Ohmstead.Writing;
 
-/// <summary>Tells what was written, once it is on the disk. An entry that nobody can be told of is taken back: the exit code then says what is so.</summary>
+/// <summary>Tells what was written, once it is on the disk. An entry that nobody can be told of is taken back: the exit code then says what
+/// is so.</summary>
 internal static class EntryTold
 {
     /// <summary>Tells.</summary>
@@ -11,7 +12,8 @@ internal static class EntryTold
     /// <param name="path">The record, from there.</param>
     /// <param name="change">The text before and after the entry; null when nothing was written.</param>
     /// <param name="tell">Writes the words.</param>
-    /// <exception cref="IOException">The words could not be written. The record is as it was, unless somebody else changed it meanwhile.</exception>
+    /// <exception cref="IOException">The words could not be written. The record is as it was, unless somebody else changed it
+    /// meanwhile.</exception>
     public static void Tell(Terminal terminal, string root, string path, (string Before, string After)? change, Action tell)
     {
         try

@@ -8,8 +8,8 @@ namespace Ohmstead.Writing;
 
 /// <summary>Changes one record on disk: whole or not at all, one writer at a time.</summary>
 /// <remarks>
-/// The new text is written beside the record, flushed to the disk and renamed over it: whoever reads, and whoever pulls the plug, finds the old
-/// record or the new one. Writers in one folder wait for each other.
+/// The new text is written beside the record, flushed to the disk and renamed over it: whoever reads, and whoever pulls the plug, finds the
+/// old record or the new one. Writers in one folder wait for each other.
 /// </remarks>
 internal static class RecordFile
 {
@@ -29,8 +29,10 @@ internal static class RecordFile
     /// <param name="root">The collection's folder.</param>
     /// <param name="path">The record, from there. No link on the way is followed.</param>
     /// <param name="error">Told what a person would not expect of the change, or null.</param>
-    /// <param name="change">From the text as it is, without a byte order mark: the text as it shall be, or null to leave it; and what is to be told.</param>
-    /// <exception cref="IOException">The file is a link, cannot be read or written, another writer keeps it, or another program changed it meanwhile.</exception>
+    /// <param name="change">From the text as it is, without a byte order mark: the text as it shall be, or null to leave it; and what is to
+    /// be told.</param>
+    /// <exception cref="IOException">The file is a link, cannot be read or written, another writer keeps it, or another program changed it
+    /// meanwhile.</exception>
     public static T Change<T>(string root, string path, TextWriter? error, Func<string, (string? Text, T Result)> change)
     {
         using var folder = FolderOf(root, path, makes: false);
@@ -58,7 +60,8 @@ internal static class RecordFile
                 // A record is replaced whole or not at all, and that gives the new text to one name.
                 error?.WriteLine(
                     Printable.Of(
-                        $"{path}: the file had {old.Names} names on this disk (hard links); the new text has this one, the old text keeps the others"
+                        $"{path}: the file had {old.Names} names on this disk (hard links); the new text has this one, the old text "
+                            + "keeps the others"
                     )
                 );
             }

@@ -3,7 +3,8 @@ using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Writing;
 
-/// <summary>What a part, a point or a hazard is, as a person says it: the unit tells which value is meant, and where it does not, the key is said.</summary>
+/// <summary>What a part, a point or a hazard is, as a person says it: the unit tells which value is meant, and where it does not, the key
+/// is said.</summary>
 internal static class SaidPart
 {
     // The unit of a dimension belongs to the first of its keys that the shape has: volts are the rating of a part, the nominal of a point.

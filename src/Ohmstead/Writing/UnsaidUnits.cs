@@ -4,12 +4,15 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Writing;
 
-/// <summary>What numbers without a unit mean while parts are measured one after the other: the unit of the part's marking, then those of what follows.</summary>
+/// <summary>What numbers without a unit mean while parts are measured one after the other: the unit of the part's marking, then those of
+/// what follows.</summary>
 /// <param name="units">The keys and units in the order in which numbers are said.</param>
-/// <remarks>A wrong guess cannot slip in unseen: the reading is shown with its unit and judged, and a factor of a thousand is asked about before it is written.</remarks>
+/// <remarks>A wrong guess cannot slip in unseen: the reading is shown with its unit and judged, and a factor of a thousand is asked about
+/// before it is written.</remarks>
 internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit)> units)
 {
-    /// <summary>For a part: of a capacitor the capacitance in its marked unit, then the ESR in ohm; of a resistor its resistance in its marked unit.</summary>
+    /// <summary>For a part: of a capacitor the capacitance in its marked unit, then the ESR in ohm; of a resistor its resistance in its
+    /// marked unit.</summary>
     public static UnsaidUnits Of(PartValues part)
     {
         if (MarkingLimits.Nominal(part) is not { } nominal || part.Kind.Value.Family is PartFamily.Fuse)

@@ -3,11 +3,13 @@ using Ohmstead.Disk;
 
 namespace Ohmstead.Writing;
 
-/// <summary>The turn to write in a folder of records: whoever has it writes, everybody else waits, whichever user and session they belong to.</summary>
+/// <summary>The turn to write in a folder of records: whoever has it writes, everybody else waits, whichever user and session they belong
+/// to.</summary>
 /// <remarks>
-/// The lock is an advisory one on the folder itself. A record cannot carry it, since it is replaced by another file when it is written; a lock file in
-/// the folder would be litter, and one elsewhere is not seen by those who keep their temporary files in another place. The system takes it back when
-/// a process ends, however it ends. Where there are no such locks (Windows), a file beside the records serves, which is gone with its last handle.
+/// The lock is an advisory one on the folder itself. A record cannot carry it, since it is replaced by another file when it is written; a
+/// lock file in the folder would be litter, and one elsewhere is not seen by those who keep their temporary files in another place. The
+/// system takes it back when a process ends, however it ends. Where there are no such locks (Windows), a file beside the records serves,
+/// which is gone with its last handle.
 /// </remarks>
 internal static class WriterTurn
 {

@@ -151,7 +151,8 @@ public sealed class YearAheadTests
                 0,
                 (
                     stock
-                    ?? "lots:\n  - { lot: L-050, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, temperature: 85 °C, life: 1000 h, quantity: 1 }"
+                    ?? "lots:\n  - { lot: L-050, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, temperature: "
+                        + "85 °C, life: 1000 h, quantity: 1 }"
                 ) + "\n"
             ),
             new("markdown", "boards/SP-0001.md", 0, $"---\nboard: SP-0001\ntitle: Tide-gauge logger\n{board}\n---\n"),

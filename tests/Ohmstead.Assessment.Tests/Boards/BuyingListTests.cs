@@ -13,7 +13,8 @@ public sealed class BuyingListTests
     {
         var line = Assert.Single(
             List(
-                "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-01-28, quantity: 2 }",
+                "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-01-28, "
+                    + "quantity: 2 }",
                 Empty("SP-0001", "C1", "C2"),
                 Empty("SP-0002", "C1")
             )
@@ -26,7 +27,8 @@ public sealed class BuyingListTests
     public void What_was_fitted_has_left_the_drawer()
     {
         const string lots =
-            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-01-28, quantity: 2 }";
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-01-28, "
+            + "quantity: 2 }";
         var line = Assert.Single(
             List(lots, Empty("SP-0001", "C1", "C2"), Board("SP-0002", ["C1"], "{ part: C1, did: replaced, lot: L-1 }"))
         );
@@ -58,7 +60,8 @@ public sealed class BuyingListTests
     public void A_lot_that_failed_its_incoming_reading_is_not_counted()
     {
         const string stock =
-            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 35 V, received: 2026-01-28, quantity: 5 }\n"
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, tolerance: ±20 %, rated_voltage: 35 V, received: "
+            + "2026-01-28, quantity: 5 }\n"
             + "bench:\n  - date: 2026-01-30\n    readings:\n      - { lot: L-1, state: new, frequency: 120 Hz, capacitance: 61 µF }";
         Assert.Equal(1, Assert.Single(List(stock, Empty("SP-0001", "C1"))).ToBuy);
     }
@@ -67,8 +70,10 @@ public sealed class BuyingListTests
     public void A_suppressor_is_replaced_class_for_class()
     {
         const string lots =
-            "lots:\n  - { lot: L-1, kind: suppression capacitor, capacitance: 100 nF, rated_voltage: 310 V, safety_class: Y2, received: 2026-01-28, quantity: 3 }\n"
-            + "  - { lot: L-2, kind: suppression capacitor, capacitance: 100 nF, rated_voltage: 310 V, safety_class: X2, received: 2026-01-28, quantity: 3 }";
+            "lots:\n  - { lot: L-1, kind: suppression capacitor, capacitance: 100 nF, rated_voltage: 310 V, safety_class: Y2, received: "
+            + "2026-01-28, quantity: 3 }\n"
+            + "  - { lot: L-2, kind: suppression capacitor, capacitance: 100 nF, rated_voltage: 310 V, safety_class: X2, received: "
+            + "2026-01-28, quantity: 3 }";
         const string part = "kind: suppression capacitor, capacitance: 100 nF, rated_voltage: 250 V, safety_class: X2";
         Assert.Equal(
             ("L-2", 1),
@@ -80,7 +85,8 @@ public sealed class BuyingListTests
     public void The_line_with_the_highest_voltage_chooses_first_and_no_part_is_promised_twice()
     {
         const string lots =
-            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 63 V, received: 2026-01-28, quantity: 1 }";
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 63 V, received: 2026-01-28, "
+            + "quantity: 1 }";
         var lines = List(
             lots,
             Empty("SP-0001", "C1"),
@@ -102,7 +108,8 @@ public sealed class BuyingListTests
     public void A_place_is_on_order_when_its_board_waits_for_an_open_order_that_names_it(string wait, int onOrder, int toBuy)
     {
         const string orders =
-            "orders:\n  - { order: PO-1, placed: 2026-11-09, for: six capacitors }\n  - { order: PO-2, placed: 2026-03-05, for: six capacitors, lost: 2026-04-10 }";
+            "orders:\n  - { order: PO-1, placed: 2026-11-09, for: six capacitors }\n  - { order: PO-2, placed: 2026-03-05, for: six "
+            + "capacitors, lost: 2026-04-10 }";
         var line = Assert.Single(List(orders, Empty("SP-0001", "C1", "C2") + $"waiting:\n  - {{ since: 2026-11-10, {wait} }}\n"));
         Assert.Equal((onOrder, toBuy), (line.OnOrder, line.ToBuy));
     }
@@ -149,7 +156,9 @@ public sealed class BuyingListTests
         Board(board, places, string.Join("\n      - ", places.Select(place => $"{{ part: {place}, did: removed }}")));
 
     private static string Board(string board, string[] places, string work, string part = Filter) =>
-        $"board: {board}\ntitle: Tide-gauge logger\nparts:\n{string.Concat(places.Select(place => $"  - {{ ref: {place}, {part} }}\n"))}bench:\n  - date: 2026-03-14\n    work:\n      - {work}\n";
+        $"board: {board}\ntitle: Tide-gauge "
+        + $"logger\nparts:\n{string.Concat(places.Select(place => $"  - {{ ref: {place}, {part} }}\n"))}bench:\n  - date: "
+        + $"2026-03-14\n    work:\n      - {work}\n";
 
     private static IReadOnlyList<BuyingLine> List(string stock, params string[] boards)
     {

@@ -5,13 +5,13 @@ using Ohmstead.Records.Shapes;
 namespace Ohmstead.Assessment.Tests.Boards;
 
 /// <summary>
-/// Which work closes which trouble and makes which hazard safe, as a restorer would write it on a card beside the bench. Common practice; where it hurts, local codes
-/// and licensed practice come first.
+/// Which work closes which trouble and makes which hazard safe, as a restorer would write it on a card beside the bench. Common practice;
+/// where it hurts, local codes and licensed practice come first.
 /// </summary>
 public sealed class ClosingWorkTests
 {
-    // Major findings at a part, then at what stays: a joint, a track, a socket, a connector. A live chassis wants a test besides, an empty place a part, and a fault
-    // of no known sort a proof: a rub with a cloth does not close what nobody has named.
+    // Major findings at a part, then at what stays: a joint, a track, a socket, a connector. A live chassis wants a test besides, an empty
+    // place a part, and a fault of no known sort a proof: a rub with a cloth does not close what nobody has named.
     private const string Major = """
                       | live metal | spent part | joint | track | dirt | contact | other
         replaced      | yes        | yes        | yes   | no    | yes  | yes     | yes

@@ -119,7 +119,8 @@ public sealed class FitToRunTests
             BoardState.FitToRun,
             Visits(
                 decided
-                    + "\n    readings:\n      - { part: C12, lot: L-031, state: new, capacitance: 472 µF }\n    work:\n      - { part: C12, did: replaced, lot: L-031, polarity: schematic }"
+                    + "\n    readings:\n      - { part: C12, lot: L-031, state: new, capacitance: 472 µF }\n    work:\n      - { part: "
+                    + "C12, did: replaced, lot: L-031, polarity: schematic }"
                     + Proved
             ).State
         );

@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Boards;
 
-/// <summary>What can hurt comes before everything else, and nobody can decide it away. Defer to local codes and licensed practice.</summary>
+/// <summary>What can hurt comes before everything else, and nobody can decide it away. Defer to local codes and licensed
+/// practice.</summary>
 public sealed class MakeSafeTests
 {
     private const string Cell = "hazards:\n  - { hazard: leaking cell, at: BT1 }\n";

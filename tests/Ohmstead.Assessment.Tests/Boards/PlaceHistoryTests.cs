@@ -81,7 +81,8 @@ public sealed class PlaceHistoryTests
     {
         var place = C12(
             Parts
-                + "    work:\n      - { part: C12, did: removed }\n  - date: 2026-03-21\n    readings:\n      - { part: C12, circuit: out, capacitance: 302 µF }\n"
+                + "    work:\n      - { part: C12, did: removed }\n  - date: 2026-03-21\n    readings:\n      - { part: C12, circuit: "
+                + "out, capacitance: 302 µF }\n"
         );
         Assert.Equal([VerdictOutcome.Outside, VerdictOutcome.NoLimit], place.Readings.Select(reading => reading.Overall));
         Assert.Empty(place.Standing);

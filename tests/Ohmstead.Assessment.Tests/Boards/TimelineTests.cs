@@ -56,7 +56,8 @@ public sealed class TimelineTests
     public void The_readings_of_the_piece_that_was_put_back_count_again()
     {
         var board = Board(
-            "  - date: 2026-03-14\n    readings:\n      - { part: C12, circuit: out, frequency: 120 Hz, capacitance: 301 µF }\n    work:\n      - "
+            "  - date: 2026-03-14\n    readings:\n      - { part: C12, circuit: out, frequency: 120 Hz, capacitance: 301 µF }\n    "
+                + "work:\n      - "
                 + Removed
                 + "\n  - date: 2026-03-15\n    work:\n      - "
                 + PutBack
@@ -86,7 +87,8 @@ public sealed class TimelineTests
     public void A_reading_as_left_is_later_than_the_work_of_its_visit()
     {
         var board = Board(
-            "  - date: 2026-03-14\n    readings:\n      - { part: C12, state: as left, circuit: out, frequency: 120 Hz, capacitance: 466 µF }\n    work:\n      - "
+            "  - date: 2026-03-14\n    readings:\n      - { part: C12, state: as left, circuit: out, frequency: 120 Hz, capacitance: "
+                + "466 µF }\n    work:\n      - "
                 + New
         );
         Assert.True(Assert.Single(board.Readings).At > board.LastWorkAt);
@@ -105,7 +107,8 @@ public sealed class TimelineTests
     public void Visits_of_different_days_stand_in_order_of_time_wherever_they_are_written()
     {
         var board = Board(
-            "  - date: 2026-03-20\n    proof:\n      - { point: lamp, result: pass }\n  - date: 2026-03-14\n    work:\n      - { at: J3, did: re-soldered }\n"
+            "  - date: 2026-03-20\n    proof:\n      - { point: lamp, result: pass }\n  - date: 2026-03-14\n    work:\n      - { at: "
+                + "J3, did: re-soldered }\n"
         );
         Assert.True(board.Proofs.Single().At > board.LastWorkAt);
     }
@@ -127,7 +130,8 @@ public sealed class TimelineTests
     public void A_decision_about_a_part_that_has_gone_says_nothing_of_the_next() =>
         Assert.Null(
             Board(
-                    "  - date: 2026-03-14\n    decided:\n      - { part: C12, decision: keep, because: it works }\n  - date: 2026-03-15\n    work:\n      - "
+                    "  - date: 2026-03-14\n    decided:\n      - { part: C12, decision: keep, because: it works }\n  - date: "
+                        + "2026-03-15\n    work:\n      - "
                         + New
                 )
                 .Place("C12")!

@@ -51,7 +51,8 @@ public sealed class TroubleTests
     public void A_finding_speaks_of(string at, string what, string trouble) =>
         Assert.Equal(Enum.Parse<Trouble>(trouble), Of(at, what, "major"));
 
-    // Metal that a hand can touch and a voltage beside it are live metal, where somebody wrote that it can hurt; a rail on the front panel is none.
+    // Metal that a hand can touch and a voltage beside it are live metal, where somebody wrote that it can hurt; a rail on the front panel
+    // is none.
     [Theory]
     [InlineData("230 V between chassis and earth", "safety", nameof(Trouble.LiveMetal))]
     [InlineData("110V AC on the case", "safety", nameof(Trouble.LiveMetal))]

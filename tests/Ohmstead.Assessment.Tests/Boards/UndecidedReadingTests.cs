@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Boards;
 
-/// <summary>What a reading that cannot decide means for the board. bridge-2 is good to 0.5 % and 5 steps of 0.1 µF: 377.5 µF is too close to 376 µF.</summary>
+/// <summary>What a reading that cannot decide means for the board. bridge-2 is good to 0.5 % and 5 steps of 0.1 µF: 377.5 µF is too close
+/// to 376 µF.</summary>
 public sealed class UndecidedReadingTests
 {
     private const string Straddling = "{ part: C12, circuit: out, instrument: bridge-2, capacitance: 377.5 µF }";
@@ -72,7 +73,8 @@ public sealed class UndecidedReadingTests
     public void A_point_read_too_close_to_call_is_listed_until_it_is_proved()
     {
         const string Read =
-            "points:\n  - { point: +5V, nominal: 5 V, tolerance: 5 % }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { point: +5V, instrument: meter-1, voltage: 4.76 V }";
+            "points:\n  - { point: +5V, nominal: 5 V, tolerance: 5 % }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { point: "
+            + "+5V, instrument: meter-1, voltage: 4.76 V }";
         Assert.Equal("+5V", Assert.Single(Worked.Board(Read).MeasureAgain).At);
         Assert.Empty(Worked.Board(Read + "\n    proof:\n      - { point: +5V, voltage: 5.02 V }").MeasureAgain);
     }
@@ -88,6 +90,7 @@ public sealed class UndecidedReadingTests
 
     private static BoardAssessment Board(string part, string readings) =>
         Worked.Board(
-            $"parts:\n  - {part}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {readings}\n  - date: 2026-03-20\n    proof:\n      - {{ point: lamp, result: pass }}"
+            $"parts:\n  - {part}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {readings}\n  - date: 2026-03-20\n    proof:\n   "
+                + $"   - {{ point: lamp, result: pass }}"
         );
 }

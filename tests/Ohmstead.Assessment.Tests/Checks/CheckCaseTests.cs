@@ -2,7 +2,8 @@ using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Checks;
 
-/// <summary>Runs the cases that stand as Markdown beside this file. Every check runs over every case: a finding too many fails like one too few.</summary>
+/// <summary>Runs the cases that stand as Markdown beside this file. Every check runs over every case: a finding too many fails like one too
+/// few.</summary>
 public sealed class CheckCaseTests
 {
     public static TheoryData<string, string> Cases { get; } =
@@ -21,7 +22,8 @@ public sealed class CheckCaseTests
             .. Less(expected, found).Select(missing => $"missing: {Where(one, missing)} {missing.Check}"),
             .. Less(found, expected)
                 .Select(extra =>
-                    $"unexpected: {Where(one, extra)} {extra.Check}: {findings.First(f => f.Check == extra.Check && f.Place.Line == extra.Line).Message}"
+                    $"unexpected: {Where(one, extra)} {extra.Check}: "
+                    + $"{findings.First(f => f.Check == extra.Check && f.Place.Line == extra.Line).Message}"
                 ),
         ];
         Assert.True(wrong.Length == 0, string.Join('\n', wrong));

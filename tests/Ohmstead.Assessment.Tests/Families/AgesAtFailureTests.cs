@@ -27,7 +27,8 @@ public sealed class AgesAtFailureTests
         Assert.Equal("too few to say: 2 distinct ages at failure, 3 or more wanted", ages.Life.Refusal);
     }
 
-    // NIST/SEMATECH e-Handbook 8.4.1.2, from memory: ten of twenty units failed at these hours, the others ran 500 h; shape 1.7208, scale 606.5280.
+    // NIST/SEMATECH e-Handbook 8.4.1.2, from memory: ten of twenty units failed at these hours, the others ran 500 h; shape 1.7208, scale
+    // 606.5280.
     [Fact]
     public void A_weibull_life_of_the_published_example_has_its_shape_and_its_scale()
     {

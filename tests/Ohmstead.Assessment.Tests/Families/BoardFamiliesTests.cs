@@ -3,13 +3,16 @@ using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Families;
 
-/// <summary>Which readings of a board count for its families, and from when the age of a part counts. The limits are 376 µF to 564 µF.</summary>
+/// <summary>Which readings of a board count for its families, and from when the age of a part counts. The limits are 376 µF to 564
+/// µF.</summary>
 public sealed class BoardFamiliesTests
 {
     private const string Part =
-        "made: 1980\nparts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V, maker: Ostrel, series: RB }\n";
+        "made: 1980\nparts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 25 V, "
+        + "maker: Ostrel, series: RB }\n";
     private const string Stock =
-        "lots:\n  - { lot: L-001, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 35 V, maker: Wexcote }";
+        "lots:\n  - { lot: L-001, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 35 V, maker: "
+        + "Wexcote }";
 
     [Fact]
     public void A_part_belongs_to_its_kind_its_maker_and_its_series() =>
@@ -73,7 +76,8 @@ public sealed class BoardFamiliesTests
     public void A_part_proved_outside_in_circuit_is_counted_apart()
     {
         const string record =
-            "parts:\n  - { ref: R1, kind: carbon composition resistor, resistance: 4.7 kΩ, tolerance: ±5 % }\nbench:\n  - date: 2020-03-14\n    readings:\n      - { part: R1, circuit: in, resistance: 5.4 kΩ }";
+            "parts:\n  - { ref: R1, kind: carbon composition resistor, resistance: 4.7 kΩ, tolerance: ±5 % }\nbench:\n  - date: "
+            + "2020-03-14\n    readings:\n      - { part: R1, circuit: in, resistance: 5.4 kΩ }";
         var family = Assert.Single(BoardFamilies.Of(Worked.Board(record)));
         Assert.Empty(family.Lives);
         Assert.Equal(1, family.FailedInCircuit);
@@ -153,7 +157,8 @@ public sealed class BoardFamiliesTests
             Worked.Board(
                 Part + "bench:\n" + visits.TrimEnd(),
                 Stock
-                    + "\n  - { lot: L-002, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 35 V, maker: Keld }"
+                    + "\n  - { lot: L-002, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 35 V, "
+                    + "maker: Keld }"
             )
         );
         Assert.Equal(
@@ -188,7 +193,8 @@ public sealed class BoardFamiliesTests
     public void A_date_code_that_can_mean_two_years_is_told_by_the_year_of_the_board_or_not_at_all(string board, int? year)
     {
         var record =
-            $"{board}\nparts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, date_code: T5 }}\nbench:\n"
+            $"{board}\nparts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, date_code: T5 "
+            + "}\nbench:\n"
             + Visit("2020-03-14", "circuit: out, capacitance: 460 µF").TrimEnd();
         Assert.Equal(year, Assert.Single(Assert.Single(BoardFamilies.Of(Worked.Board(record))).Lives).Start?.Year);
     }

@@ -5,7 +5,8 @@ namespace Ohmstead.Assessment.Tests.Families;
 /// <summary>Shares of few parts, and how sure they are.</summary>
 public sealed class ShareFailedTests
 {
-    // Newcombe, Statistics in Medicine 17 (1998) 857, method 3, from memory: 81 of 263 gives 0.2553 to 0.3662, 15 of 148 gives 0.0624 to 0.1605.
+    // Newcombe, Statistics in Medicine 17 (1998) 857, method 3, from memory: 81 of 263 gives 0.2553 to 0.3662, 15 of 148 gives 0.0624 to
+    // 0.1605.
     [Theory]
     [InlineData(81, 263, 0.2553, 0.3662, "31 % (26 % to 37 %)")]
     [InlineData(15, 148, 0.0624, 0.1605, "10 % (6.2 % to 16 %)")]

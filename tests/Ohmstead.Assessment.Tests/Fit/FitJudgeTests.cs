@@ -125,7 +125,8 @@ public sealed class FitJudgeTests
     public void What_is_not_written_is_missing_and_not_held_against_a_part()
     {
         var verdict = Judge(
-            "kind: aluminium electrolytic, role: decoupling, capacitance: 100 µF, rated_voltage: 25 V, temperature: 85 °C, lead_pitch: 5 mm, form: radial",
+            "kind: aluminium electrolytic, role: decoupling, capacitance: 100 µF, rated_voltage: 25 V, temperature: 85 °C, lead_pitch: "
+                + "5 mm, form: radial",
             "kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V"
         );
         Assert.Equal(["temperature", "form"], verdict.Reasons.Where(reason => reason.IsMissing).Select(reason => reason.Aspect));
@@ -151,9 +152,11 @@ public sealed class FitJudgeTests
     public void A_reservoir_on_a_board_of_valves_is_not_raised()
     {
         const string lot =
-            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 68 µF, tolerance: ±20 %, rated_voltage: 450 V, received: 2026-01, quantity: 3 }";
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 68 µF, tolerance: ±20 %, rated_voltage: 450 V, received: "
+            + "2026-01, quantity: 3 }";
         var board = Worked.Board(
-            "parts:\n  - { ref: C1, kind: aluminium electrolytic, role: reservoir, capacitance: 47 µF, tolerance: ±20 %, rated_voltage: 450 V }\n  - { ref: V1, kind: valve, type: VK80 }",
+            "parts:\n  - { ref: C1, kind: aluminium electrolytic, role: reservoir, capacitance: 47 µF, tolerance: ±20 %, rated_voltage: "
+                + "450 V }\n  - { ref: V1, kind: valve, type: VK80 }",
             lot
         );
         var place = FitPlace.Of(board, board.Place("C1")!);

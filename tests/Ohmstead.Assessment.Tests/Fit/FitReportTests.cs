@@ -33,7 +33,8 @@ public sealed class FitReportTests
               - { lot: L-2, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-01-28, quantity: 3 }
             """;
         var other =
-            $"parts:\n  - {{ ref: C1, {Filter} }}\n  - {{ ref: C2, {Filter} }}\nbench:\n  - date: 2026-03-14\n    work:\n      - {{ part: C1, did: replaced, lot: L-1 }}\n      - {{ part: C2, did: replaced, lot: L-2 }}";
+            $"parts:\n  - {{ ref: C1, {Filter} }}\n  - {{ ref: C2, {Filter} }}\nbench:\n  - date: 2026-03-14\n    work:\n      - {{ "
+            + $"part: C1, did: replaced, lot: L-1 }}\n      - {{ part: C2, did: replaced, lot: L-2 }}";
         Assert.Equal([("L-2", 2)], Report(Filter, lots, other).Fitting.Select(candidate => (candidate.Verdict.Lot, candidate.Left)));
     }
 
@@ -73,12 +74,14 @@ public sealed class FitReportTests
         Assert.Empty(report.Refused);
     }
 
-    // Two 47 µF 200 V in series: 23.5 µF, 400 V, of which 0.9 is counted: 360 V for a mark of 350 V; 23.5 µF for 10 µF is 2.35 x, and decoupling stands 3 x.
+    // Two 47 µF 200 V in series: 23.5 µF, 400 V, of which 0.9 is counted: 360 V for a mark of 350 V; 23.5 µF for 10 µF is 2.35 x, and
+    // decoupling stands 3 x.
     [Fact]
     public void Two_in_series_serve_where_no_single_part_has_the_voltage()
     {
         const string lots =
-            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 200 V, received: 2026-01-28, quantity: 2 }";
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 200 V, received: 2026-01-28, "
+            + "quantity: 2 }";
         var report = Report(
             "kind: aluminium electrolytic, role: decoupling, capacitance: 10 µF, tolerance: ±20 %, rated_voltage: 350 V",
             lots
@@ -95,7 +98,8 @@ public sealed class FitReportTests
     public void Two_polar_ones_back_to_back_make_a_bipolar_one()
     {
         const string lots =
-            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 22 µF, rated_voltage: 50 V, received: 2026-01-28, quantity: 2 }";
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 22 µF, rated_voltage: 50 V, received: 2026-01-28, "
+            + "quantity: 2 }";
         var report = Report("kind: bipolar electrolytic, role: coupling, capacitance: 10 µF, tolerance: ±20 %, rated_voltage: 50 V", lots);
         Assert.Equal(["2 x L-1 back to back"], report.Together.Select(pair => pair.Verdict.Lot));
     }
@@ -104,7 +108,8 @@ public sealed class FitReportTests
     public void Nothing_is_put_together_across_the_mains()
     {
         const string lots =
-            "lots:\n  - { lot: L-1, kind: suppression capacitor, capacitance: 220 nF, rated_voltage: 150 V, safety_class: X2, received: 2026-01-28, quantity: 2 }";
+            "lots:\n  - { lot: L-1, kind: suppression capacitor, capacitance: 220 nF, rated_voltage: 150 V, safety_class: X2, received: "
+            + "2026-01-28, quantity: 2 }";
         Assert.Empty(
             Report(
                 "kind: suppression capacitor, role: mains suppression, capacitance: 100 nF, rated_voltage: 250 V, safety_class: X2",
@@ -118,7 +123,8 @@ public sealed class FitReportTests
         Assert.Empty(
             Report(
                 "kind: aluminium electrolytic, role: decoupling, capacitance: 10 µF, rated_voltage: 350 V",
-                "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 200 V, received: 2026-01-28, quantity: 1 }"
+                "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 200 V, received: 2026-01-28, "
+                    + "quantity: 1 }"
             ).Together
         );
 

@@ -4,7 +4,8 @@ using Ohmstead.Electronics.Substitution;
 
 namespace Ohmstead.Assessment.Tests.Fit;
 
-/// <summary>Pairs of place and lot as they lie in a workshop: what must never be offered, what nobody can say, and what must stay offered. Common practice except where a row names a source.</summary>
+/// <summary>Pairs of place and lot as they lie in a workshop: what must never be offered, what nobody can say, and what must stay offered.
+/// Common practice except where a row names a source.</summary>
 public sealed class OfferedPairsTests
 {
     [Theory]

@@ -81,7 +81,8 @@ public sealed class PlaceNeedTests
     public void A_place_on_the_mains_defers_to_local_codes()
     {
         var board = Worked.Board(
-            "parts:\n  - { ref: C1, kind: suppression capacitor, role: mains suppression, capacitance: 100 nF, rated_voltage: 250 V, safety_class: X2 }"
+            "parts:\n  - { ref: C1, kind: suppression capacitor, role: mains suppression, capacitance: 100 nF, rated_voltage: 250 V, "
+                + "safety_class: X2 }"
         );
         Assert.Contains(PlaceNeed.Of(FitPlace.Of(board, board.Place("C1")!)), line =>
             line.Aspect == "safety" && line.Words.Contains("defer to local codes", StringComparison.Ordinal)

@@ -4,7 +4,8 @@ using Ohmstead.Assessment.Tests.Support;
 namespace Ohmstead.Assessment.Tests.FitToRun;
 
 /// <summary>
-/// The gallery of boards that nobody may call fit to run, and of sound ones that look alike. It stands as Markdown beside this file, a group a file.
+/// The gallery of boards that nobody may call fit to run, and of sound ones that look alike. It stands as Markdown beside this file, a
+/// group a file.
 /// Each refused board has one thing wrong, which its heading tells; all else about it is sound.
 /// </summary>
 public sealed class FitToRunGalleryTests

@@ -29,7 +29,8 @@ internal sealed partial record GalleryBoard(
             .SelectMany(path => Read(Path.GetFileNameWithoutExtension(path), File.ReadAllText(path))),
     ];
 
-    /// <summary>The boards of one file. What stands in blocks before the first board is shared by all that bring no file of that path.</summary>
+    /// <summary>The boards of one file. What stands in blocks before the first board is shared by all that bring no file of that
+    /// path.</summary>
     internal static IReadOnlyList<GalleryBoard> Read(string group, string text)
     {
         var first = text.IndexOf("\n## ", StringComparison.Ordinal) + 1;
@@ -54,7 +55,8 @@ internal sealed partial record GalleryBoard(
         var match = Sentence().Match(sentence);
         Assert.True(
             match.Success,
-            $"FitToRun/{group}.md, '{one.Name}': '{sentence}' is no sentence of the gallery, write 'Not fit to run: a fault stands because C1.'"
+            $"FitToRun/{group}.md, '{one.Name}': '{sentence}' is no sentence of the gallery, write 'Not fit to run: a fault stands "
+                + "because C1.'"
         );
         CaseBlock[] own = [.. one.Blocks.Select(block => block with { LineBefore = block.LineBefore + linesBefore })];
         return new(

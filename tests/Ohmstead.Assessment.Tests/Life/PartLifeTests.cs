@@ -18,7 +18,8 @@ public sealed class PartLifeTests
         Assert.Equal(new LifeDates("C1", new(2032, 7, 24), new(2038, 12, 18), null), life.Dates);
         Assert.Equal("rated 2000 h at 105 °C (lot L-031), fitted 2026-03-01", life.Given[0].Text);
         Assert.Equal(
-            "5000 h a year in air of 60 °C (the board's duty), taken 5 K warmer for the earliest date and cooler for the latest (common practice)",
+            "5000 h a year in air of 60 °C (the board's duty), taken 5 K warmer for the earliest date and cooler for the latest (common "
+                + "practice)",
             life.Given[1].Text
         );
         // k ln 2 / (1/333.15 - 1/343.15) with k = 8.617 333 e-5 eV/K; by hand calculator.
@@ -29,7 +30,8 @@ public sealed class PartLifeTests
         );
     }
 
-    // Half the hours at 60 °C and half at 70: 5 K warmer 32 000 h and 16 000 h, together 1 / (0.5 / 32 000 + 0.5 / 16 000) = 21 333.3 h; cooler twice that.
+    // Half the hours at 60 °C and half at 70: 5 K warmer 32 000 h and 16 000 h, together 1 / (0.5 / 32 000 + 0.5 / 16 000) = 21 333.3 h;
+    // cooler twice that.
     // At 5000 h a year 4.26667 and 8.53333 years, 1558 and 3116 whole days.
     [Fact]
     public void A_mixed_duty_is_counted_by_the_share_of_each_temperature()
@@ -44,8 +46,8 @@ public sealed class PartLifeTests
         );
     }
 
-    // A 25 V part of 2000 h at 105 °C worked at 20 V and 65 °C lasts 40 000 h by the linear voltage form: 5 years of 8000 h. The earliest date takes no
-    // credit for it: 16 000 h at 75 °C, 2 years.
+    // A 25 V part of 2000 h at 105 °C worked at 20 V and 65 °C lasts 40 000 h by the linear voltage form: 5 years of 8000 h. The earliest
+    // date takes no credit for it: 16 000 h at 75 °C, 2 years.
     [Fact]
     public void A_lower_voltage_lengthens_the_latest_date_and_not_the_earliest()
     {
@@ -56,8 +58,8 @@ public sealed class PartLifeTests
         Assert.Equal("works at 20 V of 25 V", life.Given[2].Text);
     }
 
-    // 1 V peak to peak of 100 Hz across 1000 µF is 2 pi x 100 x 0.001 / (2 sqrt 3) = 0.18138 A, half as much again as a rating of 120.92 mA: a maker's form
-    // gives 16 069 h at 65 °C where the rule alone gives 32 000 h. 16 069 h are 2 years and 3 days of 8000 h.
+    // 1 V peak to peak of 100 Hz across 1000 µF is 2 pi x 100 x 0.001 / (2 sqrt 3) = 0.18138 A, half as much again as a rating of 120.92
+    // mA: a maker's form gives 16 069 h at 65 °C where the rule alone gives 32 000 h. 16 069 h are 2 years and 3 days of 8000 h.
     [Fact]
     public void Ripple_over_the_rating_shortens_both_dates()
     {

@@ -148,9 +148,8 @@ public sealed class LimitMemoTests
     // Read as the program reads them: each stands on a line of its own.
     private static List<PartValues> Parts(IReadOnlyList<string> marks)
     {
-        var board = Worked.Board(
-            $"parts:\n{string.Concat(marks.Select((mark, at) => string.Create(CultureInfo.InvariantCulture, $"  - {{ ref: X{at}, {mark} }}\n")))}"
-        );
+        var lines = marks.Select((mark, at) => string.Create(CultureInfo.InvariantCulture, $"  - {{ ref: X{at}, {mark} }}\n"));
+        var board = Worked.Board($"parts:\n{string.Concat(lines)}");
         return [.. board.Places.Select(place => place.Part.Values)];
     }
 

@@ -5,7 +5,8 @@ namespace Ohmstead.Assessment.Tests.Notes;
 
 public sealed class FuseNotesTests
 {
-    // IEC 60127-2, sheets 3 and 5: at 2.1 times its rating a slow fuse opens within two minutes, or within half an hour when it is of high breaking capacity.
+    // IEC 60127-2, sheets 3 and 5: at 2.1 times its rating a slow fuse opens within two minutes, or within half an hour when it is of high
+    // breaking capacity.
     [Fact]
     public void A_fuse_is_told_within_what_time_it_must_open()
     {

@@ -8,8 +8,8 @@ namespace Ohmstead.Assessment.Tests.Notes;
 /// <summary>Information only; defer to local codes and licensed practice.</summary>
 public sealed class HazardNotesTests
 {
-    // 100 µF without a mark of its tolerance may be 150 µF (common practice): 150 µF at 450 V hold 15.2 J. Through 220 kohm to 60 V: 33 s x ln 7.5 = 66.49 s,
-    // 450² / 220 000 = 0.92 W. By hand calculator. SV14: 15 % of 450 V, 67.5 V, may come back.
+    // 100 µF without a mark of its tolerance may be 150 µF (common practice): 150 µF at 450 V hold 15.2 J. Through 220 kohm to 60 V: 33 s x
+    // ln 7.5 = 66.49 s, 450² / 220 000 = 0.92 W. By hand calculator. SV14: 15 % of 450 V, 67.5 V, may come back.
     [Fact]
     public void A_reservoir_tells_its_energy_its_time_and_the_power_of_its_bleeder()
     {
@@ -32,8 +32,8 @@ public sealed class HazardNotesTests
     [Fact]
     public void A_hazard_without_figures_has_none() => Assert.Empty(Figures("note: unknown"));
 
-    // 60 V d.c., IEC 60065 as quoted; 42.4 V d.c., IEC 60335-1 8.1.4 as quoted; 10 J at 100 V, Lawrence Berkeley National Laboratory. 470 µF at 400 V holds 37.6 J, and at
-    // 24 V 0.14 J; 1 F at 24 V holds 288 J, and 100 J under 100 V burn.
+    // 60 V d.c., IEC 60065 as quoted; 42.4 V d.c., IEC 60335-1 8.1.4 as quoted; 10 J at 100 V, Lawrence Berkeley National Laboratory. 470
+    // µF at 400 V holds 37.6 J, and at 24 V 0.14 J; 1 F at 24 V holds 288 J, and 100 J under 100 V burn.
     [Fact]
     public void A_figure_above_a_limit_names_standard_and_clause_and_one_below_says_nothing()
     {
@@ -79,9 +79,12 @@ public sealed class HazardNotesTests
     public void What_was_fitted_counts_where_it_holds_more()
     {
         var board = Worked.Board(
-            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %, rated_voltage: 450 V, working_voltage: 400 V }\nhazards:\n  - { hazard: charged capacitor, at: C1, voltage: 400 V }\n"
-                + "bench:\n  - date: 2026-03-14\n    by: RK\n    work:\n      - { part: C1, did: replaced, lot: L-001, polarity: schematic }",
-            stock: "lots:\n  - { lot: L-001, kind: aluminium electrolytic, capacitance: 680 µF, tolerance: ±20 %, rated_voltage: 450 V, quantity: 5 }"
+            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %, rated_voltage: 450 V, "
+                + "working_voltage: 400 V }\nhazards:\n  - { hazard: charged capacitor, at: C1, voltage: 400 V }\n"
+                + "bench:\n  - date: 2026-03-14\n    by: RK\n    work:\n      - { part: C1, did: replaced, lot: L-001, polarity: "
+                + "schematic }",
+            stock: "lots:\n  - { lot: L-001, kind: aluminium electrolytic, capacitance: 680 µF, tolerance: ±20 %, rated_voltage: 450 V, "
+                + "quantity: 5 }"
         );
         Assert.StartsWith(
             "680 µF (which may be 816 µF) at 400 V holds 65.3 J",
@@ -96,7 +99,8 @@ public sealed class HazardNotesTests
     {
         var board = Worked.Board(
             "design: tide-logger",
-            design: "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %, rated_voltage: 450 V, working_voltage: 400 V }\nhazards:\n  - { hazard: charged capacitor, at: C1 }"
+            design: "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: -10/+50 %, rated_voltage: 450 "
+                + "V, working_voltage: 400 V }\nhazards:\n  - { hazard: charged capacitor, at: C1 }"
         );
         var own = Assert.Single(AssessedHazard.OfDesign(Assert.IsType<Records.Model.DesignFile>(board.Design)));
         Assert.StartsWith(
@@ -106,7 +110,8 @@ public sealed class HazardNotesTests
         );
     }
 
-    // Without a working voltage the rated one is what it may be charged to; a film part without a tolerance may have a fifth more: common practice.
+    // Without a working voltage the rated one is what it may be charged to; a film part without a tolerance may have a fifth more: common
+    // practice.
     [Fact]
     public void A_part_that_says_no_more_is_taken_as_charged_to_its_rating() =>
         Assert.StartsWith(

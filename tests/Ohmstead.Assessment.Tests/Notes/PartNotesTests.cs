@@ -19,7 +19,8 @@ public sealed class PartNotesTests
     public void A_resistor_that_reads_low_in_circuit_is_told_what_may_lie_beside_it()
     {
         var board = Worked.Board(
-            "parts:\n  - { ref: R2, kind: carbon film resistor, resistance: 100 kΩ, tolerance: 10 % }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: R2, circuit: in, resistance: 31.97 kΩ }"
+            "parts:\n  - { ref: R2, kind: carbon film resistor, resistance: 100 kΩ, tolerance: 10 % }\nbench:\n  - date: 2026-03-14\n   "
+                + " readings:\n      - { part: R2, circuit: in, resistance: 31.97 kΩ }"
         );
         var reading = Assert.Single(board.Readings);
         Assert.Contains(
@@ -34,7 +35,8 @@ public sealed class PartNotesTests
     public void An_old_class_2_ceramic_has_aged_by_its_dielectric()
     {
         var board = Worked.Board(
-            "made: 1996\nparts:\n  - { ref: C6, kind: ceramic class 2, capacitance: 100 nF, tolerance: 20 %, material: X7R }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C6, circuit: out, frequency: 1 kHz, capacitance: 86 nF }"
+            "made: 1996\nparts:\n  - { ref: C6, kind: ceramic class 2, capacitance: 100 nF, tolerance: 20 %, material: X7R }\nbench:\n  "
+                + "- date: 2026-03-14\n    readings:\n      - { part: C6, circuit: out, frequency: 1 kHz, capacitance: 86 nF }"
         );
         var reading = Assert.Single(board.Readings);
         Assert.Contains(
@@ -48,7 +50,8 @@ public sealed class PartNotesTests
     public void A_ceramic_of_unknown_dielectric_or_age_is_told_nothing()
     {
         var board = Worked.Board(
-            "parts:\n  - { ref: C6, kind: ceramic class 2, capacitance: 100 nF, material: X7R }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C6, capacitance: 86 nF }"
+            "parts:\n  - { ref: C6, kind: ceramic class 2, capacitance: 100 nF, material: X7R }\nbench:\n  - date: 2026-03-14\n    "
+                + "readings:\n      - { part: C6, capacitance: 86 nF }"
         );
         Assert.Empty(PartNotes.Of(board, Assert.Single(board.Readings), Assert.Single(board.Readings[0].Verdicts)));
     }

@@ -45,7 +45,8 @@ public sealed class PointNotesTests
             StringComparison.Ordinal
         );
 
-    // 4.6 V out of 12.6 V in: enough input for 5 V, so the regulator or its load is at fault. 4.6 V out of 6.5 V in: under the least of 7.5 V.
+    // 4.6 V out of 12.6 V in: enough input for 5 V, so the regulator or its load is at fault. 4.6 V out of 6.5 V in: under the least of 7.5
+    // V.
     [Theory]
     [InlineData("4.6 V", "12.6 V", "overload, or a faulty regulator")]
     [InlineData("4.6 V", "6.5 V", "no fault of the regulator is shown")]
@@ -58,7 +59,8 @@ public sealed class PointNotesTests
     public void A_first_capacitor_too_large_for_its_rectifier_valve_is_told()
     {
         var board = Worked.Board(
-            "parts:\n  - { ref: V1, kind: valve, type: 5Y3 }\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 450 V }\npoints:\n  - { point: raw, low: 200 V, reservoir: C1 }"
+            "parts:\n  - { ref: V1, kind: valve, type: 5Y3 }\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 47 µF, "
+                + "rated_voltage: 450 V }\npoints:\n  - { point: raw, low: 200 V, reservoir: C1 }"
         );
         Assert.Contains(
             "47 µF on a 5Y3, which may feed 20 µF",

@@ -5,7 +5,8 @@ namespace Ohmstead.Assessment.Tests.Notes;
 
 public sealed class WearNotesTests
 {
-    // 391 of 470 is -16.8 %; a worn part may lose 20 %, so 84 % is used: common practice. 1.15 x 25 V = 28.75 V: IEC 60384-4, 2.2.7, from memory.
+    // 391 of 470 is -16.8 %; a worn part may lose 20 %, so 84 % is used: common practice. 1.15 x 25 V = 28.75 V: IEC 60384-4, 2.2.7, from
+    // memory.
     [Fact]
     public void A_capacitor_that_lost_a_sixth_has_used_up_most_of_what_wear_may_take()
     {
@@ -82,7 +83,8 @@ public sealed class WearNotesTests
     public void A_choke_of_ten_henry_needs_a_load_under_nine_and_a_half_kilohm()
     {
         var board = Worked.Board(
-            "parts:\n  - { ref: L1, kind: inductor, inductance: 10 H, tolerance: 20 %, role: filter }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: L1, circuit: out, inductance: 10 H }"
+            "parts:\n  - { ref: L1, kind: inductor, inductance: 10 H, tolerance: 20 %, role: filter }\nbench:\n  - date: 2026-03-14\n   "
+                + " readings:\n      - { part: L1, circuit: out, inductance: 10 H }"
         );
         Assert.Contains(
             "9.42 kΩ",
@@ -96,7 +98,9 @@ public sealed class WearNotesTests
     public void A_winding_read_cold_and_warm_tells_its_own_heat()
     {
         var board = Worked.Board(
-            "parts:\n  - { ref: T1, kind: transformer, resistance: 10 Ω }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: T1, circuit: out, temperature: 20 °C, resistance: 10.0 Ω }\n      - { part: T1, circuit: out, temperature: 22 °C, resistance: 12.0 Ω }"
+            "parts:\n  - { ref: T1, kind: transformer, resistance: 10 Ω }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: "
+                + "T1, circuit: out, temperature: 20 °C, resistance: 10.0 Ω }\n      - { part: T1, circuit: out, temperature: 22 °C, "
+                + "resistance: 12.0 Ω }"
         );
         Assert.Empty(WindingNotes.Of(board, board.Readings[0], board.Readings[0].Verdicts[0]));
         Assert.StartsWith(
@@ -106,12 +110,15 @@ public sealed class WearNotesTests
         );
     }
 
-    // Mean of 4.70, 4.72, 4.74 kohm: 4.72; deviation 20 ohm, of the mean 20 / sqrt(3) = 11.55 ohm: JCGM 100:2008 4.2.3, from memory; by hand calculator.
+    // Mean of 4.70, 4.72, 4.74 kohm: 4.72; deviation 20 ohm, of the mean 20 / sqrt(3) = 11.55 ohm: JCGM 100:2008 4.2.3, from memory; by
+    // hand calculator.
     [Fact]
     public void Three_readings_of_one_thing_on_one_day_are_told_by_their_mean()
     {
         var board = Worked.Board(
-            "parts:\n  - { ref: R3, kind: metal film resistor, resistance: 4k7, tolerance: 1 % }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: R3, circuit: out, resistance: 4.70 kΩ }\n      - { part: R3, circuit: out, resistance: 4.72 kΩ }\n      - { part: R3, circuit: out, resistance: 4.74 kΩ }"
+            "parts:\n  - { ref: R3, kind: metal film resistor, resistance: 4k7, tolerance: 1 % }\nbench:\n  - date: 2026-03-14\n    "
+                + "readings:\n      - { part: R3, circuit: out, resistance: 4.70 kΩ }\n      - { part: R3, circuit: out, resistance: "
+                + "4.72 kΩ }\n      - { part: R3, circuit: out, resistance: 4.74 kΩ }"
         );
         Assert.Empty(RepeatNotes.Of(board, board.Readings[0], board.Readings[0].Verdicts[0]));
         var note = Assert.Single(RepeatNotes.Of(board, board.Readings[2], board.Readings[2].Verdicts[0]));
@@ -131,7 +138,9 @@ public sealed class WearNotesTests
     public void Readings_of_another_temperature_frequency_state_or_meter_are_not_averaged(string twice, string once)
     {
         var board = Worked.Board(
-            $"parts:\n  - {{ ref: C1, kind: polyester film, capacitance: 1 µF, tolerance: 10 % }}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: C1, circuit: out, {once}capacitance: 1.02 µF }}\n      - {{ part: C1, circuit: out, {twice}capacitance: 1.00 µF }}\n      - {{ part: C1, circuit: out, {twice}capacitance: 1.01 µF }}"
+            $"parts:\n  - {{ ref: C1, kind: polyester film, capacitance: 1 µF, tolerance: 10 % }}\nbench:\n  - date: 2026-03-14\n    "
+                + $"readings:\n      - {{ part: C1, circuit: out, {once}capacitance: 1.02 µF }}\n      - {{ part: C1, circuit: out, "
+                + $"{twice}capacitance: 1.00 µF }}\n      - {{ part: C1, circuit: out, {twice}capacitance: 1.01 µF }}"
         );
         Assert.Empty(RepeatNotes.Of(board, board.Readings[2], board.Readings[2].Verdicts[0]));
     }
@@ -155,7 +164,8 @@ public sealed class WearNotesTests
     private static IReadOnlyList<WorkedNote> Of(string part, string reading)
     {
         var board = Worked.Board(
-            $"parts:\n  - {part}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: {(part.Contains("C12", StringComparison.Ordinal) ? "C12" : "C2")}, {reading} }}"
+            $"parts:\n  - {part}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: "
+                + $"{(part.Contains("C12", StringComparison.Ordinal) ? "C12" : "C2")}, {reading} }}"
         );
         return WearNotes.Of(board.Readings[0], Assert.Single(board.Readings[0].Verdicts));
     }

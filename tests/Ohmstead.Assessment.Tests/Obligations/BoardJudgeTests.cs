@@ -117,7 +117,8 @@ public sealed class BoardJudgeTests
             Collection(
                 Board(
                     "SP-0001",
-                    "hazards:\n  - { hazard: leaking cell, at: BT1 }\nparts:\n  - { ref: C1, kind: mica, capacitance: 100 pF }\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C1, did: removed }"
+                    "hazards:\n  - { hazard: leaking cell, at: BT1 }\nparts:\n  - { ref: C1, kind: mica, capacitance: 100 pF "
+                        + "}\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C1, did: removed }"
                 )
             ).Boards
         );

@@ -86,7 +86,8 @@ public sealed class BoardsTogetherTests
                             + (
                                 day is null
                                     ? "  - date: 2026-03-14\n"
-                                    : $"  - date: {day}\n    work:\n      - {{ part: C1, did: replaced, lot: L-031, polarity: schematic }}\n"
+                                    : $"  - date: {day}\n    work:\n      - {{ part: C1, did: replaced, lot: L-031, polarity: schematic "
+                                        + "}\n"
                             )
                             + "---\n"
                     )

@@ -7,7 +7,8 @@ using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Tests.Obligations;
 
-/// <summary>One list says for each check what it does to the state. It is walked here: against the checks there are, and along the cases of each.</summary>
+/// <summary>One list says for each check what it does to the state. It is walked here: against the checks there are, and along the cases of
+/// each.</summary>
 public sealed class CheckEffectsTests
 {
     // Which obligation says it, where the list says that one does.
@@ -67,8 +68,8 @@ public sealed class CheckEffectsTests
     public void What_holds_back_as_an_error_is_told_as_a_warning(string check, Severity severity, bool holdsBack) =>
         Assert.Equal(holdsBack, CheckEffects.HoldsBack(new(check, severity, new("boards/SP-0001.md", 1, 1), "a thing")));
 
-    // The walk: whatever a case of a check finds is a reason of the board that it is about. What is found in a file that boards share is about those that use it,
-    // so one that uses it is put beside the case.
+    // The walk: whatever a case of a check finds is a reason of the board that it is about. What is found in a file that boards share is
+    // about those that use it, so one that uses it is put beside the case.
     [Theory]
     [MemberData(nameof(Holding))]
     public void What_holds_back_is_a_reason_of_the_board_that_it_is_about(string file, string name)
@@ -92,7 +93,8 @@ public sealed class CheckEffectsTests
                 boards.Any(board =>
                     board.State != BoardState.FitToRun && board.Reasons.Any(reason => reason.Text.EndsWith(told, StringComparison.Ordinal))
                 ),
-                $"no board has {told} among its reasons: {string.Join("; ", boards.SelectMany(board => board.Reasons).Select(reason => reason.Text))}"
+                $"no board has {told} among its reasons: "
+                    + $"{string.Join("; ", boards.SelectMany(board => board.Reasons).Select(reason => reason.Text))}"
             );
         }
     }
@@ -106,11 +108,12 @@ public sealed class CheckEffectsTests
         {
             var board = new SmallCollection(one.Blocks).Boards.Single(board => board.Board.Path == expected.Path);
             Assert.NotEqual(BoardState.FitToRun, board.State);
+            var all = board.Obligations.Select(obligation => $"{obligation.Kind} {obligation.At} {obligation.Standing}");
             Assert.True(
                 board.Obligations.Any(obligation =>
                     obligation.Kind == SaidBy[expected.Check] && obligation.Standing == ObligationStanding.Open
                 ),
-                $"{expected.Check} on line {expected.Line}: no open {SaidBy[expected.Check]} among {string.Join("; ", board.Obligations.Select(obligation => $"{obligation.Kind} {obligation.At} {obligation.Standing}"))}"
+                $"{expected.Check} on line {expected.Line}: no open {SaidBy[expected.Check]} among " + string.Join("; ", all)
             );
         }
     }
@@ -125,7 +128,8 @@ public sealed class CheckEffectsTests
             _ when expected.Path.StartsWith("designs/", StringComparison.Ordinal) => With(one, $"design: {DesignOf(one, expected.Path)}"),
             "stock.yaml" when order is null && lot is not null => With(
                 one,
-                $"parts:\n  - {{ ref: X1, kind: fuse }}\nbench:\n  - date: 2026-11-24\n    work:\n      - {{ part: X1, did: replaced, lot: {lot} }}"
+                $"parts:\n  - {{ ref: X1, kind: fuse }}\nbench:\n  - date: 2026-11-24\n    work:\n      - {{ part: X1, did: replaced, "
+                    + $"lot: {lot} }}"
             ),
             "instruments.yaml" when instrument is not null => With(
                 one,

@@ -19,7 +19,8 @@ public sealed class DecisionDoneTests
     [Fact]
     public void What_was_to_be_replaced_and_has_gone_owes_nothing_here() =>
         Board(
-                "    decided:\n      - { part: C12, decision: replace, because: this family fails shorted }\n  - date: 2026-03-15\n    work:\n      - { part: C12, did: removed }\n"
+                "    decided:\n      - { part: C12, decision: replace, because: this family fails shorted }\n  - date: 2026-03-15\n    "
+                    + "work:\n      - { part: C12, did: removed }\n"
             )
             .AsksNothing("C12");
 
@@ -46,7 +47,8 @@ public sealed class DecisionDoneTests
     [Theory]
     [InlineData("  - date: 2026-03-15\n    readings:\n      - GOOD\n    work:\n      - { part: C12, did: re-formed }\n")]
     [InlineData(
-        "  - date: 2026-03-15\n    work:\n      - { part: C12, did: re-formed }\n  - date: 2026-03-16\n    readings:\n      - { part: C12, circuit: out, frequency: 120 Hz, capacitance: 301 µF }\n"
+        "  - date: 2026-03-15\n    work:\n      - { part: C12, did: re-formed }\n  - date: 2026-03-16\n    readings:\n      - { part: "
+            + "C12, circuit: out, frequency: 120 Hz, capacitance: 301 µF }\n"
     )]
     public void A_reading_before_it_or_one_that_fails_does_not_show_that_it_helped(string visits) =>
         Assert.True(Board(Form + visits.Replace("GOOD", Good, StringComparison.Ordinal)).IsOpen("C12"));
@@ -61,7 +63,8 @@ public sealed class DecisionDoneTests
         Assert.True(
             Board(
                     Form
-                        + "  - date: 2026-03-15\n    work:\n      - { part: C13, did: re-formed }\n  - date: 2026-03-16\n    readings:\n      - "
+                        + "  - date: 2026-03-15\n    work:\n      - { part: C13, did: re-formed }\n  - date: 2026-03-16\n    "
+                        + "readings:\n      - "
                         + Good
                         + "\n"
                 )
@@ -101,7 +104,8 @@ public sealed class DecisionDoneTests
         new(
             "decision-done",
             "parts:\n  - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }\n"
-                + "  - { ref: C13, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }\nbench:\n  - date: 2026-03-14\n"
+                + "  - { ref: C13, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }\nbench:\n  "
+                + "- date: 2026-03-14\n"
                 + visits.TrimEnd()
         );
 }

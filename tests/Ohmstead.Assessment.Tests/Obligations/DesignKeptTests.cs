@@ -3,15 +3,18 @@ using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Obligations;
 
-/// <summary>A board may not ask less than its design without a note that says why, and never of what people rely on not to be hurt.</summary>
+/// <summary>A board may not ask less than its design without a note that says why, and never of what people rely on not to be
+/// hurt.</summary>
 public sealed class DesignKeptTests
 {
     private const string NextStep = "take it out, or say in its note why this board differs";
     private const string Part =
-        "ref: C1, kind: aluminium electrolytic, role: reservoir, capacitance: 1000 µF, tolerance: 20 %, rated_voltage: 25 V, working_voltage: 18 V, esr_limit: 0.5 Ω, high: 1500 µF";
+        "ref: C1, kind: aluminium electrolytic, role: reservoir, capacitance: 1000 µF, tolerance: 20 %, rated_voltage: 25 V, "
+        + "working_voltage: 18 V, esr_limit: 0.5 Ω, high: 1500 µF";
     private const string Point = "point: +5V, nominal: 5 V, tolerance: 5 %, ripple_limit: 50 mV, reservoir: C1";
     private const string Y2 =
-        "ref: C6, kind: suppression capacitor, role: mains suppression, capacitance: 2.2 nF, tolerance: 20 %, rated_voltage: 250 V, safety_class: Y2";
+        "ref: C6, kind: suppression capacitor, role: mains suppression, capacitance: 2.2 nF, tolerance: 20 %, rated_voltage: 250 V, "
+        + "safety_class: Y2";
 
     [Theory]
     [InlineData("rated_voltage: 25 V", "rated_voltage: 16 V", "rated voltage 16 V for 25 V")]
@@ -60,7 +63,8 @@ public sealed class DesignKeptTests
                 "C6",
                 BoardState.FaultStands,
                 $"this board asks less of C6 than its design: {what}",
-                "people rely on this part not to be hurt: ask what the design asks, or mend the design; defer to local codes and licensed practice"
+                "people rely on this part not to be hurt: ask what the design asks, or mend the design; defer to local codes and "
+                    + "licensed practice"
             );
 
     // IEC 60384-14: Y1 stands where Y2 is asked.

@@ -102,7 +102,8 @@ public sealed class FindingAnsweredTests
         Assert.True(
             new ObligedBoard(
                 "finding-answered",
-                $"bench:\n  - date: 2026-03-13\n    work:\n      - {{ at: Q2, did: re-soldered }}\n  - date: 2026-03-14\n    found:\n      - {Pad}"
+                $"bench:\n  - date: 2026-03-13\n    work:\n      - {{ at: Q2, did: re-soldered }}\n  - date: 2026-03-14\n    found:\n   "
+                    + $"   - {Pad}"
             ).IsOpen("Q2")
         );
 
@@ -147,7 +148,8 @@ public sealed class FindingAnsweredTests
     private static ObligedBoard Board(string found, string list, string entry) =>
         new(
             "finding-answered",
-            "points:\n  - { point: raw, low: 12 V, high: 18 V }\n  - { point: insulation, measures: result }\n  - { point: earth-continuity, measures: result }\n  - { point: lamp, measures: result }\n"
+            "points:\n  - { point: raw, low: 12 V, high: 18 V }\n  - { point: insulation, measures: result }\n  - { point: "
+                + "earth-continuity, measures: result }\n  - { point: lamp, measures: result }\n"
                 + $"bench:\n  - date: 2026-03-14\n    found:\n      - {found}\n    {list}:\n      - {entry}"
         );
 }

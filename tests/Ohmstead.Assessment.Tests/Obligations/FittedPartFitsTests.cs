@@ -74,7 +74,8 @@ public sealed class FittedPartFitsTests
         new ObligedBoard(
             "fits-its-place",
             Parts
-                + "bench:\n  - date: 2026-03-14\n    work:\n      - { part: C12, did: replaced, polarity: schematic, new_part: { kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 16 V } }"
+                + "bench:\n  - date: 2026-03-14\n    work:\n      - { part: C12, did: replaced, polarity: schematic, new_part: { kind: "
+                + "aluminium electrolytic, capacitance: 470 µF, rated_voltage: 16 V } }"
         ).Open(
             "C12",
             BoardState.FaultStands,
@@ -87,8 +88,10 @@ public sealed class FittedPartFitsTests
         new ObligedBoard(
             "fits-its-place",
             Parts
-                + "bench:\n  - date: 2026-03-14\n    work:\n      - { part: C12, did: replaced, lot: L-1, polarity: schematic }\n      - { part: C12, did: removed }",
-            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 16 V, received: 2026-01-28, quantity: 10 }"
+                + "bench:\n  - date: 2026-03-14\n    work:\n      - { part: C12, did: replaced, lot: L-1, polarity: schematic }\n      "
+                + "- { part: C12, did: removed }",
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 16 V, received: 2026-01-28, "
+                + "quantity: 10 }"
         ).AsksNothing("C12");
 
     private const string Parts = """

@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Obligations;
 
-/// <summary>An electrolytic that lay longer than its shelf life is formed again. Where a lot does not say how long that is, three years are usual: common practice.</summary>
+/// <summary>An electrolytic that lay longer than its shelf life is formed again. Where a lot does not say how long that is, three years are
+/// usual: common practice.</summary>
 public sealed class FittedPartFormedTests
 {
     private const string Fitted = "{ part: C1, did: replaced, lot: L-1, polarity: schematic }";
@@ -27,7 +28,8 @@ public sealed class FittedPartFormedTests
             .Open(
                 "C1",
                 BoardState.ProofDue,
-                "lot L-1 had lain since 2019-05-02 (received 2019-05-02), longer than its shelf life of 3 years, which is usual, when it was fitted",
+                "lot L-1 had lain since 2019-05-02 (received 2019-05-02), longer than its shelf life of 3 years, which is usual, when "
+                    + "it was fitted",
                 "form it again as ohmstead why L-1 shows, let it rest, measure its leakage, and record both"
             );
 
@@ -43,7 +45,8 @@ public sealed class FittedPartFormedTests
     public void A_part_formed_in_its_place_and_read_since_is_well() =>
         Board(
                 "received: 2019-05-02",
-                "\n      - { part: C1, did: re-formed }\n  - date: 2026-03-15\n    readings:\n      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 466 µF }"
+                "\n      - { part: C1, did: re-formed }\n  - date: 2026-03-15\n    readings:\n      - { part: C1, circuit: out, "
+                    + "frequency: 120 Hz, capacitance: 466 µF }"
             )
             .Met(
                 "C1",
@@ -56,13 +59,16 @@ public sealed class FittedPartFormedTests
     [Theory]
     [InlineData("\n      - { part: C1, did: re-formed }")]
     [InlineData(
-        "\n      - { part: C1, did: re-formed }\n  - date: 2026-03-15\n    readings:\n      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 301 µF }"
+        "\n      - { part: C1, did: re-formed }\n  - date: 2026-03-15\n    readings:\n      - { part: C1, circuit: out, frequency: 120 "
+            + "Hz, capacitance: 301 µF }"
     )]
     [InlineData(
-        "\n  - date: 2026-03-15\n    readings:\n      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 466 µF }\n    work:\n      - { part: C1, did: re-formed }"
+        "\n  - date: 2026-03-15\n    readings:\n      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 466 µF }\n    work:\n "
+            + "     - { part: C1, did: re-formed }"
     )]
     [InlineData(
-        "\n      - { part: C2, did: re-formed }\n  - date: 2026-03-15\n    readings:\n      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 466 µF }"
+        "\n      - { part: C2, did: re-formed }\n  - date: 2026-03-15\n    readings:\n      - { part: C1, circuit: out, frequency: 120 "
+            + "Hz, capacitance: 466 µF }"
     )]
     public void Forming_that_nobody_read_afterwards_or_that_was_of_another_part_shows_nothing(string then) =>
         Assert.True(Board("received: 2019-05-02", then).IsOpen("C1"));
@@ -75,7 +81,8 @@ public sealed class FittedPartFormedTests
             .Open(
                 "C1",
                 BoardState.ProofDue,
-                "the new part had lain since 1978-03-26 (made 1978-W12, date code 7812), longer than its shelf life of 3 years, which is usual, when it was fitted",
+                "the new part had lain since 1978-03-26 (made 1978-W12, date code 7812), longer than its shelf life of 3 years, which "
+                    + "is usual, when it was fitted",
                 "form it again slowly, let it rest, measure its leakage, and record both"
             );
         NoLot("date_code: \"2512\"")
@@ -96,18 +103,21 @@ public sealed class FittedPartFormedTests
         Board("received: 2009-05-02", kind: kind).AsksNothing("C1");
 
     private const string New =
-        "{ part: C1, did: replaced, polarity: schematic, new_part: { kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, CODE } }";
+        "{ part: C1, did: replaced, polarity: schematic, new_part: { kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: "
+        + "35 V, CODE } }";
 
     private static ObligedBoard NoLot(string code) =>
         new(
             "fitted-part-formed",
-            $"parts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V }}\nbench:\n  - date: 2026-03-14\n    work:\n      - {New.Replace("CODE", code, StringComparison.Ordinal)}"
+            $"parts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V }}\nbench:\n  - date: "
+                + $"2026-03-14\n    work:\n      - {New.Replace("CODE", code, StringComparison.Ordinal)}"
         );
 
     private static ObligedBoard Board(string lot, string then = "", string kind = "aluminium electrolytic") =>
         new(
             "fitted-part-formed",
-            $"parts:\n  - {{ ref: C1, kind: {kind}, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }}\n  - {{ ref: C2, kind: {kind}, capacitance: 470 µF, rated_voltage: 25 V }}\n"
+            $"parts:\n  - {{ ref: C1, kind: {kind}, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }}\n  - {{ ref: C2, kind: "
+                + $"{kind}, capacitance: 470 µF, rated_voltage: 25 V }}\n"
                 + $"bench:\n  - date: 2026-03-14\n    work:\n      - {Fitted}{then}",
             $"lots:\n  - {{ lot: L-1, kind: {kind}, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, quantity: 5, {lot} }}"
         );

@@ -31,7 +31,8 @@ public sealed class FittedPartKnownTests
                 "R1",
                 BoardState.ProofDue,
                 $"{did} on 2026-03-14 with a part that the record does not name",
-                "add lot: with its lot, or new_part: { kind: …, } with what is printed on it; 'put back' is for the piece that was taken out"
+                "add lot: with its lot, or new_part: { kind: …, } with what is printed on it; 'put back' is for the piece that was "
+                    + "taken out"
             );
 
     [Fact]
@@ -60,7 +61,8 @@ public sealed class FittedPartKnownTests
     private static ObligedBoard Board(string work) =>
         new(
             "fitted-part-known",
-            "parts:\n  - { ref: R1, kind: carbon composition resistor, resistance: 100 kΩ, tolerance: 10 %, power: 0.5 W }\nbench:\n  - date: 2026-03-14\n    work:\n      - "
+            "parts:\n  - { ref: R1, kind: carbon composition resistor, resistance: 100 kΩ, tolerance: 10 %, power: 0.5 W }\nbench:\n  - "
+                + "date: 2026-03-14\n    work:\n      - "
                 + work,
             """
             lots:

@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Tests.Obligations;
 public sealed class FittedPartMeasuredTests
 {
     private const string OfLot =
-        "bench:\n  - date: 2026-02-21\n    readings:\n      - { lot: L-031, state: new, circuit: out, frequency: 120 Hz, capacitance: 478 µF }\n";
+        "bench:\n  - date: 2026-02-21\n    readings:\n      - { lot: L-031, state: new, circuit: out, frequency: 120 Hz, capacitance: "
+        + "478 µF }\n";
     private const string HasC1 =
         "the piece from lot L-031 that was fitted on 2026-03-14 was not measured itself: "
         + "what was read in the drawer counts for C1, which was fitted before it";
@@ -87,7 +88,8 @@ public sealed class FittedPartMeasuredTests
     [Fact]
     public void A_part_from_no_lot_is_measured_like_any_other() =>
         Board(
-                "{ part: C1, did: replaced, polarity: schematic, new_part: { kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V } }\n"
+                "{ part: C1, did: replaced, polarity: schematic, new_part: { kind: aluminium electrolytic, capacitance: 470 µF, "
+                    + "rated_voltage: 35 V } }\n"
             )
             .Open(
                 "C1",
@@ -105,7 +107,8 @@ public sealed class FittedPartMeasuredTests
     [InlineData("{ part: U1, did: replaced, lot: L-013 }\n")]
     [InlineData("{ part: U1, did: replaced, lot: L-013 }\n    proof:\n      - { point: count, result: fail }\n")]
     [InlineData(
-        "{ at: J3, did: cleaned }\n    proof:\n      - { point: count, result: pass }\n  - date: 2026-03-15\n    work:\n      - { part: U1, did: replaced, lot: L-013 }\n"
+        "{ at: J3, did: cleaned }\n    proof:\n      - { point: count, result: pass }\n  - date: 2026-03-15\n    work:\n      - { part: "
+            + "U1, did: replaced, lot: L-013 }\n"
     )]
     public void A_board_that_was_not_proved_with_it_says_nothing_of_it(string work) => Assert.True(Board(work).IsOpen("U1"));
 

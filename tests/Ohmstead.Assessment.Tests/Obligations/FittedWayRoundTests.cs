@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Tests.Obligations;
 public sealed class FittedWayRoundTests
 {
     private const string NextStep =
-        "establish it by schematic, continuity to ground plane, measured in circuit, photograph before removal or other unit, and add it under polarity";
+        "establish it by schematic, continuity to ground plane, measured in circuit, photograph before removal or other unit, and add "
+        + "it under polarity";
 
     [Theory]
     [InlineData("schematic")]

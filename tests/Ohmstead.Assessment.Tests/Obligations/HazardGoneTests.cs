@@ -70,13 +70,15 @@ public sealed class HazardGoneTests
     private static ObligedBoard Board(string hazard, string list, string entry) =>
         new(
             "hazard-gone",
-            $"parts:\n  - {{ ref: C6, kind: suppression capacitor, capacitance: 2.2 nF, safety_class: Y2 }}\nhazards:\n  - {{ hazard: {hazard} }}\nbench:\n  - date: 2026-03-14\n    {list}:\n      - {entry}"
+            $"parts:\n  - {{ ref: C6, kind: suppression capacitor, capacitance: 2.2 nF, safety_class: Y2 }}\nhazards:\n  - {{ hazard: "
+                + $"{hazard} }}\nbench:\n  - date: 2026-03-14\n    {list}:\n      - {entry}"
         );
 
     private static ObligedBoard Pack(string volts, string visit) =>
         new(
             "hazard-gone",
-            "hazards:\n  - { hazard: cell pack, at: G1 }\nparts:\n  - { ref: G1, kind: cell, material: nickel-metal hydride, cells: 3 }\nbench:\n  - date: 2026-03-14\n"
+            "hazards:\n  - { hazard: cell pack, at: G1 }\nparts:\n  - { ref: G1, kind: cell, material: nickel-metal hydride, cells: 3 "
+                + "}\nbench:\n  - date: 2026-03-14\n"
                 + visit.Replace("VOLTS", volts, StringComparison.Ordinal).TrimEnd()
         );
 }

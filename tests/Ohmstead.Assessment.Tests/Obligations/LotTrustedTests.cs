@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Obligations;
 
-/// <summary>A lot of which piece after piece is bad is no lot to fit from; one bad piece that went to the bin condemns nothing. Common practice.</summary>
+/// <summary>A lot of which piece after piece is bad is no lot to fit from; one bad piece that went to the bin condemns nothing. Common
+/// practice.</summary>
 public sealed class LotTrustedTests
 {
     private const string Doubt = "3 of 3 looked at were bad: from 2 pieces and 20 % on a lot is doubted as a whole (common practice)";

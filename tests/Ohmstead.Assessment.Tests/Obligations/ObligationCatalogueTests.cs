@@ -69,7 +69,8 @@ public sealed partial class ObligationCatalogueTests
     {
         var kinds = Worked
             .Board(
-                "hazards:\n  - { hazard: mains, at: T1 }\nparts:\n  - { ref: C12, kind: mica, capacitance: 100 pF }\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C12, did: removed }\n    proof:\n      - { point: lamp, result: pass }"
+                "hazards:\n  - { hazard: mains, at: T1 }\nparts:\n  - { ref: C12, kind: mica, capacitance: 100 pF }\nbench:\n  - date: "
+                    + "2026-03-14\n    work:\n      - { part: C12, did: removed }\n    proof:\n      - { point: lamp, result: pass }"
             )
             .Obligations.Select(one => one.Kind)
             .ToArray();

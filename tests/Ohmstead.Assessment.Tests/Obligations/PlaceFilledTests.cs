@@ -34,8 +34,10 @@ public sealed class PlaceFilledTests
     private static ObligedBoard Board(string work) =>
         new(
             "place-filled",
-            "parts:\n  - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }\n  - { ref: C13, kind: mica, capacitance: 100 pF }\n"
+            "parts:\n  - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }\n  - { "
+                + "ref: C13, kind: mica, capacitance: 100 pF }\n"
                 + $"bench:\n  - date: 2026-03-14\n    work:\n      - {work}",
-            "lots:\n  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V, received: 2026-01-28, quantity: 10 }"
+            "lots:\n  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V, "
+                + "received: 2026-01-28, quantity: 10 }"
         );
 }

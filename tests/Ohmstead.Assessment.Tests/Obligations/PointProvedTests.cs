@@ -90,7 +90,8 @@ public sealed class PointProvedTests
             .Open(
                 "bias",
                 BoardState.ProofDue,
-                "bias has no limit, so nothing that was read there proves it; write nominal and tolerance, or low and high, or measures: result",
+                "bias has no limit, so nothing that was read there proves it; write nominal and tolerance, or low and high, or "
+                    + "measures: result",
                 "measure bias and record it under proof"
             );
 

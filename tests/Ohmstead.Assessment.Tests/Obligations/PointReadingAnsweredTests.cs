@@ -51,7 +51,8 @@ public sealed class PointReadingAnsweredTests
     private static ObligedBoard Board(string visits) =>
         new(
             "point-reading-answered",
-            "points:\n  - { point: +5V, nominal: 5 V, tolerance: 5 %, ripple_limit: 50 mV }\n  - { point: lamp, measures: result }\nbench:\n"
+            "points:\n  - { point: +5V, nominal: 5 V, tolerance: 5 %, ripple_limit: 50 mV }\n  - { point: lamp, measures: result "
+                + "}\nbench:\n"
                 + visits.TrimEnd()
         );
 }

@@ -66,7 +66,8 @@ public sealed class ReadingAnsweredTests
     public void A_part_that_people_rely_on_not_to_be_hurt_is_kept_by_nobody()
     {
         var board = Suppressor(
-            "    readings:\n      - { part: C5, circuit: out, frequency: 1 kHz, capacitance: 71 nF }\n    decided:\n      - { part: C5, decision: keep, because: it looks well }"
+            "    readings:\n      - { part: C5, circuit: out, frequency: 1 kHz, capacitance: 71 nF }\n    decided:\n      - { part: C5, "
+                + "decision: keep, because: it looks well }"
         );
         board.Open("C5", BoardState.FaultStands, "capacitance 71 nF against …", "replace it; defer to local codes and licensed practice");
         Assert.EndsWith(
@@ -81,7 +82,8 @@ public sealed class ReadingAnsweredTests
     public void A_suppressor_that_failed_once_is_not_read_well_again() =>
         Assert.True(
             Suppressor(
-                    "    readings:\n      - { part: C5, circuit: out, frequency: 1 kHz, capacitance: 71 nF }\n  - date: 2026-03-15\n    readings:\n      - { part: C5, circuit: out, frequency: 1 kHz, capacitance: 98 nF }"
+                    "    readings:\n      - { part: C5, circuit: out, frequency: 1 kHz, capacitance: 71 nF }\n  - date: 2026-03-15\n    "
+                        + "readings:\n      - { part: C5, circuit: out, frequency: 1 kHz, capacitance: 98 nF }"
                 )
                 .IsOpen("C5")
         );
@@ -116,7 +118,8 @@ public sealed class ReadingAnsweredTests
     private static ObligedBoard Suppressor(string visit) =>
         new(
             "reading-answered",
-            "parts:\n  - { ref: C5, kind: suppression capacitor, role: mains suppression, capacitance: 100 nF, tolerance: 20 %, rated_voltage: 250 V, safety_class: X2 }\nbench:\n  - date: 2026-03-14\n"
+            "parts:\n  - { ref: C5, kind: suppression capacitor, role: mains suppression, capacitance: 100 nF, tolerance: 20 %, "
+                + "rated_voltage: 250 V, safety_class: X2 }\nbench:\n  - date: 2026-03-14\n"
                 + visit
         );
 }

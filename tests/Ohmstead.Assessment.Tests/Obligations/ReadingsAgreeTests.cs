@@ -75,7 +75,9 @@ public sealed class ReadingsAgreeTests
             new ObligedBoard(
                 "readings-agree",
                 Parts
-                    + $"bench:\n  - date: 2026-03-14\n    readings:\n      - {Bad}\n{between.Replace("KEEP", "{ part: C12, decision: keep, because: it is old }", StringComparison.Ordinal)}    readings:\n      - {Good}"
+                    + "bench:\n  - date: 2026-03-14\n    readings:\n      - "
+                    + $"{Bad}\n{between.Replace("KEEP", "{ part: C12, decision: keep, because: it is old }", StringComparison.Ordinal)} "
+                    + $"   readings:\n      - {Good}"
             ).IsOpen("C12")
         );
 
@@ -94,7 +96,8 @@ public sealed class ReadingsAgreeTests
             new ObligedBoard(
                 "readings-agree",
                 Parts
-                    + $"bench:\n  - date: 2026-03-14\n    readings:\n      - {Bad}\n    work:\n      - {{ part: C12, did: left alone }}\n  - date: 2026-03-14\n    readings:\n      - {Good}"
+                    + $"bench:\n  - date: 2026-03-14\n    readings:\n      - {Bad}\n    work:\n      - {{ part: C12, did: left alone "
+                    + $"}}\n  - date: 2026-03-14\n    readings:\n      - {Good}"
             ).IsOpen("C12")
         );
 
@@ -103,7 +106,8 @@ public sealed class ReadingsAgreeTests
         new ObligedBoard(
             "readings-agree",
             Parts
-                + "bench:\n  - date: 2026-03-14\n    proof:\n      - { point: +5V, voltage: 4.60 V }\n      - { point: +5V, voltage: 5.02 V }"
+                + "bench:\n  - date: 2026-03-14\n    proof:\n      - { point: +5V, voltage: 4.60 V }\n      - { point: +5V, voltage: "
+                + "5.02 V }"
         ).Open(
             "+5V",
             BoardState.ProofDue,

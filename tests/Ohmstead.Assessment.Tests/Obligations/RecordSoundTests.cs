@@ -7,7 +7,8 @@ namespace Ohmstead.Assessment.Tests.Obligations;
 public sealed class RecordSoundTests
 {
     private const string Lot =
-        "lots:\n  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, received: 2026-01-28, quantity: 10 }";
+        "lots:\n  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, received: 2026-01-28, "
+        + "quantity: 10 }";
     private const string Fitted = "    work:\n      - { part: C12, did: replaced, lot: L-031, polarity: schematic }\n";
 
     [Fact]
@@ -48,7 +49,8 @@ public sealed class RecordSoundTests
     public void What_is_only_told_holds_nothing_back() =>
         Assert.False(
             Board(
-                    "    work:\n      - { part: C12, did: removed }\n  - date: 2026-03-15\n    readings:\n      - { part: C12, circuit: out, frequency: 120 Hz, capacitance: 461 µF }\n"
+                    "    work:\n      - { part: C12, did: removed }\n  - date: 2026-03-15\n    readings:\n      - { part: C12, circuit: "
+                        + "out, frequency: 120 Hz, capacitance: 461 µF }\n"
                 )
                 .IsOpen("C12")
         );
@@ -86,7 +88,8 @@ public sealed class RecordSoundTests
     private static ObligedBoard Board(string visit, string? stock = null, bool isReadable = true) =>
         new(
             "record-sound",
-            "parts:\n  - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }\nbench:\n  - date: 2026-03-14\n"
+            "parts:\n  - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V "
+                + "}\nbench:\n  - date: 2026-03-14\n"
                 + visit.TrimEnd(),
             stock,
             isReadable: isReadable

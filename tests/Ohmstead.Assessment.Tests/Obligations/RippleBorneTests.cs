@@ -4,8 +4,8 @@ using Ohmstead.Assessment.Tests.Support;
 namespace Ohmstead.Assessment.Tests.Obligations;
 
 /// <summary>
-/// The ripple current is held against its rating where both are known. A triangle of 1.2 V peak to peak at 100 Hz across 1000 µF: 1.2 V / (2 sqrt 3) = 0.34641 V
-/// r.m.s. over 1 / (2 pi 100 Hz 1000 µF) = 1.59155 Ω is 0.217656 A.
+/// The ripple current is held against its rating where both are known. A triangle of 1.2 V peak to peak at 100 Hz across 1000 µF: 1.2 V /
+/// (2 sqrt 3) = 0.34641 V r.m.s. over 1 / (2 pi 100 Hz 1000 µF) = 1.59155 Ω is 0.217656 A.
 /// </summary>
 public sealed class RippleBorneTests
 {
@@ -47,9 +47,11 @@ public sealed class RippleBorneTests
     public void Another_part_in_its_place_has_not_been_read() =>
         new ObligedBoard(
             "ripple-borne",
-            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, ripple_current: 150 mA }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C1, frequency: 100 Hz, ripple: 1.2 V }\n"
+            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, ripple_current: 150 mA "
+                + "}\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C1, frequency: 100 Hz, ripple: 1.2 V }\n"
                 + "    work:\n      - { part: C1, did: replaced, lot: L-1, polarity: schematic }",
-            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 35 V, ripple_current: 150 mA, received: 2026-01-28, quantity: 5 }"
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 35 V, ripple_current: 150 mA, "
+                + "received: 2026-01-28, quantity: 5 }"
         ).AsksNothing("C1");
 
     private static ObligedBoard Board(string rated) => Board("ripple_current: " + rated, "frequency: 100 Hz, ripple: 1.2 V");
@@ -57,6 +59,7 @@ public sealed class RippleBorneTests
     private static ObligedBoard Board(string rated, string reading) =>
         new(
             "ripple-borne",
-            $"parts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, {rated} }}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: C1, {reading} }}"
+            $"parts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, {rated} }}\nbench:\n  - "
+                + $"date: 2026-03-14\n    readings:\n      - {{ part: C1, {reading} }}"
         );
 }

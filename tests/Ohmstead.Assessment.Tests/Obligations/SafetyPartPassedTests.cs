@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Obligations;
 
-/// <summary>A part that people rely on not to be hurt is not passed by a reading that does not decide. Defer to local codes and licensed practice.</summary>
+/// <summary>A part that people rely on not to be hurt is not passed by a reading that does not decide. Defer to local codes and licensed
+/// practice.</summary>
 public sealed class SafetyPartPassedTests
 {
     private const string NextStep = "measure it so that it decides, or replace it; defer to local codes and licensed practice";
@@ -33,7 +34,8 @@ public sealed class SafetyPartPassedTests
     public void A_word_that_it_works_does_not_decide_it_either() =>
         Assert.True(
             Board(
-                    "{ part: C5, circuit: out, frequency: 1 kHz, capacitance: 98 nF, instrument: bridge-2 }\n      - { part: C5, result: pass }"
+                    "{ part: C5, circuit: out, frequency: 1 kHz, capacitance: 98 nF, instrument: bridge-2 }\n      - { part: C5, "
+                        + "result: pass }"
                 )
                 .IsOpen("C5")
         );
@@ -42,7 +44,8 @@ public sealed class SafetyPartPassedTests
     public void A_decision_is_no_pass() =>
         Assert.True(
             Board(
-                    "{ part: C5, circuit: out, frequency: 1 kHz, capacitance: 98 nF, instrument: bridge-2 }\n    decided:\n      - { part: C5, decision: keep, because: it looks well }"
+                    "{ part: C5, circuit: out, frequency: 1 kHz, capacitance: 98 nF, instrument: bridge-2 }\n    decided:\n      - { "
+                        + "part: C5, decision: keep, because: it looks well }"
                 )
                 .IsOpen("C5")
         );

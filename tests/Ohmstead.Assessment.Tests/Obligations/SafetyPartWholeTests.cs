@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Obligations;
 
-/// <summary>A part that people rely on not to be hurt is replaced by its like, never mended. Common practice; defer to local codes and licensed practice.</summary>
+/// <summary>A part that people rely on not to be hurt is replaced by its like, never mended. Common practice; defer to local codes and
+/// licensed practice.</summary>
 public sealed class SafetyPartWholeTests
 {
     private const string NextStep = "replace it by its like; defer to local codes and licensed practice";

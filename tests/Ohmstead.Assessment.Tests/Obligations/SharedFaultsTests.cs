@@ -43,7 +43,8 @@ public sealed class SharedFaultsTests
             ["L-030 True", "L-032 False"],
             FittedFrom(
                     Stock
-                        + "bench:\n  - date: 2026-02-21\n    readings:\n      - { lot: L-032, state: new, frequency: 120 Hz, capacitance: 474 µF }\n      - { lot: L-030, state: new, frequency: 120 Hz, capacitance: 474 nF }\n",
+                        + "bench:\n  - date: 2026-02-21\n    readings:\n      - { lot: L-032, state: new, frequency: 120 Hz, "
+                        + "capacitance: 474 µF }\n      - { lot: L-030, state: new, frequency: 120 Hz, capacitance: 474 nF }\n",
                     "L-030",
                     "L-032"
                 )
@@ -73,7 +74,8 @@ public sealed class SharedFaultsTests
             Held(
                 Board(
                     "SP-0001",
-                    "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF }\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C1, did: replaced, lot: L-031, polarity: schematic }\n      - { part: C1, did: removed }"
+                    "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF }\nbench:\n  - date: 2026-03-14\n    "
+                        + "work:\n      - { part: C1, did: replaced, lot: L-031, polarity: schematic }\n      - { part: C1, did: removed }"
                 ),
                 new("yaml", "stock.yaml", 0, Stock)
             )
@@ -111,7 +113,9 @@ public sealed class SharedFaultsTests
             Held(
                 Board(
                     "SP-0001",
-                    "parts:\n  - { ref: C1, kind: mica, capacitance: 100 pF }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C1, circuit: out, capacitance: 90 pF, instrument: bridge-2 }\n    work:\n      - { part: C1, did: removed }"
+                    "parts:\n  - { ref: C1, kind: mica, capacitance: 100 pF }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { "
+                        + "part: C1, circuit: out, capacitance: 90 pF, instrument: bridge-2 }\n    work:\n      - { part: C1, did: "
+                        + "removed }"
                 ),
                 new("yaml", "instruments.yaml", 0, Instruments)
             )
@@ -175,7 +179,8 @@ public sealed class SharedFaultsTests
                 (lot, index) =>
                     Board(
                         $"SP-000{index}",
-                        $"parts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF }}\nbench:\n  - date: 2026-03-14\n    work:\n      - {{ part: C1, did: replaced, lot: {lot}, polarity: schematic }}"
+                        $"parts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF }}\nbench:\n  - date: 2026-03-14\n  "
+                            + $"  work:\n      - {{ part: C1, did: replaced, lot: {lot}, polarity: schematic }}"
                     )
             )
             .Append(new("yaml", "stock.yaml", 0, stock));

@@ -68,8 +68,10 @@ public sealed class VoltageBorneTests
         Assert.True(
             new ObligedBoard(
                 "voltage-borne",
-                "design: tide-logger\nparts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 16 V }\nbench:\n  - date: 2026-03-14",
-                design: "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, working_voltage: 18 V }"
+                "design: tide-logger\nparts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 16 V "
+                    + "}\nbench:\n  - date: 2026-03-14",
+                design: "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, "
+                    + "working_voltage: 18 V }"
             ).IsOpen("C1")
         );
 
@@ -78,7 +80,8 @@ public sealed class VoltageBorneTests
         new ObligedBoard(
             "voltage-borne",
             "design: tide-logger\nbench:\n  - date: 2026-03-14",
-            design: "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, working_voltage: 18 V }"
+            design: "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, working_voltage: "
+                + "18 V }"
         ).Met(
             "C1",
             "rated for what works on it",
@@ -99,19 +102,23 @@ public sealed class VoltageBorneTests
     public void An_empty_place_bears_nothing() =>
         new ObligedBoard(
             "voltage-borne",
-            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, working_voltage: 31 V }\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C1, did: removed }"
+            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, working_voltage: 31 V "
+                + "}\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C1, did: removed }"
         ).AsksNothing("C1");
 
     private static ObligedBoard Original(string working) =>
         new(
             "voltage-borne",
-            $"parts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, {working} }}\nbench:\n  - date: 2026-03-14"
+            $"parts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, {working} }}\nbench:\n  "
+                + "- date: 2026-03-14"
         );
 
     private static ObligedBoard Proved(string volts) =>
         new(
             "voltage-borne",
-            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V }\n  - { ref: C2, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 6.3 V }\n"
-                + $"points:\n  - {{ point: raw, low: 18 V, high: 30 V, reservoir: C1 }}\nbench:\n  - date: 2026-03-14\n    proof:\n      - {{ point: raw, voltage: {volts} }}"
+            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V }\n  - { ref: C2, kind: "
+                + "aluminium electrolytic, capacitance: 100 µF, rated_voltage: 6.3 V }\n"
+                + $"points:\n  - {{ point: raw, low: 18 V, high: 30 V, reservoir: C1 }}\nbench:\n  - date: 2026-03-14\n    proof:\n     "
+                + $" - {{ point: raw, voltage: {volts} }}"
         );
 }

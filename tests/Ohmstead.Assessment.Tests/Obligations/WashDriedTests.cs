@@ -4,7 +4,8 @@ using Ohmstead.Assessment.Tests.Support;
 namespace Ohmstead.Assessment.Tests.Obligations;
 
 /// <summary>
-/// What was washed dries before power. Where no time is written, three days at room temperature are usual: common practice. Days are all a record knows.
+/// What was washed dries before power. Where no time is written, three days at room temperature are usual: common practice. Days are all a
+/// record knows.
 /// The run is on 2026-11-25.
 /// </summary>
 public sealed class WashDriedTests

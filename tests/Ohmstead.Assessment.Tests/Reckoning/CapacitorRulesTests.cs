@@ -73,7 +73,8 @@ public sealed class CapacitorRulesTests
     public void A_capacitor_rule_gives_the_worked_figure(string rule, string inputs, string what, double expected, double within) =>
         Bench.Expect(rule, inputs, what, expected, within);
 
-    // SV04: 100 nF at 230 V send 7.2 mA into the chassis, above every class (IEC 60950-1 table 5A, as quoted). What is not passed is not told.
+    // SV04: 100 nF at 230 V send 7.2 mA into the chassis, above every class (IEC 60950-1 table 5A, as quoted). What is not passed is not
+    // told.
     [Theory]
     [InlineData("capacitance=100nF voltage=230V", 3)]
     [InlineData("capacitance=2.2nF voltage=230V", 0)]

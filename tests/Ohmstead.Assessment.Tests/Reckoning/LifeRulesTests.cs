@@ -53,10 +53,12 @@ public sealed class LifeRulesTests
         Bench.Expect(rule, inputs, what, expected, within);
 
     [Theory]
-    // 32 000 h less 10 000 h at 4000 h a year: 5.5 years of 365.25 days, 2008 whole days. The cooler case ends at the cap of 15 years, 5478 days.
+    // 32 000 h less 10 000 h at 4000 h a year: 5.5 years of 365.25 days, 2008 whole days. The cooler case ends at the cap of 15 years, 5478
+    // days.
     [InlineData(
         "remaining-life",
-        "rated-life=2000h rated-temperature=105C used=10000h used-at=65C least-a-year=1000h most-a-year=4000h coolest=45C hottest=65C on=2026-01-01",
+        "rated-life=2000h rated-temperature=105C used=10000h used-at=65C least-a-year=1000h most-a-year=4000h coolest=45C hottest=65C "
+            + "on=2026-01-01",
         "used up",
         "between 2031-07-02 and 2040-12-31, an estimate, not a promise"
     )]
@@ -65,7 +67,8 @@ public sealed class LifeRulesTests
         "reform",
         "rated-voltage=450V",
         "for",
-        "only for aluminium electrolytics with liquid electrolyte and a right way round; never for tantalum, polymer, paper or film; this procedure is for parts that lay for long, and all whose age is not known"
+        "only for aluminium electrolytics with liquid electrolyte and a right way round; never for tantalum, polymer, paper or film; "
+            + "this procedure is for parts that lay for long, and all whose age is not known"
     )]
     // A maker's words of 1993 for ten years and more, read in a private copy.
     [InlineData("shelf-age", "made=2015-06-01 on=2026-06-01", "advice", "end of useful shelf life")]

@@ -75,7 +75,8 @@ public sealed class RangeTests
     [InlineData(
         "discharge",
         "capacitance=470uF from=400V resistance=1ohm",
-        "1 Ω at 400 V is a flash-over, 160 kW at the first moment; expected 400 Ω or more (EIA-815:1999, discharge through about 1 Ω for each volt)"
+        "1 Ω at 400 V is a flash-over, 160 kW at the first moment; expected 400 Ω or more (EIA-815:1999, discharge through about 1 Ω "
+            + "for each volt)"
     )]
     [InlineData("surge", "rated-voltage=100000V", "rated voltage is 100000 V, no aluminium electrolytic is rated above 630 V")]
     [InlineData("tantalum-derating", "rail=500V", "rail: 500 V is outside what this is meant for, expected 500 mV to 62.5 V")]

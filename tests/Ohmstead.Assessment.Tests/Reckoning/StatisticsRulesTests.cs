@@ -38,7 +38,8 @@ public sealed class StatisticsRulesTests
     public void A_rule_of_statistics_gives_the_published_figure(string rule, string inputs, string what, double expected, double within) =>
         Bench.Expect(rule, inputs, what, expected, within);
 
-    // Newcombe prints .0061 to .1718 for 1 of 29 and .0624 to .1605 for 15 of 148 by the score; exactly, 1 of 29 reaches from 1 - 0.975^(1/29).
+    // Newcombe prints .0061 to .1718 for 1 of 29 and .0624 to .1605 for 15 of 148 by the score; exactly, 1 of 29 reaches from 1 -
+    // 0.975^(1/29).
     [Theory]
     [InlineData("bad=1 looked=29", "Wilson", "0.61", "17.1")]
     [InlineData("bad=15 looked=148", "Wilson", "6.23", "16.0")]

@@ -75,7 +75,8 @@ public sealed class SupplyRulesTests
     public void A_figure_that_can_lead_a_hand_to_harm_defers_to_local_codes(string rule) =>
         Assert.Equal(SafetyNotice.Defer, Assert.IsType<ReckonRule>(ReckonCatalogue.Find(rule)).OfExample().Value.Cautions[^1]);
 
-    // The figures of a set of 450 V hurt whatever the rule is called; the caution is that of the pages. 42.4 V: IEC 60335-1, 8.1.4, as quoted.
+    // The figures of a set of 450 V hurt whatever the rule is called; the caution is that of the pages. 42.4 V: IEC 60335-1, 8.1.4, as
+    // quoted.
     [Theory]
     [InlineData("surge", "rated-voltage=450V", "stored-energy")]
     [InlineData("no-load-peak", "winding=300V", "stored-energy")]
@@ -105,7 +106,8 @@ public sealed class SupplyRulesTests
     [Fact]
     public void A_picture_tube_through_kilohms_is_refused_with_its_power() =>
         Assert.Equal(
-            "2.2 kΩ at 25 kV is a flash-over, 284 kW at the first moment; expected 1 MΩ or more (high voltage and picture tubes are let down through many megohms (common practice))",
+            "2.2 kΩ at 25 kV is a flash-over, 284 kW at the first moment; expected 1 MΩ or more (high voltage and picture tubes are let "
+                + "down through many megohms (common practice))",
             Bench.Refusal("discharge", "capacitance=1nF from=25kV resistance=2k2")
         );
 }

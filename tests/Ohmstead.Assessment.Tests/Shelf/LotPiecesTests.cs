@@ -52,8 +52,8 @@ public sealed class LotPiecesTests
     public void A_named_piece_that_was_read_again_and_is_inside_has_not_failed() =>
         Assert.Null(NoneScrapped(Reading(Bad + ", piece: 1"), Reading(Good + ", piece: 1")).FailedOn);
 
-    // One in five, two at least: common practice. Wilson's interval for 2 of 10 at 95 % is 5.7 % to 51.0 %: (p + z²/2n ± z sqrt(p (1 - p)/n + z²/4n²)) / (1 + z²/n)
-    // with p = 0.2, n = 10, z = 1.96, worked by hand: (0.39208 ± 0.31351) / 1.38416.
+    // One in five, two at least: common practice. Wilson's interval for 2 of 10 at 95 % is 5.7 % to 51.0 %: (p + z²/2n ± z sqrt(p (1 - p)/n
+    // + z²/4n²)) / (1 + z²/n) with p = 0.2, n = 10, z = 1.96, worked by hand: (0.39208 ± 0.31351) / 1.38416.
     [Theory]
     [InlineData(2, 8, true)]
     [InlineData(2, 9, false)]
@@ -118,7 +118,8 @@ public sealed class LotPiecesTests
     public void What_a_scrapped_piece_read_is_not_held_against_the_one_that_was_fitted()
     {
         const string board =
-            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 % }\nbench:\n  - date: 2026-03-14\n    work:\n      - { part: C1, did: replaced, lot: L-031, polarity: schematic }";
+            "parts:\n  - { ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 % }\nbench:\n  - date: "
+            + "2026-03-14\n    work:\n      - { part: C1, did: replaced, lot: L-031, polarity: schematic }";
         Assert.True(Worked.Board(board, Stock(null, [Reading(Bad)])).Places[0].HasFailed);
         var place = Worked.Board(board, Stock("count: 1, because: reads low", [Reading(Bad)])).Places[0];
         Assert.False(place.HasFailed);
@@ -143,7 +144,8 @@ public sealed class LotPiecesTests
     private static string Reading(string values) => $"      - {{ lot: L-031, state: new, frequency: 120 Hz, {values} }}\n";
 
     private static string Stock(string? scrapped, string[] readings) =>
-        "lots:\n  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, received: 2026-02-20, quantity: 10 }\n"
+        "lots:\n  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, received: "
+        + "2026-02-20, quantity: 10 }\n"
         + "bench:\n  - date: 2026-02-21\n    readings:\n"
         + string.Concat(readings)
         + (scrapped is null ? string.Empty : $"    scrapped:\n      - {{ lot: L-031, {scrapped} }}\n");

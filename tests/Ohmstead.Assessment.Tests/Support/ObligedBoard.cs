@@ -2,7 +2,8 @@ using Ohmstead.Assessment.Boards;
 
 namespace Ohmstead.Assessment.Tests.Support;
 
-/// <summary>A board and what it must show of one kind before it may be switched on: worked examples of a rule of obligations in few words.</summary>
+/// <summary>A board and what it must show of one kind before it may be switched on: worked examples of a rule of obligations in few
+/// words.</summary>
 internal sealed class ObligedBoard
 {
     private const string Path = "boards/SP-0001.md";
@@ -120,7 +121,8 @@ internal sealed class ObligedBoard
         var here = Board.Obligations.Where(one => one.Kind == kind && one.At == at).ToArray();
         Assert.True(
             here.Length == 1,
-            $"{here.Length} of {kind} at {at ?? "the board"} among: {string.Join("; ", Board.Obligations.Select(one => $"{one.Kind} {one.At} {one.Standing}: {one.Text}"))}"
+            $"{here.Length} of {kind} at {at ?? "the board"} among: "
+                + $"{string.Join("; ", Board.Obligations.Select(one => $"{one.Kind} {one.At} {one.Standing}: {one.Text}"))}"
         );
         return here[0];
     }

@@ -3,7 +3,8 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Tests.Support;
 
-/// <summary>Stories of which every link to a script is dropped; what else is, and how links are found, is tested where pages are written.</summary>
+/// <summary>Stories of which every link to a script is dropped; what else is, and how links are found, is tested where pages are
+/// written.</summary>
 internal sealed class ScriptStories : IStories
 {
     private const string Link = "](javascript:";

@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Tests.Verdicts;
 
-/// <summary>Class 2 ceramic loses capacitance under a d.c. voltage, so a reading under bias is no reading of its marking; common practice.</summary>
+/// <summary>Class 2 ceramic loses capacitance under a d.c. voltage, so a reading under bias is no reading of its marking; common
+/// practice.</summary>
 public sealed class BiasVerdictTests
 {
     private const string Ceramic = "kind: ceramic class 2, capacitance: 100 nF, tolerance: 20 %, rated_voltage: 50 V";

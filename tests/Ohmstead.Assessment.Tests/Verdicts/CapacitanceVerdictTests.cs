@@ -42,7 +42,8 @@ public sealed class CapacitanceVerdictTests
     public void A_reading_exactly_on_its_limit_is_inside_and_one_last_place_beyond_is_outside(string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict(Reservoir, $"circuit: out, capacitance: {reading}").Outcome);
 
-    // a = 0.5 % x 412.0 + 5 x 0.1 = 2.56, U = 2 x 2.56 / sqrt(3) = 2.956 µF; 412.0 - 376 = 36 µF is far more. JCGM 100:2008 4.3.7, from memory.
+    // a = 0.5 % x 412.0 + 5 x 0.1 = 2.56, U = 2 x 2.56 / sqrt(3) = 2.956 µF; 412.0 - 376 = 36 µF is far more. JCGM 100:2008 4.3.7, from
+    // memory.
     [Fact]
     public void On_this_bridge_412_microfarad_is_inside_a_lower_limit_of_376_microfarad()
     {

@@ -4,7 +4,8 @@ using Ohmstead.Assessment.Verdicts;
 namespace Ohmstead.Assessment.Tests.Verdicts;
 
 /// <summary>
-/// 5 V ±5 % on a meter of 0.5 % and 2 digits of 10 mV: at 4.78 V a = 0.0439 V and U = 2 a / sqrt(3) = 0.0507 V. Guard bands of 1, 0.83, 1.5 and 3 U:
+/// 5 V ±5 % on a meter of 0.5 % and 2 digits of 10 mV: at 4.78 V a = 0.0439 V and U = 2 a / sqrt(3) = 0.0507 V. Guard bands of 1, 0.83, 1.5
+/// and 3 U:
 /// ILAC-G8:09/2019 table 1 and ISO 14253-1:2017, as quoted by Harper Metrology, 24 October 2024.
 /// </summary>
 public sealed class DecisionRuleTests
@@ -57,14 +58,17 @@ public sealed class DecisionRuleTests
     public void A_suppressor_is_not_accepted_on_a_doubt(string rule, VerdictOutcome outcome)
     {
         var board = Worked.Board(
-            "parts:\n  - { ref: C1, kind: suppression capacitor, capacitance: 100 nF, tolerance: 20 %, safety_class: X2 }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C1, circuit: out, frequency: 1 kHz, instrument: bridge-2, capacitance: 120.4 nF }",
+            "parts:\n  - { ref: C1, kind: suppression capacitor, capacitance: 100 nF, tolerance: 20 %, safety_class: X2 }\nbench:\n  - "
+                + "date: 2026-03-14\n    readings:\n      - { part: C1, circuit: out, frequency: 1 kHz, instrument: bridge-2, "
+                + "capacitance: 120.4 nF }",
             decision: rule
         );
         var verdict = Assert.Single(Assert.Single(board.Readings).Verdicts);
         Assert.Equal((outcome, rule == "simple" ? "simple acceptance" : "guard band of U"), (verdict.Outcome, verdict.Rule?.Name));
     }
 
-    // ±2 % of 5 V is 0.1 V; a = 0.005 x 5 + 0.02 = 0.045 V, U = 0.05196 V, ratio 1.92. ±5 %: 0.25 / 0.05196 = 4.81. ANSI/NCSL Z540.3, 3.11, from memory.
+    // ±2 % of 5 V is 0.1 V; a = 0.005 x 5 + 0.02 = 0.045 V, U = 0.05196 V, ratio 1.92. ±5 %: 0.25 / 0.05196 = 4.81. ANSI/NCSL Z540.3, 3.11,
+    // from memory.
     [Theory]
     [InlineData("2 %", true)]
     [InlineData("5 %", false)]
@@ -76,7 +80,8 @@ public sealed class DecisionRuleTests
                 .Remarks.Any(remark => remark.Text.StartsWith("warning: test uncertainty ratio 1.92 to 1", StringComparison.Ordinal))
         );
 
-    // U of the specification 2.956 µF as at this value without a certificate; 1 % of 412 µF = 4.12 µF; root of the squares 5.071 µF. JCGM 100:2008 5.1.2, from memory.
+    // U of the specification 2.956 µF as at this value without a certificate; 1 % of 412 µF = 4.12 µF; root of the squares 5.071 µF. JCGM
+    // 100:2008 5.1.2, from memory.
     [Fact]
     public void The_uncertainty_of_the_calibration_adds_as_the_root_of_squares()
     {

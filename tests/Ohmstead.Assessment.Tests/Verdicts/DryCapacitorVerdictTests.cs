@@ -11,9 +11,9 @@ public sealed class DryCapacitorVerdictTests
     private const string Y2 =
         "kind: suppression capacitor, safety_class: Y2, capacitance: 2.2 nF, tolerance: 20 %, rated_voltage: 250 V, form: disc";
 
-    // SV01, SV02, SV03. Film 100 GΩ new, half at the end of life (TDK); a ceramic disc 6 and 3 GΩ (WKO, Vishay VY2). Under 1 GΩ is out by all that was read, and between
-    // them the standard's floor of old parts was not read: 15 and 7.5 GΩ decide nothing. 10 kΩ is out by all of them,
-    // as insulation, as leakage (25 mA at 250 V, 50 mA is 5 kΩ) and on an ohmmeter, in the first second or after the minute.
+    // SV01, SV02, SV03. Film 100 GΩ new, half at the end of life (TDK); a ceramic disc 6 and 3 GΩ (WKO, Vishay VY2). Under 1 GΩ is out by
+    // all that was read, and between them the standard's floor of old parts was not read: 15 and 7.5 GΩ decide nothing. 10 kΩ is out by all
+    // of them, as insulation, as leakage (25 mA at 250 V, 50 mA is 5 kΩ) and on an ohmmeter, in the first second or after the minute.
     [Theory]
     [InlineData(X2, "insulation: 10 kΩ, after: 1 min, at_voltage: 500 V", VerdictOutcome.Outside)]
     [InlineData(X2, "insulation: 10 kΩ", VerdictOutcome.Outside)]
@@ -43,7 +43,8 @@ public sealed class DryCapacitorVerdictTests
         VerdictOutcome outcome
     ) => Assert.Equal(outcome, Worked.Verdict(part, "circuit: out, " + reading).Outcome);
 
-    // What the minute explains: absorption as 1/t, so a sixtieth after a second, 16.7 MΩ of 1 GΩ. What the voltage does: 100 V at least (R.41 sheet).
+    // What the minute explains: absorption as 1/t, so a sixtieth after a second, 16.7 MΩ of 1 GΩ. What the voltage does: 100 V at least
+    // (R.41 sheet).
     [Theory]
     [InlineData("insulation: 60 GΩ, after: 1 min", VerdictOutcome.ProvesNothing)]
     [InlineData("insulation: 60 GΩ, after: 1 min, at_voltage: 9 V", VerdictOutcome.ProvesNothing)]
@@ -56,7 +57,8 @@ public sealed class DryCapacitorVerdictTests
     public void What_the_record_leaves_out_takes_only_what_hangs_on_it(string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict(X2, "circuit: out, " + reading).Outcome);
 
-    // A decade in 60 K (WIMA): at 50 °C a part that no source calls bad may show 1 x 10^-0.5 = 0.316 GΩ; at 0 °C a bad one may show 50 x 10^(1/3) = 107.7 GΩ.
+    // A decade in 60 K (WIMA): at 50 °C a part that no source calls bad may show 1 x 10^-0.5 = 0.316 GΩ; at 0 °C a bad one may show 50 x
+    // 10^(1/3) = 107.7 GΩ.
     [Theory]
     [InlineData("50 °C", "50 GΩ", VerdictOutcome.Inside)]
     [InlineData("50 °C", "0.317 GΩ", VerdictOutcome.Undecided)]
@@ -74,7 +76,8 @@ public sealed class DryCapacitorVerdictTests
             Worked.Verdict(X2, $"circuit: out, temperature: {temperature}, insulation: {reading}, after: 1 min, at_voltage: 500 V").Outcome
         );
 
-    // Loss: 0.010 + 0.008 where the film is not written, and above it nothing, for paper has no source at hand; a disc 0.05 (TDK; Vishay VY2). A polypropylene X2
+    // Loss: 0.010 + 0.008 where the film is not written, and above it nothing, for paper has no source at hand; a disc 0.05 (TDK; Vishay
+    // VY2). A polypropylene X2
     // 0.003 + 0.008.
     [Theory]
     [InlineData(X2, "0.018", VerdictOutcome.Inside)]
@@ -86,7 +89,8 @@ public sealed class DryCapacitorVerdictTests
     public void A_capacitor_on_the_mains_has_a_loss_to_keep(string part, string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict(part, $"circuit: out, frequency: 1 kHz, loss_factor: {reading}").Outcome);
 
-    // 0.018 / (2 pi 1 kHz 100 nF) = 28.6 Ω where the film is not written, and above it paper is in no source; 0.011 of polypropylene is 17.5 Ω and decides.
+    // 0.018 / (2 pi 1 kHz 100 nF) = 28.6 Ω where the film is not written, and above it paper is in no source; 0.011 of polypropylene is
+    // 17.5 Ω and decides.
     [Theory]
     [InlineData(X2, "28 Ω", VerdictOutcome.Inside)]
     [InlineData(X2, "30 Ω", VerdictOutcome.ProvesNothing)]

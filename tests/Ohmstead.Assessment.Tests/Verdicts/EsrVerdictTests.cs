@@ -41,7 +41,8 @@ public sealed class EsrVerdictTests
     public void A_worn_part_may_have_twice_the_ESR_of_a_new_one(string state, string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict(ByLoss, $"state: {state}, circuit: out, frequency: 120 Hz, esr: {reading}").Outcome);
 
-    // From the formula above: without f there is no limit to hold it against. From 50 Hz up no sound part has more than 0.4244 x 120 / 50 = 1.0186 ohm.
+    // From the formula above: without f there is no limit to hold it against. From 50 Hz up no sound part has more than 0.4244 x 120 / 50 =
+    // 1.0186 ohm.
     [Theory]
     [InlineData("0.1 Ω")]
     [InlineData("0.9 Ω")]
@@ -53,7 +54,8 @@ public sealed class EsrVerdictTests
         Assert.Contains("the test frequency is not recorded", verdict.Why, StringComparison.Ordinal);
     }
 
-    // 470 µF 25 V, tan delta 0.14 at 120 Hz, worn 0.7901 Ω (SV13). Between 50 Hz and 100 kHz a part on that limit reads from 0.7901 x 120 / 100 000 = 0.948 mΩ to
+    // 470 µF 25 V, tan delta 0.14 at 120 Hz, worn 0.7901 Ω (SV13). Between 50 Hz and 100 kHz a part on that limit reads from 0.7901 x 120 /
+    // 100 000 = 0.948 mΩ to
     // 0.7901 x 120 / 50 = 1.896 Ω: what lies on one side of both is decided without a frequency, and nothing else is.
     [Theory]
     [InlineData("0.94 mΩ", VerdictOutcome.Inside)]
@@ -79,7 +81,8 @@ public sealed class EsrVerdictTests
                 .Outcome
         );
 
-    // A limit that names no frequency holds at 120 Hz or at 100 kHz: 0.45 Ω may read 0.45 x 100 000 / 50 = 900 Ω or 0.45 x 120 / 100 000 = 0.54 mΩ.
+    // A limit that names no frequency holds at 120 Hz or at 100 kHz: 0.45 Ω may read 0.45 x 100 000 / 50 = 900 Ω or 0.45 x 120 / 100 000 =
+    // 0.54 mΩ.
     [Theory]
     [InlineData("0.44 Ω", VerdictOutcome.ProvesNothing)]
     [InlineData("≤ 0.44 Ω", VerdictOutcome.ProvesNothing)]
@@ -94,7 +97,8 @@ public sealed class EsrVerdictTests
     public void What_breaks_its_limit_at_every_frequency_of_a_meter_breaks_it_without_one() =>
         Assert.Equal(VerdictOutcome.Outside, Worked.Verdict(ByLoss, "circuit: out, esr: 1.019 Ω").Outcome);
 
-    // SV13. tan delta 0.14 on 470 µF: 0.7901 ohm worn at 120 Hz. At 1 kHz inside to 0.0948 ohm alone, at 50 Hz outside above 1.896 ohm alone.
+    // SV13. tan delta 0.14 on 470 µF: 0.7901 ohm worn at 120 Hz. At 1 kHz inside to 0.0948 ohm alone, at 50 Hz outside above 1.896 ohm
+    // alone.
     [Theory]
     [InlineData("1 kHz", "0.0948 Ω", VerdictOutcome.Inside)]
     [InlineData("1 kHz", "0.0949 Ω", VerdictOutcome.Undecided)]
@@ -144,8 +148,8 @@ public sealed class EsrVerdictTests
     public void A_written_limit_holds_at_its_own_frequency(string frequency, string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict(OwnLimit, $"circuit: out, frequency: {frequency}, esr: {reading}").Outcome);
 
-    // It may hold at 120 Hz or at 100 kHz. What is inside at 120 Hz is inside at both, what is outside at 100 kHz is outside at both; and more than the 0.7901 ohm
-    // that its type has at 120 Hz is outside by the one or by the other.
+    // It may hold at 120 Hz or at 100 kHz. What is inside at 120 Hz is inside at both, what is outside at 100 kHz is outside at both; and
+    // more than the 0.7901 ohm that its type has at 120 Hz is outside by the one or by the other.
     [Theory]
     [InlineData("120 Hz", "0.45 Ω", VerdictOutcome.Inside)]
     [InlineData("120 Hz", "0.46 Ω", VerdictOutcome.Undecided)]
@@ -180,7 +184,8 @@ public sealed class EsrVerdictTests
             Worked.Verdict(OwnLimit + ", esr_low: 50 mΩ", $"circuit: out, frequency: {frequency}, esr: {reading}").Outcome
         );
 
-    // 0.010 at 1 kHz on 1 µF: 0.010 / (2 pi 1 kHz 1 µF) = 1.5915 ohm (WIMA), for a worn film no more than for a new one. At 10 kHz inside to 0.159 ohm, which is 0.010.
+    // 0.010 at 1 kHz on 1 µF: 0.010 / (2 pi 1 kHz 1 µF) = 1.5915 ohm (WIMA), for a worn film no more than for a new one. At 10 kHz inside
+    // to 0.159 ohm, which is 0.010.
     [Theory]
     [InlineData("frequency: 1 kHz, esr: 1.591 Ω", VerdictOutcome.Inside)]
     [InlineData("frequency: 1 kHz, esr: 1.592 Ω", VerdictOutcome.Outside)]
@@ -207,7 +212,8 @@ public sealed class EsrVerdictTests
         Assert.Contains("check it with d.c.", verdict.Why, StringComparison.Ordinal);
     }
 
-    // The loss of the dielectric falls with frequency, so ESR at 100 kHz is the smaller: 0.4244 x 120 / 100 000 = 0.51 milliohm alone would be inside.
+    // The loss of the dielectric falls with frequency, so ESR at 100 kHz is the smaller: 0.4244 x 120 / 100 000 = 0.51 milliohm alone would
+    // be inside.
     [Theory]
     [InlineData("0.1 Ω", VerdictOutcome.Undecided)]
     [InlineData("0.5 mΩ", VerdictOutcome.Inside)]

@@ -3,12 +3,14 @@ using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Tests.Verdicts;
 
-/// <summary>A parallel path of a passive network can only lower R and only raise C; ESR, loss and inductance it may raise, by so much and no more: circuit theory.</summary>
+/// <summary>A parallel path of a passive network can only lower R and only raise C; ESR, loss and inductance it may raise, by so much and
+/// no more: circuit theory.</summary>
 public sealed class InCircuitVerdictTests
 {
     private const string Resistor = "kind: carbon film resistor, resistance: 4.7 kΩ, tolerance: 5 %";
     private const string Capacitor =
-        "kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V, esr_limit: 0.45 Ω, esr_frequency: 100 kHz";
+        "kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V, esr_limit: 0.45 Ω, esr_frequency: 100 "
+        + "kHz";
 
     // 4.7 x 1.05 = 4.935 kΩ, 4.7 x 0.95 = 4.465 kΩ.
     [Theory]
@@ -43,8 +45,9 @@ public sealed class InCircuitVerdictTests
     public void Leakage_cannot_be_read_in_circuit(string reading) =>
         Assert.Equal(VerdictOutcome.ProvesNothing, Worked.Verdict(Capacitor, $"circuit: in, leakage: {reading}, after: 2 min").Outcome);
 
-    // SV19 to SV22. tan delta 0.14 on 470 µF, worn, is 0.7901 ohm at 120 Hz; the least good part has 376 µF there, x = 3.527 ohm, and no resistance beside it makes
-    // more than (0.7901² + 3.527²) / (2 x 3.527) = 1.852 ohm of it. At 100 kHz x = 4.2 milliohm, and nothing raises it.
+    // SV19 to SV22. tan delta 0.14 on 470 µF, worn, is 0.7901 ohm at 120 Hz; the least good part has 376 µF there, x = 3.527 ohm, and no
+    // resistance beside it makes more than (0.7901² + 3.527²) / (2 x 3.527) = 1.852 ohm of it. At 100 kHz x = 4.2 milliohm, and nothing
+    // raises it.
     [Theory]
     [InlineData("frequency: 120 Hz, esr: 0.9 Ω", VerdictOutcome.ProvesNothing)]
     [InlineData("frequency: 120 Hz, esr: 1.85 Ω", VerdictOutcome.ProvesNothing)]
@@ -67,14 +70,16 @@ public sealed class InCircuitVerdictTests
     public void The_resistance_that_explains_a_high_ESR_is_told()
     {
         var verdict = Worked.Verdict(
-            "kind: aluminium electrolytic, capacitance: 1 µF, tolerance: -0/+50 %, rated_voltage: 50 V, esr_limit: 133 Ω, esr_frequency: 120 Hz",
+            "kind: aluminium electrolytic, capacitance: 1 µF, tolerance: -0/+50 %, rated_voltage: 50 V, esr_limit: 133 Ω, "
+                + "esr_frequency: 120 Hz",
             "circuit: in, frequency: 120 Hz, esr: 297.48 Ω"
         );
         Assert.Equal(VerdictOutcome.ProvesNothing, verdict.Outcome);
         Assert.Contains("10.0 kΩ beside it does that", verdict.Why, StringComparison.Ordinal);
     }
 
-    // SV18. 100 nF at 1 kHz with D 0.016 against 0.001: 106 kΩ or less explains it. A capacitor beside it lowers it, so a low one proves nothing either.
+    // SV18. 100 nF at 1 kHz with D 0.016 against 0.001: 106 kΩ or less explains it. A capacitor beside it lowers it, so a low one proves
+    // nothing either.
     [Theory]
     [InlineData("0.016", "106 kΩ beside it does that")]
     [InlineData("0.0005", "inside its limits")]
@@ -102,8 +107,8 @@ public sealed class InCircuitVerdictTests
         Assert.Equal(VerdictOutcome.ProvesNothing, verdict.Outcome);
     }
 
-    // Where the record does not say, it may have been in circuit. What a good part could read there does not decide, what a bad one could proves nothing; a new part
-    // is out of circuit by nature.
+    // Where the record does not say, it may have been in circuit. What a good part could read there does not decide, what a bad one could
+    // proves nothing; a new part is out of circuit by nature.
     [Theory]
     [InlineData(Resistor, "resistance: 4.94 kΩ", VerdictOutcome.Outside)]
     [InlineData(Resistor, "resistance: 4.70 kΩ", VerdictOutcome.ProvesNothing)]

@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Tests.Verdicts;
 
-/// <summary>The rule is 0.01 CV or 3 µA, whichever is more, after 2 minutes at the rated voltage: Lelon RGA data sheet; Vishay 038 RSU data sheet 28309.</summary>
+/// <summary>The rule is 0.01 CV or 3 µA, whichever is more, after 2 minutes at the rated voltage: Lelon RGA data sheet; Vishay 038 RSU data
+/// sheet 28309.</summary>
 public sealed class LeakageVerdictTests
 {
     private const string Decoupling = "kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V";
@@ -74,7 +75,8 @@ public sealed class LeakageVerdictTests
                 .Outcome
         );
 
-    // The mirror image: at 10 °C leakage is down to 0.5^(10/20) = 0.707 of that at 20 (TDK, from memory), 17.67 of 25 µA; in the frost nobody tells.
+    // The mirror image: at 10 °C leakage is down to 0.5^(10/20) = 0.707 of that at 20 (TDK, from memory), 17.67 of 25 µA; in the frost
+    // nobody tells.
     [Theory]
     [InlineData("10 °C", "17.6 µA", VerdictOutcome.Inside)]
     [InlineData("10 °C", "17.7 µA", VerdictOutcome.Undecided)]
@@ -102,7 +104,8 @@ public sealed class LeakageVerdictTests
     public void What_is_not_written_takes_the_side_that_hangs_on_it(string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict(Decoupling, "circuit: out, " + reading).Outcome);
 
-    // 47 µF at 500 V: 3 x sqrt(23 500) = 459.9 µA after 5 minutes (Cornell Dubilier, from memory). 10 µF polymer of 16 V: 0.2 x 160 = 32 µA after 2, from memory.
+    // 47 µF at 500 V: 3 x sqrt(23 500) = 459.9 µA after 5 minutes (Cornell Dubilier, from memory). 10 µF polymer of 16 V: 0.2 x 160 = 32 µA
+    // after 2, from memory.
     [Theory]
     [InlineData(
         "kind: aluminium electrolytic, capacitance: 47 µF, rated_voltage: 500 V",

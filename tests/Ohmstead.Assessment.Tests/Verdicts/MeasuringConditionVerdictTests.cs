@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Tests.Verdicts;
 
-/// <summary>Limits of electrolytics hold at 20 °C within 5 K and near 100 or 120 Hz: IEC 60384-4, 4.3, from memory, and data sheets.</summary>
+/// <summary>Limits of electrolytics hold at 20 °C within 5 K and near 100 or 120 Hz: IEC 60384-4, 4.3, from memory, and data
+/// sheets.</summary>
 public sealed class MeasuringConditionVerdictTests
 {
     private const string Reservoir = "kind: aluminium electrolytic, capacitance: 2200 µF, tolerance: 20 %, rated_voltage: 25 V";
@@ -62,7 +63,8 @@ public sealed class MeasuringConditionVerdictTests
                 .Outcome
         );
 
-    // The mirror image: at 40 °C ESR is down to 0.5^(20/65) = 0.808 of that at 20 (Cornell Dubilier, from memory), so inside to 0.4244 x 0.8079 = 0.3429 ohm alone.
+    // The mirror image: at 40 °C ESR is down to 0.5^(20/65) = 0.808 of that at 20 (Cornell Dubilier, from memory), so inside to 0.4244 x
+    // 0.8079 = 0.3429 ohm alone.
     [Theory]
     [InlineData("25 °C", "0.42 Ω", VerdictOutcome.Inside)]
     [InlineData("40 °C", "0.342 Ω", VerdictOutcome.Inside)]
@@ -92,7 +94,8 @@ public sealed class MeasuringConditionVerdictTests
     public void The_cold_of_the_bench_counts_when_the_reading_names_no_temperature()
     {
         var board = Worked.Board(
-            $"parts:\n  - {{ ref: C1, {Reservoir} }}\nbench:\n  - date: 2026-01-14\n    temperature: 8 °C\n    readings:\n      - {{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 1741 µF }}"
+            $"parts:\n  - {{ ref: C1, {Reservoir} }}\nbench:\n  - date: 2026-01-14\n    temperature: 8 °C\n    readings:\n      - {{ "
+                + "part: C1, circuit: out, frequency: 120 Hz, capacitance: 1741 µF }"
         );
         Assert.Contains("it was read at 8 °C", Assert.Single(Assert.Single(board.Readings).Verdicts).Why, StringComparison.Ordinal);
     }

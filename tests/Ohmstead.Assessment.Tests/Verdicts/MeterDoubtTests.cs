@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Tests.Verdicts;
 
-/// <summary>A meter that is read beyond its range, or long after its calibration, does not vouch for what it shows: a guarded rule does not decide then.</summary>
+/// <summary>A meter that is read beyond its range, or long after its calibration, does not vouch for what it shows: a guarded rule does not
+/// decide then.</summary>
 public sealed class MeterDoubtTests
 {
     private const string Meters = """
@@ -20,7 +21,8 @@ public sealed class MeterDoubtTests
     private const string Reservoir = "kind: aluminium electrolytic, capacitance: 2200 µF, tolerance: 20 %, rated_voltage: 25 V";
     private const string Filter = "kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V";
 
-    // 2200 µF lies beyond 1000 µF: its limits of 1760 to 2640 µF as well. An ESR of 30 ohm lies beyond 20, and 20 beyond the 0.7901 ohm that 470 µF may have.
+    // 2200 µF lies beyond 1000 µF: its limits of 1760 to 2640 µF as well. An ESR of 30 ohm lies beyond 20, and 20 beyond the 0.7901 ohm
+    // that 470 µF may have.
     [Theory]
     [InlineData(Reservoir, "capacitance: 2200 µF", VerdictOutcome.Undecided)]
     [InlineData(Reservoir, "capacitance: 1700 µF", VerdictOutcome.Undecided)]
@@ -40,7 +42,8 @@ public sealed class MeterDoubtTests
             StringComparison.Ordinal
         );
 
-    // Calibrated on 2015-03-02 for 12 months: half a year over it is warned of, more than another twelve months over it does not vouch. U of 470 µF is 2 x 2.85 / sqrt(3) = 3.29 µF.
+    // Calibrated on 2015-03-02 for 12 months: half a year over it is warned of, more than another twelve months over it does not vouch. U
+    // of 470 µF is 2 x 2.85 / sqrt(3) = 3.29 µF.
     [Theory]
     [InlineData("2016-09-01", "470 µF", VerdictOutcome.Inside)]
     [InlineData("2017-03-02", "470 µF", VerdictOutcome.Inside)]
@@ -112,7 +115,8 @@ public sealed class MeterDoubtTests
                 "markdown",
                 "boards/SP-0001.md",
                 0,
-                $"---\nboard: SP-0001\ntitle: Tide-gauge logger\nparts:\n  - {{ ref: C1, {part} }}\nbench:\n  - date: {day}\n    readings:\n      - {{ part: C1, circuit: out, frequency: 120 Hz, instrument: bridge-2, {reading} }}\n---\n"
+                $"---\nboard: SP-0001\ntitle: Tide-gauge logger\nparts:\n  - {{ ref: C1, {part} }}\nbench:\n  - date: {day}\n    "
+                    + $"readings:\n      - {{ part: C1, circuit: out, frequency: 120 Hz, instrument: bridge-2, {reading} }}\n---\n"
             ),
             new("yaml", "instruments.yaml", 0, Meters + "\n"),
             new("yaml", "collection.yaml", 0, $"collection: Saltmarsh Point weather collection\ndecision: {rule}\n"),

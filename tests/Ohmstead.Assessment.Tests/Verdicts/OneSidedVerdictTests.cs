@@ -4,7 +4,8 @@ using Ohmstead.Electronics.Uncertainty;
 
 namespace Ohmstead.Assessment.Tests.Verdicts;
 
-/// <summary>Readings that are no figure: a bound decides where every value that it allows says the same, a word where no good part could have given it.</summary>
+/// <summary>Readings that are no figure: a bound decides where every value that it allows says the same, a word where no good part could
+/// have given it.</summary>
 public sealed class OneSidedVerdictTests
 {
     private const string Resistor = "kind: carbon film resistor, resistance: 100 kΩ, tolerance: 5 %";
@@ -13,7 +14,8 @@ public sealed class OneSidedVerdictTests
     private const string Film = "kind: polyester film, capacitance: 100 nF, leakage_limit: 10 nA";
     private const string Electrolytic = "kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V";
 
-    // 100 kΩ ±5 % ends at 95 and 105 kΩ. More than 105 kΩ is outside, more than 95 kΩ may be either; at 105 kΩ or more the limit itself is left, which is inside.
+    // 100 kΩ ±5 % ends at 95 and 105 kΩ. More than 105 kΩ is outside, more than 95 kΩ may be either; at 105 kΩ or more the limit itself is
+    // left, which is inside.
     [Theory]
     [InlineData("\"> 105 kΩ\"", VerdictOutcome.Outside)]
     [InlineData("\"> 104.9 kΩ\"", VerdictOutcome.Undecided)]
@@ -48,7 +50,8 @@ public sealed class OneSidedVerdictTests
     public void Where_only_an_upper_limit_is_a_bound_at_it_or_below_is_inside(string read, VerdictOutcome expected) =>
         Assert.Equal(expected, Worked.Verdict(Film, $"circuit: out, at_voltage: 100 V, after: 5 min, leakage: {read}").Outcome);
 
-    // JCGM 100:2008, 4.3.7: U = 2 x 5 % / sqrt(3) = 5.77 % of the reading: 0.58 GΩ at 10 GΩ, 0.635 GΩ at 11 GΩ, so 11 GΩ proves 10 GΩ and 10.5 GΩ does not.
+    // JCGM 100:2008, 4.3.7: U = 2 x 5 % / sqrt(3) = 5.77 % of the reading: 0.58 GΩ at 10 GΩ, 0.635 GΩ at 11 GΩ, so 11 GΩ proves 10 GΩ and
+    // 10.5 GΩ does not.
     [Theory]
     [InlineData("\"> 10.5 GΩ\"", VerdictOutcome.Undecided)]
     [InlineData("\"> 11 GΩ\"", VerdictOutcome.Inside)]

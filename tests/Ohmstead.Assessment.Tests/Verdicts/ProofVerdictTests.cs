@@ -7,7 +7,8 @@ public sealed class ProofVerdictTests
 {
     private const string Rail = "nominal: 5 V, tolerance: 5 %, ripple_limit: 10 mV";
 
-    // 5 x 0.95 = 4.75 V. a = 0.5 % x 4.78 + 2 x 0.01 = 0.0439 V, u = 0.02535 V, U = 0.0507 V; 4.78 - 4.75 = 0.03 V is less. Probability inside:
+    // 5 x 0.95 = 4.75 V. a = 0.5 % x 4.78 + 2 x 0.01 = 0.0439 V, u = 0.02535 V, U = 0.0507 V; 4.78 - 4.75 = 0.03 V is less. Probability
+    // inside:
     // normal integral of 0.03 / 0.02535 = 1.184, which is 0.882. JCGM 100:2008 4.3.7 and JCGM 106:2012, from memory.
     [Fact]
     public void A_rail_of_4_78_volts_on_a_three_digit_meter_is_too_close_to_4_75_volts_to_call()

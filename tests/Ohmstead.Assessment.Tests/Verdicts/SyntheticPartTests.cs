@@ -23,7 +23,8 @@ public sealed class SyntheticPartTests
         var parts = PartsList.Invent(random);
         var readings = parts.Select(part => PartReadings.AsFound(part, PartCondition.Sound, random)).OfType<object>();
         var board = Worked.Board(
-            $"parts:\n{Lines("  ", parts.Select(part => part.Line))}bench:\n  - date: 2026-03-14\n    readings:\n{Lines("      ", readings)}"
+            $"parts:\n{Lines("  ", parts.Select(part => part.Line))}bench:\n  - date: 2026-03-14\n    "
+                + $"readings:\n{Lines("      ", readings)}"
         );
         Assert.NotEmpty(board.Readings);
         Assert.Empty(

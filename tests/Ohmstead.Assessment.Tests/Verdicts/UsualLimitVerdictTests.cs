@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Tests.Verdicts;
 
-/// <summary>Limits that the trade has for parts that had none: fuses, windings, shorts, full cells, heaters, junctions, wet tantalum, cans above 450 V.</summary>
+/// <summary>Limits that the trade has for parts that had none: fuses, windings, shorts, full cells, heaters, junctions, wet tantalum, cans
+/// above 450 V.</summary>
 public sealed class UsualLimitVerdictTests
 {
     // SV34. 1 A: whole to 0.25 ohm (Schurter SMD-SPT, 250 mV), blown above 5 x 0.25 + 1 = 2.25 ohm: leads and contacts, common practice.
@@ -19,7 +20,8 @@ public sealed class UsualLimitVerdictTests
     public void A_blown_fuse_is_outside(string reading, VerdictOutcome outcome) =>
         Assert.Equal(outcome, Worked.Verdict("kind: fuse, current: 1 A", reading).Outcome);
 
-    // SV24. Class I 1 MΩ, class II 2 MΩ, reinforced 7 MΩ at 500 V d.c. (UK practice): 5 MΩ is in by two and out by one, and the verdict says which.
+    // SV24. Class I 1 MΩ, class II 2 MΩ, reinforced 7 MΩ at 500 V d.c. (UK practice): 5 MΩ is in by two and out by one, and the verdict
+    // says which.
     [Theory]
     [InlineData("insulation: 0.9 MΩ, at_voltage: 500 V", VerdictOutcome.Outside)]
     [InlineData("insulation: 5 MΩ, at_voltage: 500 V", VerdictOutcome.Undecided)]
@@ -38,7 +40,8 @@ public sealed class UsualLimitVerdictTests
             StringComparison.Ordinal
         );
 
-    // 100 µF: a meter that has sent its current for a second shows 1 s / 100 µF = 10 kΩ of a sound part; 25 V / 25 µA = 1 MΩ is what its leakage allows.
+    // 100 µF: a meter that has sent its current for a second shows 1 s / 100 µF = 10 kΩ of a sound part; 25 V / 25 µA = 1 MΩ is what its
+    // leakage allows.
     [Theory]
     [InlineData("circuit: out, resistance: 0 Ω", VerdictOutcome.Outside)]
     [InlineData("circuit: out, resistance: 9.9 kΩ", VerdictOutcome.Outside)]
@@ -103,7 +106,9 @@ public sealed class UsualLimitVerdictTests
     public void With_its_current_a_drop_is_held_against_the_edge_itself()
     {
         var board = Worked.Board(
-            "parts:\n  - { ref: D1, kind: diode, material: silicon }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: D1, circuit: out, current: 1 mA, forward_voltage: 0.5 V }\n      - { part: D1, circuit: out, current: 1 mA, forward_voltage: 0.49 V }"
+            "parts:\n  - { ref: D1, kind: diode, material: silicon }\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: D1, "
+                + "circuit: out, current: 1 mA, forward_voltage: 0.5 V }\n      - { part: D1, circuit: out, current: 1 mA, "
+                + "forward_voltage: 0.49 V }"
         );
         Assert.Equal([VerdictOutcome.Inside, VerdictOutcome.Outside], board.Readings.Select(reading => reading.Overall));
     }

@@ -4,7 +4,8 @@ using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Tests.Verdicts;
 
-/// <summary>Points of which only the nominal voltage is known: the usual range of what the rail feeds, data books, from memory; ripple by common practice.</summary>
+/// <summary>Points of which only the nominal voltage is known: the usual range of what the rail feeds, data books, from memory; ripple by
+/// common practice.</summary>
 public sealed class UsualRailVerdictTests
 {
     [Theory]

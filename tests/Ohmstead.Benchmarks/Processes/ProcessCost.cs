@@ -2,7 +2,8 @@ namespace Ohmstead.Benchmarks.Processes;
 
 /// <summary>What one run of a program cost.</summary>
 /// <param name="Wall">From before its start until its end.</param>
-/// <param name="Cpu">Processor time of it and of the children it waited for, or null where the system does not tell. Steps of 10 ms.</param>
+/// <param name="Cpu">Processor time of it and of the children it waited for, or null where the system does not tell. Steps of 10
+/// ms.</param>
 /// <param name="PeakBytes">The largest resident memory of any one process of it, or null where the system does not tell.</param>
 /// <param name="ExitCode">Its exit code.</param>
 /// <param name="LastLine">The last line it wrote, on either stream.</param>

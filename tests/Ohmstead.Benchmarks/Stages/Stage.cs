@@ -9,7 +9,8 @@ namespace Ohmstead.Benchmarks.Stages;
 /// <summary>One step of the way from bytes to a page.</summary>
 /// <param name="Name">What it does.</param>
 /// <param name="Run">Does it to one record.</param>
-/// <param name="IsPartOfNext">True when the next stage does this work again as a part of its own, so that it is not counted in the sum.</param>
+/// <param name="IsPartOfNext">True when the next stage does this work again as a part of its own, so that it is not counted in the
+/// sum.</param>
 public sealed record Stage(string Name, Action<Sample> Run, bool IsPartOfNext = false)
 {
     /// <summary>All stages in order. A new one is a line here and what it leaves in <see cref="Sample"/>.</summary>

@@ -4,7 +4,8 @@ namespace Ohmstead.Electronics.Tests.Capacitors;
 
 public sealed class CapacitorStressTests
 {
-    // 1.15 up to 100 V, 1.10 from 160 V up: EPCOS B41851/B43851 data sheet, 01/2009, and B43858, 11/2012. Long-life cans (B41505) bear 1.15 to 250 V.
+    // 1.15 up to 100 V, 1.10 from 160 V up: EPCOS B41851/B43851 data sheet, 01/2009, and B43858, 11/2012. Long-life cans (B41505) bear 1.15
+    // to 250 V.
     [Theory]
     [Trait("CheckValue", "CV22")]
     [InlineData("25", "28.75")]

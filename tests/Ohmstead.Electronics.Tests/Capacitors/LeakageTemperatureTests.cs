@@ -4,7 +4,8 @@ namespace Ohmstead.Electronics.Tests.Capacitors;
 
 public sealed class LeakageTemperatureTests
 {
-    // Application notes, from memory: two to three times at 60 degrees and five to ten at 85, against 20. Half way to 60 the square roots of 2 and 3.
+    // Application notes, from memory: two to three times at 60 degrees and five to ten at 85, against 20. Half way to 60 the square roots
+    // of 2 and 3.
     [Theory]
     [InlineData(20, 1, 1)]
     [InlineData(40, 1.4142, 1.7321)]

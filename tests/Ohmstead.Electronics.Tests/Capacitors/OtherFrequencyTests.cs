@@ -5,8 +5,8 @@ namespace Ohmstead.Electronics.Tests.Capacitors;
 
 public sealed class OtherFrequencyTests
 {
-    // SV13. 470 µF 25 V, tan delta 0.14 at 120 Hz: L = 0.14 / (2 pi 120 Hz 470 µF) = 0.3951 ohm, worn twice that, 0.7901 ohm. At 1 kHz 0.7901 x 120 / 1000 = 0.0948;
-    // at 50 Hz 0.7901 x 120 / 50 = 1.896 ohm: by hand from ESR(f) = D / (2 pi f C) + r.
+    // SV13. 470 µF 25 V, tan delta 0.14 at 120 Hz: L = 0.14 / (2 pi 120 Hz 470 µF) = 0.3951 ohm, worn twice that, 0.7901 ohm. At 1 kHz
+    // 0.7901 x 120 / 1000 = 0.0948; at 50 Hz 0.7901 x 120 / 50 = 1.896 ohm: by hand from ESR(f) = D / (2 pi f C) + r.
     [Theory]
     [InlineData("1000", 0.0948, 0.7901)]
     [InlineData("120", 0.7901, 0.7901)]
@@ -24,7 +24,8 @@ public sealed class OtherFrequencyTests
         Assert.Equal(outsideAbove, (double)proved.OutsideAbove, 5e-4);
     }
 
-    // SV13. A part exactly on L = 0.3951 ohm at 120 Hz with 0.06, 0.15 and 0.30 ohm of it constant reads so at 1 kHz and at 50 Hz, worked in the same paper.
+    // SV13. A part exactly on L = 0.3951 ohm at 120 Hz with 0.06, 0.15 and 0.30 ohm of it constant reads so at 1 kHz and at 50 Hz, worked
+    // in the same paper.
     [Theory]
     [InlineData("1000", "0.1002")]
     [InlineData("1000", "0.1794")]
@@ -65,7 +66,8 @@ public sealed class OtherFrequencyTests
                 }
             );
 
-    // Meters measure between 50 Hz and 100 kHz: 0.79 x 120 / 100 000 = 0.000948 and 0.79 x 120 / 50 = 1.896 ohm. A limit without a frequency holds at 120 Hz or at 100 kHz.
+    // Meters measure between 50 Hz and 100 kHz: 0.79 x 120 / 100 000 = 0.000948 and 0.79 x 120 / 50 = 1.896 ohm. A limit without a
+    // frequency holds at 120 Hz or at 100 kHz.
     [Theory]
     [InlineData("120", null, 0.000948, 1.896)]
     [InlineData(null, "100000", 0.000948, 0.79)]

@@ -4,8 +4,8 @@ namespace Ohmstead.Electronics.Tests.Capacitors;
 
 public sealed class SafetyCapacitorTests
 {
-    // X1 4, X2 2.5, Y2 5 kV: Johanson Dielectrics, Safety Certified Application Notes; Y1 8 kV: Vishay VY1 data sheet. Up0 / sqrt(C / 1 µF) above 1 µF
-    // for the X classes: IEC 60384-14, as makers' classification tables quote it.
+    // X1 4, X2 2.5, Y2 5 kV: Johanson Dielectrics, Safety Certified Application Notes; Y1 8 kV: Vishay VY1 data sheet. Up0 / sqrt(C / 1 µF)
+    // above 1 µF for the X classes: IEC 60384-14, as makers' classification tables quote it.
     [Theory]
     [Trait("CheckValue", "CV25")]
     [InlineData(SafetyClass.X2, "0.0000022", 1.685)]
@@ -44,7 +44,8 @@ public sealed class SafetyCapacitorTests
             SafetyCapacitor.ImpulseKilovolts(SafetyClass.X1, 1m).Refusal
         );
 
-    // SV04: 2.2 nF at 230 V 50 Hz 0.1590 mA, 0.2098 mA with 20 % and 10 % more; 100 nF 7.226 mA, above every class. 2 pi f C V by hand calculator.
+    // SV04: 2.2 nF at 230 V 50 Hz 0.1590 mA, 0.2098 mA with 20 % and 10 % more; 100 nF 7.226 mA, above every class. 2 pi f C V by hand
+    // calculator.
     [Theory]
     [Trait("CheckValue", "SV04")]
     [InlineData("0.0000000022", 0.1590, 0.2098, 0)]
@@ -57,7 +58,8 @@ public sealed class SafetyCapacitorTests
         Assert.Equal(passed, TouchCurrentLimit.PassedBy(most).Count);
     }
 
-    // 0.25 mA is of equipment that is not joined to protective earth, hand-held has 0.75 mA: IEC 60950-1 table 5A, as quoted. At 253 V 50 Hz that is 3.15 nF,
+    // 0.25 mA is of equipment that is not joined to protective earth, hand-held has 0.75 mA: IEC 60950-1 table 5A, as quoted. At 253 V 50
+    // Hz that is 3.15 nF,
     // 9.44 nF and 44.0 nF, by hand calculator.
     [Theory]
     [InlineData(0, "class II, not joined to protective earth", 3.15e-9)]
@@ -91,7 +93,8 @@ public sealed class SafetyCapacitorTests
     public void A_class_is_kept_or_raised_and_an_x_never_stands_for_a_y(SafetyClass original, SafetyClass offered, bool may) =>
         Assert.Equal(may, SafetyCapacitor.MayReplace(original, offered).Value);
 
-    // Y1 to 500 V, Y2 150 to 300 V, Y3 150 to 250 V, Y4 under 150 V: IEC 60384-14 as makers quote it. On the end and one last place beyond it.
+    // Y1 to 500 V, Y2 150 to 300 V, Y3 150 to 250 V, Y4 under 150 V: IEC 60384-14 as makers quote it. On the end and one last place beyond
+    // it.
     [Theory]
     [InlineData(SafetyClass.Y1, SafetyClass.Y1, "500", true)]
     [InlineData(SafetyClass.Y1, SafetyClass.Y1, "500.1", false)]
@@ -106,7 +109,8 @@ public sealed class SafetyCapacitorTests
     public void A_class_is_not_taken_above_the_voltages_that_it_is_for(SafetyClass original, SafetyClass offered, string volts, bool may) =>
         Assert.Equal(may, SafetyCapacitor.MayReplace(original, offered, Exact.Of(volts)).Value);
 
-    // In a place of a class whose voltage nobody wrote, only what bears the highest that the class allows is safe: a Y2 place ends at 300 V, an X place nowhere.
+    // In a place of a class whose voltage nobody wrote, only what bears the highest that the class allows is safe: a Y2 place ends at 300
+    // V, an X place nowhere.
     [Theory]
     [InlineData(SafetyClass.Y2, SafetyClass.Y1, "300", true)]
     [InlineData(SafetyClass.Y2, SafetyClass.Y2, "300", true)]
@@ -136,7 +140,8 @@ public sealed class SafetyCapacitorTests
     public void A_class_without_an_impulse_test_has_no_impulse() =>
         Assert.Equal("class X3 has no impulse test", SafetyCapacitor.ImpulseKilovolts(SafetyClass.X3, 0.0000001m).Refusal);
 
-    // One disc is marked X1 400 V~ and Y2 250 V~ at once: KEMET safety disc capacitors, tutorial, slide 12, as quoted. What each class may stand for is the row of that class.
+    // One disc is marked X1 400 V~ and Y2 250 V~ at once: KEMET safety disc capacitors, tutorial, slide 12, as quoted. What each class may
+    // stand for is the row of that class.
     [Theory]
     [InlineData(SafetyClass.X1, SafetyClass.X1Y2, true)]
     [InlineData(SafetyClass.X2, SafetyClass.X1Y2, true)]
@@ -166,7 +171,8 @@ public sealed class SafetyCapacitorTests
         bool may
     ) => Assert.Equal(may, SafetyCapacitor.MayReplace(original, offered).Value);
 
-    // A Y serves an X place within the voltages that its class is for; across the line the X of a part with two is the one that stands there.
+    // A Y serves an X place within the voltages that its class is for; across the line the X of a part with two is the one that stands
+    // there.
     [Theory]
     [InlineData(SafetyClass.X2, SafetyClass.Y2, "275", true)]
     [InlineData(SafetyClass.X2, SafetyClass.Y2, "310", false)]

@@ -17,7 +17,8 @@ public sealed class SuppressionFiguresTests
         Assert.Equal(worn, (double)SuppressionFigures.FilmOrPaper.LeastOhms(Exact.Of(farads), isNew: false).Value.Value, 2e6);
     }
 
-    // SV02. The floor of IEC 60384-14 was remembered and not read (470 nF 10.64 and 5.32 GΩ): no limit rests on it. It lies where neither side is proved.
+    // SV02. The floor of IEC 60384-14 was remembered and not read (470 nF 10.64 and 5.32 GΩ): no limit rests on it. It lies where neither
+    // side is proved.
     [Theory(DisplayName = "SV02 the remembered floor of the standard decides nothing")]
     [InlineData("0.00000047", 10.64e9)]
     [InlineData("0.00000047", 5.32e9)]

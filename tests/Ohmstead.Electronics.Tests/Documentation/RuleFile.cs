@@ -2,7 +2,8 @@ using System.Text.RegularExpressions;
 
 namespace Ohmstead.Electronics.Tests.Documentation;
 
-/// <summary>What one source file of the library says of itself: its public types with their first words, and the sources it cites.</summary>
+/// <summary>What one source file of the library says of itself: its public types with their first words, and the sources it
+/// cites.</summary>
 internal sealed partial record RuleFile(string Folder, string Name, string Summary, IReadOnlyList<RuleSource> Sources)
 {
     /// <summary>All files of the library that hold a public type with a rule, by folder and name.</summary>
@@ -52,7 +53,8 @@ internal sealed partial record RuleFile(string Folder, string Name, string Summa
     private static partial Regex Citation();
 
     [GeneratedRegex(
-        @"/// <summary>(?<summary>(?:(?!</summary>).)*)</summary>(?:(?!\n(?:public|internal) )[\s\S])*?\npublic (?:static |sealed |abstract |readonly |partial )*(?:record struct|record|class|struct|enum) (?<name>\w+)",
+        @"/// <summary>(?<summary>(?:(?!</summary>).)*)</summary>(?:(?!\n(?:public|internal) )[\s\S])*?\npublic "
+            + @"(?:static |sealed |abstract |readonly |partial )*(?:record struct|record|class|struct|enum) (?<name>\w+)",
         RegexOptions.Singleline
     )]
     private static partial Regex PublicType();

@@ -2,7 +2,8 @@ using System.Text.RegularExpressions;
 
 namespace Ohmstead.Electronics.Tests.Documentation;
 
-/// <summary>One test of the library as its page of rules tells it: the sentence it proves, and the words above it that say against what.</summary>
+/// <summary>One test of the library as its page of rules tells it: the sentence it proves, and the words above it that say against
+/// what.</summary>
 /// <param name="Text">The test itself, in which the names of the types it tests occur.</param>
 /// <param name="File">The file's name without its ending.</param>
 /// <param name="Sentence">The test's name as a sentence.</param>
@@ -35,7 +36,8 @@ internal sealed partial record RuleTest(string Text, string File, string Sentenc
     }
 
     [GeneratedRegex(
-        @"(?<comment>(?:^[ ]{4}//[^\n]*\n)*)(?:^[ ]{4}\[[^\n]*\n(?:^[ ]{8}[^\n]*\n)*(?:^[ ]{4}\)\]\n)?)+^[ ]{4}public (?:async )?\w+ (?<name>\w+)\(",
+        @"(?<comment>(?:^[ ]{4}//[^\n]*\n)*)(?:^[ ]{4}\[[^\n]*\n(?:^[ ]{8}[^\n]*\n)*(?:^[ ]{4}\)\]\n)?)+"
+            + @"^[ ]{4}public (?:async )?\w+ (?<name>\w+)\(",
         RegexOptions.Multiline
     )]
     private static partial Regex Method();

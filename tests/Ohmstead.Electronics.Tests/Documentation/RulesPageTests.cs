@@ -17,7 +17,8 @@ public sealed class RulesPageTests
 
         Assert.True(
             File.Exists(file) && File.ReadAllText(file) == page,
-            "src/Ohmstead.Electronics/RULES.md is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Electronics.Tests"
+            "src/Ohmstead.Electronics/RULES.md is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project "
+                + "tests/Ohmstead.Electronics.Tests"
         );
     }
 
@@ -31,7 +32,9 @@ public sealed class RulesPageTests
     private static string Write()
     {
         var text = new StringBuilder(
-            "# Rules, their sources and their checks\n\nWritten by the tests from the library and its tests; OHMSTEAD_WRITE=1 writes it anew. *Read in the source* means the published text, or a copy that quotes it, was read for this rule; *from memory* means that it was not.\n"
+            "# Rules, their sources and their checks\n\nWritten by the tests from the library and its tests; OHMSTEAD_WRITE=1 writes it "
+                + "anew. *Read in the source* means the published text, or a copy that quotes it, was read for this rule; *from memory* "
+                + "means that it was not.\n"
         );
         var tests = RuleTest.All(Tests());
         foreach (var group in RuleFile.All(Library()).GroupBy(rule => rule.Folder))

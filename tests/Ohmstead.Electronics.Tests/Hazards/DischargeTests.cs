@@ -70,7 +70,8 @@ public sealed class DischargeTests
                 }
             );
 
-    // SV14: 10 to 15 % come back, encyclopedia articles on dielectric absorption say as much as 15 %; the greater counts. 340 V: 51 V, 450 V: 67.5 V, which is more than 60 V.
+    // SV14: 10 to 15 % come back, encyclopedia articles on dielectric absorption say as much as 15 %; the greater counts. 340 V: 51 V, 450
+    // V: 67.5 V, which is more than 60 V.
     [Theory]
     [Trait("CheckValue", "SV14")]
     [InlineData("340", "51")]
@@ -120,7 +121,8 @@ public sealed class DischargeTests
             StringComparison.Ordinal
         );
 
-    // SV36: V = sqrt(2 E / C), by hand calculator: 10 J are reached at 652 V on 47 µF, 447 V on 100 µF, 206 V on 470 µF; 0.25 J at 223.6 V on 10 µF.
+    // SV36: V = sqrt(2 E / C), by hand calculator: 10 J are reached at 652 V on 47 µF, 447 V on 100 µF, 206 V on 470 µF; 0.25 J at 223.6 V
+    // on 10 µF.
     [Theory]
     [Trait("CheckValue", "SV36")]
     [InlineData("0.000047", "652", 10)]
@@ -130,7 +132,8 @@ public sealed class DischargeTests
     public void Ten_joules_are_met_at_a_few_hundred_volts(string farads, string volts, double joules) =>
         Assert.Equal(joules, (double)StoredEnergy.Of(Exact.Of(farads), Exact.Of(volts)).Value.Joules, joules * 2e-3);
 
-    // 40 CFR 761.2(a)(4): before 2 July 1979 or unknown, 500 ppm or more must be assumed; after it, it need not be. Of the day itself the law says nothing.
+    // 40 CFR 761.2(a)(4): before 2 July 1979 or unknown, 500 ppm or more must be assumed; after it, it need not be. Of the day itself the
+    // law says nothing.
     [Theory]
     [InlineData("1979-07-01", true)]
     [InlineData("1979-07-02", true)]

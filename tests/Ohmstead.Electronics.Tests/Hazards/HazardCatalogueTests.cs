@@ -61,7 +61,8 @@ public sealed class HazardCatalogueTests
         Assert.Equal(above, household.IsPassedBy(0m, Exact.Of(volts)));
     }
 
-    // Lawrence Berkeley National Laboratory: capacitors are a hazard from 100 V and 10 J. 220 µF at 340 V hold 12.7 J, 47 µF at 350 V 2.88 J. SV36.
+    // Lawrence Berkeley National Laboratory: capacitors are a hazard from 100 V and 10 J. 220 µF at 340 V hold 12.7 J, 47 µF at 350 V 2.88
+    // J. SV36.
     [Theory]
     [Trait("CheckValue", "SV36")]
     [InlineData("0.00022", "340", true)]
@@ -87,14 +88,16 @@ public sealed class HazardCatalogueTests
                 .IsPassedBy(Exact.Of(farads), Exact.Of(volts))
         );
 
-    // In Compliance Magazine, The Capacitive Discharge Test: 10 s are for terminals for external conductors, 5 s for the plug; both to under 60 V.
+    // In Compliance Magazine, The Capacitive Discharge Test: 10 s are for terminals for external conductors, 5 s for the plug; both to
+    // under 60 V.
     [Fact]
     public void A_time_to_discharge_is_of_plug_or_terminals_and_never_of_the_inside() =>
         Assert.All(LimitInStandard.All.Where(l => l.Kind == LimitKind.Time), l =>
             Assert.EndsWith("it says nothing of the inside", l.Condition, StringComparison.Ordinal)
         );
 
-    // NAVEDTRA 14188 p. 1-16 (ground first, each tube by itself); common practice of television repair (dag strap, megohms, again before touching).
+    // NAVEDTRA 14188 p. 1-16 (ground first, each tube by itself); common practice of television repair (dag strap, megohms, again before
+    // touching).
     [Theory]
     [InlineData("strap on the outer coating")]
     [InlineData("10 MΩ or more")]

@@ -55,7 +55,8 @@ public sealed class ReformingPlanTests
     public void Every_plan_says_for_which_parts_it_is() =>
         Assert.All(ReformingProcedure.All, p =>
             Assert.StartsWith(
-                "only for aluminium electrolytics with liquid electrolyte and a right way round; never for tantalum, polymer, paper or film",
+                "only for aluminium electrolytics with liquid electrolyte and a right way round; never for tantalum, polymer, paper or "
+                    + "film",
                 ReformingPlan.For(25m, p, null).Value.ForParts,
                 StringComparison.Ordinal
             )

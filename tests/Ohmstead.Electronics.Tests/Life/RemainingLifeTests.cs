@@ -49,7 +49,8 @@ public sealed class RemainingLifeTests
     public void The_end_of_the_calendar_is_not_passed() =>
         Assert.Equal(DateOnly.MaxValue, RemainingLife.Of(5000, 105, [], new ExpectedUse(10, 10, 45, 45), DateOnly.MaxValue).Value.Latest);
 
-    // 2000 h at 105 give 32 000 h at 65 and 64 000 h at 55 (ten-kelvin rule): 6.4 and 12.8 years of 5000 h, by hand from the day it was fitted.
+    // 2000 h at 105 give 32 000 h at 65 and 64 000 h at 55 (ten-kelvin rule): 6.4 and 12.8 years of 5000 h, by hand from the day it was
+    // fitted.
     [Fact]
     public void Two_estimates_of_the_whole_life_are_counted_from_the_day_it_was_fitted()
     {

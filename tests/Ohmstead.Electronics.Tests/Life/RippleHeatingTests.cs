@@ -38,7 +38,8 @@ public sealed class RippleHeatingTests
     public void A_can_wider_than_the_table_is_refused() =>
         Assert.Equal("diameter is 50, expected 1 to 35", RippleHeating.CoreCelsius(40, 50, 50).Refusal);
 
-    // 1.2 V peak to peak of a triangle are 1.2 / (2 sqrt 3) = 0.34641 V r.m.s.; 2200 µF at 100 Hz have 0.72343 ohm: 0.47884 A, by hand calculator.
+    // 1.2 V peak to peak of a triangle are 1.2 / (2 sqrt 3) = 0.34641 V r.m.s.; 2200 µF at 100 Hz have 0.72343 ohm: 0.47884 A, by hand
+    // calculator.
     [Fact]
     public void A_ripple_voltage_tells_the_ripple_current_of_its_capacitor() =>
         Assert.Equal(0.47884, RippleHeating.FromVoltage(1.2, 100, 2200e-6).Value.Value, 1e-5);

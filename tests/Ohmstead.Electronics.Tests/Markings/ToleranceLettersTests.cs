@@ -36,7 +36,8 @@ public class ToleranceLettersTests
         Assert.Contains("(", fault?.Message, StringComparison.Ordinal);
     }
 
-    // -20/+50 % by lists of the trade in the West, -10/+100 % (the letter Ю) by Soviet and Russian ones: the widest counts for what may hurt.
+    // -20/+50 % by lists of the trade in the West, -10/+100 % (the letter Ю) by Soviet and Russian ones: the widest counts for what may
+    // hurt.
     [Fact]
     public void The_letter_Y_means_one_thing_in_the_West_and_another_in_the_East()
     {

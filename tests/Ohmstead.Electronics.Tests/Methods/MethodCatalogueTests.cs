@@ -3,7 +3,8 @@ using Ohmstead.Electronics.Methods;
 
 namespace Ohmstead.Electronics.Tests.Methods;
 
-/// <summary>Ways of working: each defers to those who are licensed, says where it comes from, and is found by the words of a record.</summary>
+/// <summary>Ways of working: each defers to those who are licensed, says where it comes from, and is found by the words of a
+/// record.</summary>
 public sealed class MethodCatalogueTests
 {
     public static TheoryData<string> Names => [.. MethodCatalogue.All.Select(method => method.Name)];

@@ -2,7 +2,8 @@ using Ohmstead.Electronics.Parts;
 
 namespace Ohmstead.Electronics.Tests.Parts;
 
-/// <summary>Times of IEC 60127-2 as Schurter's data sheets quote them (FST for sheet 3, SPT and SMD-SPT for sheet 5), of UL 248-14 as Littelfuse's Fuseology does.</summary>
+/// <summary>Times of IEC 60127-2 as Schurter's data sheets quote them (FST for sheet 3, SPT and SMD-SPT for sheet 5), of UL 248-14 as
+/// Littelfuse's Fuseology does.</summary>
 public sealed class FuseFiguresTests
 {
     [Theory(DisplayName = "SV31 a slow fuse of low and one of high breaking capacity open at other times")]
@@ -31,7 +32,8 @@ public sealed class FuseFiguresTests
         Assert.Equal((decimal)seconds, Row(rated, FuseSpeed.T, breaking, times).CarriesSeconds);
 
     [Theory(
-        DisplayName = "SV32 a fuse rated by UL opens at 1.35 times its rating within an hour, at twice within two minutes, or four above 30 A"
+        DisplayName = "SV32 a fuse rated by UL opens at 1.35 times its rating within an hour, at twice within two minutes, or four "
+            + "above 30 A"
     )]
     [InlineData("1.6", "1.35", 3600)]
     [InlineData("1.6", "2", 120)]

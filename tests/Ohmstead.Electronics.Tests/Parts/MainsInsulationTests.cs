@@ -4,7 +4,8 @@ namespace Ohmstead.Electronics.Tests.Parts;
 
 public sealed class MainsInsulationTests
 {
-    // SV24. UK practice: class I 1 MΩ, class II 2 MΩ, reinforced 7 MΩ at 500 V d.c.; a winding of 5 MΩ is in by the first two and out by the last.
+    // SV24. UK practice: class I 1 MΩ, class II 2 MΩ, reinforced 7 MΩ at 500 V d.c.; a winding of 5 MΩ is in by the first two and out by
+    // the last.
     [Theory]
     [InlineData("0.9", false, false, false)]
     [InlineData("1.1", true, false, false)]

@@ -9,7 +9,8 @@ public sealed class PartLimitTests
     [Trait("CheckValue", "CV37")]
     public void A_winding_tells_its_own_temperature() => Assert.Equal(48.9m, CopperRise.Kelvin(10.0m, 12.0m, 20m, 22m).Value.Value);
 
-    // UL/CSA: T = (R/r)(k + t) - k with k = 234.5 for copper: 10 Ω at 20 °C, 12 Ω hot is 1.2 x 254.5 - 234.5 = 70.9 °C, 45.9 K above a room of 25 °C.
+    // UL/CSA: T = (R/r)(k + t) - k with k = 234.5 for copper: 10 Ω at 20 °C, 12 Ω hot is 1.2 x 254.5 - 234.5 = 70.9 °C, 45.9 K above a room
+    // of 25 °C.
     [Fact]
     public void A_winding_is_as_hot_as_the_change_of_its_resistance_says() =>
         Assert.Equal(45.9m, CopperRise.Kelvin(10.0m, 12.0m, 20m, 25m).Value.Value);
@@ -68,7 +69,8 @@ public sealed class PartLimitTests
         Assert.Equal(147, (double)MeterLoading.Translate(100m, old, 1_000_000_000_000m, 470_000m).Value.Value, 0.1);
     }
 
-    // Suffix letters: data sheets of 1N4728A (SMC, Taiwan Semiconductor), 1N746 (VPT) and 1N5221 (Digitron); A and B of 1N5221 and Pro Electron from memory.
+    // Suffix letters: data sheets of 1N4728A (SMC, Taiwan Semiconductor), 1N746 (VPT) and 1N5221 (Digitron); A and B of 1N5221 and Pro
+    // Electron from memory.
     [Theory]
     [InlineData(ZenerSeries.Jedec4728, 'C', "0.02")]
     [InlineData(ZenerSeries.Jedec4728, 'D', "0.01")]

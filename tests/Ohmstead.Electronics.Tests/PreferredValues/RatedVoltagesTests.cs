@@ -81,7 +81,8 @@ public class RatedVoltagesTests
                 LegacyCapacitances
                     .Replace(QuantityText.Parse(legacy, Dimension.Capacitance).Value)
                     .Select(found =>
-                        $"{QuantityText.Format(found.Value)} {(100m * found.Deviation).ToString("+0.0##;-0.0##;0.0", System.Globalization.CultureInfo.InvariantCulture)} %"
+                        $"{QuantityText.Format(found.Value)} "
+                        + $"{(100m * found.Deviation).ToString("+0.0##;-0.0##;0.0", System.Globalization.CultureInfo.InvariantCulture)} %"
                     )
             )
         );

@@ -321,7 +321,8 @@ public sealed class CapacitorSubstitutionTests
         Assert.Equal(ReasonWeight.For, Judge(Reservoir with { RatedVolts = null, WorstVolts = 20m }, Electrolytic(1000m, 25m)).Outcome);
     }
 
-    // 470 µF: 1 to 1.5 x is 470 µF to 705 µF; a 1 µF ±5 % in timing 0.95 µF to 1.05 µF; a class Y of 2.2 nF ±20 % 1.76 nF to 2.2 nF. By hand.
+    // 470 µF: 1 to 1.5 x is 470 µF to 705 µF; a 1 µF ±5 % in timing 0.95 µF to 1.05 µF; a class Y of 2.2 nF ±20 % 1.76 nF to 2.2 nF. By
+    // hand.
     [Theory]
     [InlineData(CapacitorRole.Reservoir, SafetyClass.None, "0.00047", "0.2", "470 µF … 705 µF")]
     [InlineData(CapacitorRole.Timing, SafetyClass.None, "0.000001", "0.05", "950 nF … 1.05 µF")]

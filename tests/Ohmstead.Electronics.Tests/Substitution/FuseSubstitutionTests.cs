@@ -88,8 +88,8 @@ public sealed class FuseSubstitutionTests
         Assert.Equal(("speed", ReasonWeight.Doubt, false), (doubt.Aspect, doubt.Weight, doubt.IsMissing));
     }
 
-    // A fuse by UL 248-14 opens at 1.35 x its rating within an hour (Littelfuse, Fuseology, p. 12; Eaton GMA data sheet), one by IEC 60127-2 carries 1.5 x for an hour
-    // (Schurter FST data sheet, sheet 3): the same figure is not the same fuse.
+    // A fuse by UL 248-14 opens at 1.35 x its rating within an hour (Littelfuse, Fuseology, p. 12; Eaton GMA data sheet), one by IEC
+    // 60127-2 carries 1.5 x for an hour (Schurter FST data sheet, sheet 3): the same figure is not the same fuse.
     [Theory]
     [InlineData(FuseSystem.IEC, FuseSystem.UL, "rated by UL 248-14 for IEC 60127")]
     [InlineData(FuseSystem.UL, FuseSystem.IEC, "rated by IEC 60127 for UL 248-14")]

@@ -63,7 +63,8 @@ public sealed class SupplyTests
     [Fact]
     public void No_rail_is_listed_twice() => Assert.Distinct(RailLimits.All.Select(r => r.Family));
 
-    // 7805C: 4.75 to 5.25 V over line, load and temperature; least input 7.5 V: Texas Instruments LM340, SNOSBT0L (Fairchild LM78XX says 7 V).
+    // 7805C: 4.75 to 5.25 V over line, load and temperature; least input 7.5 V: Texas Instruments LM340, SNOSBT0L (Fairchild LM78XX says 7
+    // V).
     [Theory]
     [InlineData("9", "5.0", RegulatorState.InRange)]
     [InlineData("9", "5.30", RegulatorState.OutputTooHigh)]
@@ -148,7 +149,8 @@ public sealed class SupplyTests
         Assert.Equal(2m, RippleLimit.All.Single(r => r.Rail == "unregulated reservoir").UsualFor(20m));
     }
 
-    // A GZ37 is sold in the place of a GZ34 and bears 4 µF, a fifteenth of it: Mullard data sheet, as indexed. 5U4: 40 µF, Emission Labs data sheet.
+    // A GZ37 is sold in the place of a GZ34 and bears 4 µF, a fifteenth of it: Mullard data sheet, as indexed. 5U4: 40 µF, Emission Labs
+    // data sheet.
     [Fact]
     public void A_valve_that_is_sold_for_another_bears_less()
     {

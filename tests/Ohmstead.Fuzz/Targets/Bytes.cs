@@ -3,7 +3,8 @@ namespace Ohmstead.Fuzz.Targets;
 /// <summary>What may stand in a page or on a terminal.</summary>
 internal static class Bytes
 {
-    /// <summary>Fails when output holds a control byte other than an end of a line or a tab, or a character that hides or turns text.</summary>
+    /// <summary>Fails when output holds a control byte other than an end of a line or a tab, or a character that hides or turns
+    /// text.</summary>
     public static void AreHarmless(ReadOnlySpan<char> text, string where)
     {
         foreach (var character in text)

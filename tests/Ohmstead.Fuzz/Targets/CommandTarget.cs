@@ -3,7 +3,8 @@ using Ohmstead.Commands;
 
 namespace Ohmstead.Fuzz.Targets;
 
-/// <summary>Command lines, a word a line. Commands that look at files are asked for their help instead: an input must not write anywhere.</summary>
+/// <summary>Command lines, a word a line. Commands that look at files are asked for their help instead: an input must not write
+/// anywhere.</summary>
 internal static class CommandTarget
 {
     private const int InternalFault = 4;

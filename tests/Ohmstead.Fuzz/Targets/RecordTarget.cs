@@ -11,7 +11,8 @@ using Ohmstead.Yaml;
 
 namespace Ohmstead.Fuzz.Targets;
 
-/// <summary>A board is read, judged and written as a page. A record with an error in it is never fit to run, and no control byte gets out.</summary>
+/// <summary>A board is read, judged and written as a page. A record with an error in it is never fit to run, and no control byte gets
+/// out.</summary>
 internal static class RecordTarget
 {
     private static readonly DateOnly Today = new(2026, 11, 25);

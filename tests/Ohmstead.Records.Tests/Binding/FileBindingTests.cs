@@ -38,7 +38,8 @@ public sealed class FileBindingTests
         var board = Assert.IsType<Model.BoardFile>(
             Reads
                 .Board(
-                    "---\nboard: 0007\ntitle: 1_000\nserial: 0412\nrevision: no\nparts:\n  - { ref: 1E3, kind: fuse, date_code: 7834, type: "
+                    "---\nboard: 0007\ntitle: 1_000\nserial: 0412\nrevision: no\nparts:\n  - { ref: 1E3, kind: fuse, date_code: 7834, "
+                        + "type: "
                         + "0x1F, series: 1:30 }\n---\n"
                 )
                 .File

@@ -62,7 +62,8 @@ public sealed class QuantityFieldTests
         var finding = Assert.Single(
             Reads.Findings(
                 "board",
-                "---\nboard: SP-0007\ntitle: x\nparts:\n  - { note: \U0001F50C, ref: R3, kind: metal film resistor, resistance: 4.7 \u039A\u03A9 }\n---\n"
+                "---\nboard: SP-0007\ntitle: x\nparts:\n  - { note: \U0001F50C, ref: R3, kind: metal film resistor, resistance: 4.7 "
+                    + "\u039A\u03A9 }\n---\n"
             )
         );
 
@@ -108,7 +109,8 @@ public sealed class QuantityFieldTests
         var finding = Assert.Single(
             Reads.Findings(
                 "board",
-                $"---\nboard: SP-0007\ntitle: x\nparts:\n  - {{ ref: R3, kind: metal film resistor, resistance: 4k7, tolerance: {text} }}\n---\n"
+                $"---\nboard: SP-0007\ntitle: x\nparts:\n  - {{ ref: R3, kind: metal film resistor, resistance: 4k7, tolerance: {text} "
+                    + "}\n---\n"
             )
         );
 

@@ -4,7 +4,8 @@ using Ohmstead.Yaml;
 
 namespace Ohmstead.Records.Tests.Editing;
 
-/// <summary>A visit tells its day in the order found, readings, work, decided, proof. What comes after something of its place that stands further down begins a second visit.</summary>
+/// <summary>A visit tells its day in the order found, readings, work, decided, proof. What comes after something of its place that stands
+/// further down begins a second visit.</summary>
 public sealed class DayOrderTests
 {
     private const string Evening = """

@@ -5,7 +5,8 @@ using Ohmstead.Yaml;
 
 namespace Ohmstead.Records.Tests.Editing;
 
-/// <summary>Spaces, line ends, remarks and signs put anywhere into a record: whatever is still read is laid out, and its proof never fails.</summary>
+/// <summary>Spaces, line ends, remarks and signs put anywhere into a record: whatever is still read is laid out, and its proof never
+/// fails.</summary>
 public sealed class LayoutMutationTests
 {
     private const string Record = """

@@ -10,7 +10,8 @@ using Ohmstead.Yaml;
 
 namespace Ohmstead.Records.Tests.Editing;
 
-/// <summary>Lays out generated records with remarks and odd spaces everywhere. What is expected is what was generated before the spaces came.</summary>
+/// <summary>Lays out generated records with remarks and odd spaces everywhere. What is expected is what was generated before the spaces
+/// came.</summary>
 public sealed class LayoutRoundTripTests
 {
     private static readonly int Usual = TestExtent.Times(usual: 200, all: 2_000);

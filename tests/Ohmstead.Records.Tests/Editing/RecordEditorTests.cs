@@ -110,19 +110,23 @@ public sealed class RecordEditorTests
     [Theory]
     [InlineData(
         "---\nboard: SP-0001\ntitle: Logger\n---\n",
-        "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\n---\n"
+        "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω "
+            + "}\n---\n"
     )]
     [InlineData(
         "---\nboard: SP-0001\ntitle: Logger\nbench: []\nnote: n\n---\n",
-        "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\nnote: n\n---\n"
+        "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω "
+            + "}\nnote: n\n---\n"
     )]
     [InlineData(
         "---\nboard: SP-0001\ntitle: Logger\nbench:\nnote: n\n---\n",
-        "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω }\nnote: n\n---\n"
+        "---\nboard: SP-0001\ntitle: Logger\nbench:\n  - date: 2026-02-14\n    by: RK\n    readings:\n      - { part: C12, esr: 1.4 Ω "
+            + "}\nnote: n\n---\n"
     )]
     [InlineData(
         "---\r\nboard: SP-0001\r\ntitle: Logger\r\nbench:\r\n  - date: 2026-02-14\r\n---\r\nx",
-        "---\r\nboard: SP-0001\r\ntitle: Logger\r\nbench:\r\n  - date: 2026-02-14\r\n    readings:\r\n      - { part: C12, esr: 1.4 Ω }\r\n---\r\nx"
+        "---\r\nboard: SP-0001\r\ntitle: Logger\r\nbench:\r\n  - date: 2026-02-14\r\n    readings:\r\n      - { part: C12, esr: 1.4 Ω "
+            + "}\r\n---\r\nx"
     )]
     public void A_first_reading_begins_the_lists_it_needs_with_the_line_ends_of_the_file(string before, string after) =>
         Assert.Equal(after, Enter(before, "2026-02-14"));
@@ -151,7 +155,8 @@ public sealed class RecordEditorTests
     public void The_day_a_wait_ended_goes_inside_its_braces()
     {
         const string before =
-            "---\nboard: SP-0001\ntitle: Logger\nwaiting:\n  - { since: 2026-02-15, for: \"cell, three\" }  # PO-03 }\n  - { since: 2026-02-16, for: fuse }\n---\n";
+            "---\nboard: SP-0001\ntitle: Logger\nwaiting:\n  - { since: 2026-02-15, for: \"cell, three\" }  # PO-03 }\n  - { since: "
+            + "2026-02-16, for: fuse }\n---\n";
         Assert.Equal(
             before.Replace("fuse }", "fuse, until: 2026-03-01 }", StringComparison.Ordinal),
             Open(before).Add("waiting", 1, "until", "2026-03-01").Text

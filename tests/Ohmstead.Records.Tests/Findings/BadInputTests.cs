@@ -8,8 +8,8 @@ using Ohmstead.Yaml;
 namespace Ohmstead.Records.Tests.Findings;
 
 /// <summary>
-/// More than two hundred things that people and strangers write wrong, each on one line of a record that is sound otherwise. The first message must name the
-/// place, what belongs there, and what to do next.
+/// More than two hundred things that people and strangers write wrong, each on one line of a record that is sound otherwise. The first
+/// message must name the place, what belongs there, and what to do next.
 /// </summary>
 public sealed class BadInputTests
 {

@@ -4,7 +4,8 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Tests.Markings;
 
-/// <summary>Two parts share their limits when they are alike in all that limits may depend on. One property forgotten here would show one part the limits of another.</summary>
+/// <summary>Two parts share their limits when they are alike in all that limits may depend on. One property forgotten here would show one
+/// part the limits of another.</summary>
 public sealed class MarkingComparerTests
 {
     private static readonly Spot Here = new(7, 5, 9);

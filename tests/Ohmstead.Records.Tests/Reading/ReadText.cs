@@ -46,5 +46,6 @@ internal static class ReadText
         };
 
     private static string Short(Finding finding) =>
-        $"{finding.Place.Line}:{finding.Place.Column} {finding.Check}{(finding.Severity == Severity.Error ? string.Empty : $" ({finding.Severity})")}";
+        $"{finding.Place.Line}:{finding.Place.Column} "
+        + $"{finding.Check}{(finding.Severity == Severity.Error ? string.Empty : $" ({finding.Severity})")}";
 }

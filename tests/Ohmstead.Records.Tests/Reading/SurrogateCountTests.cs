@@ -3,7 +3,8 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Tests.Reading;
 
-/// <summary>Places in lines with characters of two units, however long: counted from marks on the way and not from the beginning of the line.</summary>
+/// <summary>Places in lines with characters of two units, however long: counted from marks on the way and not from the beginning of the
+/// line.</summary>
 public sealed class SurrogateCountTests
 {
     private static readonly Gen<string> Lines = Gen.OneOf(

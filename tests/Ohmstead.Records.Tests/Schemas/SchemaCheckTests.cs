@@ -150,7 +150,8 @@ public sealed class SchemaCheckTests
     public void A_refused_value_is_named_at_its_line_and_column_with_what_belongs_there()
     {
         var text =
-            "---\nboard: SP-0007\ntitle: Barograph servo amplifier\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C12, esr: 1.4 V }\n---\n";
+            "---\nboard: SP-0007\ntitle: Barograph servo amplifier\nbench:\n  - date: 2026-03-14\n    readings:\n      - { part: C12, "
+            + "esr: 1.4 V }\n---\n";
 
         var finding = Assert.Single(Check.Check("boards/SP-0007.md", Root("board", text), FileShapes.Board));
 

@@ -317,7 +317,8 @@ public sealed class ShapesAndSchemasTests
                         ? Gen.Const($"{key.Name}: []\n")
                         : Sequence([.. Enumerable.Repeat(GenMapping(key.Inner!, depth + 2), count)])
                             .Select(items =>
-                                $"{key.Name}:\n{string.Concat(items.Select(item => new string(' ', (depth * 2) + 2) + "- " + item[((depth * 2) + 4)..]))}"
+                                $"{key.Name}:\n"
+                                + string.Concat(items.Select(item => new string(' ', (depth * 2) + 2) + "- " + item[((depth * 2) + 4)..]))
                             )
                 ),
             _ => Gen.Const($"{key.Name}: {key.Example}\n"),

@@ -79,7 +79,8 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
         var states = index.QuerySelectorAll("tr[id^=board-] td[data-column=State]").Select(cell => cell.TextContent.Trim()).ToArray();
         var lead = index.QuerySelector("main p.lead")!.TextContent;
         Assert.StartsWith(
-            $"{states.Count(state => state == "fit to run")} of {states.Length} boards are fit to run; {states.Count(state => state == "make safe first")} must be made safe first, ",
+            $"{states.Count(state => state == "fit to run")} of {states.Length} boards are fit to run; "
+                + $"{states.Count(state => state == "make safe first")} must be made safe first, ",
             lead,
             StringComparison.Ordinal
         );

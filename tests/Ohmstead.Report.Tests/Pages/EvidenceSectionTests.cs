@@ -48,7 +48,8 @@ public sealed class EvidenceSectionTests
             )
             .Replace("---\n\n", string.Empty, StringComparison.Ordinal)
             .TrimEnd('-', '\n')
-        + $"\n  - date: 2026-10-03\n    by: RK\n    readings:\n      - {{ part: C1, circuit: out, frequency: 120 Hz, capacitance: {capacitance} }}\n---\n";
+        + $"\n  - date: 2026-10-03\n    by: RK\n    readings:\n      - {{ part: C1, circuit: out, frequency: 120 Hz, capacitance: "
+        + $"{capacitance} }}\n---\n";
 
     [Fact]
     public void A_board_that_is_fit_to_run_says_why_it_may_be_switched_on_right_after_its_state()
@@ -236,7 +237,8 @@ public sealed class EvidenceSectionTests
                 .Replace("it was 380 µF when new", "\"<img src=x onerror=alert(1)>\"", StringComparison.Ordinal)
                 .Replace(
                     "    readings:\n      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 371 µF }\n      - { part: C2",
-                    "    found:\n      - { at: \"J1<script>\", what: \"</details><script>alert(1)</script>\", severity: major }\n    readings:\n      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 371 µF }\n      - { part: C2",
+                    "    found:\n      - { at: \"J1<script>\", what: \"</details><script>alert(1)</script>\", severity: major }\n    "
+                        + "readings:\n      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 371 µF }\n      - { part: C2",
                     StringComparison.Ordinal
                 )
         );

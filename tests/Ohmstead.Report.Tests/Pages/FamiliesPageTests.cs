@@ -42,7 +42,8 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
         Assert.NotEmpty(Families.QuerySelectorAll("#section-ages")[0].Closest("section")!.QuerySelectorAll("table tbody tr"));
     }
 
-    // Readings of three springs, 936.4, 899.0 and 862.1 µF: about 37 µF a year, and the line is at 800 µF (1000 µF less 20 %) 3.7 years after the first.
+    // Readings of three springs, 936.4, 899.0 and 862.1 µF: about 37 µF a year, and the line is at 800 µF (1000 µF less 20 %) 3.7 years
+    // after the first.
     [Fact]
     public void A_board_that_is_read_each_spring_shows_where_a_part_is_going()
     {

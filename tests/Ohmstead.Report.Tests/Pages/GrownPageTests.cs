@@ -19,7 +19,8 @@ public sealed class GrownPageTests
     {
         var entries = string.Concat(Enumerable.Repeat("      - { part: R1, circuit: out, resistance: 47 kΩ }\n", readings));
         var board = Judged.Board(
-            $"---\nboard: X-1\ntitle: x\nparts:\n  - {{ ref: R1, kind: carbon film resistor, resistance: 47 kΩ }}\nbench:\n  - date: 2026-03-14\n    readings:\n{entries}---\n"
+            $"---\nboard: X-1\ntitle: x\nparts:\n  - {{ ref: R1, kind: carbon film resistor, resistance: 47 kΩ }}\nbench:\n  - date: "
+                + $"2026-03-14\n    readings:\n{entries}---\n"
         );
         var before = GC.GetAllocatedBytesForCurrentThread();
         using var buffer = new PageBuffer();

@@ -78,8 +78,8 @@ public sealed class WantedFoldsTests
         NodeReading Nodes(string path, string text, FileForm form) =>
             nodes.Read(path, Encoding.UTF8.GetBytes(text), form, ReadingLimits.Usual);
         var stock = FileBinding.Stock("stock.yaml", Nodes("stock.yaml", Stock, FileForm.Yaml));
-        var record =
-            $"---\nboard: SP-0001\ntitle: Tide-gauge logger\nparts:\n{string.Concat(Places.Select((place, at) => string.Create(CultureInfo.InvariantCulture, $"  - {{ ref: X{at}, {place} }}\n")))}---\n";
+        var parts = Places.Select((place, at) => string.Create(CultureInfo.InvariantCulture, $"  - {{ ref: X{at}, {place} }}\n"));
+        var record = $"---\nboard: SP-0001\ntitle: Tide-gauge logger\nparts:\n{string.Concat(parts)}---\n";
         var board = FileBinding.Board("boards/SP-0001.md", Nodes("boards/SP-0001.md", record, FileForm.Markdown));
         Assert.Empty(stock.Findings.Concat(board.Findings));
         var workshop = new Workshop(CollectionFile.Nameless, null, stock.File, []);

@@ -88,7 +88,8 @@ public class StripScaleTests
         Assert.Equal((across, isDecades), (drawing.At, drawing.IsDecades));
     }
 
-    // The new part reads 0.5 Ω of at most 4 Ω, which alone would be linear; the old one read 40 Ω, one decade above the limit: 72 + 24 is the end.
+    // The new part reads 0.5 Ω of at most 4 Ω, which alone would be linear; the old one read 40 Ω, one decade above the limit: 72 + 24 is
+    // the end.
     [Fact]
     public void The_part_before_is_drawn_on_the_same_scale_and_has_a_say_in_it()
     {

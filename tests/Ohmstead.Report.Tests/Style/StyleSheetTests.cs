@@ -81,7 +81,8 @@ public partial class StyleSheetTests
         Assert.Equal(known.Order(StringComparer.Ordinal), styled.Order(StringComparer.Ordinal));
     }
 
-    // WCAG 2.2, definition of contrast ratio: black on white is 21:1; #767676 is the lightest grey that passes 4.5:1 on white (from memory).
+    // WCAG 2.2, definition of contrast ratio: black on white is 21:1; #767676 is the lightest grey that passes 4.5:1 on white (from
+    // memory).
     [Theory]
     [InlineData("000000", "ffffff", 21.0)]
     [InlineData("767676", "ffffff", 4.54)]

@@ -20,8 +20,8 @@ public static class Story
                 1 => $"The board came in dusty; **{random.Pick(parts).Ref}** had been changed before, and not well.",
                 2 => $"- {random.Pick(parts).Ref} was measured twice, warm and cold, with the same figure both times.",
                 3 => $"{CollectionPlan.BoardId(random.Between(1, number))} showed the same fault and was used for comparison at the bench.",
-                4 =>
-                    $"The joint at {random.Pick(parts).Ref} was opened, cleaned and made again before {random.Pick(parts).Ref} was touched.",
+                4 => $"The joint at {random.Pick(parts).Ref} was opened, cleaned and made again before {random.Pick(parts).Ref} was "
+                    + "touched.",
                 5 => $"> *Drawing and board differ at {random.Pick(parts).Ref}; the board was taken as right.*",
                 6 => "After a night in the warm cupboard it was left to settle, and the pen stood still for the first time in years.",
                 _ => $"Both rails were watched while {random.Pick(parts).Ref} came up to temperature; nothing moved by more than a digit.",

@@ -1,6 +1,7 @@
 namespace Ohmstead.Synthetic.Parts;
 
-/// <summary>An electrolytic as it is made: parts on boards and lots in the drawer follow the same list, so that each has a replacement.</summary>
+/// <summary>An electrolytic as it is made: parts on boards and lots in the drawer follow the same list, so that each has a
+/// replacement.</summary>
 /// <param name="Microfarads">Capacitance in µF.</param>
 /// <param name="Volts">Rated voltage in V.</param>
 /// <param name="Pitch">Lead pitch in mm.</param>

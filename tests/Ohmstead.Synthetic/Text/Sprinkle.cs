@@ -2,7 +2,8 @@ using System.Text;
 
 namespace Ohmstead.Synthetic.Text;
 
-/// <summary>Makes a generated record look like one that many hands wrote: remarks everywhere, odd spaces, folds, indentation and line ends. It says the same as before.</summary>
+/// <summary>Makes a generated record look like one that many hands wrote: remarks everywhere, odd spaces, folds, indentation and line ends.
+/// It says the same as before.</summary>
 /// <remarks>Made for the plain lines that <see cref="LineWriter"/> and <see cref="FlowLine"/> write, not for YAML of any kind.</remarks>
 public sealed class Sprinkle
 {

@@ -3,7 +3,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Catalogue;
 
-/// <summary>The pages that say which test holds what: the catalogue of bad inputs beside this file, and the security page. A test that they name is there.</summary>
+/// <summary>The pages that say which test holds what: the catalogue of bad inputs beside this file, and the security page. A test that they
+/// name is there.</summary>
 public sealed partial class RobustnessTests
 {
     // How many cases each group has.

@@ -186,7 +186,8 @@ public sealed class CheckCommandTests
                 .EnumerateFiles(root, "*", SearchOption.AllDirectories)
                 .Order(StringComparer.Ordinal)
                 .Select(file =>
-                    $"{file} {File.GetLastWriteTimeUtc(file):O} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file)))}"
+                    $"{file} {File.GetLastWriteTimeUtc(file):O} "
+                    + $"{Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file)))}"
                 ),
         ];
 }

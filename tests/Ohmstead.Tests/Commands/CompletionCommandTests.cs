@@ -9,7 +9,8 @@ public sealed class CompletionCommandTests
     [InlineData("ohmstead wa", "wait")]
     [InlineData(
         "ohmstead why SP-00",
-        "SP-0001,SP-0002,SP-0003,SP-0004,SP-0005,SP-0006,SP-0007,SP-0008,SP-0009,SP-0010,SP-0011,SP-0012,SP-0013,SP-0014,SP-0015,SP-0016,SP-0017,SP-0018,SP-0019,SP-0020"
+        "SP-0001,SP-0002,SP-0003,SP-0004,SP-0005,SP-0006,SP-0007,SP-0008,SP-0009,SP-0010,SP-0011,"
+            + "SP-0012,SP-0013,SP-0014,SP-0015,SP-0016,SP-0017,SP-0018,SP-0019,SP-0020"
     )]
     [InlineData("ohmstead enter SP-0007 C", "C1,C2,C3,C4,C5")]
     [InlineData("ohmstead enter SP-0007 +", "+80V")]
@@ -50,7 +51,8 @@ public sealed class CompletionCommandTests
     {
         using var copy = CollectionCopy.Make();
         const string script =
-            "ohmstead() { (IFS=\" \"; $program \"$@\"); }; program=$ohmstead; eval \"$($program completion bash)\"; COMP_LINE='ohmstead why SP-000'; COMP_POINT=19; COMP_WORDS=(ohmstead why SP-000); COMP_CWORD=2; _ohmstead; echo \"${COMPREPLY[*]}\"";
+            "ohmstead() { (IFS=\" \"; $program \"$@\"); }; program=$ohmstead; eval \"$($program completion bash)\"; COMP_LINE='ohmstead "
+            + "why SP-000'; COMP_POINT=19; COMP_WORDS=(ohmstead why SP-000); COMP_CWORD=2; _ohmstead; echo \"${COMPREPLY[*]}\"";
         var run = await Child.ShellAsync($"bash -c '{script.Replace("'", "'\\''", StringComparison.Ordinal)}'", copy.Root);
         Assert.Equal("SP-0001 SP-0002 SP-0003 SP-0004 SP-0005 SP-0006 SP-0007 SP-0008 SP-0009\n", run.Out);
     }

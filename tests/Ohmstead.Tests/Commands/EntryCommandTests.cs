@@ -152,7 +152,8 @@ public sealed class EntryCommandTests
         ];
         Assert.Equal(0, Enter(copy, work).Exit);
         Assert.Contains(
-            "{ part: C2, did: replaced, new_part: { kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, temperature: 105 °C }, polarity: schematic }",
+            "{ part: C2, did: replaced, new_part: { kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: "
+                + "35 V, temperature: 105 °C }, polarity: schematic }",
             copy.Read("boards/SP-0004.md").Replace("\n          ", " ", StringComparison.Ordinal),
             StringComparison.Ordinal
         );
@@ -210,7 +211,8 @@ public sealed class EntryCommandTests
     [InlineData("SP-0007 has no part and no point 'C33', 'C3' is the nearest\n", "SP-0007", "C33", "4uF")]
     [InlineData("there is no board 'SP-0077', 'SP-0007' is the nearest\n", "SP-0077", "C3", "4uF")]
     [InlineData(
-        "'4,7uF' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as gain=140\n",
+        "'4,7uF' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as "
+            + "gain=140\n",
         "SP-0007",
         "C3",
         "4,7uF"

@@ -3,7 +3,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Commands;
 
-/// <summary>Folders and names that no keeper makes on purpose, and machines that give little: what can be done is, the rest is told.</summary>
+/// <summary>Folders and names that no keeper makes on purpose, and machines that give little: what can be done is, the rest is
+/// told.</summary>
 public sealed class OddPlaceTests
 {
     private const int LongestPath = 4096;

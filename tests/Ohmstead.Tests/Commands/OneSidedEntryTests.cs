@@ -2,7 +2,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Commands;
 
-/// <summary>What is no figure, as it is said at the bench and as it stands in the record: a part that reads open or short can be entered.</summary>
+/// <summary>What is no figure, as it is said at the bench and as it stands in the record: a part that reads open or short can be
+/// entered.</summary>
 public sealed class OneSidedEntryTests
 {
     private const string Board = "boards/SP-0007.md";

@@ -65,7 +65,8 @@ public sealed class ReckonCommandTests
     [InlineData(new[] { "reckon", "esrr" }, "there is no rule 'esrr', 'esr' is the nearest\n  = ohmstead reckon\n")]
     [InlineData(
         new[] { "reckon", "esr", "capacitance=391uF" },
-        "esr needs tan-delta (a share, such as 0.2, 20% or 50ppm) and frequency (in hertz, such as 100Hz)\n  = ohmstead reckon esr capacitance=391uF tan-delta=0.2 frequency=100Hz\n"
+        "esr needs tan-delta (a share, such as 0.2, 20% or 50ppm) and frequency (in hertz, such as 100Hz)\n  = ohmstead reckon esr "
+            + "capacitance=391uF tan-delta=0.2 frequency=100Hz\n"
     )]
     public void What_cannot_be_worked_is_answered_by_an_example(string[] words, string expected)
     {

@@ -177,8 +177,8 @@ public sealed class ReportCommandTests
         var before = Pages(copy);
         copy.Write("boards/SP-0001.md", copy.Read("boards/SP-0001.md").Replace("east well", "eastern well", StringComparison.Ordinal));
 
-        // No file may grow beyond some kilobytes: writing fails in the middle of a page, as it does on a full disk. (The runtime's own doubled memory
-        // is such a file too, so it goes without.)
+        // No file may grow beyond some kilobytes: writing fails in the middle of a page, as it does on a full disk. (The runtime's own
+        // doubled memory is such a file too, so it goes without.)
         var run = await Child.ShellAsync(
             "trap '' XFSZ; ulimit -f 20; exec $ohmstead report . --to pages",
             copy.Root,
@@ -282,7 +282,8 @@ public sealed class ReportCommandTests
             .ToDictionary(
                 path => Path.GetRelativePath(copy.At("pages"), path),
                 path =>
-                    $"{File.GetLastWriteTimeUtc(path):O} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))}",
+                    $"{File.GetLastWriteTimeUtc(path):O} "
+                    + $"{Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))}",
                 StringComparer.Ordinal
             );
 

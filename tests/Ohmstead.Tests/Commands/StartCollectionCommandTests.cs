@@ -61,7 +61,8 @@ public sealed class StartCollectionCommandTests
         using var folder = CollectionCopy.Empty();
         Start(folder);
         var git = await Child.ShellAsync(
-            "git init -q . && git add -A && git -c user.name=t -c user.email=t@example.org commit -qm start && git status --porcelain --ignored && git ls-files",
+            "git init -q . && git add -A && git -c user.name=t -c user.email=t@example.org commit -qm start && git status --porcelain "
+                + "--ignored && git ls-files",
             folder.Root
         );
         Assert.Equal(0, git.Exit);

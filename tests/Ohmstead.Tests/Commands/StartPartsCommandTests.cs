@@ -61,7 +61,8 @@ public sealed class StartPartsCommandTests
         var run = Start(copy, "Ref,Value\nC31,220n\nU32,WX-A1\n", "--design", "rain-counter");
         Assert.Equal(1, run.Exit);
         Assert.Equal(
-            $"{copy.At("list.csv")}, line 2: C31 has capacitance 220 nF in the list, and 100 nF in designs/rain-counter.md:{line}\n  = mend the one that is wrong\nnothing was written\n",
+            $"{copy.At("list.csv")}, line 2: C31 has capacitance 220 nF in the list, and 100 nF in designs/rain-counter.md:{line}\n  = "
+                + "mend the one that is wrong\nnothing was written\n",
             run.Error
         );
         Assert.Equal(before, copy.Read(Design));
@@ -84,7 +85,8 @@ public sealed class StartPartsCommandTests
         folder.Write("boards/X-1.md", "---\r\nboard: X-1   # the old one\r\ntitle: Clock\r\nformat: 1\r\n---\r\n");
         Assert.Equal(0, Start(folder, "Ref\tValue\nU1\tWX-A1\n", "--board", "X-1").Exit);
         Assert.Equal(
-            "---\r\nboard: X-1   # the old one\r\ntitle: Clock\r\nparts:\r\n  - { ref: U1, kind: integrated circuit, type: WX-A1 }\r\nformat: 1\r\n---\r\n",
+            "---\r\nboard: X-1   # the old one\r\ntitle: Clock\r\nparts:\r\n  - { ref: U1, kind: integrated circuit, type: WX-A1 "
+                + "}\r\nformat: 1\r\n---\r\n",
             folder.Read("boards/X-1.md")
         );
     }
@@ -117,11 +119,13 @@ public sealed class StartPartsCommandTests
     [InlineData(new byte[] { }, " is empty\n")]
     [InlineData(
         new byte[] { (byte)'R', (byte)'e', (byte)'f', (byte)',', 0xB5, (byte)'F', (byte)'\n' },
-        ":1:5: byte B5 at offset 4 is not UTF-8: it can only continue a character, and none was begun; the file looks like Latin-1 or Windows-1252, where this byte is 'µ': save it again as UTF-8\n"
+        ":1:5: byte B5 at offset 4 is not UTF-8: it can only continue a character, and none was begun; the file looks like Latin-1 or "
+            + "Windows-1252, where this byte is 'µ': save it again as UTF-8\n"
     )]
     [InlineData(
         new byte[] { 0xFF, 0xFE, (byte)'R', 0 },
-        ":1:1: the file looks like UTF-16; expected UTF-8; save it again as UTF-8 in the editor, or convert it with iconv -f UTF-16 -t UTF-8\n"
+        ":1:1: the file looks like UTF-16; expected UTF-8; save it again as UTF-8 in the editor, or convert it with iconv -f UTF-16 -t "
+            + "UTF-8\n"
     )]
     [InlineData(new byte[] { (byte)'P', (byte)'K', 3, 4, 0, 0, 0, 0 }, null)]
     [InlineData(

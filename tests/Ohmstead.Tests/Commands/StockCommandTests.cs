@@ -64,7 +64,8 @@ public sealed class StockCommandTests
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "PO-08,lost on the way,2026-11-09,16,Lantern Yard Spares,\"suppression capacitors 100 nF X2, six\",SP-0008 (everything with mains on it); order again: what they wait for will not come\r\n",
+            "PO-08,lost on the way,2026-11-09,16,Lantern Yard Spares,\"suppression capacitors 100 nF X2, six\",SP-0008 (everything with "
+                + "mains on it); order again: what they wait for will not come\r\n",
             Enter(copy, "orders", copy.Root, "--form", "csv").Out,
             StringComparison.Ordinal
         );
@@ -93,7 +94,8 @@ public sealed class StockCommandTests
             ).Exit
         );
         Assert.Contains(
-            "  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, temperature: 105 °C,\n      date_code: 2610, received: 2026-11-25, quantity: 10, price: 0.42 EUR }\n",
+            "  - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 35 V, temperature: "
+                + "105 °C,\n      date_code: 2610, received: 2026-11-25, quantity: 10, price: 0.42 EUR }\n",
             copy.Read(Stock),
             StringComparison.Ordinal
         );
@@ -119,7 +121,8 @@ public sealed class StockCommandTests
         var slip = Enter(copy, "incoming", "L-002", "474nF", "120Hz");
         Assert.Equal(1, slip.Exit);
         Assert.Contains(
-            "capacitance 474 nF is 1/992 of the marked 470 µF [incoming-far-from-marking]\nnothing was written; --sure writes it all the same\n",
+            "capacitance 474 nF is 1/992 of the marked 470 µF [incoming-far-from-marking]\nnothing was written; --sure writes it all "
+                + "the same\n",
             slip.Error,
             StringComparison.Ordinal
         );

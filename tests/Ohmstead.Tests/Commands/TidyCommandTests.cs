@@ -72,7 +72,8 @@ public sealed class TidyCommandTests
         using var copy = CollectionCopy.Empty();
         copy.Write("SP-0001.md", "---\nboard:  SP-0001\r\ntitle: \"a\u202Eb\"  \n---");
         Assert.Equal(
-            "--- SP-0001.md\n+++ SP-0001.md\n@@ -1,4 +1,4 @@\n ---\n-board:  SP-0001<U+000D>\n-title: \"a<U+202E>b\"  \n----\n\\ No newline at end of file\n+board: SP-0001\n+title: \"a<U+202E>b\"\n+---\n",
+            "--- SP-0001.md\n+++ SP-0001.md\n@@ -1,4 +1,4 @@\n ---\n-board:  SP-0001<U+000D>\n-title: \"a<U+202E>b\"  \n----\n\\ No "
+                + "newline at end of file\n+board: SP-0001\n+title: \"a<U+202E>b\"\n+---\n",
             Run.Of("tidy", copy.Root, "--diff").Out
         );
     }
@@ -119,7 +120,8 @@ public sealed class TidyCommandTests
         var run = Run.Of("tidy", copy.Root);
         Assert.Equal((3, "SP-0002.md: tidied\n3 files, 1 tidied\n"), (run.Exit, run.Out));
         Assert.Equal(
-            "SP-0001.md: the file may not be written; nothing was, until its permissions allow it\nSP-0003.md: a record that is a symbolic link is not written; put the file itself there\n",
+            "SP-0001.md: the file may not be written; nothing was, until its permissions allow it\nSP-0003.md: a record that is a "
+                + "symbolic link is not written; put the file itself there\n",
             run.Error
         );
         File.SetAttributes(copy.At("SP-0001.md"), FileAttributes.Normal);
@@ -210,7 +212,8 @@ public sealed class TidyCommandTests
         var run = Verdicts(copy);
         Assert.Equal(1, run.Exit);
         Assert.Contains(
-            "boards/SP-0007.md: verdicts cannot be computed: the collection, the stock, the instruments or the design holds what cannot be read\n",
+            "boards/SP-0007.md: verdicts cannot be computed: the collection, the stock, the instruments or the design holds what cannot "
+                + "be read\n",
             run.Error,
             StringComparison.Ordinal
         );

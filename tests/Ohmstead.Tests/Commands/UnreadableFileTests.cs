@@ -4,7 +4,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Commands;
 
-/// <summary>Files that are there and cannot or must not be read: the run goes on without them. A link is a finding; whatever could not be read makes the run incomplete.</summary>
+/// <summary>Files that are there and cannot or must not be read: the run goes on without them. A link is a finding; whatever could not be
+/// read makes the run incomplete.</summary>
 public sealed class UnreadableFileTests
 {
     [Fact]

@@ -21,7 +21,8 @@ public sealed class WhyCommandTests
     {
         var run = Why("SP-0009", "C7");
         Assert.Contains(
-            "\nfitted 2026-04-27 from lot L-003: may fit\n  doubt, form: radial in an axial place: lay it down, insulate and fix the leads\n",
+            "\nfitted 2026-04-27 from lot L-003: may fit\n  doubt, form: radial in an axial place: lay it down, insulate and fix the "
+                + "leads\n",
             run.Out,
             StringComparison.Ordinal
         );
@@ -48,7 +49,8 @@ public sealed class WhyCommandTests
     [Fact]
     public void A_verdict_names_the_rule_that_decided_it() =>
         Assert.Contains(
-            "decided by: guard band of U, accept only what is proved inside (ILAC-G8:09/2019, as quoted by Harper Metrology, 24 October 2024, table 1); U = 2.76 µF",
+            "decided by: guard band of U, accept only what is proved inside (ILAC-G8:09/2019, as quoted by Harper Metrology, 24 October "
+                + "2024, table 1); U = 2.76 µF",
             Why("SP-0005", "C1").Out,
             StringComparison.Ordinal
         );
@@ -85,7 +87,8 @@ public sealed class WhyCommandTests
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "\n    the right way round of what was fitted was established, and not by the print alone\n      C3, C4: way round established: by schematic and continuity to ground plane, 2026-02-28, boards/SP-0007.md:37, 38\n",
+            "\n    the right way round of what was fitted was established, and not by the print alone\n      C3, C4: way round "
+                + "established: by schematic and continuity to ground plane, 2026-02-28, boards/SP-0007.md:37, 38\n",
             run.Out,
             StringComparison.Ordinal
         );

@@ -5,9 +5,10 @@ using Ohmstead.Tests.Support;
 namespace Ohmstead.Tests.Corpora;
 
 /// <summary>
-/// Files that others collected because programs stumbled over them: suites of YAML and of JSON, lists of naughty strings. <c>tests/corpora.sh FOLDER</c> runs
-/// those that lie in a folder; without one the few lines below stand for them. Each file is a record, a file of the workshop, a story, and each of its lines a
-/// value. Whatever it holds, the check ends as it should, says so in one whole document, and gives each finding a place and a next step.
+/// Files that others collected because programs stumbled over them: suites of YAML and of JSON, lists of naughty strings.
+/// <c>tests/corpora.sh FOLDER</c> runs those that lie in a folder; without one the few lines below stand for them. Each file is a record, a
+/// file of the workshop, a story, and each of its lines a value. Whatever it holds, the check ends as it should, says so in one whole
+/// document, and gives each finding a place and a next step.
 /// </summary>
 public sealed class CorporaTests
 {

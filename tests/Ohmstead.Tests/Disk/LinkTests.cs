@@ -172,7 +172,8 @@ public sealed class LinkTests
                 path =>
                     new FileInfo(path).LinkTarget is { } target ? "-> " + target
                     : Directory.Exists(path) ? "a folder"
-                    : $"{File.GetLastWriteTimeUtc(path):O} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))}",
+                    : $"{File.GetLastWriteTimeUtc(path):O} "
+                        + $"{Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))}",
                 StringComparer.Ordinal
             );
 

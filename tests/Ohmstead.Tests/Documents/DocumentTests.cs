@@ -2,7 +2,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Documents;
 
-/// <summary>What the documents tell is so: their commands work, what they show is what is printed, and their links lead somewhere.</summary>
+/// <summary>What the documents tell is so: their commands work, what they show is what is printed, and their links lead
+/// somewhere.</summary>
 /// <remarks>
 /// The commands of one chapter are typed in their order in one copy of the demo. A remark in front of a block says what else is done:
 /// <c>file: NAME</c> writes the block to a file, <c>replace OLD by NEW in FILE</c> changes one before its commands are typed.
@@ -13,7 +14,8 @@ public sealed class DocumentTests
 {
     private const string LeftOut = "…";
 
-    // What starts something else than our program. The shell, Git and the SDK are not ours to try, and the builds are those of the workflows.
+    // What starts something else than our program. The shell, Git and the SDK are not ours to try, and the builds are those of the
+    // workflows.
     private static readonly string[] Others =
     [
         "dotnet ",

@@ -4,7 +4,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Documents;
 
-/// <summary>Every example of the help does what it says, typed in the demo: those of one command in their order, each command in a fresh copy.</summary>
+/// <summary>Every example of the help does what it says, typed in the demo: those of one command in their order, each command in a fresh
+/// copy.</summary>
 [Collection(InAFolder.Name)]
 public sealed class HelpExampleTests
 {

@@ -3,7 +3,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Documents;
 
-/// <summary>Tests that type commands where a person would, in a folder with <c>records/</c> in it: the folder is that of the whole process.</summary>
+/// <summary>Tests that type commands where a person would, in a folder with <c>records/</c> in it: the folder is that of the whole
+/// process.</summary>
 [CollectionDefinition(Name, DisableParallelization = true)]
 public sealed class InAFolder
 {

@@ -2,7 +2,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Faults;
 
-/// <summary>An entry while calls of the system fail: what is said is what happened, and the record is the old one or the new one, whole.</summary>
+/// <summary>An entry while calls of the system fail: what is said is what happened, and the record is the old one or the new one,
+/// whole.</summary>
 public sealed class EntryFaultTests
 {
     private const string Board = "boards/SP-0007.md";

@@ -3,7 +3,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Faults;
 
-/// <summary>A report while calls of the system fail, each of them once: the old one stands whole or the new one does, byte for byte.</summary>
+/// <summary>A report while calls of the system fail, each of them once: the old one stands whole or the new one does, byte for
+/// byte.</summary>
 /// <param name="reports">The old report and the new one, made once for all.</param>
 public sealed class ReportFaultTests(FaultyReports reports) : IClassFixture<FaultyReports>
 {
@@ -101,7 +102,8 @@ public sealed class ReportFaultTests(FaultyReports reports) : IClassFixture<Faul
             var run = await watched.ShellAsync(two.Line, new(kind, at, error) { Lasts = lasts });
             var now = TwoReports.Pages(site);
             var words =
-                $"{kind} {at} {error}: exit {run.Run.Exit}\n{run.Run.Out}{run.Run.Error}{Difference(two.Old, now)}\n{Difference(two.New, now)}";
+                $"{kind} {at} {error}: exit "
+                + $"{run.Run.Exit}\n{run.Run.Out}{run.Run.Error}{Difference(two.Old, now)}\n{Difference(two.New, now)}";
             Assert.True(now.SequenceEqual(two.Old) || now.SequenceEqual(two.New), words);
             Assert.True(run.Run.Exit != 0 || now.SequenceEqual(two.New), words);
             Assert.True(run.Run.Exit is 0 or 3 || (run.Run.Exit == 137 && error is CallError.KilledBefore or CallError.KilledAfter), words);

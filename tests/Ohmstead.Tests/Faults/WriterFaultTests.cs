@@ -3,9 +3,9 @@ using Ohmstead.Tests.Support;
 namespace Ohmstead.Tests.Faults;
 
 /// <summary>
-/// Every command that writes, while calls of the system fail or the process is killed: each file is what it was or what it was to become, and a run
-/// that says it is done has done all of it. A usual run tries some commands with one call each, a run of all tests some calls of each, a
-/// whole run every call.
+/// Every command that writes, while calls of the system fail or the process is killed: each file is what it was or what it was to become,
+/// and a run that says it is done has done all of it. A usual run tries some commands with one call each, a run of all tests some calls of
+/// each, a whole run every call.
 /// </summary>
 public sealed class WriterFaultTests
 {

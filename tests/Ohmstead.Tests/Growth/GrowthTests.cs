@@ -6,8 +6,9 @@ using Ohmstead.Tests.Support;
 namespace Ohmstead.Tests.Growth;
 
 /// <summary>
-/// What twice as large a file costs. The cost is counted in bytes that are asked for, which are the same in each run, and never in time: whoever compares
-/// each of many with each of many makes strings, lists or enumerators while doing so. What compares without making anything counts its steps itself.
+/// What twice as large a file costs. The cost is counted in bytes that are asked for, which are the same in each run, and never in time:
+/// whoever compares each of many with each of many makes strings, lists or enumerators while doing so. What compares without making
+/// anything counts its steps itself.
 /// </summary>
 public sealed class GrowthTests
 {

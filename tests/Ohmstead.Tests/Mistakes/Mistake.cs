@@ -84,7 +84,8 @@ internal sealed partial record Mistake(
     private static partial Regex Diff();
 
     [GeneratedRegex(
-        "^(?<severity>error|warning) (?<check>[a-z0-9-]+)( in (?<in>[^ ]+))? at (line 1|`(?<at>[^`]+)`)(, also in (?<also>[^ ]+))?: (?<words>.+)$",
+        "^(?<severity>error|warning) (?<check>[a-z0-9-]+)( in (?<in>[^ ]+))? at (line 1|`(?<at>[^`]+)`)(, also in (?<also>[^ ]+))?: "
+            + "(?<words>.+)$",
         RegexOptions.Multiline | RegexOptions.ExplicitCapture
     )]
     private static partial Regex Finding();

@@ -2,7 +2,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Output;
 
-/// <summary>Findings on the lines of a pull request. A command is a line that begins with two colons; nothing from a record may become one.</summary>
+/// <summary>Findings on the lines of a pull request. A command is a line that begins with two colons; nothing from a record may become
+/// one.</summary>
 public sealed class AnnotationFindingsTests
 {
     [Fact]
@@ -11,7 +12,8 @@ public sealed class AnnotationFindingsTests
         using var copy = CollectionCopy.Make();
         copy.Write("boards/SP-0008.md", copy.Read("boards/SP-0008.md").Replace("PO-08", "PO-0B", StringComparison.Ordinal));
         Assert.Equal(
-            "::error file=boards/SP-0008.md,line=28,col=75,title=order-unknown::there is no order 'PO-0B', 'PO-08' is the nearest; write order: PO-08, or add order PO-0B to stock.yaml",
+            "::error file=boards/SP-0008.md,line=28,col=75,title=order-unknown::there is no order 'PO-0B', 'PO-08' is the nearest; "
+                + "write order: PO-08, or add order PO-0B to stock.yaml",
             Commands(copy)[0].Replace(Prefix(copy), string.Empty, StringComparison.Ordinal)
         );
     }

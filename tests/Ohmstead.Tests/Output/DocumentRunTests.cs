@@ -4,7 +4,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Output;
 
-/// <summary>A run that was asked for JSON prints one whole document, however it ends: it says the same exit code as the process, and why.</summary>
+/// <summary>A run that was asked for JSON prints one whole document, however it ends: it says the same exit code as the process, and
+/// why.</summary>
 public sealed class DocumentRunTests
 {
     [Theory]

@@ -28,7 +28,8 @@ public sealed class HostileTextTests
         copy.Write("boards/SP-0098" + Escapes + ".md", "---\nboard: SP-0098\n" + Escapes + ": 1\n---\n");
         copy.Write(
             "boards/SP-0099.md",
-            $"---\nboard: SP-0099\ntitle: \"{Escapes}\\u001b[31m\\u202e\"\ndesign: \"a\\u001b[31m\\u0085\\u202e\"\nwaiting:\n  - {{ since: 2026-11-01, for: \"\\u001b[31m\\u202e\", blocks: {Escapes} }}\n---\n{Escapes}\n"
+            $"---\nboard: SP-0099\ntitle: \"{Escapes}\\u001b[31m\\u202e\"\ndesign: \"a\\u001b[31m\\u0085\\u202e\"\nwaiting:\n  - {{ "
+                + $"since: 2026-11-01, for: \"\\u001b[31m\\u202e\", blocks: {Escapes} }}\n---\n{Escapes}\n"
         );
         var run = Run.Of([
             .. words.Select(word => word.Replace("{0}", copy.Root, StringComparison.Ordinal)),

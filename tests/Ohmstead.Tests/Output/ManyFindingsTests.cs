@@ -3,7 +3,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Output;
 
-/// <summary>A file with one mistake a thousand times and more: so many are told, all are counted, in each form, and the run ends as it would with one.</summary>
+/// <summary>A file with one mistake a thousand times and more: so many are told, all are counted, in each form, and the run ends as it
+/// would with one.</summary>
 public sealed class ManyFindingsTests
 {
     private const int Many = 1_234;
@@ -40,7 +41,8 @@ public sealed class ManyFindingsTests
         );
         copy.Write(
             "boards/SP-0001.md",
-            $"---\nboard: SP-0001\ntitle: x\nparts:\n  - {{ ref: R1, kind: carbon film resistor, resistance: 47 kΩ }}\nbench:\n  - date: 2026-03-14\n    readings:\n{readings}---\n"
+            $"---\nboard: SP-0001\ntitle: x\nparts:\n  - {{ ref: R1, kind: carbon film resistor, resistance: 47 kΩ }}\nbench:\n  - "
+                + $"date: 2026-03-14\n    readings:\n{readings}---\n"
         );
         return copy;
     }

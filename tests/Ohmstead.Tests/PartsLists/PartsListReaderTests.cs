@@ -28,7 +28,8 @@ public sealed class PartsListReaderTests
             kinds: [("C", "polyester film")]
         );
         Assert.Equal(
-            "{ ref: C1, kind: polyester film, capacitance: 4.7 µF, tolerance: ±10 %, rated_voltage: 63 V, maker: Ostrel, type: \"7805\", date_code: \"7834\", note: \"sleeve shrunk: top\" }",
+            "{ ref: C1, kind: polyester film, capacitance: 4.7 µF, tolerance: ±10 %, rated_voltage: 63 V, maker: Ostrel, type: "
+                + "\"7805\", date_code: \"7834\", note: \"sleeve shrunk: top\" }",
             PartLine.Of(Assert.Single(list.Parts))
         );
     }

@@ -3,7 +3,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Tests.PartsLists;
 
-/// <summary>Values as layout programs and people write them into one cell. Letter codes by IEC 60062, words beside them common practice.</summary>
+/// <summary>Values as layout programs and people write them into one cell. Letter codes by IEC 60062, words beside them common
+/// practice.</summary>
 public sealed class ValueTextTests
 {
     [Theory]

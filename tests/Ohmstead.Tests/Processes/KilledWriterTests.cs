@@ -10,8 +10,9 @@ namespace Ohmstead.Tests.Processes;
 /// the new one, whole, and the next run goes on.
 /// </summary>
 /// <remarks>
-/// What a killed process leaves on disk is what is there while it is stopped. So the program is stopped at random moments, looked at, and let go on;
-/// every hundredth time or so it is killed where it stands, and another run takes over what it left. A thousand starts of the program would take minutes.
+/// What a killed process leaves on disk is what is there while it is stopped. So the program is stopped at random moments, looked at, and
+/// let go on; every hundredth time or so it is killed where it stands, and another run takes over what it left. A thousand starts of the
+/// program would take minutes.
 /// </remarks>
 public sealed class KilledWriterTests
 {

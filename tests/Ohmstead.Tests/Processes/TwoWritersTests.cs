@@ -3,7 +3,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Processes;
 
-/// <summary>Two people at two benches enter into one shared folder at once. Each has temporary files of their own, where the other does not look.</summary>
+/// <summary>Two people at two benches enter into one shared folder at once. Each has temporary files of their own, where the other does not
+/// look.</summary>
 public sealed class TwoWritersTests
 {
     private static readonly int Readings = TestExtent.Times(usual: 15, all: 60);

@@ -49,7 +49,8 @@ public sealed partial class TidyFindsTheSameTests
             .Select(finding =>
                 Line()
                     .Replace(
-                        $"{finding.GetProperty("path")} {finding.GetProperty("severity")} {finding.GetProperty("check")} {finding.GetProperty("message")} {finding.GetProperty("next")}",
+                        $"{finding.GetProperty("path")} {finding.GetProperty("severity")} {finding.GetProperty("check")} "
+                            + $"{finding.GetProperty("message")} {finding.GetProperty("next")}",
                         "line"
                     )
             );

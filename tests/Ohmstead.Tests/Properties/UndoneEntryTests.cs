@@ -4,7 +4,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Properties;
 
-/// <summary>Whatever was entered in a session, in whatever order and on whatever board: taken back, the record has the bytes that it had.</summary>
+/// <summary>Whatever was entered in a session, in whatever order and on whatever board: taken back, the record has the bytes that it
+/// had.</summary>
 public sealed class UndoneEntryTests
 {
     private static readonly string[] Entries =

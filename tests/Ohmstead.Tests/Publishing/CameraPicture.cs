@@ -3,7 +3,8 @@ using SkiaSharp;
 
 namespace Ohmstead.Tests.Publishing;
 
-/// <summary>A picture as a camera writes it, made for a test: red on the left and blue on the right, with whatever is asked for beside it.</summary>
+/// <summary>A picture as a camera writes it, made for a test: red on the left and blue on the right, with whatever is asked for beside
+/// it.</summary>
 internal static class CameraPicture
 {
     /// <summary>A JPEG picture.</summary>
@@ -13,8 +14,8 @@ internal static class CameraPicture
     public static byte[] Png(int width, int height) => Encoded(width, height, SKEncodedImageFormat.Png);
 
     /// <summary>
-    /// The same JPEG with an Exif block (Exif 2.32, from memory): how the camera was held, its serial number, and a GPS directory with 51° 30' N;
-    /// and with a comment that names the place.
+    /// The same JPEG with an Exif block (Exif 2.32, from memory): how the camera was held, its serial number, and a GPS directory with 51°
+    /// 30' N; and with a comment that names the place.
     /// </summary>
     /// <param name="jpeg">The picture.</param>
     /// <param name="orientation">Tag 274, from 1 to 8.</param>

@@ -26,7 +26,8 @@ public sealed class PictureSizerTests
         });
     }
 
-    // Exif 2.32, tag 274 (from memory): what stands on the left of the file stands there: 1 left, 2 right, 3 right, 4 left, 5 top, 6 top, 7 bottom, 8 bottom.
+    // Exif 2.32, tag 274 (from memory): what stands on the left of the file stands there: 1 left, 2 right, 3 right, 4 left, 5 top, 6 top, 7
+    // bottom, 8 bottom.
     [Theory]
     [InlineData(1, 200, 100, "left")]
     [InlineData(2, 200, 100, "right")]

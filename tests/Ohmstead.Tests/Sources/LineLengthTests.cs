@@ -16,7 +16,9 @@ public sealed class LineLengthTests
             new[] { "src", "tests" }
                 .SelectMany(folder => Directory.EnumerateFiles(ProjectFolder.At(folder), "*.cs", SearchOption.AllDirectories))
                 .Order(StringComparer.Ordinal)
-                .SelectMany(file => TooLong(File.ReadLines(file)).Select(line => $"{Path.GetRelativePath(ProjectFolder.Root, file)}:{line}"))
+                .SelectMany(file =>
+                    TooLong(File.ReadLines(file)).Select(line => $"{Path.GetRelativePath(ProjectFolder.Root, file)}:{line}")
+                )
         );
 
     // A text of a record within a test is as long as the record has it.

@@ -2,7 +2,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Story;
 
-/// <summary>The whole story of one new board, from taking in to proof, through the commands alone: each commit holds the facts of its step and nothing else.</summary>
+/// <summary>The whole story of one new board, from taking in to proof, through the commands alone: each commit holds the facts of its step
+/// and nothing else.</summary>
 public sealed class WholeStoryTests
 {
     [Fact]
@@ -28,7 +29,8 @@ public sealed class WholeStoryTests
             story,
             "2026-03-02",
             ["add", "part", "SP-0021", "C1", "aluminium electrolytic", "2200uF", "20%", "35V", "85C", "role=reservoir"],
-            "- { ref: C1, kind: aluminium electrolytic, role: reservoir, capacitance: 2200 µF, tolerance: 20 %, rated_voltage: 35 V, temperature: 85 °C }"
+            "- { ref: C1, kind: aluminium electrolytic, role: reservoir, capacitance: 2200 µF, tolerance: 20 %, rated_voltage: 35 V, "
+                + "temperature: 85 °C }"
         );
         Step(
             story,

@@ -48,7 +48,8 @@ internal static class Child
         return Process.Start(start)!;
     }
 
-    /// <summary>Waits for a line that holds the words, and gives it; fails with what was told of an error when the program ends first.</summary>
+    /// <summary>Waits for a line that holds the words, and gives it; fails with what was told of an error when the program ends
+    /// first.</summary>
     public static async Task<string> ToldAsync(Process process, string words)
     {
         try

@@ -2,7 +2,8 @@ using System.Text.RegularExpressions;
 
 namespace Ohmstead.Tests.Workflows;
 
-/// <summary>The few expressions our workflows use: names of contexts, texts, and whether two are equal. Any other fails the test that meets it.</summary>
+/// <summary>The few expressions our workflows use: names of contexts, texts, and whether two are equal. Any other fails the test that meets
+/// it.</summary>
 /// <param name="known">What each name stands for.</param>
 internal sealed partial class Expressions(IReadOnlyDictionary<string, string> known)
 {

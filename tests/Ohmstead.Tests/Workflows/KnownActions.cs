@@ -2,7 +2,8 @@ using System.Collections.Frozen;
 
 namespace Ohmstead.Tests.Workflows;
 
-/// <summary>The actions our workflows use, pinned as they are used, each with the inputs that its documentation (action.yml) names.</summary>
+/// <summary>The actions our workflows use, pinned as they are used, each with the inputs that its documentation (action.yml)
+/// names.</summary>
 internal static class KnownActions
 {
     public const string Checkout = "actions/checkout@34e114876b0b11c390a56381ad16ebd13914f8d5";

@@ -4,10 +4,12 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Workflows;
 
-/// <summary>Runs the jobs of a workflow as the host documents it: a fresh folder for each, its variables, its shell, a checkout of real repositories.</summary>
+/// <summary>Runs the jobs of a workflow as the host documents it: a fresh folder for each, its variables, its shell, a checkout of real
+/// repositories.</summary>
 /// <remarks>
-/// Only obtaining the program is stood in for, since building it takes minutes: a script named dotnet, first on the path, answers "publish" with the
-/// program that was built with the tests, and hands every other command line to the real one. It writes down each command line, for the tests to read.
+/// Only obtaining the program is stood in for, since building it takes minutes: a script named dotnet, first on the path, answers "publish"
+/// with the program that was built with the tests, and hands every other command line to the real one. It writes down each command line,
+/// for the tests to read.
 /// </remarks>
 /// <param name="workflow">The workflow.</param>
 /// <param name="started">What started it.</param>

@@ -3,7 +3,8 @@ using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Workflows;
 
-/// <summary>What holds for every workflow, the project's own and the one a collection begins with: little is allowed, and everything used is known.</summary>
+/// <summary>What holds for every workflow, the project's own and the one a collection begins with: little is allowed, and everything used
+/// is known.</summary>
 public sealed class WorkflowRulesTests
 {
     public static TheoryData<string> Workflows => ["build.yml", "collection.yml", "fuzz.yml", "a collection's"];

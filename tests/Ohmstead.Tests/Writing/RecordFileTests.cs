@@ -76,7 +76,8 @@ public sealed class RecordFileTests
         Assert.Equal(
             (
                 0,
-                "boards/SP-0007.md: the file had 2 names on this disk (hard links); the new text has this one, the old text keeps the others\n"
+                "boards/SP-0007.md: the file had 2 names on this disk (hard links); the new text has this one, the old text keeps the "
+                    + "others\n"
             ),
             (run.Exit, run.Error)
         );

@@ -28,7 +28,8 @@ public sealed class LifePassed : IBoardCheck
                 Description,
                 spot,
                 $"{life.Reference} ({life.Start!.Words}) was not measured since its life may have been used up, {estimate.Text}",
-                $"measure it out of circuit and add the reading: {{ part: {life.Reference}, state: again, circuit: out, frequency: 120 Hz, ... }}"
+                $"measure it out of circuit and add the reading: {{ part: {life.Reference}, state: again, circuit: out, frequency: 120 "
+                    + "Hz, ... }"
             );
         }
     }

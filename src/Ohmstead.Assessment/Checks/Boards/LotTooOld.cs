@@ -34,7 +34,8 @@ public sealed class LotTooOld : IBoardCheck
                 yield return board.Finding(
                     Description,
                     work.Spot,
-                    $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, which had lain since {IsoDate.Text(shelf.Since)} ({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}",
+                    $"{place.Part.Ref.Value} was fitted from lot {lot.Id.Value}, which had lain since {IsoDate.Text(shelf.Since)} "
+                        + $"({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}",
                     $"form the lot again as ohmstead why {lot.Id.Value} shows, measure it, and write formed: in stock.yaml"
                 ) with
                 {

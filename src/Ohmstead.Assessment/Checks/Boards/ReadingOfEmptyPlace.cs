@@ -23,7 +23,8 @@ public sealed class ReadingOfEmptyPlace : IBoardCheck
                 yield return board.Finding(
                     Description,
                     reading.Reading.Part?.Spot ?? reading.Reading.Spot,
-                    $"{place.Ref.Value} was removed on {emptied.Date.Text} and nothing was fitted since, so this reading is judged against nothing",
+                    $"{place.Ref.Value} was removed on {emptied.Date.Text} and nothing was fitted since, so this reading is judged "
+                        + "against nothing",
                     "add the work that put a part there, or "
                         + (
                             ReferenceEquals(emptied, reading.Visit)

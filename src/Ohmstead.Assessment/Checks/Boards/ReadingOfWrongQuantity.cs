@@ -31,7 +31,8 @@ public sealed class ReadingOfWrongQuantity : IBoardCheck
                 yield return board.Finding(
                     Description,
                     value.Value.Spot,
-                    $"{VerdictWords.Of(value.Measured)} was read of {assessed.Reading.Part?.Value ?? assessed.Reading.Lot?.Value}, which is of kind '{values.Kind.Text}'",
+                    $"{VerdictWords.Of(value.Measured)} was read of {assessed.Reading.Part?.Value ?? assessed.Reading.Lot?.Value}, "
+                        + $"which is of kind '{values.Kind.Text}'",
                     "mend the part, or the name of the quantity"
                 );
             }

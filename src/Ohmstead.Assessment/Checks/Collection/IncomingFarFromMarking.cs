@@ -3,7 +3,8 @@ using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Collection;
 
-/// <summary>An incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought.</summary>
+/// <summary>An incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a
+/// nought.</summary>
 public sealed class IncomingFarFromMarking : ICollectionCheck
 {
     /// <inheritdoc/>

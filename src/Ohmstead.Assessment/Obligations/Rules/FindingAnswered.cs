@@ -4,7 +4,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
-/// <summary>Every major finding, and every one that can hurt, was answered by work that can close it; what cannot hurt also by a decision with a reason.</summary>
+/// <summary>Every major finding, and every one that can hurt, was answered by work that can close it; what cannot hurt also by a decision
+/// with a reason.</summary>
 public sealed class FindingAnswered : IObligationRule
 {
     /// <inheritdoc/>

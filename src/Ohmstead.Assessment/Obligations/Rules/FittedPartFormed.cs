@@ -4,7 +4,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
-/// <summary>An electrolytic that had lain longer than its shelf life was formed again before it was fitted, or in its place and read since.</summary>
+/// <summary>An electrolytic that had lain longer than its shelf life was formed again before it was fitted, or in its place and read
+/// since.</summary>
 public sealed class FittedPartFormed : IObligationRule
 {
     /// <inheritdoc/>
@@ -44,8 +45,10 @@ public sealed class FittedPartFormed : IObligationRule
                     Kind,
                     BoardState.ProofDue,
                     at,
-                    $"{what} had lain since {IsoDate.Text(shelf.Since)} ({shelf.SinceWords}), longer than its shelf life of {shelf.LifeWords}, when it was fitted",
-                    $"form it again {(lot is null ? "slowly" : $"as ohmstead why {lot.Id.Value} shows")}, let it rest, measure its leakage, and record both"
+                    $"{what} had lain since {IsoDate.Text(shelf.Since)} ({shelf.SinceWords}), longer than its shelf life of "
+                        + $"{shelf.LifeWords}, when it was fitted",
+                    $"form it again {(lot is null ? "slowly" : $"as ohmstead why {lot.Id.Value} shows")}, let it rest, measure its "
+                        + "leakage, and record both"
                 );
             }
         }

@@ -55,7 +55,8 @@ public sealed class FittedPartKnown : IObligationRule
                     BoardState.ProofDue,
                     at,
                     $"{fitting.Work.Did.Text} on {BoardUnderObligation.Day(fitting.Visit)} with a part that the record does not name",
-                    "add lot: with its lot, or new_part: { kind: …, } with what is printed on it; 'put back' is for the piece that was taken out"
+                    "add lot: with its lot, or new_part: { kind: …, } with what is printed on it; 'put back' is for the piece that was "
+                        + "taken out"
                 );
             }
             else if (fitting.Place.Sitting is { Received: { } received } lot && fitting.Visit.Date.Value < received.Value.Earliest)

@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
-/// <summary>The very piece that was fitted was measured and passed; where a bench does not measure its kind, the board was proved with it.</summary>
+/// <summary>The very piece that was fitted was measured and passed; where a bench does not measure its kind, the board was proved with
+/// it.</summary>
 public sealed class FittedPartMeasured : IObligationRule
 {
     /// <inheritdoc/>
@@ -11,7 +12,8 @@ public sealed class FittedPartMeasured : IObligationRule
 
     /// <inheritdoc/>
     public string Asks =>
-        "the very piece that was fitted was measured inside its limits; a kind that a bench does not measure was proved by the board that works with it";
+        "the very piece that was fitted was measured inside its limits; a kind that a bench does not measure was proved by the board "
+        + "that works with it";
 
     /// <inheritdoc/>
     public IEnumerable<Obligation> Of(BoardUnderObligation board)

@@ -4,7 +4,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
-/// <summary>Whatever has a right way round and was put in or put back went in the right way round, and not by the print on the board alone.</summary>
+/// <summary>Whatever has a right way round and was put in or put back went in the right way round, and not by the print on the board
+/// alone.</summary>
 public sealed class FittedWayRound : IObligationRule
 {
     /// <inheritdoc/>
@@ -50,9 +51,11 @@ public sealed class FittedWayRound : IObligationRule
                     BoardState.FaultStands,
                     at,
                     change.Work.Polarity.Length == 0
-                        ? $"{change.Work.Did.Text} on {BoardUnderObligation.Day(change.Visit)} and the record does not say how the right way round was established"
+                        ? $"{change.Work.Did.Text} on {BoardUnderObligation.Day(change.Visit)} and the record does not say how the "
+                            + "right way round was established"
                         : "its way round rests on the print alone, which can be worn or wrong",
-                    "establish it by schematic, continuity to ground plane, measured in circuit, photograph before removal or other unit, and add it under polarity"
+                    "establish it by schematic, continuity to ground plane, measured in circuit, photograph before removal or other "
+                        + "unit, and add it under polarity"
                 );
             }
         }

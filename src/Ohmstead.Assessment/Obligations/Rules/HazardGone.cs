@@ -3,7 +3,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
-/// <summary>What must go before a board may run has gone: a leaking cell, a crazed suppressor, leaked electrolyte, a pack of old cells. Common practice; local codes come first.</summary>
+/// <summary>What must go before a board may run has gone: a leaking cell, a crazed suppressor, leaked electrolyte, a pack of old cells.
+/// Common practice; local codes come first.</summary>
 public sealed class HazardGone : IObligationRule
 {
     /// <inheritdoc/>

@@ -20,7 +20,8 @@ internal sealed class LastPassed(BoardAssessment board)
     // Of the insulation of anything.
     private Moment insulation = Moment.AsItCame;
 
-    /// <summary>Whether the board was proved, or a part read, after a moment. Of a fault in words that say nothing of its sort only the board can tell that it is gone.</summary>
+    /// <summary>Whether the board was proved, or a part read, after a moment. Of a fault in words that say nothing of its sort only the
+    /// board can tell that it is gone.</summary>
     internal bool IsProvedSince(Moment since, string part) =>
         proved > since || (parts ??= OfParts()).GetValueOrDefault(part, Moment.AsItCame) > since;
 

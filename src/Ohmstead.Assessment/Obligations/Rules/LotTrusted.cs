@@ -2,7 +2,8 @@ using Ohmstead.Assessment.Boards;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
-/// <summary>No piece sits on the board that came from a lot which is doubted as a whole, unless a note on the work says why this one may be trusted.</summary>
+/// <summary>No piece sits on the board that came from a lot which is doubted as a whole, unless a note on the work says why this one may be
+/// trusted.</summary>
 public sealed class LotTrusted : IObligationRule
 {
     /// <inheritdoc/>

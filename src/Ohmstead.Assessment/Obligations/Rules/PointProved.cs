@@ -5,8 +5,8 @@ using Ohmstead.Electronics;
 namespace Ohmstead.Assessment.Obligations.Rules;
 
 /// <summary>
-/// Every point that is required was proved after the last work, by each quantity that its limits ask: voltage and ripple where both are given. A word 'pass'
-/// proves a test of function and nothing else.
+/// Every point that is required was proved after the last work, by each quantity that its limits ask: voltage and ripple where both are
+/// given. A word 'pass' proves a test of function and nothing else.
 /// </summary>
 public sealed class PointProved : IObligationRule
 {
@@ -63,7 +63,8 @@ public sealed class PointProved : IObligationRule
                 Kind,
                 BoardState.ProofDue,
                 Only(never),
-                $"{(never.Length == 1 ? "point " : "points ")}{string.Join(", ", never)} {(never.Length == 1 ? "was" : "were")} never proved",
+                $"{(never.Length == 1 ? "point " : "points ")}{string.Join(", ", never)} {(never.Length == 1 ? "was" : "were")} never "
+                    + "proved",
                 $"measure {never[0]} and record it under proof"
             );
     }
@@ -106,7 +107,8 @@ public sealed class PointProved : IObligationRule
 
     private static string? Only(string[] names) => names.Length == 1 ? names[0] : null;
 
-    // A failed test is a fault, whether the design asks for the test or not; work alone does not answer it, since nobody looked whether it helped.
+    // A failed test is a fault, whether the design asks for the test or not; work alone does not answer it, since nobody looked whether it
+    // helped.
     private IEnumerable<Obligation> FailedBesides(BoardAssessment board)
     {
         // Most boards have nothing that fails.

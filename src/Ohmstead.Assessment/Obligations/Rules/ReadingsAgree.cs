@@ -2,7 +2,8 @@ using Ohmstead.Assessment.Boards;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
-/// <summary>Where two readings contradict each other and nothing was done between them, somebody found out which of the two holds.</summary>
+/// <summary>Where two readings contradict each other and nothing was done between them, somebody found out which of the two
+/// holds.</summary>
 public sealed class ReadingsAgree : IObligationRule
 {
     /// <inheritdoc/>

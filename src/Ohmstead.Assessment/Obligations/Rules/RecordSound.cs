@@ -5,7 +5,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
-/// <summary>The record of the board, and what it says of lots, designs and instruments that count here, can be read and does not contradict itself.</summary>
+/// <summary>The record of the board, and what it says of lots, designs and instruments that count here, can be read and does not contradict
+/// itself.</summary>
 public sealed class RecordSound : IObligationRule
 {
     /// <inheritdoc/>
@@ -58,7 +59,8 @@ public sealed class RecordSound : IObligationRule
             BoardState.ProofDue,
             of,
             LazyText.Of(finding, static one =>
-                $"{one.Message} [{one.Check}, {one.Place.Path} line {one.Place.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}]"
+                $"{one.Message} [{one.Check}, {one.Place.Path} line "
+                + $"{one.Place.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}]"
             ),
             finding.NextStep ?? "mend the record"
         );

@@ -3,7 +3,8 @@ using Ohmstead.Assessment.Life;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
-/// <summary>The ripple current through what sits there is not above its rating, where a ripple reading, its frequency and the rating are written.</summary>
+/// <summary>The ripple current through what sits there is not above its rating, where a ripple reading, its frequency and the rating are
+/// written.</summary>
 public sealed class RippleBorne : IObligationRule
 {
     /// <inheritdoc/>

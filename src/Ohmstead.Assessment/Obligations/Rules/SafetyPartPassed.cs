@@ -7,8 +7,8 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Obligations.Rules;
 
 /// <summary>
-/// A part that people rely on not to be hurt and that was read was passed by what was read: too close to call, without a limit, or measured in a way that
-/// proves nothing is no pass. One that nobody read is told. Defer to local codes and licensed practice.
+/// A part that people rely on not to be hurt and that was read was passed by what was read: too close to call, without a limit, or measured
+/// in a way that proves nothing is no pass. One that nobody read is told. Defer to local codes and licensed practice.
 /// </summary>
 public sealed class SafetyPartPassed : IObligationRule
 {
@@ -20,7 +20,8 @@ public sealed class SafetyPartPassed : IObligationRule
     /// <inheritdoc/>
     public string Asks => "a part that people rely on not to be hurt, once it was read, passed; a decision is no pass";
 
-    // Across the mains a short is a short, whichever of those that lie there it is of; in circuit it proves nothing against this one, and somebody has to look.
+    // Across the mains a short is a short, whichever of those that lie there it is of; in circuit it proves nothing against this one, and
+    // somebody has to look.
     private static Verdict? ShortSince(PlaceHistory place, AssessedReading passed)
     {
         if (!PartKind.IsSuppressor(place.Values))

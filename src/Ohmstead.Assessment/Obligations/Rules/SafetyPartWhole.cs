@@ -4,8 +4,8 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Obligations.Rules;
 
 /// <summary>
-/// A part that people rely on not to be hurt is not repaired, modified or set: a fuse that was bridged is none. It is replaced by its like. Common practice;
-/// defer to local codes and licensed practice.
+/// A part that people rely on not to be hurt is not repaired, modified or set: a fuse that was bridged is none. It is replaced by its like.
+/// Common practice; defer to local codes and licensed practice.
 /// </summary>
 public sealed class SafetyPartWhole : IObligationRule
 {
@@ -46,7 +46,8 @@ public sealed class SafetyPartWhole : IObligationRule
                             Kind,
                             BoardState.FaultStands,
                             place.Part.Ref.Value,
-                            $"{place.Values.Kind.Text}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}: people rely on it not to be hurt",
+                            $"{place.Values.Kind.Text}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}: "
+                                + "people rely on it not to be hurt",
                             "replace it by its like; defer to local codes and licensed practice"
                         ) with
                         {
@@ -102,8 +103,10 @@ public sealed class SafetyPartWhole : IObligationRule
                         Kind,
                         BoardState.MakeSafe,
                         at.Value,
-                        $"{at.Value}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}, and not there again: it keeps people from being hurt",
-                        $"put it back or fit its like, and record it: {{ at: {at.Value}, did: put back }}; defer to local codes and licensed practice"
+                        $"{at.Value}, {work.Did.Text} on {BoardUnderObligation.Day(board.Board.Visits[order])}, and not there again: it "
+                            + "keeps people from being hurt",
+                        $"put it back or fit its like, and record it: {{ at: {at.Value}, did: put back }}; defer to local codes and "
+                            + "licensed practice"
                     );
                 }
             }

@@ -4,8 +4,8 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Obligations.Rules;
 
 /// <summary>
-/// What ran out of a cell or an electrolytic onto the board was washed or cleaned off. Taking the part away leaves the crust, which goes on eating copper and conducts when it
-/// is damp. Common practice.
+/// What ran out of a cell or an electrolytic onto the board was washed or cleaned off. Taking the part away leaves the crust, which goes on
+/// eating copper and conducts when it is damp. Common practice.
 /// </summary>
 public sealed class SpillWashed : IObligationRule
 {

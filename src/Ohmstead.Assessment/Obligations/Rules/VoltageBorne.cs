@@ -6,8 +6,8 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Obligations.Rules;
 
 /// <summary>
-/// What sits in a place is rated for the voltage there: the working voltage that is written, and the voltage that was proved across a reservoir. An original is
-/// judged like a new part: that it has sat there for forty years is no rating.
+/// What sits in a place is rated for the voltage there: the working voltage that is written, and the voltage that was proved across a
+/// reservoir. An original is judged like a new part: that it has sat there for forty years is no rating.
 /// </summary>
 public sealed class VoltageBorne : IObligationRule
 {

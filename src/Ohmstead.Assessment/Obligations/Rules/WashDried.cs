@@ -24,7 +24,8 @@ public sealed class WashDried : IObligationRule
                     Kind,
                     BoardState.ProofDue,
                     wash.Place,
-                    $"power was applied on {BoardUnderObligation.Day(early)}, but the wash of {IsoDate.Text(wash.Since)} must dry for {wash.For}",
+                    $"power was applied on {BoardUnderObligation.Day(early)}, but the wash of {IsoDate.Text(wash.Since)} must dry for "
+                        + $"{wash.For}",
                     "let it dry, look for what the wet did, and prove it again"
                 );
             }

@@ -29,7 +29,8 @@ internal static class AgeingRule
                         Answers
                             .Line("share left", CeramicAgeing.ShareLeft((double)rate.Usual, Hours(given)), ShownAs.Percent)
                             .Remarking(
-                                $"makers' rates for {rate.Ceramic} run from {Answers.Text(rate.Low, ShownAs.Percent)} to {Answers.Text(rate.High, ShownAs.Percent)} a decade of hours"
+                                $"makers' rates for {rate.Ceramic} run from {Answers.Text(rate.Low, ShownAs.Percent)} to "
+                                    + $"{Answers.Text(rate.High, ShownAs.Percent)} a decade of hours"
                             ),
                         Answers.Line(
                             "share left, multiplicative form",
@@ -42,7 +43,8 @@ internal static class AgeingRule
         {
             Formula = "1 - k log10(t / 1 h); or (1 - k)^log10(t / 1 h)",
             Validity =
-                "one hour or more; heat above the Curie point starts the clock again, wait 24 to 48 hours before you judge; class 1 does not age",
+                "one hour or more; heat above the Curie point starts the clock again, wait 24 to 48 hours before you judge; class 1 "
+                + "does not age",
         };
 
     private static double Hours(GivenInputs given) => given.Double(Time) / SecondsPerHour;

@@ -25,7 +25,8 @@ internal static class ImpedanceRule
                             given.Double(Inductance)
                         ),
                         Dimension.Resistance,
-                        $"sqrt(({given.Text(Given.Esr)})² + (2 pi x {given.Text(Given.Frequency)} x {given.Text(Inductance)} - 1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)}))²)",
+                        $"sqrt(({given.Text(Given.Esr)})² + (2 pi x {given.Text(Given.Frequency)} x {given.Text(Inductance)} - 1 / (2 "
+                            + $"pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)}))²)",
                         Answers.Practice("impedances in series")
                     )
                 )

@@ -44,6 +44,7 @@ internal static class InsulationRule
         {
             Formula = "R = (insulation product in s) / C, but not more than the figure in ohm for small values",
             Validity =
-                "new parts at 20 degrees, after a minute at the test voltage (common practice); an old paper part is tested at its working voltage",
+                "new parts at 20 degrees, after a minute at the test voltage (common practice); an old paper part is tested at its "
+                + "working voltage",
         };
 }

@@ -39,6 +39,7 @@ internal static class LeakageLimitRule
         {
             Formula = "a share of C (in µF) x U (in V), in µA, with a floor or a constant",
             Validity =
-                "at rated voltage and 20 degrees, read at the minute named; a part stored for long is formed again first; the rules differ by ten at high voltage, the part's own data sheet comes first",
+                "at rated voltage and 20 degrees, read at the minute named; a part stored for long is formed again first; the rules "
+                + "differ by ten at high voltage, the part's own data sheet comes first",
         };
 }

@@ -18,11 +18,13 @@ internal static class ParallelLossRule
                             "dissipation factor from the resistance",
                             LossFactor.FromParallelResistance(given[Given.Resistance], given[Given.Frequency], given[Given.Capacitance]),
                             ShownAs.Plain,
-                            $"1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Resistance)} x {given.Text(Given.Capacitance)})",
+                            $"1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Resistance)} x "
+                                + $"{given.Text(Given.Capacitance)})",
                             Answers.Practice("definition of the dissipation factor")
                         )
                         .Remarking(
-                            "a meter set to the parallel picture shows the capacitance unharmed, one set to the series picture shows 1 + D² times it"
+                            "a meter set to the parallel picture shows the capacitance unharmed, one set to the series picture shows 1 "
+                                + "+ D² times it"
                         )
                 )
         )

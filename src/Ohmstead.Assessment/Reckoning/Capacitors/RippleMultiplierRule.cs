@@ -25,7 +25,8 @@ internal static class RippleMultiplierRule
         )
         {
             Validity =
-                "the row at or under the frequency is told; a large can bears less than a small part; makers differ widely, the part's own data sheet comes first",
+                "the row at or under the frequency is told; a large can bears less than a small part; makers differ widely, the part's "
+                + "own data sheet comes first",
         };
 
     private static Outcome<Reckoned> Work(RippleGrade grade, decimal hertz)

@@ -37,7 +37,8 @@ internal static class TanDeltaLimitRule
                 Remarks = limit.ReadingsDiffer
                     ?
                     [
-                        $"the words of the rule can be read up to {Answers.Text(limit.RoundedUp, ShownAs.Plain)}: a part between them is undecided",
+                        $"the words of the rule can be read up to {Answers.Text(limit.RoundedUp, ShownAs.Plain)}: a part between them "
+                            + "is undecided",
                     ]
                     : [],
             }

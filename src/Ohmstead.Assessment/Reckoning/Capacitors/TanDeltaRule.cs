@@ -32,5 +32,6 @@ internal static class TanDeltaRule
     private static string? NoCapacitor(decimal factor) =>
         factor <= MostFactor
             ? null
-            : $"that is a dissipation factor of {Answers.Text(factor, ShownAs.Plain)}: a resistance and no capacitor, read its d.c. resistance";
+            : $"that is a dissipation factor of {Answers.Text(factor, ShownAs.Plain)}: a resistance and no capacitor, read its d.c. "
+                + "resistance";
 }

@@ -31,7 +31,8 @@ internal static class TantalumDeratingRule
         {
             Formula = "least rated = rail / 0.5; allowed = Ur to 85 degrees, falling to 2/3 Ur at 125",
             Validity =
-                "solid tantalum with manganese dioxide; rail or rated-voltage is needed. They fail short at power-up, whatever their capacitance says",
+                "solid tantalum with manganese dioxide; rail or rated-voltage is needed. They fail short at power-up, whatever their "
+                + "capacitance says",
         };
 
     private static Outcome<Reckoned> Work(GivenInputs given)

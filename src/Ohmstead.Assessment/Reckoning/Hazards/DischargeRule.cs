@@ -34,7 +34,8 @@ internal static class DischargeRule
         {
             Formula = "t = R C ln(V0 / Vs); V(t) = V0 exp(-t / (R C)); P0 = V0² / R; E = C V0² / 2",
             Validity =
-                "resistance or time is needed; it supposes that the resistor is whole and connected: measure before and after. Count with the highest capacitance that the marking allows: 705 µF for 470 µF -10/+50 %",
+                "resistance or time is needed; it supposes that the resistor is whole and connected: measure before and after. Count "
+                + "with the highest capacitance that the marking allows: 705 µF for 470 µF -10/+50 %",
         };
 
     private static Outcome<Reckoned> Work(GivenInputs given)
@@ -105,7 +106,8 @@ internal static class DischargeRule
                     Dimension.Voltage
                 )
                 .Remarking(
-                    $"most of it days later ({StoredEnergy.RecoveryTimeSource.Text}): measure again before each touch, keep a shorting link on it"
+                    $"most of it days later ({StoredEnergy.RecoveryTimeSource.Text}): measure again before each touch, keep a shorting "
+                        + "link on it"
                 )
         );
         lines.Add(

@@ -58,7 +58,8 @@ internal static class LifeRule
         if (ambient > rated)
         {
             return Outcome<Reckoned>.Refused(
-                $"temperature: {given.Text(Ambient)} is above the rated {given.Text(Given.RatedTemperature)}, outside what the part is made for"
+                $"temperature: {given.Text(Ambient)} is above the rated {given.Text(Given.RatedTemperature)}, outside what the part is "
+                    + "made for"
             );
         }
 

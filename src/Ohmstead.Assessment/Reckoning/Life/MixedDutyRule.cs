@@ -41,7 +41,8 @@ internal static class MixedDutyRule
                 "temperature that equals the mix",
                 TenKelvinRule.EquivalentCelsius(given.Hours(Given.RatedLife), rated, life.ComputedHours),
                 Dimension.Temperature,
-                $"{given.Text(Given.RatedTemperature)} - 10 log2({Answers.Text((decimal)life.ComputedHours, "h")} / {given.Text(Given.RatedLife)})",
+                $"{given.Text(Given.RatedTemperature)} - 10 log2({Answers.Text((decimal)life.ComputedHours, "h")} / "
+                    + $"{given.Text(Given.RatedLife)})",
                 TenKelvinRule.Source
             ),
             Answers.Line(
@@ -51,7 +52,8 @@ internal static class MixedDutyRule
                 string.Join(
                     " + ",
                     phases.Select(phase =>
-                        $"{Answers.Text((decimal)phase.Hours, "h")} x 2^(({Answers.Text((decimal)phase.Celsius, ShownAs.Plain)} - {Answers.Text((decimal)rated, ShownAs.Plain)}) / 10)"
+                        $"{Answers.Text((decimal)phase.Hours, "h")} x 2^(({Answers.Text((decimal)phase.Celsius, ShownAs.Plain)} - "
+                        + $"{Answers.Text((decimal)rated, ShownAs.Plain)}) / 10)"
                     )
                 ),
                 TenKelvinRule.Source

@@ -33,7 +33,8 @@ internal static class RemainingLifeRule
             "remaining-life",
             "between which days the life of an electrolytic may be used up, from the hours it ran and the use to come",
             [Given.RatedLife, Given.RatedTemperature, Used, UsedAt, Least, Most, Coolest, Hottest, On],
-            "rated-life=2000h rated-temperature=105C used=10000h used-at=65C least-a-year=1000h most-a-year=4000h coolest=45C hottest=65C on=2026-01-01",
+            "rated-life=2000h rated-temperature=105C used=10000h used-at=65C least-a-year=1000h most-a-year=4000h coolest=45C "
+                + "hottest=65C on=2026-01-01",
             given =>
                 RemainingLife
                     .Of(

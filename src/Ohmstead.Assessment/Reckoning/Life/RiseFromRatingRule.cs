@@ -26,7 +26,8 @@ internal static class RiseFromRatingRule
             given =>
                 given[Given.Current] > MostTimes * given[Rated]
                     ? Outcome<Reckoned>.Refused(
-                        $"current: {given.Text(Given.Current)} is more than {Answers.Text(MostTimes, ShownAs.Plain)} times the rated {given.Text(Rated)}, where the square no longer holds and the part vents"
+                        $"current: {given.Text(Given.Current)} is more than {Answers.Text(MostTimes, ShownAs.Plain)} times the rated "
+                            + $"{given.Text(Rated)}, where the square no longer holds and the part vents"
                     )
                     : Answers.All(
                         Answers.Line(

@@ -29,7 +29,8 @@ internal static class FuseRule
         )
         {
             Validity =
-                "a rating in one system is no rating in the other; of M, FF and TT, and of E, no figures are known here: no source at hand has them",
+                "a rating in one system is no rating in the other; of M, FF and TT, and of E, no figures are known here: no source at "
+                + "hand has them",
         };
 
     private static Outcome<Reckoned> Answer(GivenInputs given)
@@ -53,7 +54,8 @@ internal static class FuseRule
         var letter = row.Breaking is { } its && breaking is null ? $"{its}: " : string.Empty;
         return Outcome<ReckonedLine>.Of(
             Answers.Figure(
-                $"{letter}at {Answers.Text(given[Rated] * row.TimesRated, Dimension.Current)} {(row.OpensWithinSeconds is null ? "carries" : "opens within")}",
+                $"{letter}at {Answers.Text(given[Rated] * row.TimesRated, Dimension.Current)} "
+                    + $"{(row.OpensWithinSeconds is null ? "carries" : "opens within")}",
                 seconds,
                 Dimension.Duration,
                 $"{Answers.Text(row.TimesRated, ShownAs.Plain)} x {given.Text(Rated)}: it {row.Does}",

@@ -22,7 +22,8 @@ internal static class MainsInsulationRule
                         .. MainsInsulation.All.Select(known =>
                             Answers.Said(
                                 known.Equipment,
-                                $"at least {Answers.Text(known.Ohms, Dimension.Resistance)}: {given.Text(Read)} is {(known.Holds(given[Read]) ? "inside" : "outside")}",
+                                $"at least {Answers.Text(known.Ohms, Dimension.Resistance)}: {given.Text(Read)} is "
+                                    + $"{(known.Holds(given[Read]) ? "inside" : "outside")}",
                                 string.Empty,
                                 known.Source
                             )
@@ -35,6 +36,7 @@ internal static class MainsInsulationRule
         )
         {
             Validity =
-                "500 V d.c. for 5 s, line and neutral joined, to earth or the case; a mains filter or a surge part fails it without fault: electronics are tested at 250 V d.c. or by touch current instead",
+                "500 V d.c. for 5 s, line and neutral joined, to earth or the case; a mains filter or a surge part fails it without "
+                + "fault: electronics are tested at 250 V d.c. or by touch current instead",
         };
 }

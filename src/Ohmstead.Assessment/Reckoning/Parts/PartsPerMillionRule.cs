@@ -23,7 +23,8 @@ internal static class PartsPerMillionRule
                 PartsPerMillion.Of(given[Measured], given[Nominal]).Is(out var ppm, out var reason)
                     ? Math.Abs(ppm.Value) > MostPartsPerMillion
                         ? Outcome<Reckoned>.Refused(
-                            $"{given.Text(Measured)} is another frequency than {given.Text(Nominal)} and no deviation of it: an overtone, a divider, a slip of the prefix"
+                            $"{given.Text(Measured)} is another frequency than {given.Text(Nominal)} and no deviation of it: an "
+                                + "overtone, a divider, a slip of the prefix"
                         )
                         : Answers.All([
                             Outcome<ReckonedLine>.Of(Answers.Figure("deviation", ppm.Value, "ppm", ppm.Arithmetic, ppm.Source)),

@@ -5,7 +5,8 @@ using Ohmstead.Electronics.Statistics;
 
 namespace Ohmstead.Assessment.Reckoning.Statistics;
 
-/// <summary>Reads ages given on a command line: 9 failed at 9, 13+ good at 13, 5..9 good at 5 and bad at 9, ..9 found bad at 9, 3:9 joined at 3.</summary>
+/// <summary>Reads ages given on a command line: 9 failed at 9, 13+ good at 13, 5..9 good at 5 and bad at 9, ..9 found bad at 9, 3:9 joined
+/// at 3.</summary>
 internal static class Ages
 {
     internal const string Form = "9 failed at that age, 13+ still good";

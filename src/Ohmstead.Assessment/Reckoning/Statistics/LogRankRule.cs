@@ -14,7 +14,8 @@ internal static class LogRankRule
             "log-rank",
             "whether two groups of items that were followed fail alike",
             [First, Second],
-            "first=6,6,6,6+,7,9+,10,10+,11+,13,16,17+,19+,20+,22,23,25+,32+,32+,34+,35+ second=1,1,2,2,3,4,4,5,5,8,8,8,8,11,11,12,12,15,17,22,23",
+            "first=6,6,6,6+,7,9+,10,10+,11+,13,16,17+,19+,20+,22,23,25+,32+,32+,34+,35+ "
+                + "second=1,1,2,2,3,4,4,5,5,8,8,8,8,11,11,12,12,15,17,22,23",
             given =>
                 Ages.Followed(given.List(First)).Is(out var first, out var reason)
                 && Ages.Followed(given.List(Second)).Is(out var second, out reason)

@@ -46,6 +46,7 @@ internal static class RegulatorHeatRule
         given.Has(Type)
         && LinearRegulator.Find(given.Text(Type)) is { } known
         && (given[Output] < known.LowVoltsOver || given[Output] > known.HighVoltsOver)
-            ? $"output: a {known.Part} gives {Answers.Text(known.LowVoltsOver, Dimension.Voltage)} to {Answers.Text(known.HighVoltsOver, Dimension.Voltage)}, not {given.Text(Output)}: with another output say no type"
+            ? $"output: a {known.Part} gives {Answers.Text(known.LowVoltsOver, Dimension.Voltage)} to "
+                + $"{Answers.Text(known.HighVoltsOver, Dimension.Voltage)}, not {given.Text(Output)}: with another output say no type"
             : null;
 }

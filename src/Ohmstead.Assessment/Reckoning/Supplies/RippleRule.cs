@@ -32,7 +32,8 @@ internal static class RippleRule
         {
             Formula = "dV = I / (2 f C) full wave, I / (f C) half wave; r.m.s. dV / (2 sqrt 3)",
             Validity =
-                "capacitance or wanted is needed; while the ripple is under a fifth of the voltage, which only peak can tell; the real ripple is 70 to 90 % of the rule",
+                "capacitance or wanted is needed; while the ripple is under a fifth of the voltage, which only peak can tell; the real "
+                + "ripple is 70 to 90 % of the rule",
         };
 
     private static Outcome<Reckoned> Work(GivenInputs given)
@@ -81,7 +82,8 @@ internal static class RippleRule
         yield return Answers
             .Line("ripple, peak to peak, at most", volts, Dimension.Voltage)
             .Remarking(
-                $"{Answers.Text(rectifier.PulsesPerCycle(), ShownAs.Plain)} charging pulses a cycle, {Answers.Text(rectifier.DiodesInPath(), ShownAs.Plain)} diodes in the path",
+                $"{Answers.Text(rectifier.PulsesPerCycle(), ShownAs.Plain)} charging pulses a cycle, "
+                    + $"{Answers.Text(rectifier.DiodesInPath(), ShownAs.Plain)} diodes in the path",
                 $"it holds while that is under a fifth of the voltage{(given.Has(Peak) ? string.Empty : ": give peak to have it checked")}"
             );
         yield return volts.Then(known =>

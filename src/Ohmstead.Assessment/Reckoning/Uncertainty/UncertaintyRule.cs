@@ -28,7 +28,8 @@ internal static class UncertaintyRule
         {
             Formula = "a = reading x accuracy + digits x resolution + fixed; u = a / sqrt 3; U = 2 u",
             Validity =
-                "all in the unit of the reading; within the specification every error is taken as equally likely; the digits already hold the resolution",
+                "all in the unit of the reading; within the specification every error is taken as equally likely; the digits already "
+                + "hold the resolution",
         };
 
     private static Outcome<Reckoned> Work(GivenInputs given)

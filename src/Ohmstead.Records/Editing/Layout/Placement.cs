@@ -4,9 +4,10 @@ namespace Ohmstead.Records.Editing.Layout;
 
 /// <summary>Says for each gap between tokens what shall stand there: the layout itself.</summary>
 /// <remarks>
-/// A block stands two further in than what it belongs to. What stands in brackets is one line where that has no more than <see cref="Width"/>
-/// characters; else its folds stay where a person put them, behind commas, and one is added before each entry of the outermost brackets that would
-/// go beyond. Remarks stay on their lines, one blank line stays where one or more stood.
+/// A block stands two further in than what it belongs to. What stands in brackets is one line where that has no more than
+/// <see cref="Width"/>
+/// characters; else its folds stay where a person put them, behind commas, and one is added before each entry of the outermost brackets
+/// that would go beyond. Remarks stay on their lines, one blank line stays where one or more stood.
 /// </remarks>
 internal sealed class Placement
 {

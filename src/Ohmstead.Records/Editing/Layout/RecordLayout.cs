@@ -4,10 +4,11 @@ using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Records.Editing.Layout;
 
-/// <summary>Brings the front matter of a record, or a file of plain YAML, into the one layout. No word, no key and no remark changes, nor their order.</summary>
+/// <summary>Brings the front matter of a record, or a file of plain YAML, into the one layout. No word, no key and no remark changes, nor
+/// their order.</summary>
 /// <remarks>
-/// Only what stands between the words is changed, by splicing. The changed text is read again and counts only when it says the same, node for node
-/// and remark for remark, when the body is the same, and when laying it out once more changes nothing.
+/// Only what stands between the words is changed, by splicing. The changed text is read again and counts only when it says the same, node
+/// for node and remark for remark, when the body is the same, and when laying it out once more changes nothing.
 /// </remarks>
 public static class RecordLayout
 {

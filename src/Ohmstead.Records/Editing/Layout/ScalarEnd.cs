@@ -20,7 +20,8 @@ internal static class ScalarEnd
     /// <param name="start">The offset of its sign.</param>
     /// <param name="limit">The end of the front matter.</param>
     /// <param name="outside">How far in the lines around it stand.</param>
-    /// <returns>The offset behind its last line, and how far in its lines stand; that is -1 where it has none or gives its own indentation.</returns>
+    /// <returns>The offset behind its last line, and how far in its lines stand; that is -1 where it has none or gives its own
+    /// indentation.</returns>
     internal static (int End, int Column) Block(string text, int start, int limit, int outside)
     {
         var head = LineEnd(text, start, limit);

@@ -3,7 +3,8 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Editing.Layout;
 
-/// <summary>Walks the nodes of a front matter and lists its tokens in the order written, each with how it shall follow the one before it.</summary>
+/// <summary>Walks the nodes of a front matter and lists its tokens in the order written, each with how it shall follow the one before
+/// it.</summary>
 internal sealed class TokenWalk
 {
     private const int Step = 2;
@@ -208,8 +209,8 @@ internal sealed class TokenWalk
         Add(start, behind, TokenKind.Key, join, level, indent, depth);
     }
 
-    // Beside a colon that stands alone the library reads keys that are not written there. A colon before a closing bracket is a part of the key
-    // only as long as no blank stands between, and so is a question mark.
+    // Beside a colon that stands alone the library reads keys that are not written there. A colon before a closing bracket is a part of the
+    // key only as long as no blank stands between, and so is a question mark.
     private bool IsPlainKey(int start, int behind, string key, int depth) =>
         !char.IsWhiteSpace(text[start])
         && text.AsSpan(start, behind - start).SequenceEqual(key)
