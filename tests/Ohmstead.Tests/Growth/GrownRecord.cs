@@ -4,7 +4,7 @@ namespace Ohmstead.Tests.Growth;
 
 /// <summary>A collection of one board that is as large as one likes in one direction.</summary>
 /// <param name="Name">The direction in words.</param>
-/// <param name="First">The size that is doubled twice.</param>
+/// <param name="First">The size that is doubled twice; where findings are told, so large that each check has told all that it tells one by one.</param>
 /// <param name="Files">The files of the collection for a size, by path.</param>
 internal sealed record GrownRecord(string Name, int First, Func<int, IReadOnlyList<(string Path, string Text)>> Files)
 {
@@ -54,6 +54,50 @@ internal sealed record GrownRecord(string Name, int First, Func<int, IReadOnlyLi
         Board("decisions", 1500, n => Parts(n) + Visit("decided", n, i => $"part: R{i}, decision: keep, because: it reads well")),
         Board("hazards", 1500, n => "hazards:\n" + Lines(n, i => $"- {{ hazard: mains, at: R{i} }}")),
         Board("waits", 1500, n => "waiting:\n" + Lines(n, i => $"- {{ since: 2026-01-01, for: part {i} }}")),
+        Board("reservoirs, each proved", 1500, n =>
+            "parts:\n"
+            + Lines(n, i => $"- {{ ref: C{i}, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V }}")
+            + "points:\n"
+            + Lines(n, i => $"- {{ point: P{i}, nominal: 5 V, tolerance: 5 %, reservoir: C{i} }}")
+            + Visit("proof", n, i => $"point: P{i}, voltage: 5 V, ripple: 10 mV")
+        ),
+        Board("live metal, mended and tested", 1500, n =>
+            Parts(n)
+            + Visit("found", n, i => $"at: R{i}, what: chassis live to touch, severity: safety")
+            + Section("work", n, i => $"did: repaired, part: R{i}")
+            + Section("proof", n, i => $"point: earth-{i}, result: pass")
+        ),
+        Board("decisions to form again, each at a visit of its own", 1500, n =>
+            "parts:\n"
+            + Lines(n, i => $"- {{ ref: C{i}, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 25 V }}")
+            + "bench:\n"
+            + Lines(n, i => $"- date: 2026-03-14\n  decided:\n    - {{ part: C{i}, decision: form again, because: it lay long }}")
+        ),
+        Board("decisions about what is not listed, each at a visit of its own", 1500, n =>
+            "bench:\n" + Lines(n, i => $"- date: 2026-03-14\n  decided:\n    - {{ at: lid {i}, decision: replace, because: it is bent }}")
+        ),
+        Collection(
+            "parts and points of its own beside those of its design",
+            1500,
+            n => "design: D-1\n" + Parts(n) + Points(n),
+            ("designs/D-1.md", n => "---\ndesign: D-1\ntitle: A design that grows\n" + Parts(n) + Points(n) + "---\n")
+        ),
+        Collection(
+            "parts and points of a design",
+            1500,
+            n => "design: D-1\n",
+            ("designs/D-1.md", n => "---\ndesign: D-1\ntitle: A design that grows\n" + Parts(n) + Points(n) + "---\n")
+        ),
+        Collection(
+            "lots in the stock, each read",
+            1500,
+            n => Parts(1),
+            ("stock.yaml", n =>
+                "lots:\n"
+                + Lines(n, i => $"- {{ lot: L-{i}, kind: carbon film resistor, resistance: 47 kΩ, quantity: 5, received: 2025-03-01 }}")
+                + Readings(n, i => $"lot: L-{i}, resistance: 47 kΩ")
+            )
+        ),
         Board("parts in braces on one line", 1500, n =>
             "parts: [" + string.Join(", ", Each(n, i => $"{{ ref: R{i}, kind: carbon film resistor, resistance: 47 kΩ }}")) + "]\n"
         ),
@@ -68,7 +112,7 @@ internal sealed record GrownRecord(string Name, int First, Func<int, IReadOnlyLi
         Board("unknown parts", 1500, n => Parts(n) + Readings(n, i => $"part: Q{i}X, circuit: out, resistance: 47 kΩ")),
         Collection(
             "unknown lots",
-            1500,
+            3000,
             n => Parts(1) + Readings(n, i => $"part: R0, lot: L-{i}X, circuit: out, resistance: 47 kΩ"),
             ("stock.yaml", n =>
                 "lots:\n" + Lines(n, i => $"- {{ lot: L-{i}, kind: carbon film resistor, resistance: 47 kΩ, quantity: 5 }}")
@@ -93,7 +137,7 @@ internal sealed record GrownRecord(string Name, int First, Func<int, IReadOnlyLi
         ),
         Board("photographs that are not there", 1500, n => Visit("photos", n, i => $"file: photos/SP-0001/{i}.jpg, shows: it")),
         Board("readings that fail", 1500, n => Parts(n) + Readings(n, i => $"part: R{i}, circuit: out, resistance: 470 kΩ")),
-        Board("readings far from the marking", 1500, n => Parts(n) + Readings(n, i => $"part: R{i}, circuit: out, resistance: 47 MΩ")),
+        Board("readings far from the marking", 3000, n => Parts(n) + Readings(n, i => $"part: R{i}, circuit: out, resistance: 47 MΩ")),
         Board("readings of points that contradict each other", 1500, n =>
             Points(n) + Visit("proof", 2 * n, i => $"point: P{i % n}, voltage: {(i < n ? 5 : 9)} V")
         ),
