@@ -29,7 +29,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
                 CultureInfo.InvariantCulture,
                 $"{(pair.Measured is { } measured ? VerdictWords.Of(measured) : "the test")} {(pair.PassesFirst ? "passes" : "fails")} "
                     + $"on line {pair.First.Line} and {(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with "
-                    + "nothing done between: which of the two holds is not known"
+                    + $"nothing done between: which of the two holds is not known"
             )
         );
 

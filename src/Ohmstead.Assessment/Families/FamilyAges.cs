@@ -28,7 +28,7 @@ public static class FamilyAges
             CultureInfo.InvariantCulture,
             $"{family.Ages.Observed} parts of known age: {family.Ages.FailedByFirstLook} had failed by their first look, at ages nobody "
                 + $"saw; {family.Ages.FailedBetweenLooks} failed between two looks; {family.Ages.Observed - family.Ages.Failures} were "
-                + "good when last seen. Where within a range they failed is not known."
+                + $"good when last seen. Where within a range they failed is not known."
         );
 
     /// <summary>
@@ -51,7 +51,7 @@ public static class FamilyAges
                 CultureInfo.InvariantCulture,
                 $"{(told == 0 ? "No family has" : "The other families have no")} ages at failure that can be told: too few to say "
                     + $"({AgesAtFailure.FewestObserved} parts of known age are wanted), none failed yet, or the same parts as a "
-                    + "narrower family."
+                    + $"narrower family."
             );
 
     /// <summary>The Weibull life in words, or why there is none.</summary>

@@ -19,7 +19,7 @@ internal sealed class DutyWords(BoardDuty duty)
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"{duty.HoursPerYear} h a year in air of {Air(duty)} ({duty.Origin}), taken {LifeModels.SpreadKelvin} K warmer for the "
-                    + "earliest date and cooler for the latest (common practice)"
+                    + $"earliest date and cooler for the latest (common practice)"
             )
         );
 
@@ -31,7 +31,7 @@ internal sealed class DutyWords(BoardDuty duty)
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"twice the life for ten kelvin less means {energy:0.00} eV between {air} and {air + TenKelvin} °C by the law of "
-                        + "Arrhenius; a law with one fixed energy would promise another life"
+                        + $"Arrhenius; a law with one fixed energy would promise another life"
                 )
             )
             : null;

@@ -129,7 +129,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"made {LotDates.Of(lot, fitted).Words}, {(fitted.DayNumber - made.DayNumber) / 365} years or more before it was "
-                        + "fitted: not counted, but seals age on the shelf too"
+                        + $"fitted: not counted, but seals age on the shelf too"
                 )
             );
 }

@@ -46,7 +46,7 @@ internal sealed record RippleShare(double Share, LazyText Working)
                             CultureInfo.InvariantCulture,
                             $"ripple of {ripple.Value.Text} read on {reading.Visit.Date.Text}: {current.Arithmetic}, {share:0.00} of "
                                 + $"the rated {rated.Text} ({current.Source}); {LifeModels.RatedRiseKelvin} K taken for the rise at "
-                                + "rated ripple, makers state 3.5 to 10 K"
+                                + $"rated ripple, makers state 3.5 to 10 K"
                         )
                     )
                 );

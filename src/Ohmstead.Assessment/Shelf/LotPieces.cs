@@ -80,7 +80,7 @@ public sealed class LotPieces
         string.Create(
             CultureInfo.InvariantCulture,
             $"{ShareInWords}: from {FewestBad} pieces and {FamilyWords.Percent(DoubtedShare)} on a lot is doubted as a whole (common "
-                + "practice)"
+                + $"practice)"
         );
 
     /// <summary>The pieces of a lot.</summary>

@@ -128,7 +128,7 @@ public static class DrawerPage
             : string.Create(
                 CultureInfo.InvariantCulture,
                 $"{lots.Length} lots, {lots.Sum(lot => Math.Max(0, lot.Left ?? 0))} parts left; {old} past their shelf life, {unread} "
-                    + "with no incoming reading."
+                    + $"with no incoming reading."
             );
     }
 

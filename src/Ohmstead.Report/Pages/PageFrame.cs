@@ -118,7 +118,7 @@ public static class PageFrame
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Written by Ohmstead {context.Version} as of {context.Today:yyyy-MM-dd}. Every verdict is computed from the "
-                        + "records; open one to see its limit, its arithmetic and its source."
+                        + $"records; open one to see its limit, its arithmetic and its source."
                 )
             );
     }

@@ -62,11 +62,8 @@ public static class Badge
 
     private static void Text(PageBuffer buffer, string text, decimal at, decimal width, string colour)
     {
-        Raw(
-            buffer,
-            $"<text x=\"{at}\" y=\"15\" font-family=\"ui-monospace, DejaVu Sans Mono, Consolas, monospace\" font-size=\"12\" "
-                + $"font-weight=\"700\" textLength=\"{width}\" lengthAdjust=\"spacingAndGlyphs\" fill=\"{colour}\">"
-        );
+        Raw(buffer, $"<text x=\"{at}\" y=\"15\" font-family=\"ui-monospace, DejaVu Sans Mono, Consolas, monospace\" font-size=\"12\" ");
+        Raw(buffer, $"font-weight=\"700\" textLength=\"{width}\" lengthAdjust=\"spacingAndGlyphs\" fill=\"{colour}\">");
         VisibleText.Write(buffer, text);
         Raw(buffer, $"</text>\n");
     }

@@ -66,7 +66,7 @@ internal sealed class FamiliesCommand(Terminal terminal)
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{errors} {(errors == 1 ? "error" : "errors")} in the records: what could not be read is not counted; see ohmstead "
-                        + "check"
+                        + $"check"
                 )
             );
         }

@@ -13,7 +13,11 @@ internal sealed partial record MarkdownPage(string Path)
     public static IReadOnlyList<MarkdownPage> All { get; } =
     [
         .. Directory
-            .EnumerateFiles(ProjectFolder.Root, "*.md", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 })
+            .EnumerateFiles(
+                ProjectFolder.Root,
+                "*.md",
+                new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None }
+            )
             .Select(file => System.IO.Path.GetRelativePath(ProjectFolder.Root, file).Replace('\\', '/'))
             .Where(path => !path.Split('/').Intersect(NotOurs, StringComparer.Ordinal).Any())
             .Where(path => UpperCase().IsMatch(System.IO.Path.GetFileName(path)) || path.StartsWith(".github/", StringComparison.Ordinal))

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Diagnostics;
 using System.Globalization;
 using Ohmstead.Synthetic;
 using Ohmstead.Tests.Support;

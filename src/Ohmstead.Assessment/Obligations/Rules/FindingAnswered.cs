@@ -1,5 +1,4 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;

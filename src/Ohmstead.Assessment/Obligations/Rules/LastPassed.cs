@@ -1,6 +1,5 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
