@@ -12,7 +12,9 @@ internal sealed partial record RuleFile(string Folder, string Name, string Summa
             .. Directory
                 .EnumerateFiles(library, "*.cs", SearchOption.AllDirectories)
                 .Where(file => !file.Contains(Path.DirectorySeparatorChar + "obj" + Path.DirectorySeparatorChar, StringComparison.Ordinal))
-                .Select(file => Read(Path.GetFileName(Path.GetDirectoryName(file))!, File.ReadAllText(file)))
+                .Select(file =>
+                    Read(Path.GetFileName(Path.GetDirectoryName(file))!, Unbroken().Replace(File.ReadAllText(file), string.Empty))
+                )
                 .OfType<RuleFile>()
                 .OrderBy(file => file.Folder, StringComparer.Ordinal)
                 .ThenBy(file => file.Name, StringComparer.Ordinal),
@@ -61,6 +63,10 @@ internal sealed partial record RuleFile(string Folder, string Name, string Summa
 
     [GeneratedRegex("""<(?:see|paramref|c)[^>]*?(?:cref|name)?=?"?([\w.]*)"?\s*/?>|</c>""")]
     private static partial Regex Tags();
+
+    // Where a long text goes on in the next line.
+    [GeneratedRegex(@"""\s*\+\s*""")]
+    private static partial Regex Unbroken();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();
