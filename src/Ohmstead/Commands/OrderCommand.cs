@@ -80,7 +80,7 @@ internal sealed class OrderCommand(Terminal terminal)
     {
         if (parsed.GetValue(what) is not { Length: > 0 } ordered)
         {
-            return Refuse("say what was ordered: order PO-11 placed \"220 µF 100 V, ten\"");
+            return Refuse($"say what was ordered: order {id} placed \"220 µF 100 V, ten\"");
         }
 
         var item = FlowText.Mapping([

@@ -4,7 +4,8 @@ namespace Ohmstead.Tests.Growth;
 
 /// <summary>A collection of one board that is as large as one likes in one direction.</summary>
 /// <param name="Name">The direction in words.</param>
-/// <param name="First">The size that is doubled twice; where findings are told, so large that each check has told all that it tells one by one.</param>
+/// <param name="First">The size that is doubled twice; where findings are told, so large that each check has told all that it tells one by
+/// one.</param>
 /// <param name="Files">The files of the collection for a size, by path.</param>
 internal sealed record GrownRecord(string Name, int First, Func<int, IReadOnlyList<(string Path, string Text)>> Files)
 {
