@@ -75,8 +75,7 @@ public static class PartNotes
             ? new(
                 $"after {years} years without heat {material.Text} has some "
                     + $"{QuantityText.FormatPercent(decimal.Round((decimal)share.Value, 2))} of its marked capacitance left; soldering "
-                    + "starts "
-                    + $"it again, wait 24 to 48 h; an estimate, not a promise",
+                    + $"starts it again, wait 24 to 48 h; an estimate, not a promise",
                 share.Arithmetic.Text,
                 share.Source.Text
             )

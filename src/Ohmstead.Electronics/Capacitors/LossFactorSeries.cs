@@ -122,8 +122,7 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
             steps == 0
                 ? $"{Figures.Text(baseFactor)} up to 1000 µF"
                 : $"{Figures.Text(baseFactor)} + 0.02 x {Figures.Text(decimal.Floor(steps))} = {Figures.Text(completed)} by completed "
-                    + "steps; "
-                    + $"x {Figures.Text(steps)} = {Figures.Text(proRata)} pro rata; x {Figures.Text(decimal.Ceiling(steps))} = "
+                    + $"steps; x {Figures.Text(steps)} = {Figures.Text(proRata)} pro rata; x {Figures.Text(decimal.Ceiling(steps))} = "
                     + $"{Figures.Text(roundedUp)} rounded up"
         );
         return new LossFactorLimit(baseFactor, completed, proRata, roundedUp, Hertz, arithmetic, Source);

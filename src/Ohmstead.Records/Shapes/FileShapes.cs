@@ -227,10 +227,8 @@ public static class FileShapes
                     Vocabulary.DecisionRules,
                     "no rule of decision",
                     "How a reading near its limit is judged: guarded leaves undecided what the uncertainty U does not prove, guarded to "
-                        + "five "
-                        + "per cent takes 0.83 U, three sigma 1.5 U, six sigma 3 U; simple takes a reading as it stands; uncritical "
-                        + "rejects "
-                        + "only what is proved outside, save of safety parts."
+                        + "five per cent takes 0.83 U, three sigma 1.5 U, six sigma 3 U; simple takes a reading as it stands; uncritical "
+                        + "rejects only what is proved outside, save of safety parts."
                 ),
                 Key.Quantity("look_every", Dimension.Duration, "How often a board is looked at again.", "24 months"),
                 Key.Mapping("duty", Duty, "How much and how warm boards run when they do not say it themselves."),

@@ -159,8 +159,7 @@ internal sealed class WorkCommand(Terminal terminal)
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"  no drying time is written: {MethodCatalogue.DryAtRoomHours} h at room temperature is usual ('method drying'); "
-                        + $"--dry "
-                        + $"keeps a proof from being entered before it is over"
+                        + $"--dry keeps a proof from being entered before it is over"
                 )
             );
         }

@@ -58,6 +58,6 @@ public sealed class SpillWashed : IObligationRule
 
     // A wash of the whole board reaches every place of it; wiping reaches the place that it names.
     private static bool TakesOff(WorkEntry work, string at) =>
-        work.Did.Value is WorkKind.Washed or WorkKind.Cleaned
+        ClosingWork.MakesSafe(work.Did.Value, HazardKind.LeakedElectrolyte)
         && ((work.Part ?? work.At)?.Value is not { } place || place == at || place == WholeBoard || work.Clears?.Value == at);
 }
