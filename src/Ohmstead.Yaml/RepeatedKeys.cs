@@ -18,7 +18,7 @@ internal ref struct RepeatedKeys(List<MappingEntry> entries, int first)
     {
         if (table is not null)
         {
-            return table.GetValueOrDefault(key);
+            return table.TryGetValue(key, out var known) ? known : null;
         }
 
         foreach (var entry in CollectionsMarshal.AsSpan(entries)[first..])

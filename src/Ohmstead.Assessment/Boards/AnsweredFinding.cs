@@ -94,8 +94,23 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
         return there;
     }
 
-    private static IEnumerable<string> PlacesOf(Written<string>? part, Written<string>? at, Written<string>? clears) =>
-        new[] { part?.Value, at?.Value, clears?.Value }.OfType<string>().Distinct(StringComparer.Ordinal);
+    private static IEnumerable<string> PlacesOf(Written<string>? part, Written<string>? at, Written<string>? clears)
+    {
+        if (part is not null)
+        {
+            yield return part.Value;
+        }
+
+        if (at is not null && at.Value != part?.Value)
+        {
+            yield return at.Value;
+        }
+
+        if (clears is not null && clears.Value != part?.Value && clears.Value != at?.Value)
+        {
+            yield return clears.Value;
+        }
+    }
 
     private static void Answer(List<AnsweredFinding> found, List<int> there, WorkEntry work, BenchVisit visit, Moment at, Timeline timeline)
     {

@@ -106,7 +106,7 @@ public sealed record BoardAssessment(
     public ImmutableArray<PartLife> Lives { get; init; } = [];
 
     /// <summary>Parts that must be found, in order of the parts list.</summary>
-    public ImmutableArray<PartNeed> Needs { get; init; } = [];
+    public ImmutableArray<PartNeed> Needs => PartNeed.Of(this);
 
     /// <summary>Parts of known lots that were put into known places, each with whether it fits, in order of time.</summary>
     public ImmutableArray<Replacement> Replacements { get; init; } = [];

@@ -102,32 +102,47 @@ public sealed record BoardSummary(
 
     /// <summary>What is kept of an assessment.</summary>
     /// <param name="board">The board, assessed.</param>
-    /// <param name="forStatistics">False where nobody will ask for families and lives, which are the larger part of what is kept.</param>
-    public static BoardSummary Of(BoardAssessment board, bool forStatistics = true) =>
-        new(board.Board.Path, board.Board.Id, board.Board.Title.Value, board.Board.Design?.Value, board.State, board.Reasons)
+    /// <param name="forPages">False where nobody will ask for what only pages and lists tell, which is the larger part of what is kept.</param>
+    public static BoardSummary Of(BoardAssessment board, bool forPages = true)
+    {
+        var summary = new BoardSummary(
+            board.Board.Path,
+            board.Board.Id,
+            board.Board.Title.Value,
+            board.Board.Design?.Value,
+            board.State,
+            board.Reasons
+        )
         {
             Waits = board.OpenWaits,
-            Needs = board.Needs,
-            Overruled =
-            [
-                .. board.Overruled.Select(place => $"{place.Part.Ref.Value}: {place.Decision!.What.Text}, {place.Decision.Because.Value}"),
-            ],
             Readings = OutcomeCounts.Of(board.Readings),
             LastSeen = board.LastSeen,
             LookAgain = board.LookAgain,
             IsLookOverdue = board.IsLookOverdue,
             Fittings = [.. LotFitting.All(board)],
             Claims = board.Claims,
-            InstrumentDays = forStatistics ? InstrumentDay.Of(board.Visits) : [],
-            Hazards = forStatistics ? [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)] : [],
-            Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
-            Families = forStatistics ? BoardFamilies.Of(board) : [],
-            Lives = forStatistics ? [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()] : [],
             Serial = board.Board.Serial?.Value,
             Maker = board.Board.Maker?.Value,
-            // Thousands of boards name the same few hundred places.
-            OwnParts = forStatistics ? [.. board.Board.Parts.Select(part => string.Intern(part.Ref.Value))] : [],
             Revision = board.Board.Revision?.Value,
+        };
+        return forPages ? summary.WithWhatPagesTell(board) : summary;
+    }
+
+    private BoardSummary WithWhatPagesTell(BoardAssessment board) =>
+        this with
+        {
+            Needs = board.Needs,
+            Overruled =
+            [
+                .. board.Overruled.Select(place => $"{place.Part.Ref.Value}: {place.Decision!.What.Text}, {place.Decision.Because.Value}"),
+            ],
+            InstrumentDays = InstrumentDay.Of(board.Visits),
+            Hazards = [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)],
+            Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
+            Families = BoardFamilies.Of(board),
+            Lives = [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()],
+            // Thousands of boards name the same few hundred places.
+            OwnParts = [.. board.Board.Parts.Select(part => string.Intern(part.Ref.Value))],
         };
 }
 

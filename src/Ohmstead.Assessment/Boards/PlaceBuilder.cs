@@ -16,6 +16,9 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
 {
     private readonly Dictionary<string, List<AssessedReading>> byPlace = ByPlace(readings);
 
+    // For the place that is looked at: one list, of which each place takes what stands.
+    private readonly List<StandingVerdict> standing = new(2);
+
     internal PlaceHistory Build(Part part)
     {
         var reference = part.Ref.Value;
@@ -29,13 +32,13 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
 
         // What failed once is no pass by being read again, where somebody's life hangs on it: it goes.
         var isFinal = PartKind.IsSafetyRelevant(part.Values) || (lot is not null && PartKind.IsSafetyRelevant(lot.Values));
-        var standing = new List<StandingVerdict>(2);
+        standing.Clear();
         AssessedReading? tested = null;
         foreach (var reading in counting)
         {
             for (var at = 0; at < reading.Verdicts.Length; at++)
             {
-                Weigh(standing, new(reading.Verdicts[at], reading), isFinal);
+                Weigh(new(reading.Verdicts[at], reading), isFinal);
             }
 
             tested = reading.Reading.Result is null || (isFinal && tested is { Reading.Result.Value: TestResult.Fail }) ? tested : reading;
@@ -48,9 +51,10 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
             : change.IsEmpty ? change.At
             : piece?.At ?? Moment.AsItCame;
         var decided = timeline.DecisionOn(reference) is { } said && said.At > since ? said : ((Moment At, Decision Decision)?)null;
-        return new PlaceHistory(part, lot, piece?.Work, change?.Visit, own, [.. standing.Select(one => one.Verdict)], decided?.Decision)
+        ImmutableArray<StandingVerdict> stoodBy = [.. standing];
+        return new PlaceHistory(part, lot, piece?.Work, change?.Visit, own, Verdicts(stoodBy), decided?.Decision)
         {
-            StoodBy = [.. standing],
+            StoodBy = stoodBy,
             Change = change,
             Counting = counting,
             IsEmpty = change is { IsEmpty: true },
@@ -58,6 +62,17 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
             DecidedAt = decided?.At ?? Moment.AsItCame,
             IsToBeReplaced = decided is { Decision.What.Value: DecisionKind.Replace } wish && wish.At.Visit > since.Visit,
         };
+    }
+
+    private static ImmutableArray<Verdict> Verdicts(ImmutableArray<StandingVerdict> stoodBy)
+    {
+        var verdicts = ImmutableArray.CreateBuilder<Verdict>(stoodBy.Length);
+        for (var at = 0; at < stoodBy.Length; at++)
+        {
+            verdicts.Add(stoodBy[at].Verdict);
+        }
+
+        return verdicts.MoveToImmutable();
     }
 
     private static Dictionary<string, List<AssessedReading>> ByPlace(ImmutableArray<AssessedReading> readings)
@@ -76,7 +91,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
     }
 
     // Keeps for each quantity the verdict that stands, in order of the quantities: a handful at most.
-    private static void Weigh(List<StandingVerdict> standing, StandingVerdict later, bool isFinal)
+    private void Weigh(StandingVerdict later, bool isFinal)
     {
         var at = 0;
         while (at < standing.Count && standing[at].Verdict.Measured < later.Verdict.Measured)
@@ -112,6 +127,11 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         string? lotName
     )
     {
+        if (piece is null && AreAllOf(own, reference))
+        {
+            return own;
+        }
+
         var counting = ImmutableArray.CreateBuilder<AssessedReading>(own.Length);
         if (piece is not null)
         {
@@ -127,6 +147,19 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
         }
 
         return counting.DrainToImmutable();
+    }
+
+    private bool AreAllOf(ImmutableArray<AssessedReading> own, string reference)
+    {
+        for (var at = 0; at < own.Length; at++)
+        {
+            if (own[at].IsNew || !Sat(own[at], reference, piece: null))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private IEnumerable<AssessedReading> BeforeItWentIn(

@@ -13,12 +13,12 @@ internal static class NameLooks
     {
         // Most lists have no letter that could be taken for another, and no small one.
         Written<string>[] all = [.. names];
-        var looks = Array.ConvertAll(all, static name => LookOf(name.Value));
-        if (!all.Where((name, at) => looks[at] != name.Value).Any())
+        if (Array.TrueForAll(all, static name => LookOf(name.Value) == name.Value))
         {
             yield break;
         }
 
+        var looks = Array.ConvertAll(all, static name => LookOf(name.Value));
         var first = new Dictionary<string, Written<string>>(all.Length, StringComparer.Ordinal);
         for (var at = 0; at < all.Length; at++)
         {

@@ -76,13 +76,12 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
             }
         }
 
-        var stood = board.Board with
+        return board.Board with
         {
             Obligations = obligations.DrainToImmutable(),
             IsLookOverdue = board.Board.LookAgain is { } look && look < board.Today,
             OpenWaits = Waits(board),
         };
-        return stood with { Needs = PartNeed.Of(stood) };
     }
 
     // A wait whose end cannot be holds the board back like one without an end, and is listed with them.

@@ -68,15 +68,18 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
         new(LazyText.Of(reading, Words), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading)) { Kind = EvidenceKind.Reading };
 
     /// <summary>A proof as evidence.</summary>
-    internal Evidence By(AssessedProof proof) =>
-        new(LazyText.Of(proof, Words), proof.Visit.Date.Value, proof.Proof.Spot, Board.Board.Path) { Kind = EvidenceKind.Proof };
+    internal Evidence By(AssessedProof proof) => By(proof, LazyText.Of(proof, Words));
+
+    /// <summary>A proof as evidence of one thing that it shows.</summary>
+    internal Evidence By(AssessedProof proof, LazyText words) =>
+        new(words, proof.Visit.Date.Value, proof.Proof.Spot, Board.Board.Path) { Kind = EvidenceKind.Proof };
 
     /// <summary>Work as evidence.</summary>
-    internal Evidence By(WorkEntry work, BenchVisit visit) =>
-        new(LazyText.Of(work, Words), visit.Date.Value, work.Spot, Board.Board.Path) { Kind = EvidenceKind.Work };
+    internal Evidence By(WorkEntry work, BenchVisit visit) => By(work, visit, LazyText.Of(work, Words));
 
     /// <summary>Work as evidence of one thing that its entry says.</summary>
-    internal Evidence By(WorkEntry work, BenchVisit visit, LazyText words) => By(work, visit) with { Words = words };
+    internal Evidence By(WorkEntry work, BenchVisit visit, LazyText words) =>
+        new(words, visit.Date.Value, work.Spot, Board.Board.Path) { Kind = EvidenceKind.Work };
 
     /// <summary>A decision as evidence.</summary>
     internal Evidence By(Decision decision, DateOnly day) =>
@@ -92,6 +95,9 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
 
     /// <summary>What the record says of the board itself, as evidence.</summary>
     internal Evidence ByTheRecord(LazyText words, Spot spot) => new(words, null, spot, Board.Board.Path);
+
+    /// <summary>What the record or its design says of a part, as evidence.</summary>
+    internal Evidence ByTheRecord(LazyText words, Part part) => new(words, null, part.Spot, part.FromDesign ?? Board.Board.Path);
 
     /// <summary>A day in a message.</summary>
     internal static string Day(BenchVisit visit) => IsoDate.Text(visit.Date.Value);

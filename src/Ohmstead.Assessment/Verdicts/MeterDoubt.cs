@@ -29,26 +29,31 @@ public sealed record MeterDoubt(LazyText Why)
     {
         if (ReadingUncertainty.EndOfRange(instrument, measured) is { } reach && Math.Abs(value.Value) > reach.Value)
         {
-            return new(
-                new LazyText(() =>
-                    $"{instrument.Id.Value} is good for {VerdictWords.Of(measured)} up to {QuantityText.Format(reach)}, and this lies "
-                    + "beyond"
-                )
-            )
-            {
-                Reach = reach,
-            };
+            return BeyondRange(instrument, measured, reach);
         }
 
-        return lapsed is { } until
-            ? new(
-                new LazyText(() =>
-                    $"the calibration of {instrument.Id.Value} ran out on {IsoDate.Text(until)}, longer ago than it held: what it is "
-                    + "good for now is not known"
-                )
-            )
-            : null;
+        return lapsed is { } until ? OutOfCalibration(instrument, until) : null;
     }
+
+    // Apart from the question, which is asked of every reading: a lambda takes room for what it holds before anything is asked.
+    private static MeterDoubt BeyondRange(Instrument instrument, Measured measured, Quantity reach) =>
+        new(
+            new LazyText(() =>
+                $"{instrument.Id.Value} is good for {VerdictWords.Of(measured)} up to {QuantityText.Format(reach)}, and this lies "
+                + "beyond"
+            )
+        )
+        {
+            Reach = reach,
+        };
+
+    private static MeterDoubt OutOfCalibration(Instrument instrument, DateOnly until) =>
+        new(
+            new LazyText(() =>
+                $"the calibration of {instrument.Id.Value} ran out on {IsoDate.Text(until)}, longer ago than it held: what it is "
+                + "good for now is not known"
+            )
+        );
 
     /// <summary>Whether a reading outside its limit stands all the same.</summary>
     /// <param name="value">The reading.</param>

@@ -131,7 +131,7 @@ public static class FileBinding
 
         var binder = new Binder(path);
         if (
-            root.Entries.FirstOrDefault(entry => entry.Key == "format")?.Value is ScalarNode { Text: var written } scalar
+            root.ValueOf("format") is ScalarNode { Text: var written } scalar
             && int.TryParse(
                 written,
                 System.Globalization.NumberStyles.None,

@@ -57,9 +57,7 @@ internal static class DayOrder
     private static bool IsAbout(MappingNode entry, HashSet<string> places) => PlacesOf(entry).Overlaps(places);
 
     private static bool Any(MappingNode visit, string list, Func<MappingNode, bool> isSo) =>
-        visit.Entries.FirstOrDefault(entry => entry.Key == list)?.Value is SequenceNode items
-        && items.Items.OfType<MappingNode>().Any(isSo);
+        visit.ValueOf(list) is SequenceNode items && items.Items.OfType<MappingNode>().Any(isSo);
 
-    private static string? TextOf(MappingNode entry, string key) =>
-        (entry.Entries.FirstOrDefault(known => known.Key == key)?.Value as ScalarNode)?.Text;
+    private static string? TextOf(MappingNode entry, string key) => (entry.ValueOf(key) as ScalarNode)?.Text;
 }

@@ -30,7 +30,7 @@ public static class DesignSplitter
     /// <param name="reader">Reads the design again.</param>
     public static DesignSplit Split(RecordEditor editor, string name, string title, string? remark, INodeReader reader)
     {
-        if (editor.Root.Entries.FirstOrDefault(entry => entry.Key == "design") is { Value: ScalarNode { IsNothing: false } known })
+        if (editor.Root.ValueOf("design") is ScalarNode { IsNothing: false } known)
         {
             return DesignSplit.Refused(
                 $"the board has the design '{known.Text}' already",
@@ -143,7 +143,7 @@ public static class DesignSplitter
         var entries = new List<MappingEntry>();
         foreach (var entry in before.Entries.Where(entry => entry.Key != "design"))
         {
-            var cut = cuts.FirstOrDefault(one => ReferenceEquals(one.Cut.Entry, entry));
+            var cut = cuts.FirstOrDefault(one => one.Cut?.Entry.KeySpot == entry.KeySpot);
             if (cut.Cut is null)
             {
                 entries.Add(entry);
@@ -160,10 +160,7 @@ public static class DesignSplitter
         }
 
         var place = after.Entries.TakeWhile(entry => entry.Key != "design").Count();
-        entries.Insert(
-            Math.Min(place, entries.Count),
-            new MappingEntry(default, "design", after.Entries.FirstOrDefault(entry => entry.Key == "design")?.Value ?? before)
-        );
+        entries.Insert(Math.Min(place, entries.Count), new MappingEntry(default, "design", after.ValueOf("design") ?? before));
         return before with { Entries = [.. entries] };
     }
 
@@ -197,5 +194,5 @@ public static class DesignSplitter
         );
 
     private static string? TextOf(MappingNode item, string key) =>
-        item.Entries.FirstOrDefault(entry => entry.Key == key)?.Value is ScalarNode { IsNothing: false } value ? value.Text : null;
+        item.ValueOf(key) is ScalarNode { IsNothing: false } value ? value.Text : null;
 }

@@ -25,8 +25,10 @@ internal static class EntrySplice
     private static TextEdit Added(SourceText source, LaidText parts, MappingNode entry, EntryWord word, string text)
     {
         var place = word.Shape.PlaceOf(word.Key);
-        var before = entry.Entries.LastOrDefault(known => word.Shape.PlaceOf(known.Key) is var rank && rank >= 0 && rank < place)
-            ?? entry.Entries[0];
+        var before = entry.Entries.LastOrDefault(
+            known => word.Shape.PlaceOf(known.Key) is var rank && rank >= 0 && rank < place,
+            entry.Entries[0]
+        );
         var end = parts.EndOf(source.OffsetOf(before.KeySpot));
         if (entry.IsFlow)
         {

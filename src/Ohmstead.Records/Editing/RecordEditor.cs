@@ -42,7 +42,7 @@ public sealed class RecordEditor
 
     /// <summary>The single values of the last visit to the bench, by key; null where there is no visit.</summary>
     public IReadOnlyDictionary<string, string>? LastVisit =>
-        ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] }
+        Root.ValueOf("bench") is SequenceNode { Items: [.., MappingNode last] }
             ? last
                 .Entries.Where(entry => entry.Value is ScalarNode)
                 .ToDictionary(entry => entry.Key, entry => ((ScalarNode)entry.Value).Text, StringComparer.Ordinal)
@@ -84,7 +84,7 @@ public sealed class RecordEditor
     /// <param name="key">The list of the visit.</param>
     /// <param name="item">The entry, as one line of YAML.</param>
     public bool MayJoinLastVisit(string key, string item) =>
-        ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] }
+        Root.ValueOf("bench") is SequenceNode { Items: [.., MappingNode last] }
         && EntryOf(item) is { } entry
         && DayOrder.MayJoin(last, key, entry);
 
@@ -92,7 +92,7 @@ public sealed class RecordEditor
     /// <param name="key">The list of the visit.</param>
     /// <param name="item">The entry, as one line of YAML.</param>
     public bool LastVisitHolds(string key, string item) =>
-        ValueOf(Root, "bench") is SequenceNode { Items: [.., MappingNode last] } && Holds(last, key, item);
+        Root.ValueOf("bench") is SequenceNode { Items: [.., MappingNode last] } && Holds(last, key, item);
 
     /// <summary>Whether a list at the top of the record holds an item already, word for word.</summary>
     /// <param name="list">The list.</param>
@@ -101,7 +101,7 @@ public sealed class RecordEditor
 
     private bool Holds(MappingNode mapping, string key, string item)
     {
-        if (ValueOf(mapping, key) is not SequenceNode list || EntryOf(item) is not { } entry)
+        if (mapping.ValueOf(key) is not SequenceNode list || EntryOf(item) is not { } entry)
         {
             return false;
         }
@@ -130,7 +130,7 @@ public sealed class RecordEditor
         string item
     )
     {
-        if (ValueOf(Root, "bench") is SequenceNode { IsFlow: false, Items: [.., MappingNode last] } visits && isMeant(LastVisit!))
+        if (Root.ValueOf("bench") is SequenceNode { IsFlow: false, Items: [.., MappingNode last] } visits && isMeant(LastVisit!))
         {
             return last.IsFlow
                 ? EditOutcome.Refused($"line {Text(last.Spot.Line)} holds the visit in braces", $"add to it by hand: {key}: [{item}]")
@@ -155,7 +155,7 @@ public sealed class RecordEditor
     {
         var added = $"{key}: {FlowText.Scalar(value)}";
         if (
-            ValueOf(Root, list) is not SequenceNode { Items: var items }
+            Root.ValueOf(list) is not SequenceNode { Items: var items }
             || index >= items.Length
             || items[index] is not MappingNode { Entries: [.., var last] } item
         )
@@ -204,7 +204,7 @@ public sealed class RecordEditor
 
     private EditOutcome IntoAll(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<IReadOnlyList<string>> items)
     {
-        var value = ValueOf(mapping, key);
+        var value = mapping.ValueOf(key);
         var count = value is SequenceNode { Items.Length: var known } ? known : 0;
         var edit = value switch
         {
@@ -263,8 +263,10 @@ public sealed class RecordEditor
         }
 
         var place = shape.PlaceOf(key);
-        var before = mapping.Entries.LastOrDefault(entry => shape.PlaceOf(entry.Key) is var known && known >= 0 && known < place)
-            ?? mapping.Entries[0];
+        var before = mapping.Entries.LastOrDefault(
+            entry => shape.PlaceOf(entry.Key) is var known && known >= 0 && known < place,
+            mapping.Entries[0]
+        );
         var stands = before.KeySpot.Column - 1;
         return (lines.LastOf(before.KeySpot.Line, stands, listMayHang: true), stands);
     }
@@ -358,8 +360,6 @@ public sealed class RecordEditor
         var wasEmpty = list.Length > 0 && before.Any(entry => entry.Path == list);
         return NodeTrail.IsMoreBy(before, after, wasEmpty ? [.. added, list] : added) && NodeTrail.HoldsAll(after, added);
     }
-
-    private static Node? ValueOf(MappingNode mapping, string key) => mapping.Entries.FirstOrDefault(entry => entry.Key == key)?.Value;
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -21,7 +21,22 @@ public sealed record ScalarNode(Spot Spot, string Text, ScalarWriting Style) : N
 /// <param name="Spot">Where it starts.</param>
 /// <param name="Entries">The entries in order.</param>
 /// <param name="IsFlow">True for <c>{ a: b }</c>, false for indented lines.</param>
-public sealed record MappingNode(Spot Spot, ImmutableArray<MappingEntry> Entries, bool IsFlow) : Node(Spot);
+public sealed record MappingNode(Spot Spot, ImmutableArray<MappingEntry> Entries, bool IsFlow) : Node(Spot)
+{
+    /// <summary>The value behind a key, or null when the key is not written.</summary>
+    public Node? ValueOf(string key)
+    {
+        foreach (var entry in Entries)
+        {
+            if (entry.Key == key)
+            {
+                return entry.Value;
+            }
+        }
+
+        return null;
+    }
+}
 
 /// <summary>A list of nodes, in the order written.</summary>
 /// <param name="Spot">Where it starts.</param>
@@ -29,11 +44,11 @@ public sealed record MappingNode(Spot Spot, ImmutableArray<MappingEntry> Entries
 /// <param name="IsFlow">True for <c>[a, b]</c>, false for dashes.</param>
 public sealed record SequenceNode(Spot Spot, ImmutableArray<Node> Items, bool IsFlow) : Node(Spot);
 
-/// <summary>One entry of a mapping.</summary>
+/// <summary>One entry of a mapping. A value, since a record has hundreds of them.</summary>
 /// <param name="KeySpot">Where the key stands.</param>
 /// <param name="Key">The key's text.</param>
 /// <param name="Value">The value.</param>
-public sealed record MappingEntry(Spot KeySpot, string Key, Node Value);
+public readonly record struct MappingEntry(Spot KeySpot, string Key, Node Value);
 
 /// <summary>How a scalar was written.</summary>
 public enum ScalarWriting

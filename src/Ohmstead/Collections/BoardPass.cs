@@ -139,6 +139,6 @@ internal sealed class BoardPass(
 
         var judged = judge.Judge(read.File, findings);
         page?.Invoke(judged.Assessment, judged.Findings);
-        return new(BoardSummary.Of(judged.Assessment, options.ForStatistics), judged.Findings);
+        return new(BoardSummary.Of(judged.Assessment, options.ForPages), judged.Findings);
     }
 }

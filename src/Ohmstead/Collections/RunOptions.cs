@@ -11,8 +11,8 @@ namespace Ohmstead.Collections;
 /// <param name="Limits">How much of a file is read.</param>
 internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, ReadingLimits Limits)
 {
-    /// <summary>Whether families and lives are kept of each board; a check alone does not ask for them.</summary>
-    public bool ForStatistics { get; init; } = true;
+    /// <summary>Whether all that pages and lists tell is kept of each board; a check alone asks for its state and its lots.</summary>
+    public bool ForPages { get; init; } = true;
 
     /// <summary>What an earlier run learned of all boards together: each board is judged with it. Null when nothing is known yet.</summary>
     public BoardsTogether? Together { get; init; }

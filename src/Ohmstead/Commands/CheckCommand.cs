@@ -64,7 +64,7 @@ internal sealed class CheckCommand(Terminal terminal)
             }
 
             using var progress = new Progress(terminal, folder.Boards.Count);
-            var result = new CollectionRun(folder, options with { ForStatistics = false }).Run(progress.Report);
+            var result = new CollectionRun(folder, options with { ForPages = false }).Run(progress.Report);
             progress.Dispose();
             var exit = Exit(result, parsed.GetValue(strict));
             WriterFor(wanted, folder).Write(terminal.Out, result, folder, exit);

@@ -27,7 +27,7 @@ internal static class Completions
         // The day decides no name.
         var run = new RunOptions(DateOnly.MinValue, IsThorough: false, Workers: 1, ReadingLimits.Usual)
         {
-            ForStatistics = false,
+            ForPages = false,
             IsCompared = false,
         };
         var files = CollectionFolder.Open(folder);

@@ -23,7 +23,7 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
             return false;
         }
 
-        var result = new CollectionRun(files, options with { ForStatistics = false }).Run();
+        var result = new CollectionRun(files, options with { ForPages = false }).Run();
         LotFitting[] fittings =
         [
             .. result.Boards.SelectMany(board => board.Fittings).Where(fitted => fitted.Lot == name).Select(fitted => fitted.Fitting),

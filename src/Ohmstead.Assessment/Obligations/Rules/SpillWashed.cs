@@ -56,8 +56,11 @@ public sealed class SpillWashed : IObligationRule
         );
     }
 
-    // A wash of the whole board reaches every place of it; wiping reaches the place that it names.
+    // A wash of the whole board reaches every place of it; wiping reaches the place that it names, and none where it names none.
     private static bool TakesOff(WorkEntry work, string at) =>
         ClosingWork.MakesSafe(work.Did.Value, HazardKind.LeakedElectrolyte)
-        && ((work.Part ?? work.At)?.Value is not { } place || place == at || place == WholeBoard || work.Clears?.Value == at);
+        && (
+            work.Clears?.Value == at
+            || ((work.Part ?? work.At)?.Value is { } place ? place == at || place == WholeBoard : work.Did.Value == WorkKind.Washed)
+        );
 }

@@ -64,30 +64,24 @@ public sealed class VoltageBorne : IObligationRule
         BoardUnderObligation board,
         PlaceHistory place,
         Written<Quantity> rated,
-        (Quantity Volts, string Words, AssessedProof? By) worst
+        (Quantity Volts, LazyText Words, AssessedProof? By) worst
     ) =>
         worst.By is { } proof
-            ? board.By(proof) with
-            {
-                Words = new LazyText(() => $"{worst.Words}, rated for {rated.Text}"),
-            }
-            : board.ByTheRecord(new LazyText(() => $"{QuantityText.Format(worst.Volts)} on {rated.Text}"), place.Part.Spot) with
-            {
-                Path = place.Part.FromDesign ?? board.Board.Board.Path,
-            };
+            ? board.By(proof, new LazyText(() => $"{worst.Words}, rated for {rated.Text}"))
+            : board.ByTheRecord(new LazyText(() => $"{QuantityText.Format(worst.Volts)} on {rated.Text}"), place.Part);
 
     // For a part that gives its voltage (a regulator, a cell, a lamp) the mark is no rating.
     private static bool BearsVoltage(PartValues values) => values.Kind.Value.Family is PartFamily.Capacitor or PartFamily.Resistor;
 
-    private static (Quantity Volts, string Words, AssessedProof? By)? Worst(
+    private static (Quantity Volts, LazyText Words, AssessedProof? By)? Worst(
         BoardAssessment board,
         Written<Quantity>? working,
         IEnumerable<TestPoint> across,
         decimal rated
     )
     {
-        (Quantity Volts, string Words, AssessedProof? By)? worst = working is not null
-            ? (Magnitude(working.Value), $"a working voltage of {working.Text}", null)
+        (Quantity Volts, LazyText Words, AssessedProof? By)? worst = working is not null
+            ? (Magnitude(working.Value), LazyText.Of(working, static working => $"a working voltage of {working.Text}"), null)
             : null;
         foreach (var point in across)
         {

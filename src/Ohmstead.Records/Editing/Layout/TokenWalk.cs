@@ -73,7 +73,7 @@ internal sealed class TokenWalk
                 return;
             }
 
-            Key(entry, ReferenceEquals(entry, mapping.Entries[0]) ? first : Join.Line, level, indent, 0);
+            Key(entry, entry.KeySpot == mapping.Entries[0].KeySpot ? first : Join.Line, level, indent, 0);
             Value(entry.Value, level, level.Column, indent);
         }
     }
@@ -159,7 +159,7 @@ internal sealed class TokenWalk
                 return;
             }
 
-            Key(entry, ReferenceEquals(entry, mapping.Entries[0]) ? first : Join.Entry, level, within, inner);
+            Key(entry, entry.KeySpot == mapping.Entries[0].KeySpot ? first : Join.Entry, level, within, inner);
             Single(entry.Value, Join.Space, level, within, within, level.Column, inner + 1);
         }
 
