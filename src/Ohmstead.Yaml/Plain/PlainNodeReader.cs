@@ -30,6 +30,7 @@ public sealed class PlainNodeReader(Func<INodeReader> thorough) : INodeReader
     private NodeReading HandOver(string path, ReadOnlyMemory<byte> bytes, FileForm form, ReadingLimits limits)
     {
         HandedOver++;
+        LargeFile.GiveBack(bytes.Length);
         return (other ??= thorough()).Read(path, bytes, form, limits);
     }
 

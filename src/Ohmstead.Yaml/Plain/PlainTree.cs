@@ -22,14 +22,16 @@ internal sealed class PlainTree
     /// <summary>The nodes of a stretch of a file, or null when it is for the library to read.</summary>
     internal MappingNode? Read(SourceText source, int start, int end, ReadingLimits limits)
     {
-        entries.Clear();
-        items.Clear();
         eventsLeft = limits.Events - EventsAround;
         scalars.Open(limits.FieldBytes);
         cursor.Open(source, start, end);
         var root = cursor.IsAtEnd || cursor.Column > 0 ? null : Mapping(limits.Depth);
         var isWhole = cursor is { IsInDoubt: false, IsAtEnd: true };
         cursor.Close();
+
+        // What was begun before a doubt is not kept beside what the library makes of the same text.
+        entries.Clear();
+        items.Clear();
         return isWhole ? root : null;
     }
 

@@ -137,6 +137,8 @@ internal sealed class BoardPass(
             return new(null, findings);
         }
 
+        // The nodes have become the record.
+        reader.GiveBack();
         var judged = judge.Judge(read.File, findings);
         page?.Invoke(judged.Assessment, judged.Findings);
         return new(BoardSummary.Of(judged.Assessment, options.ForPages), judged.Findings);

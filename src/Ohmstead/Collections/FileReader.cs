@@ -12,6 +12,7 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
     private const int LargestKept = 256 << 10;
 
     private byte[] room = new byte[32 << 10];
+    private long last;
 
     /// <summary>The check under which unreadable files are reported; they make a run incomplete.</summary>
     public const string Unreadable = "file-unreadable";
@@ -23,6 +24,9 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
     /// what it holds.</summary>
     public static bool IsPassedOver(Finding finding) => finding.Check is Unreadable or Link;
 
+    /// <summary>Gives back what the file that was read last took until it became a record, where that was much.</summary>
+    public void GiveBack() => LargeFile.GiveBack(last);
+
     /// <summary>Reads one file.</summary>
     public NodeReading Read(string path, FileForm form)
     {
@@ -33,6 +37,7 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
         }
 
         var (bytes, refused) = Open(path);
+        last = bytes.Length;
         return refused ?? nodes.Read(path, bytes, form, limits);
     }
 
