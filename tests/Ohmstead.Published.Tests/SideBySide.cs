@@ -20,7 +20,7 @@ internal static class SideBySide
     )
     {
         var own = await OutcomeAsync(published.Path, line, prepare, typed);
-        var ordinary = await OutcomeAsync(Child.Program, line, prepare, typed);
+        var ordinary = await OutcomeAsync(Child.Ordinary, line, prepare, typed);
         Assert.Equal(ordinary.Run, own.Run);
         Assert.Equal(ordinary.Files.Keys, own.Files.Keys);
         Assert.All(ordinary.Files, file =>

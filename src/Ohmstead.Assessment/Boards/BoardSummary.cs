@@ -102,7 +102,8 @@ public sealed record BoardSummary(
 
     /// <summary>What is kept of an assessment.</summary>
     /// <param name="board">The board, assessed.</param>
-    /// <param name="forPages">False where nobody will ask for what only pages and lists tell, which is the larger part of what is kept.</param>
+    /// <param name="forPages">False where nobody will ask for what only pages and lists tell, which is the larger part of what is
+    /// kept.</param>
     public static BoardSummary Of(BoardAssessment board, bool forPages = true)
     {
         var summary = new BoardSummary(

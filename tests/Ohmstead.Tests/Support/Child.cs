@@ -9,13 +9,20 @@ internal static class Child
     public const string Day = "1795564800";
 
     /// <summary>
-    /// The command that starts the program: the one beside the tests, or a published one that OHMSTEAD_PROGRAM names, which starts twenty
-    /// times as fast.
+    /// The command that starts the program: the one beside the tests, or where all are asked for the published one, which starts twenty
+    /// times as fast; OHMSTEAD_PROGRAM may name another.
     /// </summary>
     public static string Program { get; } =
-        Environment.GetEnvironmentVariable("OHMSTEAD_PROGRAM") is { Length: > 0 } named
-            ? named
-            : $"dotnet {Path.Combine(AppContext.BaseDirectory, "ohmstead.dll")}";
+        Environment.GetEnvironmentVariable("OHMSTEAD_PROGRAM") is { Length: > 0 } named ? named
+        : TestExtent.IsAll ? Published
+        : Ordinary;
+
+    /// <summary>The program as a person publishes it, there only where all tests are asked for.</summary>
+    public static string Published =>
+        ProjectFolder.At(Path.Combine("artifacts", "published", "program", OperatingSystem.IsWindows() ? "ohmstead.exe" : "ohmstead"));
+
+    /// <summary>The command that starts the program beside the tests.</summary>
+    public static string Ordinary => $"dotnet {Path.Combine(AppContext.BaseDirectory, "ohmstead.dll")}";
 
     // How long a busy machine takes is its own affair: whoever waits does so until the run is given up.
     private static CancellationToken GivenUp => TestContext.Current.CancellationToken;
