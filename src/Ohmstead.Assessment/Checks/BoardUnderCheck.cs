@@ -107,6 +107,9 @@ public enum PictureState
     /// <summary>The path leads out of the collection.</summary>
     Outside,
 
+    /// <summary>The path holds a character that an address or another system takes for something else.</summary>
+    NotAddressable,
+
     /// <summary>Something that is no picture.</summary>
     NoPicture,
 }

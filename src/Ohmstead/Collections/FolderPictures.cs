@@ -82,17 +82,14 @@ internal sealed class FolderPictures(string root) : IPictures
 
     private PictureState Seek(string path)
     {
-        if (
-            path.Length == 0
-            || path.Contains('\\', StringComparison.Ordinal)
-            || path.Contains(':', StringComparison.Ordinal)
-            || path.Contains('%', StringComparison.Ordinal)
-            || path.Any(char.IsControl)
-            || Path.IsPathRooted(path)
-            || path.Split('/').Any(part => part is "" or "." or "..")
-        )
+        if (Path.IsPathRooted(path) || path.Split('/', '\\').Any(part => part is "" or "." or ".."))
         {
             return PictureState.Outside;
+        }
+
+        if (path.AsSpan().IndexOfAny(@"\:%") >= 0 || path.Any(char.IsControl))
+        {
+            return PictureState.NotAddressable;
         }
 
         if (Path.GetExtension(path).ToUpperInvariant() is not (".PNG" or ".JPG" or ".JPEG" or ".GIF" or ".WEBP" or ".SVG"))

@@ -27,6 +27,7 @@ internal sealed class ListedPictures(IReadOnlySet<string> present) : IPictures
 
     public PictureState At(string path) =>
         path.Split('/').Contains("..", StringComparer.Ordinal) ? PictureState.Outside
+        : path.Contains('%', StringComparison.Ordinal) ? PictureState.NotAddressable
         : !present.Contains(path) ? PictureState.Missing
         : Path.GetExtension(path) is ".png" or ".jpg" or ".svg" ? PictureState.Present
         : PictureState.NoPicture;

@@ -33,6 +33,10 @@ public sealed class PhotographMissing : IBoardCheck
                     $"'{photo.File.Value}' leads out of the collection",
                     $"write a path below the collection, such as photos/{board.Board.Id.Value}/{photo.File.Value.Split('/', '\\')[^1]}"
                 ),
+                PictureState.NotAddressable => (
+                    $"'{photo.File.Value}' holds a character that an address or another system takes for something else",
+                    "give the file a name without \\ : % and control characters, and write that one"
+                ),
                 PictureState.NoPicture => (
                     $"'{photo.File.Value}' is no picture",
                     "name a file that ends in .png, .jpg, .jpeg, .gif or .webp and is one"
