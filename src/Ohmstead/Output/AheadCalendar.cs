@@ -27,12 +27,13 @@ internal static class AheadCalendar
     {
         var home = Slug(collection);
         var used = new HashSet<string>(StringComparer.Ordinal);
+        var last = new Dictionary<string, int>(StringComparer.Ordinal);
         var pattern = new EventPattern(Product, today);
         Fold(file, pattern.Head);
         var line = new ArrayBufferWriter<char>();
         foreach (var item in items)
         {
-            var told = Event(item, Uid(item, home, used));
+            var told = Event(item, Uid(item, home, used, last));
             for (var at = 0; at < pattern.Lines; at++)
             {
                 var (start, value) = pattern.Line(at, told);
@@ -89,7 +90,8 @@ internal static class AheadCalendar
             DueKinds.Words(item.Kind)
         );
 
-    private static string Uid(DueItem item, string home, HashSet<string> used)
+    // A thousand dues of one name are counted on from the last of them.
+    private static string Uid(DueItem item, string home, HashSet<string> used, Dictionary<string, int> last)
     {
         var name = string.Join(
             '.',
@@ -102,8 +104,9 @@ internal static class AheadCalendar
             }.OfType<string>()
         );
         var uid = $"{name}@{home}";
-        for (var again = 2; !used.Add(uid); again++)
+        while (!used.Add(uid))
         {
+            var again = last[name] = last.GetValueOrDefault(name, 1) + 1;
             uid = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{name}.{again}@{home}");
         }
 
