@@ -1,4 +1,5 @@
 using System.Text;
+using Ohmstead.Records.Decoding;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Text;

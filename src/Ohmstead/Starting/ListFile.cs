@@ -1,5 +1,5 @@
 using Ohmstead.Electronics;
-using Ohmstead.Records.Text;
+using Ohmstead.Records.Decoding;
 
 namespace Ohmstead.Starting;
 

@@ -1,6 +1,6 @@
 using Ohmstead.Records.Binding;
+using Ohmstead.Records.Decoding;
 using Ohmstead.Records.Nodes;
-using Ohmstead.Records.Text;
 using Ohmstead.Yaml;
 using YamlDotNet.Core;
 

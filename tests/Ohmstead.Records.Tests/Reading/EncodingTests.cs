@@ -1,4 +1,5 @@
 using System.Text;
+using Ohmstead.Records.Decoding;
 
 namespace Ohmstead.Records.Tests.Reading;
 
@@ -18,8 +19,8 @@ public sealed class EncodingTests
     [Fact]
     public void A_byte_order_mark_is_remembered_for_whoever_rewrites_the_file()
     {
-        Assert.True(Text.SourceDecoder.Decode("a.md", [0xEF, 0xBB, 0xBF, (byte)'a']).Source!.HasByteOrderMark);
-        Assert.False(Text.SourceDecoder.Decode("a.md", [(byte)'a']).Source!.HasByteOrderMark);
+        Assert.True(SourceDecoder.Decode("a.md", [0xEF, 0xBB, 0xBF, (byte)'a']).Source!.HasByteOrderMark);
+        Assert.False(SourceDecoder.Decode("a.md", [(byte)'a']).Source!.HasByteOrderMark);
     }
 
     [Theory]

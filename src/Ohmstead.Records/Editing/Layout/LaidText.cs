@@ -1,3 +1,4 @@
+using Ohmstead.Records.Decoding;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Text;
 

@@ -1,6 +1,7 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Text;
 
-namespace Ohmstead.Records.Text;
+namespace Ohmstead.Records.Decoding;
 
 /// <summary>Reports the characters of a file that nobody sees or that are none.</summary>
 /// <remarks>

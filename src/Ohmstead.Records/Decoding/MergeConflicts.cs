@@ -1,6 +1,7 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Text;
 
-namespace Ohmstead.Records.Text;
+namespace Ohmstead.Records.Decoding;
 
 /// <summary>Finds the marks that a version control system leaves where two changes met and nobody decided.</summary>
 public static class MergeConflicts

@@ -1,6 +1,7 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Text;
 
-namespace Ohmstead.Records.Text;
+namespace Ohmstead.Records.Decoding;
 
 /// <summary>The front matter of a Markdown file: the lines between a first line of three dashes and the next such line.</summary>
 /// <param name="Start">The offset at which the YAML begins.</param>

@@ -2,8 +2,9 @@ using System.Globalization;
 using System.Text;
 using System.Text.Unicode;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Text;
 
-namespace Ohmstead.Records.Text;
+namespace Ohmstead.Records.Decoding;
 
 /// <summary>Turns the bytes of a file into text: strict UTF-8, with or without a byte order mark.</summary>
 /// <remarks>A byte that is not UTF-8 is never replaced: a file read with replacements and written back would have lost it.</remarks>

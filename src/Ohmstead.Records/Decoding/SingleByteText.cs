@@ -1,4 +1,4 @@
-namespace Ohmstead.Records.Text;
+namespace Ohmstead.Records.Decoding;
 
 /// <summary>Tells whether bytes that are not UTF-8 make sense in the single-byte encodings that old editors wrote.</summary>
 internal static class SingleByteText

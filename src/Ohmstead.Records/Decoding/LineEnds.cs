@@ -1,6 +1,7 @@
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Text;
 
-namespace Ohmstead.Records.Text;
+namespace Ohmstead.Records.Decoding;
 
 /// <summary>How the lines of a file end.</summary>
 public static class LineEnds

@@ -1,7 +1,8 @@
 using System.Buffers;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Text;
 
-namespace Ohmstead.Records.Text;
+namespace Ohmstead.Records.Decoding;
 
 /// <summary>Something that a file is instead of UTF-8 text, told by its first bytes.</summary>
 /// <param name="Check">The check that names it.</param>
