@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Checks;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Records.Binding;
 

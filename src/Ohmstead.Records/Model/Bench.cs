@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Model;

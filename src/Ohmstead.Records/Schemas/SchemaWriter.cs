@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Records.Schemas;

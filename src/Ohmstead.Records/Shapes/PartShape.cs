@@ -1,4 +1,5 @@
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Records.Shapes;
 

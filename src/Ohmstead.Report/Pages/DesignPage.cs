@@ -3,7 +3,6 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
 using Ohmstead.Report.Style;

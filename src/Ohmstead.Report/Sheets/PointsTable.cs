@@ -1,7 +1,6 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Sheets;

@@ -6,7 +6,7 @@ using Ohmstead.Collections;
 using Ohmstead.Commands;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Output;
-using Ohmstead.Records.Shapes;
+using Ohmstead.Records.Model;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Bench;

@@ -1,8 +1,8 @@
 using System.CommandLine.Completions;
 using Ohmstead.Collections;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
-using Ohmstead.Records.Shapes;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

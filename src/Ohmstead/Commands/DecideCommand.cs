@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Ohmstead.Records.Editing;
-using Ohmstead.Records.Shapes;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Commands;
 

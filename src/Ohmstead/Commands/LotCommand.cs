@@ -2,6 +2,7 @@ using System.CommandLine;
 using Ohmstead.Electronics;
 using Ohmstead.Output;
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Writing;
 

@@ -1,6 +1,6 @@
 using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Records.Shapes;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.PartsLists;
 

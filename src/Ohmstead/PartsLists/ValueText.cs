@@ -4,7 +4,6 @@ using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.PartsLists;
 

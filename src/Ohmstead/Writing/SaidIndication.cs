@@ -1,6 +1,5 @@
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Writing;
 

@@ -1,6 +1,5 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Assessment.Tests.Boards;
 

@@ -1,6 +1,5 @@
 using System.Reflection;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Records.Tests.Kinds;
 

@@ -27,7 +27,6 @@ public sealed class RoomsTests
             "(project), Capacitors, Hazards, Life, Markings, Parts, PreferredValues, Quantities, Substitution, Supplies"
         ),
         ("Ohmstead.Records", "Editing, Editing/Layout"),
-        ("Ohmstead.Records", "Model, Shapes"),
         ("Ohmstead.Report", "Pictures, Style"),
         ("Ohmstead.Yaml", "(project), Plain"),
     ];

@@ -3,9 +3,8 @@ using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Supplies;
 using Ohmstead.Electronics.Uncertainty;
-using Ohmstead.Records.Model;
 
-namespace Ohmstead.Records.Shapes;
+namespace Ohmstead.Records.Model;
 
 /// <summary>The closed lists of words that records use, each beside what it means. The words are the trade's.</summary>
 public static class Vocabulary
