@@ -1,3 +1,5 @@
+using Ohmstead.Records.Editing.Edits;
+
 namespace Ohmstead.Records.Editing;
 
 /// <summary>A record of a board taken apart into a design and what is left of the board, or the reason why it stays whole.</summary>

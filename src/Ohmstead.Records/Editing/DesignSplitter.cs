@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Text;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;

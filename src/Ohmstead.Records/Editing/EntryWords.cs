@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Editing.Layout;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;

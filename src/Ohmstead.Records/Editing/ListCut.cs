@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Records.Editing;

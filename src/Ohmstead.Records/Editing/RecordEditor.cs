@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Ohmstead.Records.Decoding;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Editing.Layout;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;

@@ -4,6 +4,7 @@ using Ohmstead.Collections;
 using Ohmstead.Commands;
 using Ohmstead.Output;
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;

@@ -1,6 +1,7 @@
 using Ohmstead.Commands;
 using Ohmstead.Output;
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Yaml;
 

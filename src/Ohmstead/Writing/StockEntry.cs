@@ -3,6 +3,7 @@ using Ohmstead.Collections;
 using Ohmstead.Commands;
 using Ohmstead.Output;
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Writing;

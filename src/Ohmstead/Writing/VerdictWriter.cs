@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;

@@ -26,7 +26,6 @@ public sealed class RoomsTests
             "Ohmstead.Electronics",
             "(project), Capacitors, Hazards, Life, Markings, Parts, PreferredValues, Quantities, Substitution, Supplies"
         ),
-        ("Ohmstead.Records", "Editing, Editing/Layout"),
         ("Ohmstead.Report", "Pictures, Style"),
         ("Ohmstead.Yaml", "(project), Plain"),
     ];

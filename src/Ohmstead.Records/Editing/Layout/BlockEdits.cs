@@ -1,3 +1,5 @@
+using Ohmstead.Records.Editing.Edits;
+
 namespace Ohmstead.Records.Editing.Layout;
 
 /// <summary>The changes inside a value that runs over several lines: only how far in its lines stand, never what they say.</summary>

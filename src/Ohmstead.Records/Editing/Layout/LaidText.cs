@@ -1,4 +1,5 @@
 using Ohmstead.Records.Decoding;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Text;
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 

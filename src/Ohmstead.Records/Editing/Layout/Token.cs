@@ -1,3 +1,5 @@
+using Ohmstead.Records.Editing.Edits;
+
 namespace Ohmstead.Records.Editing.Layout;
 
 /// <summary>A piece of the front matter that is never changed in itself: a key, a value, a dash or a bracket.</summary>

@@ -1,3 +1,4 @@
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Text;
 

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Ohmstead.Records.Editing;
+namespace Ohmstead.Records.Editing.Edits;
 
 /// <summary>One change of a text: what stands at a place is taken out and something else put in. Nothing beside it is touched.</summary>
 /// <param name="Offset">Where, in UTF-16 units of the text before the change.</param>

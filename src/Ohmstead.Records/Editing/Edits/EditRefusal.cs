@@ -1,4 +1,4 @@
-namespace Ohmstead.Records.Editing;
+namespace Ohmstead.Records.Editing.Edits;
 
 /// <summary>Why something was not written into a record.</summary>
 /// <param name="Message">What is in the way, with its line.</param>
