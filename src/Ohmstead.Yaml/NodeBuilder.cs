@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Yaml.Plain;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 

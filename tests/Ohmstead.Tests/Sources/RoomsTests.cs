@@ -27,7 +27,6 @@ public sealed class RoomsTests
             "(project), Capacitors, Hazards, Life, Markings, Parts, PreferredValues, Quantities, Substitution, Supplies"
         ),
         ("Ohmstead.Report", "Pictures, Style"),
-        ("Ohmstead.Yaml", "(project), Plain"),
     ];
 
     private static readonly Lazy<IReadOnlyList<ProjectRooms>> All = new(() =>

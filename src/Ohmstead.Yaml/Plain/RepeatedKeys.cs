@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using Ohmstead.Records.Nodes;
 
-namespace Ohmstead.Yaml;
+namespace Ohmstead.Yaml.Plain;
 
 /// <summary>Finds a key that stands twice in one mapping, in linear time however many keys there are.</summary>
 /// <param name="entries">All open entries.</param>
