@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Substitution;
 
 namespace Ohmstead.Assessment.Fit;

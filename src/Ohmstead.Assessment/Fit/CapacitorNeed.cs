@@ -1,4 +1,5 @@
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Electronics.PreferredValues;
 using Ohmstead.Electronics.Quantities;

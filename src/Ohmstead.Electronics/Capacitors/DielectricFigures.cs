@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Capacitors;
 
 /// <summary>What a healthy capacitor of a dry dielectric measures: loss, insulation and drift.</summary>
@@ -200,7 +202,7 @@ public sealed record DielectricFigures(
         };
         decimal hertz = HertzOf(farads);
         return limit is { } known
-            ? new(known, hertz, new(() => $"{Figures.Text(known)} at {Figures.Text(hertz)} Hz for {Figures.Farads(farads)}"))
+            ? new(known, hertz, new(() => $"{Figures.Text(known)} at {Figures.Text(hertz)} Hz for {Rounded.Farads(farads)}"))
             : null;
     }
 
@@ -221,12 +223,12 @@ public sealed record DielectricFigures(
                 {
                     return new Worked<decimal>(
                         ohms,
-                        $"{Figures.Text(InsulationSeconds!.Value)} s / {Figures.Farads(farads)} = {Figures.Ohms(ohms)}",
+                        $"{Figures.Text(InsulationSeconds!.Value)} s / {Rounded.Farads(farads)} = {Rounded.Ohms(ohms)}",
                         Source
                     );
                 }
 
-                return new Worked<decimal>(InsulationOhms!.Value, $"{Figures.Ohms(InsulationOhms.Value)} for a small value", Source);
+                return new Worked<decimal>(InsulationOhms!.Value, $"{Rounded.Ohms(InsulationOhms.Value)} for a small value", Source);
             });
 }
 

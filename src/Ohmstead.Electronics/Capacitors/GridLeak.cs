@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Capacitors;
 
 /// <summary>What a leaking coupling capacitor does to the grid it feeds.</summary>
@@ -36,8 +38,8 @@ public static class GridLeak
             {
                 decimal volts = acrossVolts * gridLeakOhms / (insulationOhms + gridLeakOhms);
                 string working =
-                    $"{Figures.Text(acrossVolts)} V x {Figures.Ohms(gridLeakOhms)} / ({Figures.Ohms(insulationOhms)} + "
-                    + $"{Figures.Ohms(gridLeakOhms)}) = {Figures.Text(volts, 4)} V";
+                    $"{Figures.Text(acrossVolts)} V x {Rounded.Ohms(gridLeakOhms)} / ({Rounded.Ohms(insulationOhms)} + "
+                    + $"{Rounded.Ohms(gridLeakOhms)}) = {Figures.Text(volts, 4)} V";
                 return new Worked<decimal>(volts, working, Source.CommonPractice);
             });
 
@@ -57,8 +59,8 @@ public static class GridLeak
             {
                 decimal ohms = Math.Max(0m, gridLeakOhms * ((acrossVolts / shiftVolts) - 1m));
                 string working =
-                    $"{Figures.Ohms(gridLeakOhms)} x ({Figures.Text(acrossVolts)} V / {Figures.Text(shiftVolts)} V - 1) = "
-                    + $"{Figures.Ohms(ohms)}";
+                    $"{Rounded.Ohms(gridLeakOhms)} x ({Figures.Text(acrossVolts)} V / {Figures.Text(shiftVolts)} V - 1) = "
+                    + $"{Rounded.Ohms(ohms)}";
                 return new Worked<decimal>(ohms, working, Source.CommonPractice);
             });
 }

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Capacitors;
 
 /// <summary>
@@ -40,7 +42,7 @@ public static class LossFactor
             .Then(ohms => new Worked<decimal>(
                 ohms,
                 new(() =>
-                    $"{Figures.Text(lossFactor)} / (2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)}) = {Figures.Ohms(ohms)}"
+                    $"{Figures.Text(lossFactor)} / (2 pi x {Figures.Text(hertz)} Hz x {Rounded.Farads(farads)}) = {Rounded.Ohms(ohms)}"
                 ),
                 Source
             ));

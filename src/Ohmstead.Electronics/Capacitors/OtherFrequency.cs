@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Capacitors;
 
 /// <summary>What a loss read at one frequency says against a limit that holds at another: how low it must be to be inside for certain, and
@@ -30,8 +32,8 @@ public static class OtherFrequency
                 return new Worked<ProvedLimits>(
                     new(Math.Min(limitOhms, scaled), Math.Max(limitOhms, scaled)),
                     new(() =>
-                        $"between {Figures.Ohms(limitOhms)} x {Figures.Text(limitHertz)} Hz / {Figures.Text(readHertz)} Hz = "
-                        + $"{Figures.Ohms(scaled)} and {Figures.Ohms(limitOhms)}"
+                        $"between {Rounded.Ohms(limitOhms)} x {Figures.Text(limitHertz)} Hz / {Figures.Text(readHertz)} Hz = "
+                        + $"{Rounded.Ohms(scaled)} and {Rounded.Ohms(limitOhms)}"
                     ),
                     Source
                 );

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Capacitors;
 
 /// <summary>Rules of interference-suppression capacitors on the mains. None of them may be relaxed.</summary>
@@ -34,13 +36,13 @@ public static class SafetyCapacitor
                 Domain.Positive("capacitance", farads),
                 Domain.That(
                     farads <= MostFarads,
-                    $"capacitance is {Figures.Farads(farads)}, no suppression capacitor is above {Figures.Farads(MostFarads)}"
+                    $"capacitance is {Rounded.Farads(farads)}, no suppression capacitor is above {Rounded.Farads(MostFarads)}"
                 ),
                 Domain.That(!safetyClass.IsBoth(), $"{safetyClass.Name()} are two classes, each with an impulse of its own: ask for one"),
                 Domain.That(safetyClass.IsBoth() || BaseKilovolts(safetyClass) > 0, $"class {safetyClass} has no impulse test"),
                 Domain.That(
                     !safetyClass.IsY() || farads <= OneMicrofarad,
-                    $"capacitance is {Figures.Farads(farads)}, the figure of class {safetyClass} holds to 1 µF and no "
+                    $"capacitance is {Rounded.Farads(farads)}, the figure of class {safetyClass} holds to 1 µF and no "
                         + $"such part is made above it"
                 )
             )
@@ -156,7 +158,7 @@ public static class SafetyCapacitor
             {
                 decimal milliamperes = LossFactor.TwoPi * hertz * farads * volts * 1000m;
                 string working =
-                    $"2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x {Figures.Text(volts)} V = "
+                    $"2 pi x {Figures.Text(hertz)} Hz x {Rounded.Farads(farads)} x {Figures.Text(volts)} V = "
                     + $"{Figures.Text(milliamperes, 4)} mA";
                 return new Worked<decimal>(milliamperes, working, Source.Practice("current through a capacitance"))
                 {

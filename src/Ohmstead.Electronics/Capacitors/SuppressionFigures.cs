@@ -1,4 +1,4 @@
-using Ohmstead.Electronics.Substitution;
+using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Capacitors;
 
@@ -114,9 +114,9 @@ public sealed record SuppressionFigures(
                     new(() =>
                         (
                             ohms == NewOhms
-                                ? Figures.Ohms(ohms)
-                                : $"{Figures.Text(NewSeconds!.Value)} s / {Figures.Farads(farads)} = {Figures.Ohms(ohms)}"
-                        ) + (isNew ? string.Empty : $"; at the end of life {Figures.Text(WornShare)} x = {Figures.Ohms(least)}")
+                                ? Rounded.Ohms(ohms)
+                                : $"{Figures.Text(NewSeconds!.Value)} s / {Rounded.Farads(farads)} = {Rounded.Ohms(ohms)}"
+                        ) + (isNew ? string.Empty : $"; at the end of life {Figures.Text(WornShare)} x = {Rounded.Ohms(least)}")
                     ),
                     Insulation
                 );

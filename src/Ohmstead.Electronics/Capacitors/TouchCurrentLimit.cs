@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Capacitors;
 
 /// <summary>The largest touch current of a class of equipment. Never a permission: see <see cref="Hazards.SafetyNotice.Defer"/>.</summary>
@@ -35,7 +37,7 @@ public sealed record TouchCurrentLimit(string Equipment, decimal Milliamperes)
                 decimal farads = Milliamperes / 1000m / (LossFactor.TwoPi * hertz * volts);
                 string working =
                     $"{Figures.Text(Milliamperes)} mA / (2 pi x {Figures.Text(hertz)} Hz x {Figures.Text(volts)} V) = "
-                    + $"{Figures.Farads(farads)}";
+                    + $"{Rounded.Farads(farads)}";
                 return new Worked<decimal>(farads, working, Source);
             });
 }

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Hazards;
 
 /// <summary>Letting a capacitor down through a resistor. Information only; see <see cref="SafetyNotice.Defer"/>.</summary>
@@ -16,7 +18,7 @@ public static class Discharge
             {
                 double seconds = ohms * farads * Math.Log(fromVolts / toVolts);
                 string working =
-                    $"{Figures.Ohms(ohms)} x {Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)}) = "
+                    $"{Rounded.Ohms(ohms)} x {Rounded.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)}) = "
                     + $"{Figures.Text(seconds, 5)} s";
                 return new Worked<double>(seconds, working, Exponential) { Remarks = [SafetyNotice.Defer] };
             });
@@ -33,8 +35,8 @@ public static class Discharge
             {
                 double ohms = seconds / (farads * Math.Log(fromVolts / toVolts));
                 string working =
-                    $"{Figures.Text(seconds)} s / ({Figures.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)})) "
-                    + $"= {Figures.Ohms(ohms)}";
+                    $"{Figures.Text(seconds)} s / ({Rounded.Farads(farads)} x ln({Figures.Text(fromVolts)} / {Figures.Text(toVolts)})) "
+                    + $"= {Rounded.Ohms(ohms)}";
                 return new Worked<double>(ohms, working, Exponential) { Remarks = [SafetyNotice.Defer] };
             });
 

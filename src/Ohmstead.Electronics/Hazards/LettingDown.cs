@@ -29,18 +29,18 @@ public static class LettingDown
                 volts > HighVolts
                     ? new Worked<decimal>(
                         LeastOhmsHigh,
-                        $"{Text(volts, Dimension.Voltage)} is above {Text(HighVolts, Dimension.Voltage)}: {Figures.Ohms(LeastOhmsHigh)} "
+                        $"{Text(volts, Dimension.Voltage)} is above {Text(HighVolts, Dimension.Voltage)}: {Rounded.Ohms(LeastOhmsHigh)} "
                             + "or more, 10 MΩ for a picture tube",
                         Television
                     )
-                    : new Worked<decimal>(volts, $"1 Ω/V x {Figures.Text(volts)} V = {Figures.Ohms(volts)}", PerVolt)
+                    : new Worked<decimal>(volts, $"1 Ω/V x {Figures.Text(volts)} V = {Rounded.Ohms(volts)}", PerVolt)
             );
 
     /// <summary>Why a resistance is no way to let a voltage down, or null when it is one.</summary>
     public static string? Against(decimal volts, decimal ohms) =>
         LeastOhms(volts).Is(out Worked<decimal>? least, out _) && ohms < least.Value
-            ? $"{Figures.Ohms(ohms)} at {Text(volts, Dimension.Voltage)} is a flash-over, {Text(volts * volts / ohms, Dimension.Power)} "
-                + $"at the first moment; expected {Figures.Ohms(least.Value)} or more ({least.Source.Text})"
+            ? $"{Rounded.Ohms(ohms)} at {Text(volts, Dimension.Voltage)} is a flash-over, {Text(volts * volts / ohms, Dimension.Power)} "
+                + $"at the first moment; expected {Rounded.Ohms(least.Value)} or more ({least.Source.Text})"
             : null;
 
     private static string Text(decimal value, Dimension dimension) =>

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Hazards;
 
 /// <summary>What a charged capacitor holds. Information only; see <see cref="SafetyNotice.Defer"/>.</summary>
@@ -45,7 +47,7 @@ public sealed record StoredEnergy(decimal Joules, decimal Coulombs, string Arith
                 decimal joules = farads * volts * volts / 2m;
                 decimal coulombs = farads * Math.Abs(volts);
                 string working =
-                    $"{Figures.Farads(farads)} x ({Figures.Text(volts)} V)² / 2 = {Figures.Text(joules, 4)} J; "
+                    $"{Rounded.Farads(farads)} x ({Figures.Text(volts)} V)² / 2 = {Figures.Text(joules, 4)} J; "
                     + $"{Figures.Text(coulombs * 1000m, 4)} mC";
                 return new StoredEnergy(joules, coulombs, working);
             });

@@ -1,4 +1,5 @@
 using Ohmstead.Electronics.Hazards;
+using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Life;
 
@@ -42,7 +43,7 @@ public sealed record ReformingPlan(
                 decimal ohms = ratedVolts <= procedure.BoundVolts ? procedure.OhmsUpTo : procedure.OhmsAbove;
                 decimal watts = ratedVolts * ratedVolts / ohms;
                 string working =
-                    $"({Figures.Text(ratedVolts)} V)² / {Figures.Ohms(ohms)} = {Figures.Text(watts, 3)} W should the part be shorted";
+                    $"({Figures.Text(ratedVolts)} V)² / {Rounded.Ohms(ohms)} = {Figures.Text(watts, 3)} W should the part be shorted";
                 return new ReformingPlan(
                     ohms,
                     watts,
@@ -86,7 +87,7 @@ public sealed record ReformingPlan(
             ? new ReformingStep(
                 0m,
                 null,
-                $"let down through a wire-wound resistor of about {Figures.Ohms(perVolt * ratedVolts)} on an insulated probe, and "
+                $"let down through a wire-wound resistor of about {Rounded.Ohms(perVolt * ratedVolts)} on an insulated probe, and "
                     + "measure that it is down",
                 procedure.Source
             )

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Life;
 
 /// <summary>How much ripple current warms a can above its surroundings.</summary>
@@ -60,7 +62,7 @@ public static class RippleHeating
                 double watts = amperes * amperes * esrOhms;
                 double kelvin = watts * 1000 / (milliwattsPerSquareCentimetreKelvin * surfaceSquareCentimetres);
                 string working =
-                    $"({Figures.Text(amperes)} A)² x {Figures.Ohms(esrOhms)} / ({Figures.Text(milliwattsPerSquareCentimetreKelvin)} "
+                    $"({Figures.Text(amperes)} A)² x {Rounded.Ohms(esrOhms)} / ({Figures.Text(milliwattsPerSquareCentimetreKelvin)} "
                     + $"mW/(cm² K) x {Figures.Text(surfaceSquareCentimetres, 5)} cm²) = {Figures.Text(kelvin, 4)} K";
                 return new Worked<double>(kelvin, working, Balance);
             });
@@ -104,7 +106,7 @@ public static class RippleHeating
                 return new Worked<double>(
                     amperes,
                     new(() =>
-                        $"2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x {Figures.Text(peakToPeakVolts)} V / (2 sqrt 3) = "
+                        $"2 pi x {Figures.Text(hertz)} Hz x {Rounded.Farads(farads)} x {Figures.Text(peakToPeakVolts)} V / (2 sqrt 3) = "
                         + $"{Figures.Text(amperes, 4)} A"
                     ),
                     Triangle

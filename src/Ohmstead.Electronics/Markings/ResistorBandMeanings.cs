@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Markings;
 

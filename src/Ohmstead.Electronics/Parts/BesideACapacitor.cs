@@ -1,5 +1,6 @@
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Decimals;
+using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Parts;
 
@@ -29,8 +30,8 @@ public static class BesideACapacitor
                 return new Worked<SeriesReading>(
                     new(ohms, 1m / (LossFactor.TwoPi * hertz * reactance), ohms / reactance),
                     new(() =>
-                        $"({Figures.Ohms(esrOhms)} - j {Figures.Ohms(x)}) || {Figures.Ohms(besideOhms)} = {Figures.Ohms(ohms)} - j "
-                        + $"{Figures.Ohms(reactance)}"
+                        $"({Rounded.Ohms(esrOhms)} - j {Rounded.Ohms(x)}) || {Rounded.Ohms(besideOhms)} = {Rounded.Ohms(ohms)} - j "
+                        + $"{Rounded.Ohms(reactance)}"
                     ),
                     Source
                 );
@@ -50,8 +51,8 @@ public static class BesideACapacitor
                     most,
                     new(() =>
                         x <= limitOhms
-                            ? $"x = {Figures.Ohms(x)} is under {Figures.Ohms(limitOhms)}: no resistance beside it can raise it"
-                            : $"({Figures.Ohms(limitOhms)}² + {Figures.Ohms(x)}²) / (2 x {Figures.Ohms(x)}) = {Figures.Ohms(most)}"
+                            ? $"x = {Rounded.Ohms(x)} is under {Rounded.Ohms(limitOhms)}: no resistance beside it can raise it"
+                            : $"({Rounded.Ohms(limitOhms)}² + {Rounded.Ohms(x)}²) / (2 x {Rounded.Ohms(x)}) = {Rounded.Ohms(most)}"
                     ),
                     Source
                 );
@@ -72,14 +73,14 @@ public static class BesideACapacitor
                 decimal most = under < 0m ? 0m : ((1m - DecimalMath.Sqrt(under)) / (2m * readOhms)) - conductance;
                 return most <= 0m
                     ? Outcome<Worked<decimal>>.Refused(
-                        $"no resistance beside it makes {Figures.Ohms(readOhms)} of {Figures.Ohms(limitOhms)}"
+                        $"no resistance beside it makes {Rounded.Ohms(readOhms)} of {Rounded.Ohms(limitOhms)}"
                     )
                     : Outcome<Worked<decimal>>.Of(
                         new(
                             1m / most,
                             new(() =>
-                                $"{Figures.Ohms(1m / most)} beside {Figures.Ohms(limitOhms)} and {Figures.Farads(farads)} reads "
-                                + $"{Figures.Ohms(readOhms)} at {Figures.Text(hertz)} Hz"
+                                $"{Rounded.Ohms(1m / most)} beside {Rounded.Ohms(limitOhms)} and {Rounded.Farads(farads)} reads "
+                                + $"{Rounded.Ohms(readOhms)} at {Figures.Text(hertz)} Hz"
                             ),
                             Source
                         )
@@ -96,8 +97,8 @@ public static class BesideACapacitor
                 return new Worked<decimal>(
                     ohms,
                     new(() =>
-                        $"1 / (2 pi x {Figures.Text(hertz)} Hz x {Figures.Farads(farads)} x ({Figures.Text(read)} - "
-                        + $"{Figures.Text(limit)})) = {Figures.Ohms(ohms)}"
+                        $"1 / (2 pi x {Figures.Text(hertz)} Hz x {Rounded.Farads(farads)} x ({Figures.Text(read)} - "
+                        + $"{Figures.Text(limit)})) = {Rounded.Ohms(ohms)}"
                     ),
                     Source
                 );

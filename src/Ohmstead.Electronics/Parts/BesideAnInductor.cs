@@ -1,4 +1,5 @@
 using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Parts;
 
@@ -42,7 +43,7 @@ public static class BesideAnInductor
                     farads,
                     new(() =>
                         $"(1 - {Figures.Text(henries)} H / {Figures.Text(readHenries)} H) / ((2 pi x {Figures.Text(hertz)} Hz)² x "
-                        + $"{Figures.Text(henries)} H) = {Figures.Farads(farads)}"
+                        + $"{Figures.Text(henries)} H) = {Rounded.Farads(farads)}"
                     ),
                     BesideACapacitor.Source
                 );

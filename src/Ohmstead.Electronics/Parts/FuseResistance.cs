@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Parts;
 
 /// <summary>The cold resistance of a whole fuse: at most its largest voltage drop divided by its rated current. What is far above it is
@@ -43,7 +45,7 @@ public static class FuseResistance
                 decimal ohms = volts / ratedAmperes;
                 return new Worked<decimal>(
                     ohms,
-                    new(() => $"{Figures.Text(volts)} V / {Figures.Text(ratedAmperes)} A = {Figures.Ohms(ohms)}"),
+                    new(() => $"{Figures.Text(volts)} V / {Figures.Text(ratedAmperes)} A = {Rounded.Ohms(ohms)}"),
                     ratedAmperes < 1m ? Small : Slow
                 );
             });
@@ -55,8 +57,8 @@ public static class FuseResistance
             .Then(whole => new Worked<decimal>(
                 (TimesForBroken * whole.Value) + OhmsOfLeads,
                 new(() =>
-                    $"5 x {Figures.Ohms(whole.Value)} + 1 Ω of leads and contacts = "
-                    + $"{Figures.Ohms((TimesForBroken * whole.Value) + OhmsOfLeads)}"
+                    $"5 x {Rounded.Ohms(whole.Value)} + 1 Ω of leads and contacts = "
+                    + $"{Rounded.Ohms((TimesForBroken * whole.Value) + OhmsOfLeads)}"
                 ),
                 Source.CommonPractice
             ));

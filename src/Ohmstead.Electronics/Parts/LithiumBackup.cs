@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Parts;
 
 /// <summary>The resistor beside the diode that keeps a supply from charging a primary lithium cell when the diode has failed
@@ -25,7 +27,7 @@ public static class LithiumBackup
                     ohms,
                     new(() =>
                         $"({Figures.Text(supplyVolts)} V - {Figures.Text(cellVolts)} V) / {Figures.Text(greatestAmperes)} A = "
-                        + $"{Figures.Ohms(ohms)}"
+                        + $"{Rounded.Ohms(ohms)}"
                     ),
                     Guide
                 );

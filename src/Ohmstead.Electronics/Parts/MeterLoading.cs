@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Parts;
 
 /// <summary>What a voltmeter of finite resistance shows of a source with a resistance of its own.</summary>
@@ -15,7 +17,7 @@ public static class MeterLoading
                 decimal share = meterOhms / (meterOhms + sourceOhms);
                 return new Worked<decimal>(
                     share,
-                    $"{Figures.Ohms(meterOhms)} / ({Figures.Ohms(meterOhms)} + {Figures.Ohms(sourceOhms)}) = {Figures.Text(share, 4)}",
+                    $"{Rounded.Ohms(meterOhms)} / ({Rounded.Ohms(meterOhms)} + {Rounded.Ohms(sourceOhms)}) = {Figures.Text(share, 4)}",
                     Divider
                 );
             });

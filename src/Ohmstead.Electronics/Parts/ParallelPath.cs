@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Parts;
 
 /// <summary>Resistances side by side.</summary>
@@ -12,7 +14,7 @@ public static class ParallelPath
                 decimal ohms = 1m / ((1m / firstOhms) + (1m / secondOhms));
                 return new Worked<decimal>(
                     ohms,
-                    $"{Figures.Ohms(firstOhms)} || {Figures.Ohms(secondOhms)} = {Figures.Ohms(ohms)}",
+                    $"{Rounded.Ohms(firstOhms)} || {Rounded.Ohms(secondOhms)} = {Rounded.Ohms(ohms)}",
                     InCircuitRule.Source
                 );
             });
@@ -25,7 +27,7 @@ public static class ParallelPath
                 Domain.Positive("part", partOhms),
                 Domain.That(
                     readOhms < partOhms,
-                    $"the reading {Figures.Ohms(readOhms)} is not below the part's {Figures.Ohms(partOhms)}: nothing lies in parallel"
+                    $"the reading {Rounded.Ohms(readOhms)} is not below the part's {Rounded.Ohms(partOhms)}: nothing lies in parallel"
                 )
             )
             .Compute(() =>
@@ -33,7 +35,7 @@ public static class ParallelPath
                 decimal ohms = 1m / ((1m / readOhms) - (1m / partOhms));
                 return new Worked<decimal>(
                     ohms,
-                    $"1 / (1 / {Figures.Ohms(readOhms)} - 1 / {Figures.Ohms(partOhms)}) = {Figures.Ohms(ohms)}",
+                    $"1 / (1 / {Rounded.Ohms(readOhms)} - 1 / {Rounded.Ohms(partOhms)}) = {Rounded.Ohms(ohms)}",
                     InCircuitRule.Source
                 );
             });

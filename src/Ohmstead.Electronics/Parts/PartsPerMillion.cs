@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Parts;
 
 /// <summary>Small relative deviations: crystals, clocks and temperature coefficients.</summary>
@@ -29,8 +31,8 @@ public static class PartsPerMillion
             {
                 decimal change = ohms * partsPerMillionPerKelvin * kelvin / 1_000_000m;
                 string working =
-                    $"{Figures.Ohms(ohms)} x {Figures.Text(partsPerMillionPerKelvin)} ppm/K x {Figures.Text(kelvin)} K = "
-                    + $"{Figures.Ohms(change)}";
+                    $"{Rounded.Ohms(ohms)} x {Figures.Text(partsPerMillionPerKelvin)} ppm/K x {Figures.Text(kelvin)} K = "
+                    + $"{Rounded.Ohms(change)}";
                 return new Worked<decimal>(change, working, Source.Practice("definition of a temperature coefficient"));
             });
 

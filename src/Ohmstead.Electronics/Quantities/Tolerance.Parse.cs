@@ -1,5 +1,3 @@
-using Ohmstead.Electronics.Markings;
-
 namespace Ohmstead.Electronics.Quantities;
 
 /// <content>Reading.</content>

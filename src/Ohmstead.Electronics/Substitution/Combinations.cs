@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Substitution;
 
 /// <summary>Two parts in the place of one, and what a coupling capacitor passes.</summary>
@@ -13,7 +15,7 @@ public static class Combinations
             .Compute(() =>
                 new Worked<(decimal Farads, decimal Volts)>(
                     (farads / 2m, 2m * ratedVolts),
-                    $"2 x {Figures.Farads(farads)} {Figures.Text(ratedVolts)} V in series = {Figures.Farads(farads / 2m)} "
+                    $"2 x {Rounded.Farads(farads)} {Figures.Text(ratedVolts)} V in series = {Rounded.Farads(farads / 2m)} "
                         + $"{Figures.Text(2m * ratedVolts)} V",
                     Algebra
                 )
@@ -29,7 +31,7 @@ public static class Combinations
             .Compute(() =>
                 new Worked<(decimal Farads, decimal Volts)>(
                     (farads / 2m, ratedVolts),
-                    $"2 x {Figures.Farads(farads)} back to back = {Figures.Farads(farads / 2m)} bipolar, {Figures.Text(ratedVolts)} V",
+                    $"2 x {Rounded.Farads(farads)} back to back = {Rounded.Farads(farads / 2m)} bipolar, {Figures.Text(ratedVolts)} V",
                     Algebra
                 )
             );
@@ -43,7 +45,7 @@ public static class Combinations
                 decimal hertz = 1m / (Capacitors.LossFactor.TwoPi * ohms * farads);
                 return new Worked<decimal>(
                     hertz,
-                    $"1 / (2 pi x {Figures.Ohms(ohms)} x {Figures.Farads(farads)}) = {Figures.Text(hertz, 4)} Hz",
+                    $"1 / (2 pi x {Rounded.Ohms(ohms)} x {Rounded.Farads(farads)}) = {Figures.Text(hertz, 4)} Hz",
                     Algebra
                 );
             });

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Capacitors;
+
 namespace Ohmstead.Electronics.Substitution;
 
 /// <summary>Which kind may stand for which, and polarity.</summary>

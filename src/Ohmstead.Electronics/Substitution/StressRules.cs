@@ -1,3 +1,6 @@
+using Ohmstead.Electronics.Capacitors;
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Substitution;
 
 /// <summary>Temperature, ripple current and ESR, the last both ways.</summary>
@@ -80,11 +83,11 @@ internal static class StressRules
 
     private static Reason AtMost(decimal ohms, decimal most) =>
         ohms > most
-            ? Reason.Against("ESR", () => $"{Figures.Ohms(ohms)} where at most {Figures.Ohms(most)} work")
-            : Reason.For("ESR", () => $"{Figures.Ohms(ohms)}, at most {Figures.Ohms(most)} work");
+            ? Reason.Against("ESR", () => $"{Rounded.Ohms(ohms)} where at most {Rounded.Ohms(most)} work")
+            : Reason.For("ESR", () => $"{Rounded.Ohms(ohms)}, at most {Rounded.Ohms(most)} work");
 
     private static Reason AtLeast(decimal ohms, decimal least) =>
         ohms < least
-            ? Reason.Against("ESR", () => $"{Figures.Ohms(ohms)} where a regulator needs {Figures.Ohms(least)} to be stable")
-            : Reason.For("ESR", () => $"{Figures.Ohms(ohms)}, a regulator needs {Figures.Ohms(least)}");
+            ? Reason.Against("ESR", () => $"{Rounded.Ohms(ohms)} where a regulator needs {Rounded.Ohms(least)} to be stable")
+            : Reason.For("ESR", () => $"{Rounded.Ohms(ohms)}, a regulator needs {Rounded.Ohms(least)}");
 }

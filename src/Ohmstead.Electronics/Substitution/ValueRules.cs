@@ -60,7 +60,7 @@ internal static class ValueRules
         if (low > high)
         {
             return Outcome<Worked<Interval>>.Refused(
-                $"the circuit stands {Figures.Farads(low)} to {Figures.Farads(high)}, which leaves nothing beside its role"
+                $"the circuit stands {Rounded.Farads(low)} to {Rounded.Farads(high)}, which leaves nothing beside its role"
             );
         }
 
@@ -68,7 +68,7 @@ internal static class ValueRules
         LazyText arithmetic = new(() =>
             (place.LeastFarads, place.MostFarads) is ({ }, { })
                 ? "what the circuit stands"
-                : $"{Figures.Text(least)} to {Figures.Text(most, 3)} x {Figures.Farads(place.Farads)}, {why}"
+                : $"{Figures.Text(least)} to {Figures.Text(most, 3)} x {Rounded.Farads(place.Farads)}, {why}"
                     + (place.LeastFarads is null && place.MostFarads is null ? "" : ", and what the circuit stands")
         );
         return Outcome<Worked<Interval>>.Of(new Worked<Interval>(range, arithmetic, Source.CommonPractice));
@@ -79,10 +79,10 @@ internal static class ValueRules
 
     private static Reason Circuit(decimal? least, decimal? most, decimal farads) =>
         farads < least
-            ? Reason.Against(Aspect, () => $"{Figures.Farads(farads)} where the circuit needs {Figures.Farads(least.Value)} or more")
+            ? Reason.Against(Aspect, () => $"{Rounded.Farads(farads)} where the circuit needs {Rounded.Farads(least.Value)} or more")
         : farads > most
-            ? Reason.Against(Aspect, () => $"{Figures.Farads(farads)} where the circuit stands {Figures.Farads(most.Value)} at most")
-        : Reason.For(Aspect, () => $"{Figures.Farads(farads)} is inside what the circuit stands");
+            ? Reason.Against(Aspect, () => $"{Rounded.Farads(farads)} where the circuit stands {Rounded.Farads(most.Value)} at most")
+        : Reason.For(Aspect, () => $"{Rounded.Farads(farads)} is inside what the circuit stands");
 
     // A value inside the tolerance the original was delivered with is as good as the original's own.
     private static decimal Least(CapacitorPlace place, decimal share) => Math.Min(share, 1m - place.ToleranceBelow);
@@ -113,7 +113,7 @@ internal static class ValueRules
                     Aspect,
                     pair,
                     static p =>
-                        $"{Figures.Farads(p.Offer.Farads)} is over the {Figures.Farads(p.Place.LargestInputFarads!.Value)} that the "
+                        $"{Rounded.Farads(p.Offer.Farads)} is over the {Rounded.Farads(p.Place.LargestInputFarads!.Value)} that the "
                         + $"valve rectifier may feed",
                     source
                 )
@@ -140,7 +140,7 @@ internal static class ValueRules
             : InTolerance(share, pair);
 
     private static string Words(Pairing p) =>
-        $"{Figures.Farads(p.Offer.Farads)} for {Figures.Farads(p.Place.Farads)} is {Figures.Text(p.Share, 3)} x";
+        $"{Rounded.Farads(p.Offer.Farads)} for {Rounded.Farads(p.Place.Farads)} is {Figures.Text(p.Share, 3)} x";
 
     private sealed class AskedWords(Pairing pair, string between, string asked) : LazyText
     {

@@ -1,3 +1,4 @@
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.PreferredValues;
 using Ohmstead.Electronics.Quantities;
 

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Supplies;
 
 /// <summary>Choke-input supplies, full wave: below a critical current the output climbs from 0.90 to 1.41 times the winding's r.m.s.
@@ -17,7 +19,7 @@ public static class ChokeInput
             .Compute(() =>
             {
                 decimal ohms = 3m * Capacitors.LossFactor.TwoPi * mainsHertz * henries;
-                string working = $"6 pi x {Figures.Text(mainsHertz)} Hz x {Figures.Text(henries)} H = {Figures.Ohms(ohms)}";
+                string working = $"6 pi x {Figures.Text(mainsHertz)} Hz x {Figures.Text(henries)} H = {Rounded.Ohms(ohms)}";
                 return new Worked<decimal>(ohms, working, Source.FromMemory("Radiotron Designer's Handbook, 4th edition", "chapter 30"));
             });
 }

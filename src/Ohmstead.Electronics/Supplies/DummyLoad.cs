@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Supplies;
 
 /// <summary>A load to test a switching supply with: many do not start, or overshoot, without one on the rail they sense.</summary>
@@ -29,7 +31,7 @@ public sealed record DummyLoad(decimal Ohms, decimal Amperes, decimal Watts, dec
                 decimal ohms = Math.Abs(railVolts) / amperes;
                 decimal watts = Math.Abs(railVolts) * amperes;
                 string working =
-                    $"{Figures.Text(Math.Abs(railVolts))} V / {Figures.Text(amperes)} A = {Figures.Ohms(ohms)}, {Figures.Text(watts)} "
+                    $"{Figures.Text(Math.Abs(railVolts))} V / {Figures.Text(amperes)} A = {Rounded.Ohms(ohms)}, {Figures.Text(watts)} "
                     + $"W, a part of {Figures.Text(PowerMargin * watts)} W";
                 return new Worked<DummyLoad>(new DummyLoad(ohms, amperes, watts, PowerMargin * watts), working, Source.CommonPractice)
                 {

@@ -1,3 +1,5 @@
+using Ohmstead.Electronics.Quantities;
+
 namespace Ohmstead.Electronics.Supplies;
 
 /// <summary>Ripple on a reservoir capacitor by the rule of thumb, and what it says of the capacitor.</summary>
@@ -26,7 +28,7 @@ public static class ReservoirRipple
                 decimal pulses = rectifier.PulsesPerCycle();
                 decimal volts = amperes / (pulses * mainsHertz * farads);
                 string working =
-                    $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x {Figures.Farads(farads)}) = "
+                    $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x {Rounded.Farads(farads)}) = "
                     + $"{Figures.Text(volts, 5)} V peak to peak at most";
                 return new Worked<decimal>(volts, working, Source) { Remarks = ["the real ripple is 70 to 90 % of it"] };
             });
@@ -48,7 +50,7 @@ public static class ReservoirRipple
                 decimal farads = amperes / (pulses * mainsHertz * voltsPeakToPeak);
                 string working =
                     $"{Figures.Text(amperes)} A / ({Figures.Text(pulses)} x {Figures.Text(mainsHertz)} Hz x "
-                    + $"{Figures.Text(voltsPeakToPeak)} V) = {Figures.Farads(farads)}";
+                    + $"{Figures.Text(voltsPeakToPeak)} V) = {Rounded.Farads(farads)}";
                 return new Worked<decimal>(farads, working, Source);
             });
 
@@ -70,7 +72,7 @@ public static class ReservoirRipple
                 string verdict = low ? "under the lower limit: proved low" : "not under the lower limit: proves nothing";
                 return new Worked<RippleEvidence>(
                     new RippleEvidence(bound.Value, low),
-                    $"at most {bound.Arithmetic}; limit {Figures.Farads(lowerLimitFarads)}; {verdict}",
+                    $"at most {bound.Arithmetic}; limit {Rounded.Farads(lowerLimitFarads)}; {verdict}",
                     Source
                 );
             });

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Electronics.Substitution;
 
 namespace Ohmstead.Records.Model;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Ohmstead.Electronics.Capacitors;
-using Ohmstead.Electronics.Substitution;
 
 namespace Ohmstead.Records.Model;
 

@@ -1,5 +1,5 @@
+using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Markings;
-using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Output;

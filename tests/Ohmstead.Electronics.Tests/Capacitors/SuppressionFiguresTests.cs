@@ -1,5 +1,4 @@
 using Ohmstead.Electronics.Capacitors;
-using Ohmstead.Electronics.Substitution;
 
 namespace Ohmstead.Electronics.Tests.Capacitors;
 

@@ -22,10 +22,6 @@ public sealed class RoomsTests
             "Reckoning, Reckoning/Capacitors, Reckoning/Hazards, Reckoning/Life, Reckoning/Parts, "
                 + "Reckoning/Preferred, Reckoning/Statistics, Reckoning/Substitution, Reckoning/Supplies, Reckoning/Uncertainty"
         ),
-        (
-            "Ohmstead.Electronics",
-            "(project), Capacitors, Hazards, Life, Markings, Parts, PreferredValues, Quantities, Substitution, Supplies"
-        ),
         ("Ohmstead.Report", "Pictures, Style"),
     ];
 

@@ -1,7 +1,6 @@
-using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics.Quantities;
 
-namespace Ohmstead.Electronics.Tests.Markings;
+namespace Ohmstead.Electronics.Tests.Quantities;
 
 public class ToleranceLettersTests
 {

@@ -1,6 +1,4 @@
-using Ohmstead.Electronics.Quantities;
-
-namespace Ohmstead.Electronics.Markings;
+namespace Ohmstead.Electronics.Quantities;
 
 /// <summary>One meaning of a tolerance letter, and who uses it so.</summary>
 /// <param name="Tolerance">The tolerance that is meant.</param>

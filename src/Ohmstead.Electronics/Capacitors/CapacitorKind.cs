@@ -1,4 +1,4 @@
-namespace Ohmstead.Electronics.Substitution;
+namespace Ohmstead.Electronics.Capacitors;
 
 /// <summary>What a capacitor is made of, as far as it decides what may replace it.</summary>
 public enum CapacitorKind

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using Ohmstead.Electronics.Quantities;
 
-namespace Ohmstead.Electronics.Markings;
+namespace Ohmstead.Electronics.Quantities;
 
 /// <summary>The letters that stand for a tolerance. Letters that makers and standards use differently keep all their meanings.</summary>
 /// <remarks>Source: IEC 60062:2016 clause 5 and EIA-198 (from memory); the other meanings are trade lists, named beside each.</remarks>
