@@ -5,6 +5,7 @@ using System.CommandLine.Parsing;
 using Ohmstead.Commands;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Running;
 
 namespace Ohmstead;
 

@@ -1,5 +1,5 @@
 using Ohmstead;
-using Ohmstead.Commands;
+using Ohmstead.Running;
 
 using var terminal = Terminal.OfProcess();
 using var interruption = Interruption.OfProcess();

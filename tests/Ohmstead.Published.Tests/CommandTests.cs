@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Ohmstead.Commands;
+using Ohmstead.Running;
 
 namespace Ohmstead.Published.Tests;
 

@@ -3,10 +3,9 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Collections;
-using Ohmstead.Commands;
 using Ohmstead.Electronics.Hazards;
-using Ohmstead.Output;
 using Ohmstead.Records.Model;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Bench;

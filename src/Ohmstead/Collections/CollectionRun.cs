@@ -5,6 +5,7 @@ using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
 using Ohmstead.Report.Markdown;
+using Ohmstead.Running;
 using Ohmstead.Yaml;
 
 namespace Ohmstead.Collections;
@@ -20,6 +21,13 @@ internal sealed record RunResult(Workshop Workshop, IReadOnlyList<BoardSummary> 
     /// What all boards together show and boards were judged without, since their pages were wanted; null when it changes none of them.
     /// </summary>
     public BoardsTogether? Late { get; init; }
+
+    /// <summary>How a run with these findings ends: as an exit code.</summary>
+    public int Exit(bool isStrict) =>
+        Findings.Any(finding => finding.Check == FileReader.Unreadable) ? ExitCode.Incomplete
+        : Findings.Any(finding => finding.Severity == Severity.Error || (isStrict && finding.Severity == Severity.Warning))
+            ? ExitCode.Findings
+        : ExitCode.Clean;
 }
 
 /// <summary>

@@ -5,6 +5,7 @@ using Ohmstead.Collections;
 using Ohmstead.Disk;
 using Ohmstead.Output;
 using Ohmstead.Report.Html;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 
@@ -84,7 +85,7 @@ internal sealed class AheadCommand(Terminal terminal)
             }
 
             Print(items, options.Today, last, parsed.GetValue(json));
-            var exit = CheckCommand.Exit(result, isStrict: false);
+            var exit = result.Exit(isStrict: false);
             if (exit != ExitCode.Clean)
             {
                 terminal.Error.WriteLine("some records have errors, so something may be missing here; see ohmstead check");

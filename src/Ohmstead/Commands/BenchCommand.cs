@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Ohmstead.Bench;
 using Ohmstead.Electronics;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

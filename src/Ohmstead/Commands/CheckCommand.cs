@@ -2,7 +2,7 @@ using System.CommandLine;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Output;
-using Ohmstead.Records.Findings;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 
@@ -66,19 +66,12 @@ internal sealed class CheckCommand(Terminal terminal)
             using var progress = new Progress(terminal, folder.Boards.Count);
             var result = new CollectionRun(folder, options with { ForPages = false }).Run(progress.Report);
             progress.Dispose();
-            var exit = Exit(result, parsed.GetValue(strict));
+            var exit = result.Exit(parsed.GetValue(strict));
             WriterFor(wanted, folder).Write(terminal.Out, result, folder, exit);
             return exit;
         });
         return command;
     }
-
-    /// <summary>How a run with these findings ends.</summary>
-    internal static int Exit(RunResult result, bool isStrict) =>
-        result.Findings.Any(finding => finding.Check == FileReader.Unreadable) ? ExitCode.Incomplete
-        : result.Findings.Any(finding => finding.Severity == Severity.Error || (isStrict && finding.Severity == Severity.Warning))
-            ? ExitCode.Findings
-        : ExitCode.Clean;
 
     private int Refuse(string problem)
     {

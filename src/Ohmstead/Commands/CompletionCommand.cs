@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

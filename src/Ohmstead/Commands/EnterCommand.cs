@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Ohmstead.Output;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

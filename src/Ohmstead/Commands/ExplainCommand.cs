@@ -1,9 +1,8 @@
 using System.CommandLine;
-using System.Reflection;
-using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Obligations;
-using Ohmstead.Output;
+using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 
@@ -20,13 +19,13 @@ internal sealed class ExplainCommand(Terminal terminal)
         var command = new Command("explain", "Explain a check: why, a wrong and a right example, what to do.") { check };
         command.SetAction(parsed =>
         {
-            var pages = Pages();
+            var pages = CheckPages.All();
             if (parsed.GetValue(check) is not { } name)
             {
                 var width = pages.Keys.Max(known => known.Length);
                 foreach (var known in pages.Keys.Order(StringComparer.Ordinal))
                 {
-                    terminal.Out.WriteLine($"{known.PadRight(width)}  {Summary(Text(pages[known]))}");
+                    terminal.Out.WriteLine($"{known.PadRight(width)}  {Summary(CheckPages.Text(pages[known]))}");
                 }
 
                 return ExitCode.Clean;
@@ -39,7 +38,7 @@ internal sealed class ExplainCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
-            terminal.Out.Write(Text(page));
+            terminal.Out.Write(CheckPages.Text(page));
             if (CheckEffects.Told(name) is { } effect)
             {
                 terminal.Out.WriteLine($"\nWhat it does to the state: {effect}.");
@@ -50,35 +49,6 @@ internal sealed class ExplainCommand(Terminal terminal)
         return command;
     }
 
-    // A page is named after its check (records) or after the class of its check (assessment); both end as the check's name.
-    internal static Dictionary<string, (Assembly Assembly, string Resource)> Pages()
-    {
-        var pages = new Dictionary<string, (Assembly, string)>(StringComparer.Ordinal);
-        foreach (var assembly in new[] { typeof(RecordChecks).Assembly, typeof(CheckCatalogue).Assembly, typeof(ExplainCommand).Assembly })
-        {
-            foreach (var resource in assembly.GetManifestResourceNames().Where(name => name.EndsWith(".md", StringComparison.Ordinal)))
-            {
-                var stem = resource[..^3];
-                stem = stem[(stem.LastIndexOfAny(['.', '/']) + 1)..];
-                pages[Hyphened(stem)] = (assembly, resource);
-            }
-        }
-
-        return pages;
-    }
-
-    internal static string Text((Assembly Assembly, string Resource) page)
-    {
-        using var stream = page.Assembly.GetManifestResourceStream(page.Resource)!;
-        using var reader = new StreamReader(stream);
-        return reader.ReadToEnd();
-    }
-
     // A page begins with its name, an empty line and its summary.
     private static string Summary(string page) => string.Join(' ', page.Split('\n').Skip(2).TakeWhile(line => line.Length > 0));
-
-    private static string Hyphened(string name) =>
-        string.Concat(
-            name.Select((c, i) => char.IsAsciiLetterUpper(c) ? (i == 0 ? string.Empty : "-") + char.ToLowerInvariant(c) : c.ToString())
-        );
 }

@@ -4,6 +4,7 @@ using Ohmstead.Assessment.Families;
 using Ohmstead.Collections;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

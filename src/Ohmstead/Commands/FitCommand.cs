@@ -4,6 +4,7 @@ using Ohmstead.Assessment.Fit;
 using Ohmstead.Collections;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Model;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

@@ -1,10 +1,10 @@
 using System.CommandLine;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics;
-using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Ohmstead.Collections;
 using Ohmstead.Output;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

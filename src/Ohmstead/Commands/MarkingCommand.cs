@@ -4,6 +4,7 @@ using System.Globalization;
 using Ohmstead.Electronics.Markings;
 using Ohmstead.Output;
 using Ohmstead.Records.Model;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Ohmstead.Electronics.Methods;
-using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

@@ -1,10 +1,10 @@
 using System.CommandLine;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
-using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

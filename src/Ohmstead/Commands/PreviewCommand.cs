@@ -4,6 +4,7 @@ using Ohmstead.Disk;
 using Ohmstead.Output;
 using Ohmstead.Publishing;
 using Ohmstead.Report.Pages;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

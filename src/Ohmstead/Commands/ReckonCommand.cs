@@ -2,6 +2,7 @@ using System.CommandLine;
 using Ohmstead.Assessment.Reckoning;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

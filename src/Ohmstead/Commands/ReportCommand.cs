@@ -1,9 +1,10 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using Ohmstead.Collections;
+using Ohmstead.Disk;
 using Ohmstead.Output;
 using Ohmstead.Publishing;
 using Ohmstead.Report.Pages;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

@@ -3,10 +3,10 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Electronics;
-using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

@@ -2,9 +2,9 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using Ohmstead.Collections;
-using Ohmstead.Output;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using Ohmstead.Disk;
-using Ohmstead.Output;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Sheets;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

@@ -1,10 +1,10 @@
 using System.CommandLine;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
-using Ohmstead.Output;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
+using Ohmstead.Running;
 using Ohmstead.Starting;
 using Ohmstead.Writing;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Ohmstead.Collections;
-using Ohmstead.Output;
 using Ohmstead.Records.Binding;
+using Ohmstead.Running;
 using Ohmstead.Starting;
 
 namespace Ohmstead.Commands;

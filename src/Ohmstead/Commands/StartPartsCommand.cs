@@ -1,10 +1,10 @@
 using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Collections;
-using Ohmstead.Output;
 using Ohmstead.PartsLists;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Running;
 using Ohmstead.Starting;
 using Ohmstead.Writing;
 using Ohmstead.Yaml;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ohmstead.Collections;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

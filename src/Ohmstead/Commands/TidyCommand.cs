@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Ohmstead.Collections;
-using Ohmstead.Output;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 using Ohmstead.Yaml;
 

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using Ohmstead.Electronics;
-using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

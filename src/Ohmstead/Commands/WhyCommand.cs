@@ -8,6 +8,7 @@ using Ohmstead.Collections;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

@@ -1,11 +1,11 @@
 using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Electronics.Methods;
-using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

@@ -1,5 +1,3 @@
-using Ohmstead.Collections;
-
 namespace Ohmstead.Disk;
 
 /// <summary>Opens the folder that something is written into, by its path.</summary>

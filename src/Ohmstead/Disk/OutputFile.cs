@@ -1,4 +1,4 @@
-using Ohmstead.Output;
+using Ohmstead.Running;
 
 namespace Ohmstead.Disk;
 

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text;
 using Ohmstead.Assessment.Ahead;
+using Ohmstead.Running;
 
 namespace Ohmstead.Output;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
+using Ohmstead.Running;
 
 namespace Ohmstead.Output;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Ohmstead.Report.Html;
+using Ohmstead.Running;
 
 namespace Ohmstead.Output;
 

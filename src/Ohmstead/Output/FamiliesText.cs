@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Assessment.Families;
+using Ohmstead.Running;
 
 namespace Ohmstead.Output;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Ohmstead.Report.Html;
+using Ohmstead.Running;
 
 namespace Ohmstead.Output;
 

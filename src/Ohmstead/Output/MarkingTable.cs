@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Electronics.Markings;
+using Ohmstead.Running;
 
 namespace Ohmstead.Output;
 

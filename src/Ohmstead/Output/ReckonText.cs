@@ -1,5 +1,6 @@
 using Ohmstead.Assessment.Reckoning;
 using Ohmstead.Electronics.Hazards;
+using Ohmstead.Running;
 
 namespace Ohmstead.Output;
 

@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Text;
+using Ohmstead.Running;
 
 namespace Ohmstead.Output;
 

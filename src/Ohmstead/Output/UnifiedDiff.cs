@@ -2,6 +2,7 @@ using System.Globalization;
 using DiffPlex;
 using DiffPlex.Chunkers;
 using DiffPlex.Model;
+using Ohmstead.Running;
 
 namespace Ohmstead.Output;
 

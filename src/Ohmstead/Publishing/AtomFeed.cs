@@ -1,10 +1,10 @@
 using System.Text;
 using System.Xml;
 using Ohmstead.Electronics;
-using Ohmstead.Output;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
+using Ohmstead.Running;
 
 namespace Ohmstead.Publishing;
 

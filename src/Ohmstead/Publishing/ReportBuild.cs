@@ -5,10 +5,10 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks.Boards;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Collections;
-using Ohmstead.Commands;
 using Ohmstead.Records.Findings;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
+using Ohmstead.Running;
 
 namespace Ohmstead.Publishing;
 
@@ -24,7 +24,7 @@ internal sealed record BuiltReport(RunResult Result, int PicturesSized)
     public IReadOnlyList<string> Older { get; init; } = [];
 
     /// <summary>How the run ends.</summary>
-    public int Exit => LacksPictures ? ExitCode.Incomplete : CheckCommand.Exit(Result, isStrict: false);
+    public int Exit => LacksPictures ? ExitCode.Incomplete : Result.Exit(isStrict: false);
 
     /// <summary>What is not as it should be with the pages, line by line.</summary>
     public IEnumerable<string> Notes =>
@@ -85,7 +85,7 @@ internal sealed class ReportBuild(
         using var data = new DataFiles(target, files.Boards);
         var changes = new LatestChanges(AtomFeed.Most);
         var compared = new ComparedUnits();
-        var checks = ExplainCommand.Pages().Keys.ToHashSet(StringComparer.Ordinal);
+        var checks = CheckPages.All().Keys.ToHashSet(StringComparer.Ordinal);
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {

@@ -1,7 +1,6 @@
 using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Collections;
-using Ohmstead.Commands;
 using Ohmstead.Output;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
@@ -88,13 +87,13 @@ internal static class WidePages
         var severities = CheckCatalogue.Descriptions.ToDictionary(check => check.Name, check => check.Severity, StringComparer.Ordinal);
         return
         [
-            .. ExplainCommand
-                .Pages()
+            .. CheckPages
+                .All()
                 .OrderBy(page => page.Key, StringComparer.Ordinal)
                 .Select(page =>
                     CheckText.Read(
                         page.Key,
-                        ExplainCommand.Text(page.Value),
+                        CheckPages.Text(page.Value),
                         severities.TryGetValue(page.Key, out var severity) ? severity : null
                     )
                 ),

@@ -2,6 +2,7 @@ using Ohmstead.Collections;
 using Ohmstead.PartsLists;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Shapes;
+using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Starting;
@@ -28,7 +29,7 @@ internal sealed record ListTarget(
         if (!result.Workshop.Designs.TryGetValue(name, out var design))
         {
             var near = Nearest.To(name, result.Workshop.Designs.Keys);
-            error.WriteLine(Output.Printable.Of(Nearest.Told($"there is no design '{name}'", near)));
+            error.WriteLine(Printable.Of(Nearest.Told($"there is no design '{name}'", near)));
             return null;
         }
 

@@ -1,14 +1,13 @@
 using System.Collections.Frozen;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
-using Ohmstead.Commands;
-using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;
+using Ohmstead.Running;
 
 namespace Ohmstead.Writing;
 

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
-using Ohmstead.Output;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
+using Ohmstead.Running;
 
 namespace Ohmstead.Writing;
 

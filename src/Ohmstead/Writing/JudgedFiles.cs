@@ -1,7 +1,6 @@
 using Ohmstead.Collections;
-using Ohmstead.Commands;
-using Ohmstead.Output;
 using Ohmstead.Records.Findings;
+using Ohmstead.Running;
 
 namespace Ohmstead.Writing;
 

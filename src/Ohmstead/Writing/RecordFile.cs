@@ -1,8 +1,8 @@
 using System.Text;
 using Ohmstead.Disk;
-using Ohmstead.Output;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Report.Html;
+using Ohmstead.Running;
 
 namespace Ohmstead.Writing;
 

@@ -1,8 +1,7 @@
-using Ohmstead.Commands;
-using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Running;
 using Ohmstead.Yaml;
 
 namespace Ohmstead.Writing;

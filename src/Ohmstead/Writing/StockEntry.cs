@@ -1,10 +1,9 @@
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Collections;
-using Ohmstead.Commands;
-using Ohmstead.Output;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Running;
 
 namespace Ohmstead.Writing;
 

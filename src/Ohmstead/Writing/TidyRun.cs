@@ -1,7 +1,7 @@
 using Ohmstead.Collections;
-using Ohmstead.Commands;
 using Ohmstead.Output;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Running;
 
 namespace Ohmstead.Writing;
 

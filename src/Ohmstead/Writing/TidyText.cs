@@ -2,6 +2,7 @@ using System.Text;
 using Ohmstead.Records.Editing.Layout;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Running;
 
 namespace Ohmstead.Writing;
 

@@ -1,5 +1,5 @@
 using System.Text;
-using Ohmstead.Commands;
+using Ohmstead.Running;
 
 namespace Ohmstead.Fuzz.Targets;
 

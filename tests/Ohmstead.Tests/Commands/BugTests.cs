@@ -1,4 +1,4 @@
-using Ohmstead.Commands;
+using Ohmstead.Running;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Commands;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.Text;
 using Ohmstead.Commands;
+using Ohmstead.Running;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Documents;

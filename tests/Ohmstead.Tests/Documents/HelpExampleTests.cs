@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Ohmstead.Commands;
+using Ohmstead.Running;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Documents;

@@ -1,4 +1,5 @@
 using System.Text;
+using Ohmstead.Running;
 
 namespace Ohmstead.Tests.Documents;
 

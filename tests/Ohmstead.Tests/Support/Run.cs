@@ -1,4 +1,4 @@
-using Ohmstead.Commands;
+using Ohmstead.Running;
 
 namespace Ohmstead.Tests.Support;
 

@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace Ohmstead.Commands;
+namespace Ohmstead.Running;
 
 /// <summary>Ends the process when it is told to stop, after what is half done has been taken back. Exit code: 128 and the number of the
 /// signal.</summary>

@@ -1,4 +1,4 @@
-namespace Ohmstead.Commands;
+namespace Ohmstead.Running;
 
 /// <summary>
 /// An output that was closed before the program began. Whatever is written to it fails: a run whose results nobody gets must not end as

@@ -2,7 +2,7 @@ using System.Buffers;
 using System.Globalization;
 using System.Text;
 
-namespace Ohmstead.Output;
+namespace Ohmstead.Running;
 
 /// <summary>Makes text from records safe to print: no control or bidirectional character leaves this program raw.</summary>
 internal static class Printable

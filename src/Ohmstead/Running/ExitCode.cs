@@ -1,4 +1,4 @@
-namespace Ohmstead;
+namespace Ohmstead.Running;
 
 /// <summary>How a run ends. The highest that applies counts.</summary>
 internal static class ExitCode

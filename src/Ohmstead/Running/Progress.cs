@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 
-namespace Ohmstead.Commands;
+namespace Ohmstead.Running;
 
 /// <summary>Says how far a run is once it has taken a second; on a terminal only, on one line, ten times a second at most.</summary>
 internal sealed class Progress(Terminal terminal, int total) : IDisposable

@@ -1,4 +1,4 @@
-namespace Ohmstead.Collections;
+namespace Ohmstead.Disk;
 
 /// <summary>Where a path leads once every symbolic link on it is followed, so that two paths can be compared.</summary>
 internal static class RealPath

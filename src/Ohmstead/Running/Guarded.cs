@@ -1,7 +1,6 @@
 using System.Diagnostics;
-using Ohmstead.Output;
 
-namespace Ohmstead;
+namespace Ohmstead.Running;
 
 /// <summary>Runs something whose failures are told in words and by the exit code, never by an exception.</summary>
 internal static class Guarded

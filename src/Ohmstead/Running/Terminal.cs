@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Ohmstead.Commands;
+namespace Ohmstead.Running;
 
 /// <summary>
 /// Where a command prints: results on one stream, everything about the run on the other. UTF-8 whatever the machine's own encoding.

@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace Ohmstead.Commands;
+namespace Ohmstead.Running;
 
 /// <summary>Which of its three streams a process was given. Whoever started it may have closed some.</summary>
 /// <remarks>

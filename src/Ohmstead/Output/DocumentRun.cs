@@ -1,8 +1,7 @@
 using System.Globalization;
-using Ohmstead.Commands;
-using Ohmstead.Output;
+using Ohmstead.Running;
 
-namespace Ohmstead;
+namespace Ohmstead.Output;
 
 /// <summary>A run that was asked for JSON. What it prints is held until it has ended, so that one whole document comes out whatever
 /// happens.</summary>

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Ohmstead.Output;
+namespace Ohmstead.Running;
 
 /// <summary>Lets text through to a terminal with everything hidden written out, line ends apart. For text that this program does not
 /// compose itself.</summary>
