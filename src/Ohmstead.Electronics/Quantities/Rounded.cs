@@ -2,7 +2,7 @@ using Ohmstead.Electronics.Decimals;
 
 namespace Ohmstead.Electronics.Quantities;
 
-/// <summary>A computed value with its unit, as everywhere: rounded to so many significant figures, with the prefix that people use.</summary>
+/// <summary>A computed value with its unit, as everywhere: rounded to so many significant figures, with the prefix people use.</summary>
 internal static class Rounded
 {
     private const int Significant = 6;

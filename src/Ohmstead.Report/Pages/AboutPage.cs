@@ -17,15 +17,6 @@ public static class AboutPage
     private static readonly Column[] RuleColumns = ["Rule", "Asks", "Source"];
     private static readonly Column[] StateColumns = ["State", "When"];
 
-    /// <summary>The file, from the root of the report.</summary>
-    public const string PathName = "about.html";
-
-    /// <summary>Where the drawings are explained.</summary>
-    internal static ElementId Drawings { get; } = ElementId.Of(IdPrefix.Section, "drawings");
-
-    /// <summary>Where the files for programs are listed.</summary>
-    internal static ElementId ForPrograms { get; } = ElementId.Of(IdPrefix.Section, "programs");
-
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context) =>
         PageFrame.Write(buffer, context, "How verdicts are reached", 0, context, static (html, page) => Content(html, page));

@@ -66,7 +66,7 @@ internal static class AgesSection
             using var content = html.Open(Tag.Div, ClassName.Content);
             html.Open(Tag.P, ClassName.Lead).Text(FamilyWords.AgeFrom);
             using var line = html.Open(Tag.P);
-            html.Open(Tag.A).To(LocalLink.ToFile(FamiliesPage.PathName)).Text("Families, and the ages told first");
+            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Families)).Text("Families, and the ages told first");
         }
 
         TablePages.Links(html, PagesPath, "Pages of Ages at failure", [.. pages.Select(page => page[0].Name.Text)], here);

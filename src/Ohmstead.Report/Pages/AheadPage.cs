@@ -9,9 +9,6 @@ public static class AheadPage
 {
     private const int MostRows = 100;
 
-    /// <summary>The file, from the root of the report.</summary>
-    public const string PathName = "ahead.html";
-
     /// <summary>The calendar beside it.</summary>
     public const string CalendarName = "ahead.ics";
 

@@ -21,7 +21,7 @@ internal static class AheadTable
 
     private static LongTable<DueItem> Table(string path, string heading, string remark, ReportContext context)
     {
-        var lots = DrawerPage.Addresses(context.Workshop);
+        var lots = LotAddresses.For(context.Workshop);
         return new(
             path,
             heading,
@@ -75,7 +75,7 @@ internal static class AheadTable
                         + $"{overdue} of them {(overdue == 1 ? "is" : "are")} overdue: "
                 )
             );
-            html.Open(Tag.A).To(LocalLink.ToFile(AheadPage.PathName)).Text("the year ahead");
+            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Ahead)).Text("the year ahead");
         }
 
         (Coming(context) with { Heading = "What comes next" }).WriteStart(
@@ -114,7 +114,7 @@ internal static class AheadTable
         if (item.Kind == DueKind.Calibration && context.Workshop.Instruments.ContainsKey(item.Whom))
         {
             html.Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(InstrumentsPage.PathName, 0, ElementId.Of(IdPrefix.Instrument, item.Whom)))
+                .To(LocalLink.ToFile(SiteAddress.Instruments, 0, ElementId.Of(IdPrefix.Instrument, item.Whom)))
                 .Text(item.Whom);
         }
         else if (item.Kind is DueKind.Reforming or DueKind.Shelf && lots(item.Whom) is { } address)
@@ -131,12 +131,12 @@ internal static class AheadTable
         }
         else
         {
-            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(item.Whom))).Text(item.Whom);
+            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(SiteAddress.Board(item.Whom))).Text(item.Whom);
         }
     }
 
     private static void PartLink(HtmlWriter html, string board, string place) =>
         html.Open(Tag.A, ClassName.Reference)
-            .To(LocalLink.ToFile(BoardPage.PathOf(board), 0, ElementId.Of(IdPrefix.Part, place)))
+            .To(LocalLink.ToFile(SiteAddress.Board(board), 0, ElementId.Of(IdPrefix.Part, place)))
             .Text($"{board} {place}");
 }

@@ -24,7 +24,11 @@ internal static class BenchLog
 
         var visits = board.Visits.Length == 1 ? "one visit" : $"{board.Visits.Length} visits, the first one first";
         using var entry = Entry.Open(html, "bench", "At the bench", visits);
-        if (board.Readings.Any(reading => reading.VisitOrder >= 0 && reading.Verdicts.Any(verdict => Stands(board, reading, verdict))))
+        if (
+            board.Readings.Any(reading =>
+                reading.VisitOrder >= 0 && reading.Verdicts.Any(verdict => SharedReasons.Stands(board, reading, verdict))
+            )
+        )
         {
             html.Open(Tag.P, ClassName.Fine)
                 .Text("What holds of a part now is told here in one line, and in full in the row of the part, to which its name leads.");
@@ -88,7 +92,7 @@ internal static class BenchLog
         {
             using var item = html.Open(Tag.Li);
             html.Text("Found at ");
-            BoardPage.Reference(html, board, finding.At.Value);
+            PartLink.Write(html, board, finding.At.Value);
             html.Text($": {finding.What.Value} ({finding.Severity.Text}{(IsOpen(open, finding) ? ", still open" : string.Empty)})");
         }
     }
@@ -139,7 +143,7 @@ internal static class BenchLog
         using var head = table.Head();
         if (reading.Part is { } part)
         {
-            BoardPage.Reference(html, board, part.Value);
+            PartLink.Write(html, board, part.Value);
         }
 
         if (reading.Point is { } point)
@@ -173,7 +177,7 @@ internal static class BenchLog
         {
             var anchor = anchors.Of(verdict);
             // A verdict that still stands has its working in the row of its part, to which the head of this row leads.
-            if (Stands(board, assessed, verdict))
+            if (SharedReasons.Stands(board, assessed, verdict))
             {
                 VerdictCell.Line(html, verdict, anchor);
             }
@@ -223,25 +227,6 @@ internal static class BenchLog
         }
     }
 
-    /// <summary>Whether a verdict still stands, so that it is told in full in the row of its part.</summary>
-    internal static bool Stands(BoardAssessment board, AssessedReading assessed, Verdict verdict)
-    {
-        if (assessed.Place is not { } place || board.Place(place.Ref.Value) is not { } history)
-        {
-            return false;
-        }
-
-        foreach (var standing in history.Standing)
-        {
-            if (ReferenceEquals(standing, verdict))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     private static void Lines(HtmlWriter html, BoardAssessment board, BenchVisit visit)
     {
         if (visit.Decided.Length + visit.Work.Length == 0)
@@ -257,7 +242,7 @@ internal static class BenchLog
             if (decision.Place is { } place)
             {
                 html.Text(" for ");
-                BoardPage.Reference(html, board, place.Value);
+                PartLink.Write(html, board, place.Value);
             }
 
             html.Text($": {decision.What.Text}, because {decision.Because.Value}");
@@ -268,7 +253,7 @@ internal static class BenchLog
             using var item = html.Open(Tag.Li);
             if ((work.Part ?? work.At) is { } at)
             {
-                BoardPage.Reference(html, board, at.Value);
+                PartLink.Write(html, board, at.Value);
                 html.Text(" ");
             }
 

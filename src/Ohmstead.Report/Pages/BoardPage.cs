@@ -106,18 +106,6 @@ public static class BoardPage
             );
     }
 
-    internal static void Reference(HtmlWriter html, BoardAssessment board, string name)
-    {
-        if (board.Place(name) is not null)
-        {
-            html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, name)).Text(name);
-        }
-        else
-        {
-            html.Text(name);
-        }
-    }
-
     private static void Identity(HtmlWriter html, BoardAssessment board)
     {
         using var entry = Entry.Open(html, "identity", "Identity");
@@ -127,7 +115,7 @@ public static class BoardPage
             using var pair = html.Open(Tag.Div);
             html.Open(Tag.Dt).Text("Design");
             using var said = html.Open(Tag.Dd);
-            html.Open(Tag.A).To(LocalLink.ToFile(DesignPage.PathOf(design.Id.Value), 1)).Text(design.Title.Value);
+            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Design(design.Id.Value), 1)).Text(design.Title.Value);
         }
         else
         {

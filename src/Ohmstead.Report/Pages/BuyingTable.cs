@@ -9,6 +9,10 @@ namespace Ohmstead.Report.Pages;
 internal static class BuyingTable
 {
     private const int MostPlaces = 12;
+
+    /// <summary>How many lines the page of the collection shows.</summary>
+    internal const int MostOnCollection = 15;
+
     private const int MostOrders = 40;
     private static readonly Column[] Columns =
     [
@@ -64,7 +68,7 @@ internal static class BuyingTable
         return order =>
             places.TryGetValue(order, out var place)
                 ? LocalLink.ToFile(
-                    places.Count <= MostOrders ? DrawerPage.PathName : Orders.PathOfRow(place),
+                    places.Count <= MostOrders ? SiteAddress.Drawer : Orders.PathOfRow(place),
                     0,
                     ElementId.Of(IdPrefix.Order, order)
                 )
@@ -121,7 +125,7 @@ internal static class BuyingTable
         foreach (var need in line.For.Take(MostPlaces))
         {
             html.Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(BoardPage.PathOf(need.Board), 0, ElementId.Of(IdPrefix.Part, need.Reference)))
+                .To(LocalLink.ToFile(SiteAddress.Board(need.Board), 0, ElementId.Of(IdPrefix.Part, need.Reference)))
                 .Text($"{need.Board} {need.Reference}");
             html.Text(" ");
         }

@@ -9,9 +9,6 @@ public static class ChecksPage
 {
     private static readonly Column[] Columns = [new("Check", IsShort: true), "Weight", "A finding of it means"];
 
-    /// <summary>The file, from the root of the report.</summary>
-    public const string PathName = "checks.html";
-
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<CheckText> checks) =>
         PageFrame.Write(buffer, context, "Checks explained", 0, checks, static (html, all) => Content(html, all));
@@ -49,7 +46,7 @@ public static class ChecksPage
             using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Check, check.Name));
             using (table.Head())
             {
-                html.Open(Tag.A).To(LocalLink.ToFile(CheckPage.PathOf(check.Name))).Text(check.Name);
+                html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Check(check.Name))).Text(check.Name);
             }
 
             table.Cell(1).Text(Words(check.Severity) ?? string.Empty);

@@ -20,12 +20,6 @@ public static class CollectionPage
     private static readonly Column[] StateColumns = ["State", new("Boards", IsNumber: true), "Which"];
     private static readonly Column[] NextColumns = ["Board", "What next", "Why"];
 
-    /// <summary>How many lines of the buying list it shows.</summary>
-    internal const int MostToBuy = 15;
-
-    /// <summary>The file, from the root of the report.</summary>
-    public const string PathName = "index.html";
-
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
         PageFrame.Write(
@@ -55,7 +49,7 @@ public static class CollectionPage
         Next(html, tables);
         AheadTable.WriteNext(html, context, boards);
         Section(html, "waits", tables.OfWaits, tables.Waits, MostWaits);
-        BuyingTable.Write(html, context, boards, MostToBuy);
+        BuyingTable.Write(html, context, boards, BuyingTable.MostOnCollection);
         Section(html, "overruled", tables.OfKept, tables.Overruled, MostKept);
         Boards(html, tables);
         Section(html, "designs", tables.OfDesigns, tables.Designs, MostDesigns);

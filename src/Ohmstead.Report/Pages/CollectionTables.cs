@@ -90,7 +90,7 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
     /// <summary>Writes the way to a board. What it is shows on request where only its number is written.</summary>
     public static void BoardLink(HtmlWriter html, BoardSummary board, bool isAlone = false)
     {
-        var link = html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(board.Id.Value)));
+        var link = html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(SiteAddress.Board(board.Id.Value)));
         (isAlone ? link.With(TextAttribute.Title, board.Title) : link).Text(board.Id.Value);
     }
 
@@ -120,7 +120,7 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
     {
         if (design is not null && context.Workshop.Designs.ContainsKey(design))
         {
-            html.Open(Tag.A).To(LocalLink.ToFile(DesignPage.PathOf(design))).Text(design);
+            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Design(design))).Text(design);
         }
         else
         {
@@ -172,7 +172,7 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         using var row = html.Open(Tag.Tr);
         using (table.Head())
         {
-            html.Open(Tag.A).To(LocalLink.ToFile(DesignPage.PathOf(design.Design.Id.Value))).Text(design.Design.Title.Value);
+            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Design(design.Design.Id.Value))).Text(design.Design.Title.Value);
         }
 
         table.Cell(1).Text(design.Design.Maker?.Value ?? string.Empty);

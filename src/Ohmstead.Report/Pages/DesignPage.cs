@@ -121,7 +121,7 @@ public static class DesignPage
         using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, unit.Id.Value));
         using (table.Head())
         {
-            html.Open(Tag.A).To(LocalLink.ToFile(BoardPage.PathOf(unit.Id.Value), 1)).Text(unit.Id.Value);
+            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Board(unit.Id.Value), 1)).Text(unit.Id.Value);
             html.Text(" ");
             html.Open(Tag.Small).Text(unit.Title);
         }
@@ -210,7 +210,7 @@ public static class DesignPage
             commas
                 .Next()
                 .Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(BoardPage.PathOf(unit.Id.Value), 1, ElementId.Of(IdPrefix.Part, part.Ref.Value)))
+                .To(LocalLink.ToFile(SiteAddress.Board(unit.Id.Value), 1, ElementId.Of(IdPrefix.Part, part.Ref.Value)))
                 .Text(unit.Id.Value);
         }
 

@@ -11,7 +11,7 @@ internal sealed class DesignStoryTargets(ReportContext context, DesignUnits desi
     /// <inheritdoc/>
     public Link? Reference(string name) =>
         parts.Contains(name) ? LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, name))
-        : context.Boards.Contains(name) ? LocalLink.ToFile(BoardPage.PathOf(name), 1)
+        : context.Boards.Contains(name) ? LocalLink.ToFile(SiteAddress.Board(name), 1)
         : null;
 
     /// <inheritdoc/>

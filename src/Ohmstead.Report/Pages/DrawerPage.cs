@@ -1,7 +1,6 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Shelf;
-using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pictures;
@@ -15,7 +14,6 @@ public static class DrawerPage
     private const int MostToBuy = 20;
 
     // A small drawer is told whole; of a large one the page tells the beginning, and what to buy stays in sight.
-    private const int MostLots = 25;
     private const int FirstLots = 12;
     private const int MostPlaces = 20;
     private static readonly Column[] Columns =
@@ -24,9 +22,6 @@ public static class DrawerPage
         new("What lies there", IsPlain: true),
         new("Incoming readings", IsPlain: true),
     ];
-
-    /// <summary>The file, from the root of the report.</summary>
-    public const string PathName = "drawer.html";
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
@@ -38,50 +33,33 @@ public static class DrawerPage
     public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
         // The page of the collection shows fewer lines than this one: what it leads to is there when there is more than it shows.
-        BuyingTable.WriteRest(files, context, boards, CollectionPage.MostToBuy);
+        BuyingTable.WriteRest(files, context, boards, BuyingTable.MostOnCollection);
         var working = new SharedWorking(context.Workshop.Rule);
-        Lots(context, working).WritePages(files, context, Stories(context, boards), MostLots);
+        Lots(context, working).WritePages(files, context, Stories(context, boards), LotAddresses.MostOnPage);
     }
-
-    /// <summary>Where the lots are told.</summary>
-    /// <param name="workshop">The lots.</param>
-    /// <param name="levelsUp">How many folders below the root the linking page stands.</param>
-    internal static Func<string, LocalLink?> Addresses(Workshop workshop, int levelsUp = 0)
-    {
-        if (workshop.Lots.Count <= MostLots)
-        {
-            return lot => workshop.Lots.ContainsKey(lot) ? LocalLink.ToFile(PathName, levelsUp, ElementId.Of(IdPrefix.Lot, lot)) : null;
-        }
-
-        var places = InOrder(workshop).Index().ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index, StringComparer.Ordinal);
-        return lot =>
-            places.TryGetValue(lot, out var place)
-                ? LocalLink.ToFile(TablePages.PathOf(LotsPath, place / LotsAPage), levelsUp, ElementId.Of(IdPrefix.Lot, lot))
-                : null;
-    }
-
-    private const string LotsPath = "lots";
-    private const int LotsAPage = 25;
-
-    private static IEnumerable<Lot> InOrder(Workshop workshop) => workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal);
 
     private static LotStory[] Stories(ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
         var fittings = boards
             .SelectMany(board => board.Fittings)
             .ToLookup(fitted => fitted.Lot, fitted => fitted.Fitting, StringComparer.Ordinal);
-        return [.. InOrder(context.Workshop).Select(lot => LotStory.Of(context.Workshop, lot, fittings[lot.Id.Value], context.Today))];
+        return
+        [
+            .. LotAddresses
+                .InOrder(context.Workshop)
+                .Select(lot => LotStory.Of(context.Workshop, lot, fittings[lot.Id.Value], context.Today)),
+        ];
     }
 
     private static LongTable<LotStory> Lots(ReportContext context, SharedWorking working)
     {
         var orders = BuyingTable.Addresses(context);
         return new(
-            LotsPath,
+            LotAddresses.Path,
             "Lots",
             "what came together, in order of name",
             Columns,
-            LotsAPage,
+            LotAddresses.RowsAPage,
             lot => lot.Lot.Id.Value,
             (html, table, lot) => Row(html, table, context, orders, working, lot)
         )
@@ -113,7 +91,7 @@ public static class DrawerPage
         {
             using var entry = Entry.Open(html, "lots", "Lots", "what came together");
             working.Rule(html, 0);
-            Lots(context, working).WriteStart(html, lots, lots.Length <= MostLots ? MostLots : FirstLots);
+            Lots(context, working).WriteStart(html, lots, lots.Length <= LotAddresses.MostOnPage ? LotAddresses.MostOnPage : FirstLots);
         }
 
         working.Sources.Write(html);
@@ -250,7 +228,7 @@ public static class DrawerPage
             var fitting = lot.Fittings[at];
             html.Text(at == 0 ? string.Empty : ", ");
             html.Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(BoardPage.PathOf(fitting.Board), 0, ElementId.Of(IdPrefix.Part, fitting.Reference)))
+                .To(LocalLink.ToFile(SiteAddress.Board(fitting.Board), 0, ElementId.Of(IdPrefix.Part, fitting.Reference)))
                 .Text($"{fitting.Board} {fitting.Reference}");
             html.Text(fitting.IsThere ? string.Empty : " (gone since)");
         }

@@ -29,7 +29,7 @@ internal static class DriftTable
             using var row = html.Open(Tag.Tr);
             using (table.Head())
             {
-                BoardPage.Reference(html, board, drift.Reference);
+                PartLink.Write(html, board, drift.Reference);
             }
 
             table.Cell(1).Text(VerdictWords.Of(drift.Measured));

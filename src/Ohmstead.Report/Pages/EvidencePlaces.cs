@@ -31,7 +31,7 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
 
         if (led.Add(ElementId.Of(IdPrefix.Part, name)))
         {
-            BoardPage.Reference(html, board, name);
+            PartLink.Write(html, board, name);
         }
         else
         {

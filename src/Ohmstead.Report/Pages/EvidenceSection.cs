@@ -52,7 +52,7 @@ internal static class EvidenceSection
             using var row = html.Open(Tag.Tr);
             using (table.Head())
             {
-                BoardPage.Reference(html, board, reason.At ?? Board);
+                PartLink.Write(html, board, reason.At ?? Board);
             }
 
             table.Cell(1).Text(reason.Text);
@@ -65,7 +65,7 @@ internal static class EvidenceSection
         foreach (var place in board.Overruled)
         {
             using var line = html.Open(Tag.P);
-            BoardPage.Reference(html, board, place.Part.Ref.Value);
+            PartLink.Write(html, board, place.Part.Ref.Value);
             html.Text($" is outside its limit and stays by decision ({place.Decision!.What.Text}): {place.Decision.Because.Value}.");
         }
     }
@@ -82,7 +82,7 @@ internal static class EvidenceSection
         foreach (var open in board.MeasureAgain)
         {
             using var item = html.Open(Tag.Li);
-            BoardPage.Reference(html, board, open.At);
+            PartLink.Write(html, board, open.At);
             html.Text($": {open.Text}");
         }
     }

@@ -21,9 +21,6 @@ public static class FamiliesPage
         new("In circuit", IsNumber: true),
     ];
 
-    /// <summary>The file, from the root of the report.</summary>
-    public const string PathName = "families.html";
-
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<FamilyStatistics> families) =>
         PageFrame.Write(buffer, context, "Families of parts", 0, families, static (html, all) => Content(html, all));
@@ -62,7 +59,7 @@ public static class FamiliesPage
                 $"{failed} of {measured} parts that a reading out of circuit decided about were outside as found. "
             )
         );
-        html.Open(Tag.A).To(LocalLink.ToFile(PathName)).Text("By kind, maker and series, with intervals and ages");
+        html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Families)).Text("By kind, maker and series, with intervals and ages");
     }
 
     private static void Content(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)

@@ -74,7 +74,7 @@ internal static class FindingRows
         using var check = table.Cell(4);
         if (context.Checks.Contains(finding.Check))
         {
-            html.Open(Tag.A).To(LocalLink.ToFile(CheckPage.PathOf(finding.Check), levelsUp)).Text(finding.Check);
+            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Check(finding.Check), levelsUp)).Text(finding.Check);
         }
         else
         {

@@ -17,9 +17,6 @@ public static class FindingsPage
     private static readonly Column[] AllColumns = ["Record", .. FindingRows.Columns[1..]];
     private static readonly Column[] CautionColumns = ["Board", "What can hurt"];
 
-    /// <summary>The file, from the root of the report.</summary>
-    public const string PathName = "findings.html";
-
     /// <summary>Writes the page.</summary>
     /// <param name="buffer">Where to.</param>
     /// <param name="context">What every page knows.</param>
@@ -148,8 +145,8 @@ public static class FindingsPage
     {
         var page = path switch
         {
-            "stock.yaml" => LocalLink.ToFile(DrawerPage.PathName),
-            "instruments.yaml" => LocalLink.ToFile(InstrumentsPage.PathName),
+            "stock.yaml" => LocalLink.ToFile(SiteAddress.Drawer),
+            "instruments.yaml" => LocalLink.ToFile(SiteAddress.Instruments),
             _ => context.PageOf(path, 0),
         };
         if (page is not null)
@@ -182,7 +179,7 @@ public static class FindingsPage
         using (table.Head())
         {
             html.Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(BoardPage.PathOf(board.Id.Value), 0, ElementId.Of(IdPrefix.Section, "cautions")))
+                .To(LocalLink.ToFile(SiteAddress.Board(board.Id.Value), 0, ElementId.Of(IdPrefix.Section, "cautions")))
                 .Text(board.Id.Value);
             html.Text(" ");
             html.Open(Tag.Small).Text(board.Title);

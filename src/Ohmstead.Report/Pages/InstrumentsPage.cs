@@ -15,9 +15,6 @@ public static class InstrumentsPage
     private const int MostDays = 12;
     private static readonly Column[] Columns = [new("Instrument", IsShort: true), new("What", IsPlain: true), "Good for", "Readings"];
 
-    /// <summary>The file, from the root of the report.</summary>
-    public const string PathName = "instruments.html";
-
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
         PageFrame.Write(buffer, context, "Instruments and their calibration", 0, (context, boards), static (html, page) =>
@@ -194,7 +191,7 @@ public static class InstrumentsPage
             html.Text(at == 0 ? string.Empty : ", ");
             if (late[at].Board is { } board)
             {
-                html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(BoardPage.PathOf(board))).Text(board);
+                html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(SiteAddress.Board(board))).Text(board);
             }
             else
             {

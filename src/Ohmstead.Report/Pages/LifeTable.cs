@@ -60,7 +60,7 @@ internal static class LifeTable
                 using var row = html.Open(Tag.Tr);
                 using (table.Head())
                 {
-                    BoardPage.Reference(html, board, life.Reference);
+                    PartLink.Write(html, board, life.Reference);
                 }
 
                 table.Cell(1).Text(life.Start!.Words);

@@ -86,7 +86,7 @@ public static class PageFrame
     private static void Trail(HtmlWriter html, ReportContext context, int levelsUp)
     {
         using var trail = html.Open(Tag.Nav, ClassName.Trail);
-        html.Open(Tag.A).To(LocalLink.ToFile(CollectionPage.PathName, levelsUp)).Text(context.Workshop.Collection.Name);
+        html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Collection, levelsUp)).Text(context.Workshop.Collection.Name);
         foreach (var (path, words) in SitePages.All)
         {
             html.Text(" ");
@@ -108,7 +108,7 @@ public static class PageFrame
         {
             using var line = html.Open(Tag.P);
             html.Open(Tag.A)
-                .To(LocalLink.ToFile(AboutPage.PathName, levelsUp, AboutPage.ForPrograms))
+                .To(LocalLink.ToFile(SiteAddress.About, levelsUp, SiteAddress.ForPrograms))
                 .Text("The same for programs: feed, tables, badges");
             html.Text(".");
         }

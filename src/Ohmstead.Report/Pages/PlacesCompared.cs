@@ -14,9 +14,6 @@ internal static class PlacesCompared
     // More than this and the page of the design would grow beyond what loads at once: the table has a page of its own then.
     private const int MostCellsInPlace = 100;
 
-    /// <summary>The file of the page of its own, from the root of the report. No name of a design holds a tilde.</summary>
-    private static string PathOf(string design) => $"designs/{design}~places.html";
-
     /// <summary>Writes the section: the table, or the way to it.</summary>
     public static void Write(HtmlWriter html, DesignUnits design)
     {
@@ -34,7 +31,7 @@ internal static class PlacesCompared
 
         using var line = html.Open(Tag.P);
         html.Open(Tag.A)
-            .To(LocalLink.ToFile(PathOf(design.Design.Id.Value), 1))
+            .To(LocalLink.ToFile(SiteAddress.PlacesCompared(design.Design.Id.Value), 1))
             .Text(string.Create(CultureInfo.InvariantCulture, $"{references.Length} places of {design.Compared.Count} units"));
         html.Text(" on a page of their own.");
     }
@@ -57,13 +54,13 @@ internal static class PlacesCompared
                 html.Open(Tag.P, ClassName.Lead).Text(char.ToUpperInvariant(Remark[0]) + Remark[1..] + ".");
                 using var line = html.Open(Tag.P);
                 html.Open(Tag.A)
-                    .To(LocalLink.ToFile(DesignPage.PathOf(page.design.Design.Id.Value), 1))
+                    .To(LocalLink.ToFile(SiteAddress.Design(page.design.Design.Id.Value), 1))
                     .Text(page.design.Design.Title.Value);
             }
 
             Table(html, page.design, page.references);
         });
-        files.Put(PathOf(design.Design.Id.Value), buffer.Written);
+        files.Put(SiteAddress.PlacesCompared(design.Design.Id.Value), buffer.Written);
     }
 
     private static bool IsHere(DesignUnits design, string[] references) => design.Compared.Count * references.Length <= MostCellsInPlace;
@@ -118,7 +115,7 @@ internal static class PlacesCompared
         using (html.Open(Tag.P, ClassName.Fine))
         {
             html.Open(Tag.A)
-                .To(LocalLink.ToFile(BoardPage.PathOf(board), 1, ElementId.Of(IdPrefix.Part, place.Reference)))
+                .To(LocalLink.ToFile(SiteAddress.Board(board), 1, ElementId.Of(IdPrefix.Part, place.Reference)))
                 .Text(
                     place.IsEmpty ? "nothing, removed"
                     : place.IsRenewed ? "renewed"

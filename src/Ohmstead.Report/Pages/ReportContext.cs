@@ -15,7 +15,7 @@ namespace Ohmstead.Report.Pages;
 public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Boards, DateOnly Today, string Version)
 {
     // The order of the lots is worked out once for the pages of all boards.
-    private readonly Lazy<Func<string, LocalLink?>> lots = new(() => DrawerPage.Addresses(Workshop, 1));
+    private readonly Lazy<Func<string, LocalLink?>> lots = new(() => LotAddresses.For(Workshop, 1));
 
     /// <summary>What is left in the drawer, or null before all boards were read.</summary>
     public Drawer? Drawer { get; init; }
@@ -58,8 +58,8 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
 
         var name = Path.GetFileNameWithoutExtension(record);
         return Workshop.Designs.GetValueOrDefault(name) is { } design && design.Path == record
-                ? LocalLink.ToFile(DesignPage.PathOf(name), levelsUp)
-            : Boards.Contains(name) ? LocalLink.ToFile(BoardPage.PathOf(name), levelsUp)
+                ? LocalLink.ToFile(SiteAddress.Design(name), levelsUp)
+            : Boards.Contains(name) ? LocalLink.ToFile(SiteAddress.Board(name), levelsUp)
             : null;
     }
 }

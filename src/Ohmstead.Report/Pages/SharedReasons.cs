@@ -49,7 +49,7 @@ internal readonly struct SharedReasons
         {
             foreach (var verdict in reading.Verdicts)
             {
-                if (verdict.Outcome != outcome || BenchLog.Stands(board, reading, verdict))
+                if (verdict.Outcome != outcome || Stands(board, reading, verdict))
                 {
                     continue;
                 }
@@ -65,5 +65,24 @@ internal readonly struct SharedReasons
         }
 
         return count > 1 ? shared : null;
+    }
+
+    /// <summary>Whether a verdict still stands, so that it is told in full in the row of its part.</summary>
+    internal static bool Stands(BoardAssessment board, AssessedReading assessed, Verdict verdict)
+    {
+        if (assessed.Place is not { } place || board.Place(place.Ref.Value) is not { } history)
+        {
+            return false;
+        }
+
+        foreach (var standing in history.Standing)
+        {
+            if (ReferenceEquals(standing, verdict))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

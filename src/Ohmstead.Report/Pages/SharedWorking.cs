@@ -164,7 +164,7 @@ internal sealed class SharedWorking(DecisionRule rule)
         html.Text("; the probability of being inside, told where it is neither 1 nor 0 to four places");
         Sources.Cite(html, Probability);
         html.Text(". ");
-        html.Open(Tag.A).To(LocalLink.ToFile(AboutPage.PathName, levelsUp, AboutPage.Drawings)).Text("How to read the drawings");
+        html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.About, levelsUp, SiteAddress.Drawings)).Text("How to read the drawings");
         html.Text(".");
     }
 

@@ -7,12 +7,12 @@ internal static class SitePages
     /// collection.</summary>
     public static IReadOnlyList<(string Path, string Words)> All { get; } =
     [
-        (AheadPage.PathName, "Year ahead"),
-        (DrawerPage.PathName, "Drawer"),
-        (InstrumentsPage.PathName, "Instruments"),
-        (FamiliesPage.PathName, "Families"),
-        (FindingsPage.PathName, "Findings"),
-        (ChecksPage.PathName, "Checks"),
-        (AboutPage.PathName, "How verdicts are reached"),
+        (SiteAddress.Ahead, "Year ahead"),
+        (SiteAddress.Drawer, "Drawer"),
+        (SiteAddress.Instruments, "Instruments"),
+        (SiteAddress.Families, "Families"),
+        (SiteAddress.Findings, "Findings"),
+        (SiteAddress.Checks, "Checks"),
+        (SiteAddress.About, "How verdicts are reached"),
     ];
 }

@@ -140,7 +140,7 @@ public static class SearchIndex
                 "design",
                 design.Design.Id.Value,
                 PageFrame.Joined(design.Design.Title.Value, design.Design.Maker?.Value, design.Design.Revision?.Value),
-                LocalLink.ToFile(DesignPage.PathOf(design.Design.Id.Value))
+                LocalLink.ToFile(SiteAddress.Design(design.Design.Id.Value))
             );
         }
 
@@ -152,14 +152,14 @@ public static class SearchIndex
                 "maker",
                 maker,
                 string.Empty,
-                LocalLink.ToFile(CollectionPage.PathName, 0, ElementId.Of(IdPrefix.Section, "designs"))
+                LocalLink.ToFile(SiteAddress.Collection, 0, ElementId.Of(IdPrefix.Section, "designs"))
             );
         }
 
-        var lots = DrawerPage.Addresses(workshop);
+        var lots = LotAddresses.For(workshop);
         foreach (var lot in workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal))
         {
-            Thing(json, "lot", lot.Id.Value, PartWords.Describe(lot.Values), lots(lot.Id.Value) ?? LocalLink.ToFile(DrawerPage.PathName));
+            Thing(json, "lot", lot.Id.Value, PartWords.Describe(lot.Values), lots(lot.Id.Value) ?? LocalLink.ToFile(SiteAddress.Drawer));
         }
 
         foreach (var instrument in workshop.Instruments.Values.OrderBy(instrument => instrument.Id.Value, StringComparer.Ordinal))
@@ -169,13 +169,13 @@ public static class SearchIndex
                 "instrument",
                 instrument.Id.Value,
                 PageFrame.Joined(instrument.What.Value, instrument.Maker?.Value),
-                LocalLink.ToFile(InstrumentsPage.PathName, 0, ElementId.Of(IdPrefix.Instrument, instrument.Id.Value))
+                LocalLink.ToFile(SiteAddress.Instruments, 0, ElementId.Of(IdPrefix.Instrument, instrument.Id.Value))
             );
         }
 
         foreach (var check in context.Checks.Order(StringComparer.Ordinal))
         {
-            Thing(json, "check", check, string.Empty, LocalLink.ToFile(CheckPage.PathOf(check)));
+            Thing(json, "check", check, string.Empty, LocalLink.ToFile(SiteAddress.Check(check)));
         }
 
         foreach (var (path, words) in SitePages.All)

@@ -96,7 +96,7 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
 
             terminal.Out.WriteLine(
                 $"{target.Written} files written, {target.Unchanged} unchanged; look at "
-                    + $"{server?.Address ?? Printable.Of(Path.Combine(root, CollectionPage.PathName))}; Ctrl-C ends"
+                    + $"{server?.Address ?? Printable.Of(Path.Combine(root, SiteAddress.Collection))}; Ctrl-C ends"
             );
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)

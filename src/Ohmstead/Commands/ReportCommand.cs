@@ -79,7 +79,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
 
             terminal.Out.WriteLine(
                 $"{target.Written} files written, {target.Unchanged} unchanged, {ReportBuild.Sized(built)}; open "
-                    + $"{Printable.Of(Path.Combine(target.Root, CollectionPage.PathName))}"
+                    + $"{Printable.Of(Path.Combine(target.Root, SiteAddress.Collection))}"
             );
             return exit;
         });

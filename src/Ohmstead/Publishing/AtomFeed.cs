@@ -49,7 +49,7 @@ internal static class AtomFeed
             Element(xml, "updated", Moment(changes.Count == 0 ? Never : changes[0].Date));
             Person(xml, collection.Keeper?.Value ?? collection.Name);
             Element(xml, "generator", "Ohmstead");
-            Link(xml, "alternate", "text/html", site.Link(LocalLink.ToFile(CollectionPage.PathName)));
+            Link(xml, "alternate", "text/html", site.Link(LocalLink.ToFile(SiteAddress.Collection)));
             if (site.Root is not null)
             {
                 Link(xml, "self", "application/atom+xml", site.Link(LocalLink.ToFile(PathName)));
@@ -69,7 +69,7 @@ internal static class AtomFeed
 
     private static void Entry(XmlWriter xml, Site site, Change change)
     {
-        var place = LocalLink.ToFile(BoardPage.PathOf(change.Board), 0, change.Anchor);
+        var place = LocalLink.ToFile(SiteAddress.Board(change.Board), 0, change.Anchor);
         xml.WriteStartElement("entry", Atom);
         Element(xml, "id", site.Id(place, change.Date));
         Element(xml, "title", change.Title);

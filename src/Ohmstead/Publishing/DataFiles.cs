@@ -69,7 +69,7 @@ internal sealed class DataFiles : IDisposable
         }
 
         Text(file, "}\n");
-        folder.Put(BoardPage.DataOf(number), file.Written);
+        folder.Put(SiteAddress.BoardData(number), file.Written);
         lock (gate)
         {
             early[places[board.Board.Path]] = lines;

@@ -36,8 +36,8 @@ internal static class DataRows
             Number(board.Readings.Outside),
             Number(board.Readings.Undecided),
             Number(board.Readings.Others),
-            BoardPage.PathOf(board.Id.Value),
-            BoardPage.DataOf(board.Id.Value),
+            SiteAddress.Board(board.Id.Value),
+            SiteAddress.BoardData(board.Id.Value),
             Badges.PathOf(board.Id.Value),
             board.Path,
         ];
@@ -206,7 +206,7 @@ internal static class DataRows
                         Number(units.Units.Count),
                         Number(units.Units.Count(unit => unit.State == BoardState.FitToRun)),
                         Number(units.Units.Count(unit => unit.IsFitButOverdue)),
-                        DesignPage.PathOf(units.Design.Id.Value),
+                        SiteAddress.Design(units.Design.Id.Value),
                     ]
             );
 

@@ -25,7 +25,7 @@ internal sealed class OlderPages(ReportFolder target, DateOnly today)
         foreach (var path in records.Where(path => !known.Contains(path)))
         {
             var number = Path.GetFileNameWithoutExtension(path);
-            if (!numbers.Contains(number) && target.Kept(BoardPage.PathOf(number)) is { } page)
+            if (!numbers.Contains(number) && target.Kept(SiteAddress.Board(number)) is { } page)
             {
                 Keep(number, Encoding.UTF8.GetString(page));
                 older.Add(path);
@@ -41,11 +41,11 @@ internal sealed class OlderPages(ReportFolder target, DateOnly today)
         var inside = start < 0 ? -1 : page.IndexOf('>', start) + 1;
         var isNoted = inside <= 0 || page.AsSpan(inside).StartsWith(Note, StringComparison.Ordinal);
         var noted = isNoted ? page : page.Insert(inside, $"{Note}{IsoDate.Text(today)} the record could not be read.</strong></p>");
-        target.Put(BoardPage.PathOf(number), Encoding.UTF8.GetBytes(noted));
+        target.Put(SiteAddress.Board(number), Encoding.UTF8.GetBytes(noted));
         var beside = target.Before.Where(file =>
             file.StartsWith("photos/", StringComparison.Ordinal) && page.Contains(file, StringComparison.Ordinal)
         );
-        foreach (var file in beside.Append(BoardPage.DataOf(number)).Append(Badges.PathOf(number)).ToArray())
+        foreach (var file in beside.Append(SiteAddress.BoardData(number)).Append(Badges.PathOf(number)).ToArray())
         {
             if (target.Kept(file) is { } bytes)
             {

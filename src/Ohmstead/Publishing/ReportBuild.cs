@@ -152,7 +152,7 @@ internal sealed class ReportBuild(
                 compared.Add(board);
                 var open = new List<OpenPlace>();
                 BoardPage.Write(buffer, context, board, findings, open);
-                var path = BoardPage.PathOf(board.Board.Id.Value);
+                var path = SiteAddress.Board(board.Board.Id.Value);
                 if (open.Count == 0)
                 {
                     target.Put(path, buffer.Written);

@@ -37,7 +37,7 @@ internal static class WidePages
         {
             var families = CollectionFamilies.Of(result.Boards);
             FamiliesPage.Write(buffer, context, families);
-            target.Put(FamiliesPage.PathName, buffer.Written);
+            target.Put(SiteAddress.Families, buffer.Written);
             FamiliesPage.WriteRest(target, context, families);
         };
         yield return Page(AheadPage.CalendarName, buffer =>
@@ -51,25 +51,25 @@ internal static class WidePages
         yield return _ => DrawerPage.WriteRest(target, context, result.Boards);
         yield return _ => AheadPage.WriteRest(target, context, context.Ahead ?? []);
         yield return _ => FindingsPage.WriteRest(target, context, result.Findings, result.Boards);
-        yield return Page(CollectionPage.PathName, buffer => CollectionPage.Write(buffer, context, result.Boards));
-        yield return Page(DrawerPage.PathName, buffer => DrawerPage.Write(buffer, context, result.Boards));
-        yield return Page(AheadPage.PathName, buffer => AheadPage.Write(buffer, context, context.Ahead ?? [], until));
-        yield return Page(InstrumentsPage.PathName, buffer => InstrumentsPage.Write(buffer, context, result.Boards));
-        yield return Page(FindingsPage.PathName, buffer => FindingsPage.Write(buffer, context, result.Findings, result.Boards));
+        yield return Page(SiteAddress.Collection, buffer => CollectionPage.Write(buffer, context, result.Boards));
+        yield return Page(SiteAddress.Drawer, buffer => DrawerPage.Write(buffer, context, result.Boards));
+        yield return Page(SiteAddress.Ahead, buffer => AheadPage.Write(buffer, context, context.Ahead ?? [], until));
+        yield return Page(SiteAddress.Instruments, buffer => InstrumentsPage.Write(buffer, context, result.Boards));
+        yield return Page(SiteAddress.Findings, buffer => FindingsPage.Write(buffer, context, result.Findings, result.Boards));
         foreach (var units in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
         {
             var design = units with { Compared = compared.Of(units.Design.Id.Value) };
-            yield return Page(DesignPage.PathOf(design.Design.Id.Value), buffer => DesignPage.Write(buffer, context, design));
+            yield return Page(SiteAddress.Design(design.Design.Id.Value), buffer => DesignPage.Write(buffer, context, design));
             yield return _ => DesignPage.WriteRest(target, context, design);
         }
 
-        yield return Page(ChecksPage.PathName, buffer => ChecksPage.Write(buffer, context, checks));
+        yield return Page(SiteAddress.Checks, buffer => ChecksPage.Write(buffer, context, checks));
         foreach (var check in checks)
         {
-            yield return Page(CheckPage.PathOf(check.Name), buffer => CheckPage.Write(buffer, context, check));
+            yield return Page(SiteAddress.Check(check.Name), buffer => CheckPage.Write(buffer, context, check));
         }
 
-        yield return Page(AboutPage.PathName, buffer => AboutPage.Write(buffer, context));
+        yield return Page(SiteAddress.About, buffer => AboutPage.Write(buffer, context));
         yield return _ => target.Put(AtomFeed.PathName, AtomFeed.Write(collection, site, changes.All()));
         yield return _ => target.Put(StyleSheet.FileName, StyleSheet.Read());
         yield return _ => target.Put(PageScript.FileName, PageScript.Read());

@@ -64,16 +64,16 @@ public sealed class DemoPages : IDisposable
 
         var pages = new Dictionary<string, IDocument>(StringComparer.Ordinal)
         {
-            [CollectionPage.PathName] = Page(() => CollectionPage.Write(buffer, context, summaries)),
+            [SiteAddress.Collection] = Page(() => CollectionPage.Write(buffer, context, summaries)),
         };
-        pages[FamiliesPage.PathName] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));
-        pages[AboutPage.PathName] = Page(() => AboutPage.Write(buffer, context));
-        pages[DrawerPage.PathName] = Page(() => DrawerPage.Write(buffer, context, summaries));
-        pages[InstrumentsPage.PathName] = Page(() => InstrumentsPage.Write(buffer, context, summaries));
-        pages[ChecksPage.PathName] = Page(() => ChecksPage.Write(buffer, context, checks));
+        pages[SiteAddress.Families] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));
+        pages[SiteAddress.About] = Page(() => AboutPage.Write(buffer, context));
+        pages[SiteAddress.Drawer] = Page(() => DrawerPage.Write(buffer, context, summaries));
+        pages[SiteAddress.Instruments] = Page(() => InstrumentsPage.Write(buffer, context, summaries));
+        pages[SiteAddress.Checks] = Page(() => ChecksPage.Write(buffer, context, checks));
         foreach (var check in checks)
         {
-            pages[CheckPage.PathOf(check.Name)] = Page(() => CheckPage.Write(buffer, context, check));
+            pages[SiteAddress.Check(check.Name)] = Page(() => CheckPage.Write(buffer, context, check));
         }
 
         var pictures = new NoPictures();
@@ -83,14 +83,14 @@ public sealed class DemoPages : IDisposable
                 .Select(board => new BoardUnderCheck(board, workshop, context.Today, pictures))
                 .SelectMany(under => CheckCatalogue.Boards.SelectMany(check => check.Look(under))),
         ];
-        pages[FindingsPage.PathName] = Page(() => FindingsPage.Write(buffer, context, [.. findings], summaries));
+        pages[SiteAddress.Findings] = Page(() => FindingsPage.Write(buffer, context, [.. findings], summaries));
         var until = context.Today.AddYears(1);
-        pages[AheadPage.PathName] = Page(() =>
+        pages[SiteAddress.Ahead] = Page(() =>
             AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until)
         );
         foreach (var board in boards)
         {
-            pages[BoardPage.PathOf(board.Board.Id.Value)] = Page(() =>
+            pages[SiteAddress.Board(board.Board.Id.Value)] = Page(() =>
                 BoardPage.Write(buffer, context, board, [.. findings.Where(finding => finding.Place.Path == board.Board.Path)])
             );
         }
@@ -101,7 +101,7 @@ public sealed class DemoPages : IDisposable
             {
                 Compared = [.. boards.Where(board => board.Design?.Id.Value == units.Design.Id.Value).Select(UnitPlaces.Of)],
             };
-            pages[DesignPage.PathOf(design.Design.Id.Value)] = Page(() => DesignPage.Write(buffer, context, design));
+            pages[SiteAddress.Design(design.Design.Id.Value)] = Page(() => DesignPage.Write(buffer, context, design));
         }
 
         Pages = pages;

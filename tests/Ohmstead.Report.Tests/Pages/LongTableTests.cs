@@ -46,7 +46,7 @@ public sealed class LongTableTests : IDisposable
         CollectionPage.WriteRest(files, context, boards);
         using var buffer = new PageBuffer();
         CollectionPage.Write(buffer, context, boards);
-        files.Put(CollectionPage.PathName, buffer.Written);
+        files.Put(SiteAddress.Collection, buffer.Written);
     }
 
     public void Dispose() => files.Dispose();

@@ -1,0 +1,189 @@
+using System.Collections.Immutable;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Records.Findings;
+using Ohmstead.Report.Html;
+using Ohmstead.Report.Markdown;
+using Ohmstead.Report.Pictures;
+using Ohmstead.Report.Style;
+
+namespace Ohmstead.Report.Pages;
+
+/// <summary>The page of one board: state, the evidence for it, cautions, identity, parts with verdicts, proof, the bench day by day, story,
+/// photographs.</summary>
+public static class BoardPage
+{
+    private static readonly Column[] Waiting =
+    [
+        "For",
+        new("Since", IsShort: true),
+        new("Order", IsShort: true),
+        "Blocks",
+        new("Until", IsShort: true),
+    ];
+
+    /// <summary>The file of a board's page, from the root of the report. It lasts as long as the board keeps its number.</summary>
+    public static string PathOf(string board) => $"boards/{board}.html";
+
+    /// <summary>Writes the page.</summary>
+    /// <param name="buffer">Where to.</param>
+    /// <param name="context">What every page knows.</param>
+    /// <param name="board">The board.</param>
+    /// <param name="findings">What the checks find in its record, told on the page.</param>
+    /// <param name="open">Takes the places that need a part when the drawer is not known yet; null when nothing is told of them
+    /// later.</param>
+    public static void Write(
+        PageBuffer buffer,
+        ReportContext context,
+        BoardAssessment board,
+        ImmutableArray<Finding>? findings = null,
+        ICollection<OpenPlace>? open = null
+    ) =>
+        PageFrame.Write(
+            buffer,
+            context,
+            $"{board.Board.Id.Value} {board.Board.Title.Value}",
+            1,
+            (context, board, findings: findings ?? [], open),
+            static (html, page) => Content(html, page.context, page.board, page.findings, page.open)
+        );
+
+    private static void Content(
+        HtmlWriter html,
+        ReportContext context,
+        BoardAssessment board,
+        ImmutableArray<Finding> findings,
+        ICollection<OpenPlace>? open
+    )
+    {
+        var working = new SharedWorking(context.Workshop.Rule);
+        var anchors = new ReadingAnchors(board.Readings);
+        StripShapes.Write(html);
+        Opening(html, board);
+        EvidenceSection.Write(html, context, board, anchors);
+        Cautions.Write(html, board.Hazards);
+        Identity(html, board);
+        FindingRows.WriteSection(html, context, findings);
+        PartsTable.Write(html, context, board, working, anchors, open);
+        var drifts = board.Drifts;
+        OverTime.Write(html, board, drifts, anchors);
+        DriftTable.Write(html, board, drifts);
+        ProofTable.Write(html, board, working);
+        LifeTable.Write(html, context, board, working);
+        BenchLog.Write(html, board, working, anchors);
+        Waits(html, board);
+        Story(html, context, board);
+        Photographs.Write(html, context, board);
+        working.Sources.Write(html);
+        using var record = html.Open(Tag.P, ClassName.Fine);
+        html.Text($"Record: {board.Board.Path}");
+        if (context.Beside.Count > 0)
+        {
+            html.Text("; the same for programs: ");
+            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.BoardData(board.Board.Id.Value), 1)).Text($"{board.Board.Id.Value}.json");
+        }
+    }
+
+    private static void Opening(HtmlWriter html, BoardAssessment board)
+    {
+        using var opening = html.Open(Tag.Header, ClassName.Opening);
+        PageFrame.PlateHeading(html, board.Board.Id.Value, board.Board.Title.Value);
+        using var content = html.Open(Tag.Div, ClassName.Content);
+        using (html.Open(Tag.P, ClassName.Lead))
+        {
+            StateMark.Write(html, board.State, board.OverdueSince);
+        }
+
+        html.Open(Tag.P, ClassName.Fine)
+            .Text(
+                PageFrame.Joined(
+                    board.LastWork is { } work ? "last work " + PageFrame.Iso(work) : "no work yet",
+                    board.LastSeen is { } seen ? "last seen " + PageFrame.Iso(seen) : null,
+                    board.LookAgain is { } look ? "look again " + PageFrame.Iso(look) : null
+                )
+            );
+    }
+
+    internal static void Reference(HtmlWriter html, BoardAssessment board, string name)
+    {
+        if (board.Place(name) is not null)
+        {
+            html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, name)).Text(name);
+        }
+        else
+        {
+            html.Text(name);
+        }
+    }
+
+    private static void Identity(HtmlWriter html, BoardAssessment board)
+    {
+        using var entry = Entry.Open(html, "identity", "Identity");
+        using var list = html.Open(Tag.Dl, ClassName.Facts);
+        if (board.Design is { } design)
+        {
+            using var pair = html.Open(Tag.Div);
+            html.Open(Tag.Dt).Text("Design");
+            using var said = html.Open(Tag.Dd);
+            html.Open(Tag.A).To(LocalLink.ToFile(DesignPage.PathOf(design.Id.Value), 1)).Text(design.Title.Value);
+        }
+        else
+        {
+            PageFrame.Fact(html, "Design", board.Board.Design?.Value);
+        }
+
+        PageFrame.Fact(html, "Maker", board.Board.Maker?.Value ?? board.Design?.Maker?.Value);
+        PageFrame.Fact(html, "Serial", board.Board.Serial?.Value);
+        PageFrame.Fact(html, "Revision", board.Board.Revision?.Value ?? board.Design?.Revision?.Value);
+        PageFrame.Fact(html, "Made", (board.Board.Made ?? board.Design?.Made)?.Value.ToString());
+        PageFrame.Fact(
+            html,
+            "Came",
+            PageFrame.Joined(board.Board.Arrived?.Date?.Text, board.Board.Arrived?.From is { } from ? "from " + from.Value : null)
+        );
+        PageFrame.Fact(html, "Complaint", board.Board.Arrived?.Complaint?.Value);
+        PageFrame.Fact(
+            html,
+            "Duty",
+            PageFrame.Joined(
+                board.Board.Duty?.HoursPerYear is { } hours ? hours.Text + " h a year" : null,
+                board.Board.Duty?.Temperature is { } warm ? "at " + warm.Text : null,
+                board.Board.Duty is { AtTimes.Length: > 0 } duty
+                    ? string.Join(", ", duty.AtTimes.Select(part => $"{part.HoursPerYear.Text} h of them at {part.Temperature.Text}"))
+                    : null
+            )
+        );
+        PageFrame.Fact(html, "Note", board.Board.Note?.Value);
+    }
+
+    private static void Waits(HtmlWriter html, BoardAssessment board)
+    {
+        if (board.Board.Waiting.Length == 0)
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "waits", "Waits");
+        using var table = Ledger.Open(html, "Waits", Waiting);
+        using var body = html.Open(Tag.TBody);
+        foreach (var wait in board.Board.Waiting)
+        {
+            using var row = html.Open(Tag.Tr);
+            table.Head().Text(wait.For.Value);
+            table.Cell(1).Text(wait.Since.Text);
+            table.Cell(2).Text(wait.Order?.Value ?? string.Empty);
+            table.Cell(3).Text(wait.Blocks?.Value ?? string.Empty);
+            table.Cell(4).Text(wait.Until?.Text ?? "still open");
+        }
+    }
+
+    private static void Story(HtmlWriter html, ReportContext context, BoardAssessment board)
+    {
+        if (string.IsNullOrWhiteSpace(board.Board.Body))
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "story", "In its keeper's words");
+        StoryWriter.Write(html, new Story(board.Board.Body, "boards", new BoardStoryTargets(context, board)));
+    }
+}
