@@ -3,8 +3,9 @@ using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Text;
+using Ohmstead.Report.Drawings;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pictures;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;

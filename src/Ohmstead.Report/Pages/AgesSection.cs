@@ -1,8 +1,10 @@
 using System.Globalization;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Electronics.Statistics;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pictures;
 
 namespace Ohmstead.Report.Pages;
 

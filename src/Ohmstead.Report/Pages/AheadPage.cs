@@ -1,6 +1,8 @@
 using System.Globalization;
 using Ohmstead.Assessment.Ahead;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 

@@ -3,8 +3,11 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Style;
+using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 
@@ -183,7 +186,7 @@ internal static class BenchLog
             }
             else
             {
-                var here = anchor is null ? (ToldAt?)null : new(of, anchor, assessed.Visit.Date.Text);
+                var here = anchor is null ? (PageAnchor?)null : new(of, anchor, assessed.Visit.Date.Text);
                 VerdictCell.Write(html, working, verdict, here, anchor, isReasonTold: reasons.Tell(verdict));
             }
         }

@@ -1,10 +1,13 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Records.Findings;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
-using Ohmstead.Report.Pictures;
 using Ohmstead.Report.Style;
+using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 

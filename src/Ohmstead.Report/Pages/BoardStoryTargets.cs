@@ -1,4 +1,6 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
 

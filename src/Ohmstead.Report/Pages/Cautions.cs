@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;

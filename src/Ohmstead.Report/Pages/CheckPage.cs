@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Obligations;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
 

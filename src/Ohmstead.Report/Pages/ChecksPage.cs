@@ -1,5 +1,7 @@
 using System.Globalization;
 using Ohmstead.Records.Findings;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;

@@ -1,7 +1,9 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Style;
+using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 

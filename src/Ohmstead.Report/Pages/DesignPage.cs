@@ -3,6 +3,8 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
 using Ohmstead.Report.Style;

@@ -1,3 +1,5 @@
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
 

@@ -2,8 +2,11 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pictures;
+using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 

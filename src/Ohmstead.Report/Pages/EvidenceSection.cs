@@ -1,6 +1,9 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Obligations;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 

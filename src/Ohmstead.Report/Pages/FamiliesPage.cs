@@ -1,7 +1,10 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Families;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 

@@ -4,7 +4,10 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Records.Findings;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 

@@ -4,6 +4,8 @@ using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;

@@ -5,9 +5,11 @@ using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pictures;
-using Ohmstead.Report.Style;
+using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 

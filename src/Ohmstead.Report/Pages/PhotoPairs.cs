@@ -1,5 +1,6 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Frame;
 
 namespace Ohmstead.Report.Pages;
 

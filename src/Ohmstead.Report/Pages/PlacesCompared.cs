@@ -1,7 +1,9 @@
 using System.Globalization;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Pages;
 

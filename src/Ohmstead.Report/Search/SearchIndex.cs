@@ -4,8 +4,9 @@ using System.Text.Json;
 using System.Text.Unicode;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Records.Findings;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Report.Search;
 

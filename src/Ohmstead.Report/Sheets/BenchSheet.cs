@@ -2,8 +2,8 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Report.Sheets;
 

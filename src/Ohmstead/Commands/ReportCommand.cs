@@ -3,7 +3,7 @@ using System.CommandLine.Parsing;
 using Ohmstead.Disk;
 using Ohmstead.Output;
 using Ohmstead.Publishing;
-using Ohmstead.Report.Pages;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Running;
 
 namespace Ohmstead.Commands;

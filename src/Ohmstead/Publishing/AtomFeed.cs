@@ -2,8 +2,8 @@ using System.Text;
 using System.Xml;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pages;
 using Ohmstead.Running;
 
 namespace Ohmstead.Publishing;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pictures;
 
 namespace Ohmstead.Publishing;
 

@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 

@@ -1,5 +1,5 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Report.Pages;
+using Ohmstead.Report.Frame;
 
 namespace Ohmstead.Publishing;
 

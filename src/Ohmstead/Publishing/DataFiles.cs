@@ -4,8 +4,8 @@ using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Output;
 using Ohmstead.Records.Schemas;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 

@@ -5,7 +5,8 @@ using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
-using Ohmstead.Report.Pages;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 
 namespace Ohmstead.Publishing;
 

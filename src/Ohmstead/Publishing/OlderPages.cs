@@ -1,7 +1,7 @@
 using System.Text;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics;
-using Ohmstead.Report.Pages;
+using Ohmstead.Report.Addresses;
 
 namespace Ohmstead.Publishing;
 

@@ -6,8 +6,11 @@ using Ohmstead.Assessment.Checks.Boards;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
+using Ohmstead.Report.Tables;
 using Ohmstead.Running;
 
 namespace Ohmstead.Publishing;

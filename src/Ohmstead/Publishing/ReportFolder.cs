@@ -2,8 +2,8 @@ using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using Microsoft.Win32.SafeHandles;
 using Ohmstead.Disk;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 

@@ -5,8 +5,8 @@ using Ohmstead.Assessment.Checks;
 using Ohmstead.Collections;
 using Ohmstead.Disk;
 using Ohmstead.Pictures;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Publishing;
 

@@ -2,6 +2,8 @@ using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Families;
 using Ohmstead.Collections;
 using Ohmstead.Output;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 using Ohmstead.Report.Script;

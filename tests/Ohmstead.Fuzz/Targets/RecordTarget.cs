@@ -5,6 +5,7 @@ using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 using Ohmstead.Yaml;

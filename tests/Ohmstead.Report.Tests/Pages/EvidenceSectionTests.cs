@@ -1,5 +1,6 @@
 using AngleSharp.Dom;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 using Ohmstead.Report.Tests.Html;

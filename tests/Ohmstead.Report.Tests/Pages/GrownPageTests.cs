@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Workshops;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 

@@ -1,4 +1,4 @@
-using Ohmstead.Report.Pages;
+using Ohmstead.Report.Frame;
 
 namespace Ohmstead.Report.Tests.Pages;
 

@@ -2,6 +2,7 @@ using System.Collections;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Reflection;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Pages;
 
 namespace Ohmstead.Report.Tests.Pages;

@@ -4,8 +4,8 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Text;
+using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pages;
 using Ohmstead.Report.Search;
 
 namespace Ohmstead.Report.Tests.Search;

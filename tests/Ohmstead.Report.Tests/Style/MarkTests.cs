@@ -1,6 +1,7 @@
 using AngleSharp.Dom;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Style;
 using Ohmstead.Report.Tests.Html;
 

@@ -1,8 +1,8 @@
 using System.Text;
 using System.Xml.Linq;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Pictures;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Publishing;

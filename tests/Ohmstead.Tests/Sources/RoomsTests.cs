@@ -20,7 +20,6 @@ public sealed class RoomsTests
             "Reckoning, Reckoning/Capacitors, Reckoning/Hazards, Reckoning/Life, Reckoning/Parts, "
                 + "Reckoning/Preferred, Reckoning/Statistics, Reckoning/Substitution, Reckoning/Supplies, Reckoning/Uncertainty"
         ),
-        ("Ohmstead.Report", "Pictures, Style"),
     ];
 
     private static readonly Lazy<IReadOnlyList<ProjectRooms>> All = new(() =>

@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
+using Ohmstead.Records.Model;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Addresses;
+
+/// <summary>
+/// The lasting addresses of the readings of a page. One is made of what was read, on which day, which quantity, and in which state and way;
+/// a number is added only among readings that are alike in all of that. So an address does not change when other readings are entered
+/// before or after it.
+/// </summary>
+internal sealed class ReadingAnchors
+{
+    private static readonly string[] Names = [.. Enum.GetValues<Measured>().Select(measured => measured.ToString().ToLowerInvariant())];
+
+    private readonly Dictionary<Verdict, ElementId> byVerdict = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Reading, ElementId> byReading = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>Gives every value of the readings its address.</summary>
+    public ReadingAnchors(ImmutableArray<AssessedReading> readings)
+    {
+        // By the name of each address that was given: the number at which to look for the next of its twins.
+        var taken = new Dictionary<string, int>(StringComparer.Ordinal);
+        BenchVisit? visit = null;
+        var day = string.Empty;
+        foreach (var assessed in readings)
+        {
+            if (!ReferenceEquals(assessed.Visit, visit))
+            {
+                visit = assessed.Visit;
+                day = IsoDate.Text(visit.Date.Value);
+            }
+
+            var (start, end) = (Start(assessed.Reading, day), End(assessed.Reading));
+            foreach (var verdict in assessed.Verdicts)
+            {
+                byVerdict.TryAdd(verdict, Unused(taken, start + Names[(int)verdict.Measured] + end));
+            }
+
+            if (assessed.Verdicts.Length == 0)
+            {
+                byReading.TryAdd(
+                    assessed.Reading,
+                    Unused(
+                        taken,
+                        start + (assessed.Reading.Values.Length > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test") + end
+                    )
+                );
+            }
+        }
+    }
+
+    /// <summary>The address of a value, or null when it is none of these readings.</summary>
+    public ElementId? Of(Verdict verdict) => byVerdict.GetValueOrDefault(verdict);
+
+    /// <summary>The address of a reading that has no verdict, or null.</summary>
+    public ElementId? Of(Reading reading) => byReading.GetValueOrDefault(reading);
+
+    private static ElementId Unused(Dictionary<string, int> taken, string name)
+    {
+        var unused = name;
+        var twin = taken.GetValueOrDefault(name, 2);
+        while (!taken.TryAdd(unused, 2))
+        {
+            unused = string.Create(CultureInfo.InvariantCulture, $"{name}-{twin}");
+            twin++;
+        }
+
+        if (!ReferenceEquals(unused, name))
+        {
+            taken[name] = twin;
+        }
+
+        return ElementId.Of(IdPrefix.Reading, unused);
+    }
+
+    private static string Start(Reading reading, string day)
+    {
+        var of = (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? "board";
+        return reading is { Part: not null, Lot.Value: { } from } ? $"{of}-{from}-{day}-" : $"{of}-{day}-";
+    }
+
+    private static string End(Reading reading)
+    {
+        var state = reading.State is { Value: var when } ? Of(when) : string.Empty;
+        return reading.Circuit is { } circuit ? $"{state}-{circuit.Text}" : state;
+    }
+
+    private static string Of(ReadingState state) =>
+        state switch
+        {
+            ReadingState.AsFound => string.Empty,
+            ReadingState.AsLeft => "-left",
+            ReadingState.New => "-new",
+            ReadingState.Again => "-again",
+        };
+}

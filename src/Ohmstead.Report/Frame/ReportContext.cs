@@ -1,0 +1,66 @@
+using System.Collections.Frozen;
+using Ohmstead.Assessment.Ahead;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Frame;
+
+/// <summary>What every page of a report knows.</summary>
+/// <param name="Workshop">The workshop of the collection.</param>
+/// <param name="Boards">The numbers of all boards, so that a reference to one becomes a link.</param>
+/// <param name="Today">The day of the report.</param>
+/// <param name="Version">The version of the program.</param>
+public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Boards, DateOnly Today, string Version)
+{
+    // The order of the lots is worked out once for the pages of all boards.
+    private readonly Lazy<Func<string, LocalLink?>> lots = new(() => LotAddresses.For(Workshop, 1));
+
+    /// <summary>What is left in the drawer, or null before all boards were read.</summary>
+    public Drawer? Drawer { get; init; }
+
+    /// <summary>The commit of the collection that the records were read from, as a short name; null when the caller does not say.</summary>
+    public string? Commit { get; init; }
+
+    /// <summary>The names of the checks that have a page.</summary>
+    public IReadOnlySet<string> Checks { get; init; } = FrozenSet<string>.Empty;
+
+    /// <summary>The pictures of the report; null when it has none.</summary>
+    public IReportPictures? Pictures { get; init; }
+
+    /// <summary>What to buy, when it was worked out already.</summary>
+    public IReadOnlyList<BuyingLine>? Buying { get; init; }
+
+    /// <summary>What falls due within a year, when it was worked out already.</summary>
+    public IReadOnlyList<DueItem>? Ahead { get; init; }
+
+    /// <summary>Files beside the pages that hold the same for programs, told in the head and the foot of every page.</summary>
+    public IReadOnlyList<Alternate> Beside { get; init; } = [];
+
+    /// <summary>The picture of the report that stands for a picture of the collection, seen from a page one folder below the root; null
+    /// when it is not shown.</summary>
+    internal LocalLink? PictureOf(string path) =>
+        PictureNames.IsSafe(path) && Pictures?.Of(path) is { } shown ? LocalLink.ToFile(shown.Large.Path, 1) : null;
+
+    /// <summary>Where a lot is told, seen from a page one folder below the root; null when nothing is known of it.</summary>
+    internal LocalLink? LotOf(string lot) => lots.Value(lot);
+
+    /// <summary>The page that stands for a record of the collection; null when there is none.</summary>
+    /// <param name="record">The path of the record.</param>
+    /// <param name="levelsUp">How many folders below the root the linking page stands.</param>
+    internal LocalLink? PageOf(string record, int levelsUp = 1)
+    {
+        if (!record.EndsWith(".md", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        var name = Path.GetFileNameWithoutExtension(record);
+        return Workshop.Designs.GetValueOrDefault(name) is { } design && design.Path == record
+                ? LocalLink.ToFile(SiteAddress.Design(name), levelsUp)
+            : Boards.Contains(name) ? LocalLink.ToFile(SiteAddress.Board(name), levelsUp)
+            : null;
+    }
+}

@@ -1,0 +1,185 @@
+using System.Collections.Immutable;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Life;
+using Ohmstead.Electronics.Life;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
+using Ohmstead.Report.Frame;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Tables;
+
+/// <summary>When the lives of the wet electrolytics of a board may be used up, each with its working behind a fold.</summary>
+internal static class LifeTable
+{
+    // What stands between the steps of an estimate.
+    private const string Between = "; ";
+    private static readonly Column[] Columns =
+    [
+        new("Place", IsShort: true),
+        new("Since", IsShort: true),
+        new("Earliest", IsShort: true),
+        new("Latest", IsShort: true),
+        new("On the calendar", IsPlain: true),
+        new("How it was reached", IsPlain: true),
+    ];
+
+    /// <summary>Writes the section, where at least one life can be estimated.</summary>
+    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working)
+    {
+        var known = board.Lives.Count(life => life.Estimate.Is(out _, out _));
+        if (known == 0)
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "life", "Life ahead", "estimates, not promises");
+        html.Open(Tag.P).Text($"{RemainingLife.Meaning}.");
+        var common = Common(board.Lives);
+        var step = common.Count > 0 ? FirstStep(board.Lives) : null;
+        if (common.Count > 0)
+        {
+            html.Open(Tag.P, ClassName.Fine).Text($"For all of them: {string.Join("; ", step is null ? common : [.. common, step])}.");
+        }
+
+        var scale = Scale(board.Lives, context.Today);
+        using (html.Open(Tag.P, ClassName.Fine))
+        {
+            html.Text($"The calendar runs from {PageFrame.Iso(scale.First)} to {PageFrame.Iso(scale.Last)}");
+            html.Text(": a line while in use, a box where the life may be used up, a pointer at today.");
+        }
+
+        using (var table = Ledger.Open(html, "Life ahead", Columns))
+        {
+            using var body = html.Open(Tag.TBody);
+            foreach (var life in board.Lives)
+            {
+                if (!life.Estimate.Is(out var estimate, out _))
+                {
+                    continue;
+                }
+
+                using var row = html.Open(Tag.Tr);
+                using (table.Head())
+                {
+                    PartLink.Write(html, board, life.Reference);
+                }
+
+                table.Cell(1).Text(life.Start!.Words);
+                table.Cell(2).Text(PageFrame.Iso(estimate.Earliest));
+                table.Cell(3).Text(PageFrame.Iso(estimate.Latest));
+                using (table.Cell(4))
+                {
+                    LifeBar.Write(html, scale, life.Reference, life.Start.First, estimate.Earliest, estimate.Latest, context.Today);
+                }
+
+                using var cell = table.Cell(5);
+                Working(html, working, life.Given.Select(line => line.Text).Where(line => !common.Contains(line)), common, step, estimate);
+            }
+        }
+
+        if (known < board.Lives.Length)
+        {
+            var without = string.Join(", ", board.Lives.Where(life => !life.Estimate.Is(out _, out _)).Select(life => life.Reference));
+            using var line = html.Open(Tag.P, ClassName.Fine);
+            html.Text($"{board.Lives.Length - known} of {board.Lives.Length} wet electrolytics here have no estimate, ");
+            html.Text($"for want of a rated life or a date: {without}. What is measured of them is all that is known.");
+        }
+    }
+
+    private static TimeScale Scale(ImmutableArray<PartLife> lives, DateOnly today)
+    {
+        var (first, last) = (today, today);
+        foreach (var life in lives)
+        {
+            if (life.Estimate.Is(out var estimate, out _))
+            {
+                first = life.Start!.First < first ? life.Start.First : first;
+                last = estimate.Latest > last ? estimate.Latest : last;
+            }
+        }
+
+        return LifeBar.Scale(first, last);
+    }
+
+    // What every estimate was made from is told once.
+    private static List<string> Common(ImmutableArray<PartLife> lives)
+    {
+        List<string>? common = null;
+        var count = 0;
+        foreach (var life in lives)
+        {
+            if (!life.Estimate.Is(out var estimate, out _))
+            {
+                continue;
+            }
+
+            count++;
+            if (common is null)
+            {
+                common = [.. life.Given.Select(line => line.Text).Concat(estimate.Remarks).Distinct(StringComparer.Ordinal)];
+            }
+            else
+            {
+                common.RemoveAll(line => !Tells(life, estimate, line));
+            }
+        }
+
+        return count > 1 ? common! : [];
+    }
+
+    // Where all of them begin with the same step, what it is; each still tells what follows, and names the source of both.
+    private static string? FirstStep(ImmutableArray<PartLife> lives)
+    {
+        string? first = null;
+        foreach (var life in lives)
+        {
+            if (!life.Estimate.Is(out var estimate, out _))
+            {
+                continue;
+            }
+
+            var end = estimate.Arithmetic.Text.IndexOf(Between, StringComparison.Ordinal);
+            if (end < 0 || (first is not null && !estimate.Arithmetic.Text.AsSpan(..end).SequenceEqual(first)))
+            {
+                return null;
+            }
+
+            first ??= estimate.Arithmetic.Text[..end];
+        }
+
+        return first;
+    }
+
+    private static bool Tells(PartLife life, RemainingLife estimate, string line) =>
+        life.Given.Any(given => given.Text == line) || estimate.Remarks.Contains(line, StringComparer.Ordinal);
+
+    private static void Working(
+        HtmlWriter html,
+        SharedWorking working,
+        IEnumerable<string> given,
+        List<string> common,
+        string? step,
+        RemainingLife estimate
+    )
+    {
+        using var fold = html.Open(Tag.Details);
+        html.Open(Tag.Summary).Text("arithmetic and source");
+        using var list = html.Open(Tag.Ul);
+        foreach (var line in given)
+        {
+            html.Open(Tag.Li).Text(line);
+        }
+
+        using (html.Open(Tag.Li))
+        {
+            html.Text(step is null ? estimate.Arithmetic : estimate.Arithmetic.Text.AsSpan((step.Length + Between.Length)..));
+            working.Sources.Cite(html, estimate.Source.Text + (estimate.OtherSource is { } other ? "; " + other.Text : string.Empty));
+        }
+
+        foreach (var remark in estimate.Remarks.Where(remark => !common.Contains(remark)))
+        {
+            html.Open(Tag.Li).Text(remark);
+        }
+    }
+}

@@ -1,0 +1,124 @@
+using Ohmstead.Assessment.Notes;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics;
+using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
+using Ohmstead.Report.Frame;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Tables;
+
+/// <summary>A verdict in full: strip, outcome, reading, limit, distance; behind a fold the reason, the arithmetic and the source.</summary>
+internal static class VerdictCell
+{
+    /// <summary>Writes one verdict.</summary>
+    /// <param name="html">Where it goes.</param>
+    /// <param name="working">What the verdicts of the page have in common.</param>
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="here">Where it stands, for those who are led to its working; or null.</param>
+    /// <param name="anchor">The lasting address of the reading, or null where its address is elsewhere.</param>
+    /// <param name="before">The verdict on the part that sat there before, or null.</param>
+    /// <param name="isReasonTold">True where the reason stands above its table.</param>
+    public static void Write(
+        HtmlWriter html,
+        SharedWorking working,
+        Verdict verdict,
+        PageAnchor? here = null,
+        ElementId? anchor = null,
+        Verdict? before = null,
+        bool isReasonTold = false
+    )
+    {
+        using var fold = Anchored(html.Open(Tag.Details).With(ClassName.Verdict, VerdictMark.ToneOf(verdict.Outcome)), anchor);
+        using (html.Open(Tag.Summary))
+        {
+            Spans(html, verdict, before);
+        }
+
+        using var list = html.Open(Tag.Ul);
+        if (isReasonTold)
+        {
+            html.Open(Tag.Li).Text("the reason stands above the table");
+        }
+        else if (Reason(verdict) is { } beyond)
+        {
+            working.Once(html, beyond.Text, here);
+        }
+
+        if (verdict.Limit is { } limit)
+        {
+            working.Limit(html, limit, here);
+        }
+
+        working.Decision(html, verdict);
+        if (PartNotes.Frequency(verdict) is { } note)
+        {
+            html.Open(Tag.Li).Text(note.Line);
+        }
+
+        foreach (var remark in verdict.Remarks)
+        {
+            working.Remark(html, remark, here);
+        }
+    }
+
+    /// <summary>Writes a verdict that still stands and so is drawn and told in the row of its part.</summary>
+    /// <param name="html">Where it goes.</param>
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="anchor">The lasting address of the reading.</param>
+    public static void Line(HtmlWriter html, Verdict verdict, ElementId? anchor)
+    {
+        using var line = Anchored(html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome)), anchor);
+        html.Text($"{VerdictWords.Of(verdict.Outcome)} {VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
+    }
+
+    /// <summary>Writes the values inside a limit, with one unit where both ends have the same: 37.6 … 56.4 µF.</summary>
+    internal static void InShort(HtmlWriter html, ReadOnlySpan<char> limits)
+    {
+        const string between = " … ";
+        if (
+            limits.IndexOf(between, StringComparison.Ordinal) is > 0 and var end
+            && limits.IndexOf(' ') is var unit
+            && unit < end
+            && limits.EndsWith(limits[unit..end], StringComparison.Ordinal)
+        )
+        {
+            html.Text(limits[..unit]);
+            limits = limits[end..];
+        }
+
+        html.Text(limits);
+    }
+
+    private static Element Anchored(Element element, ElementId? anchor) => anchor is null ? element : element.With(anchor);
+
+    private static void Spans(HtmlWriter html, Verdict verdict, Verdict? before)
+    {
+        using (html.Open(Tag.Span))
+        {
+            ReadingStrip.Write(html, verdict, before);
+            html.Text(VerdictWords.Of(verdict.Outcome));
+        }
+
+        html.Text(" ");
+        html.Open(Tag.Span).Text(VerdictWords.Of(verdict.Measured));
+        html.Text(" ");
+        PageFrame.Aligned(html, Tag.B, verdict.Reading.Text);
+        if (verdict.LimitInWords is { } limit)
+        {
+            html.Text(" ");
+            using var range = html.Open(Tag.Span);
+            InShort(html, limit);
+        }
+
+        if (verdict.Deviation is { } deviation)
+        {
+            html.Text(" ");
+            html.Open(Tag.Span).Text(VerdictWords.Percent(deviation));
+        }
+    }
+
+    // Reading, limit and outcome stand in the line above already: only what goes beyond them is told.
+    private static LazyText? Reason(Verdict verdict) =>
+        verdict.Limit is null && verdict.Outcome != VerdictOutcome.NoLimit ? verdict.Why : verdict.Reason;
+}
