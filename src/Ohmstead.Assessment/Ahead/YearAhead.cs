@@ -1,8 +1,9 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
+using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Life;

@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
-using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Shelf;
+using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Uncertainty;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Electronics.Supplies;
 using Ohmstead.Records.Model;
@@ -100,7 +101,7 @@ public sealed record BoardAssessment(
     public ImmutableArray<PlaceHistory> Overruled => [.. Places.Where(place => place.HasFailed && place.IsKeptByDecision)];
 
     /// <summary>Parts and points whose last word is a reading too close to call, without being a reason against running.</summary>
-    public ImmutableArray<MeasureAgain> MeasureAgain => Boards.MeasureAgain.Of(Places, PointsRead);
+    public ImmutableArray<MeasureAgain> MeasureAgain => History.MeasureAgain.Of(Places, PointsRead);
 
     /// <summary>Estimates of the life of every wet electrolytic that sits on the board, in order of the parts list.</summary>
     public ImmutableArray<PartLife> Lives { get; init; } = [];

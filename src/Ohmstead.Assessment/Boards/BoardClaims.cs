@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;

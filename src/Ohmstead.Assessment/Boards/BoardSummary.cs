@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using Ohmstead.Assessment.Families;
+using Ohmstead.Assessment.Families.Statistics;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.History;
 using Ohmstead.Electronics.Methods;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;

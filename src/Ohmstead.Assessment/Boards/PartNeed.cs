@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.History;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Boards;

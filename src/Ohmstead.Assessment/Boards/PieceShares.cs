@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Text;
 

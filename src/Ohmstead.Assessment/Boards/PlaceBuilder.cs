@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;

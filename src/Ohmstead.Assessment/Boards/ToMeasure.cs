@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Checks.Boards;
 using Ohmstead.Assessment.Checks.Collection;
 

@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Drifts;

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Families.Statistics;
 
 namespace Ohmstead.Assessment.Families;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ohmstead.Assessment.Families.Statistics;
 using Ohmstead.Electronics.Statistics;
 
 namespace Ohmstead.Assessment.Families;

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Families.Statistics;
 using Ohmstead.Electronics.Statistics;
 
 namespace Ohmstead.Assessment.Families;

@@ -34,7 +34,7 @@ internal static class FitDoubts
         : "look at it, and write a note on that work saying how it was made to fit, or take another part";
 
     /// <summary>What to do about a piece that reads other than its place asks.</summary>
-    internal static string NextStepFor(string board, Boards.PlaceHistory place) =>
+    internal static string NextStepFor(string board, History.PlaceHistory place) =>
         place.IsSafetyRelevant
             ? $"take another piece: ohmstead fit {board} {place.Part.Ref.Value}; defer to local codes and licensed practice"
             : $"take another piece: ohmstead fit {board} {place.Part.Ref.Value}, or write a decision to keep it, with the reason";

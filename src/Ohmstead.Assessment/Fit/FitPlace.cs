@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;

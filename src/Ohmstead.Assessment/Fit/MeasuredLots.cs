@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;

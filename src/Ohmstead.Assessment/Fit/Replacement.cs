@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Shelf;
+using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Life;
 using Ohmstead.Records.Model;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Life;
 using Ohmstead.Records.Model;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 
@@ -135,6 +134,6 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
 
     private sealed class Range(Interval interval) : LazyText
     {
-        protected override string Write() => VerdictWords.Range(interval);
+        protected override string Write() => LimitWords.Range(interval);
     }
 }

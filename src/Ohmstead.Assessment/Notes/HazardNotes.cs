@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Electronics.Quantities;

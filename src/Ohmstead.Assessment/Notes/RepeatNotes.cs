@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Drifts;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;

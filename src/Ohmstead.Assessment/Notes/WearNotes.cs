@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Checks.Basis;
+using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Obligations.Rules;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Obligations.Rules;
 
 namespace Ohmstead.Assessment.Obligations;

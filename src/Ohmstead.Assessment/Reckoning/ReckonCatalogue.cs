@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Reckoning.Basis;
 using Ohmstead.Assessment.Reckoning.Capacitors;
 using Ohmstead.Assessment.Reckoning.Hazards;
 using Ohmstead.Assessment.Reckoning.Life;

@@ -1,5 +1,6 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Families;
+using Ohmstead.Assessment.Families.Statistics;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;

@@ -1,4 +1,6 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Life;
 using Ohmstead.Records.Model;

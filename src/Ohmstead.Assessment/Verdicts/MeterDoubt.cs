@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;

@@ -9,8 +9,6 @@ namespace Ohmstead.Assessment.Verdicts;
 /// <summary>The words in which verdicts are told, the same in the terminal, in data and on the pages.</summary>
 public static class VerdictWords
 {
-    private const int CloseDigits = 7;
-
     /// <summary>The outcome as a person reads it.</summary>
     public static string Of(VerdictOutcome outcome) =>
         outcome switch
@@ -84,29 +82,14 @@ public static class VerdictWords
             ? QuantityText.Format(new Quantity(small * 100m, Dimension.Number), 3) + " %"
             : InPercent(string.Empty, Tenths(Math.Abs(fraction)));
 
-    /// <summary>The two ends of an interval in short; ends that lie close together are told with more digits.</summary>
-    public static (string Lower, string Upper) Ends(Quantity lower, Quantity upper) =>
-        Math.Abs(upper.Value - lower.Value) < Math.Abs(lower.Value) / 100m
-            ? (QuantityText.Format(lower, CloseDigits), QuantityText.Format(upper, CloseDigits))
-            : (Short(lower), Short(upper));
+    /// <inheritdoc cref="LimitWords.Ends"/>
+    public static (string Lower, string Upper) Ends(Quantity lower, Quantity upper) => LimitWords.Ends(lower, upper);
 
-    /// <summary>A limit's interval in short.</summary>
-    public static string Range(Interval interval) =>
-        (interval.Lower, interval.Upper) switch
-        {
-            ({ } lower, { } upper) when Ends(lower, upper) is var ends => $"{ends.Lower} … {ends.Upper}",
-            ({ } lower, null) => $"at least {Short(lower)}",
-            (null, { } upper) => $"at most {Short(upper)}",
-            _ => "none",
-        };
+    /// <inheritdoc cref="LimitWords.Range"/>
+    public static string Range(Interval interval) => LimitWords.Range(interval);
 
-    /// <summary>A quantity exactly where that is short, else with four significant digits: 376 µF, 677.3 mΩ.</summary>
-    public static string Short(Quantity quantity)
-    {
-        const int longest = 10;
-        var exact = QuantityText.Format(quantity);
-        return exact.Length <= longest ? exact : QuantityText.Format(quantity, 4);
-    }
+    /// <inheritdoc cref="LimitWords.Short"/>
+    public static string Short(Quantity quantity) => LimitWords.Short(quantity);
 
     private static decimal Tenths(decimal fraction) => Math.Round(fraction * 100m, 1, MidpointRounding.AwayFromZero);
 

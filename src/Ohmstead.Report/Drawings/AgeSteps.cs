@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Ohmstead.Assessment.Families;
+using Ohmstead.Assessment.Families.Statistics;
 using Ohmstead.Electronics.Statistics;
 using Ohmstead.Report.Html;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Style;
 

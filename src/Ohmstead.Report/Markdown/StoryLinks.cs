@@ -1,6 +1,6 @@
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
-using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Report.Markdown;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Records.Model;

@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Obligations;
+using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;

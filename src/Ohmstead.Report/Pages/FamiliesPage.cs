@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Families;
+using Ohmstead.Assessment.Families.Statistics;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Frame;

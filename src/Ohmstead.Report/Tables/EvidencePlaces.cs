@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Text;
 using Ohmstead.Report.Addresses;

@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Families;
+using Ohmstead.Assessment.Families.Statistics;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Tables;

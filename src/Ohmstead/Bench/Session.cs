@@ -1,6 +1,6 @@
 using System.CommandLine.Parsing;
 using System.Globalization;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Collections;
 using Ohmstead.Electronics.Hazards;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Obligations;
+using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;

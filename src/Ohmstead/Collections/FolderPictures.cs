@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using Microsoft.Win32.SafeHandles;
-using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Disk;
 using Ohmstead.Pictures;
 

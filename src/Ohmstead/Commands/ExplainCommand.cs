@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Ohmstead.Assessment.Obligations;
+using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
 using Ohmstead.Running;

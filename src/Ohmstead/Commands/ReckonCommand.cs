@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ohmstead.Assessment.Reckoning;
+using Ohmstead.Assessment.Reckoning.Basis;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
 using Ohmstead.Running;

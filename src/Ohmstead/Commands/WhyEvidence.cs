@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Electronics;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Collections;

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Ohmstead.Assessment.Families;
+using Ohmstead.Assessment.Families.Statistics;
 
 namespace Ohmstead.Output;
 

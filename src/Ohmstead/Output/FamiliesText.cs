@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Assessment.Families;
+using Ohmstead.Assessment.Families.Statistics;
 using Ohmstead.Running;
 
 namespace Ohmstead.Output;

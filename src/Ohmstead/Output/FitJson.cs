@@ -1,6 +1,6 @@
 using System.Text.Json;
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.History;
 using Ohmstead.Electronics.Substitution;
 
 namespace Ohmstead.Output;

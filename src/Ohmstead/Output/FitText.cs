@@ -1,6 +1,6 @@
 using System.Globalization;
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.History;
 using Ohmstead.Running;
 
 namespace Ohmstead.Output;

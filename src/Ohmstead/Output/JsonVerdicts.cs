@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Ohmstead.Assessment.Reckoning;
+using Ohmstead.Assessment.Reckoning.Basis;
 
 namespace Ohmstead.Output;
 

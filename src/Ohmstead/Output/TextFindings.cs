@@ -1,5 +1,5 @@
 using System.Globalization;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Text;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Addresses;

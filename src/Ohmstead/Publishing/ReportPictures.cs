@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
-using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Collections;
 using Ohmstead.Disk;
 using Ohmstead.Pictures;

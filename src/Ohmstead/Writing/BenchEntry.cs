@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Collections;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Editing.Edits;

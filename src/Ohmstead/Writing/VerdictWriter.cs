@@ -1,5 +1,5 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Editing;

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Families;
+using Ohmstead.Assessment.Families.Statistics;
 using Ohmstead.Electronics.Statistics;
 
 namespace Ohmstead.Assessment.Tests.Families;

@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.FitToRun;

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks;
-using Ohmstead.Assessment.Obligations;
+using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Tests.Support;
 using Ohmstead.Records.Findings;
 

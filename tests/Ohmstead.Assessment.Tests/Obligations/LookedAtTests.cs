@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Obligations;

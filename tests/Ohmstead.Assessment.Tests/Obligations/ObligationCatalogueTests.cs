@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Ohmstead.Assessment.Obligations;
+using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Tests.Support;
 
 namespace Ohmstead.Assessment.Tests.Obligations;

@@ -1,5 +1,6 @@
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Obligations;
+using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Tests.Support;
 using Ohmstead.Records.Findings;
 

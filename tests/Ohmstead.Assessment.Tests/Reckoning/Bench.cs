@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Reckoning;
+using Ohmstead.Assessment.Reckoning.Basis;
 
 namespace Ohmstead.Assessment.Tests.Reckoning;
 

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Reckoning;
+using Ohmstead.Assessment.Reckoning.Basis;
 using Ohmstead.Electronics.Hazards;
 
 namespace Ohmstead.Assessment.Tests.Reckoning;

@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Checks.Basis;
 
 namespace Ohmstead.Assessment.Tests.Support;
 

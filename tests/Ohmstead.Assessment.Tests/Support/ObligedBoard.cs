@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 
 namespace Ohmstead.Assessment.Tests.Support;
 

@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Tests.Support;

@@ -1,6 +1,7 @@
 using System.Text;
-using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Obligations;
+using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
@@ -31,7 +32,7 @@ internal static class RecordTarget
         var judged = new BoardJudge(Workshop.Empty, SharedFaults.None, Today, new NoPictures()).Judge(board, read.Findings);
         var hasError = judged.Findings.Any(finding => finding.Severity == Severity.Error);
         FaultFoundException.Unless(
-            !hasError || judged.Assessment.State != Ohmstead.Assessment.Boards.BoardState.FitToRun,
+            !hasError || judged.Assessment.State != Ohmstead.Assessment.History.BoardState.FitToRun,
             "fit to run with an error in the record"
         );
         using var buffer = new PageBuffer();

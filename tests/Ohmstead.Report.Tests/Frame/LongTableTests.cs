@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using AngleSharp.Html.Parser;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Text;

@@ -1,5 +1,5 @@
 using AngleSharp.Dom;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Style;

@@ -1,6 +1,6 @@
 using System.Text;
 using System.Xml.Linq;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Html;
 using Ohmstead.Tests.Support;

@@ -1,3 +1,5 @@
+using Ohmstead.Assessment.Checks.Basis;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 

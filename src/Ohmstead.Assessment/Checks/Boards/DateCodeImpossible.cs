@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Markings;
 using Ohmstead.Records.Findings;
 

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
 

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Boards;

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Findings;
 

@@ -1,4 +1,6 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks.Basis;
+using Ohmstead.Assessment.History;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;

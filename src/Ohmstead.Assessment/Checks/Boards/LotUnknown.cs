@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 

@@ -1,4 +1,5 @@
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks.Basis;
+using Ohmstead.Assessment.History;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Records.Findings;
 

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Collection;

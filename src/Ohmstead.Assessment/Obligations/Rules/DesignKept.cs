@@ -1,5 +1,6 @@
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;

@@ -1,5 +1,6 @@
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Obligations.Basis;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 

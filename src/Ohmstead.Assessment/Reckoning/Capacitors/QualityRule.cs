@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Reckoning.Basis;
 using Ohmstead.Electronics.Capacitors;
 
 namespace Ohmstead.Assessment.Reckoning.Capacitors;

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Reckoning.Basis;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Quantities;

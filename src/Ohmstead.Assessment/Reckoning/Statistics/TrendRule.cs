@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ohmstead.Assessment.Reckoning.Basis;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Statistics;

@@ -1,0 +1,30 @@
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Basis;
+
+/// <summary>What a check is called and looks for. Its page of explanation has the same name.</summary>
+/// <param name="Name">The readable name, in small letters with hyphens.</param>
+/// <param name="Severity">How serious its findings are.</param>
+/// <param name="Summary">One line that says what a finding of it means.</param>
+public sealed record CheckDescription(string Name, Severity Severity, string Summary);
+
+/// <summary>A check of one board. It holds no state, reads its argument and nothing else, and never throws for what a record can
+/// hold.</summary>
+public interface IBoardCheck
+{
+    /// <summary>What it is called and looks for.</summary>
+    CheckDescription Description { get; }
+
+    /// <summary>Looks at a board.</summary>
+    IEnumerable<Finding> Look(BoardUnderCheck board);
+}
+
+/// <summary>A check of what the files of a collection say together.</summary>
+public interface ICollectionCheck
+{
+    /// <summary>What it is called and looks for.</summary>
+    CheckDescription Description { get; }
+
+    /// <summary>Looks at the collection.</summary>
+    IEnumerable<Finding> Look(CollectionUnderCheck collection);
+}

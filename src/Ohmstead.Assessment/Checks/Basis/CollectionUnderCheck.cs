@@ -1,0 +1,42 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Checks.Basis;
+
+/// <summary>What a check of the whole collection sees: the workshop, and of each board only what must be compared, so that memory stays
+/// flat.</summary>
+/// <param name="Workshop">Designs, instruments, stock.</param>
+/// <param name="Boards">The number of each board and where it is written, in order of path.</param>
+/// <param name="Fitted">How many parts of each lot were fitted, by the name of the lot.</param>
+/// <param name="Today">The day of this run.</param>
+public sealed record CollectionUnderCheck(
+    Workshop Workshop,
+    IReadOnlyList<BoardNumber> Boards,
+    IReadOnlyDictionary<string, int> Fitted,
+    DateOnly Today
+)
+{
+    /// <summary>What becomes of stories.</summary>
+    public IStories Stories { get; init; } = NoStories.Instance;
+
+    /// <summary>What the checks see of boards of which that was kept.</summary>
+    /// <param name="workshop">Designs, instruments, stock.</param>
+    /// <param name="boards">The boards, in order of path.</param>
+    /// <param name="today">The day of this run.</param>
+    public static CollectionUnderCheck Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today) =>
+        new(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.FittedByLot(boards), today);
+
+    /// <summary>What boards share: the parts of all designs and the lots in the drawer, with the file and the name that each is told
+    /// by.</summary>
+    public IEnumerable<(string Path, string Name, PartValues Values)> SharedParts =>
+        [
+            .. Workshop.DesignFiles.SelectMany(design => design.Parts.Select(part => (design.Path, part.Ref.Value, part.Values))),
+            .. Workshop.StockFile is { } stock ? stock.Lots.Select(lot => (stock.Path, "lot " + lot.Id.Value, lot.Values)) : [],
+        ];
+}
+
+/// <summary>The number of a board and where it is written.</summary>
+/// <param name="Path">The file.</param>
+/// <param name="Id">The number.</param>
+public sealed record BoardNumber(string Path, Written<string> Id);
