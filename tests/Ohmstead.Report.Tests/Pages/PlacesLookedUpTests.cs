@@ -29,7 +29,7 @@ public sealed class PlacesLookedUpTests
     [Fact]
     public void How_a_visit_was_taken_keeps_no_list_that_a_row_could_go_through()
     {
-        var how = typeof(BoardPage).Assembly.GetType("Ohmstead.Report.Pages.HowTaken", throwOnError: true)!;
+        var how = typeof(BoardPage).Assembly.GetType("Ohmstead.Report.Tables.HowTaken", throwOnError: true)!;
         var fields = how.GetFields(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public);
 
         Assert.NotEmpty(fields);
