@@ -40,7 +40,8 @@ internal static class DayOrder
         && Vocabulary.ReadingStates.Means(word, out var state)
         && state == ReadingState.AsLeft;
 
-    private static HashSet<string> PlacesOf(MappingNode entry)
+    /// <summary>The places that an entry is about.</summary>
+    internal static HashSet<string> PlacesOf(MappingNode entry)
     {
         var places = new HashSet<string>(StringComparer.Ordinal);
         foreach (var key in new[] { "part", "at", "point", "clears" })

@@ -112,7 +112,8 @@ public sealed class RecordEditor
         return list.Items.OfType<MappingNode>().Any(known => NodeTrail.Of(known).SequenceEqual(said));
     }
 
-    private MappingNode? EntryOf(string item) =>
+    /// <summary>An entry as it will be read, or null where it is no mapping.</summary>
+    internal MappingNode? EntryOf(string item) =>
         reader.Read(source.Path, Encoding.UTF8.GetBytes($"entry: {item}"), FileForm.Yaml, ReadingLimits.Usual).Root
             is { Entries: [{ Value: MappingNode entry }] }
             ? entry
@@ -208,19 +209,7 @@ public sealed class RecordEditor
     {
         var value = mapping.ValueOf(key);
         var count = value is SequenceNode { Items.Length: var known } ? known : 0;
-        var edit = value switch
-        {
-            SequenceNode { IsFlow: false, Items: [.., var last] } => Below(
-                lines.LastOf(last.Spot.Line, lines.DashBefore(last.Spot), listMayHang: false),
-                lines.DashBefore(last.Spot),
-                items
-            ),
-            SequenceNode { IsFlow: true, Items.Length: 0 } or ScalarNode { IsNothing: true } => InsteadOf(mapping, key, value, items),
-            SequenceNode => (TextEdit?)null,
-            null when mapping is { IsFlow: true, Entries: [] } => InsteadOfBraces(mapping, key, items),
-            null => NewKey(mapping, shape, key, items),
-            _ => null,
-        };
+        var edit = IntoList(mapping, shape, key, items);
         var byHand = string.Join(' ', items[0]) + (items.Count > 1 ? $" and {Text(items.Count - 1)} more" : string.Empty);
         return edit is { } change
             ? Checked(TextEdit.Apply(source.Text, change), [.. items.Select((_, i) => $"{path}/{key}#{Text(count + i)}")], byHand)
@@ -230,6 +219,45 @@ public sealed class RecordEditor
                     : $"the list '{key}' on line {Text(value.Spot.Line)} stands in brackets",
                 $"write it as lines that begin with a dash, or add by hand: {byHand}"
             );
+    }
+
+    /// <summary>The change that puts items at the end of a list, or null where it is laid out otherwise.</summary>
+    internal TextEdit? IntoList(MappingNode mapping, Shape shape, string key, IReadOnlyList<IReadOnlyList<string>> items) =>
+        mapping.ValueOf(key) switch
+        {
+            SequenceNode { IsFlow: false, Items: [.., var last] } => Below(
+                lines.LastOf(last.Spot.Line, lines.DashBefore(last.Spot), listMayHang: false),
+                lines.DashBefore(last.Spot),
+                items
+            ),
+            (SequenceNode { IsFlow: true, Items.Length: 0 } or ScalarNode { IsNothing: true }) and var value => InsteadOf(
+                mapping,
+                key,
+                value,
+                items
+            ),
+            SequenceNode => null,
+            null when mapping is { IsFlow: true, Entries: [] } => InsteadOfBraces(mapping, key, items),
+            null => NewKey(mapping, shape, key, items),
+            _ => null,
+        };
+
+    /// <summary>The change that puts visits behind one that is there, or before all of them (-1).</summary>
+    internal TextEdit? VisitEdit(int behind, IReadOnlyList<IReadOnlyList<string>> items)
+    {
+        if (Root.ValueOf("bench") is not SequenceNode { IsFlow: false, Items: { Length: > 0 } visits })
+        {
+            return null;
+        }
+
+        var dash = lines.DashBefore(visits[0].Spot);
+        return Below(
+            behind >= 0
+                ? lines.LastOf(visits[behind].Spot.Line, dash, listMayHang: false)
+                : Root.Entries.Single(entry => entry.Key == "bench").KeySpot.Line,
+            dash,
+            items
+        );
     }
 
     private TextEdit Below(int line, int dash, IReadOnlyList<IReadOnlyList<string>> items)
@@ -311,7 +339,7 @@ public sealed class RecordEditor
     private EditOutcome Checked(string text, IReadOnlyList<string> added, string byHand)
     {
         return ReadAgain(text) is { } after && Adds(NodeTrail.Of(after), added)
-            ? EditOutcome.Of(Folded(text, after))
+            ? EditOutcome.Of(Fold(text, after))
             : EditOutcome.Refused(
                 "the record is laid out in a way that this entry cannot be put into without touching more than itself",
                 $"write it by hand: {byHand}"
@@ -325,8 +353,8 @@ public sealed class RecordEditor
         return again.Findings.Any(finding => finding.Severity == Severity.Error) ? null : again.Root;
     }
 
-    // In a record that is tidy a new entry is, too: a long one is folded.
-    private string Folded(string text, MappingNode after) =>
+    /// <summary>The text as it is written: in a record that is tidy a new entry is, too, and a long one is folded.</summary>
+    internal string Fold(string text, MappingNode after) =>
         !HasLongLine(text) ? text
         : LaidText.Of(source.Path, text, form, after, out _)?.Edits() is { Count: > 0 }
         && LaidText.Of(source.Path, source.Text, form, Root, out _)?.Edits() is { Count: 0 }
