@@ -18,58 +18,8 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
     /// <summary>How many parts a row has, to be held against its references.</summary>
     public const string Count = "count";
 
-    // How people and programs head such columns; letters and digits alone count. Common practice.
-    private static readonly (string Target, string[] Headings)[] Usual =
-    [
-        (
-            Reference,
-            [
-                "ref",
-                "refs",
-                "reference",
-                "references",
-                "refdes",
-                "referencedesignator",
-                "referencedesignators",
-                "designator",
-                "designators",
-                "part",
-                "parts",
-            ]
-        ),
-        (Value, ["value", "val", "values", "rating", "marking"]),
-        (Count, ["quantity", "qty", "count", "number", "pieces"]),
-        ("kind", ["kind", "kindofpart"]),
-        ("role", ["role", "function"]),
-        ("capacitance", ["capacitance"]),
-        ("resistance", ["resistance"]),
-        ("inductance", ["inductance"]),
-        ("tolerance", ["tolerance", "tol"]),
-        ("rated_voltage", ["ratedvoltage", "voltage", "volts", "voltagerating", "wv", "wvdc"]),
-        ("working_voltage", ["workingvoltage"]),
-        ("temperature", ["temperature", "temp", "ratedtemperature"]),
-        ("power", ["power", "watts", "wattage", "powerrating"]),
-        ("current", ["current", "ratedcurrent", "currentrating"]),
-        ("speed", ["speed", "fusespeed"]),
-        ("breaking", ["breaking", "breakingcapacity"]),
-        ("frequency", ["frequency", "freq"]),
-        ("material", ["material", "dielectric", "chemistry"]),
-        ("safety_class", ["safetyclass"]),
-        ("form", ["form", "body", "style"]),
-        ("size", ["fusesize"]),
-        ("lead_pitch", ["leadpitch", "pitch", "leadspacing"]),
-        ("diameter", ["diameter", "dia"]),
-        ("height", ["height"]),
-        ("maker", ["maker", "manufacturer", "mfr", "mfg", "make"]),
-        ("series", ["series"]),
-        ("type", ["type", "typenumber", "partnumber", "mpn", "pn", "manufacturerpartnumber", "mfrpartnumber", "makerspartnumber", "model"]),
-        ("date_code", ["datecode"]),
-        ("note", ["note", "notes", "remark", "remarks", "comment", "comments", "description"]),
-    ];
-
     /// <summary>What a column may hold: the references, a value, a count, and every key of a part.</summary>
-    public static IReadOnlyList<string> Targets { get; } =
-    [Reference, Value, Count, .. PartShape.Shape.Keys.Select(key => key.Name).Where(key => key != Reference)];
+    public static IReadOnlyList<string> Targets => ColumnWords.OfParts.Targets;
 
     /// <summary>The column that holds something, or null.</summary>
     public PlannedColumn? For(string target) => Columns.FirstOrDefault(column => column.Target == target);
@@ -78,7 +28,18 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
     /// <param name="headings">The row.</param>
     /// <param name="said">What a person said: for a target the heading, or #3 for the third column; an empty heading takes a guess
     /// back.</param>
-    public static (ColumnPlan? Plan, string? Fault, string? NextStep) For(CsvRow headings, IReadOnlyDictionary<string, string> said)
+    public static (ColumnPlan? Plan, string? Fault, string? NextStep) For(CsvRow headings, IReadOnlyDictionary<string, string> said) =>
+        For(ColumnWords.OfParts, headings, said);
+
+    /// <summary>The plan for one row of headings of a table of any sort.</summary>
+    /// <param name="words">What its columns may hold.</param>
+    /// <param name="headings">The row.</param>
+    /// <param name="said">What a person said, as above.</param>
+    public static (ColumnPlan? Plan, string? Fault, string? NextStep) For(
+        ColumnWords words,
+        CsvRow headings,
+        IReadOnlyDictionary<string, string> said
+    )
     {
         var targets = new string?[headings.Cells.Count];
         foreach (var (target, heading) in said.Where(pair => pair.Value.Length > 0))
@@ -91,41 +52,41 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
                     found.Length == 0
                         ? $"no column is headed '{heading}'; there are {Names(headings.Cells)}"
                         : $"{found.Length} columns are headed '{heading}'",
-                    $"--columns \"{target}=#{(found.Length == 0 ? 1 : found[0] + 1)}\" names a column by its number"
+                    $"--columns \"{words.Prefix}{target}=#{(found.Length == 0 ? 1 : found[0] + 1)}\" names a column by its number"
                 );
             }
 
             targets[found[0]] = target;
         }
 
-        foreach (var (target, words) in Usual.Where(usual => !said.ContainsKey(usual.Target)))
+        foreach (var (target, usual) in words.Usual.Where(one => !said.ContainsKey(one.Target)))
         {
             var found = Enumerable
                 .Range(0, targets.Length)
-                .Where(i => targets[i] is null && words.Contains(Plain(Split(headings.Cells[i]).Name), StringComparer.Ordinal))
+                .Where(i => targets[i] is null && usual.Contains(Plain(Split(headings.Cells[i]).Name), StringComparer.Ordinal))
                 .ToArray();
-            if (found.Length > 1 && target is Reference or Value)
+            if (found.Length > 1 && words.MustBeCertain.Contains(target, StringComparer.Ordinal))
             {
                 return (
                     null,
                     $"columns {string.Join(" and ", found.Select(i => i + 1))} can both be '{target}': "
                         + $"{string.Join(", ", found.Select(i => headings.Cells[i]))}",
-                    $"--columns \"{target}=#{found[0] + 1}\" says which"
+                    $"--columns \"{words.Prefix}{target}=#{found[0] + 1}\" says which"
                 );
             }
 
             if (found.Length > 0)
             {
                 // The word that comes first in the list is the one most people mean.
-                targets[found.MinBy(i => Array.IndexOf(words, Plain(Split(headings.Cells[i]).Name)))] = target;
+                targets[found.MinBy(i => Array.IndexOf(usual, Plain(Split(headings.Cells[i]).Name)))] = target;
             }
         }
 
-        return Array.IndexOf(targets, Reference) < 0
+        return words.Needed.FirstOrDefault(needed => Array.IndexOf(targets, needed.Target) < 0) is { Target: { } missing } none
             ? (
                 null,
-                $"no column holds references; the headings are {Names(headings.Cells)}",
-                $"--columns \"ref={CsvTableReader.Excerpt(headings.Cells.FirstOrDefault(cell => cell.Length > 0) ?? "#1")}\" names it"
+                $"no column holds {none.Words}; the headings are {Names(headings.Cells)}",
+                $"--columns \"{words.Prefix}{missing}={CsvTableReader.Excerpt(headings.Cells.FirstOrDefault(cell => cell.Length > 0) ?? "#1")}\" names it"
             )
             : (
                 new ColumnPlan(

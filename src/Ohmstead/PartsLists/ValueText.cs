@@ -3,6 +3,7 @@ using Ohmstead.Electronics;
 using Ohmstead.Electronics.Capacitors;
 using Ohmstead.Electronics.Markings;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Output;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.PartsLists;
@@ -127,6 +128,11 @@ internal static class ValueText
         ParseFault? fault = null;
         if (dimension is not (Dimension.Voltage or Dimension.Number))
         {
+            if (dimension == Dimension.Capacitance && Coded(word, kind, unit) is { } coded)
+            {
+                return coded;
+            }
+
             if (
                 QuantityText.Parse(word, dimension).Is(out var main, out fault)
                 || (
@@ -150,6 +156,43 @@ internal static class ValueText
         }
 
         return Beside(word, kind, dimension) is ({ } key, { } beside) ? ([(key, beside)], null) : ([], fault);
+    }
+
+    // The digit code of capacitors, as 'marking' reads it: 104 is 100 nF. What it can mean otherwise is told, not guessed. Aluminium
+    // electrolytics are printed with their value as it is.
+    private static (IReadOnlyList<(string Key, string Value)> Read, ParseFault? Fault)? Coded(string word, PartKind kind, string? unit)
+    {
+        var isCode = word.Length is 3 or 4 && word.AsSpan(0, 3).IndexOfAnyExceptInRange('0', '9') < 0;
+        if (
+            !isCode
+            || PrintedOnKind.Of(kind) == PrintedOn.Electrolytic
+            || !DigitCode.Parse(word).Is(out var code, out _)
+            // Whoever names the unit of bare figures means 220 as it stands; no series of values has a 104 or a 472.
+            || (unit is not null && word[2] == '0')
+        )
+        {
+            return null;
+        }
+
+        string[] meant =
+        [
+            .. code.Readings.Select(reading => QuantityText.Format(reading.Value.Nominal)),
+            .. unit is not null && QuantityText.Parse($"{word} {unit}", Dimension.Capacitance).Is(out var plain, out _)
+                ? new[] { QuantityText.Format(plain) }
+                : [],
+        ];
+        if (meant.Distinct(StringComparer.Ordinal).Count() > 1)
+        {
+            var all = string.Join(" or ", meant.Distinct(StringComparer.Ordinal));
+            return ([], new(ParseFaultKind.Ambiguous, 0, word.Length, $"'{word}' can be {all}", all));
+        }
+
+        return (
+            code is { IsCertain: true, Readings: [{ Value.Tolerance: { } tolerance }] }
+                ? [("capacitance", meant[0]), ("tolerance", tolerance.ToString())]
+                : [("capacitance", meant[0])],
+            null
+        );
     }
 
     private static (string? Key, string? Value) Beside(string word, PartKind kind, Dimension dimension)

@@ -51,6 +51,29 @@ public sealed class ValueTextTests
         Assert.Equal(values is null, read.Fault is not null);
     }
 
+    /// <summary>The digit code of capacitors (EIA-198), as 'marking' reads it. Aluminium electrolytics are printed with their value.</summary>
+    [Theory]
+    [InlineData("104", "polyester film", "capacitance: 100 nF")]
+    [InlineData("104K 63V", "ceramic class 2", "capacitance: 100 nF, tolerance: ±10 %, rated_voltage: 63 V")]
+    [InlineData("229", "ceramic class 1", "capacitance: 2.2 pF")]
+    [InlineData("475", "tantalum", "capacitance: 4.7 µF")]
+    public void Three_digits_on_a_capacitor_are_its_code(string text, string kind, string values) =>
+        Assert.Equal(
+            values,
+            string.Join(", ", ValueText.Read(text, KindOf.Named(kind), null).Values.Select(value => $"{value.Key}: {value.Value}"))
+        );
+
+    [Theory]
+    [InlineData("220", "mica", null, "'220' can be 22 pF or 220 pF", "write 22 pF or 220 pF")]
+    [InlineData("472", "polyester film", "pF", "'472' can be 4.7 nF or 472 pF", "write 4.7 nF or 472 pF")]
+    [InlineData("100", "aluminium electrolytic", null, "'100' has no unit, expected a capacitance in pF, nF, µF or F", null)]
+    public void Three_digits_that_can_be_two_values_are_told_with_both(string text, string kind, string? unit, string fault, string? next)
+    {
+        var read = ValueText.Read(text, KindOf.Named(kind), unit);
+        Assert.Equal(fault, read.Fault);
+        Assert.True(next is null || next == read.NextStep, read.NextStep);
+    }
+
     [Theory]
     [InlineData("0.1", "polyester film", "'0.1' has no unit, expected a capacitance in pF, nF, µF or F")]
     [InlineData("470", "carbon film resistor", "'470' has no unit, expected a resistance in mΩ, Ω, kΩ or MΩ")]
