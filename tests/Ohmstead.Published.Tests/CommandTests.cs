@@ -41,6 +41,8 @@ public sealed class CommandTests(PublishedProgram published)
             { "add part SP-0019 C31 'polyester film' 100nF 63V", 0 },
             { "add point SP-0019 +15V 15V 5% ripple_limit=10mV", 0 },
             { "add hazard SP-0019 'charged capacitor' at=C1 340V 100uF 220kohm", 0 },
+            { "take-in --readings lists/readings.csv --days day-first --decimals comma --write", 0 },
+            { "take-in --boards lists/boards.csv --parts lists/parts.csv --days day-first --decimals comma --write", 1 },
             { "tidy . --check", 0 },
             { "tidy . --verdicts", 0 },
             { "tidy . --verdicts --diff", 0 },

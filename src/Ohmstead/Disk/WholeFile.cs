@@ -19,30 +19,11 @@ internal static class WholeFile
     /// <exception cref="IOException">It was not written, or it is in place and the system cannot say that it is on the disk.</exception>
     public static void Write(Folder folder, string name, ReadOnlySpan<byte> bytes, Entry old)
     {
-        // One name for the waiting bytes: what a killed run left is taken away by the next, which may be another user's and could not write
-        // into it.
-        var waiting = $".{name}.new";
-        folder.Delete(waiting);
         var isInPlace = false;
         try
         {
-            using (var file = folder.Create(waiting))
-            {
-                var full = Path.Combine(folder.FullName, name);
-                Keep(file, old, full);
-                FileBytes.Write(file, bytes, 0);
-                Sync(file, full);
-            }
-
-            if (old.Kind != EntryKind.Missing)
-            {
-                folder.Rename(waiting, folder, name);
-            }
-            else if (!folder.RenameToNew(waiting, folder, name))
-            {
-                throw new IOException($"there is a file '{Path.Combine(folder.FullName, name)}' already; nothing was written");
-            }
-
+            Wait(folder, name, bytes, old);
+            Place(folder, name, old);
             isInPlace = true;
             folder.Sync();
         }
@@ -50,20 +31,50 @@ internal static class WholeFile
         {
             if (!isInPlace)
             {
-                Clear(folder, waiting);
+                Clear(folder, name);
             }
         }
     }
 
-    // The first failure is the one that is told; what is left is taken away by the next run.
-    private static void Clear(Folder folder, string waiting)
+    /// <summary>Puts the bytes on the disk beside the file, where they wait to be put in its place.</summary>
+    public static void Wait(Folder folder, string name, ReadOnlySpan<byte> bytes, Entry old)
+    {
+        // One name for the waiting bytes: what a killed run left is taken away by the next, which may be another user's and could not write
+        // into it.
+        var waiting = Waiting(name);
+        folder.Delete(waiting);
+        using var file = folder.Create(waiting);
+        var full = Path.Combine(folder.FullName, name);
+        Keep(file, old, full);
+        FileBytes.Write(file, bytes, 0);
+        Sync(file, full);
+    }
+
+    /// <summary>Puts the waiting bytes in the place of the file. The folder is not waited for.</summary>
+    public static void Place(Folder folder, string name, Entry old)
+    {
+        if (old.Kind != EntryKind.Missing)
+        {
+            folder.Rename(Waiting(name), folder, name);
+        }
+        else if (!folder.RenameToNew(Waiting(name), folder, name))
+        {
+            throw new IOException($"there is a file '{Path.Combine(folder.FullName, name)}' already; nothing was written");
+        }
+    }
+
+    /// <summary>Takes away bytes that wait and will not be put in place. The first failure is the one that is told; what is left is taken
+    /// away by the next run.</summary>
+    public static void Clear(Folder folder, string name)
     {
         try
         {
-            folder.Delete(waiting);
+            folder.Delete(Waiting(name));
         }
         catch (IOException) { }
     }
+
+    private static string Waiting(string name) => $".{name}.new";
 
     // Before anything is in it: a record that others may not read is not to be read while it waits.
     private static void Keep(SafeFileHandle file, Entry old, string full)

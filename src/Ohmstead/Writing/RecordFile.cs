@@ -13,6 +13,7 @@ namespace Ohmstead.Writing;
 /// </remarks>
 internal static class RecordFile
 {
+    private const int WaitsAtOnce = 8;
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The text of a record, without a byte order mark.</summary>
@@ -82,6 +83,119 @@ internal static class RecordFile
         WholeFile.Write(folder, Path.GetFileName(path), Strict.GetBytes(text), Entry.None);
     }
 
+    /// <summary>Writes many records, all or none: every text is on the disk beside its record before the first is put in place.</summary>
+    /// <param name="root">The collection's folder.</param>
+    /// <param name="changes">The records.</param>
+    /// <param name="error">Told what a person would not expect of a change.</param>
+    /// <param name="placed">Those that are in place, one by one; where a failure is told, they are not taken back here.</param>
+    /// <exception cref="IOException">One could not be written, or another program changed it meanwhile.</exception>
+    public static void WriteAll(string root, IReadOnlyList<RecordChange> changes, TextWriter error, Stack<RecordChange> placed)
+    {
+        var folders = new SortedDictionary<string, Folder>(StringComparer.Ordinal);
+        var waiting = new List<(Folder Folder, string Name, RecordChange Change, Entry Old, byte[] Bytes)>();
+        try
+        {
+            foreach (var change in changes)
+            {
+                var below = Path.GetDirectoryName(change.Path) ?? string.Empty;
+                if (!folders.TryGetValue(below, out var folder))
+                {
+                    folders[below] = folder = FolderOf(root, change.Path, makes: true);
+                    WriterTurn.Take(folder);
+                }
+
+                var (bytes, old) = Changed(folder, change);
+                waiting.Add((folder, Path.GetFileName(change.Path), change, old, bytes));
+            }
+
+            WaitAll(waiting);
+            foreach (var (folder, name, change, old, _) in waiting)
+            {
+                WholeFile.Place(folder, name, old);
+                placed.Push(change);
+                if (old.Names > 1)
+                {
+                    error.WriteLine(
+                        Printable.Of($"{change.Path}: the file had {old.Names} names on this disk (hard links); the new text has this one")
+                    );
+                }
+            }
+
+            foreach (var folder in folders.Values)
+            {
+                folder.Sync();
+            }
+        }
+        finally
+        {
+            foreach (var (folder, name, _, _, _) in waiting.Skip(placed.Count))
+            {
+                WholeFile.Clear(folder, name);
+            }
+
+            foreach (var folder in folders.Values)
+            {
+                folder.Dispose();
+            }
+        }
+    }
+
+    // A disk takes several waits at once in the time of one.
+    private static void WaitAll(IReadOnlyList<(Folder Folder, string Name, RecordChange Change, Entry Old, byte[] Bytes)> waiting)
+    {
+        try
+        {
+            Parallel.ForEach(waiting, new ParallelOptions { MaxDegreeOfParallelism = WaitsAtOnce }, one =>
+                WholeFile.Wait(one.Folder, one.Name, one.Bytes, one.Old)
+            );
+        }
+        catch (AggregateException problem)
+            when (problem.InnerExceptions.FirstOrDefault(inner => inner is IOException or UnauthorizedAccessException) is { } first)
+        {
+            throw new IOException(first.Message, first);
+        }
+    }
+
+    // The bytes that a record will have, and what stands there; a byte order mark stays.
+    private static (byte[] Bytes, Entry Old) Changed(Folder folder, RecordChange change)
+    {
+        if (change.Before is null)
+        {
+            return (Strict.GetBytes(change.After), Entry.None);
+        }
+
+        var bytes = Content(folder, change.Path);
+        if (Decode(bytes, out var mark) != change.Before)
+        {
+            throw new IOException($"{change.Path}: another program changed the file meanwhile");
+        }
+
+        if (new FileInfo(Path.Combine(folder.FullName, Path.GetFileName(change.Path))).IsReadOnly)
+        {
+            throw new IOException($"{change.Path}: the file may not be written");
+        }
+
+        return ([.. bytes.AsSpan(0, mark), .. Strict.GetBytes(change.After)], folder.Look(Path.GetFileName(change.Path)));
+    }
+
+    /// <summary>Takes away a record that was just written, unless somebody changed it meanwhile.</summary>
+    /// <param name="root">The collection's folder.</param>
+    /// <param name="path">The record, from there.</param>
+    /// <param name="text">What was written.</param>
+    /// <returns>Whether it is gone.</returns>
+    public static bool TakeBack(string root, string path, string text)
+    {
+        using var folder = FolderOf(root, path, makes: false);
+        WriterTurn.Take(folder);
+        if (Decode(Content(folder, path), out _) != text)
+        {
+            return false;
+        }
+
+        folder.Delete(Path.GetFileName(path));
+        return true;
+    }
+
     private static Folder FolderOf(string root, string path, bool makes) =>
         FolderPath.Below(root, Path.GetDirectoryName(path) ?? string.Empty, makes);
 
@@ -118,3 +232,9 @@ internal static class RecordFile
         }
     }
 }
+
+/// <summary>A record that begins or changes.</summary>
+/// <param name="Path">Its path from the root of the collection.</param>
+/// <param name="Before">Its text, without a byte order mark; null where it is not there yet.</param>
+/// <param name="After">Its text as it will be.</param>
+internal sealed record RecordChange(string Path, string? Before, string After);
