@@ -201,10 +201,7 @@ internal sealed class TakeInCommand(Terminal terminal)
 
         taker.Finish();
         var movement = new Movement(files, run, taker, saying.ProofsLast);
-        if (taker.Refused.Count == 0)
-        {
-            movement.Make(parsed.GetValue(sure));
-        }
+        movement.Make(parsed.GetValue(sure));
 
         foreach (var told in taker.Told.Take(MostTold))
         {
@@ -223,19 +220,23 @@ internal sealed class TakeInCommand(Terminal terminal)
             return Refused(parsed, files, read, taker, saying);
         }
 
-        var isWritten = parsed.GetValue(write);
-        if (isWritten)
+        if (!parsed.GetValue(write))
         {
-            WholeMovement.Write(files.Root, movement.Files, terminal.Error);
+            Tell(parsed, movement, taker, isWritten: false);
+            return ExitCode.Clean;
         }
 
-        Tell(parsed, movement, taker, isWritten);
-        if (isWritten && mapping.File is { } kept)
+        WholeMovement.Write([(files.Root, movement.Files), (mapping.Root, mapping.File is { } file ? [file] : [])], terminal.Error, () =>
         {
-            WholeMovement.Write(mapping.Root, [kept], terminal.Error);
-            terminal.Out.WriteLine(Printable.Of($"{kept.Path}: keeps what the columns hold, for the next time"));
-        }
-        else if (isWritten && mapping.Told is not null)
+            Tell(parsed, movement, taker, isWritten: true);
+            if (mapping.File is { } kept)
+            {
+                terminal.Out.WriteLine(Printable.Of($"{kept.Path}: keeps what the columns hold, for the next time"));
+            }
+
+            terminal.Out.Flush();
+        });
+        if (mapping.Told is not null)
         {
             terminal.Error.WriteLine(Printable.Of(mapping.Told));
         }

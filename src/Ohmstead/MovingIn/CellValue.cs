@@ -43,6 +43,11 @@ internal static class CellValue
             case ValueKind.RoughDate:
                 return DateText.ParseRough(text).Is(out _, out _) ? (text, null, null) : foreign.Day(text);
             case ValueKind.Indication or ValueKind.Quantity or ValueKind.Number:
+                if (Nothing.Contains(text, StringComparer.OrdinalIgnoreCase))
+                {
+                    return (null, $"'{text}' is no {key.Name}", $"empty the cell where nothing was read, or write such as {key.Example}");
+                }
+
                 var (plain, fault, next) = isFigure ? (text, null, null) : foreign.Figures(text);
                 return fault is not null ? (null, fault, next)
                     : key.Kind == ValueKind.Number
@@ -69,6 +74,9 @@ internal static class CellValue
                 return (text, null, null);
         }
     }
+
+    // What people write where nothing was read.
+    private static readonly string[] Nothing = ["-", "--", "–", "—", "?", "n/a", "na", "n.a.", "none", "."];
 
     // Figures keep their digits, for how exactly something was read is part of the reading.
     private static (string? Value, string? Fault, string? NextStep) Measured(Key key, string text, string? unit)

@@ -108,6 +108,9 @@ internal sealed class Draft
     /// <summary>The references of its parts, then the names of its points.</summary>
     public IEnumerable<string> Places => parts.Keys.Concat(points.Keys);
 
+    /// <summary>References whose rows are refused: what else is said of them waits.</summary>
+    public HashSet<string> Waiting { get; } = new(StringComparer.Ordinal);
+
     /// <summary>Whether there is such a part.</summary>
     public bool HasPart(string reference) => parts.ContainsKey(reference);
 

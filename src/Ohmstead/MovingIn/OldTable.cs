@@ -32,6 +32,9 @@ internal sealed record OldTable(string File, TableSort Sort, CsvTable Cells, Col
 /// <param name="NextStep">What to do, or null.</param>
 internal sealed record RefusedRow(OldTable Table, int Row, PlannedColumn? Column, string Message, string? NextStep)
 {
+    /// <summary>Another row that must be mended first, where nothing is wrong with this one; or null.</summary>
+    public string? WaitsFor { get; init; }
+
     /// <summary>The place as a person finds it: readings.csv, row 7, column 4 'ESR'.</summary>
     public string Place =>
         Table.File

@@ -45,7 +45,8 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
             var (row, figure) = refused is null && mark is null && isFitted ? Plain(cells) : (null, null);
             if ((refused ?? mark ?? figure) is { } wrong)
             {
-                taker.Refused.Add(wrong);
+                taker.Refuse(wrong);
+                Await(draft, table, cells.Row);
             }
             else if (!isFitted)
             {
@@ -91,13 +92,15 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
         {
             var column = fault.Column == 0 ? null : table.Plan.Columns[fault.Column - 1];
             var place = fault.Column == 0 ? $"{draft.Number}: {fault.Message}" : fault.Message;
-            taker.Refused.Add(new(table, fault.Line, column, place, fault.NextStep));
+            taker.Refuse(new(table, fault.Line, column, place, fault.NextStep));
+            Await(draft, table, rows.First(row => row.Line == fault.Line));
         }
 
         foreach (var (letters, references) in list.Undecided)
         {
             undecided.TryAdd(letters, ([], ClassLetter.Candidates(letters)[0]));
             undecided[letters].References.AddRange(references);
+            draft.Waiting.UnionWith(references);
             references.ToList().ForEach(reference => Meet(reference, draft));
         }
 
@@ -129,13 +132,26 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
         }
     }
 
-    private void Meet(string reference, Draft draft)
+    // What is said of parts whose row is refused is not refused as well.
+    private void Await(Draft? draft, OldTable table, CsvRow row)
+    {
+        var references = ReferenceText
+            .Read(row.Cells.ElementAtOrDefault(table.Plan.For(ColumnPlan.Reference)!.Index) ?? string.Empty)
+            .References;
+        draft?.Waiting.UnionWith(references);
+        foreach (var reference in references)
+        {
+            Meet(reference, draft);
+        }
+    }
+
+    private void Meet(string reference, Draft? draft)
     {
         met.Add(ReferenceText.ClassLetters(reference));
         if (said.Kinds.ContainsKey(reference))
         {
             boardsOf.TryAdd(reference, new(StringComparer.Ordinal));
-            boardsOf[reference].Add(draft.Number);
+            boardsOf[reference].Add(draft?.Number ?? string.Empty);
         }
     }
 

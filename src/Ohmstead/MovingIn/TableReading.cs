@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ohmstead.Electronics.Quantities;
 using Ohmstead.PartsLists;
 
 namespace Ohmstead.MovingIn;
@@ -7,6 +8,8 @@ namespace Ohmstead.MovingIn;
 internal static class TableReading
 {
     private const int MostTitles = 20;
+    private static readonly char[] Capitals = [.. "ABCDEFGHIJKLMNOPQRSTUVWXYZ"];
+    private static readonly Dimension[] Dimensions = [Dimension.Capacitance, Dimension.Resistance, Dimension.Inductance, Dimension.Voltage];
 
     /// <summary>A table with its columns, or why there is none.</summary>
     /// <param name="file">The file as it was named.</param>
@@ -41,6 +44,27 @@ internal static class TableReading
             }
         }
 
+        // Whoever names columns by their numbers can name them of a table without headings, whose first row would be lost.
+        var head = plan.Plan is { } taken ? read.Cells.Rows.First(row => row.Line == taken.HeadingLine) : read.Cells.Rows[0];
+        var data = plan.Plan is null
+            ? read.Cells.Rows.Take(MostTitles).All(row => row.Cells.Any(IsData))
+                ? head.Cells.First(IsData)
+                : null
+            : sort
+                .Words.Needed.Select(needed => plan.Plan.For(needed.Target)?.Heading)
+                .FirstOrDefault(heading => heading is not null && IsData(heading));
+        if (data is not null)
+        {
+            return (
+                null,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{file}: line {head.Line} is taken for the headings, and '{CsvTableReader.Excerpt(data)}' in it looks like a row of the table"
+                ),
+                "put a row of headings above the first row, such as " + string.Join(", ", sort.Words.Needed.Select(needed => needed.Target))
+            );
+        }
+
         if (plan.Plan is not { } found)
         {
             return (null, $"{file}: {plan.Fault}", plan.NextStep);
@@ -70,6 +94,18 @@ internal static class TableReading
             null
         );
     }
+
+    // A day, a figure with its unit, or a name with a number, as rows have them and headings do not.
+    private static bool IsData(string cell) =>
+        cell.Length > 0
+        && (
+            char.IsAsciiDigit(cell[0])
+                ? new ForeignText(null, null).Day(cell) is { Day: not null } or { NextStep: ['-', ..] }
+                    || Dimensions.Any(dimension => QuantityText.Parse(cell, dimension).Is(out _, out _))
+                : cell.TrimStart(Capitals) is var rest && cell.Length - rest.Length is 1 or 2 or 3 && IsNumber(rest.TrimStart('-'))
+        );
+
+    private static bool IsNumber(string rest) => rest.Length > 0 && rest.All(char.IsAsciiDigit);
 
     /// <summary>Columns that nothing is taken of, with how many cells of each are filled.</summary>
     public static IEnumerable<(PlannedColumn Column, int Filled)> NotUsed(OldTable table) =>

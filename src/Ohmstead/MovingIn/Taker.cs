@@ -40,6 +40,8 @@ internal sealed class Taker(CollectionFolder files, Workshop workshop, Saying sa
     private readonly Dictionary<string, (Draft? Draft, string? Fault)> drafts = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> looks = new(StringComparer.Ordinal);
     private Dictionary<string, KnownBoard>? byNumber;
+    private readonly OrderedDictionary<(OldTable Table, string For), int> waits = [];
+    private readonly HashSet<string> refusedBoards = new(StringComparer.Ordinal);
     private PartsOfBoards? parts;
 
     /// <summary>The records to which something comes, in the order in which they were met.</summary>
@@ -58,7 +60,18 @@ internal sealed class Taker(CollectionFolder files, Workshop workshop, Saying sa
     public int There { get; set; }
 
     /// <summary>Tells what only shows when all tables were taken.</summary>
-    public void Finish() => parts?.Finish();
+    public void Finish()
+    {
+        parts?.Finish();
+        Told.AddRange(
+            waits.Select(one =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{one.Key.Table.File}: {one.Value} rows wait for {one.Key.For}, which is refused"
+                )
+            )
+        );
+    }
 
     /// <summary>Takes all rows of a table.</summary>
     public void Take(OldTable table)
@@ -92,9 +105,26 @@ internal sealed class Taker(CollectionFolder files, Workshop workshop, Saying sa
                 : Lot(cells);
             if (refused is not null)
             {
-                Refused.Add(refused);
+                Refuse(refused);
+            }
+
+            if (refused is not null && table.Sort == TableSort.Boards && cells[TableSort.Board] is { } number)
+            {
+                refusedBoards.Add(number);
             }
         }
+    }
+
+    /// <summary>Refuses a row; one that only waits for another row to be mended is counted instead.</summary>
+    public void Refuse(RefusedRow row)
+    {
+        if (row.WaitsFor is not { } other)
+        {
+            Refused.Add(row);
+            return;
+        }
+
+        waits[(row.Table, other)] = waits.GetValueOrDefault((row.Table, other)) + 1;
     }
 
     /// <summary>Whether the kind of a class letter is kept from an earlier run.</summary>
@@ -106,6 +136,11 @@ internal sealed class Taker(CollectionFolder files, Workshop workshop, Saying sa
         if ((cells[TableSort.Board] ?? (cells.Table.Plan.For(TableSort.Board) is null ? said.Board : null)) is not { } number)
         {
             return (null, cells.Refused(TableSort.Board, "the row names no board", "write its number"));
+        }
+
+        if (refusedBoards.Contains(number))
+        {
+            return (null, cells.Refused(TableSort.Board, string.Empty, null) with { WaitsFor = $"the row of board {number}" });
         }
 
         if (!drafts.TryGetValue(number, out var known))
@@ -298,6 +333,11 @@ internal sealed class Taker(CollectionFolder files, Workshop workshop, Saying sa
         var place = cells[TableSort.Part];
         if (place is null || (!draft.HasPart(place) && !draft.HasPoint(place)))
         {
+            if (place is not null && draft.Waiting.Contains(place))
+            {
+                return cells.Refused(TableSort.Part, string.Empty, null) with { WaitsFor = $"the row of {draft.Number} {place}" };
+            }
+
             var references = place is null ? [] : ReferenceText.Read(place).References;
             return references.Count > 1
                 ? cells.Refused(
@@ -424,6 +464,11 @@ internal sealed class Taker(CollectionFolder files, Workshop workshop, Saying sa
             if (fault is not null)
             {
                 return cells.Refused(TableSort.Part, fault, next);
+            }
+
+            if (references.FirstOrDefault(draft.Waiting.Contains) is { } waiting)
+            {
+                return cells.Refused(TableSort.Part, string.Empty, null) with { WaitsFor = $"the row of {draft.Number} {waiting}" };
             }
 
             if (references.FirstOrDefault(reference => !draft.HasPart(reference)) is { } missing)

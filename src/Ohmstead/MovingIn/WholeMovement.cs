@@ -5,21 +5,35 @@ namespace Ohmstead.MovingIn;
 /// <summary>Writes many records, all or none: where one cannot be written, those that were are taken back.</summary>
 internal static class WholeMovement
 {
-    /// <summary>Writes them.</summary>
-    /// <param name="root">The collection's folder.</param>
-    /// <param name="files">The records, in order.</param>
+    /// <summary>Writes them, and tells it. What nobody can be told of is taken back: the exit code then says what is so.</summary>
+    /// <param name="folders">The files of each folder, in order.</param>
     /// <param name="error">Told what a person would not expect.</param>
-    /// <exception cref="IOException">One could not be written. All are as they were, but for those that the message names.</exception>
-    public static void Write(string root, IReadOnlyList<MovedFile> files, TextWriter error)
+    /// <param name="tell">Tells that they are written.</param>
+    /// <exception cref="IOException">One could not be written or told. All are as they were, but for those that the message
+    /// names.</exception>
+    public static void Write(IEnumerable<(string Root, IReadOnlyList<MovedFile> Files)> folders, TextWriter error, Action tell)
     {
-        var placed = new Stack<RecordChange>();
+        var done = new Stack<(string Root, Stack<RecordChange> Placed)>();
         try
         {
-            RecordFile.WriteAll(root, [.. files.Select(file => new RecordChange(file.Path, file.Before, file.After))], error, placed);
+            foreach (var (root, files) in folders)
+            {
+                done.Push((root, new()));
+                RecordFile.WriteAll(
+                    root,
+                    [.. files.Select(file => new RecordChange(file.Path, file.Before, file.After))],
+                    error,
+                    done.Peek().Placed
+                );
+            }
+
+            tell();
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            var left = placed.Where(file => !IsBack(root, file)).Select(file => file.Path).ToArray();
+            var left = done.SelectMany(folder => folder.Placed.Where(file => !IsBack(folder.Root, file)))
+                .Select(file => file.Path)
+                .ToArray();
             throw new IOException(
                 $"{problem.Message}; "
                     + (

@@ -401,6 +401,99 @@ public sealed class TakeInCommandTests
         Assert.Empty(Directory.GetFiles(copy.At("boards"), ".*"));
     }
 
+    [Theory]
+    [InlineData("QX-0101;2019-05-12;C1;391 uF\nQX-0101;2019-05-13;C1;391 uF\n", "board=#1,date=#2,part=#3,capacitance=#4")]
+    [InlineData("QX-0101;2019-05-12;C1;391 uF\nQX-0101;2019-05-13;C1;391 uF\n", "readings.note=")]
+    public void A_table_without_headings_does_not_lose_its_first_row(string table, string columns)
+    {
+        using var copy = CollectionCopy.Empty();
+        copy.Write("old.csv", table);
+        var run = TakeIn(copy, "--readings", copy.At("old.csv"), "--columns", columns);
+        Assert.Equal(2, run.Exit);
+        Assert.Equal(
+            "old.csv: line 1 is taken for the headings, and 'QX-0101' in it looks like a row of the table\n"
+                + "  = put a row of headings above the first row, such as board, date, part\n",
+            Short(copy, run.Error)
+        );
+    }
+
+    [Fact]
+    public void Titles_and_a_day_above_the_headings_are_passed_over()
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write(
+            "old.csv",
+            "Readings of the pulse shaper;;;\nas of;2026-10-20;;\n\nBoard;Day;Ref;Capacitance\nSP-0019;2026-10-14;C1;192.4 uF\n"
+        );
+        Assert.Contains(
+            "boards/SP-0019.md: would add 1 entry of the bench\n",
+            TakeIn(copy, "--readings", copy.At("old.csv")).Out,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Rows_that_only_wait_for_a_refused_one_are_counted_and_not_refused_as_well()
+    {
+        using var copy = CollectionCopy.Empty();
+        copy.Write("boards.csv", "Board,Title\nQX-0101,\nQX-0102,Bell\n");
+        copy.Write("parts.csv", "Board,Ref,Value\nQX-0101,C1,100n\nQX-0101,C2,100n\nQX-0102,C2,100n lin\n");
+        copy.Write("readings.csv", "Board,Day,Ref,Capacitance\nQX-0102,2019-05-12,C2,98 nF\n");
+        var run = TakeIn(
+            copy,
+            "--boards",
+            copy.At("boards.csv"),
+            "--parts",
+            copy.At("parts.csv"),
+            "--readings",
+            copy.At("readings.csv"),
+            "--kind",
+            "C=polyester film"
+        );
+        Assert.Equal(
+            "parts.csv: 2 rows wait for the row of board QX-0101, which is refused\n"
+                + "readings.csv: 1 rows wait for the row of QX-0102 C2, which is refused\n"
+                + "boards.csv, row 2, column 2 'Title': nothing says what the board is\n"
+                + "  = write a title, or a design of the collection\n"
+                + "parts.csv, row 4, column 3 'Value': 'lin' in '100n lin' is not understood\n"
+                + "  = write such as 100n 63V, 10k 1%, 2200uF/25V, and anything else into a column of its own\n"
+                + "2 refused; nothing was written\n",
+            Short(copy, run.Error)
+        );
+    }
+
+    [Theory]
+    [InlineData("-", "'-' is no esr", "empty the cell where nothing was read, or write such as 1.4 Ω")]
+    [InlineData("OL", "'OL' is no reading; the word for it is 'over range'", "write over range")]
+    [InlineData("=1+1", "'=1+1' is a formula of a spreadsheet", "write its result")]
+    [InlineData("0.62 V", "'0.62 V': voltage given, resistance expected", "write such as 1.4 Ω")]
+    public void What_is_no_reading_is_told_with_what_to_write(string cell, string found, string next)
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write("old.csv", $"Board,Day,Ref,ESR\nSP-0019,2026-10-14,C1,{cell}\n");
+        var run = TakeIn(copy, "--readings", copy.At("old.csv"));
+        Assert.Equal($"old.csv, row 2, column 4 'ESR': {found}\n  = {next}\n1 refused; nothing was written\n", Short(copy, run.Error));
+    }
+
+    [Fact]
+    public void What_a_person_wrote_into_the_kept_file_stays()
+    {
+        using var copy = CollectionCopy.Empty();
+        All(copy, "--write");
+        var own = copy.Read("tables.yaml") + "# readings of before 2015 are in inches\n";
+        copy.Write("tables.yaml", own);
+        var same = TakeIn(copy, "--boards", copy.At("boards.csv"), "--write");
+        Assert.Equal((0, string.Empty), (same.Exit, same.Error));
+        var other = TakeIn(copy, "--boards", copy.At("boards.csv"), "--decimals", "point", "--write");
+        Assert.Contains("tables.yaml has words of its own and stays as it is", other.Error, StringComparison.Ordinal);
+        Assert.Equal(own, copy.Read("tables.yaml"));
+        copy.Write("tables.yaml", own.Replace("days: day-first", "days: maybe", StringComparison.Ordinal));
+        Assert.Equal(
+            "tables.yaml:2: 'days' says nothing that is known here\n  = mend it, or say what is meant with options and --map another-file.yaml\n",
+            TakeIn(copy, "--boards", copy.At("boards.csv")).Error
+        );
+    }
+
     private static Run All(CollectionCopy copy, params string[] more)
     {
         copy.Write("boards.csv", Boards);
