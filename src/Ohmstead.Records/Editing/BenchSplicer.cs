@@ -64,7 +64,7 @@ public sealed class BenchSplicer(RecordEditor editor)
         editor.EntryOf(item) is { } entry && DayOrder.MayJoin(Items(editor.Root)[visit], list, entry);
 
     /// <summary>Puts all entries in.</summary>
-    /// <param name="visits">The visits, no two of them joining the same one; those of their own in the order in which they happened.</param>
+    /// <param name="visits">The visits, no two of them joining the same one; those of their own in the order of what happened.</param>
     public SplicedBench Put(IReadOnlyList<VisitEntries> visits)
     {
         if (visits.Count == 0)

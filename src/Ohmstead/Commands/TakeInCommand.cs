@@ -1,20 +1,14 @@
 using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Collections;
-using Ohmstead.Electronics;
 using Ohmstead.MovingIn;
 using Ohmstead.Output;
-using Ohmstead.PartsLists;
-using Ohmstead.Records.Model;
-using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
 
 /// <summary>Takes old tables over into records.</summary>
-internal sealed class TakeInCommand(Terminal terminal)
+internal sealed partial class TakeInCommand(Terminal terminal)
 {
-    private const int MostTold = 60;
-
     private readonly TakeInOptions tables = new();
     private readonly StartPartsOptions pairs = new();
     private readonly SharedOptions shared = new();
@@ -73,7 +67,7 @@ internal sealed class TakeInCommand(Terminal terminal)
 
             Examples:
               ohmstead take-in --readings records/lists/readings.csv --days day-first --decimals comma
-              ohmstead take-in --boards records/lists/boards.csv --parts records/lists/parts.csv --readings records/lists/readings.csv --days day-first --decimals comma --kind "R=metal film resistor"
+              ohmstead take-in --boards records/lists/boards.csv --days day-first --columns "note=Shelf" --diff
             """,
             [
                 .. tables.Tables.Select(table => table.Option),
@@ -242,248 +236,5 @@ internal sealed class TakeInCommand(Terminal terminal)
         }
 
         return ExitCode.Clean;
-    }
-
-    private void Tell(ParseResult parsed, Movement movement, Taker taker, bool isWritten)
-    {
-        foreach (var file in movement.Files)
-        {
-            if (parsed.GetValue(diff))
-            {
-                UnifiedDiff.Write(terminal.Out, file.Path, file.Before ?? string.Empty, file.After);
-                continue;
-            }
-
-            var (verb, what) = (file.Before is null, isWritten) switch
-            {
-                (true, true) => ("written", file.What.Length > 0 ? ": " + file.What : string.Empty),
-                (true, false) => ("would be written", file.What.Length > 0 ? ": " + file.What : string.Empty),
-                (false, true) => ("added", " " + file.What),
-                _ => ("would add", " " + file.What),
-            };
-            terminal.Out.WriteLine(Printable.Of($"{file.Path}: {verb}{what}"));
-        }
-
-        terminal.Out.WriteLine(
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{movement.Files.Count(file => file.Before is null)} records begin, {movement.Files.Count(file => file.Before is not null)} grow; {taker.There} entries stand there already"
-            )
-        );
-        if (!isWritten)
-        {
-            terminal.Out.WriteLine("nothing is written yet; --write writes it");
-        }
-    }
-
-    private int Refused(ParseResult parsed, CollectionFolder files, IReadOnlyList<OldTable> read, Taker taker, Saying saying)
-    {
-        var order = read.Select((table, at) => (table, at)).ToDictionary(one => one.table, one => one.at);
-        RefusedRow[] all =
-        [
-            .. taker
-                .Refused.OrderBy(one => order[one.Table])
-                .ThenBy(one => one.Row)
-                .ThenBy(one => one.Column?.Index ?? -1)
-                .ThenBy(one => one.Message, StringComparer.Ordinal),
-        ];
-        foreach (var one in all.Take(MostTold))
-        {
-            terminal.Error.WriteLine(Printable.Of($"{one.Place}: {one.Message}"));
-            if (one.NextStep is not null)
-            {
-                terminal.Error.WriteLine(Printable.Of($"  = {one.NextStep}"));
-            }
-        }
-
-        if (all.Length > MostTold)
-        {
-            terminal.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{all.Length - MostTold} more are not shown"));
-        }
-
-        terminal.Error.WriteLine(
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{all.Select(one => (one.Table, one.Row)).Distinct().Count()} refused; nothing was written"
-            )
-        );
-        if (parsed.GetValue(write) || parsed.GetValue(refused) is not null)
-        {
-            foreach (var table in read)
-            {
-                if (
-                    RefusedTable.Write(table, all.Where(one => one.Table == table), saying.Foreign, parsed.GetValue(refused), files.Root) is
-                    { } file
-                )
-                {
-                    terminal.Error.WriteLine(
-                        Printable.Of($"{file}: the refused rows of {table.Name}; mend them there and give it as --mended beside the table")
-                    );
-                }
-            }
-        }
-
-        return ExitCode.Findings;
-    }
-
-    private void Show(IReadOnlyList<OldTable> read, Saying saying)
-    {
-        foreach (var table in read)
-        {
-            terminal.Out.WriteLine(
-                Printable.Of(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"{table.File}: {table.Rows.Count()} rows of {table.Sort.Name}; {table.Plan.InWords()}"
-                    )
-                )
-            );
-        }
-
-        if (saying.Foreign is { Days: not null } or { Decimals: not null })
-        {
-            terminal.Out.WriteLine(
-                string.Join(
-                    ", ",
-                    new[] { saying.Foreign.Days, saying.Foreign.Decimals is { } mark ? $"decimal {mark}" : null }.Where(word =>
-                        word is not null
-                    )
-                )
-            );
-        }
-
-        foreach (
-            var (table, column, filled) in read.SelectMany(table =>
-                TableReading.NotUsed(table).Select(one => (table, one.Column, one.Filled))
-            )
-        )
-        {
-            terminal.Error.WriteLine(
-                Printable.Of(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"NOT USED: {table.File}, column {column.Index + 1} '{CsvTableReader.Excerpt(column.Heading)}': its {filled} filled cells are not taken in"
-                    )
-                )
-            );
-        }
-    }
-
-    private Saying Saying(ParseResult parsed, TableMap kept)
-    {
-        var kinds = new Dictionary<string, PartKind>(StringComparer.Ordinal);
-        foreach (var (letters, word) in kept.Kinds)
-        {
-            if (PartKinds.All.Means(word, out var kind))
-            {
-                kinds[letters] = kind;
-            }
-        }
-
-        var said = parsed.GetValue(pairs.Kinds)!;
-        foreach (var (key, kind) in said)
-        {
-            kinds[key] = kind;
-        }
-
-        return new(
-            new(parsed.GetValue(tables.Days) ?? kept.Foreign.Days, parsed.GetValue(tables.Decimals) ?? kept.Foreign.Decimals),
-            parsed.GetValue(proofsLast) || kept.ProofsLast,
-            parsed.GetValue(board),
-            parsed.GetValue(on) is { } day ? IsoDate.Text(day) : null,
-            Initials.Of(parsed.GetValue(by)),
-            kinds,
-            Over(kept.Units, parsed.GetValue(pairs.Units)!)
-        )
-        {
-            KeptLetters = kept.Kinds.Keys.Where(letters => !said.ContainsKey(letters)).ToHashSet(StringComparer.Ordinal),
-        };
-    }
-
-    private static TableMap MapAfter(
-        ParseResult parsed,
-        TableMap kept,
-        IReadOnlyList<(OldTable Table, IReadOnlyDictionary<string, string> Said)> read,
-        Saying saying
-    )
-    {
-        var columns = new Dictionary<string, IReadOnlyDictionary<string, string>>(kept.Columns, StringComparer.Ordinal);
-        foreach (var (table, said) in read)
-        {
-            columns[table.Sort.Name] = TableReading.Kept(table, said);
-        }
-
-        // A kind said of one place is of these tables; one said of a letter is kept.
-        var kinds = saying
-            .Kinds.Where(pair => pair.Key.All(char.IsAsciiLetter))
-            .ToDictionary(pair => pair.Key, pair => pair.Value.Name, StringComparer.Ordinal);
-        return new(saying.Foreign, saying.ProofsLast, columns, kinds, saying.Units);
-    }
-
-    // What is said of the columns of a sort of table: kept words, and over them those of this run.
-    private static (IReadOnlyDictionary<string, string> Said, string? Fault) Said(
-        IReadOnlyList<(string Sort, string Target, string Heading)> said,
-        TableSort sort,
-        IReadOnlyList<TableSort> sorts,
-        TableMap kept
-    )
-    {
-        var own = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var (named, target, heading) in said)
-        {
-            if (named == sort.Name || (named.Length == 0 && sort.Words.Targets.Contains(target, StringComparer.Ordinal)))
-            {
-                if (named.Length == 0 && sorts.Count(other => other.Words.Targets.Contains(target, StringComparer.Ordinal)) > 1)
-                {
-                    return (own, $"--columns {target}={heading} can be of more than one of the tables");
-                }
-
-                own[target] = heading;
-            }
-        }
-
-        return (Over(kept.Columns.GetValueOrDefault(sort.Name) ?? new Dictionary<string, string>(StringComparer.Ordinal), own), null);
-    }
-
-    private static Dictionary<string, string> Over(IReadOnlyDictionary<string, string> below, IReadOnlyDictionary<string, string> above)
-    {
-        var all = new Dictionary<string, string>(below, StringComparer.Ordinal);
-        foreach (var (key, value) in above)
-        {
-            all[key] = value;
-        }
-
-        return all;
-    }
-
-    private static (IReadOnlyDictionary<(string Of, int Row), CsvRow>? Rows, string? Fault, string? NextStep) Mended(string[] given)
-    {
-        var all = new Dictionary<(string, int), CsvRow>();
-        foreach (var file in given)
-        {
-            var (rows, fault, next) = RefusedTable.Read(file);
-            if (rows is null)
-            {
-                return (null, fault, next);
-            }
-
-            foreach (var (key, row) in rows)
-            {
-                all[key] = row;
-            }
-        }
-
-        return (all, null, null);
-    }
-
-    private int Refuse(string problem, string? next)
-    {
-        terminal.Error.WriteLine(Printable.Of(problem));
-        if (next is not null)
-        {
-            terminal.Error.WriteLine(Printable.Of($"  = {next}"));
-        }
-
-        return ExitCode.Usage;
     }
 }

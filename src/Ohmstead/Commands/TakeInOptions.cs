@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using Ohmstead.MovingIn;
-using Ohmstead.PartsLists;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Commands;
@@ -51,7 +50,8 @@ internal sealed class TakeInOptions
         new("--columns")
         {
             Description =
-                "What the columns hold, such as \"part=Ref,esr=ESR ohm\", or \"readings.note=Remark\" of one table among several; #3 names the third "
+                "What the columns hold, such as \"part=Ref,esr=ESR ohm\", or \"readings.note=Remark\" of one table among "
+                + "several; #3 names the third "
                 + "column, and \"note=\" takes a guess back.",
             HelpName = "KEY=HEADING,...",
             CustomParser = Pairs,
@@ -80,9 +80,9 @@ internal sealed class TakeInOptions
         return option;
     }
 
-    private static IReadOnlyList<(string Sort, string Target, string Heading)> Pairs(ArgumentResult result)
+    private static List<(string Sort, string Target, string Heading)> Pairs(ArgumentResult result)
     {
-        var pairs = new List<(string, string, string)>();
+        var pairs = new List<(string Sort, string Target, string Heading)>();
         foreach (var word in result.Tokens.SelectMany(token => token.Value.Split(',')))
         {
             var sign = word.IndexOf('=', StringComparison.Ordinal);

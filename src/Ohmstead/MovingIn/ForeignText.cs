@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Binding;
 

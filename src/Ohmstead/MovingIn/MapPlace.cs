@@ -27,7 +27,7 @@ internal sealed record MapPlace(string Root, string Name)
         return (map, text, fault, next);
     }
 
-    /// <summary>The file as it will be; none where it says the same already, or where a person has written into it, which is told.</summary>
+    /// <summary>The file as it will be; none where it says the same already, or where a person wrote into it, which is told.</summary>
     public (string Root, MovedFile? File, string? Told) File(TableMap kept, string? text, TableMap after)
     {
         var now = after.Text();

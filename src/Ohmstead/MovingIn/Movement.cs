@@ -3,7 +3,6 @@ using System.Globalization;
 using Ohmstead.Assessment.Checks;
 using Ohmstead.Collections;
 using Ohmstead.PartsLists;
-using Ohmstead.Records.Binding;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;

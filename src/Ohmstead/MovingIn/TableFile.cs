@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using Ohmstead.Electronics;
 using Ohmstead.PartsLists;
 using Ohmstead.Starting;
 

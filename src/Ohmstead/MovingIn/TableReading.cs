@@ -59,7 +59,8 @@ internal static class TableReading
                 null,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{file}: line {head.Line} is taken for the headings, and '{CsvTableReader.Excerpt(data)}' in it looks like a row of the table"
+                    $"{file}: line {head.Line} is taken for the headings, and '{CsvTableReader.Excerpt(data)}' in it looks like "
+                        + $"a row of the table"
                 ),
                 "put a row of headings above the first row, such as " + string.Join(", ", sort.Words.Needed.Select(needed => needed.Target))
             );

@@ -5,7 +5,7 @@ using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.MovingIn;
 
-/// <summary>Brings what comes to the bench of one board to its visits: to the visit of its day that is there, or to one of its own.</summary>
+/// <summary>Brings what comes to the bench of one board to its visits: to that of its day, or to one of its own.</summary>
 /// <remarks>
 /// A visit tells an order: found, readings, work, decided, proof. A table tells none, so what would stand before or after something of
 /// the same day only because of where it is put is refused, unless the person says how it was.
@@ -61,8 +61,10 @@ internal sealed class VisitPlan(Draft draft, BenchSplicer bench, bool proofsLast
         if (bare > 0 && there?.Values.GetValueOrDefault("instrument") is { } instrument)
         {
             Told.Add(
-                Line(
-                    $"{draft.Number}, {there.Values["date"]}: {bare} readings name no instrument, and their visit names {instrument}; a column 'instrument' says another"
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{draft.Number}, {there.Values["date"]}: {bare} readings name no instrument, and their visit names "
+                        + $"{instrument}; a column 'instrument' says another"
                 )
             );
         }
@@ -125,8 +127,10 @@ internal sealed class VisitPlan(Draft draft, BenchSplicer bench, bool proofsLast
                 if (ofDay.FirstOrDefault(visit => bench.Has(visit.Index, "proof", entry.Place)) is { } proved)
                 {
                     return (
-                        Line(
-                            $"the record has another proof of {entry.Place} of that day on line {proved.Line}, and nothing says which came later"
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"the record has another proof of {entry.Place} of that day on line {proved.Line}, and nothing says "
+                                + $"which came later"
                         ),
                         byHand
                     );
@@ -189,6 +193,4 @@ internal sealed class VisitPlan(Draft draft, BenchSplicer bench, bool proofsLast
             [.. entries.Select(entry => (entry.List, entry.Item(shared is not null ? null : Own(there, entry))))]
         );
     }
-
-    private static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

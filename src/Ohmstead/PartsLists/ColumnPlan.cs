@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.PartsLists;
 
@@ -86,7 +85,8 @@ internal sealed record ColumnPlan(int HeadingLine, IReadOnlyList<PlannedColumn> 
             ? (
                 null,
                 $"no column holds {none.Words}; the headings are {Names(headings.Cells)}",
-                $"--columns \"{words.Prefix}{missing}={CsvTableReader.Excerpt(headings.Cells.FirstOrDefault(cell => cell.Length > 0) ?? "#1")}\" names it"
+                $"--columns \"{words.Prefix}{missing}="
+                    + $"{CsvTableReader.Excerpt(headings.Cells.FirstOrDefault(cell => cell.Length > 0) ?? "#1")}\" names it"
             )
             : (
                 new ColumnPlan(

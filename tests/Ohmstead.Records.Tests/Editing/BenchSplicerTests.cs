@@ -65,7 +65,8 @@ public sealed class BenchSplicerTests
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "      - { part: C2, did: removed }\n  - date: 2022-03-01\n    by: RK\n    proof:\n      - { point: +5V, voltage: 5.00 V }\n# waits",
+            "      - { part: C2, did: removed }\n  - date: 2022-03-01\n    by: RK\n    proof:\n      - { point: +5V, voltage: "
+                + "5.00 V }\n# waits",
             put.Text,
             StringComparison.Ordinal
         );
@@ -97,7 +98,8 @@ public sealed class BenchSplicerTests
                 )
                 .Replace(
                     "voltage: 5.02 V }\n",
-                    "voltage: 5.02 V }\n      - { point: +9V, voltage: 9.1 V }\n  - date: 2019-02-14\n    by: RK\n    work:\n      - { part: C7, did: cleaned }\n",
+                    "voltage: 5.02 V }\n      - { point: +9V, voltage: 9.1 V }\n  - date: 2019-02-14\n    by: RK\n    work:\n  "
+                        + "    - { part: C7, did: cleaned }\n",
                     StringComparison.Ordinal
                 ),
             put.Text

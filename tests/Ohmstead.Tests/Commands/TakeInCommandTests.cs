@@ -107,7 +107,8 @@ public sealed class TakeInCommandTests
         var before = copy.Read("boards/SP-0019.md");
         copy.Write(
             "old.csv",
-            "Board,Day,By,Ref,State,Circuit,Frequency,Capacitance\nSP-0019,2026-10-14,TS,C1,,out,120 Hz,192.4 uF\nSP-0019,2026-10-17,TS,C3,as found,out,120 Hz,44.9 uF\n"
+            "Board,Day,By,Ref,State,Circuit,Frequency,Capacitance\nSP-0019,2026-10-14,TS,C1,,out,120 Hz,192.4 uF\n"
+                + "SP-0019,2026-10-17,TS,C3,as found,out,120 Hz,44.9 uF\n"
         );
         var run = TakeIn(copy, "--readings", copy.At("old.csv"), "--write");
         Assert.Equal(0, run.Exit);
@@ -115,12 +116,14 @@ public sealed class TakeInCommandTests
             before
                 .Replace(
                     "bench:\n",
-                    "bench:\n  - date: 2026-10-14\n    by: TS\n    readings:\n      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 192.4 µF }\n",
+                    "bench:\n  - date: 2026-10-14\n    by: TS\n    readings:\n      - { part: C1, circuit: out, frequency: 120 "
+                        + "Hz, capacitance: 192.4 µF }\n",
                     StringComparison.Ordinal
                 )
                 .Replace(
                     "capacitance: 1.003 µF }\n",
-                    "capacitance: 1.003 µF }\n      - { part: C3, state: as found, circuit: out, frequency: 120 Hz, capacitance: 44.9 µF }\n",
+                    "capacitance: 1.003 µF }\n      - { part: C3, state: as found, circuit: out, frequency: 120 Hz, "
+                        + "capacitance: 44.9 µF }\n",
                     StringComparison.Ordinal
                 ),
             copy.Read("boards/SP-0019.md")
@@ -220,7 +223,8 @@ public sealed class TakeInCommandTests
         copy.Write("mended.csv", refused.Replace("TS,C33,", "TS,C3,", StringComparison.Ordinal));
         Assert.Equal(0, TakeIn(copy, [.. table, "--mended", copy.At("mended.csv")]).Exit);
         Assert.Contains(
-            "      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 192.4 µF }\n      - { part: C3, circuit: out, frequency: 120 Hz, capacitance: 44.9 µF }\n",
+            "      - { part: C1, circuit: out, frequency: 120 Hz, capacitance: 192.4 µF }\n      - { part: C3, circuit: out, "
+                + "frequency: 120 Hz, capacitance: 44.9 µF }\n",
             copy.Read("boards/SP-0019.md"),
             StringComparison.Ordinal
         );
@@ -324,7 +328,8 @@ public sealed class TakeInCommandTests
         );
         Assert.Equal(0, TakeIn(copy, [.. tables, "--proofs-last"]).Exit);
         Assert.Contains(
-            "  - date: 2026-10-30\n    work:\n      - { part: J1, did: cleaned }\n    proof:\n      - { point: +9V, voltage: 9.20 V, ripple: 30 mV }\n",
+            "  - date: 2026-10-30\n    work:\n      - { part: J1, did: cleaned }\n    proof:\n      - { point: +9V, voltage: "
+                + "9.20 V, ripple: 30 mV }\n",
             copy.Read("boards/SP-0019.md"),
             StringComparison.Ordinal
         );
@@ -359,7 +364,8 @@ public sealed class TakeInCommandTests
         copy.Write("lots.csv", "Lot,Kind,Value,Qty,Received,Price\nL-901,aluminium electrolytic,470uF 35V,10,2019-04,0.42 EUR\n");
         Assert.Equal(0, TakeIn(copy, "--lots", copy.At("lots.csv"), "--write").Exit);
         Assert.Contains(
-            "  - { lot: L-901, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, received: 2019-04, quantity: 10, price: 0.42 EUR }\n",
+            "  - { lot: L-901, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, received: 2019-04, "
+                + "quantity: 10, price: 0.42 EUR }\n",
             copy.Read("stock.yaml").Replace(",\n      ", ", ", StringComparison.Ordinal),
             StringComparison.Ordinal
         );
@@ -489,7 +495,8 @@ public sealed class TakeInCommandTests
         Assert.Equal(own, copy.Read("tables.yaml"));
         copy.Write("tables.yaml", own.Replace("days: day-first", "days: maybe", StringComparison.Ordinal));
         Assert.Equal(
-            "tables.yaml:2: 'days' says nothing that is known here\n  = mend it, or say what is meant with options and --map another-file.yaml\n",
+            "tables.yaml:2: 'days' says nothing that is known here\n  = mend it, or say what is meant with options and --map "
+                + "another-file.yaml\n",
             TakeIn(copy, "--boards", copy.At("boards.csv")).Error
         );
     }

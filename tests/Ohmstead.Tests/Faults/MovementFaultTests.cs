@@ -16,12 +16,11 @@ public sealed class MovementFaultTests
         using var copy = CollectionCopy.Make();
         var run = await new WatchedProgram(Child.Program, copy.Root).ShellAsync(TakeIn);
         Assert.Equal(0, run.Run.Exit);
-        var trace = run.Trace(copy.Root);
+        string[] trace = [.. run.Trace(copy.Root)];
         string[] places = [.. trace.Where(call => call.StartsWith("rename boards/", StringComparison.Ordinal))];
         Assert.Equal(3, places.Length);
         Assert.True(
-            trace.ToList().FindLastIndex(call => call.StartsWith("sync boards/.", StringComparison.Ordinal))
-                < trace.ToList().IndexOf(places[0])
+            Array.FindLastIndex(trace, call => call.StartsWith("sync boards/.", StringComparison.Ordinal)) < Array.IndexOf(trace, places[0])
         );
         Assert.Equal("sync boards", trace.SkipWhile(call => call != places[^1]).ElementAt(1));
     }

@@ -30,7 +30,8 @@ internal static class WritingCommands
         "incoming L-018 47.4uF 112mohm 120Hz --by TS --instrument bridge-1",
         "scrap L-013 1 'reads 70 % of its mark' --piece 2 --by TS",
         "order PO-14 placed '220 µF 100 V, ten' --from 'Two Weirs Electronics'",
-        "take-in --boards lists/boards.csv --parts lists/parts.csv --readings lists/readings.csv --work lists/work.csv --days day-first --decimals comma --kind 'R=metal film resistor' --write",
+        "take-in --boards lists/boards.csv --parts lists/parts.csv --readings lists/readings.csv --work lists/work.csv "
+            + "--days day-first --decimals comma --kind 'R=metal film resistor' --write",
         "sheet SP-0007 --to sheet.html",
         "ahead . --calendar ahead.ics",
     ];

@@ -52,7 +52,8 @@ public sealed class WorkbookTests
         Assert.Equal(
             (
                 2,
-                $"{copy.At("old.xlsx")} has 2 sheets\n  = name one: \"{copy.At("old.xlsx")}#Shopping\", \"{copy.At("old.xlsx")}#My readings\"\n"
+                $"{copy.At("old.xlsx")} has 2 sheets\n  = name one: \"{copy.At("old.xlsx")}#Shopping\", "
+                    + $"\"{copy.At("old.xlsx")}#My readings\"\n"
             ),
             (run.Exit, run.Error)
         );

@@ -51,7 +51,7 @@ public sealed class ValueTextTests
         Assert.Equal(values is null, read.Fault is not null);
     }
 
-    /// <summary>The digit code of capacitors (EIA-198), as 'marking' reads it. Aluminium electrolytics are printed with their value.</summary>
+    /// <summary>The digit code of capacitors (EIA-198), as 'marking' reads it. Aluminium electrolytics print their value.</summary>
     [Theory]
     [InlineData("104", "polyester film", "capacitance: 100 nF")]
     [InlineData("104K 63V", "ceramic class 2", "capacitance: 100 nF, tolerance: ±10 %, rated_voltage: 63 V")]

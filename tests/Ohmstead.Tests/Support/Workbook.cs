@@ -42,7 +42,8 @@ internal static class Workbook
         Add(
             packed,
             "xl/styles.xml",
-            $"<styleSheet xmlns=\"{Main}\"><cellXfs count=\"2\"><xf numFmtId=\"0\"/><xf numFmtId=\"14\" applyNumberFormat=\"1\"/></cellXfs></styleSheet>"
+            $"<styleSheet xmlns=\"{Main}\"><cellXfs count=\"2\"><xf numFmtId=\"0\"/><xf numFmtId=\"14\" "
+                + "applyNumberFormat=\"1\"/></cellXfs></styleSheet>"
         );
         foreach (var (at, sheet) in sheets.Index())
         {
