@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;

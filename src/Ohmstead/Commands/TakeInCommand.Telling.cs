@@ -4,6 +4,7 @@ using Ohmstead.Collections;
 using Ohmstead.MovingIn;
 using Ohmstead.Output;
 using Ohmstead.PartsLists;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

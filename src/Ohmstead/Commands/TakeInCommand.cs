@@ -3,6 +3,7 @@ using System.Globalization;
 using Ohmstead.Collections;
 using Ohmstead.MovingIn;
 using Ohmstead.Output;
+using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 

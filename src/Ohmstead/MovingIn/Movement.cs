@@ -4,6 +4,7 @@ using Ohmstead.Assessment.Checks;
 using Ohmstead.Collections;
 using Ohmstead.PartsLists;
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;

@@ -2,6 +2,7 @@ using System.Globalization;
 using Ohmstead.PartsLists;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.MovingIn;

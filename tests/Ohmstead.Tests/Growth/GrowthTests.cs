@@ -3,6 +3,7 @@ using Ohmstead.Commands;
 using Ohmstead.Publishing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Running;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Growth;
