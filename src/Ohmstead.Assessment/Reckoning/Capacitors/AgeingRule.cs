@@ -16,7 +16,7 @@ internal static class AgeingRule
     );
     private static readonly ReckonInput Time = ReckonInput
         .Of("time", Dimension.Duration, "t, since it was last hot (soldering counts)")
-        .Within(Given.Hour, 1_000_000m * Given.Hour);
+        .Within(SharedInputs.Hour, 1_000_000m * SharedInputs.Hour);
 
     internal static ReckonRule Rule { get; } =
         new(

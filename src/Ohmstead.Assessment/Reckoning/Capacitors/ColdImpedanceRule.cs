@@ -8,7 +8,7 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>How much more a cold electrolytic may read.</summary>
 internal static class ColdImpedanceRule
 {
-    private static readonly ReckonInput Rated = Given.RatedVoltage.Within(2m, LowTemperatureImpedance.Ratios[^1].RatedVolts);
+    private static readonly ReckonInput Rated = SharedInputs.RatedVoltage.Within(2m, LowTemperatureImpedance.Ratios[^1].RatedVolts);
 
     internal static ReckonRule Rule { get; } =
         new(

@@ -11,13 +11,13 @@ internal static class EsrRule
         new(
             "esr",
             "the equivalent series resistance that a dissipation factor stands for",
-            [Given.Capacitance, Given.TanDelta, Given.Frequency],
+            [SharedInputs.Capacitance, SharedInputs.TanDelta, SharedInputs.Frequency],
             "capacitance=391uF tan-delta=0.2 frequency=100Hz",
             given =>
                 Answers.All(
                     Answers.Line(
                         "ESR",
-                        LossFactor.EsrLimit(given[Given.TanDelta], given[Given.Frequency], given[Given.Capacitance]),
+                        LossFactor.EsrLimit(given[SharedInputs.TanDelta], given[SharedInputs.Frequency], given[SharedInputs.Capacitance]),
                         Dimension.Resistance
                     )
                 )

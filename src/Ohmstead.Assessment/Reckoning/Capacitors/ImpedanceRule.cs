@@ -7,27 +7,28 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>The impedance of a real capacitor.</summary>
 internal static class ImpedanceRule
 {
-    private static readonly ReckonInput Inductance = Given.Inductance.Usually("0H");
+    private static readonly ReckonInput Inductance = SharedInputs.Inductance.Usually("0H");
 
     internal static ReckonRule Rule { get; } =
         new(
             "impedance",
             "the impedance of a capacitor with its ESR and inductance",
-            [Given.Capacitance, Given.Esr, Given.Frequency, Inductance],
+            [SharedInputs.Capacitance, SharedInputs.Esr, SharedInputs.Frequency, Inductance],
             "capacitance=470uF esr=0.1ohm frequency=100kHz inductance=15nH",
             given =>
                 Answers.All(
                     Answers.Line(
                         "impedance",
                         LossFactor.ImpedanceOhms(
-                            given.Double(Given.Esr),
-                            given.Double(Given.Frequency),
-                            given.Double(Given.Capacitance),
+                            given.Double(SharedInputs.Esr),
+                            given.Double(SharedInputs.Frequency),
+                            given.Double(SharedInputs.Capacitance),
                             given.Double(Inductance)
                         ),
                         Dimension.Resistance,
-                        $"sqrt(({given.Text(Given.Esr)})² + (2 pi x {given.Text(Given.Frequency)} x {given.Text(Inductance)} - 1 / (2 "
-                            + $"pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)}))²)",
+                        $"sqrt(({given.Text(SharedInputs.Esr)})² + "
+                            + $"(2 pi x {given.Text(SharedInputs.Frequency)} x {given.Text(Inductance)} - 1 / (2 "
+                            + $"pi x {given.Text(SharedInputs.Frequency)} x {given.Text(SharedInputs.Capacitance)}))²)",
                         Answers.Practice("impedances in series")
                     )
                 )

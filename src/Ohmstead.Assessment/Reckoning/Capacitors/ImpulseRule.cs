@@ -8,7 +8,7 @@ internal static class ImpulseRule
 {
     private static readonly ReckonInput Class = ReckonInput.Word("class", "the safety class", "X1", "X2", "X3", "Y1", "Y2", "Y3", "Y4");
 
-    private static readonly ReckonInput Capacitance = Given.Capacitance.Within(1e-12m, 1e-4m);
+    private static readonly ReckonInput Capacitance = SharedInputs.Capacitance.Within(1e-12m, 1e-4m);
 
     internal static ReckonRule Rule { get; } =
         new(

@@ -14,7 +14,7 @@ internal static class InsulationRule
         [.. DielectricFigures.All.Select(known => known.Dielectric)]
     );
 
-    private static readonly ReckonInput Capacitance = Given.Capacitance.Within(1e-13m, 0.001m);
+    private static readonly ReckonInput Capacitance = SharedInputs.Capacitance.Within(1e-13m, 0.001m);
 
     internal static ReckonRule Rule { get; } =
         new(

@@ -9,8 +9,8 @@ internal static class LeakageLimitRule
 {
     private const decimal MicroPerUnit = 1_000_000m;
 
-    private static readonly ReckonInput Capacitance = Given.Capacitance.Within(1e-8m, 0.5m);
-    private static readonly ReckonInput Rated = Given.RatedVoltage.Within(1m, SurgeVoltage.HighestRatedVolts);
+    private static readonly ReckonInput Capacitance = SharedInputs.Capacitance.Within(1e-8m, 0.5m);
+    private static readonly ReckonInput Rated = SharedInputs.RatedVoltage.Within(1m, SurgeVoltage.HighestRatedVolts);
 
     internal static ReckonRule Rule { get; } =
         new(

@@ -10,17 +10,21 @@ internal static class ParallelLossRule
         new(
             "parallel-loss",
             "the dissipation factor that a resistance in parallel causes by itself, as leakage or in circuit",
-            [Given.Capacitance, Given.Resistance, Given.Frequency],
+            [SharedInputs.Capacitance, SharedInputs.Resistance, SharedInputs.Frequency],
             "capacitance=100nF resistance=100k frequency=1kHz",
             given =>
                 Answers.All(
                     Answers
                         .Line(
                             "dissipation factor from the resistance",
-                            LossFactor.FromParallelResistance(given[Given.Resistance], given[Given.Frequency], given[Given.Capacitance]),
+                            LossFactor.FromParallelResistance(
+                                given[SharedInputs.Resistance],
+                                given[SharedInputs.Frequency],
+                                given[SharedInputs.Capacitance]
+                            ),
                             ShownAs.Plain,
-                            $"1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Resistance)} x "
-                                + $"{given.Text(Given.Capacitance)})",
+                            $"1 / (2 pi x {given.Text(SharedInputs.Frequency)} x {given.Text(SharedInputs.Resistance)} x "
+                                + $"{given.Text(SharedInputs.Capacitance)})",
                             Answers.Practice("definition of the dissipation factor")
                         )
                         .Remarking(

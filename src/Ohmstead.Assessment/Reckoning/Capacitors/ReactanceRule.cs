@@ -11,15 +11,15 @@ internal static class ReactanceRule
         new(
             "reactance",
             "the reactance of a capacitance at a frequency",
-            [Given.Capacitance, Given.Frequency],
+            [SharedInputs.Capacitance, SharedInputs.Frequency],
             "capacitance=1uF frequency=50Hz",
             given =>
                 Answers.All(
                     Answers.Line(
                         "reactance",
-                        LossFactor.ReactanceOhms(given[Given.Frequency], given[Given.Capacitance]),
+                        LossFactor.ReactanceOhms(given[SharedInputs.Frequency], given[SharedInputs.Capacitance]),
                         Dimension.Resistance,
-                        $"1 / (2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)})",
+                        $"1 / (2 pi x {given.Text(SharedInputs.Frequency)} x {given.Text(SharedInputs.Capacitance)})",
                         Answers.Practice("definition of reactance")
                     )
                 )

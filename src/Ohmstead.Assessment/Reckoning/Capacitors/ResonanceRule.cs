@@ -11,15 +11,15 @@ internal static class ResonanceRule
         new(
             "resonance",
             "the self-resonant frequency of a capacitance with an inductance",
-            [Given.Capacitance, Given.Inductance],
+            [SharedInputs.Capacitance, SharedInputs.Inductance],
             "capacitance=100nF inductance=10nH",
             given =>
                 Answers.All(
                     Answers.Line(
                         "self-resonant frequency",
-                        LossFactor.ResonanceHertz(given.Double(Given.Inductance), given.Double(Given.Capacitance)),
+                        LossFactor.ResonanceHertz(given.Double(SharedInputs.Inductance), given.Double(SharedInputs.Capacitance)),
                         Dimension.Frequency,
-                        $"1 / (2 pi sqrt({given.Text(Given.Inductance)} x {given.Text(Given.Capacitance)}))",
+                        $"1 / (2 pi sqrt({given.Text(SharedInputs.Inductance)} x {given.Text(SharedInputs.Capacitance)}))",
                         Answers.Practice("resonance of L and C in series")
                     )
                 )

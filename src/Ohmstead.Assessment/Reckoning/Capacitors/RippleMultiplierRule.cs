@@ -20,9 +20,9 @@ internal static class RippleMultiplierRule
         new(
             "ripple-multiplier",
             "how much more ripple current of another frequency than the rated one a part bears",
-            [Given.Frequency, Grade],
+            [SharedInputs.Frequency, Grade],
             "frequency=1kHz",
-            given => Work(RippleGrade.All.First(grade => grade.Name == given.Text(Grade)), given[Given.Frequency])
+            given => Work(RippleGrade.All.First(grade => grade.Name == given.Text(Grade)), given[SharedInputs.Frequency])
         )
         {
             Validity =

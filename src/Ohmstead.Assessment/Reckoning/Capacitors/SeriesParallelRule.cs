@@ -16,13 +16,13 @@ internal static class SeriesParallelRule
         .Of("parallel", Dimension.Capacitance, "Cp, the reading in the parallel picture")
         .Within(1e-14m, 1m)
         .Optional();
-    private static readonly ReckonInput Esr = Given.Esr.Optional();
+    private static readonly ReckonInput Esr = SharedInputs.Esr.Optional();
 
     internal static ReckonRule Rule { get; } =
         new(
             "series-parallel",
             "what a meter set to the other picture shows, series for parallel or parallel for series",
-            [Given.TanDelta, Series, Parallel, Esr],
+            [SharedInputs.TanDelta, Series, Parallel, Esr],
             "series=100uF tan-delta=0.5",
             Work
         )
@@ -35,7 +35,7 @@ internal static class SeriesParallelRule
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
-        var (d, text) = (given[Given.TanDelta], given.Text(Given.TanDelta));
+        var (d, text) = (given[SharedInputs.TanDelta], given.Text(SharedInputs.TanDelta));
         var lines = new List<Outcome<ReckonedLine>>(3);
         if (given.Has(Series))
         {

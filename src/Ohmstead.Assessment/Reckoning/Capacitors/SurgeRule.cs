@@ -9,11 +9,16 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 internal static class SurgeRule
 {
     internal static ReckonRule Rule { get; } =
-        new("surge", "the surge and the reverse voltage of an aluminium electrolytic", [Given.RatedVoltage], "rated-voltage=450V", given =>
-            Answers.All(
-                Answers.Line("surge voltage", SurgeVoltage.Volts(given[Given.RatedVoltage]), Dimension.Voltage),
-                Answers.Line("reverse voltage", Outcome<Worked<decimal>>.Of(SurgeVoltage.ReverseVolts), Dimension.Voltage)
-            )
+        new(
+            "surge",
+            "the surge and the reverse voltage of an aluminium electrolytic",
+            [SharedInputs.RatedVoltage],
+            "rated-voltage=450V",
+            given =>
+                Answers.All(
+                    Answers.Line("surge voltage", SurgeVoltage.Volts(given[SharedInputs.RatedVoltage]), Dimension.Voltage),
+                    Answers.Line("reverse voltage", Outcome<Worked<decimal>>.Of(SurgeVoltage.ReverseVolts), Dimension.Voltage)
+                )
         )
         {
             Formula = "1.15 Ur to 100 V, 1.10 Ur above",

@@ -8,16 +8,18 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>The dissipation factor that a wet aluminium electrolytic may have.</summary>
 internal static class TanDeltaLimitRule
 {
-    private static readonly ReckonInput Capacitance = Given.Capacitance.Within(1e-8m, 0.1m);
+    private static readonly ReckonInput Capacitance = SharedInputs.Capacitance.Within(1e-8m, 0.1m);
 
     internal static ReckonRule Rule { get; } =
         new(
             "tan-delta-limit",
             "the largest dissipation factor and ESR of a new wet aluminium electrolytic, by each series of data sheets known",
-            [Capacitance, Given.RatedVoltage],
+            [Capacitance, SharedInputs.RatedVoltage],
             "capacitance=2200uF rated-voltage=16V",
             given =>
-                Answers.Any([.. LossFactorSeries.All.SelectMany(series => Lines(series, given[Given.RatedVoltage], given[Capacitance]))])
+                Answers.Any([
+                    .. LossFactorSeries.All.SelectMany(series => Lines(series, given[SharedInputs.RatedVoltage], given[Capacitance])),
+                ])
         )
         {
             Formula = "the column of the rated voltage, and 0.02 for every 1000 µF above 1000 µF; ESR = D / (2 pi f C)",

@@ -12,15 +12,18 @@ internal static class TanDeltaRule
         new(
             "tan-delta",
             "the dissipation factor that an ESR stands for",
-            [Given.Capacitance, Given.Esr, Given.Frequency],
+            [SharedInputs.Capacitance, SharedInputs.Esr, SharedInputs.Frequency],
             "capacitance=470uF esr=0.35ohm frequency=120Hz",
             given =>
                 Answers.All(
                     Answers.Line(
                         "dissipation factor",
-                        LossFactor.FromEsr(given[Given.Esr], given[Given.Frequency], given[Given.Capacitance]).Unless(NoCapacitor),
+                        LossFactor
+                            .FromEsr(given[SharedInputs.Esr], given[SharedInputs.Frequency], given[SharedInputs.Capacitance])
+                            .Unless(NoCapacitor),
                         ShownAs.Plain,
-                        $"2 pi x {given.Text(Given.Frequency)} x {given.Text(Given.Capacitance)} x {given.Text(Given.Esr)}",
+                        $"2 pi x {given.Text(SharedInputs.Frequency)} x {given.Text(SharedInputs.Capacitance)} "
+                            + $"x {given.Text(SharedInputs.Esr)}",
                         Answers.Practice("definition of the dissipation factor")
                     )
                 )

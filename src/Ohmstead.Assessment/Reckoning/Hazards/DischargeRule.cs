@@ -18,17 +18,17 @@ internal static class DischargeRule
         .Of("to", Dimension.Voltage, "Vs, the voltage to come down to")
         .Within(0.1m, 1000m)
         .Usually("60V");
-    private static readonly ReckonInput Resistance = Given.Resistance.Optional();
+    private static readonly ReckonInput Resistance = SharedInputs.Resistance.Optional();
     private static readonly ReckonInput Time = ReckonInput
         .Of("time", Dimension.Duration, "t, the time that is wanted, or that has gone by")
-        .Within(0.001m, 100_000m * Given.Hour)
+        .Within(0.001m, 100_000m * SharedInputs.Hour)
         .Optional();
 
     internal static ReckonRule Rule { get; } =
         new(
             "discharge",
             "the time to let a capacitor down, what is left after a time, and what the resistor takes",
-            [Given.Capacitance, From, To, Resistance, Time],
+            [SharedInputs.Capacitance, From, To, Resistance, Time],
             "capacitance=470uF from=400V to=60V resistance=2k2",
             given => Work(given).WithCautions(given[From] > LettingDown.HighVolts * TubeFrom ? "picture-tube" : "stored-energy")
         )
@@ -41,7 +41,7 @@ internal static class DischargeRule
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
-        var (farads, from, to) = (given.Double(Given.Capacitance), given.Double(From), given.Double(To));
+        var (farads, from, to) = (given.Double(SharedInputs.Capacitance), given.Double(From), given.Double(To));
         var lines = new List<Outcome<ReckonedLine>>(6);
         if (given.Has(Resistance) && LettingDown.Against(given[From], given[Resistance]) is { } flash)
         {
@@ -77,7 +77,7 @@ internal static class DischargeRule
                         $"voltage left after {given.Text(Time)}",
                         Discharge.VoltsLeft(from, given.Double(Time), ohms, farads),
                         Dimension.Voltage,
-                        $"{given.Text(From)} x exp(-{given.Text(Time)} / ({text} x {given.Text(Given.Capacitance)}))",
+                        $"{given.Text(From)} x exp(-{given.Text(Time)} / ({text} x {given.Text(SharedInputs.Capacitance)}))",
                         Exponential
                     )
                 );
@@ -113,7 +113,7 @@ internal static class DischargeRule
         );
         lines.Add(
             StoredEnergy
-                .Of(given[Given.Capacitance], given[From])
+                .Of(given[SharedInputs.Capacitance], given[From])
                 .Then(energy => Answers.Figure("stored energy", energy.Joules, Dimension.Energy, energy.Arithmetic, StoredEnergy.Source))
         );
         return Answers.All(lines);

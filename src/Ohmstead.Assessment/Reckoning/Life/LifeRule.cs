@@ -44,7 +44,7 @@ internal static class LifeRule
         new(
             "life",
             "how long a wet aluminium electrolytic is expected to stay within its limits, by each form that the inputs allow",
-            [Given.RatedLife, Given.RatedTemperature, Ambient, RatedRise, Ripple, Voltage, Exponent, Case, Core, RatedCore],
+            [SharedInputs.RatedLife, SharedInputs.RatedTemperature, Ambient, RatedRise, Ripple, Voltage, Exponent, Case, Core, RatedCore],
             "rated-life=2000h rated-temperature=105C temperature=65C ripple=0.5 rated-rise=5K",
             Work
         )
@@ -55,11 +55,16 @@ internal static class LifeRule
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
-        var (hours, rated, ambient) = (given.Hours(Given.RatedLife), given.Double(Given.RatedTemperature), given.Double(Ambient));
+        var (hours, rated, ambient) = (
+            given.Hours(SharedInputs.RatedLife),
+            given.Double(SharedInputs.RatedTemperature),
+            given.Double(Ambient)
+        );
         if (ambient > rated)
         {
             return Outcome<Reckoned>.Refused(
-                $"temperature: {given.Text(Ambient)} is above the rated {given.Text(Given.RatedTemperature)}, outside what the part is "
+                $"temperature: {given.Text(Ambient)} is above the rated {given.Text(SharedInputs.RatedTemperature)}, "
+                    + "outside what the part is "
                     + "made for"
             );
         }

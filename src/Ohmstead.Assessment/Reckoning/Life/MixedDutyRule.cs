@@ -14,7 +14,7 @@ internal static class MixedDutyRule
         new(
             "mixed-duty",
             "the life of an electrolytic that runs at several temperatures in turn, and the one temperature that equals them",
-            [Given.RatedLife, Given.RatedTemperature, Phases],
+            [SharedInputs.RatedLife, SharedInputs.RatedTemperature, Phases],
             "rated-life=1000h rated-temperature=105C phases=8h@45C,8h@55C,8h@65C",
             Work
         )
@@ -28,22 +28,22 @@ internal static class MixedDutyRule
         if (
             !Read(given.List(Phases)).Is(out var phases, out var reason)
             || !TenKelvinRule
-                .MixedDuty(given.Hours(Given.RatedLife), given.Double(Given.RatedTemperature), phases)
+                .MixedDuty(given.Hours(SharedInputs.RatedLife), given.Double(SharedInputs.RatedTemperature), phases)
                 .Is(out var life, out reason)
         )
         {
             return Outcome<Reckoned>.Refused(reason);
         }
 
-        var rated = given.Double(Given.RatedTemperature);
+        var rated = given.Double(SharedInputs.RatedTemperature);
         return Answers.All(
             Outcome<ReckonedLine>.Of(LifeLines.Of("life under the mix", life)),
             Answers.Line(
                 "temperature that equals the mix",
-                TenKelvinRule.EquivalentCelsius(given.Hours(Given.RatedLife), rated, life.ComputedHours),
+                TenKelvinRule.EquivalentCelsius(given.Hours(SharedInputs.RatedLife), rated, life.ComputedHours),
                 Dimension.Temperature,
-                $"{given.Text(Given.RatedTemperature)} - 10 log2({Answers.Text((decimal)life.ComputedHours, "h")} / "
-                    + $"{given.Text(Given.RatedLife)})",
+                $"{given.Text(SharedInputs.RatedTemperature)} - 10 log2({Answers.Text((decimal)life.ComputedHours, "h")} / "
+                    + $"{given.Text(SharedInputs.RatedLife)})",
                 TenKelvinRule.Source
             ),
             Answers.Line(

@@ -18,7 +18,7 @@ internal static class ReformRule
         .Of("leakage", Dimension.Current, "the leakage to end under")
         .Within(1e-8m, 0.1m)
         .Optional();
-    private static readonly ReckonInput Rated = Given.RatedVoltage.Within(1m, SurgeVoltage.HighestRatedVolts);
+    private static readonly ReckonInput Rated = SharedInputs.RatedVoltage.Within(1m, SurgeVoltage.HighestRatedVolts);
 
     internal static ReckonRule Rule { get; } =
         new(

@@ -9,7 +9,7 @@ internal static class RemainingLifeRule
 {
     private static readonly ReckonInput Used = ReckonInput
         .Of("used", Dimension.Duration, "the hours it has run")
-        .Within(0m, Given.Hour * 1_000_000m)
+        .Within(0m, SharedInputs.Hour * 1_000_000m)
         .Usually("0h");
     private static readonly ReckonInput UsedAt = ReckonInput
         .Of("used-at", Dimension.Temperature, "the temperature it ran at")
@@ -17,10 +17,10 @@ internal static class RemainingLifeRule
         .Usually("65C");
     private static readonly ReckonInput Least = ReckonInput
         .Of("least-a-year", Dimension.Duration, "the least hours a year to come")
-        .Within(Given.Hour * 0.1m, Given.Hour * 8784m);
+        .Within(SharedInputs.Hour * 0.1m, SharedInputs.Hour * 8784m);
     private static readonly ReckonInput Most = ReckonInput
         .Of("most-a-year", Dimension.Duration, "the most hours a year to come")
-        .Within(Given.Hour * 0.1m, Given.Hour * 8784m);
+        .Within(SharedInputs.Hour * 0.1m, SharedInputs.Hour * 8784m);
     private static readonly ReckonInput Coolest = ReckonInput
         .Of("coolest", Dimension.Temperature, "the coolest it will usually be")
         .Within(0m, 150m);
@@ -33,14 +33,14 @@ internal static class RemainingLifeRule
         new(
             "remaining-life",
             "between which days the life of an electrolytic may be used up, from the hours it ran and the use to come",
-            [Given.RatedLife, Given.RatedTemperature, Used, UsedAt, Least, Most, Coolest, Hottest, On],
+            [SharedInputs.RatedLife, SharedInputs.RatedTemperature, Used, UsedAt, Least, Most, Coolest, Hottest, On],
             "rated-life=2000h rated-temperature=105C used=10000h used-at=65C least-a-year=1000h most-a-year=4000h coolest=45C "
                 + "hottest=65C on=2026-01-01",
             given =>
                 RemainingLife
                     .Of(
-                        given.Hours(Given.RatedLife),
-                        given.Double(Given.RatedTemperature),
+                        given.Hours(SharedInputs.RatedLife),
+                        given.Double(SharedInputs.RatedTemperature),
                         [new DutyPhase(given.Hours(Used), given.Double(UsedAt))],
                         new ExpectedUse(given.Hours(Least), given.Hours(Most), given.Double(Coolest), given.Double(Hottest)),
                         given.Day(On)

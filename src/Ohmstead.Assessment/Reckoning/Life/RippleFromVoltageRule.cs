@@ -13,20 +13,20 @@ internal static class RippleFromVoltageRule
     private static readonly ReckonInput Ripple = ReckonInput
         .Of("ripple", Dimension.Voltage, "the ripple voltage, peak to peak")
         .Within(0m, 1000m);
-    private static readonly ReckonInput Frequency = Given.Frequency.Within(1m, 1_000_000m);
+    private static readonly ReckonInput Frequency = SharedInputs.Frequency.Within(1m, 1_000_000m);
 
     internal static ReckonRule Rule { get; } =
         new(
             "ripple-from-voltage",
             "the ripple current that a measured ripple voltage drives through a capacitor",
-            [Ripple, Frequency, Given.Capacitance],
+            [Ripple, Frequency, SharedInputs.Capacitance],
             "ripple=2V frequency=100Hz capacitance=1000uF",
             given =>
                 Answers.All(
                     Answers.Line(
                         "ripple current, r.m.s.",
                         RippleHeating
-                            .FromVoltage(given.Double(Ripple), given.Double(Frequency), given.Double(Given.Capacitance))
+                            .FromVoltage(given.Double(Ripple), given.Double(Frequency), given.Double(SharedInputs.Capacitance))
                             .Unless(TooMuch),
                         Dimension.Current
                     )

@@ -27,7 +27,7 @@ internal static class RippleHeatingRule
         new(
             "ripple-heating",
             "how much a ripple current warms a can above its surroundings",
-            [Given.Current, Given.Esr, Diameter, Length, Surface, Beta],
+            [SharedInputs.Current, SharedInputs.Esr, Diameter, Length, Surface, Beta],
             "current=1A esr=0.1ohm diameter=12.5mm length=25mm",
             Work
         )
@@ -54,7 +54,9 @@ internal static class RippleHeatingRule
         return Answers.All(
             Answers.Line(
                 "rise of the can",
-                RippleHeating.RiseKelvin(given.Double(Given.Current), given.Double(Given.Esr), surface, given.Double(Beta)).Unless(TooHot),
+                RippleHeating
+                    .RiseKelvin(given.Double(SharedInputs.Current), given.Double(SharedInputs.Esr), surface, given.Double(Beta))
+                    .Unless(TooHot),
                 "K"
             ),
             Answers.Line(

@@ -22,18 +22,19 @@ internal static class RiseFromRatingRule
         new(
             "rise-from-rating",
             "how much a ripple current warms the core, from the rated ripple current",
-            [Given.Current, Rated, RatedRise],
+            [SharedInputs.Current, Rated, RatedRise],
             "current=0.5A rated-current=1A",
             given =>
-                given[Given.Current] > MostTimes * given[Rated]
+                given[SharedInputs.Current] > MostTimes * given[Rated]
                     ? Outcome<Reckoned>.Refused(
-                        $"current: {given.Text(Given.Current)} is more than {Answers.Text(MostTimes, ShownAs.Plain)} times the rated "
+                        $"current: {given.Text(SharedInputs.Current)} is more than "
+                            + $"{Answers.Text(MostTimes, ShownAs.Plain)} times the rated "
                             + $"{given.Text(Rated)}, where the square no longer holds and the part vents"
                     )
                     : Answers.All(
                         Answers.Line(
                             "rise of the core",
-                            RippleHeating.RiseFromRating(given.Double(RatedRise), given.Double(Given.Current), given.Double(Rated)),
+                            RippleHeating.RiseFromRating(given.Double(RatedRise), given.Double(SharedInputs.Current), given.Double(Rated)),
                             "K"
                         )
                     )

@@ -21,20 +21,27 @@ internal static class ParallelRule
         new(
             "parallel",
             "what two resistances in parallel read, or what must lie beside a part that reads low in circuit",
-            [Given.Resistance, Second, Read],
+            [SharedInputs.Resistance, Second, Read],
             "resistance=100k beside=47k",
             given =>
                 given.Has(Second) || given.Has(Read)
                     ? Answers.All([
                         .. given.Has(Second)
-                            ? [Answers.Line("together", ParallelPath.Ohms(given[Given.Resistance], given[Second]), Dimension.Resistance)]
+                            ?
+                            [
+                                Answers.Line(
+                                    "together",
+                                    ParallelPath.Ohms(given[SharedInputs.Resistance], given[Second]),
+                                    Dimension.Resistance
+                                ),
+                            ]
                             : Array.Empty<Outcome<ReckonedLine>>(),
                         .. given.Has(Read)
                             ?
                             [
                                 Answers.Line(
                                     "what lies beside it",
-                                    ParallelPath.RestOhms(given[Given.Resistance], given[Read]),
+                                    ParallelPath.RestOhms(given[SharedInputs.Resistance], given[Read]),
                                     Dimension.Resistance
                                 ),
                             ]

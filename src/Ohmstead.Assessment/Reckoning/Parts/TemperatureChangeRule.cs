@@ -18,13 +18,13 @@ internal static class TemperatureChangeRule
         new(
             "temperature-change",
             "how much a resistance changes with temperature",
-            [Given.Resistance, Coefficient, Rise],
+            [SharedInputs.Resistance, Coefficient, Rise],
             "resistance=100k coefficient=200ppm rise=40K",
             given =>
                 Answers.All(
                     Answers.Line(
                         "change",
-                        PartsPerMillion.TemperatureChangeOhms(given[Given.Resistance], given[Coefficient] * Million, given[Rise]),
+                        PartsPerMillion.TemperatureChangeOhms(given[SharedInputs.Resistance], given[Coefficient] * Million, given[Rise]),
                         Dimension.Resistance
                     )
                 )

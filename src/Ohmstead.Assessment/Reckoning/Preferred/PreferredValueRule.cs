@@ -8,8 +8,8 @@ namespace Ohmstead.Assessment.Reckoning.Preferred;
 /// <summary>The neighbours of a value in the preferred series.</summary>
 internal static class PreferredValueRule
 {
-    private static readonly ReckonInput Resistance = Given.Resistance.Optional();
-    private static readonly ReckonInput Capacitance = Given.Capacitance.Optional();
+    private static readonly ReckonInput Resistance = SharedInputs.Resistance.Optional();
+    private static readonly ReckonInput Capacitance = SharedInputs.Capacitance.Optional();
 
     internal static ReckonRule Rule { get; } =
         new(

@@ -12,9 +12,9 @@ internal static class RatedVoltageRule
         new(
             "rated-voltage",
             "the rated voltage to look for today in place of an old mark",
-            [Given.RatedVoltage],
+            [SharedInputs.RatedVoltage],
             "rated-voltage=64V",
-            given => Work(RatedVoltages.Replace(new Quantity(given[Given.RatedVoltage], Dimension.Voltage)))
+            given => Work(RatedVoltages.Replace(new Quantity(given[SharedInputs.RatedVoltage], Dimension.Voltage)))
         )
         {
             Formula = "the lowest rating that is made and not below the mark",

@@ -14,7 +14,7 @@ internal static class ProportionRule
         new(
             "proportion",
             "how far a share of bad parts may be off when few were looked at",
-            [Bad, Looked, Given.Confidence],
+            [Bad, Looked, SharedInputs.Confidence],
             "bad=1 looked=29",
             Work
         )
@@ -26,7 +26,7 @@ internal static class ProportionRule
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
-        var (bad, looked, confidence) = (given.Count(Bad), given.Count(Looked), given.Double(Given.Confidence));
+        var (bad, looked, confidence) = (given.Count(Bad), given.Count(Looked), given.Double(SharedInputs.Confidence));
         return Answers.All([
             Line("Wilson", ProportionInterval.Wilson(bad, looked, confidence), given),
             Line("Wilson with continuity correction", ProportionInterval.WilsonCorrected(bad, looked, confidence), given),

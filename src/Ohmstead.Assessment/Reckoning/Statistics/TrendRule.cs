@@ -21,7 +21,7 @@ internal static class TrendRule
         new(
             "trend",
             "the drift of readings over time, what is to come and when an upper limit may be reached",
-            [Readings, At, Limit, Given.Confidence],
+            [Readings, At, Limit, SharedInputs.Confidence],
             "readings=0:0.20,1:0.21,2:0.23,3:0.24,4:0.27 at=6 limit=0.42",
             given =>
                 Read(given.List(Readings)).Is(out var points, out var reason)
@@ -37,7 +37,7 @@ internal static class TrendRule
 
     private static Outcome<Reckoned> Work(LinearTrend line, GivenInputs given)
     {
-        var (source, confidence) = (LinearTrend.Source, given.Double(Given.Confidence));
+        var (source, confidence) = (LinearTrend.Source, given.Double(SharedInputs.Confidence));
         return Answers.All([
             Outcome<ReckonedLine>.Of(
                 Answers.Figure(

@@ -19,7 +19,7 @@ internal static class WeibullRule
         new(
             "weibull",
             "a Weibull life fitted to ages at failure, the age by which a share has failed, and what comes next",
-            [Items, Share, Good, Later, Given.Confidence],
+            [Items, Share, Good, Later, SharedInputs.Confidence],
             "ages=54,187,216,240,244,335,361,373,375,386,500+,500+,500+,500+,500+,500+,500+,500+,500+,500+ share=10% good-at=300 later=500",
             given =>
                 Ages.Looked(given.List(Items)).Is(out var items, out var reason)
@@ -35,7 +35,7 @@ internal static class WeibullRule
 
     private static Outcome<Reckoned> Work(WeibullFit fit, GivenInputs given)
     {
-        var confidence = given.Double(Given.Confidence);
+        var confidence = given.Double(SharedInputs.Confidence);
         var how = $"{Text(fit.Failures)} failures among {Text(fit.Items)}; log likelihood {Text(fit.LogLikelihood)}";
         return Answers.All([
             Outcome<ReckonedLine>.Of(Answers.Figure("shape beta", (decimal)fit.Life.Shape, ShownAs.Plain, how, WeibullFit.Source)),

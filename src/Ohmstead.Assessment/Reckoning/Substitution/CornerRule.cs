@@ -11,13 +11,13 @@ internal static class CornerRule
         new(
             "corner",
             "the frequency at which a coupling capacitor into a resistance has lost 3 dB",
-            [Given.Resistance, Given.Capacitance],
+            [SharedInputs.Resistance, SharedInputs.Capacitance],
             "resistance=1M capacitance=0.1uF",
             given =>
                 Answers.All(
                     Answers.Line(
                         "corner frequency",
-                        Combinations.CornerHertz(given[Given.Resistance], given[Given.Capacitance]),
+                        Combinations.CornerHertz(given[SharedInputs.Resistance], given[SharedInputs.Capacitance]),
                         Dimension.Frequency
                     )
                 )

@@ -8,18 +8,18 @@ namespace Ohmstead.Assessment.Reckoning.Substitution;
 /// <summary>Two parts in the place of one.</summary>
 internal static class TwoForOneRule
 {
-    private static readonly ReckonInput Rated = Given.RatedVoltage.Within(1m, 10_000m);
+    private static readonly ReckonInput Rated = SharedInputs.RatedVoltage.Within(1m, 10_000m);
 
     internal static ReckonRule Rule { get; } =
         new(
             "two-for-one",
             "what two equal capacitors make in series and, polar ones, back to back",
-            [Given.Capacitance, Rated],
+            [SharedInputs.Capacitance, Rated],
             "capacitance=100uF rated-voltage=350V",
             given =>
                 Answers.All(
-                    Combinations.InSeries(given[Given.Capacitance], given[Rated]).Then(made => Line("in series", made)),
-                    Combinations.BackToBack(given[Given.Capacitance], given[Rated]).Then(made => Line("back to back, bipolar", made))
+                    Combinations.InSeries(given[SharedInputs.Capacitance], given[Rated]).Then(made => Line("in series", made)),
+                    Combinations.BackToBack(given[SharedInputs.Capacitance], given[Rated]).Then(made => Line("back to back, bipolar", made))
                 )
         )
         {

@@ -12,8 +12,8 @@ internal static class ChokeInputRule
         .Of("winding", Dimension.Voltage, "the winding's voltage r.m.s., of one half")
         .Within(1m, 5000m)
         .Optional();
-    private static readonly ReckonInput Inductance = Given.Inductance.Within(0.001m, 200m);
-    private static readonly ReckonInput Mains = Given.Mains.Within(10m, 1000m);
+    private static readonly ReckonInput Inductance = SharedInputs.Inductance.Within(0.001m, 200m);
+    private static readonly ReckonInput Mains = SharedInputs.Mains.Within(10m, 1000m);
 
     internal static ReckonRule Rule { get; } =
         new(

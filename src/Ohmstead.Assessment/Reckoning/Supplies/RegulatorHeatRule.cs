@@ -22,7 +22,7 @@ internal static class RegulatorHeatRule
         new(
             "regulator-heat",
             "the heat a series regulator makes, and what is left of its input at the bottom of the ripple",
-            [Input, Output, Given.Current, Type, Ripple],
+            [Input, Output, SharedInputs.Current, Type, Ripple],
             "input=12V output=5V current=0.5A type=7805C ripple=2V",
             given =>
                 Against(given) is { } reason
@@ -30,7 +30,7 @@ internal static class RegulatorHeatRule
                     : Answers.All([
                         Answers.Line(
                             "heat",
-                            LinearRegulator.DissipationWatts(given[Input], given[Output], given[Given.Current]),
+                            LinearRegulator.DissipationWatts(given[Input], given[Output], given[SharedInputs.Current]),
                             Dimension.Power
                         ),
                         .. given.Has(Type) && LinearRegulator.Find(given.Text(Type)) is { } known

@@ -18,11 +18,17 @@ internal static class RippleEvidenceRule
         new(
             "ripple-evidence",
             "what a ripple measured in circuit with the power on proves of the reservoir capacitor",
-            [Ripple, Given.Current, Limit, Given.Mains, Given.Rectifier],
+            [Ripple, SharedInputs.Current, Limit, SharedInputs.Mains, SharedInputs.Rectifier],
             "ripple=4V current=1A limit=3760uF mains=50Hz",
             given =>
                 ReservoirRipple
-                    .Evidence(given[Ripple], given[Given.Current], given[Given.Mains], given.Kind(Given.Rectifier), given[Limit])
+                    .Evidence(
+                        given[Ripple],
+                        given[SharedInputs.Current],
+                        given[SharedInputs.Mains],
+                        given.Kind(SharedInputs.Rectifier),
+                        given[Limit]
+                    )
                     .Then(evidence => new Reckoned([
                         Answers.Figure(
                             "the capacitance is at most",

@@ -20,13 +20,13 @@ internal static class RippleRule
         .Of("wanted", Dimension.Voltage, "a ripple, to be told the capacitance for it")
         .Within(0.0001m, 1000m)
         .Optional();
-    private static readonly ReckonInput Capacitance = Given.Capacitance.Within(1e-9m, 1m).Optional();
+    private static readonly ReckonInput Capacitance = SharedInputs.Capacitance.Within(1e-9m, 1m).Optional();
 
     internal static ReckonRule Rule { get; } =
         new(
             "ripple",
             "the ripple on a reservoir capacitor, by the rule of thumb and by its waveform, and the capacitance for a ripple",
-            [Given.Current, Capacitance, Given.Mains, Given.Rectifier, Peak, Wanted],
+            [SharedInputs.Current, Capacitance, SharedInputs.Mains, SharedInputs.Rectifier, Peak, Wanted],
             "current=1A capacitance=4700uF mains=50Hz rectifier=bridge peak=17V wanted=1V",
             Work
         )
@@ -39,7 +39,7 @@ internal static class RippleRule
 
     private static Outcome<Reckoned> Work(GivenInputs given)
     {
-        var (amperes, mains, rectifier) = (given[Given.Current], given[Given.Mains], given.Kind(Given.Rectifier));
+        var (amperes, mains, rectifier) = (given[SharedInputs.Current], given[SharedInputs.Mains], given.Kind(SharedInputs.Rectifier));
         var lines = new List<Outcome<ReckonedLine>>();
         if (given.Has(Wanted) && Beyond(given[Wanted], given) is { } wanted)
         {
@@ -72,8 +72,8 @@ internal static class RippleRule
 
     private static IEnumerable<Outcome<ReckonedLine>> RuleOfThumb(GivenInputs given)
     {
-        var rectifier = given.Kind(Given.Rectifier);
-        var volts = ReservoirRipple.VoltsPeakToPeak(given[Given.Current], given[Given.Mains], given[Capacitance], rectifier);
+        var rectifier = given.Kind(SharedInputs.Rectifier);
+        var volts = ReservoirRipple.VoltsPeakToPeak(given[SharedInputs.Current], given[SharedInputs.Mains], given[Capacitance], rectifier);
         if (volts.Is(out var ripple, out _) && Beyond(ripple.Value, given) is { } beyond)
         {
             yield return Answers.Said("rule of thumb", $"does not hold: {beyond}", ripple.Arithmetic, ReservoirRipple.Source);
@@ -107,10 +107,12 @@ internal static class RippleRule
     // The load is the resistance that draws the current at the peak less the diodes: the waveform's own mean is a little lower.
     private static IEnumerable<Outcome<ReckonedLine>> Waveform(GivenInputs given)
     {
-        var rectifier = given.Kind(Given.Rectifier);
+        var rectifier = given.Kind(SharedInputs.Rectifier);
         var load =
-            given.Double(Given.Current) > 0 ? (given.Double(Peak) - (0.7 * rectifier.DiodesInPath())) / given.Double(Given.Current) : 0;
-        var wave = ReservoirWaveform.Of(given.Double(Peak), given.Double(Given.Mains), given.Double(Capacitance), load, rectifier);
+            given.Double(SharedInputs.Current) > 0
+                ? (given.Double(Peak) - (0.7 * rectifier.DiodesInPath())) / given.Double(SharedInputs.Current)
+                : 0;
+        var wave = ReservoirWaveform.Of(given.Double(Peak), given.Double(SharedInputs.Mains), given.Double(Capacitance), load, rectifier);
         var how = $"computed step by step for a load of {Answers.Text((decimal)load, Dimension.Resistance)}";
         var source = Answers.Practice("stiff source, exponential diodes, winding resistance left out");
         yield return wave.Then(found =>

@@ -20,7 +20,7 @@ internal static class BudgetRule
         new(
             "budget",
             "several standard uncertainties put together: combined, expanded, degrees of freedom, coverage factor",
-            [Components, Correlated, Given.Confidence],
+            [Components, Correlated, SharedInputs.Confidence],
             "components=3,4 confidence=95%",
             given =>
                 Read(given.List(Components)).Is(out var components, out var reason)
@@ -72,10 +72,10 @@ internal static class BudgetRule
             );
             lines.Add(
                 budget
-                    .CoverageFactorFor(given.Double(Given.Confidence))
+                    .CoverageFactorFor(given.Double(SharedInputs.Confidence))
                     .Then(k =>
                         Answers.Figure(
-                            $"coverage factor for {given.Text(Given.Confidence)}",
+                            $"coverage factor for {given.Text(SharedInputs.Confidence)}",
                             (decimal)k,
                             ShownAs.Plain,
                             finite ? "Student's t, degrees rounded down" : "normal distribution",
@@ -85,10 +85,10 @@ internal static class BudgetRule
             );
             lines.Add(
                 budget
-                    .CoverageFactorFor(given.Double(Given.Confidence))
+                    .CoverageFactorFor(given.Double(SharedInputs.Confidence))
                     .Then(k =>
                         Answers.Figure(
-                            $"expanded uncertainty for {given.Text(Given.Confidence)}",
+                            $"expanded uncertainty for {given.Text(SharedInputs.Confidence)}",
                             (decimal)(k * combined),
                             ShownAs.Plain,
                             $"{ShownAs.Plain.Text((decimal)k)} x {ShownAs.Plain.Text((decimal)combined)}",

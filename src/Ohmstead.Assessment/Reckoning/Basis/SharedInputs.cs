@@ -3,7 +3,7 @@ using Ohmstead.Electronics.Quantities;
 namespace Ohmstead.Assessment.Reckoning.Basis;
 
 /// <summary>Inputs that several rules share.</summary>
-internal static class Given
+internal static class SharedInputs
 {
     /// <summary>Seconds in an hour.</summary>
     internal const decimal Hour = 3600m;
