@@ -9,14 +9,16 @@ namespace Ohmstead.Published.Tests;
 /// for.</summary>
 public sealed class PublishedProgram
 {
+    private readonly string program = Child.Published;
+
     /// <summary>The path of the program. Whoever asks is skipped where it is not to be published.</summary>
     public string Path
     {
         get
         {
             Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
-            Assert.True(File.Exists(Child.Published), $"the program was not published, {PublishedKind.Words}");
-            return Child.Published;
+            Assert.True(File.Exists(program), $"the program was not published, {PublishedKind.Words}");
+            return program;
         }
     }
 

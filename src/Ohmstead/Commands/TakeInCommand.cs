@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Collections;
 using Ohmstead.MovingIn;
-using Ohmstead.Output;
 using Ohmstead.Running;
 
 namespace Ohmstead.Commands;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.MovingIn;
 

@@ -1,5 +1,4 @@
 using Ohmstead.Collections;
-using Ohmstead.Commands;
 using Ohmstead.Publishing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
