@@ -89,7 +89,7 @@ internal sealed class Draft
                 "revision" => File?.Revision?.Value,
                 "maker" => File?.Maker?.Value,
                 "made" => File?.Made?.Text,
-                "note" => File?.Note?.Value,
+                TableSort.Note => File?.Note?.Value,
                 "arrived" => File?.Arrived?.Date?.Text,
                 "from" => File?.Arrived?.From?.Value,
                 _ => File?.Arrived?.Complaint?.Value,

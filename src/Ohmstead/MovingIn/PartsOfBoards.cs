@@ -26,6 +26,7 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
         "unfitted",
     ];
     private static readonly string[] Yes = ["yes", "y", "x", "1", "true"];
+    private static readonly string[] Filled = [.. Yes, "fitted"];
     private static readonly string[] No = ["no", "n", "0", "false", "-"];
 
     private OldTable? last;
@@ -184,7 +185,7 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
 
         return cells[TableSort.Fitted] is not { } fitted
                 ? (true, cells.Refused(TableSort.Fitted, "nothing says whether the part is fitted", "write yes or no"))
-            : Is(Yes, fitted) || fitted.Equals("fitted", StringComparison.OrdinalIgnoreCase) ? (true, null)
+            : Is(Filled, fitted) ? (true, null)
             : Is(No, fitted) || IsEmptyPlace(fitted) ? (false, null)
             : (true, cells.Refused(TableSort.Fitted, $"'{CsvTableReader.Excerpt(fitted)}' says neither yes nor no", "write yes or no"));
     }

@@ -1,6 +1,7 @@
 using System.Text;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Yaml;
 
@@ -89,8 +90,8 @@ internal sealed record TableMap(
                 case ("decimals", ScalarNode word) when ForeignText.DecimalWords.Contains(word.Text, StringComparer.Ordinal):
                     decimals = word.Text;
                     break;
-                case ("proofs_last", ScalarNode { Text: "yes" or "no" } word):
-                    proofsLast = word.Text == "yes";
+                case ("proofs_last", ScalarNode word) when Vocabulary.YesNo.Means(word.Text, out var isLast):
+                    proofsLast = isLast;
                     break;
                 case (_, MappingNode inner)
                     when (sort is not null || entry.Key is "kinds" or "units")

@@ -26,6 +26,9 @@ internal sealed record TableSort(string Name, ColumnWords Words)
     /// <summary>The same asked the other way: a mark where the place is empty.</summary>
     public const string NotFitted = "not_fitted";
 
+    /// <summary>The column of remarks.</summary>
+    public const string Note = "note";
+
     private static readonly string[] BoardHeadings = ["board", "boardnumber", "boardno", "boardnr", "boardid"];
     private static readonly string[] DayHeadings = ["date", "day", "when"];
     private static readonly string[] WhoHeadings = ["by", "initials", "who", "operator", "technician"];
@@ -48,7 +51,7 @@ internal sealed record TableSort(string Name, ColumnWords Words)
         new(
             "boards",
             new(
-                ["board", "title", "design", "serial", "revision", "maker", "made", "arrived", "from", "complaint", "note"],
+                ["board", "title", "design", "serial", "revision", "maker", "made", "arrived", "from", "complaint", Note],
                 [
                     (Board, [.. BoardHeadings, "number", "no", "nr", "inventorynumber", "inventoryno", "id"]),
                     ("title", ["title", "name", "what", "description"]),
@@ -60,7 +63,7 @@ internal sealed record TableSort(string Name, ColumnWords Words)
                     ("arrived", ["arrived", "arrival", "came", "datein", "date", "acquired"]),
                     ("from", ["from", "source", "donor", "camefrom"]),
                     ("complaint", ["complaint", "fault", "symptom"]),
-                    ("note", NoteHeadings),
+                    (Note, NoteHeadings),
                 ],
                 [(Board, "the numbers of boards")]
             )
@@ -160,9 +163,9 @@ internal sealed record TableSort(string Name, ColumnWords Words)
                 (Date, DayHeadings),
                 (By, WhoHeadings),
                 (Part, PlaceHeadings),
-                ("note", NoteHeadings),
+                (Note, NoteHeadings),
                 .. targets
-                    .Except([Board, Date, By, Part, "note"], StringComparer.Ordinal)
+                    .Except([Board, Date, By, Part, Note], StringComparer.Ordinal)
                     .Select(target =>
                         (
                             target,

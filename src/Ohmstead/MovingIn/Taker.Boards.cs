@@ -45,7 +45,7 @@ internal sealed partial class Taker
         }
 
         var values = new Dictionary<string, string?>(StringComparer.Ordinal) { ["title"] = title, ["design"] = designName };
-        foreach (var key in FileShapes.Board.Keys.Where(key => key.Name is "serial" or "revision" or "maker" or "made" or "note"))
+        foreach (var key in FileShapes.Board.Keys.Where(key => key.Name is "serial" or "revision" or "maker" or "made" or TableSort.Note))
         {
             var (value, refused) = CellValue.Read(key, cells, key.Name, said.Foreign);
             if (refused is not null)
@@ -139,7 +139,7 @@ internal sealed partial class Taker
             [("board", number), .. OfBoard.Select(key => (key, values[key]))],
             [("date", arrived), ("from", cells["from"]), ("complaint", cells["complaint"])]
         );
-        if (values["note"] is { } note)
+        if (values[TableSort.Note] is { } note)
         {
             text = text.Replace("format: 1\n", $"format: 1\nnote: {FlowText.TextScalar(note)}\n", StringComparison.Ordinal);
         }

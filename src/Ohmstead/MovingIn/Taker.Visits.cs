@@ -187,7 +187,7 @@ internal sealed partial class Taker
             places = [.. references];
         }
 
-        if (values["irreversible"] == "yes")
+        if (values["irreversible"] is { } irreversible && Vocabulary.YesNo.Means(irreversible, out var isSo) && isSo)
         {
             Told.Add($"{cells.Refused("irreversible", string.Empty, null).Place}: this is told as something that cannot be undone");
         }
