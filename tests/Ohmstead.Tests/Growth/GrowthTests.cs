@@ -19,46 +19,32 @@ public sealed class GrowthTests
     private const double Most = 2.3;
     private const long Pooled = 250_000;
 
+    // The room of a page grows by doubling too, and whether it is asked for anew depends on the pages before it: what compares each of many
+    // with each of many costs four times as much.
+    private const double MostOfPages = 3.2;
+    private const long PooledPages = 4_000_000;
+
     public static TheoryData<string> Names { get; } = [.. GrownRecord.All.Select(grown => grown.Name)];
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Twice_as_large_a_record_costs_twice_as_much_to_check(string name)
-    {
-        Assert.SkipUnless(TestExtent.Of([.. GrownRecord.All], usual: 8).Any(one => one.Name == name), TestExtent.LeftOut);
-        var grown = GrownRecord.All.Single(one => one.Name == name);
-
-        // Once before it counts: what is made on first use is made.
-        _ = Cost(grown, grown.First, Check);
-        var (once, twice, fourfold) = (
-            Cost(grown, grown.First, Check),
-            Cost(grown, 2 * grown.First, Check),
-            Cost(grown, 4 * grown.First, Check)
-        );
-        Assert.True(
-            fourfold - twice <= Most * Math.Max(twice - once, Pooled),
-            $"{once} bytes for {grown.First}, {twice} for twice as many, {fourfold} for four times as many"
-        );
-    }
-
-    // The room of a page grows by doubling too, and whether it is asked for anew depends on the pages before it: what compares each of many
-    // with each of many costs four times as much.
-    private const double MostOfPages = 3.2;
+    public void Twice_as_large_a_record_costs_twice_as_much_to_check(string name) => Grows(name, usual: 8, Check, Most, Pooled);
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Twice_as_large_a_record_costs_twice_as_much_to_report(string name)
+    public void Twice_as_large_a_record_costs_twice_as_much_to_report(string name) =>
+        Grows(name, usual: 2, Report, MostOfPages, PooledPages);
+
+    private static void Grows(string name, int usual, Func<CollectionCopy, string?, long> of, double most, long pooled)
     {
-        Assert.SkipUnless(TestExtent.Of([.. GrownRecord.All], usual: 2).Any(one => one.Name == name), TestExtent.LeftOut);
+        Assert.SkipUnless(TestExtent.Of([.. GrownRecord.All], usual).Any(one => one.Name == name), TestExtent.LeftOut);
         var grown = GrownRecord.All.Single(one => one.Name == name);
-        _ = Cost(grown, grown.First, Report);
-        var (once, twice, fourfold) = (
-            Cost(grown, grown.First, Report),
-            Cost(grown, 2 * grown.First, Report),
-            Cost(grown, 4 * grown.First, Report)
-        );
+
+        // Once before it counts: what is made on first use is made.
+        _ = Cost(grown, grown.First, of);
+        var (once, twice, fourfold) = (Cost(grown, grown.First, of), Cost(grown, 2 * grown.First, of), Cost(grown, 4 * grown.First, of));
         Assert.True(
-            fourfold - twice <= MostOfPages * Math.Max(twice - once, 4_000_000),
+            fourfold - twice <= most * Math.Max(twice - once, pooled),
             $"{once} bytes for {grown.First}, {twice} for twice as many, {fourfold} for four times as many"
         );
     }
