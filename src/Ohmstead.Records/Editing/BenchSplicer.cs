@@ -18,6 +18,9 @@ public sealed class BenchSplicer(RecordEditor editor)
 {
     private static readonly string[] Lists = ["found", "readings", "work", "decided", "proof", "photos"];
 
+    // Asked for at each entry of a table: the visits of the record as it was.
+    private readonly ImmutableArray<MappingNode> known = Items(editor.Root);
+
     /// <summary>The visits of the record, in order.</summary>
     public IReadOnlyList<KnownVisit> Visits { get; } =
     [
@@ -40,13 +43,13 @@ public sealed class BenchSplicer(RecordEditor editor)
     /// <param name="item">The entry, as one line of YAML.</param>
     public bool Holds(int visit, string list, string item)
     {
-        if (Items(editor.Root)[visit].ValueOf(list) is not SequenceNode known || editor.EntryOf(item) is not { } entry)
+        if (known[visit].ValueOf(list) is not SequenceNode there || editor.EntryOf(item) is not { } entry)
         {
             return false;
         }
 
         var said = NodeTrail.Of(WithoutVerdict(entry));
-        return known.Items.OfType<MappingNode>().Any(one => NodeTrail.Of(WithoutVerdict(one)).SequenceEqual(said));
+        return there.Items.OfType<MappingNode>().Any(one => NodeTrail.Of(WithoutVerdict(one)).SequenceEqual(said));
     }
 
     /// <summary>Whether a visit has anything in a list, about a place where one is given.</summary>
@@ -54,15 +57,15 @@ public sealed class BenchSplicer(RecordEditor editor)
     /// <param name="list">The list.</param>
     /// <param name="place">The part, the place or the point; null for any.</param>
     public bool Has(int visit, string list, string? place = null) =>
-        Items(editor.Root)[visit].ValueOf(list) is SequenceNode known
-        && known.Items.OfType<MappingNode>().Any(one => place is null || DayOrder.PlacesOf(one).Contains(place));
+        known[visit].ValueOf(list) is SequenceNode there
+        && there.Items.OfType<MappingNode>().Any(one => place is null || DayOrder.PlacesOf(one).Contains(place));
 
     /// <summary>Whether an entry may join a visit without saying that it happened earlier than it did.</summary>
     /// <param name="visit">The visit, from 0.</param>
     /// <param name="list">The list.</param>
     /// <param name="item">The entry, as one line of YAML.</param>
     public bool MayJoin(int visit, string list, string item) =>
-        editor.EntryOf(item) is { } entry && DayOrder.MayJoin(Items(editor.Root)[visit], list, entry);
+        editor.EntryOf(item) is { } entry && DayOrder.MayJoin(known[visit], list, entry);
 
     /// <summary>Puts all entries in.</summary>
     /// <param name="visits">The visits, no two of them joining the same one; those of their own in the order of what happened.</param>
@@ -73,7 +76,6 @@ public sealed class BenchSplicer(RecordEditor editor)
             return new(editor.Source.Text, null, []);
         }
 
-        var known = Items(editor.Root);
         if (editor.Root.ValueOf("bench") is SequenceNode { IsFlow: true, Items.Length: > 0 } or ScalarNode { IsNothing: false })
         {
             return Refused($"the list 'bench' on line {Number(editor.Root.ValueOf("bench")!.Spot.Line)} stands in brackets", visits);
@@ -182,7 +184,7 @@ public sealed class BenchSplicer(RecordEditor editor)
         SortedDictionary<int, List<VisitEntries>> places
     )
     {
-        var (now, count, own) = (Items(after), Items(editor.Root).Length, places.Sum(place => place.Value.Count));
+        var (now, count, own) = (Items(after), known.Length, places.Sum(place => place.Value.Count));
         var where = new Dictionary<VisitEntries, int>(ReferenceEqualityComparer.Instance);
         var kept = new List<(Node Visit, int Before)>();
         var isAsMeant = now.Length == count + own;
@@ -195,10 +197,11 @@ public sealed class BenchSplicer(RecordEditor editor)
             }
         }
 
+        var joining = visits.Where(one => one.Visit is not null).DistinctBy(one => one.Visit).ToDictionary(one => one.Visit!.Value);
         Own(-1);
         for (var before = 0; before < count && at < now.Length; before++)
         {
-            if (visits.FirstOrDefault(one => one.Visit == before) is { } joined)
+            if (joining.TryGetValue(before, out var joined))
             {
                 where[joined] = at;
             }
@@ -213,11 +216,11 @@ public sealed class BenchSplicer(RecordEditor editor)
         {
             var index = where.GetValueOrDefault(one, -1);
             isAsMeant &= index >= 0 && index < now.Length;
-            var old = one.Visit is { } joins ? Items(editor.Root)[joins] : null;
+            var old = one.Visit is { } joins ? known[joins] : null;
             var counts = new Dictionary<string, int>(StringComparer.Ordinal);
             foreach (var (list, item) in one.Entries)
             {
-                var place = counts.TryGetValue(list, out var known) ? known : (old?.ValueOf(list) as SequenceNode)?.Items.Length ?? 0;
+                var place = counts.TryGetValue(list, out var taken) ? taken : (old?.ValueOf(list) as SequenceNode)?.Items.Length ?? 0;
                 counts[list] = place + 1;
                 spots.Add((index, list, place));
                 isAsMeant =
@@ -232,7 +235,7 @@ public sealed class BenchSplicer(RecordEditor editor)
             isAsMeant = isAsMeant && IsWhole(now[index], one, counts);
             if (isAsMeant && one.Visit is { } visit)
             {
-                left[visit] = Without(now[index], Items(editor.Root)[visit], counts.Keys);
+                left[visit] = Without(now[index], known[visit], counts.Keys);
             }
         }
 

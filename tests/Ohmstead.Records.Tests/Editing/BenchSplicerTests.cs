@@ -142,6 +142,18 @@ public sealed class BenchSplicerTests
         Assert.Equal("write it by hand: 2019-02-14, readings: { part: C1, esr: 80 mΩ }", put.Refusal!.NextStep);
     }
 
+    // What is put in is read again: an entry that carries another along, or changes what stands there, comes to nothing.
+    [Theory]
+    [InlineData("{ part: C1, esr: 80 mΩ }\n      - { part: C2, esr: 1 Ω }")]
+    [InlineData("{ part: C1, esr: 80 mΩ }\n    note: a word that nobody wrote")]
+    [InlineData("{ part: C1, esr: 80 mΩ }\n  - date: 2019-03-01")]
+    [InlineData("{ part: C1, esr: 80 mΩ")]
+    public void An_entry_that_is_more_than_one_entry_changes_nothing(string item)
+    {
+        Assert.Null(Put(Record, new VisitEntries("2019-02-14", 0, [], [("readings", item)])).Text);
+        Assert.Null(Put(Record, Own("2020-01-05", ("readings", item))).Text);
+    }
+
     private static VisitEntries Own(string date, params (string, string)[] entries) =>
         new(date, null, [("date", date), ("by", "RK")], entries);
 

@@ -18,20 +18,7 @@ public sealed class CommandsPageTests
     };
 
     [Fact]
-    public void The_reference_of_commands_is_the_one_that_the_program_gives()
-    {
-        var file = ProjectFolder.At("src/Ohmstead/COMMANDS.md");
-        var current = Page();
-        if (Environment.GetEnvironmentVariable("OHMSTEAD_WRITE") == "1")
-        {
-            File.WriteAllText(file, current);
-        }
-
-        Assert.True(
-            File.Exists(file) && File.ReadAllText(file) == current,
-            $"{file} is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Tests"
-        );
-    }
+    public void The_reference_of_commands_is_the_one_that_the_program_gives() => WrittenFile.IsCurrent("src/Ohmstead/COMMANDS.md", Page());
 
     [Fact]
     public void The_reference_names_every_command_argument_and_option()

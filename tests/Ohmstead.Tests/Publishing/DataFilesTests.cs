@@ -29,17 +29,8 @@ public sealed class DataFilesTests
     [InlineData(DataFiles.BoardSchemaName)]
     public void The_schema_in_the_repository_is_the_one_the_tables_give(string name)
     {
-        var file = Path.Combine(ProjectFolder.Root, "schema", SchemaFiles.FileName(name));
         var current = SchemaWriter.Write(name == DataFiles.SchemaName ? DataShapes.Whole : DataShapes.WholeBoard);
-        if (Environment.GetEnvironmentVariable("OHMSTEAD_WRITE") == "1")
-        {
-            File.WriteAllText(file, current);
-        }
-
-        Assert.True(
-            File.Exists(file) && File.ReadAllText(file) == current,
-            $"{file} is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Tests"
-        );
+        WrittenFile.IsCurrent($"schema/{SchemaFiles.FileName(name)}", current);
         Assert.Equal(current, SchemaFiles.Read(name));
     }
 

@@ -48,20 +48,7 @@ public sealed class RoomsTests
     public void Every_name_in_the_code_is_understood() => Assert.All(All.Value, project => Assert.Empty(project.Unknown));
 
     [Fact]
-    public void The_page_of_rooms_is_the_one_that_the_code_gives()
-    {
-        var file = ProjectFolder.At("src/ROOMS.md");
-        var current = Page();
-        if (Environment.GetEnvironmentVariable("OHMSTEAD_WRITE") == "1")
-        {
-            File.WriteAllText(file, current);
-        }
-
-        Assert.True(
-            File.Exists(file) && File.ReadAllText(file) == current,
-            $"{file} is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Tests"
-        );
-    }
+    public void The_page_of_rooms_is_the_one_that_the_code_gives() => WrittenFile.IsCurrent("src/ROOMS.md", Page());
 
     [Fact]
     public void A_circle_is_told_with_the_way_round()
