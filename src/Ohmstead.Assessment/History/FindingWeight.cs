@@ -57,6 +57,7 @@ internal static class FindingWeight
     private static readonly string[] Suppressing = ["SUPPRESS", "X1", "X2", "Y1", "Y2"];
     private static readonly string[] Leaking = ["LEAK", "SEEP", "OOZ", "WEEP"];
     private static readonly string[] Crust = ["CRUST"];
+    private static readonly string[] OfACell = ["OF THE CELL", "OF A CELL", "FROM THE CELL", "BATTERY", "ELECTROLYTE"];
     private static readonly string[] Wet = [Troubles.Wet, "FISH"];
     private static readonly string[] Reaching =
     [
@@ -218,7 +219,7 @@ internal static class FindingWeight
     {
         var holdsLiquid = kind is null || kind.IsElectrolytic || kind == PartKinds.Cell;
         return (holdsLiquid && Says(words.Replace(Troubles.Measured, string.Empty, StringComparison.Ordinal), Leaking))
-            || (kind == PartKinds.Cell && Says(words, Crust))
+            || ((kind == PartKinds.Cell || Says(words, OfACell)) && Says(words, Crust))
             || (kind is { IsElectrolytic: true } && Says(words, Wet));
     }
 
