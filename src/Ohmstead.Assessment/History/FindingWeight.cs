@@ -212,7 +212,9 @@ internal static class FindingWeight
     internal static bool TellsOfASpill(string what, PartKind? kind)
     {
         var words = what.ToUpperInvariant();
-        return TellsOfALeak(words, kind) && Says(words, Reaching);
+        // Crust of a cell that is seen at another part has reached it.
+        return TellsOfALeak(words, kind)
+            && (Says(words, Reaching) || (kind != PartKinds.Cell && Says(words, OfACell) && Says(words, Crust)));
     }
 
     private static bool TellsOfALeak(string words, PartKind? kind)

@@ -41,6 +41,7 @@ public sealed class SpillWashedTests
     [InlineData("BT1", Crust, "{ did: cleaned, clears: BT1, with: vinegar }", false)]
     [InlineData("BT1", Crust, "{ at: board, did: cleaned, with: vinegar }", false)]
     [InlineData("BT1", Crust, "{ part: J1, did: re-soldered }", true)]
+    [InlineData("U3", "crust of the cell on its legs", "{ part: U3, did: cleaned, with: vinegar }", false)]
     [InlineData("C1", "electrolyte under the can", "{ part: J1, did: re-soldered }", true)]
     [InlineData("C1", "electrolyte under the can", "{ part: C1, did: cleaned, with: alcohol }", false)]
     [InlineData("C1", "has leaked onto the board", "{ part: J1, did: re-soldered }", true)]
@@ -54,6 +55,27 @@ public sealed class SpillWashedTests
     [Fact]
     public void A_wash_before_it_was_seen_washed_nothing_off() =>
         Assert.True(Rule("  - date: 2026-03-01\n    work:\n      - { did: washed, with: water }\n", Crust, [Gone]).IsOpen("BT1"));
+
+    // A reason answers the finding, and takes nothing off.
+    [Fact]
+    public void Crust_at_the_next_part_is_not_talked_away() =>
+        Assert.True(
+            new ObligedBoard(
+                "spill-washed",
+                """
+                parts:
+                  - { ref: U3, kind: integrated circuit }
+                bench:
+                  - date: 2026-03-14
+                    found:
+                      - { at: U3, what: crust of the cell on its legs, severity: note }
+                    work:
+                      - { did: cleaned, with: vinegar }
+                    decided:
+                      - { at: U3, decision: leave alone, because: it is only dust }
+                """
+            ).IsOpen("U3")
+        );
 
     private static ObligedBoard Board(string what, string work, string? other = null, string at = "BT1") =>
         Rule(string.Empty, what, other is null ? [work] : [work, other], at);
