@@ -24,6 +24,10 @@ public sealed class GrowthTests
     private const double MostOfPages = 3.2;
     private const long PooledPages = 4_000_000;
 
+    // The pool gives its room back when the machine collects, which a run can neither ask for nor forbid: what a size costs is the least of
+    // some runs. A cost that grows too fast does so in the least of them too.
+    private const int Rounds = 5;
+
     public static TheoryData<string> Names { get; } = [.. GrownRecord.All.Select(grown => grown.Name)];
 
     [Theory]
@@ -42,10 +46,20 @@ public sealed class GrowthTests
 
         // Once before it counts: what is made on first use is made.
         _ = Cost(grown, grown.First, of);
-        var (once, twice, fourfold) = (Cost(grown, grown.First, of), Cost(grown, 2 * grown.First, of), Cost(grown, 4 * grown.First, of));
-        Assert.True(
-            fourfold - twice <= most * Math.Max(twice - once, pooled),
-            $"{once} bytes for {grown.First}, {twice} for twice as many, {fourfold} for four times as many"
+        var (once, twice, fourfold) = (long.MaxValue, long.MaxValue, long.MaxValue);
+        for (var round = 0; round < Rounds; round++)
+        {
+            once = Math.Min(once, Cost(grown, grown.First, of));
+            twice = Math.Min(twice, Cost(grown, 2 * grown.First, of));
+            fourfold = Math.Min(fourfold, Cost(grown, 4 * grown.First, of));
+            if (fourfold - twice <= most * Math.Max(twice - once, pooled))
+            {
+                return;
+            }
+        }
+
+        Assert.Fail(
+            $"at the least of {Rounds} runs {once} bytes for {grown.First}, {twice} for twice as many, {fourfold} for four times as many"
         );
     }
 
