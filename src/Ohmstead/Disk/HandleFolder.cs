@@ -11,6 +11,7 @@ internal sealed class HandleFolder : Folder
     private const uint FileMode = 0x1B6;
 
     private readonly SafeFileHandle handle;
+    private bool isLocked;
 
     private HandleFolder(SafeFileHandle handle, string fullName)
     {
@@ -254,6 +255,7 @@ internal sealed class HandleFolder : Folder
             }
         }
 
+        isLocked = true;
         return true;
     }
 
@@ -273,7 +275,17 @@ internal sealed class HandleFolder : Folder
     }
 
     /// <inheritdoc/>
-    protected override void Dispose(bool disposing) => handle.Dispose();
+    protected override void Dispose(bool disposing)
+    {
+        // The system lets a lock go when the last copy of the handle is closed, and a child that was begun in this very moment has one until
+        // it becomes the other program: the next run would be told that somebody is at work.
+        if (isLocked && !handle.IsClosed)
+        {
+            _ = SystemCalls.Lock(handle, SystemNumbers.NoMore);
+        }
+
+        handle.Dispose();
+    }
 
     private static HandleFolder Taken(int number, string full)
     {

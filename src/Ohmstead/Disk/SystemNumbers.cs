@@ -60,6 +60,9 @@ internal static class SystemNumbers
     /// <summary>flock: alone, and told at once when another has it.</summary>
     public const int AloneAtOnce = 2 | 4;
 
+    /// <summary>flock: no more.</summary>
+    public const int NoMore = 8;
+
     /// <summary>ENOENT.</summary>
     public const int NotThere = 2;
 
