@@ -8,13 +8,14 @@ namespace Ohmstead;
 /// <remarks>
 /// The library takes a seed for its first sample only and draws all others from the clock. Here each sample has a seed of its own, and all
 /// these seeds follow from one number. OHMSTEAD_SEED sets another number, OHMSTEAD_SAMPLES that many times as many samples, CsCheck_Seed
-/// repeats the one sample that a failure tells. Where a test asks for thousands, a usual run takes a tenth of them, and at least a
-/// thousand.
+/// repeats the one sample that a failure tells. Where a test asks for hundreds, a usual run takes a thirtieth of them, and at
+/// least three hundred.
 /// </remarks>
 internal static class FixedSamples
 {
     private const long Usual = 100;
-    private const long EnoughOfMany = 1_000;
+    private const long ShareOfMany = 30;
+    private const long EnoughOfMany = 300;
     private const int SmallerOnes = 20_000;
     private static readonly ulong Seed = Number("OHMSTEAD_SEED") ?? 20260314;
     private static readonly long Times = (long)(Number("OHMSTEAD_SAMPLES") ?? 1);
@@ -51,7 +52,7 @@ internal static class FixedSamples
             return;
         }
 
-        var asked = TestExtent.IsAll ? count : Math.Min(count, Math.Max(EnoughOfMany, count / 10));
+        var asked = TestExtent.IsAll ? count : Math.Min(count, Math.Max(EnoughOfMany, count / ShareOfMany));
         var seeds = new PCG(1, Seed);
         for (var left = asked * Times; left > 0; left--)
         {

@@ -22,7 +22,11 @@ internal sealed record Walk(
     public static async Task<Walk> ThroughAsync(ReportFixture report, bool scripts)
     {
         var folder = new Uri(report.Index.Address, ".");
-        var seen = await report.LookAsync(report.Opened, (view, page) => SeeAsync(view, page, folder, scripts), scripts);
+        var seen = await report.LookAsync(
+            [.. TestExtent.Of(report.Opened, usual: 8)],
+            (view, page) => SeeAsync(view, page, folder, scripts),
+            scripts
+        );
         return new(
             [.. seen.SelectMany(walk => walk.Complaints)],
             [.. seen.SelectMany(walk => walk.Silent)],

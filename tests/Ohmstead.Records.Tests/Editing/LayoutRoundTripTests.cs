@@ -14,7 +14,7 @@ namespace Ohmstead.Records.Tests.Editing;
 /// came.</summary>
 public sealed class LayoutRoundTripTests
 {
-    private static readonly int Usual = TestExtent.Times(usual: 200, all: 2_000);
+    private static readonly int Usual = TestExtent.Times(usual: 60, all: 2_000);
     private static readonly int Records = int.TryParse(
         Environment.GetEnvironmentVariable("OHMSTEAD_RECORDS"),
         NumberStyles.None,

@@ -21,7 +21,8 @@ public sealed class OddPlaceTests
         var first = copy.At("boards/" + new string('e', 1 + longer));
         Directory.CreateDirectory(first);
         var made = await Child.ShellAsync(
-            "i=0; while [ $i -lt 2100 ]; do mkdir d && cd -P d || exit 1; i=$((i + 1)); done; echo x > SP-0098.md",
+            "d=d; i=1; while [ $i -lt 100 ]; do d=$d/d; i=$((i + 1)); done; "
+                + "i=0; while [ $i -lt 21 ]; do mkdir -p $d && cd -P $d || exit 1; i=$((i + 1)); done; echo x > SP-0098.md",
             first
         );
         Assert.Equal((0, string.Empty), (made.Exit, made.Error));
