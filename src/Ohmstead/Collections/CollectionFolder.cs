@@ -73,6 +73,17 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
         return Path.GetFileName(own) is "boards" or "designs" ? Path.GetDirectoryName(own)! : own;
     }
 
+    private static EnumerationOptions RightThere =>
+        new() { AttributesToSkip = FileAttributes.Hidden | FileAttributes.System, IgnoreInaccessible = true };
+
+    private static EnumerationOptions Everywhere =>
+        new()
+        {
+            RecurseSubdirectories = true,
+            AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
+            IgnoreInaccessible = true,
+        };
+
     private static List<string> Markdown(string root, string folder)
     {
         var start = Path.Combine(root, folder);
@@ -87,13 +98,13 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
             return [];
         }
 
-        // Links are listed and not followed: whoever reads them says so, for a record that is passed over must not pass for a sound one.
-        var options = new EnumerationOptions
+        if (!MayBeListed(start))
         {
-            RecurseSubdirectories = folder.Length > 0,
-            AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
-            IgnoreInaccessible = true,
-        };
+            return [folder.Length > 0 ? folder : "."];
+        }
+
+        // Links are listed and not followed: whoever reads them says so, for a record that is passed over must not pass for a sound one.
+        var options = folder.Length > 0 ? Everywhere : RightThere;
         var entries = new FileSystemEnumerable<string>(start, (ref FileSystemEntry entry) => FullPath(ref entry), options)
         {
             ShouldIncludePredicate = (ref FileSystemEntry entry) =>
@@ -102,15 +113,30 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
                 : IsMarkdown(ref entry),
             ShouldRecursePredicate = (ref FileSystemEntry entry) => !IsLink(ref entry) && MayBeListed(ref entry),
         };
-        if (!MayBeListed(start))
+        return InOrder(root, entries.Where(file => folder.Length > 0 || Path.GetFileName(file) is not ("README.md" or "DEVELOPERS.md")));
+    }
+
+    /// <summary>The files of a folder that are no records by their names; links are left out.</summary>
+    /// <param name="among">The folder, boards or designs.</param>
+    public IReadOnlyList<string> OtherFiles(string among)
+    {
+        var start = Path.Combine(Root, among);
+        if (new DirectoryInfo(start).LinkTarget is not null || !Directory.Exists(start) || !MayBeListed(start))
         {
-            return [folder.Length > 0 ? folder : "."];
+            return [];
         }
 
-        var files = entries
-            .Where(file => folder.Length > 0 || Path.GetFileName(file) is not ("README.md" or "DEVELOPERS.md"))
-            .Select(file => Path.GetRelativePath(root, file).Replace('\\', '/'))
-            .ToList();
+        var entries = new FileSystemEnumerable<string>(start, (ref FileSystemEntry entry) => FullPath(ref entry), Everywhere)
+        {
+            ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && !IsLink(ref entry) && !IsMarkdown(ref entry),
+            ShouldRecursePredicate = (ref FileSystemEntry entry) => !IsLink(ref entry) && MayBeListed(ref entry),
+        };
+        return InOrder(Root, entries);
+    }
+
+    private static List<string> InOrder(string root, IEnumerable<string> entries)
+    {
+        var files = entries.Select(file => Path.GetRelativePath(root, file).Replace('\\', '/')).ToList();
         files.Sort(StringComparer.Ordinal);
         return files;
     }

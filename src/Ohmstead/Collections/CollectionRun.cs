@@ -38,7 +38,8 @@ internal sealed record RunResult(Workshop Workshop, IReadOnlyList<BoardSummary> 
 /// </summary>
 internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
 {
-    private static readonly string[] SharedFiles = ["collection.yaml", "instruments.yaml", "stock.yaml"];
+    /// <summary>The files that boards share, at the root of a collection.</summary>
+    internal static IReadOnlyList<string> SharedFiles { get; } = ["collection.yaml", "instruments.yaml", "stock.yaml"];
 
     /// <summary>Runs.</summary>
     /// <param name="progress">Told the number of boards done, from any worker.</param>
@@ -62,6 +63,11 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
             )
         );
         found.AddRange(ofShared.ToImmutable());
+        if (folder.Beside is null)
+        {
+            found.AddRange(new OverlookedRecords(folder).Find());
+        }
+
         BoardPass Pass(BoardsTogether? with) => new(folder, options, workshop, found, with);
         BoardSummary[] ByThemselves(IReadOnlyList<string> paths) => SummariesOf(Pass(null).Judge(paths, first));
         BoardsTogether Compare(BoardResult[] judged) => BoardsTogether.Of(workshop, AllOf(judged, reader, ByThemselves), options.Today);
