@@ -17,6 +17,7 @@ public static class CheckCatalogue
         new DecisionWithoutPlace(),
         new DesignUnknown(),
         new DriftNearsLimit(),
+        new DutyImpossible(),
         new FileNameUnusable(),
         new FittedPartFails(),
         new InstrumentUnknown(),
@@ -40,6 +41,8 @@ public static class CheckCatalogue
         new PolarityNotEstablished(),
         new PowerBeforeDry(),
         new ProofIncomplete(),
+        new ProofWithoutLimit(),
+        new QuantityContradictsKind(),
         new ReadingFarFromMarking(),
         new ReadingIncomplete(),
         new ReadingOfEmptyPlace(),
@@ -52,6 +55,7 @@ public static class CheckCatalogue
         new ReplacementVoltageLower(),
         new VerdictDisagrees(),
         new WorkAfterProof(),
+        new WorkWithoutPlace(),
     ];
 
     /// <summary>Checks of the files that boards share: they look at no board, so what they find is known before the first is
@@ -65,12 +69,17 @@ public static class CheckCatalogue
         new DesignPointLinkUnknown(),
         new DesignReferenceRepeated(),
         new IncomingFarFromMarking(),
+        new IncomingIncomplete(),
         new NameRepeated(),
+        new SharedDutyImpossible(),
         new SharedMaterialContradictsKind(),
         new SharedDateCodeImpossible(),
         new SharedPolarityContradictsKind(),
+        new SharedQuantityContradictsKind(),
         new StockDateInFuture(),
+        new StockDateOutOfOrder(),
         new StockLotUnknown(),
+        new StockOrderUnknown(),
     ];
 
     /// <summary>Checks of what all boards say together.</summary>

@@ -4,15 +4,37 @@ using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
-/// <summary>A visit to the bench stands after a later one, or lies before the board came.</summary>
+/// <summary>A visit to the bench stands after a later one, or lies before the board came; a wait ended before it began.</summary>
 public sealed class DateOutOfOrder : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("date-out-of-order", Severity.Warning, "a visit to the bench stands after a later one, or lies before the board came");
+        new(
+            "date-out-of-order",
+            Severity.Warning,
+            "a visit to the bench stands after a later one, or lies before the board came; a wait ended before it began"
+        );
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    public IEnumerable<Finding> Look(BoardUnderCheck board) => Visits(board).Concat(Waits(board));
+
+    private IEnumerable<Finding> Waits(BoardUnderCheck board)
+    {
+        foreach (var wait in board.Board.Waiting)
+        {
+            if (wait.Until is { } until && until.Value < wait.Since.Value)
+            {
+                yield return board.Finding(
+                    Description,
+                    until.Spot,
+                    $"this wait ended on {until.Text}, before it began on {wait.Since.Text}",
+                    "mend one of the two dates"
+                );
+            }
+        }
+    }
+
+    private IEnumerable<Finding> Visits(BoardUnderCheck board)
     {
         DateOnly? previous = null;
         var isBeforeArrivalTold = false;

@@ -4,29 +4,33 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
-/// <summary>A reference designator stands twice in one parts list.</summary>
+/// <summary>A part or test point stands twice in one board's own list.</summary>
 public sealed class ReferenceRepeated : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("reference-repeated", Severity.Error, "a reference designator stands twice in one parts list");
+        new("reference-repeated", Severity.Error, "a part or test point stands twice in one board's own list");
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(BoardUnderCheck board)
+    public IEnumerable<Finding> Look(BoardUnderCheck board) =>
+        Repeated(board, "parts", board.Board.Parts.Select(part => part.Ref))
+            .Concat(Repeated(board, "points", board.Board.Points.Select(point => point.Name)));
+
+    private IEnumerable<Finding> Repeated(BoardUnderCheck board, string list, IEnumerable<Written<string>> names)
     {
-        var first = new Dictionary<string, Part>(board.Board.Parts.Length, StringComparer.Ordinal);
-        foreach (var part in board.Board.Parts)
+        var first = new Dictionary<string, Written<string>>(StringComparer.Ordinal);
+        foreach (var name in names)
         {
-            if (!first.TryAdd(part.Ref.Value, part))
+            if (!first.TryAdd(name.Value, name))
             {
                 yield return board.Finding(
                     Description,
-                    part.Ref.Spot,
-                    $"{part.Ref.Value} is already in this parts list",
-                    "give it another reference, or take one of the two out"
+                    name.Spot,
+                    $"{name.Value} is already in the {list} of this board",
+                    "give it another name, or take one of the two out"
                 ) with
                 {
-                    Related = [new RelatedPlace(first[part.Ref.Value].Ref.Spot.In(board.Board.Path), "first written here")],
+                    Related = [new RelatedPlace(first[name.Value].Spot.In(board.Board.Path), "first written here")],
                 };
             }
         }

@@ -51,9 +51,15 @@ public static class CheckEffects
         ("design-reference-repeated", CheckEffect.HoldsBack, "which of the two lines holds is not known"),
         ("design-unknown", CheckEffect.HoldsBack, "what the board must prove is not known"),
         ("drift-nears-limit", CheckEffect.Told, "an estimate of what will be, beside the readings that say what is"),
+        ("duty-impossible", CheckEffect.Told, "how long a part lasts is an estimate; nothing is judged by it"),
         ("file-name-unusable", CheckEffect.Told, "nothing is judged by the name of a file"),
         ("fitted-part-fails", CheckEffect.HoldsBack, "what sits there was known to be bad when it was fitted"),
         ("incoming-far-from-marking", CheckEffect.HoldsBack, "the reading of the lot that sits there is in doubt"),
+        (
+            "incoming-incomplete",
+            CheckEffect.Told,
+            "a reading that counts for no lot leaves the obligation to have measured the very piece open"
+        ),
         ("instrument-unknown", CheckEffect.HoldsBack, "how good a reading is is not known"),
         ("life-passed", CheckEffect.Told, "an estimate; the look that it asks for is told beside the state"),
         ("limits-reversed", CheckEffect.HoldsBack, "what the place needs is not known"),
@@ -77,6 +83,8 @@ public static class CheckEffects
         ("polarity-not-established", CheckEffect.SaidElsewhere, "the obligation to establish the way round"),
         ("power-before-dry", CheckEffect.SaidElsewhere, "the obligation to prove the board once it is dry"),
         ("proof-incomplete", CheckEffect.SaidElsewhere, "the obligation to prove each point"),
+        ("proof-without-limit", CheckEffect.Told, "the figure proves nothing, and what the point asks for is an obligation of its own"),
+        ("quantity-contradicts-kind", CheckEffect.HoldsBack, "what the part is is not known"),
         ("reading-far-from-marking", CheckEffect.HoldsBackWhileItCounts, "the reading is in doubt"),
         ("reading-incomplete", CheckEffect.HoldsBack, "what was read is not known"),
         ("reading-of-empty-place", CheckEffect.Told, "the reading is judged against nothing and proves nothing"),
@@ -88,16 +96,21 @@ public static class CheckEffects
         ("replacement-temperature-lower", CheckEffect.SaidElsewhere, "the obligation that what was fitted fits its place"),
         ("replacement-voltage-lower", CheckEffect.SaidElsewhere, "the obligation that what was fitted fits its place"),
         ("shared-date-code-impossible", CheckEffect.Told, "a print says how old a part is, not whether it works"),
+        ("shared-duty-impossible", CheckEffect.Told, "how long a part lasts is an estimate; nothing is judged by it"),
         ("shared-material-contradicts-kind", CheckEffect.HoldsBack, "what the part is is not known"),
         ("shared-polarity-contradicts-kind", CheckEffect.HoldsBack, "whether there is a wrong way round is not known"),
+        ("shared-quantity-contradicts-kind", CheckEffect.HoldsBack, "what the part is is not known"),
         ("stock-date-in-future", CheckEffect.HoldsBack, "what has not happened proves nothing"),
+        ("stock-date-out-of-order", CheckEffect.Told, "no board is judged by the day of an order"),
         (
             "stock-lot-unknown",
             CheckEffect.Told,
             "no board has a part of a lot that is not there; one that names such a lot is held back by that"
         ),
+        ("stock-order-unknown", CheckEffect.Told, "no board is judged by the order that a lot came under"),
         ("verdict-disagrees", CheckEffect.HoldsBack, "the record says two things about one reading"),
         ("work-after-proof", CheckEffect.SaidElsewhere, "the obligation to prove each point after the last work"),
+        ("work-without-place", CheckEffect.HoldsBack, "what was done to which part is not known"),
         .. TextChecks
             .All.Concat(RecordChecks.All)
             .Select(check => (check, CheckEffect.HoldsBackAsError, "what stands there could not be read")),

@@ -1,0 +1,43 @@
+using Ohmstead.Assessment.Checks.Basis;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Assessment.Checks.Collection;
+
+/// <summary>A lot names an order that is not in the list.</summary>
+public sealed class StockOrderUnknown : ICollectionCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } =
+        new("stock-order-unknown", Severity.Warning, "a lot names an order that is not in the list");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(CollectionUnderCheck collection)
+    {
+        if (collection.Workshop.StockFile is not { } stock)
+        {
+            yield break;
+        }
+
+        KnownNames? known = null;
+        foreach (var lot in stock.Lots)
+        {
+            if (
+                lot.Order is not { } order
+                || collection.Workshop.Orders.ContainsKey(order.Value)
+                || stock.UnreadOrders.MayHold(order.Value)
+            )
+            {
+                continue;
+            }
+
+            var near = (known ??= new(collection.Workshop.Orders.Keys.Order(StringComparer.Ordinal))).NearestTo(order.Value);
+            yield return new Finding(
+                Description.Name,
+                Description.Severity,
+                order.Spot.In(stock.Path),
+                Nearest.Told($"there is no order '{order.Value}'", near),
+                near is null ? $"add order {order.Value} under orders" : $"write order: {near}, or add order {order.Value} under orders"
+            );
+        }
+    }
+}
