@@ -1,6 +1,5 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Shelf.Ages;
@@ -107,17 +106,16 @@ public static class YearAhead
 
     private static IEnumerable<DueItem> Lots(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
-        var fitted = BoardSummary.FittedByLot(boards);
-        var assessor = new Assessor(workshop);
+        var use = BoardSummary.UseOfLots(boards);
+        var judge = new ReadingJudge(workshop);
         foreach (var lot in workshop.Lots.Values)
         {
-            var isUsedUp =
-                lot.Quantity is { } came && fitted.GetValueOrDefault(lot.Id.Value) + workshop.ScrappedOf(lot.Id.Value) >= came.Value;
+            var isUsedUp = lot.Quantity is { } came && use.Fitted(lot.Id.Value) + workshop.ScrappedOf(lot.Id.Value) >= came.Value;
             if (
                 isUsedUp
-                || !Drawer.HasCome(workshop, lot)
+                || !workshop.HasCome(lot)
                 || ShelfLife.Of(lot, today) is not { } shelf
-                || LotDoubts.Of(workshop, assessor, lot, today).FailedOn is not null
+                || LotDoubts.Of(workshop, judge, lot, today).FailedOn is not null
             )
             {
                 continue;

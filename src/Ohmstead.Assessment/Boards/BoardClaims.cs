@@ -19,23 +19,24 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
     private ILookup<string, AssessedReading>? byPart;
     private ILookup<string, AssessedReading>? byPlace;
 
-    /// <summary>All claims in order of time, and those that sit there told what they ask.</summary>
-    internal (ImmutableArray<PieceClaim> Claims, ImmutableArray<FittedPiece> Fitted) Of(ImmutableArray<FittedPiece> fitted)
+    /// <summary>All claims in order of time, and what each of the pieces that sit there asks.</summary>
+    internal (ImmutableArray<PieceClaim> Claims, PieceAsked[] Asked) Of(ImmutableArray<NewPiece> sitting)
     {
         // Most lots are read piece by piece at the place they go to: then nothing is asked of the drawer.
         LotFitted[] fittings = [.. timeline.FromLots().Where(fitting => MayAsk(fitting.Lot)).OrderBy(fitting => fitting.Change.At)];
+        var asked = new PieceAsked[sitting.Length];
         if (fittings.Length == 0)
         {
-            return ([], fitted);
+            return ([], asked);
         }
 
         var whereIs = new Dictionary<WorkEntry, int>(ReferenceEqualityComparer.Instance);
-        for (var at = 0; at < fitted.Length; at++)
+        for (var at = 0; at < sitting.Length; at++)
         {
-            whereIs.TryAdd(fitted[at].Work, at);
+            whereIs.TryAdd(sitting[at].Work, at);
         }
 
-        var (claims, told) = (ImmutableArray.CreateBuilder<PieceClaim>(), fitted.ToBuilder());
+        var claims = ImmutableArray.CreateBuilder<PieceClaim>();
         foreach (var ofLot in fittings.GroupBy(fitting => fitting.Lot, StringComparer.Ordinal))
         {
             var lot = workshop.Lots[ofLot.Key];
@@ -43,7 +44,9 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
             LotFitted[] all = [.. ofLot];
             string?[] names =
             [
-                .. all.Select(fitting => NameOf(fitting, whereIs.TryGetValue(fitting.Change.Work, out var sits) ? told[sits].Own : null)),
+                .. all.Select(fitting =>
+                    NameOf(fitting, whereIs.TryGetValue(fitting.Change.Work, out var sits) ? sitting[sits].Own : null)
+                ),
             ];
             var loose = LoosePieces(lot, names);
             for (var at = 0; at < all.Length; at++)
@@ -64,12 +67,12 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
 
                 if (sits >= 0)
                 {
-                    told[sits] = told[sits] with { Loose = by, Claim = claim };
+                    asked[sits] = new(by, claim);
                 }
             }
         }
 
-        return (claims.DrainToImmutable(), told.DrainToImmutable());
+        return (claims.DrainToImmutable(), asked);
     }
 
     private PieceClaim ClaimOf(LotFitted fitting, string? name) =>
@@ -117,7 +120,7 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
                 !reading.IsNew
                 && reading.EmptiedOn is null
                 && reading.VisitOrder == fitting.Change.At.Visit
-                && FittedPiece.Passes(reading, kind)
+                && NewPiece.Passes(reading, kind)
                 && ReferenceEquals(PieceAt(reading), fitting.Change)
             );
 
@@ -161,7 +164,7 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
     {
         for (var at = 0; at < loose.Count; at++)
         {
-            if (loose[at].Find(reading => reading.At.Visit <= fitting.Change.At.Visit && FittedPiece.Passes(reading, kind)) is { } by)
+            if (loose[at].Find(reading => reading.At.Visit <= fitting.Change.At.Visit && NewPiece.Passes(reading, kind)) is { } by)
             {
                 loose.RemoveAt(at);
                 return by;

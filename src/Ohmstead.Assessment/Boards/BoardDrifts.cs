@@ -21,7 +21,7 @@ public static class BoardDrifts
 
     /// <summary>The drifts, in order of the parts list and of the quantities. Readings in circuit are left out: other parts drift with
     /// them.</summary>
-    public static IEnumerable<Drift> Of(BoardAssessment board) =>
+    public static IEnumerable<Drift> Of(BoardHistory board) =>
         board
             .Places.Where(place =>
                 place is { IsEmpty: false, Readings.Length: >= FewestDays } && place.Readings.Count(IsComparable) >= FewestDays
@@ -30,7 +30,7 @@ public static class BoardDrifts
 
     /// <summary>Like readings of what sits in each place now, where they were taken on two days or more: the same quantity, read in the
     /// same way. In order of the parts list and of the quantities.</summary>
-    public static IEnumerable<ReadingSeries> SeriesOf(BoardAssessment board) =>
+    public static IEnumerable<ReadingSeries> SeriesOf(BoardHistory board) =>
         board
             .Places.Where(place => place is { IsEmpty: false, Readings.Length: > 1 } && SpansDays(place))
             .SelectMany(place =>
@@ -46,11 +46,11 @@ public static class BoardDrifts
             )
             .Where(series => series.Readings[0].Day < series.Readings[^1].Day);
 
-    private static IEnumerable<Drift> Of(BoardAssessment board, PlaceHistory place) =>
+    private static IEnumerable<Drift> Of(BoardHistory board, PlaceHistory place) =>
         Alike(board, place).Select(alike => Of(place, [.. alike], WithoutFigure(board, place, alike.Key))).OfType<Drift>();
 
     // A bound is no point of a line: it is left out, and that is said.
-    private static int WithoutFigure(BoardAssessment board, PlaceHistory place, DriftConditions alike)
+    private static int WithoutFigure(BoardHistory board, PlaceHistory place, DriftConditions alike)
     {
         var since = place.FittedOn is { } fitted ? OrderOf(board, fitted) : -1;
         return place.Readings.Count(reading =>
@@ -62,7 +62,7 @@ public static class BoardDrifts
     }
 
     private static IEnumerable<IGrouping<DriftConditions, (AssessedReading Reading, Verdict Verdict)>> Alike(
-        BoardAssessment board,
+        BoardHistory board,
         PlaceHistory place
     )
     {
@@ -102,7 +102,7 @@ public static class BoardDrifts
         && reading.EmptiedOn is null
         && (reading.VisitOrder > since || (reading.VisitOrder == since && reading.Reading.State is { Value: ReadingState.AsLeft }));
 
-    private static int OrderOf(BoardAssessment board, BenchVisit visit)
+    private static int OrderOf(BoardHistory board, BenchVisit visit)
     {
         for (var order = 0; order < board.Visits.Length; order++)
         {

@@ -11,7 +11,7 @@ public static class BoardFamilies
     private const int Usual = 32;
 
     /// <summary>The families in order of the parts list, those of parts that were fitted later after them.</summary>
-    public static IReadOnlyList<FamilyOnBoard> Of(BoardAssessment board)
+    public static IReadOnlyList<FamilyOnBoard> Of(BoardHistory board)
     {
         var families = new OrderedDictionary<FamilyName, Counting>(Math.Min(board.Places.Length, Usual));
         var lives = new List<(Counting Family, PartLife Life)>(board.Places.Length);

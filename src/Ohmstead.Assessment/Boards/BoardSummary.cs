@@ -85,27 +85,14 @@ public sealed record BoardSummary(
     /// <summary>The revision, or null.</summary>
     public string? Revision { get; init; }
 
-    /// <summary>How many parts of each lot were fitted on boards; a lot of which none was is not there.</summary>
-    public static Dictionary<string, int> FittedByLot(IEnumerable<BoardSummary> boards) =>
-        boards
-            .SelectMany(board => board.Fittings)
-            .CountBy(fitted => fitted.Lot, StringComparer.Ordinal)
-            .ToDictionary(StringComparer.Ordinal);
+    /// <summary>What boards took of the lots in the drawer.</summary>
+    public static LotUse UseOfLots(IEnumerable<BoardSummary> boards) => new(boards.SelectMany(board => board.Fittings));
 
-    /// <summary>How many parts of each lot were read for the place that they went to, and did not fail; a lot of which none was is not
-    /// there.</summary>
-    public static Dictionary<string, int> ReadGoodByLot(IEnumerable<BoardSummary> boards) =>
-        boards
-            .SelectMany(board => board.Fittings)
-            .Where(fitted => fitted.Fitting.WasReadGood)
-            .CountBy(fitted => fitted.Lot, StringComparer.Ordinal)
-            .ToDictionary(StringComparer.Ordinal);
-
-    /// <summary>What is kept of an assessment.</summary>
-    /// <param name="board">The board, assessed.</param>
+    /// <summary>What is kept of a judged board.</summary>
+    /// <param name="board">The board, judged.</param>
     /// <param name="forPages">False where nobody will ask for what only pages and lists tell, which is the larger part of what is
     /// kept.</param>
-    public static BoardSummary Of(BoardAssessment board, bool forPages = true)
+    public static BoardSummary Of(JudgedBoard board, bool forPages = true)
     {
         var summary = new BoardSummary(
             board.Board.Path,
@@ -130,7 +117,7 @@ public sealed record BoardSummary(
         return forPages ? summary.WithWhatPagesTell(board) : summary;
     }
 
-    private BoardSummary WithWhatPagesTell(BoardAssessment board) =>
+    private BoardSummary WithWhatPagesTell(JudgedBoard board) =>
         this with
         {
             Needs = board.Needs,

@@ -38,7 +38,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
     /// All pairs of a board whose readings still count: of one day, or of a new piece that lay in the drawer between them. Another day may
     /// well give another answer; an hour later the same part should not.
     /// </summary>
-    internal static IEnumerable<ContradictingReadings> Of(BoardAssessment board)
+    internal static IEnumerable<ContradictingReadings> Of(BoardHistory board)
     {
         foreach (var place in board.Places)
         {
@@ -75,7 +75,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
 
     private static bool Fails(AssessedReading reading) => reading.Overall == VerdictOutcome.Outside;
 
-    private static ContradictingReadings? In(BoardAssessment board, string at, ImmutableArray<Entry> entries)
+    private static ContradictingReadings? In(BoardHistory board, string at, ImmutableArray<Entry> entries)
     {
         for (var later = 1; later < entries.Length; later++)
         {
@@ -121,7 +121,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
     }
 
     // A test that fails and is passed a minute later is as much in doubt as a value.
-    private static ContradictingReadings? Tests(BoardAssessment board, string at, ImmutableArray<Entry> entries, int later)
+    private static ContradictingReadings? Tests(BoardHistory board, string at, ImmutableArray<Entry> entries, int later)
     {
         if (entries[later].Result is not { } result)
         {
@@ -146,7 +146,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         return null;
     }
 
-    private static bool AreOfOneOccasion(BoardAssessment board, string at, Entry first, Entry second) =>
+    private static bool AreOfOneOccasion(BoardHistory board, string at, Entry first, Entry second) =>
         first.IsNew == second.IsNew
         && (first.IsNew || first.Visit.Date.Value == second.Visit.Date.Value)
         && (first.Piece is null || second.Piece is null || first.Piece == second.Piece)
@@ -154,7 +154,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
 
     // What was done to another part changes nothing in this one; what was mended anywhere may change what a point shows, what was cleaned
     // does not.
-    private static bool WasWorkedOnBetween(BoardAssessment board, string at, Moment first, Moment second)
+    private static bool WasWorkedOnBetween(BoardHistory board, string at, Moment first, Moment second)
     {
         var isPoint = board.Place(at) is null;
         for (var order = first.Visit; order <= second.Visit; order++)
@@ -184,7 +184,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         || (work.Part is null && work.At is { } place && place.Value.Split(' ').Contains(at, StringComparer.Ordinal));
 
     private static (LazyText Words, DateOnly Day, Spot Spot)? AnswerOf(
-        BoardAssessment board,
+        BoardHistory board,
         string at,
         ImmutableArray<Entry> entries,
         Entry first,
@@ -211,7 +211,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
             : null;
     }
 
-    private static (Decision Decision, BenchVisit Visit)? DecisionAfter(BoardAssessment board, string at, Moment moment)
+    private static (Decision Decision, BenchVisit Visit)? DecisionAfter(BoardHistory board, string at, Moment moment)
     {
         for (var order = board.Visits.Length - 1; order >= moment.Visit; order--)
         {

@@ -32,14 +32,14 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
 
     /// <summary>Every wash of a board that is still drying on a day, in order of time. Days are all a record knows: what was washed late
     /// dries into the next day.</summary>
-    public static IReadOnlyList<Drying> Of(BoardAssessment board, DateOnly today) =>
+    public static IReadOnlyList<Drying> Of(BoardHistory board, DateOnly today) =>
         [.. All(board).Where(wash => wash.Since <= today && today < wash.Until)];
 
     /// <summary>
     /// Every wash of a board, in order of time. Where no time is written, the usual one of a washed board at room temperature counts: for
     /// what was washed, and for what was cleaned with something that must dry.
     /// </summary>
-    internal static IEnumerable<Drying> All(BoardAssessment board)
+    internal static IEnumerable<Drying> All(BoardHistory board)
     {
         for (var order = 0; order < board.Visits.Length; order++)
         {
@@ -67,7 +67,7 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
         ReferenceEquals(visit, Visit) || visit.Date.Value == Since ? Days > 0.5m : visit.Date.Value < Until;
 
     /// <summary>The first visit at which power was applied while it was wet, or null.</summary>
-    internal BenchVisit? PoweredWet(BoardAssessment board)
+    internal BenchVisit? PoweredWet(BoardHistory board)
     {
         // Visits are in order of time: wet is what follows the wash until one day, with its own day or without it.
         var all = board.UnderPower;
@@ -91,7 +91,7 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
     }
 
     /// <summary>The first proof after the wash that was made when it was dry, or null.</summary>
-    internal AssessedProof? ProvedDry(BoardAssessment board)
+    internal AssessedProof? ProvedDry(BoardHistory board)
     {
         var proofs = board.Proofs;
         var first = First(proofs.Length, at => proofs[at].At > At);

@@ -20,7 +20,7 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
     /// replaced by a decision that no later work carried out, that holds something that must go, or whose obligation nothing but another
     /// part will meet. A finding alone asks for work, not for a part.
     /// </summary>
-    public static ImmutableArray<PartNeed> Of(BoardAssessment board)
+    public static ImmutableArray<PartNeed> Of(JudgedBoard board)
     {
         var named = NamedBy(board);
         return
@@ -41,7 +41,7 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
         || (named is not null && named.Contains(place.Part.Ref.Value));
 
     // The places that an obligation or a hazard names; most boards have none.
-    private static HashSet<string>? NamedBy(BoardAssessment board)
+    private static HashSet<string>? NamedBy(JudgedBoard board)
     {
         HashSet<string>? named = null;
         foreach (var obligation in board.Obligations)

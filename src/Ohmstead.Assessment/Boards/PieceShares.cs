@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Text;
 
@@ -25,7 +26,7 @@ public sealed class PieceShares
     /// <param name="workshop">The drawer.</param>
     /// <param name="claims">The claims, those of one board in order of time.</param>
     public static PieceShares Of(Workshop workshop, IReadOnlyCollection<PieceClaim> claims) =>
-        claims.Count == 0 ? None : Of(claims, new Assessor(workshop).PassedPieces);
+        claims.Count == 0 ? None : Of(claims, new LotPiecesMemo(workshop, new ReadingJudge(workshop)).Passed);
 
     /// <summary>Shares the pieces of each lot out among all that claim one.</summary>
     /// <param name="claims">The claims, those of one board in order of time.</param>

@@ -11,9 +11,9 @@ namespace Ohmstead.Assessment.Boards;
 /// <summary>Gathers the history of one place: what sits there and which verdicts on it stand.</summary>
 /// <param name="workshop">What boards refer to.</param>
 /// <param name="timeline">What sat where and when.</param>
-/// <param name="assessor">Judges what was read of a lot in the drawer.</param>
+/// <param name="judge">Judges what was read of a lot in the drawer.</param>
 /// <param name="readings">All readings of the board, oldest first.</param>
-internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assessor assessor, ImmutableArray<AssessedReading> readings)
+internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, ReadingJudge judge, ImmutableArray<AssessedReading> readings)
 {
     private readonly Dictionary<string, List<AssessedReading>> byPlace = ByPlace(readings);
 
@@ -116,8 +116,8 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Assesso
     // A piece that went to the bin says nothing of the one that was fitted.
     private IEnumerable<AssessedReading> LotReadings(string lot) =>
         workshop.Scrapped.Contains(lot)
-            ? LotPieces.Of(workshop, assessor, lot).StillThere
-            : workshop.IncomingReadings[lot].Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
+            ? LotPieces.Of(workshop, judge, lot).StillThere
+            : workshop.IncomingReadings[lot].Select(pair => judge.AssessIncoming(pair.Visit, pair.Reading));
 
     // Readings of what sits there now: of the piece before it went in (here, or its lot's in the drawer), and of the place while it sat
     // there.

@@ -97,7 +97,7 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
     /// <param name="board">The board.</param>
     /// <param name="name">The point.</param>
     /// <param name="point">The point, or null when neither the board nor its design has it.</param>
-    internal static AssessedProof? FailedAt(BoardAssessment board, string name, TestPoint? point)
+    internal static AssessedProof? FailedAt(BoardHistory board, string name, TestPoint? point)
     {
         ImmutableArray<AssessedProof> all = [.. board.ProofsAt(name)];
         return point is null
@@ -108,7 +108,7 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
     }
 
     /// <summary>What was recorded at a point.</summary>
-    internal static ProofOfPoint Of(BoardAssessment board, TestPoint point)
+    internal static ProofOfPoint Of(BoardHistory board, TestPoint point)
     {
         AssessedProof? last = null;
         var since = ImmutableArray.CreateBuilder<AssessedProof>();

@@ -96,7 +96,7 @@ internal readonly struct Sitting
     private static bool SatThere(AssessedReading reading) => !reading.IsNew && reading.EmptiedOn is null;
 
     /// <summary>What the readings say about its life, or null when none decided.</summary>
-    internal PartLife? Life(Part part, BoardAssessment board, IReadOnlyList<WorkMoment> work)
+    internal PartLife? Life(Part part, BoardHistory board, IReadOnlyList<WorkMoment> work)
     {
         DateOnly? first = null,
             good = null,

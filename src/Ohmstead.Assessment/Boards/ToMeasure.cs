@@ -18,7 +18,7 @@ public sealed record Expected(Measured Measured, Limit? Limit, ReadingConditions
 public static class ToMeasure
 {
     /// <summary>What to measure of what sits in a place.</summary>
-    public static IReadOnlyList<Expected> Of(PlaceHistory place) => Of(place.Values, Assessor.PlaceOrigin(place.Part), isNew: false);
+    public static IReadOnlyList<Expected> Of(PlaceHistory place) => Of(place.Values, PartWords.ListedIn(place.Part), isNew: false);
 
     /// <summary>What to measure of a part.</summary>
     /// <param name="part">What the part is.</param>

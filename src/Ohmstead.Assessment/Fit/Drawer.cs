@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
@@ -32,30 +32,25 @@ public sealed class Drawer
 
     /// <summary>Counts the drawer of a collection.</summary>
     /// <param name="workshop">The lots and orders.</param>
-    /// <param name="boards">All boards, for what was fitted.</param>
+    /// <param name="use">What all boards took of it.</param>
     /// <param name="today">The day to judge shelf life by.</param>
-    public static Drawer Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
+    public static Drawer Of(Workshop workshop, LotUse use, DateOnly today)
     {
-        var fitted = BoardSummary.FittedByLot(boards);
-        var read = BoardSummary.ReadGoodByLot(boards);
-        var assessor = new Assessor(workshop);
+        var judge = new ReadingJudge(workshop);
         return new(
             workshop,
             [
                 .. workshop
-                    .Lots.Values.Where(lot => HasCome(workshop, lot))
+                    .Lots.Values.Where(workshop.HasCome)
                     .Select(lot =>
-                        (
-                            Lot: lot,
-                            Left: (lot.Quantity?.Value ?? 0) - fitted.GetValueOrDefault(lot.Id.Value) - workshop.ScrappedOf(lot.Id.Value)
-                        )
+                        (Lot: lot, Left: (lot.Quantity?.Value ?? 0) - use.Fitted(lot.Id.Value) - workshop.ScrappedOf(lot.Id.Value))
                     )
                     .Where(stock => stock.Left > 0)
                     .OrderBy(stock => stock.Lot.Id.Value, StringComparer.Ordinal)
                     .Select(stock => new DrawerLot(
                         stock.Lot,
                         stock.Left,
-                        [.. Reasons(LotDoubts.Of(workshop, assessor, stock.Lot, today, read.GetValueOrDefault(stock.Lot.Id.Value)))]
+                        [.. Reasons(LotDoubts.Of(workshop, judge, stock.Lot, today, use.ReadGood(stock.Lot.Id.Value)))]
                     )),
             ]
         );
@@ -63,13 +58,6 @@ public sealed class Drawer
 
     /// <summary>A lot as an offer, with what was measured of it.</summary>
     public LotOffer Offer(DrawerLot lot) => MeasuredLots.Offer(workshop, lot.Lot);
-
-    /// <summary>Whether a lot is there: it came, or no order says otherwise.</summary>
-    internal static bool HasCome(Workshop workshop, Lot lot) =>
-        lot.Received is not null
-        || lot.Order is not { } name
-        || workshop.Orders.GetValueOrDefault(name.Value) is not { } order
-        || OrderStates.Of(order) == OrderState.Received;
 
     private static IEnumerable<Reason> Reasons(LotDoubts doubts)
     {

@@ -1,4 +1,3 @@
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Substitution;
@@ -33,7 +32,7 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
         ];
 
     /// <summary>The place of a board.</summary>
-    public static FitPlace Of(BoardAssessment board, PlaceHistory place) =>
+    public static FitPlace Of(BoardHistory board, PlaceHistory place) =>
         new(place.Part.Values, IsReservoirAfterValve(board, place.Part.Values));
 
     /// <inheritdoc/>
@@ -43,7 +42,7 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
     /// <inheritdoc/>
     public override int GetHashCode() => FitComparer.Instance.GetHashCode(Values);
 
-    private static bool IsReservoirAfterValve(BoardAssessment board, PartValues values)
+    private static bool IsReservoirAfterValve(BoardHistory board, PartValues values)
     {
         if (values.Role is not { Value: PartRole.Reservoir } || values.Kind.Value.Family != PartFamily.Capacitor)
         {

@@ -1,4 +1,3 @@
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
@@ -24,7 +23,7 @@ public sealed record FitReport(
 )
 {
     /// <summary>Looks through the drawer for a place of a board.</summary>
-    public static FitReport Of(BoardAssessment board, PlaceHistory place, Drawer drawer) => Of(FitPlace.Of(board, place), drawer);
+    public static FitReport Of(BoardHistory board, PlaceHistory place, Drawer drawer) => Of(FitPlace.Of(board, place), drawer);
 
     /// <summary>Looks through the drawer for a place. The answer is the same for all places that are equal.</summary>
     /// <param name="asked">What a part must fit.</param>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Substitution;
@@ -27,7 +26,7 @@ public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory 
     public bool IsThere => ReferenceEquals(Place.FittedBy, Work);
 
     /// <summary>All replacements of a board, in order of time.</summary>
-    public static ImmutableArray<Replacement> Of(BoardAssessment board, Workshop workshop)
+    public static ImmutableArray<Replacement> Of(BoardHistory board, Workshop workshop)
     {
         var found = new List<Replacement>();
         foreach (var visit in board.Visits)

@@ -1,21 +1,18 @@
-using System.Collections.Immutable;
-using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.History;
 
-/// <summary>A new piece that was put into a place and sits there.</summary>
-/// <param name="Place">The place.</param>
-/// <param name="Work">The work that put it in.</param>
-/// <param name="Visit">The visit of that work.</param>
-public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit Visit)
+/// <summary>A new piece that sits in a place, with what it has of its lot.</summary>
+public sealed record FittedPiece : NewPiece
 {
-    /// <summary>When it was put in.</summary>
-    internal Moment At { get; init; }
-
-    /// <summary>What it is, by its lot or by the work; null when the record does not say.</summary>
-    public PartValues? Values => Place.Sitting?.Values ?? Work.NewPart;
+    /// <summary>Joins what is known of a piece.</summary>
+    /// <param name="piece">The piece, as the history of its place tells it.</param>
+    /// <param name="asked">What it asks of its lot.</param>
+    /// <param name="share">What it gets of that, as far as is known; null where it asks nothing.</param>
+    /// <param name="lotDoubt">Why its lot is doubted as a whole, in words; null when it is not.</param>
+    internal FittedPiece(NewPiece piece, PieceAsked asked, PieceShare? share, string? lotDoubt)
+        : base(piece) => (Loose, Claim, Share, LotDoubt) = (asked.Loose, asked.Claim, share, lotDoubt);
 
     /// <summary>The reading that measured this very piece and passed it, before it was fitted or since; null when there is none.</summary>
     public AssessedReading? MeasuredBy => ReadAt is not null ? null : Own ?? (IsAmongBad ? null : Loose ?? Share?.By);
@@ -27,88 +24,22 @@ public sealed record FittedPiece(PlaceHistory Place, WorkEntry Work, BenchVisit 
     public PieceClaim? ReadAt => Claim?.Piece is null ? null : Share?.Instead;
 
     /// <summary>What it asks of its lot; null where it was read itself, or nothing was read in the drawer.</summary>
-    public PieceClaim? Claim { get; init; }
+    public PieceClaim? Claim { get; }
 
     /// <summary>What it gets of that, as far as is known; null where it asks nothing.</summary>
-    public PieceShare? Share { get; init; }
-
-    /// <summary>
-    /// How long an electrolytic may lie and from when, as seen on the day on which it was put in; null for other parts, and where nothing
-    /// says how old it was.
-    /// </summary>
-    public ShelfLife? ShelfLife { get; init; }
+    public PieceShare? Share { get; }
 
     /// <summary>Why its lot is doubted as a whole, in words; null when it is not.</summary>
-    public string? LotDoubt { get; init; }
-
-    /// <summary>True when a bench measures parts of its kind one by one; others are proved by the board that works with them.</summary>
-    public bool IsMeasured => Kind.ProvedBy.Length > 0;
-
-    /// <summary>Read in this place and passed, as a new part before it went in or as what sits there since; null when it was not.</summary>
-    internal AssessedReading? Own { get; init; }
+    public string? LotDoubt { get; }
 
     /// <summary>
     /// A piece of the lot that was read at the bench of this board, for no place, and went in here; null when there is none.
     /// </summary>
-    internal AssessedReading? Loose { get; init; }
+    internal AssessedReading? Loose { get; }
 
     /// <summary>Its name among the pieces of its lot, where what was read of it itself gives it one.</summary>
     internal Written<string>? Named => (Own ?? Loose)?.Reading.Piece;
 
-    /// <summary>What it is, else what belongs there.</summary>
-    internal PartKind Kind => (Values ?? Place.Part.Values).Kind.Value;
-
     // Where a piece of the lot was bad and nothing says which went in, what was read of another says nothing of this one.
     private bool IsAmongBad => Place.Counting.Any(static reading => reading.Place is null && reading.Overall == VerdictOutcome.Outside);
-
-    /// <summary>The pieces that sit on a board, in order of the parts list.</summary>
-    /// <param name="places">The places of the board.</param>
-    /// <param name="datesOf">What the date code of a lot can mean, as seen on a day.</param>
-    internal static ImmutableArray<FittedPiece> On(ImmutableArray<PlaceHistory> places, Func<Lot, DateOnly, LotDates> datesOf)
-    {
-        var pieces = ImmutableArray.CreateBuilder<FittedPiece>();
-        foreach (var place in places)
-        {
-            if (place is { FittedBy: { } work, IsEmpty: false, Change.PutIn: { } putIn })
-            {
-                var kind = ((place.Sitting?.Values ?? work.NewPart) ?? place.Part.Values).Kind.Value;
-                pieces.Add(
-                    new FittedPiece(place, work, putIn.Visit)
-                    {
-                        At = putIn.At,
-                        Own = place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind)),
-                        ShelfLife = ShelfLifeOf(place.Sitting, work.NewPart, putIn.Visit.Date.Value, datesOf),
-                    }
-                );
-            }
-        }
-
-        return pieces.DrainToImmutable();
-    }
-
-    private static ShelfLife? ShelfLifeOf(Lot? lot, PartValues? part, DateOnly day, Func<Lot, DateOnly, LotDates> datesOf) =>
-        (lot?.Values ?? part) is not { Kind.Value.IsElectrolytic: true } values ? null
-        : lot is null ? ShelfLife.Of(values, day)
-        : ShelfLife.Of(lot, day, datesOf);
-
-    /// <summary>Whether a reading says that a part of a kind is what its mark says.</summary>
-    internal static bool Passes(AssessedReading reading, PartKind kind)
-    {
-        return kind.ProvedBy.Length == 0
-            ? reading.Overall == VerdictOutcome.Inside
-            : HasInside(reading, kind.ProvedBy) || (kind.IsTestedByUse && reading.Reading.Result is { Value: TestResult.Pass });
-    }
-
-    private static bool HasInside(AssessedReading reading, ImmutableArray<Measured> quantities)
-    {
-        foreach (var verdict in reading.Verdicts)
-        {
-            if (verdict.Outcome == VerdictOutcome.Inside && quantities.Contains(verdict.Measured))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
 }

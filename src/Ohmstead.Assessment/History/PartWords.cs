@@ -6,6 +6,9 @@ namespace Ohmstead.Assessment.History;
 /// <summary>Parts in words.</summary>
 public static class PartWords
 {
+    /// <summary>Where a part of a board is listed.</summary>
+    internal static string ListedIn(Part part) => part.FromDesign is null ? "this board's record" : "the design";
+
     /// <summary>What the part is, in one line: kind, value, tolerance, ratings, class.</summary>
     public static string Describe(IFitPart part)
     {

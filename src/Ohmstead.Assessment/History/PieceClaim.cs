@@ -30,6 +30,12 @@ public sealed record PieceClaim(
     internal string ToldOn(string path) => path == Path ? Reference : $"{Board} {Reference}";
 }
 
+/// <summary>What a piece that sits in a place asks of its lot.</summary>
+/// <param name="Loose">A piece of the lot that was read at the bench of this board, for no place, and went in here; null when there is
+/// none.</param>
+/// <param name="Claim">What it asks; null where it was read itself, or nothing was read in the drawer.</param>
+internal readonly record struct PieceAsked(AssessedReading? Loose, PieceClaim? Claim);
+
 /// <summary>What a fitting gets of what it asks.</summary>
 /// <param name="By">The reading in the drawer of the piece that it can have had; null where no such piece is left, and for a piece of a
 /// name.</param>

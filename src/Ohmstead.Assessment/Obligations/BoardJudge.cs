@@ -11,11 +11,6 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations;
 
-/// <summary>A board with everything that is known of it.</summary>
-/// <param name="Assessment">Everything computed, its obligations and its state among it.</param>
-/// <param name="Findings">What reading the record and checking it found.</param>
-public sealed record JudgedBoard(BoardAssessment Assessment, ImmutableArray<Finding> Findings);
-
 /// <summary>
 /// Judges boards: what their records say, what the checks find in it, and which obligations stand. There is no other way to a state, so
 /// that none is told without what the checks found.
@@ -41,11 +36,10 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
     /// <param name="read">What reading it found.</param>
     public JudgedBoard Judge(BoardFile board, ImmutableArray<Finding> read)
     {
-        var alone = assessor.Assess(board);
-        var assessment = Pieces.IsEmpty ? alone : alone with { Fitted = Assessor.Shared(alone.Fitted, Pieces) };
+        var assessment = assessor.Assess(board, Pieces);
         var under = new BoardUnderCheck(assessment, workshop, today, pictures) { Stories = Stories };
         var findings = Checked(under, read);
-        return new(Stand(new(under, findings, shared)), findings);
+        return new(assessment, findings, Obligations(new(under, findings, shared)), OpenWaits(board), today);
     }
 
     // What could not be read would only be reported again by the checks that miss it.
@@ -68,7 +62,7 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
         return read.Length == 0 ? found.ToImmutable() : [.. read, .. found.ToImmutable()];
     }
 
-    private static BoardAssessment Stand(BoardUnderObligation board)
+    private static ImmutableArray<Obligation> Obligations(BoardUnderObligation board)
     {
         var obligations = ImmutableArray.CreateBuilder<Obligation>();
         foreach (var rule in ObligationCatalogue.All)
@@ -79,18 +73,10 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
             }
         }
 
-        return board.Board with
-        {
-            Obligations = obligations.DrainToImmutable(),
-            IsLookOverdue = board.Board.LookAgain is { } look && look < board.Today,
-            OpenWaits = Waits(board),
-        };
+        return obligations.DrainToImmutable();
     }
 
     // A wait whose end cannot be holds the board back like one without an end, and is listed with them.
-    private static ImmutableArray<Wait> Waits(BoardUnderObligation board)
-    {
-        var all = board.Board.Board.Waiting;
-        return all.Length == 0 ? [] : [.. all.Where(wait => !WaitOver.IsOver(wait, board.Today))];
-    }
+    private ImmutableArray<Wait> OpenWaits(BoardFile board) =>
+        board.Waiting.Length == 0 ? [] : [.. board.Waiting.Where(wait => !WaitOver.IsOver(wait, today))];
 }

@@ -4,6 +4,7 @@ using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Obligations.Basis;
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
 
@@ -49,7 +50,7 @@ public sealed class BoardsTogether
     private static HashSet<string> Otherwise(Workshop workshop, IReadOnlyList<BoardSummary> boards, PieceShares pieces)
     {
         var changed = new HashSet<string>(StringComparer.Ordinal);
-        var assessor = new Assessor(workshop);
+        var lots = new LotPiecesMemo(workshop, new ReadingJudge(workshop));
         var asked = boards
             .SelectMany(board => board.Claims)
             .GroupBy(claim => claim.Lot, StringComparer.Ordinal)
@@ -57,7 +58,7 @@ public sealed class BoardsTogether
         foreach (var byBoard in asked.SelectMany(claims => claims.GroupBy(claim => claim.Path, StringComparer.Ordinal)))
         {
             PieceClaim[] claims = [.. byBoard];
-            var alone = PieceShares.Of(claims, assessor.PassedPieces);
+            var alone = PieceShares.Of(claims, lots.Passed);
             if (claims.Any(claim => pieces.Of(claim) is not { } share || !share.IsLike(alone.Of(claim))))
             {
                 changed.Add(byBoard.Key);

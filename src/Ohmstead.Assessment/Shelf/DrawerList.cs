@@ -1,5 +1,4 @@
-using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
@@ -32,13 +31,11 @@ public static class DrawerList
 {
     /// <summary>The list, in order of the lots' names.</summary>
     /// <param name="workshop">The drawer.</param>
-    /// <param name="boards">All boards, for what was fitted.</param>
+    /// <param name="use">What all boards took of it.</param>
     /// <param name="today">The day to judge shelf life by.</param>
-    public static IReadOnlyList<DrawerLine> Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
+    public static IReadOnlyList<DrawerLine> Of(Workshop workshop, LotUse use, DateOnly today)
     {
-        var fitted = BoardSummary.FittedByLot(boards);
-        var read = BoardSummary.ReadGoodByLot(boards);
-        var assessor = new Assessor(workshop);
+        var judge = new ReadingJudge(workshop);
         return
         [
             .. workshop
@@ -46,9 +43,9 @@ public static class DrawerList
                 .Select(lot =>
                     Line(
                         workshop,
-                        LotPieces.Of(workshop, assessor, lot.Id.Value, read.GetValueOrDefault(lot.Id.Value)),
+                        LotPieces.Of(workshop, judge, lot.Id.Value, use.ReadGood(lot.Id.Value)),
                         lot,
-                        fitted.GetValueOrDefault(lot.Id.Value),
+                        use.Fitted(lot.Id.Value),
                         today
                     )
                 ),
@@ -58,7 +55,7 @@ public static class DrawerList
     private static DrawerLine Line(Workshop workshop, LotPieces pieces, Lot lot, int fitted, DateOnly today)
     {
         var shelf = ShelfLife.Of(lot, today);
-        var isHere = Drawer.HasCome(workshop, lot);
+        var isHere = workshop.HasCome(lot);
         var left = lot.Quantity?.Value - fitted - pieces.Scrapped;
         return new(lot, fitted, isHere, shelf, left is 0 || !isHere ? [] : [.. ToDo(LotDoubts.Of(pieces, shelf, today), lot, left)])
         {

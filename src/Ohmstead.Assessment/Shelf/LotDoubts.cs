@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
@@ -14,12 +14,12 @@ public readonly record struct LotDoubts(BenchVisit? FailedOn, bool IsUnread, She
 {
     /// <summary>The doubts of a lot in the drawer.</summary>
     /// <param name="workshop">The drawer.</param>
-    /// <param name="assessor">Judges what was read.</param>
+    /// <param name="judge">Judges what was read.</param>
     /// <param name="lot">The lot.</param>
     /// <param name="today">The day to judge shelf life by.</param>
     /// <param name="goodOnBoards">How many of it were read for the place that they went to, and did not fail.</param>
-    internal static LotDoubts Of(Workshop workshop, Assessor assessor, Lot lot, DateOnly today, int goodOnBoards = 0) =>
-        Of(LotPieces.Of(workshop, assessor, lot.Id.Value, goodOnBoards), ShelfLife.Of(lot, today), today);
+    internal static LotDoubts Of(Workshop workshop, ReadingJudge judge, Lot lot, DateOnly today, int goodOnBoards = 0) =>
+        Of(LotPieces.Of(workshop, judge, lot.Id.Value, goodOnBoards), ShelfLife.Of(lot, today), today);
 
     /// <summary>The doubts that follow from pieces and age.</summary>
     internal static LotDoubts Of(LotPieces pieces, ShelfLife? shelf, DateOnly today) =>

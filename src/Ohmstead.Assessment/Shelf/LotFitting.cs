@@ -1,4 +1,4 @@
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Shelf;
@@ -14,11 +14,11 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
     public bool WasReadGood { get; init; }
 
     /// <summary>All fittings of a lot on one board, in order of time.</summary>
-    public static IEnumerable<LotFitting> Of(BoardAssessment board, string lot) =>
+    public static IEnumerable<LotFitting> Of(BoardHistory board, string lot) =>
         All(board).Where(fitted => fitted.Lot == lot).Select(fitted => fitted.Fitting);
 
     /// <summary>All fittings of known lots on one board, in order of time, each with the name of its lot.</summary>
-    public static IEnumerable<(string Lot, LotFitting Fitting)> All(BoardAssessment board)
+    public static IEnumerable<(string Lot, LotFitting Fitting)> All(BoardHistory board)
     {
         Dictionary<(string Lot, string Reference), bool>? read = null;
         foreach (var visit in board.Visits)
@@ -41,7 +41,7 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
     }
 
     // What was read as a new part of a lot for a place, by both; true when the last reading did not fail.
-    private static Dictionary<(string Lot, string Reference), bool> ReadNew(BoardAssessment board)
+    private static Dictionary<(string Lot, string Reference), bool> ReadNew(BoardHistory board)
     {
         var read = new Dictionary<(string Lot, string Reference), bool>();
         for (var at = 0; at < board.Readings.Length; at++)

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Families.Statistics;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
@@ -86,16 +85,16 @@ public sealed class LotPieces
 
     /// <summary>The pieces of a lot.</summary>
     /// <param name="workshop">The drawer.</param>
-    /// <param name="assessor">Judges what was read.</param>
+    /// <param name="judge">Judges what was read.</param>
     /// <param name="lot">The name of the lot.</param>
     /// <param name="goodOnBoards">How many were read for the place that they went to, and did not fail.</param>
-    public static LotPieces Of(Workshop workshop, Assessor assessor, string lot, int goodOnBoards = 0)
+    public static LotPieces Of(Workshop workshop, ReadingJudge judge, string lot, int goodOnBoards = 0)
     {
         var read = Grouped(
             workshop
                 .IncomingReadings[lot]
                 .OrderBy(pair => pair.Visit.Date.Value)
-                .Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading))
+                .Select(pair => judge.AssessIncoming(pair.Visit, pair.Reading))
         );
         var scraps = workshop.Scrapped[lot].ToArray();
         var isFailed = read.ConvertAll(IsFailed);
@@ -132,7 +131,7 @@ public sealed class LotPieces
     /// <summary>Incoming readings of the pieces of a lot that are not in the bin.</summary>
     internal static IEnumerable<(BenchVisit Visit, Reading Reading)> ReadingsStillThere(Workshop workshop, string lot) =>
         workshop.Scrapped.Contains(lot)
-            ? Of(workshop, new Assessor(workshop), lot).StillThere.Select(reading => (reading.Visit, reading.Reading))
+            ? Of(workshop, new ReadingJudge(workshop), lot).StillThere.Select(reading => (reading.Visit, reading.Reading))
             : workshop.IncomingReadings[lot];
 
     // Readings that name a piece are of that piece. Of those that name none, the readings of one visit are of one piece until a quantity

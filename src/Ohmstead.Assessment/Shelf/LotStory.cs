@@ -1,4 +1,3 @@
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Workshops;
@@ -47,7 +46,7 @@ public sealed record LotStory(
     /// <param name="today">The day of this run.</param>
     public static LotStory Of(Workshop workshop, Lot lot, IEnumerable<LotFitting> fittings, DateOnly today)
     {
-        var assessor = new Assessor(workshop);
+        var judge = new ReadingJudge(workshop);
         var dates = LotDates.Of(lot, today);
         var shelf = ShelfLife.Of(lot, today);
         AssessedReading[] incoming =
@@ -55,7 +54,7 @@ public sealed record LotStory(
             .. workshop
                 .IncomingReadings[lot.Id.Value]
                 .OrderBy(pair => pair.Visit.Date.Value)
-                .Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading)),
+                .Select(pair => judge.AssessIncoming(pair.Visit, pair.Reading)),
         ];
         LotFitting[] taken =
         [
@@ -64,7 +63,7 @@ public sealed record LotStory(
                 .ThenBy(fitting => fitting.Board, StringComparer.Ordinal)
                 .ThenBy(fitting => fitting.Reference, StringComparer.Ordinal),
         ];
-        var pieces = LotPieces.Of(workshop, assessor, lot.Id.Value, taken.Count(fitting => fitting.WasReadGood));
+        var pieces = LotPieces.Of(workshop, judge, lot.Id.Value, taken.Count(fitting => fitting.WasReadGood));
         return new(lot, dates, shelf, incoming, taken)
         {
             Pieces = pieces,

@@ -76,6 +76,13 @@ public sealed class Workshop
     /// <summary>How many pieces of a lot went to the bin.</summary>
     public int ScrappedOf(string lot) => Scrapped[lot].Sum(pair => pair.Scrapped.Count.Value);
 
+    /// <summary>Whether a lot is there: it came, or no order says otherwise.</summary>
+    internal bool HasCome(Lot lot) =>
+        lot.Received is not null
+        || lot.Order is not { } name
+        || Orders.GetValueOrDefault(name.Value) is not { } order
+        || OrderStates.Of(order) == OrderState.Received;
+
     private static FrozenDictionary<string, T> ByName<T>(IReadOnlyList<T> items, Func<T, string> name) =>
         items.DistinctBy(name, StringComparer.Ordinal).ToFrozenDictionary(name, StringComparer.Ordinal);
 }

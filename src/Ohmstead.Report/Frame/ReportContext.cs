@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 using Ohmstead.Assessment.Ahead;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Buying;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Report.Addresses;

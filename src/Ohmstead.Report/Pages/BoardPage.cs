@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Records.Findings;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Frame;
@@ -34,32 +32,19 @@ public static class BoardPage
     /// <param name="buffer">Where to.</param>
     /// <param name="context">What every page knows.</param>
     /// <param name="board">The board.</param>
-    /// <param name="findings">What the checks find in its record, told on the page.</param>
     /// <param name="open">Takes the places that need a part when the drawer is not known yet; null when nothing is told of them
     /// later.</param>
-    public static void Write(
-        PageBuffer buffer,
-        ReportContext context,
-        BoardAssessment board,
-        ImmutableArray<Finding>? findings = null,
-        ICollection<OpenPlace>? open = null
-    ) =>
+    public static void Write(PageBuffer buffer, ReportContext context, JudgedBoard board, ICollection<OpenPlace>? open = null) =>
         PageFrame.Write(
             buffer,
             context,
             $"{board.Board.Id.Value} {board.Board.Title.Value}",
             1,
-            (context, board, findings: findings ?? [], open),
-            static (html, page) => Content(html, page.context, page.board, page.findings, page.open)
+            (context, board, open),
+            static (html, page) => Content(html, page.context, page.board, page.open)
         );
 
-    private static void Content(
-        HtmlWriter html,
-        ReportContext context,
-        BoardAssessment board,
-        ImmutableArray<Finding> findings,
-        ICollection<OpenPlace>? open
-    )
+    private static void Content(HtmlWriter html, ReportContext context, JudgedBoard board, ICollection<OpenPlace>? open)
     {
         var working = new SharedWorking(context.Workshop.Rule);
         var anchors = new ReadingAnchors(board.Readings);
@@ -68,7 +53,7 @@ public static class BoardPage
         EvidenceSection.Write(html, context, board, anchors);
         Cautions.Write(html, board.Hazards);
         Identity(html, board);
-        FindingRows.WriteSection(html, context, findings);
+        FindingRows.WriteSection(html, context, board.Reported);
         PartsTable.Write(html, context, board, working, anchors, open);
         var drifts = board.Drifts;
         OverTime.Write(html, board, drifts, anchors);
@@ -89,7 +74,7 @@ public static class BoardPage
         }
     }
 
-    private static void Opening(HtmlWriter html, BoardAssessment board)
+    private static void Opening(HtmlWriter html, JudgedBoard board)
     {
         using var opening = html.Open(Tag.Header, ClassName.Opening);
         PageFrame.PlateHeading(html, board.Board.Id.Value, board.Board.Title.Value);
@@ -109,7 +94,7 @@ public static class BoardPage
             );
     }
 
-    private static void Identity(HtmlWriter html, BoardAssessment board)
+    private static void Identity(HtmlWriter html, JudgedBoard board)
     {
         using var entry = Entry.Open(html, "identity", "Identity");
         using var list = html.Open(Tag.Dl, ClassName.Facts);
@@ -149,7 +134,7 @@ public static class BoardPage
         PageFrame.Fact(html, "Note", board.Board.Note?.Value);
     }
 
-    private static void Waits(HtmlWriter html, BoardAssessment board)
+    private static void Waits(HtmlWriter html, JudgedBoard board)
     {
         if (board.Board.Waiting.Length == 0)
         {
@@ -170,7 +155,7 @@ public static class BoardPage
         }
     }
 
-    private static void Story(HtmlWriter html, ReportContext context, BoardAssessment board)
+    private static void Story(HtmlWriter html, ReportContext context, JudgedBoard board)
     {
         if (string.IsNullOrWhiteSpace(board.Board.Body))
         {

@@ -23,7 +23,7 @@ internal static class EvidenceSection
     /// <param name="context">What every page knows.</param>
     /// <param name="board">The board.</param>
     /// <param name="anchors">The addresses of the readings.</param>
-    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, ReadingAnchors anchors)
+    public static void Write(HtmlWriter html, ReportContext context, JudgedBoard board, ReadingAnchors anchors)
     {
         var isFit = board.State == BoardState.FitToRun;
         using var entry = Entry.Open(html, "evidence", isFit ? "Why it may be switched on" : "What stands open, and what is met");
@@ -42,7 +42,7 @@ internal static class EvidenceSection
         Fold(html, context, board, anchors);
     }
 
-    private static void Open(HtmlWriter html, BoardAssessment board)
+    private static void Open(HtmlWriter html, JudgedBoard board)
     {
         if (board.Reasons.Length == 0)
         {
@@ -64,7 +64,7 @@ internal static class EvidenceSection
         }
     }
 
-    private static void Kept(HtmlWriter html, BoardAssessment board)
+    private static void Kept(HtmlWriter html, JudgedBoard board)
     {
         foreach (var place in board.Overruled)
         {
@@ -74,7 +74,7 @@ internal static class EvidenceSection
         }
     }
 
-    private static void Again(HtmlWriter html, BoardAssessment board)
+    private static void Again(HtmlWriter html, JudgedBoard board)
     {
         if (board.MeasureAgain.Length == 0)
         {
@@ -91,7 +91,7 @@ internal static class EvidenceSection
         }
     }
 
-    private static void Fold(HtmlWriter html, ReportContext context, BoardAssessment board, ReadingAnchors anchors)
+    private static void Fold(HtmlWriter html, ReportContext context, JudgedBoard board, ReadingAnchors anchors)
     {
         var groups = ObligationGroup.Of(board.Obligations);
         var (met, excused) = (groups.Sum(group => group.Met.Length), groups.Sum(group => group.Excused.Length));

@@ -18,14 +18,14 @@ public static class BenchSheet
     /// <param name="paper">What it is printed on.</param>
     /// <param name="today">The day of the sheet.</param>
     /// <param name="collection">The collection of the board.</param>
-    public static void Write(PageBuffer buffer, BoardAssessment board, Paper paper, DateOnly today, CollectionFile collection) =>
+    public static void Write(PageBuffer buffer, JudgedBoard board, Paper paper, DateOnly today, CollectionFile collection) =>
         new LonePage($"Bench sheet {board.Board.Id.Value} {board.Board.Title.Value}", paper.Style).Write(
             buffer,
             (board, today, collection),
             static (html, all) => Content(html, all.board, all.today, all.collection)
         );
 
-    private static void Content(HtmlWriter html, BoardAssessment board, DateOnly today, CollectionFile collection)
+    private static void Content(HtmlWriter html, JudgedBoard board, DateOnly today, CollectionFile collection)
     {
         Opening(html, board, today);
         SheetCautions.Write(html, board);
@@ -46,7 +46,7 @@ public static class BenchSheet
             );
     }
 
-    private static void Opening(HtmlWriter html, BoardAssessment board, DateOnly today)
+    private static void Opening(HtmlWriter html, JudgedBoard board, DateOnly today)
     {
         using var head = html.Open(Tag.Header);
         using (html.Open(Tag.H1))
@@ -78,7 +78,7 @@ public static class BenchSheet
         html.Open(Tag.Span, SheetClass.Blank).Close();
     }
 
-    private static void Standing(HtmlWriter html, BoardAssessment board, DateOnly today)
+    private static void Standing(HtmlWriter html, JudgedBoard board, DateOnly today)
     {
         html.Open(Tag.H2).Text($"Where it stands: {BoardStates.Told(board.State, board.OverdueSince)}");
         using var list = html.Open(Tag.Ul);

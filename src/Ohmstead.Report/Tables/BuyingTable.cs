@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Buying;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;

@@ -25,7 +25,7 @@ internal static class PartsTable
     public static void Write(
         HtmlWriter html,
         ReportContext context,
-        BoardAssessment board,
+        JudgedBoard board,
         SharedWorking working,
         ReadingAnchors anchors,
         ICollection<OpenPlace>? open

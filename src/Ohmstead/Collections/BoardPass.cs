@@ -42,13 +42,13 @@ internal sealed class BoardPass(
     /// <param name="paths">The files of the boards.</param>
     /// <param name="first">Reads for the thread that this is called on.</param>
     /// <param name="progress">Told the number of boards done, from any worker.</param>
-    /// <param name="pageFor">Makes what else is wanted of each board and the findings in its record, for each worker anew; or null.</param>
+    /// <param name="pageFor">Makes what else is wanted of each board, for each worker anew; or null.</param>
     /// <returns>What each gave, in order of the files.</returns>
     public BoardResult[] Judge(
         IReadOnlyList<string> paths,
         INodeReader first,
         Action<int>? progress = null,
-        Func<Workshop, Action<BoardAssessment, ImmutableArray<Finding>>>? pageFor = null
+        Func<Workshop, Action<JudgedBoard>>? pageFor = null
     )
     {
         var results = new BoardResult[paths.Count];
@@ -122,13 +122,7 @@ internal sealed class BoardPass(
         return results;
     }
 
-    private BoardResult One(
-        string path,
-        FileReader reader,
-        SchemaOpinion schemas,
-        BoardJudge judge,
-        Action<BoardAssessment, ImmutableArray<Finding>>? page
-    )
+    private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, BoardJudge judge, Action<JudgedBoard>? page)
     {
         var text = reader.Read(path, FileForm.Markdown);
         var read = FileBinding.Board(path, text);
@@ -141,7 +135,7 @@ internal sealed class BoardPass(
         // The nodes have become the record.
         reader.GiveBack();
         var judged = judge.Judge(read.File, findings);
-        page?.Invoke(judged.Assessment, judged.Findings);
-        return new(BoardSummary.Of(judged.Assessment, options.ForPages), judged.Findings);
+        page?.Invoke(judged);
+        return new(BoardSummary.Of(judged, options.ForPages), judged.Reported);
     }
 }

@@ -43,13 +43,12 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
 
     /// <summary>Runs.</summary>
     /// <param name="progress">Told the number of boards done, from any worker.</param>
-    /// <param name="pageFor">Makes what else is wanted of each board and the findings in its record (its page), once, for each worker anew;
-    /// or null.</param>
+    /// <param name="pageFor">Makes what else is wanted of each board (its page), once, for each worker anew; or null.</param>
     /// <param name="seen">Told each board, and once more when it was judged again; or null.</param>
     public RunResult Run(
         Action<int>? progress = null,
-        Func<Workshop, Action<BoardAssessment, ImmutableArray<Finding>>>? pageFor = null,
-        Action<BoardAssessment>? seen = null
+        Func<Workshop, Action<JudgedBoard>>? pageFor = null,
+        Action<JudgedBoard>? seen = null
     )
     {
         var found = new List<Finding>();
@@ -76,7 +75,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         // known.
         var isPageOfPieces = pageFor is not null && workshop.IncomingReadings.Count > 0;
         var together = options.Together ?? (isPageOfPieces ? Compare(Pass(null).Judge(folder.Boards, first, progress)) : null);
-        var wanted = pageFor ?? (seen is null ? null : _ => (board, _) => seen(board));
+        var wanted = pageFor ?? (seen is null ? null : _ => seen);
         var results = Pass(together).Judge(folder.Boards, first, progress, wanted);
         var compared = together ?? Compare(results);
         int[] again = together is not null

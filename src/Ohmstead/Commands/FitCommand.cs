@@ -39,12 +39,12 @@ internal sealed class FitCommand(Terminal terminal)
             }
 
             var (wanted, at) = (parsed.GetValue(board)!, parsed.GetValue(part)!);
-            BoardAssessment? found = null;
+            JudgedBoard? found = null;
 
             // The whole collection is read: what is left of a lot is what no board has taken.
             var files = CollectionFolder.Open(parsed.GetValue(shared.Folder)!);
             var result = new CollectionRun(files, options).Run(null, _ =>
-                (assessment, _) => found = assessment.Board.Id.Value == wanted ? assessment : found
+                assessment => found = assessment.Board.Id.Value == wanted ? assessment : found
             );
             if (found is null && BoardFinder.TellUnread(files, wanted, result, terminal.Error))
             {
@@ -61,7 +61,7 @@ internal sealed class FitCommand(Terminal terminal)
                 return Unknown($"{wanted} has no part '{at}'", Nearest.To(at, found.Places.Select(one => one.Part.Ref.Value)));
             }
 
-            var report = FitReport.Of(found, place, Drawer.Of(result.Workshop, result.Boards, options.Today));
+            var report = FitReport.Of(found, place, Drawer.Of(result.Workshop, BoardSummary.UseOfLots(result.Boards), options.Today));
             if (parsed.GetValue(json))
             {
                 FitJson.Write(terminal.Out, found.Board.Id.Value, place.Part.Ref.Value, report);

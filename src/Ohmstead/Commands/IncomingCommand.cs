@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
@@ -79,7 +79,7 @@ internal sealed class IncomingCommand(Terminal terminal)
                     after =>
                     {
                         var (visit, reading) = after.IncomingReadings[id].Last();
-                        foreach (var verdict in new Assessor(after).AssessIncoming(visit, reading).Verdicts)
+                        foreach (var verdict in new ReadingJudge(after).AssessIncoming(visit, reading).Verdicts)
                         {
                             terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
                         }

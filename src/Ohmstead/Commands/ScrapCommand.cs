@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
-using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Editing;
@@ -72,7 +72,7 @@ internal sealed class ScrapCommand(Terminal terminal)
                     editor => (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "scrapped", item), item),
                     after =>
                     {
-                        var known = LotPieces.Of(after, new Assessor(after), id);
+                        var known = LotPieces.Of(after, new ReadingJudge(after), id);
                         terminal.Out.WriteLine(Printable.Of($"  {(known.IsDoubted ? known.DoubtInWords : known.ShareInWords)}"));
                     }
                 );

@@ -179,9 +179,9 @@ internal sealed class StartDesignCommand(Terminal terminal)
         return exit;
     }
 
-    private static (BoardAssessment? Board, RunResult Result) Judge(CollectionFolder files, RunOptions run)
+    private static (JudgedBoard? Board, RunResult Result) Judge(CollectionFolder files, RunOptions run)
     {
-        BoardAssessment? board = null;
+        JudgedBoard? board = null;
         var result = new CollectionRun(files, run).Run(seen: assessment => board = assessment);
         return (board, result);
     }

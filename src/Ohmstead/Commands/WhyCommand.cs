@@ -85,7 +85,7 @@ internal sealed class WhyCommand(Terminal terminal)
         return command;
     }
 
-    private int Tell(BoardAssessment board, bool isAll)
+    private int Tell(JudgedBoard board, bool isAll)
     {
         Line($"{board.Board.Id.Value} {board.Board.Title.Value}: {BoardStates.Told(board.State, board.OverdueSince)}");
         foreach (var reason in board.Reasons)
@@ -110,7 +110,7 @@ internal sealed class WhyCommand(Terminal terminal)
         return ExitCode.Clean;
     }
 
-    private int Tell(BoardAssessment board, string at, DateOnly today)
+    private int Tell(JudgedBoard board, string at, DateOnly today)
     {
         var readings = board
             .Readings.Where(reading =>

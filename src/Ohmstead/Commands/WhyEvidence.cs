@@ -17,7 +17,7 @@ internal static class WhyEvidence
     /// <summary>The lines about the whole board.</summary>
     /// <param name="board">The board.</param>
     /// <param name="isAll">True to tell each that is met, however many there are of a kind.</param>
-    internal static IEnumerable<string> Of(BoardAssessment board, bool isAll)
+    internal static IEnumerable<string> Of(JudgedBoard board, bool isAll)
     {
         var groups = ObligationGroup.Of(board.Obligations);
         if (groups.Any(group => group.Met.Length > 0))
@@ -46,7 +46,7 @@ internal static class WhyEvidence
     }
 
     /// <summary>The lines about one part or point: what of the board's must be shown there, and how it stands.</summary>
-    internal static IEnumerable<string> At(BoardAssessment board, string at)
+    internal static IEnumerable<string> At(JudgedBoard board, string at)
     {
         foreach (var obligation in board.Obligations.Where(one => one.At == at))
         {

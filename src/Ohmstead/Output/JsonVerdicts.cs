@@ -15,7 +15,7 @@ namespace Ohmstead.Output;
 internal static class JsonVerdicts
 {
     /// <summary>Writes the verdicts of a board, or of one place or point of it.</summary>
-    internal static void Write(TextWriter target, BoardAssessment board, string? at)
+    internal static void Write(TextWriter target, JudgedBoard board, string? at)
     {
         target.Write(JsonText.Document(isOneLine: false, json =>
             {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Buying;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
@@ -31,7 +32,7 @@ internal static class StockListings
             ],
             [
                 .. DrawerList
-                    .Of(result.Workshop, result.Boards, today)
+                    .Of(result.Workshop, BoardSummary.UseOfLots(result.Boards), today)
                     .Select(
                         IReadOnlyList<string?> (line) =>
                             [

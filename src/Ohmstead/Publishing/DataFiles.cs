@@ -21,10 +21,10 @@ internal sealed class DataFiles : IDisposable
     /// <summary>The schema of the file of a board.</summary>
     public const string BoardSchemaName = "report-board";
 
-    private static readonly (DataTable Table, Action<BoardAssessment, IRowTaker> Write)[] TablesOfOneBoard =
+    private static readonly (DataTable Table, Action<JudgedBoard, IRowTaker> Write)[] TablesOfOneBoard =
     [
         .. DataShapes.OfEachBoard.Zip([DataRows.Parts, DataRows.Readings, DataRows.Bench, DataRows.Obligations], (table, write) =>
-            (DataTable.Of(table.Name, DataShapes.OfOneBoard(table.Row), skipped: 1), new Action<BoardAssessment, IRowTaker>(write))
+            (DataTable.Of(table.Name, DataShapes.OfOneBoard(table.Row), skipped: 1), new Action<JudgedBoard, IRowTaker>(write))
         ),
     ];
 
@@ -51,7 +51,7 @@ internal sealed class DataFiles : IDisposable
     /// <summary>Takes the rows of a board. Called from several workers.</summary>
     /// <param name="board">The board.</param>
     /// <param name="rows">Room for its rows, of the worker's own.</param>
-    public void Add(BoardAssessment board, BoardRows rows)
+    public void Add(JudgedBoard board, BoardRows rows)
     {
         var number = board.Board.Id.Value;
         var file = rows.Json;

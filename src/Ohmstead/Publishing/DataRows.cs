@@ -173,7 +173,7 @@ internal static class DataRows
     }
 
     /// <summary>What must be shown before a board may be switched on.</summary>
-    public static void Obligations(BoardAssessment board, IRowTaker rows)
+    public static void Obligations(JudgedBoard board, IRowTaker rows)
     {
         foreach (var obligation in board.Obligations)
         {
@@ -215,7 +215,7 @@ internal static class DataRows
     /// <summary>The lots.</summary>
     public static IEnumerable<string?[]> Lots(RunResult result)
     {
-        var fitted = BoardSummary.FittedByLot(result.Boards);
+        var use = BoardSummary.UseOfLots(result.Boards);
         return result
             .Workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal)
             .Select(
@@ -224,7 +224,7 @@ internal static class DataRows
                         lot.Id.Value,
                         PartWords.Describe(lot.Values),
                         lot.Quantity is { } came ? Number(came.Value) : null,
-                        Number(fitted.GetValueOrDefault(lot.Id.Value)),
+                        Number(use.Fitted(lot.Id.Value)),
                         lot.Received?.Value.ToString(),
                         lot.Order?.Value,
                         Number(result.Workshop.ScrappedOf(lot.Id.Value)),

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Buying;
 using Ohmstead.Assessment.Checks.Boards;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Collections;
@@ -119,7 +119,7 @@ internal sealed class ReportBuild(
             Beside = Beside.Files,
         };
         // What is left of a lot is known only when all boards were read.
-        var wanted = new WantedFolds(Drawer.Of(result.Workshop, result.Boards, options.Today));
+        var wanted = new WantedFolds(Drawer.Of(result.Workshop, BoardSummary.UseOfLots(result.Boards), options.Today));
         Jobs.Do(
             options.Workers,
             [
@@ -138,11 +138,11 @@ internal sealed class ReportBuild(
         target.Finish();
         return new(result, pictures.Sized) { LacksPictures = pictures.LacksLibrary, Older = older };
 
-        Action<BoardAssessment, ImmutableArray<Finding>> Pages(ReportContext context)
+        Action<JudgedBoard> Pages(ReportContext context)
         {
             var buffer = new PageBuffer();
             var rows = new BoardRows();
-            return (board, findings) =>
+            return board =>
             {
                 // A number that two files claim is an error; its page is that of the file named after it, whichever is read first.
                 if (Path.GetFileNameWithoutExtension(board.Board.Path) != board.Board.Id.Value && numbers.Contains(board.Board.Id.Value))
@@ -154,7 +154,7 @@ internal sealed class ReportBuild(
                 changes.Add(board);
                 compared.Add(board);
                 var open = new List<OpenPlace>();
-                BoardPage.Write(buffer, context, board, findings, open);
+                BoardPage.Write(buffer, context, board, open);
                 var path = SiteAddress.Board(board.Board.Id.Value);
                 if (open.Count == 0)
                 {

@@ -9,7 +9,7 @@ namespace Ohmstead.Starting;
 internal static class SameVerdicts
 {
     /// <summary>The first thing that is judged otherwise, as words for a person; null when all is the same.</summary>
-    public static string? Difference(BoardAssessment before, BoardAssessment after) =>
+    public static string? Difference(JudgedBoard before, JudgedBoard after) =>
         before.State != after.State
             ? $"{before.Board.Id.Value} would be '{BoardStates.Words(after.State)}' instead of '{BoardStates.Words(before.State)}'"
         : !Reasons(before).SequenceEqual(Reasons(after)) ? $"the reasons for the state of {before.Board.Id.Value} would change"
@@ -19,10 +19,10 @@ internal static class SameVerdicts
         : "a verdict would come or go";
 
     // Without their words, which name the file that a limit comes from.
-    private static IEnumerable<(BoardState State, string? At)> Reasons(BoardAssessment board) =>
+    private static IEnumerable<(BoardState State, string? At)> Reasons(JudgedBoard board) =>
         board.Reasons.Select(reason => (reason.State, reason.At));
 
-    private static IEnumerable<Judged> Of(BoardAssessment board) =>
+    private static IEnumerable<Judged> Of(JudgedBoard board) =>
         board
             .Readings.SelectMany(reading =>
                 reading.Verdicts.Select(verdict =>

@@ -108,7 +108,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             return null;
         }
 
-        BoardAssessment? after = null;
+        JudgedBoard? after = null;
         var result = new CollectionRun(
             board.Files,
             run with
@@ -155,7 +155,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     private static bool WasThere(FoundBoard board, Finding finding) =>
         board.Findings.Any(known => known.Check == finding.Check && known.Message == finding.Message);
 
-    private void Verdicts(BoardAssessment? board, string[] lines, string entry)
+    private void Verdicts(JudgedBoard? board, string[] lines, string entry)
     {
         // Of two entries that say the same the later one is new.
         bool IsEntry(Spot spot) => InOneLine(lines, spot, entry.Length).StartsWith(entry, StringComparison.Ordinal);
@@ -185,7 +185,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     }
 
     // An entry that may be written: the text before and after it, the entry, the board with it, and the run that judged it.
-    private sealed record Judgement(string Before, string After, string Line, BoardAssessment? Board, RunResult Result);
+    private sealed record Judgement(string Before, string After, string Line, JudgedBoard? Board, RunResult Result);
 
     private static int FirstDifference(string before, string after)
     {

@@ -66,7 +66,7 @@ internal static class BoardFinder
     /// The board, or null; the run that was looked through, of the files named after it or of all where those do not hold it; and the
     /// collection with that board alone.
     /// </summary>
-    public static (BoardAssessment? Found, RunResult Result, CollectionFolder Files) Look(
+    public static (JudgedBoard? Found, RunResult Result, CollectionFolder Files) Look(
         CollectionFolder files,
         string number,
         RunOptions options
@@ -85,13 +85,13 @@ internal static class BoardFinder
         [.. files.Boards.Where(path => Path.GetFileNameWithoutExtension(path) == number)];
 
     // What was learned of its neighbours is kept for the entries that follow.
-    private static (BoardAssessment? Found, RunResult Result, CollectionFolder Files) In(
+    private static (JudgedBoard? Found, RunResult Result, CollectionFolder Files) In(
         CollectionFolder files,
         string number,
         RunOptions options
     )
     {
-        BoardAssessment? found = null;
+        JudgedBoard? found = null;
         var result = new CollectionRun(files, options).Run(seen: assessment =>
             found = assessment.Board.Id.Value == number ? assessment : found
         );
@@ -103,7 +103,7 @@ internal static class BoardFinder
 /// <param name="Files">The collection, with this board alone.</param>
 /// <param name="Assessment">The board.</param>
 /// <param name="Findings">What the run found.</param>
-internal sealed record FoundBoard(CollectionFolder Files, BoardAssessment Assessment, ImmutableArray<Finding> Findings)
+internal sealed record FoundBoard(CollectionFolder Files, JudgedBoard Assessment, ImmutableArray<Finding> Findings)
 {
     /// <summary>What the collection says about itself.</summary>
     public required CollectionFile Collection { get; init; }

@@ -173,7 +173,7 @@ public sealed class FitToRunTests
         Assert.Equal([BoardState.MakeSafe, BoardState.FaultStands, BoardState.ProofDue], board.Reasons.Select(reason => reason.State));
     }
 
-    private static BoardAssessment Visits(string visits) => Worked.Board(Parts + "bench:\n" + visits, Stock);
+    private static JudgedBoard Visits(string visits) => Worked.Board(Parts + "bench:\n" + visits, Stock);
 
     private static string First(string list, string entry) => $"  - date: 2026-03-14\n    {list}:\n      - {entry}";
 
@@ -181,14 +181,14 @@ public sealed class FitToRunTests
 
     private static string Seen(string severity) => $"{{ at: J3, what: a lifted pad, severity: {severity} }}";
 
-    private static (BoardState State, string Text) Only(BoardAssessment board)
+    private static (BoardState State, string Text) Only(JudgedBoard board)
     {
         var reason = Assert.Single(board.Reasons);
         Assert.NotEmpty(reason.NextStep);
         return (reason.State, reason.Text);
     }
 
-    private static (BoardState State, string? At) Where(BoardAssessment board)
+    private static (BoardState State, string? At) Where(JudgedBoard board)
     {
         var reason = Assert.Single(board.Reasons);
         return (reason.State, reason.At);

@@ -116,7 +116,7 @@ public sealed class PointReadingTests
             reason => reason.At == "+5V"
         );
 
-    private static BoardAssessment Visits(string visits) => Worked.Board(Points + visits);
+    private static JudgedBoard Visits(string visits) => Worked.Board(Points + visits);
 
     private static string First(string reading) => $"  - date: 2026-03-14\n    readings:\n      - {{ {reading} }}";
 

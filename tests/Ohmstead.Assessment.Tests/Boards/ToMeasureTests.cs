@@ -39,7 +39,7 @@ public sealed class ToMeasureTests
         );
     }
 
-    private static BoardAssessment Of(string part) =>
+    private static JudgedBoard Of(string part) =>
         Worked.Board(
             $$"""
             parts:

@@ -80,16 +80,16 @@ public sealed class UndecidedReadingTests
         Assert.Empty(Worked.Board(Read + "\n    proof:\n      - { point: +5V, voltage: 5.02 V }").MeasureAgain);
     }
 
-    private static BoardAssessment Electrolytic(string readings) =>
+    private static JudgedBoard Electrolytic(string readings) =>
         Board("{ ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }", readings);
 
-    private static BoardAssessment Suppressor(string readings) =>
+    private static JudgedBoard Suppressor(string readings) =>
         Board(
             "{ ref: C2, kind: suppression capacitor, capacitance: 1 µF, tolerance: 20 %, safety_class: X2, role: mains suppression }",
             readings
         );
 
-    private static BoardAssessment Board(string part, string readings) =>
+    private static JudgedBoard Board(string part, string readings) =>
         Worked.Board(
             $"parts:\n  - {part}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {readings}\n  - date: 2026-03-20\n    proof:\n   "
                 + $"   - {{ point: lamp, result: pass }}"

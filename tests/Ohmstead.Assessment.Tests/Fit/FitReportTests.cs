@@ -219,7 +219,11 @@ public sealed class FitReportTests
         return FitReport.Of(
             board,
             board.Place("X1")!,
-            Drawer.Of(collection.Workshop, [.. collection.Boards.Select(board => BoardSummary.Of(board))], SmallCollection.Today)
+            Drawer.Of(
+                collection.Workshop,
+                BoardSummary.UseOfLots(collection.Boards.Select(board => BoardSummary.Of(board))),
+                SmallCollection.Today
+            )
         );
     }
 }

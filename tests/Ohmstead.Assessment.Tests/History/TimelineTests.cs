@@ -138,13 +138,13 @@ public sealed class TimelineTests
                 .Decision
         );
 
-    private static BoardAssessment C12(params string[] work) =>
+    private static JudgedBoard C12(params string[] work) =>
         Board(
             "  - date: 2026-03-13\n    found:\n      - { at: C12, what: the can bulges, severity: major }\n"
                 + string.Concat(work.Select((entry, day) => $"  - date: 2026-03-{14 + day}\n    work:\n      - {entry}\n"))
         );
 
-    private static BoardAssessment Board(string visits) =>
+    private static JudgedBoard Board(string visits) =>
         Worked.Board(
             "parts:\n  - { ref: C12, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: 20 %, rated_voltage: 25 V }\n"
                 + "  - { ref: C13, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 25 V }\nbench:\n"

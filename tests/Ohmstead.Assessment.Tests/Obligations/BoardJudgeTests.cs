@@ -17,12 +17,12 @@ public sealed class BoardJudgeTests
         Assert.Equal(BoardState.FitToRun, Assert.Single(Collection(Board("SP-0001", Sound)).Boards).State);
 
     [Fact]
-    public void A_board_that_was_assessed_and_never_judged_is_fit_for_nothing()
+    public void An_assessment_has_no_state_and_a_board_of_which_nothing_was_asked_is_fit_for_nothing()
     {
         var collection = Collection(Board("SP-0001", Sound));
         var assessed = new Assessor(collection.Workshop).Assess(collection.Boards.Single().Board);
-        Assert.Empty(assessed.Obligations);
-        Assert.Equal(BoardState.NotLookedAt, assessed.State);
+        Assert.IsNotType<JudgedBoard>(assessed);
+        Assert.Equal(BoardState.NotLookedAt, new JudgedBoard(assessed, [], [], [], SmallCollection.Today).State);
     }
 
     // What could not be read would be reported again by the checks that miss it.
@@ -52,9 +52,9 @@ public sealed class BoardJudgeTests
         var board = collection.Boards.Single().Board;
         Finding read = new("key-unknown", Severity.Error, new(board.Path, 3, 1), "no such key");
         var judged = judge.Judge(board, [read]);
-        Assert.Equal([read], judged.Findings);
-        Assert.NotEqual(BoardState.FitToRun, judged.Assessment.State);
-        Assert.Equal(BoardState.FitToRun, judge.Judge(board, []).Assessment.State);
+        Assert.Equal([read], judged.Reported);
+        Assert.NotEqual(BoardState.FitToRun, judged.State);
+        Assert.Equal(BoardState.FitToRun, judge.Judge(board, []).State);
     }
 
     [Fact]

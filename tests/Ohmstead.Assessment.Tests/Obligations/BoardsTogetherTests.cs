@@ -65,7 +65,7 @@ public sealed class BoardsTogetherTests
             }
         });
 
-    private static IEnumerable<string> Words(BoardAssessment board) =>
+    private static IEnumerable<string> Words(JudgedBoard board) =>
         board.Obligations.Select(one => $"{one.Kind} {one.At} {one.Standing} {one.Text} {one.NextStep} {one.MetBy?.Spot}");
 
     private static IEnumerable<bool> Changes(string stock, params string?[] days)

@@ -191,7 +191,7 @@ public sealed class SharedFaultsTests
 
     private static bool Held(params CaseBlock[] blocks) => IsHeld(Assert.Single(new SmallCollection(blocks).Boards));
 
-    private static bool IsHeld(BoardAssessment board) =>
+    private static bool IsHeld(JudgedBoard board) =>
         board.Obligations.Any(one => one is { Kind: "record-sound", Standing: ObligationStanding.Open });
 
     private static Finding FaultOfTheFirstLot() =>

@@ -1,5 +1,5 @@
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Tests.Support;
 using Ohmstead.Electronics.Substitution;
@@ -83,11 +83,11 @@ public sealed class LotPiecesTests
     public void Counts_go_down_by_what_was_scrapped_and_a_doubted_lot_is_not_sure()
     {
         var collection = Collection("count: 2, because: leads torn off", [Reading(Good)]);
-        var line = Assert.Single(DrawerList.Of(collection.Workshop, [], SmallCollection.Today));
+        var line = Assert.Single(DrawerList.Of(collection.Workshop, new LotUse([]), SmallCollection.Today));
         Assert.Equal((10, 0, 2, 8), (line.Came, line.Fitted, line.Scrapped, line.Left));
         Assert.Contains("doubt all of it, so many were bad: measure each piece, or send it back", line.ToDo);
         Assert.Equal("2 of 3 looked at were bad", line.BadInWords);
-        var lot = Assert.Single(Drawer.Of(collection.Workshop, [], SmallCollection.Today).Lots);
+        var lot = Assert.Single(Drawer.Of(collection.Workshop, new LotUse([]), SmallCollection.Today).Lots);
         Assert.Equal(8, lot.Left);
         Assert.Equal(ReasonWeight.Doubt, Assert.Single(lot.Doubts).Weight);
         var story = LotStory.Of(collection.Workshop, collection.Workshop.Lots["L-031"], [], SmallCollection.Today);
@@ -99,7 +99,13 @@ public sealed class LotPiecesTests
         Assert.Contains(
             "measure one before any is fitted",
             Assert
-                .Single(DrawerList.Of(Collection("count: 1, because: reads low", [Reading(Bad)]).Workshop, [], SmallCollection.Today))
+                .Single(
+                    DrawerList.Of(
+                        Collection("count: 1, because: reads low", [Reading(Bad)]).Workshop,
+                        new LotUse([]),
+                        SmallCollection.Today
+                    )
+                )
                 .ToDo
         );
 
@@ -107,7 +113,13 @@ public sealed class LotPiecesTests
     public void A_lot_whose_bad_piece_was_scrapped_is_offered_again()
     {
         var lot = Assert.Single(
-            Drawer.Of(Collection("count: 1, because: reads low", [Reading(Bad), Reading(Good)]).Workshop, [], SmallCollection.Today).Lots
+            Drawer
+                .Of(
+                    Collection("count: 1, because: reads low", [Reading(Bad), Reading(Good)]).Workshop,
+                    new LotUse([]),
+                    SmallCollection.Today
+                )
+                .Lots
         );
         Assert.Equal(9, lot.Left);
         Assert.Empty(lot.Doubts);
@@ -131,7 +143,7 @@ public sealed class LotPiecesTests
     private static LotPieces Pieces(string? scrapped, params string[] readings)
     {
         var workshop = Collection(scrapped, readings).Workshop;
-        return LotPieces.Of(workshop, new Assessor(workshop), "L-031");
+        return LotPieces.Of(workshop, new ReadingJudge(workshop), "L-031");
     }
 
     private static SmallCollection Collection(string? scrapped, string[] readings)

@@ -55,7 +55,7 @@ internal sealed class ObligedBoard
         Board = Assert.Single(collection.Boards);
     }
 
-    internal BoardAssessment Board { get; }
+    internal JudgedBoard Board { get; }
 
     /// <summary>It is met: for what, by which words, on which day, and by which line of which file.</summary>
     internal ObligedBoard Met(string? at, string text, string by, string? day, string line, string path = Path)

@@ -47,7 +47,7 @@ internal sealed class SmallCollection
         ];
         var judged = Judged(new(Workshop, SharedFaults.Of(Workshop, shared), Today, pictures) { Stories = new ScriptStories() });
         // What all boards together show is said of each when it is judged again with it.
-        Alone = [.. judged.Select(board => board.Assessment)];
+        Alone = judged;
         Together = BoardsTogether.Of(Workshop, [.. Alone.Select(board => BoardSummary.Of(board))], Today);
         judged = Judged(
             new(Workshop, SharedFaults.Of(Workshop, shared.Concat(Together.Findings)), Today, pictures)
@@ -56,18 +56,18 @@ internal sealed class SmallCollection
                 Stories = new ScriptStories(),
             }
         );
-        Boards = [.. judged.Select(board => board.Assessment)];
-        all = [.. shared, .. judged.SelectMany(board => board.Findings), .. ofBoards.Where(IsOfNoRecord), .. Together.Findings];
+        Boards = judged;
+        all = [.. shared, .. judged.SelectMany(board => board.Reported), .. ofBoards.Where(IsOfNoRecord), .. Together.Findings];
     }
 
     internal BoardsTogether Together { get; }
 
     /// <summary>The boards as each is judged by itself.</summary>
-    internal IReadOnlyList<BoardAssessment> Alone { get; }
+    internal IReadOnlyList<JudgedBoard> Alone { get; }
 
     internal Workshop Workshop { get; }
 
-    internal IReadOnlyList<BoardAssessment> Boards { get; }
+    internal IReadOnlyList<JudgedBoard> Boards { get; }
 
     /// <summary>What reading the files alone has to say.</summary>
     internal IReadOnlyList<Finding> ReadingFindings => [.. ofShared, .. ofBoards];

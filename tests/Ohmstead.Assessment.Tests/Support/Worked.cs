@@ -52,7 +52,7 @@ internal static class Worked
     }
 
     /// <summary>Assesses a board; what is given is its front matter after the title.</summary>
-    internal static BoardAssessment Board(string record, string? stock = null, string? design = null, string? decision = null)
+    internal static JudgedBoard Board(string record, string? stock = null, string? design = null, string? decision = null)
     {
         var blocks = new List<CaseBlock>
         {

@@ -30,17 +30,13 @@ internal static class RecordTarget
         }
 
         var judged = new BoardJudge(Workshop.Empty, SharedFaults.None, Today, new NoPictures()).Judge(board, read.Findings);
-        var hasError = judged.Findings.Any(finding => finding.Severity == Severity.Error);
+        var hasError = judged.Reported.Any(finding => finding.Severity == Severity.Error);
         FaultFoundException.Unless(
-            !hasError || judged.Assessment.State != Ohmstead.Assessment.History.BoardState.FitToRun,
+            !hasError || judged.State != Ohmstead.Assessment.History.BoardState.FitToRun,
             "fit to run with an error in the record"
         );
         using var buffer = new PageBuffer();
-        BoardPage.Write(
-            buffer,
-            new ReportContext(Workshop.Empty, new HashSet<string>(StringComparer.Ordinal), Today, "0.0.0"),
-            judged.Assessment
-        );
+        BoardPage.Write(buffer, new ReportContext(Workshop.Empty, new HashSet<string>(StringComparer.Ordinal), Today, "0.0.0"), judged);
         var page = Encoding.UTF8.GetString(buffer.Written);
         Bytes.AreHarmless(page, "the page");
         FaultFoundException.Unless(page.Split("<script").Length <= 2, "a second script stands in the page");

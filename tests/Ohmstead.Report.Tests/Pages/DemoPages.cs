@@ -46,10 +46,7 @@ public sealed class DemoPages : IDisposable
             Read("stock.yaml", FileForm.Yaml, FileBinding.Stock),
             [.. In("designs").Select(path => Read(path, FileForm.Markdown, FileBinding.Design))]
         );
-        BoardAssessment[] boards =
-        [
-            .. In("boards").Select(path => Judged.Board(Read(path, FileForm.Markdown, FileBinding.Board), workshop)),
-        ];
+        JudgedBoard[] boards = [.. In("boards").Select(path => Judged.Board(Read(path, FileForm.Markdown, FileBinding.Board), workshop))];
         BoardSummary[] summaries = [.. boards.Select(board => BoardSummary.Of(board))];
         var checks = Checks();
         var context = new ReportContext(
@@ -59,7 +56,7 @@ public sealed class DemoPages : IDisposable
             "0.0.0"
         )
         {
-            Drawer = Drawer.Of(workshop, summaries, new DateOnly(2026, 11, 25)),
+            Drawer = Drawer.Of(workshop, BoardSummary.UseOfLots(summaries), new DateOnly(2026, 11, 25)),
             Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal),
             Commit = "0123abc",
             Pictures = new InventedPictures(),
@@ -93,9 +90,7 @@ public sealed class DemoPages : IDisposable
         );
         foreach (var board in boards)
         {
-            pages[SiteAddress.Board(board.Board.Id.Value)] = Page(() =>
-                BoardPage.Write(buffer, context, board, [.. findings.Where(finding => finding.Place.Path == board.Board.Path)])
-            );
+            pages[SiteAddress.Board(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board));
         }
 
         foreach (var units in DesignUnits.Of(workshop.Designs.Values, summaries))

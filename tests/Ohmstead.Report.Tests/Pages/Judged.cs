@@ -17,11 +17,11 @@ internal static class Judged
     public static DateOnly Today { get; } = new(2026, 11, 25);
 
     /// <summary>A board that was read already.</summary>
-    public static BoardAssessment Board(BoardFile board, Workshop workshop, DateOnly? today = null) =>
-        new BoardJudge(workshop, SharedFaults.None, today ?? Today, new AllThere()).Judge(board, []).Assessment;
+    public static JudgedBoard Board(BoardFile board, Workshop workshop, DateOnly? today = null) =>
+        new BoardJudge(workshop, SharedFaults.None, today ?? Today, new AllThere()).Judge(board, []);
 
     /// <summary>A board, from a record in which nothing is wrong to read.</summary>
-    public static BoardAssessment Board(string record, Workshop? workshop = null, DateOnly? today = null)
+    public static JudgedBoard Board(string record, Workshop? workshop = null, DateOnly? today = null)
     {
         var read = FileBinding.Board(
             "boards/X-1.md",

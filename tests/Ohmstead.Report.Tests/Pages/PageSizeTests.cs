@@ -1,6 +1,7 @@
 using System.Text;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Nodes;
@@ -42,7 +43,7 @@ public class PageSizeTests
     {
         var plan = new CollectionPlan(Boards);
         var workshop = Shared(plan);
-        var drawer = Drawer.Of(workshop, [], Judged.Today);
+        var drawer = Drawer.Of(workshop, new LotUse([]), Judged.Today);
         string[] largest =
         [
             .. Enumerable

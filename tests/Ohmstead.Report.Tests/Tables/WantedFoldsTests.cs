@@ -87,7 +87,7 @@ public sealed class WantedFoldsTests
         var assessed = Judged.Board(board.File!, workshop);
         return (
             [.. assessed.Places.Select(place => FitPlace.Of(assessed, place))],
-            Drawer.Of(workshop, [BoardSummary.Of(assessed)], new DateOnly(2026, 11, 25))
+            Drawer.Of(workshop, BoardSummary.UseOfLots([BoardSummary.Of(assessed)]), new DateOnly(2026, 11, 25))
         );
     }
 }

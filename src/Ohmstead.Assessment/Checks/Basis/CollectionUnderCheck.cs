@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 
@@ -8,14 +9,9 @@ namespace Ohmstead.Assessment.Checks.Basis;
 /// flat.</summary>
 /// <param name="Workshop">Designs, instruments, stock.</param>
 /// <param name="Boards">The number of each board and where it is written, in order of path.</param>
-/// <param name="Fitted">How many parts of each lot were fitted, by the name of the lot.</param>
+/// <param name="Use">What boards took of the lots.</param>
 /// <param name="Today">The day of this run.</param>
-public sealed record CollectionUnderCheck(
-    Workshop Workshop,
-    IReadOnlyList<BoardNumber> Boards,
-    IReadOnlyDictionary<string, int> Fitted,
-    DateOnly Today
-)
+public sealed record CollectionUnderCheck(Workshop Workshop, IReadOnlyList<BoardNumber> Boards, LotUse Use, DateOnly Today)
 {
     /// <summary>What becomes of stories.</summary>
     public IStories Stories { get; init; } = NoStories.Instance;
@@ -25,7 +21,7 @@ public sealed record CollectionUnderCheck(
     /// <param name="boards">The boards, in order of path.</param>
     /// <param name="today">The day of this run.</param>
     public static CollectionUnderCheck Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today) =>
-        new(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.FittedByLot(boards), today);
+        new(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.UseOfLots(boards), today);
 
     /// <summary>What boards share: the parts of all designs and the lots in the drawer, with the file and the name that each is told
     /// by.</summary>

@@ -1,5 +1,5 @@
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks.Basis;
+using Ohmstead.Assessment.History;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Collection;
@@ -24,10 +24,10 @@ public sealed class IncomingFarFromMarking : ICollectionCheck
             yield break;
         }
 
-        var assessor = new Assessor(collection.Workshop);
+        var judge = new ReadingJudge(collection.Workshop);
         var incoming = collection
             .Workshop.IncomingReadings.SelectMany(lot => lot)
-            .Select(pair => assessor.AssessIncoming(pair.Visit, pair.Reading));
+            .Select(pair => judge.AssessIncoming(pair.Visit, pair.Reading));
         foreach (var (verdict, message) in FarReadings.Of(incoming))
         {
             yield return new Finding(

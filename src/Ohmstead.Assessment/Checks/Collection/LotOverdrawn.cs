@@ -15,7 +15,7 @@ public sealed class LotOverdrawn : ICollectionCheck
     {
         foreach (var lot in collection.Workshop.StockFile?.Lots ?? [])
         {
-            var (fitted, scrapped) = (collection.Fitted.GetValueOrDefault(lot.Id.Value), collection.Workshop.ScrappedOf(lot.Id.Value));
+            var (fitted, scrapped) = (collection.Use.Fitted(lot.Id.Value), collection.Workshop.ScrappedOf(lot.Id.Value));
             if (lot.Quantity is { } came && fitted + scrapped > came.Value)
             {
                 var went =

@@ -1,9 +1,10 @@
+using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
-namespace Ohmstead.Assessment.Boards;
+namespace Ohmstead.Assessment.Buying;
 
 /// <summary>What to buy for the whole collection: what the boards need, less what lies in the drawer, less what is on order.</summary>
 public static class BuyingList
@@ -28,7 +29,7 @@ public static class BuyingList
             .OrderByDescending(group => group.First().Values.RatedVoltage?.Value.Value ?? 0m)
             .ThenBy(group => group.Key, StringComparer.Ordinal)
             .ToArray();
-        var counted = Drawer.Of(workshop, boards, today);
+        var counted = Drawer.Of(workshop, BoardSummary.UseOfLots(boards), today);
         Stocked[] drawer =
         [
             .. counted

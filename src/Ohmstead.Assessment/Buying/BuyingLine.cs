@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using Ohmstead.Assessment.Boards;
 
-namespace Ohmstead.Assessment.Boards;
+namespace Ohmstead.Assessment.Buying;
 
 /// <summary>One line of the buying list: a part, how many of it are needed, and where they come from.</summary>
 /// <param name="What">The part in words.</param>

@@ -1,7 +1,8 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Buying;
 using Ohmstead.Assessment.Tests.Support;
 
-namespace Ohmstead.Assessment.Tests.Boards;
+namespace Ohmstead.Assessment.Tests.Buying;
 
 /// <summary>The buying list: what the boards need, less the drawer, less what is on order. Sums done by hand.</summary>
 public sealed class BuyingListTests

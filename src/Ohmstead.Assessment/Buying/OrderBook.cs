@@ -2,7 +2,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 
-namespace Ohmstead.Assessment.Shelf;
+namespace Ohmstead.Assessment.Buying;
 
 /// <summary>An order with where it stands and what it holds up.</summary>
 /// <param name="Order">The order as written.</param>

@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using Ohmstead.Assessment.Limits;
+using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Assessment.Workshops;
+using Ohmstead.Electronics.Uncertainty;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.History;
+
+/// <summary>Holds what was read against the limits that govern it.</summary>
+/// <remarks>It keeps what is the same for many readings in mind, so an instance is used by one thread at a time; each worker has its
+/// own.</remarks>
+/// <param name="workshop">What readings refer to.</param>
+public sealed class ReadingJudge(Workshop workshop)
+{
+    // Most readings of a visit are taken in one and the same way.
+    private ReadingConditions? lastHow;
+
+    // And with one instrument, whose calibration is looked up once for all of them.
+    private (Instrument? Instrument, DateOnly Day, DateOnly? Since) lastLapse;
+
+    // The same marks come on all boards.
+    private readonly LimitMemo limitsKnown = new();
+
+    // A lot is measured once when it comes, and its parts go to many boards.
+    private readonly Dictionary<Reading, AssessedReading> incoming = new(ReferenceEqualityComparer.Instance);
+
+    private readonly FittedValues fitted = new();
+
+    /// <summary>What a part is that sits in a place: its own marks, and what the circuit needs there.</summary>
+    internal PartValues InPlace(PartValues part, PartValues? place) => fitted.Of(part, place);
+
+    /// <summary>The verdicts on a reading of a lot that lies in the drawer.</summary>
+    public AssessedReading AssessIncoming(BenchVisit visit, Reading reading)
+    {
+        if (!incoming.TryGetValue(reading, out var assessed))
+        {
+            incoming[reading] = assessed = Incoming(visit, reading);
+        }
+
+        return assessed;
+    }
+
+    private AssessedReading Incoming(BenchVisit visit, Reading reading)
+    {
+        var lot = reading.Lot is { } name ? workshop.Lots.GetValueOrDefault(name.Value) : null;
+        return new(visit, -1, reading, null, lot, lot is null ? [] : Verdicts(visit, reading, lot.Values, null, isNew: true));
+    }
+
+    /// <summary>The verdicts on a reading of a part.</summary>
+    /// <param name="visit">The visit to the bench.</param>
+    /// <param name="reading">The reading.</param>
+    /// <param name="values">What the part is.</param>
+    /// <param name="place">Where a circuit limit comes from, or null for a part that sits in no place.</param>
+    /// <param name="isNew">True for a part that has not been fitted yet.</param>
+    internal ImmutableArray<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
+    {
+        var how = lastHow = ReadingConditions.Of(
+            isNew,
+            reading,
+            reading.Temperature ?? visit.RoomTemperature,
+            IsJunction(values) ? reading.Values.FirstOrDefault(value => value.Measured == Measured.Current)?.Exact : null,
+            lastHow
+        );
+        var instrument = InstrumentOf(visit, reading.Instrument);
+
+        // What has not been fitted yet lies on the bench where nothing else is written.
+        var circuit = reading.Circuit?.Value ?? (isNew ? Circuit.Out : null);
+        var read = ValuesOf(reading, values);
+        var verdicts = ImmutableArray.CreateBuilder<Verdict>(read.Length);
+        for (var at = 0; at < read.Length; at++)
+        {
+            var value = read[at];
+            var limits = limitsKnown.For(values, place, value.Measured, how);
+            var verdict = Judge.Decide(value, limits, circuit, MeterOf(instrument, value, visit), RuleFor(values), values);
+            verdicts.Add(
+                verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual
+                    ? verdict with
+                    {
+                        Remarks = [.. verdict.Remarks, usual],
+                    }
+                    : verdict
+            );
+        }
+
+        return verdicts.MoveToImmutable();
+    }
+
+    // A part that people rely on not to be hurt is not kept on a doubt, however rare it is.
+    private DecisionRule RuleFor(PartValues values) =>
+        workshop.Rule.GuardShare < 0m && PartKind.IsSafetyRelevant(values) ? DecisionRule.Guarded : workshop.Rule;
+
+    // The frequency of a crystal is what was measured; of any other part it is how it was measured.
+    private static ImmutableArray<ReadValue> ValuesOf(Reading reading, PartValues values) =>
+        reading.Frequency is { } frequency && values.Kind.Value.Family == PartFamily.Crystal
+            ? [.. reading.Values, ReadValue.Of(Measured.Frequency, frequency)]
+        : reading.Values.Length > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)]
+        : reading.Values;
+
+    // The current through a junction is how its voltage was measured.
+    private static bool IsJunction(PartValues values) => values.Kind.Value.Junction is Junction.Rectifying or Junction.Breakdown;
+
+    private MeterReach MeterOf(Instrument? instrument, ReadValue value, BenchVisit visit) =>
+        instrument is null ? default : MeterReach.Of(instrument, value.Measured, value.Value.Value, LapsedOn(instrument, visit.Date.Value));
+
+    private DateOnly? LapsedOn(Instrument instrument, DateOnly day)
+    {
+        if (!ReferenceEquals(lastLapse.Instrument, instrument) || lastLapse.Day != day)
+        {
+            lastLapse = (instrument, day, MeterDoubt.LongLapsed(instrument, day));
+        }
+
+        return lastLapse.Since;
+    }
+
+    /// <summary>The verdicts on values that were read or proved at a test point.</summary>
+    /// <param name="visit">The visit to the bench.</param>
+    /// <param name="values">The values.</param>
+    /// <param name="point">The point, or null when it is not known.</param>
+    /// <param name="own">The instrument that the entry names, or null.</param>
+    internal ImmutableArray<Verdict> AtPoint(BenchVisit visit, IEnumerable<ReadValue> values, TestPoint? point, Written<string>? own)
+    {
+        var instrument = InstrumentOf(visit, own);
+        return PointJudge.Decide(values, point, value => MeterOf(instrument, value, visit), workshop.Rule);
+    }
+
+    private Instrument? InstrumentOf(BenchVisit visit, Written<string>? own) =>
+        (own ?? visit.Instrument) is { } name ? workshop.Instruments.GetValueOrDefault(name.Value) : null;
+}

@@ -1,0 +1,31 @@
+namespace Ohmstead.Assessment.Shelf;
+
+/// <summary>What boards took of the lots in the drawer.</summary>
+public sealed class LotUse
+{
+    private readonly Dictionary<string, int> fitted = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> readGood = new(StringComparer.Ordinal);
+
+    /// <summary>Counts fittings.</summary>
+    /// <param name="fittings">Where parts of known lots were fitted, each with the name of its lot.</param>
+    public LotUse(IEnumerable<(string Lot, LotFitting Fitting)> fittings)
+    {
+        foreach (var (lot, fitting) in fittings)
+        {
+            fitted[lot] = Fitted(lot) + 1;
+            if (fitting.WasReadGood)
+            {
+                readGood[lot] = ReadGood(lot) + 1;
+            }
+        }
+    }
+
+    /// <summary>The lots of which boards took any.</summary>
+    public IEnumerable<string> Lots => fitted.Keys;
+
+    /// <summary>How many parts of a lot were fitted.</summary>
+    public int Fitted(string lot) => fitted.GetValueOrDefault(lot);
+
+    /// <summary>How many parts of a lot were read for the place that they went to, and did not fail.</summary>
+    public int ReadGood(string lot) => readGood.GetValueOrDefault(lot);
+}
