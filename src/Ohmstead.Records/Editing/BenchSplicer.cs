@@ -170,11 +170,8 @@ public sealed class BenchSplicer(RecordEditor editor)
             return Refused("the record is laid out in a way that these entries cannot be put into without touching more", visits);
         }
 
-        var folded = editor.Fold(text, after);
-        var last = folded == text ? after : editor.ReadAgain(folded);
-        return last is null || (folded != text && !NodeTrail.Of(last).SequenceEqual(NodeTrail.Of(after)))
-            ? new(text, null, SpotsOf(after, where))
-            : new(folded, null, SpotsOf(last, where));
+        var (folded, root) = editor.Folded(text, after);
+        return new(folded, null, SpotsOf(root, where));
     }
 
     // The reading without what was put in; where each entry stands, in the order given; and whether all of it is as it was meant.

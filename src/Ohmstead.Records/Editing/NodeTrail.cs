@@ -18,6 +18,28 @@ internal static class NodeTrail
         return trail;
     }
 
+    /// <summary>The node at a path, or null where there is none.</summary>
+    internal static Node? At(Node? node, string path)
+    {
+        while (path.Length > 0 && node is not null)
+        {
+            var end = path.IndexOfAny(['/', '#'], 1) is >= 0 and var next ? next : path.Length;
+            var step = path[1..end];
+            node = node switch
+            {
+                MappingNode mapping when path[0] == '/' => mapping.ValueOf(step),
+                SequenceNode list
+                    when path[0] == '#' && int.Parse(step, CultureInfo.InvariantCulture) is var at && at < list.Items.Length => list.Items[
+                    at
+                ],
+                _ => null,
+            };
+            path = path[end..];
+        }
+
+        return node;
+    }
+
     /// <summary>Whether a trail says all that another said, in the same order, and beside it only what lies below one of the
     /// paths.</summary>
     internal static bool IsMoreBy(

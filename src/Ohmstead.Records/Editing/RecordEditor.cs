@@ -72,14 +72,14 @@ public sealed class RecordEditor
     /// <param name="shape">The shape of the record, for the order of its keys.</param>
     /// <param name="key">The list.</param>
     /// <param name="item">The item, as one line of YAML.</param>
-    public EditOutcome Append(Shape shape, string key, string item) => Into(Root, string.Empty, shape, key, [item]);
+    public EditOutcome Append(Shape shape, string key, string item) => Into(new(Root, string.Empty, key), shape, [item]);
 
     /// <summary>Adds several items at the end of a list at the top of the record, in their order.</summary>
     /// <param name="shape">The shape of the record, for the order of its keys.</param>
     /// <param name="key">The list.</param>
     /// <param name="items">The items, each as one line of YAML; at least one.</param>
     public EditOutcome AppendAll(Shape shape, string key, IReadOnlyList<string> items) =>
-        IntoAll(Root, string.Empty, shape, key, [.. items.Select(item => new[] { item })]);
+        IntoAll(new(Root, string.Empty, key), shape, [.. items.Select(item => new[] { item })]);
 
     /// <summary>Whether an entry may join the last visit without saying that it happened earlier than it did; false where there is no
     /// visit.</summary>
@@ -137,15 +137,14 @@ public sealed class RecordEditor
         {
             return last.IsFlow
                 ? EditOutcome.Refused($"line {Text(last.Spot.Line)} holds the visit in braces", $"add to it by hand: {key}: [{item}]")
-                : Into(last, "/bench#" + Text(visits.Items.Length - 1), BenchShape.Shape, key, [item]);
+                : Into(new(last, "/bench#" + Text(visits.Items.Length - 1), key), BenchShape.Shape, [item]);
         }
 
         return Into(
-            Root,
-            string.Empty,
+            new(Root, string.Empty, "bench"),
             shape,
-            "bench",
-            [.. head.Select(entry => $"{entry.Key}: {FlowText.Scalar(entry.Value)}"), $"{key}:", $"  - {item}"]
+            [.. head.Select(entry => $"{entry.Key}: {FlowText.Scalar(entry.Value)}"), $"{key}:", $"  - {item}"],
+            $"/{key}#0"
         );
     }
 
@@ -167,7 +166,7 @@ public sealed class RecordEditor
         }
 
         return (item.IsFlow ? BeforeBrace(last.Value, added) : BelowKey(item, added)) is { } edit
-            ? Checked(TextEdit.Apply(source.Text, edit), [$"/{list}#{Text(index)}/{key}"], added)
+            ? Checked(TextEdit.Apply(source.Text, edit), [$"/{list}#{Text(index)}/{key}"], $"/{list}#{Text(index)}", added)
             : EditOutcome.Refused(
                 $"the item on line {Text(item.Spot.Line)} does not end as an item in braces does",
                 $"write it by hand: {added}"
@@ -202,17 +201,23 @@ public sealed class RecordEditor
         return new TextEdit(at, 0, at > 0 && source.Text[at - 1] is not ('\n' or '\r') ? end + text : text + end);
     }
 
-    private EditOutcome Into(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<string> item) =>
-        IntoAll(mapping, path, shape, key, [item]);
+    private EditOutcome Into(ListAt list, Shape shape, IReadOnlyList<string> item, string entry = "") =>
+        IntoAll(list, shape, [item], entry);
 
-    private EditOutcome IntoAll(MappingNode mapping, string path, Shape shape, string key, IReadOnlyList<IReadOnlyList<string>> items)
+    private EditOutcome IntoAll(ListAt list, Shape shape, IReadOnlyList<IReadOnlyList<string>> items, string entry = "")
     {
+        var (mapping, path, key) = list;
         var value = mapping.ValueOf(key);
         var count = value is SequenceNode { Items.Length: var known } ? known : 0;
         var edit = IntoList(mapping, shape, key, items);
         var byHand = string.Join(' ', items[0]) + (items.Count > 1 ? $" and {Text(items.Count - 1)} more" : string.Empty);
         return edit is { } change
-            ? Checked(TextEdit.Apply(source.Text, change), [.. items.Select((_, i) => $"{path}/{key}#{Text(count + i)}")], byHand)
+            ? Checked(
+                TextEdit.Apply(source.Text, change),
+                [.. items.Select((_, i) => $"{path}/{key}#{Text(count + i)}")],
+                $"{path}/{key}#{Text(count)}{entry}",
+                byHand
+            )
             : EditOutcome.Refused(
                 value is null
                     ? $"the record stands in braces on line {Text(mapping.Spot.Line)}"
@@ -336,14 +341,19 @@ public sealed class RecordEditor
     private static string Laid(IReadOnlyList<IReadOnlyList<string>> items, string end, int blanks) =>
         string.Concat(items.SelectMany(item => item.Select((part, i) => end + new string(' ', blanks) + (i == 0 ? "- " : "  ") + part)));
 
-    private EditOutcome Checked(string text, IReadOnlyList<string> added, string byHand)
+    // What comes in without its proof stays outside: the text is read again, and the entry is where it was put.
+    private EditOutcome Checked(string text, IReadOnlyList<string> added, string entry, string byHand)
     {
-        return ReadAgain(text) is { } after && Adds(NodeTrail.Of(after), added)
-            ? EditOutcome.Of(Fold(text, after))
-            : EditOutcome.Refused(
+        if (ReadAgain(text) is not { } after || !Adds(NodeTrail.Of(after), added))
+        {
+            return EditOutcome.Refused(
                 "the record is laid out in a way that this entry cannot be put into without touching more than itself",
                 $"write it by hand: {byHand}"
             );
+        }
+
+        var (laid, root) = Folded(text, after);
+        return EditOutcome.Of(laid, NodeTrail.At(root, entry)!.Spot);
     }
 
     /// <summary>What a changed text says, or null when it cannot be read.</summary>
@@ -353,8 +363,17 @@ public sealed class RecordEditor
         return again.Findings.Any(finding => finding.Severity == Severity.Error) ? null : again.Root;
     }
 
-    /// <summary>The text as it is written: in a record that is tidy a new entry is, too, and a long one is folded.</summary>
-    internal string Fold(string text, MappingNode after) =>
+    /// <summary>The text as it is written, with what it says: in a record that is tidy a new entry is, too, and a long one is
+    /// folded.</summary>
+    internal (string Text, MappingNode Root) Folded(string text, MappingNode after) =>
+        Fold(text, after) is var folded
+        && folded != text
+        && ReadAgain(folded) is { } root
+        && NodeTrail.Of(root).SequenceEqual(NodeTrail.Of(after))
+            ? (folded, root)
+            : (text, after);
+
+    private string Fold(string text, MappingNode after) =>
         !HasLongLine(text) ? text
         : LaidText.Of(source.Path, text, form, after, out _)?.Edits() is { Count: > 0 }
         && LaidText.Of(source.Path, source.Text, form, Root, out _)?.Edits() is { Count: 0 }
@@ -390,6 +409,9 @@ public sealed class RecordEditor
         var wasEmpty = list.Length > 0 && before.Any(entry => entry.Path == list);
         return NodeTrail.IsMoreBy(before, after, wasEmpty ? [.. added, list] : added) && NodeTrail.HoldsAll(after, added);
     }
+
+    // A list: the mapping that holds it, the path of that mapping, and its key.
+    private readonly record struct ListAt(MappingNode Mapping, string Path, string Key);
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -76,9 +76,9 @@ internal sealed class IncomingCommand(Terminal terminal)
                         var item = FlowText.Mapping(BenchShape.Reading.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
                         return (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "readings", item), item);
                     },
-                    after =>
+                    (after, place) =>
                     {
-                        var (visit, reading) = after.IncomingReadings[id].Last();
+                        var (visit, reading) = after.IncomingReadings[id].Single(pair => pair.Reading.Spot == place);
                         foreach (var verdict in new ReadingJudge(after).AssessIncoming(visit, reading).Verdicts)
                         {
                             terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));

@@ -70,7 +70,7 @@ internal sealed class OrderCommand(Terminal terminal)
                         parsed.GetValue(options.Sure),
                         parsed.GetValue(options.Trial),
                         editor => (editor.Add("orders", index, key, today), $"{id}: {key}: {today}"),
-                        _ => Next(happened)
+                        (_, _) => Next(happened)
                     );
             }));
         return command;

@@ -70,7 +70,7 @@ internal sealed class ScrapCommand(Terminal terminal)
                     parsed.GetValue(options.Sure),
                     parsed.GetValue(options.Trial),
                     editor => (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "scrapped", item), item),
-                    after =>
+                    (after, _) =>
                     {
                         var known = LotPieces.Of(after, new ReadingJudge(after), id);
                         terminal.Out.WriteLine(Printable.Of($"  {(known.IsDoubted ? known.DoubtInWords : known.ShareInWords)}"));

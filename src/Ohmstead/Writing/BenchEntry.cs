@@ -103,7 +103,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     private Judgement? Judged(FoundBoard board, string text, bool isSure, Func<RecordEditor, (EditOutcome Outcome, string Line)> change)
     {
         var path = board.Assessment.Board.Path;
-        if (Splice.Try(terminal, path, text, FileForm.Markdown, change) is not var (changed, line))
+        if (Splice.Try(terminal, path, text, FileForm.Markdown, change) is not var (changed, line, entry))
         {
             return null;
         }
@@ -136,7 +136,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             return null;
         }
 
-        return new(text, changed, line, after, result);
+        return new(text, changed, line, entry, after, result);
     }
 
     private void Tell(string path, Judgement done, bool isTrial)
@@ -148,19 +148,17 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             );
         }
 
-        Verdicts(done.Board, done.After.Split('\n'), done.Line);
+        Verdicts(done.Board, done.Entry);
     }
 
     // Findings of other lines move with the lines; the check and the words stay.
     private static bool WasThere(FoundBoard board, Finding finding) =>
         board.Findings.Any(known => known.Check == finding.Check && known.Message == finding.Message);
 
-    private void Verdicts(JudgedBoard? board, string[] lines, string entry)
+    private void Verdicts(JudgedBoard? board, Spot entry)
     {
-        // Of two entries that say the same the later one is new.
-        bool IsEntry(Spot spot) => InOneLine(lines, spot, entry.Length).StartsWith(entry, StringComparison.Ordinal);
-        var verdicts = board?.Readings.LastOrDefault(reading => IsEntry(reading.Reading.Spot))?.Verdicts
-            ?? board?.Proofs.LastOrDefault(proof => IsEntry(proof.Proof.Spot))?.Verdicts;
+        var verdicts = board?.Readings.FirstOrDefault(reading => reading.Reading.Spot == entry)?.Verdicts
+            ?? board?.Proofs.FirstOrDefault(proof => proof.Proof.Spot == entry)?.Verdicts;
         foreach (var verdict in verdicts ?? [])
         {
             terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
@@ -172,20 +170,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         }
     }
 
-    // A long entry is folded in a tidy record.
-    private static string InOneLine(string[] lines, Spot spot, int length)
-    {
-        var text = lines[spot.Line - 1][(spot.Column - 1)..].TrimEnd();
-        for (var next = spot.Line; text.Length < length && next < lines.Length; next++)
-        {
-            text += " " + lines[next].Trim();
-        }
-
-        return text;
-    }
-
-    // An entry that may be written: the text before and after it, the entry, the board with it, and the run that judged it.
-    private sealed record Judgement(string Before, string After, string Line, JudgedBoard? Board, RunResult Result);
+    // An entry that may be written: the text before and after it, the entry and where it stands, the board with it, and the run that
+    // judged it.
+    private sealed record Judgement(string Before, string After, string Line, Spot Entry, JudgedBoard? Board, RunResult Result);
 
     private static int FirstDifference(string before, string after)
     {

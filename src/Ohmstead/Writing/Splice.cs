@@ -1,6 +1,7 @@
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Text;
 using Ohmstead.Running;
 using Ohmstead.Yaml;
 
@@ -15,8 +16,8 @@ internal static class Splice
     /// <param name="text">The text as it is.</param>
     /// <param name="form">Whether it is Markdown or YAML alone.</param>
     /// <param name="change">The splice, and the entry as one line.</param>
-    /// <returns>The text as it would be and the entry as one line, or null.</returns>
-    public static (string Text, string Line)? Try(
+    /// <returns>The text as it would be, the entry as one line and where it stands in the text; or null.</returns>
+    public static (string Text, string Line, Spot Entry)? Try(
         Terminal terminal,
         string path,
         string text,
@@ -33,7 +34,7 @@ internal static class Splice
         var (outcome, line) = change(editor);
         if (outcome.Text is { } changed)
         {
-            return (changed, line);
+            return (changed, line, outcome.Entry);
         }
 
         terminal.Error.WriteLine(Printable.Of($"{path}: {outcome.Refusal!.Message}"));

@@ -3,6 +3,7 @@ using Ohmstead.Collections;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Text;
 using Ohmstead.Running;
 
 namespace Ohmstead.Writing;
@@ -29,19 +30,19 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
     /// <param name="isSure">True to write what looks like a slip of the unit.</param>
     /// <param name="isTrial">True to show what would be written, and write nothing.</param>
     /// <param name="change">The splice, and the entry as one line.</param>
-    /// <param name="tell">Told what the file says afterwards.</param>
+    /// <param name="tell">Told what the file says afterwards, and where the entry stands in it.</param>
     /// <returns>The exit code.</returns>
     public int Change(
         bool isSure,
         bool isTrial,
         Func<RecordEditor, (EditOutcome Outcome, string Line)> change,
-        Action<Workshop>? tell = null
+        Action<Workshop, Spot>? tell = null
     )
     {
-        (string Before, string After, string Line, Workshop Workshop)? done = null;
+        (string Before, string After, string Line, Spot Entry, Workshop Workshop)? done = null;
         (string? Text, int Exit) Judged(string text)
         {
-            if (Splice.Try(terminal, Path, text, FileForm.Yaml, change) is not var (changed, line))
+            if (Splice.Try(terminal, Path, text, FileForm.Yaml, change) is not var (changed, line, entry))
             {
                 return (null, ExitCode.Findings);
             }
@@ -68,7 +69,7 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
                 return (null, ExitCode.Findings);
             }
 
-            done = (text, changed, line, after.Workshop);
+            done = (text, changed, line, entry, after.Workshop);
             return (isTrial ? null : changed, ExitCode.Clean);
         }
 
@@ -80,12 +81,12 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
             RecordFile.Create(files.Root, Path, first);
         }
 
-        if (done is var (old, now, entry, workshop))
+        if (done is var (old, now, line, place, workshop))
         {
             EntryTold.Tell(terminal, files.Root, Path, isTrial ? null : (old, now), () =>
             {
-                terminal.Out.WriteLine(Printable.Of($"{Path}: {(isTrial ? "would add" : "added")} {entry}"));
-                tell?.Invoke(workshop);
+                terminal.Out.WriteLine(Printable.Of($"{Path}: {(isTrial ? "would add" : "added")} {line}"));
+                tell?.Invoke(workshop, place);
             });
         }
 

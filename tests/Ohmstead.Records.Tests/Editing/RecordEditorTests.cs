@@ -1,4 +1,5 @@
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Yaml;
@@ -8,6 +9,9 @@ namespace Ohmstead.Records.Tests.Editing;
 public sealed class RecordEditorTests
 {
     private const string Reading = "{ part: C12, esr: 1.4 Ω }";
+
+    private const string OneVisit =
+        $"---\nboard: SP-0001\ntitle: Tide-gauge logger\nbench:\n  - date: 2026-02-14\n    readings:\n      - {Reading}\n---\n";
 
     [Fact]
     public void A_reading_joins_the_readings_of_its_day_as_one_line_and_nothing_else_changes()
@@ -242,6 +246,27 @@ public sealed class RecordEditorTests
     public void Text_that_another_reader_would_take_for_something_else_is_quoted(string text, string yaml) =>
         Assert.Equal(yaml, FlowText.TextScalar(text));
 
+    // Two entries may say the same; only its place tells which of them is the new one.
+    [Theory]
+    [InlineData("2026-02-14", 8)]
+    [InlineData("2026-03-01", 11)]
+    public void The_place_of_an_entry_is_told_as_it_stands_in_the_text(string date, int line)
+    {
+        var outcome = Enter(Open(OneVisit), date, Reading);
+        Assert.Equal((line, 9), (outcome.Entry.Line, outcome.Entry.Column));
+        Assert.Equal("      - " + Reading, outcome.Text!.Split('\n')[line - 1]);
+    }
+
+    [Fact]
+    public void An_entry_that_was_folded_stands_where_the_fold_put_it()
+    {
+        var note = string.Join(' ', Enumerable.Repeat("measured twice", 12));
+        var reading = $"{{ part: C2, esr: 3.92 Ω, note: {note} }}";
+        var outcome = Enter(Open(OneVisit), "2026-02-14", reading);
+        Assert.DoesNotContain(reading, outcome.Text, StringComparison.Ordinal);
+        Assert.StartsWith("      - { part: C2, esr: 3.92 Ω,", outcome.Text!.Split('\n')[outcome.Entry.Line - 1], StringComparison.Ordinal);
+    }
+
     private static RecordEditor Open(string text, FileForm form = FileForm.Markdown)
     {
         var editor = RecordEditor.Open("boards/SP-0001.md", text, form, new YamlNodeReader(), out var findings);
@@ -249,8 +274,8 @@ public sealed class RecordEditorTests
         return editor;
     }
 
-    private static string? Enter(string before, string date, string reading = Reading) =>
-        Open(before)
-            .AppendToVisit(FileShapes.Board, visit => visit["date"] == date, [("date", date), ("by", "RK")], "readings", reading)
-            .Text;
+    private static string? Enter(string before, string date, string reading = Reading) => Enter(Open(before), date, reading).Text;
+
+    private static EditOutcome Enter(RecordEditor editor, string date, string reading) =>
+        editor.AppendToVisit(FileShapes.Board, visit => visit["date"] == date, [("date", date), ("by", "RK")], "readings", reading);
 }
