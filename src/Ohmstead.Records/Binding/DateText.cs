@@ -69,7 +69,8 @@ public static class DateText
     private static ParseFault NotIso(string text)
     {
         var parts = text.Split('/', '.', ' ', '-');
-        if (parts.Length == 3 && parts[2].Length == 4 && parts.All(part => part.Length > 0 && part.All(char.IsAsciiDigit)))
+        // With more digits in front it is no day: what is made of it would not be read either, and would be turned round for ever.
+        if (parts is [{ Length: 1 or 2 }, { Length: 1 or 2 }, { Length: 4 }] && parts.All(part => part.All(char.IsAsciiDigit)))
         {
             var first = parts[0].PadLeft(2, '0');
             var second = parts[1].PadLeft(2, '0');
