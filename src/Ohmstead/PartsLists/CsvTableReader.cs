@@ -38,7 +38,7 @@ internal static class CsvTableReader
             if (bad is not null)
             {
                 // A quote that is never closed takes the last line end in, too.
-                var isOpen = bad.StartsWith('"') && text.EndsWith(bad, StringComparison.Ordinal);
+                var isOpen = bad.StartsWith('"') && parser.RawRecord.EndsWith(bad, StringComparison.Ordinal);
                 line = skipped + parser.RawRow - Breaks(isOpen ? parser.RawRecord : parser.RawRecord.TrimEnd('\r', '\n'));
                 faults.Add(
                     new(

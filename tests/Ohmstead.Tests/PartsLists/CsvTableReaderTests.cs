@@ -52,6 +52,10 @@ public sealed class CsvTableReaderTests
     }
 
     [Fact]
+    public void The_same_slip_on_two_lines_is_told_on_each() =>
+        Assert.Equal([1, 2], CsvTableReader.Read("\"Ref\"x,Value\nC1,\"Ref\"x").Faults.Select(fault => fault.Line));
+
+    [Fact]
     public void Lines_beside_a_broken_one_are_still_rows() =>
         Assert.Equal(["Ref", "C2"], CsvTableReader.Read("Ref,Value\nC1,5\" can\nC2,10n\n").Rows.Select(row => row.Cells[0]));
 
