@@ -27,10 +27,11 @@ internal static class CommandLine
           ohmstead start board SP-0021 --design bench-supply  start a record
         """;
 
-    private static readonly char[] LineBreaks = ['\r', '\n', '\t'];
-
     /// <summary>Runs one command. Whatever happens is told on the terminal and by the exit code, never by an exception.</summary>
     public static int Run(IReadOnlyList<string> words, Terminal terminal, Interruption interruption) =>
+        RunOfToday(TextOrJson.OfToday(words), terminal, interruption);
+
+    private static int RunOfToday(IReadOnlyList<string> words, Terminal terminal, Interruption interruption) =>
         DocumentRun.IsAsked(words)
             ? new DocumentRun(words[0], terminal).Run(own => Invoke(words, own, interruption))
             : Guarded
@@ -153,14 +154,15 @@ internal static class CommandLine
         var parsed = root.Parse(words, new ParserConfiguration { ResponseFileTokenReplacer = null });
         // What is wrong with a command line is told with the words that were given, which may have come from anywhere.
         using var error = new PrintableWriter(terminal.Error) { NewLine = "\n" };
-        if (parsed.Action is ParseErrorAction)
+        var faults = new UsageFaults(parsed, words);
+        if (parsed.Action is ParseErrorAction || faults.Strays.Count > 0)
         {
             if (words.Count == 0)
             {
                 help.Overview(root, terminal.Out);
             }
 
-            foreach (var line in Faults(parsed, [.. commands.Select(command => command.Name)]))
+            foreach (var line in Faults(parsed, faults, [.. commands.Select(command => command.Name)]))
             {
                 error.WriteLine(line);
             }
@@ -181,7 +183,7 @@ internal static class CommandLine
     }
 
     // All that is wrong with a command line, and the way on. A screen of help would drive the message out of sight.
-    private static IEnumerable<string> Faults(ParseResult parsed, IReadOnlyList<string> names)
+    private static IEnumerable<string> Faults(ParseResult parsed, UsageFaults faults, IReadOnlyList<string> names)
     {
         var path = string.Empty;
         for (var result = parsed.CommandResult; result.Command is not RootCommand; result = (CommandResult)result.Parent!)
@@ -191,13 +193,9 @@ internal static class CommandLine
 
         if (parsed.CommandResult.Command.Subcommands.Count == 0)
         {
-            foreach (var fault in parsed.Errors)
+            foreach (var line in faults.All())
             {
-                // The library breaks a list of words into lines with tabs.
-                yield return string.Join(
-                    ' ',
-                    fault.Message.Split(LineBreaks, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-                );
+                yield return line;
             }
 
             yield return $"ohmstead {path}--help tells how it is used";

@@ -16,8 +16,8 @@ internal sealed class AheadCommand(Terminal terminal)
     {
         var folder = new Argument<string>("FOLDER")
         {
-            Description = "The collection's folder; records or this folder when not given.",
-            DefaultValueFactory = _ => Directory.Exists("records") ? "records" : ".",
+            Description = "The collection's folder; this folder or records when not given.",
+            DefaultValueFactory = _ => SharedOptions.UsualFolder(),
         };
         var until = new Option<DateOnly?>("--until")
         {
@@ -25,7 +25,7 @@ internal sealed class AheadCommand(Terminal terminal)
             HelpName = "DATE",
             CustomParser = SharedOptions.Day,
         };
-        var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
+        var form = TextOrJson.Make();
         var calendar = new Option<string?>("--calendar")
         {
             Description = "Also write a calendar (iCalendar, RFC 5545) to a file.",
@@ -40,7 +40,7 @@ internal sealed class AheadCommand(Terminal terminal)
         {
             folder,
             until,
-            json,
+            form,
             calendar,
             over,
             shared.AsOf,
@@ -84,7 +84,7 @@ internal sealed class AheadCommand(Terminal terminal)
                 target.Write(written.Written, parsed.GetValue(over));
             }
 
-            Print(items, options.Today, last, parsed.GetValue(json));
+            Print(items, options.Today, last, parsed.IsJson(form));
             var exit = result.Exit(isStrict: false);
             if (exit != ExitCode.Clean)
             {

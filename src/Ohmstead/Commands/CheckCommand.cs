@@ -16,8 +16,8 @@ internal sealed class CheckCommand(Terminal terminal)
     {
         var paths = new Argument<string[]>("PATH")
         {
-            Description = "A collection's folder, or files of one; this folder when not given.",
-            DefaultValueFactory = _ => ["."],
+            Description = "A collection's folder, or files of one; this folder or records when not given.",
+            DefaultValueFactory = _ => [SharedOptions.UsualFolder()],
         };
         var form = new Option<string>("--form")
         {

@@ -15,15 +15,15 @@ internal sealed class FamiliesCommand(Terminal terminal)
     {
         var folder = new Argument<string>("FOLDER")
         {
-            Description = "The collection's folder; this folder when not given.",
-            DefaultValueFactory = _ => ".",
+            Description = "The collection's folder; this folder or records when not given.",
+            DefaultValueFactory = _ => SharedOptions.UsualFolder(),
         };
-        var json = new Option<bool>("--json") { Description = "One JSON document for programs." };
+        var form = TextOrJson.Make();
         var shared = new SharedOptions();
         var command = new Command("families", "Tell which families of parts fail: counts, shares with intervals, ages at failure.")
         {
             folder,
-            json,
+            form,
             shared.AsOf,
             shared.Workers,
         };
@@ -37,7 +37,7 @@ internal sealed class FamiliesCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
-            return Tell(files, options, parsed.GetValue(json));
+            return Tell(files, options, parsed.IsJson(form));
         });
         return command;
     }

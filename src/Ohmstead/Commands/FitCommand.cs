@@ -17,7 +17,7 @@ internal sealed class FitCommand(Terminal terminal)
 
         Examples:
           ohmstead fit SP-0013 C1 --in records
-          ohmstead fit SP-0013 C1 --in records --json
+          ohmstead fit SP-0013 C1 --in records --form json
         """;
 
     public Command Build()
@@ -28,9 +28,9 @@ internal sealed class FitCommand(Terminal terminal)
             Description = "The number of the board, such as SP-0013.",
         };
         var part = new Argument<string>("PART") { CompletionSources = { Completions.Places }, Description = "The place, such as C1." };
-        var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
+        var form = TextOrJson.Make();
         var shared = new SharedOptions();
-        var command = new Command("fit", About) { board, part, shared.Folder, json, shared.AsOf, shared.Workers };
+        var command = new Command("fit", About) { board, part, shared.Folder, form, shared.AsOf, shared.Workers };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -62,7 +62,7 @@ internal sealed class FitCommand(Terminal terminal)
             }
 
             var report = FitReport.Of(found, place, Drawer.Of(result.Workshop, BoardSummary.UseOfLots(result.Boards), options.Today));
-            if (parsed.GetValue(json))
+            if (parsed.IsJson(form))
             {
                 FitJson.Write(terminal.Out, found.Board.Id.Value, place.Part.Ref.Value, report);
             }

@@ -16,8 +16,8 @@ internal sealed class ListCommand(Terminal terminal, string name, string about, 
     {
         var folder = new Argument<string>("FOLDER")
         {
-            Description = "The collection's folder.",
-            DefaultValueFactory = _ => Directory.Exists("records") ? "records" : ".",
+            Description = "The collection's folder; this folder or records when not given.",
+            DefaultValueFactory = _ => SharedOptions.UsualFolder(),
         };
         var form = new Option<string>("--form")
         {

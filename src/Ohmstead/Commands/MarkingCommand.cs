@@ -23,7 +23,7 @@ internal sealed class MarkingCommand(Terminal terminal)
           ohmstead marking brown black red gold
           ohmstead marking T5 --years 1980-1990
           ohmstead marking Y2 --kind "suppression capacitor"
-          ohmstead marking "500 cm" --json
+          ohmstead marking "500 cm" --form json
         """;
 
     public Command Build()
@@ -46,9 +46,9 @@ internal sealed class MarkingCommand(Terminal terminal)
             HelpName = "KIND",
         };
         kind.AcceptOnlyFromAmong([.. PartKinds.All]);
-        var json = new Option<bool>("--json") { Description = "One JSON document, for programs." };
+        var form = TextOrJson.Make();
         var shared = new SharedOptions();
-        var command = new Command("marking", About) { text, kind, years, json, shared.AsOf };
+        var command = new Command("marking", About) { text, kind, years, form, shared.AsOf };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -63,7 +63,7 @@ internal sealed class MarkingCommand(Terminal terminal)
                 range,
                 parsed.GetValue(kind) is { } named && PartKinds.All.Means(named, out var on) ? PrintedOnKind.Of(on) : PrintedOn.Any
             );
-            if (parsed.GetValue(json))
+            if (parsed.IsJson(form))
             {
                 MarkingTable.WriteJson(terminal.Out, prints);
             }

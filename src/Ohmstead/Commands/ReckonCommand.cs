@@ -33,14 +33,9 @@ internal sealed class ReckonCommand(Terminal terminal)
             Description = "Its inputs, with their units, such as capacitance=391uF; the rule is explained when none is given.",
             Arity = ArgumentArity.ZeroOrMore,
         };
-        var form = new Option<string>("--form")
-        {
-            Description = "How to write: text for people, json for programs.",
-            DefaultValueFactory = _ => "text",
-        };
-        form.AcceptOnlyFromAmong("text", "json");
+        var form = TextOrJson.Make();
         var command = new Command("reckon", About) { name, values, form };
-        command.SetAction(parsed => Tell(parsed.GetValue(name), parsed.GetValue(values) ?? [], parsed.GetValue(form) == "json"));
+        command.SetAction(parsed => Tell(parsed.GetValue(name), parsed.GetValue(values) ?? [], parsed.IsJson(form)));
         return command;
     }
 

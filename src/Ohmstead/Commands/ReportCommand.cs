@@ -15,8 +15,8 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
     {
         var folder = new Argument<string>("FOLDER")
         {
-            Description = "The collection's folder; this folder when not given.",
-            DefaultValueFactory = _ => ".",
+            Description = "The collection's folder; this folder or records when not given.",
+            DefaultValueFactory = _ => SharedOptions.UsualFolder(),
         };
         var to = new Option<string>("--to")
         {

@@ -20,7 +20,11 @@ internal sealed class SharedOptions
         };
 
     public Option<string> Folder { get; } =
-        new("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => Directory.Exists("records") ? "records" : "." };
+        new("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => UsualFolder() };
+
+    /// <summary>The folder of a collection when none is given: this one when it is one, else records when it is there.</summary>
+    public static string UsualFolder() =>
+        !File.Exists("collection.yaml") && !Directory.Exists("boards") && Directory.Exists("records") ? "records" : ".";
 
     public Option<bool> Thorough { get; } = new("--thorough") { Description = "Also hold every record against the JSON schemas." };
 

@@ -13,8 +13,8 @@ internal sealed class TidyCommand(Terminal terminal, Interruption interruption)
     {
         var paths = new Argument<string[]>("PATH")
         {
-            Description = "Collections' folders, or files of them; this folder when not given.",
-            DefaultValueFactory = _ => ["."],
+            Description = "Collections' folders, or files of them; this folder or records when not given.",
+            DefaultValueFactory = _ => [SharedOptions.UsualFolder()],
         };
         var check = new Option<bool>("--check")
         {

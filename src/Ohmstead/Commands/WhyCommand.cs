@@ -30,12 +30,7 @@ internal sealed class WhyCommand(Terminal terminal)
             Description = "A part or test point, such as C12; the whole board when not given.",
             DefaultValueFactory = _ => null,
         };
-        var form = new Option<string>("--form")
-        {
-            Description = "How to write: text for people, json for programs.",
-            DefaultValueFactory = _ => "text",
-        };
-        form.AcceptOnlyFromAmong("text", "json");
+        var form = TextOrJson.Make();
         var all = new Option<bool>("--all") { Description = "Tell every entry that meets something, where a board has many of a kind." };
         var shared = new SharedOptions();
         var command = new Command("why", "Tell why a board may be switched on, or a part, a point or a lot is judged as it is.")
@@ -74,7 +69,7 @@ internal sealed class WhyCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
-            if (parsed.GetValue(form) == "json")
+            if (parsed.IsJson(form))
             {
                 JsonVerdicts.Write(terminal.Out, found, parsed.GetValue(place));
                 return ExitCode.Clean;

@@ -65,10 +65,32 @@ public sealed class HelpTests
         "SP-0099"
     )]
     [InlineData("ohmstead start needs one word more\nohmstead start --help tells all there are\n", "start")]
-    [InlineData("there is no option '--bogus'; --help tells those there are\n", "check", ".", "--bogus")]
-    [InlineData("there is no option '--bogus'; --help tells those there are\n", "report", "--bogus")]
+    [InlineData("check has no option '--bogus'\nohmstead check --help tells how it is used\n", "check", ".", "--bogus")]
     [InlineData(
-        "Argument 'xml' not recognized. Must be one of: 'text' 'json'\nohmstead why --help tells how it is used\n",
+        "report has no option '--too', '--to' is the nearest\nohmstead report --help tells how it is used\n",
+        "report",
+        "--too",
+        "x"
+    )]
+    [InlineData(
+        "lot has no option '--kindd'\nohmstead lot --help tells how it is used\n",
+        "lot",
+        "L-099",
+        "--kindd",
+        "metal film resistor"
+    )]
+    [InlineData(
+        "--note has no value before '--by'; a value that begins so is written --note=--by\nohmstead enter --help tells how it is used\n",
+        "enter",
+        "SP-0007",
+        "C12",
+        "470uF",
+        "--note",
+        "--by",
+        "RK"
+    )]
+    [InlineData(
+        "'xml' is no --form; it is one of json, text\nohmstead why --help tells how it is used\n",
         "why",
         "SP-0007",
         "--form",
@@ -85,9 +107,63 @@ public sealed class HelpTests
     {
         var told = Run.Of("enter", "SP-0007");
         Assert.Equal((2, string.Empty), (told.Exit, told.Out));
-        Assert.Contains("'PLACE'", told.Error, StringComparison.Ordinal);
-        Assert.Contains("'VALUE'", told.Error, StringComparison.Ordinal);
-        Assert.EndsWith("ohmstead enter --help tells how it is used\n", told.Error, StringComparison.Ordinal);
+        Assert.Equal(
+            "PLACE is missing: the part that was measured, or the test point that was proved\n"
+                + "ohmstead enter --help tells how it is used\n",
+            told.Error
+        );
+    }
+
+    [Fact]
+    public void Words_in_another_order_are_told_with_the_order() =>
+        Assert.Contains(
+            "'C12' is no DID; it is one of adjusted, ",
+            Run.Of("work", "SP-0007", "C12", "replaced").Error,
+            StringComparison.Ordinal
+        );
+
+    // What stands behind a lone -- or tied to its option is meant as it is.
+    [Theory]
+    [InlineData("--note=--by")]
+    [InlineData("--note:--by")]
+    public void A_value_that_begins_as_an_option_does_can_be_said(string note)
+    {
+        var told = Run.Of("enter", "SP-0007", "C1", "100nF", note, "--trial", "--in", CollectionCopy.Untouched, "--as-of", "2026-11-25");
+        Assert.Contains("note: \"--by\"", told.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_text_behind_a_lone_pair_of_hyphens_may_begin_with_them()
+    {
+        var told = Run.Of(
+            "found",
+            "SP-0007",
+            "--trial",
+            "--in",
+            CollectionCopy.Untouched,
+            "--as-of",
+            "2026-11-25",
+            "--",
+            "C1",
+            "--odd",
+            "note"
+        );
+        Assert.Equal(string.Empty, told.Error);
+        Assert.Contains("what: \"--odd\"", told.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("families")]
+    [InlineData("ahead")]
+    [InlineData("check")]
+    [InlineData("why", "SP-0007")]
+    public void One_option_asks_for_a_document_in_all_commands_and_the_earlier_word_is_taken(params string[] words)
+    {
+        string[] rest = words[0] == "why" ? ["--in", CollectionCopy.Untouched] : [CollectionCopy.Untouched];
+        string[] line = [.. words, .. rest, "--as-of", "2026-11-25"];
+        var told = Run.Of([.. line, "--form", "json"]);
+        Assert.StartsWith("{", told.Out, StringComparison.Ordinal);
+        Assert.Equal(told, Run.Of([.. line, "--json"]));
     }
 
     [Fact]

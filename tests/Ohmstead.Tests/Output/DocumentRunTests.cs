@@ -14,7 +14,7 @@ public sealed class DocumentRunTests
     [InlineData("there is no folder 'nowhere'", "drawer", "nowhere", "--form", "json")]
     [InlineData("there is no folder 'nowhere'", "buy", "nowhere", "--form=json")]
     [InlineData("there is no file or folder 'nowhere'", "check", "nowhere", "--form", "json")]
-    [InlineData("Required argument 'TEXT' missing", "marking", "--json")]
+    [InlineData("TEXT is missing: the print", "marking", "--json")]
     [InlineData("'yesterday' is no ISO date", "check", ".", "--as-of", "yesterday", "--form", "json")]
     public void A_command_line_that_is_wrong_is_a_document_with_the_reason(string reason, params string[] words)
     {

@@ -1,0 +1,102 @@
+using System.CommandLine;
+using System.CommandLine.Completions;
+using System.CommandLine.Parsing;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Commands;
+
+/// <summary>What is wrong with the words of a command line, each with what to write in its place.</summary>
+/// <param name="parsed">The words as the library reads them.</param>
+/// <param name="words">The words as they were typed.</param>
+internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> words)
+{
+    private const string OptionStart = "--";
+    private static readonly char[] LineBreaks = ['\r', '\n', '\t'];
+
+    private readonly Command command = parsed.CommandResult.Command;
+
+    /// <summary>
+    /// Options that stand where a value should, which the library takes for the value: the note "--by", the kind of part "--kind". Nothing
+    /// is written of a line that has one.
+    /// </summary>
+    public IReadOnlyList<string> Strays => [.. Swallowed().Concat(Unknown()).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>All that is wrong, one line each.</summary>
+    public IEnumerable<string> All()
+    {
+        if (Strays is { Count: > 0 } strays)
+        {
+            return strays;
+        }
+
+        // One word at a time: what comes behind a missing word is missing too.
+        var missing = parsed
+            .Errors.Select(fault => fault.SymbolResult)
+            .OfType<ArgumentResult>()
+            .FirstOrDefault(result => result.Tokens.Count == 0 && result.Argument.Arity.MinimumNumberOfValues > 0);
+        return missing is not null
+            ? [$"{missing.Argument.Name} is missing: {FirstSentence(missing.Argument.Description)}"]
+            : parsed.Errors.Select(Words).Distinct(StringComparer.Ordinal);
+    }
+
+    // A value may begin with two hyphens where it is tied to its option, --note=--x, or stands behind a lone --.
+    private IEnumerable<string> Swallowed() =>
+        from option in parsed.CommandResult.Children.OfType<OptionResult>()
+        from token in option.Tokens
+        where IsOption(token.Value)
+        let name = option.Option.Name
+        select $"{name} has no value before '{token.Value}'; a value that begins so is written {name}={token.Value}";
+
+    private IEnumerable<string> Unknown() =>
+        from word in parsed
+            .CommandResult.Children.OfType<ArgumentResult>()
+            .SelectMany(argument => argument.Tokens)
+            .Select(token => token.Value)
+            .Concat(parsed.UnmatchedTokens)
+        where IsOption(word)
+        let name = word.Split('=')[0]
+        let known = command.Options.Where(option => !option.Hidden).Select(option => option.Name)
+        select Nearest.Told($"{command.Name} has no option '{name}'", Nearest.To(name, known));
+
+    private bool IsOption(string word) =>
+        word.Length > OptionStart.Length
+        && word.StartsWith(OptionStart, StringComparison.Ordinal)
+        && words.TakeWhile(typed => typed != OptionStart).Contains(word);
+
+    private string Words(ParseError fault)
+    {
+        var (given, name, words) = fault.SymbolResult switch
+        {
+            OptionResult { Tokens: [var token, ..] } option => (token.Value, option.Option.Name, Listed(option.Option)),
+            ArgumentResult { Tokens: [var token, ..] } argument => (token.Value, NameOf(argument), Listed(argument.Argument)),
+            _ => (string.Empty, string.Empty, []),
+        };
+        return words.Length > 0 && !words.Contains(given) && fault.Message.Contains($"'{given}'", StringComparison.Ordinal)
+            ? Nearest.Told($"'{given}' is no {name}", Nearest.To(given, words)) + $"; it is one of {string.Join(", ", words)}{Order(name)}"
+            // The library breaks a list of words into lines with tabs.
+            : string.Join(' ', fault.Message.Split(LineBreaks, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+    }
+
+    // Words in another order than the command takes them are a slip as frequent as a letter.
+    private string Order(string name) =>
+        command.Arguments.Count > 1 && command.Arguments.Any(argument => argument.Name == name)
+            ? $"; the order is {string.Join(' ', command.Arguments.Select(argument => argument.Name))}"
+            : string.Empty;
+
+    // The value of an option is an argument of its own, which has no name to speak of.
+    private static string NameOf(ArgumentResult argument) =>
+        argument.Parent is OptionResult option ? option.Option.Name : argument.Argument.Name;
+
+    // Completions that are computed, such as the numbers of the boards, are no closed list.
+    private static string[] Listed(Symbol symbol) =>
+        symbol is Argument { CompletionSources.Count: > 0 } or Option { CompletionSources.Count: > 0 }
+            ? [.. symbol.GetCompletions(CompletionContext.Empty).Select(word => word.Label).Where(word => word.Length > 0)]
+            : [];
+
+    private static string FirstSentence(string? description)
+    {
+        var end = (description ?? string.Empty).IndexOf(". ", StringComparison.Ordinal);
+        var sentence = end < 0 ? (description ?? string.Empty).TrimEnd('.') : description![..end];
+        return sentence.Length == 0 ? sentence : char.ToLowerInvariant(sentence[0]) + sentence[1..];
+    }
+}
