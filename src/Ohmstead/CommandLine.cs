@@ -58,6 +58,7 @@ internal static class CommandLine
                     ("check", () => new CheckCommand(terminal).Build()),
                     ("report", () => new ReportCommand(terminal, interruption).Build()),
                     ("preview", () => new PreviewCommand(terminal, interruption).Build()),
+                    ("boards", () => new BoardsCommand(terminal).Build()),
                     ("why", () => new WhyCommand(terminal).Build()),
                     ("explain", () => new ExplainCommand(terminal).Build()),
                     ("families", () => new FamiliesCommand(terminal).Build()),

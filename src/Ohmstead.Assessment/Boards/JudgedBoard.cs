@@ -34,7 +34,7 @@ public sealed record JudgedBoard : BoardAssessment
         [
             .. obligations
                 .Where(one => one.Standing == ObligationStanding.Open)
-                .Select(one => new Reason(one.State, one.At, one.Text, one.NextStep))
+                .Select(one => new Reason(one.State, one.At, one.Text, one.NextStep, one.Kind))
                 .OrderByDescending(reason => reason.State),
         ];
     }

@@ -66,4 +66,9 @@ public static class BoardStates
 /// <param name="At">The place on the board, or null when the whole board is meant.</param>
 /// <param name="Text">One line that says why.</param>
 /// <param name="NextStep">What to do about it.</param>
-public sealed record Reason(BoardState State, string? At, string Text, string NextStep);
+/// <param name="Kind">The kind of obligation that is open.</param>
+public sealed record Reason(BoardState State, string? At, string Text, string NextStep, string Kind)
+{
+    /// <summary>Why, with the place where there is one.</summary>
+    public string Told => At is null ? Text : $"{At}: {Text}";
+}

@@ -65,7 +65,7 @@ internal static class CollectionWords
     {
         foreach (var reason in board.Reasons.Take(MostReasons))
         {
-            html.Open(Tag.P).Text(reason.At is null ? reason.Text : $"{reason.At}: {reason.Text}");
+            html.Open(Tag.P).Text(reason.Told);
         }
 
         if (board.Reasons.Length > MostReasons)

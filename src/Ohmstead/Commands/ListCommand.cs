@@ -19,12 +19,7 @@ internal sealed class ListCommand(Terminal terminal, string name, string about, 
             Description = "The collection's folder; this folder or records when not given.",
             DefaultValueFactory = _ => SharedOptions.UsualFolder(),
         };
-        var form = new Option<string>("--form")
-        {
-            Description = "How it is told: text for people, csv for a spreadsheet or a shop (RFC 4180), json for programs.",
-            DefaultValueFactory = _ => "text",
-        };
-        form.AcceptOnlyFromAmong([.. Listing.Forms]);
+        var form = ListForm.Option();
         var shared = new SharedOptions();
         var command = new Command(name, about) { folder, form, shared.AsOf, shared.Workers };
         command.SetAction(parsed =>

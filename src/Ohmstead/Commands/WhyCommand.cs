@@ -85,7 +85,7 @@ internal sealed class WhyCommand(Terminal terminal)
         Line($"{board.Board.Id.Value} {board.Board.Title.Value}: {BoardStates.Told(board.State, board.OverdueSince)}");
         foreach (var reason in board.Reasons)
         {
-            Line($"  {(reason.At is null ? string.Empty : reason.At + ": ")}{reason.Text}");
+            Line($"  {reason.Told}");
             Line($"    = {reason.NextStep}");
         }
 

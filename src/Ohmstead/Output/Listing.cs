@@ -18,18 +18,24 @@ internal sealed record Column(string Key, string Title, bool IsNumber = false);
 /// <param name="Rows">The cells, one for each column; null where there is nothing to say.</param>
 internal sealed record Listing(string Name, IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string?>> Rows)
 {
-    /// <summary>The forms there are.</summary>
-    public static IReadOnlyList<string> Forms { get; } = ["text", "csv", "json"];
+    /// <summary>The form for a spreadsheet.</summary>
+    public const string SheetForm = "csv";
+
+    /// <summary>The form for programs.</summary>
+    public const string DataForm = "json";
+
+    /// <summary>The forms there are, that for people first.</summary>
+    public static IReadOnlyList<string> Forms { get; } = ["text", SheetForm, DataForm];
 
     /// <summary>Writes it in one of the forms.</summary>
     public void Write(TextWriter target, string form)
     {
         switch (form)
         {
-            case "csv":
+            case SheetForm:
                 Csv(target);
                 break;
-            case "json":
+            case DataForm:
                 Json(target);
                 break;
             default:

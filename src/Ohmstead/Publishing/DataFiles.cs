@@ -98,7 +98,6 @@ internal sealed class DataFiles : IDisposable
             table.Finish();
         }
 
-        var designs = result.Workshop.Designs;
         json.Clear();
         Text(
             json,
@@ -106,11 +105,7 @@ internal sealed class DataFiles : IDisposable
         );
         string?[][][] all =
         [
-            [
-                .. result.Boards.Select(board =>
-                    DataRows.Board(board, board.Maker ?? (board.Design is { } name ? designs.GetValueOrDefault(name)?.Maker?.Value : null))
-                ),
-            ],
+            [.. result.Boards.Select(board => DataRows.Board(board, result.Workshop))],
             [.. DataRows.Designs(result)],
             [.. DataRows.Lots(result)],
             [.. DataRows.Findings(result.Findings)],

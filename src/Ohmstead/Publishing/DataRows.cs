@@ -2,6 +2,7 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
@@ -15,8 +16,9 @@ namespace Ohmstead.Publishing;
 internal static class DataRows
 {
     /// <summary>A board.</summary>
-    public static string?[] Board(BoardSummary board, string? maker)
+    public static string?[] Board(BoardSummary board, Workshop workshop)
     {
+        var maker = board.Maker ?? (board.Design is { } name ? workshop.Designs.GetValueOrDefault(name)?.Maker?.Value : null);
         var reason = board.Reasons.Length == 0 ? null : board.Reasons[0];
         return
         [
@@ -27,9 +29,7 @@ internal static class DataRows
             board.Serial,
             board.Revision,
             BoardStates.Words(board.State),
-            reason is null ? null
-            : reason.At is null ? reason.Text
-            : $"{reason.At}: {reason.Text}",
+            reason?.Told,
             reason?.NextStep,
             Day(board.LastSeen),
             Day(board.LookAgain),

@@ -147,10 +147,18 @@ public sealed class OneStateTests
             .First(board => board.GetProperty("path").GetString() == Own)
             .GetProperty("state")
             .GetString()!;
+        using var list = JsonDocument.Parse(Run.Of(["boards", "--form", "json", .. day]).Out);
+        var listed = list
+            .RootElement.GetProperty("boards")
+            .EnumerateArray()
+            .First(board => board.GetProperty("record").GetString() == Own)
+            .GetProperty("state")
+            .GetString()!;
         var ofOneFile = Run.Of("check", copy.At(Own), "--as-of", "2026-11-25").Out;
         string[] all =
         [
             checkedBoard,
+            listed,
             Between(ofOneFile, "1 boards: 1 ", ";"),
             Between(Run.Of(["why", "SP-0001", .. day]).Out, "Tide-gauge logger: ", "\n"),
             Between(Run.Of(["enter", "SP-0001", "+5V", "5.02V", "--trial", .. day]).Out, "is now: ", "\n"),

@@ -1,0 +1,36 @@
+using Ohmstead.Assessment.History;
+
+namespace Ohmstead.Assessment.Boards;
+
+/// <summary>Which boards of a collection somebody asks for. What is not said asks for nothing.</summary>
+/// <param name="Words">Words that must stand somewhere in what is told of the board, in capitals or not.</param>
+/// <param name="States">The states that it may be in; of any when none is named.</param>
+/// <param name="Needs">The kinds of obligation of which one must be open; of any when none is named.</param>
+public sealed record BoardFilter(IReadOnlyList<string> Words, IReadOnlyList<BoardState> States, IReadOnlyList<string> Needs)
+{
+    /// <summary>Whether it takes a board.</summary>
+    public bool Takes(BoardSummary board) =>
+        (States.Count == 0 || States.Contains(board.State))
+        && (Needs.Count == 0 || board.Reasons.Any(IsAskedFor))
+        && Words.All(word => Says(board, word));
+
+    /// <summary>Why a board is not fit to run, as far as it is asked for, the weightiest first.</summary>
+    public IEnumerable<Reason> ReasonsOf(BoardSummary board) => Needs.Count == 0 ? board.Reasons : board.Reasons.Where(IsAskedFor);
+
+    private bool IsAskedFor(Reason reason) => Needs.Contains(reason.Kind, StringComparer.Ordinal);
+
+    private static bool Says(BoardSummary board, string word) =>
+        Told(board).Any(text => text?.Contains(word, StringComparison.OrdinalIgnoreCase) == true);
+
+    private static IEnumerable<string?> Told(BoardSummary board) =>
+        [
+            board.Id.Value,
+            board.Title,
+            board.Design,
+            board.Maker,
+            board.Serial,
+            board.Revision,
+            BoardStates.Told(board.State, board.OverdueSince),
+            .. board.Reasons.SelectMany(reason => new[] { reason.Told, reason.NextStep }),
+        ];
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
+using Ohmstead.Electronics;
+using Ohmstead.Running;
+
+namespace Ohmstead.Output;
+
+/// <summary>The list of boards as a person reads it: number, state and what it is, then why and what next, in the width of the
+/// window.</summary>
+/// <param name="terminal">Where it is told.</param>
+/// <param name="filter">Which boards were asked for.</param>
+/// <param name="isBrief">True for one line a board.</param>
+internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isBrief)
+{
+    private const string Below = "    ";
+    private const string Further = "      ";
+
+    /// <summary>Writes the list.</summary>
+    /// <param name="boards">The boards that were asked for, in order.</param>
+    /// <param name="all">How many boards there are.</param>
+    public void Write(IReadOnlyList<BoardSummary> boards, int all)
+    {
+        var number = boards.Select(board => Printable.Of(board.Id.Value).Length).DefaultIfEmpty().Max();
+        var state = boards.Select(board => BoardStates.Words(board.State).Length).DefaultIfEmpty().Max();
+        foreach (var board in boards)
+        {
+            Line(
+                $"{Printable.Of(board.Id.Value).PadRight(number)}  {BoardStates.Words(board.State).PadRight(state)}  {board.Title}",
+                Below
+            );
+            if (!isBrief)
+            {
+                Rest(board);
+            }
+        }
+
+        Line(Count(boards, all), Below);
+    }
+
+    private void Rest(BoardSummary board)
+    {
+        Reason[] reasons = [.. filter.ReasonsOf(board)];
+        if (reasons is [var first, ..])
+        {
+            Line(
+                Below
+                    + first.Told
+                    + (reasons.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $"; and {reasons.Length - 1} more") : string.Empty),
+                Further
+            );
+            Line($"{Below}next: {first.NextStep}", Further);
+        }
+
+        if (Dates(board) is { } dates)
+        {
+            Line(Below + dates, Further);
+        }
+    }
+
+    // What is not fit to run has something to do before its next look.
+    private static string? Dates(BoardSummary board) =>
+        BoardStates.Beside(board.OverdueSince) is { } overdue ? overdue
+        : board is { State: BoardState.FitToRun, LookAgain: { } look } ? $"look at it again on {IsoDate.Text(look)}"
+        : null;
+
+    private static string Count(IReadOnlyList<BoardSummary> boards, int all)
+    {
+        var fit = boards.Count(board => board.State == BoardState.FitToRun);
+        var overdue = BoardStates.Beside(boards.Count(board => board.IsFitButOverdue)) is { } beside ? $", {beside}" : string.Empty;
+        var many = boards.Count == all ? string.Empty : string.Create(CultureInfo.InvariantCulture, $" of {all}");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{boards.Count}{many} {(all == 1 ? "board" : "boards")}, {fit} fit to run{overdue}"
+        );
+    }
+
+    private void Line(string text, string indent)
+    {
+        foreach (var line in WordWrap.Lines(Printable.Of(text).TrimEnd(), terminal.Width, indent))
+        {
+            terminal.Out.WriteLine(line);
+        }
+    }
+}
