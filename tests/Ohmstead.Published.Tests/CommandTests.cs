@@ -36,6 +36,8 @@ public sealed class CommandTests(PublishedProgram published)
             { "decide SP-0007 BR1 watch 'plates clean'", 0 },
             { "work SP-0007 washed --with isopropanol --dry 24h", 0 },
             { "work SP-0007 replaced C3 --lot L-018", 1 },
+            { "whereabouts SP-0012 lent --to 'Two Weirs museum' --until 2027-03-31", 0 },
+            { "whereabouts SP-0012 'came back'", 1 },
             { "wait SP-0007 'a pen, two belts' --blocks soak", 0 },
             { "start collection lighthouse --name 'Fog signals: of the old light'", 0 },
             { "start board SP-0021 --design bench-supply --serial 0731", 0 },

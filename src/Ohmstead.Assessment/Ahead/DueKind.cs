@@ -20,6 +20,9 @@ public enum DueKind
 
     /// <summary>Work has waited long enough to ask.</summary>
     Wait,
+
+    /// <summary>What was lent is to come back.</summary>
+    Loan,
 }
 
 /// <summary>Kinds of due things as people and programs read them.</summary>
@@ -34,9 +37,10 @@ public static class DueKinds
             DueKind.Calibration => "calibration",
             DueKind.Life => "life",
             DueKind.LookAgain => "look again",
+            DueKind.Loan => "loan",
             _ => "wait",
         };
 
     /// <summary>Whether it concerns a board; else it is a lot or an instrument.</summary>
-    public static bool IsOfBoard(DueKind kind) => kind is DueKind.Life or DueKind.LookAgain or DueKind.Wait;
+    public static bool IsOfBoard(DueKind kind) => kind is DueKind.Life or DueKind.LookAgain or DueKind.Wait or DueKind.Loan;
 }

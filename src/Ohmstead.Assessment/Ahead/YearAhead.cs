@@ -6,6 +6,7 @@ using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Life;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Ahead;
 
@@ -15,6 +16,9 @@ public static class YearAhead
 {
     /// <summary>After how many days a wait is asked after. Common practice.</summary>
     public const int AskAfterDays = 30;
+
+    /// <summary>After how many years a loan without an end is asked after. Common practice.</summary>
+    public const int AskAfterYears = 1;
 
     /// <summary>Everything that falls due up to a day, what is overdue included, in order of date.</summary>
     /// <param name="workshop">The drawer and the instruments.</param>
@@ -67,6 +71,11 @@ public static class YearAhead
             );
         }
 
+        if (board.Whereabouts.Loan is { } loan)
+        {
+            yield return OfLoan(number, loan);
+        }
+
         foreach (var wait in board.Waits)
         {
             var ask = CalendarSpan.After(wait.Since.Value, AskAfterDays * 86_400m);
@@ -87,6 +96,26 @@ public static class YearAhead
                 Mark = wait.Since.Text,
             };
         }
+    }
+
+    private static DueItem OfLoan(string board, WhereaboutsEntry loan)
+    {
+        var whom = loan.To?.Value ?? "whoever has it";
+        var day = loan.Until?.Value ?? loan.Date.Value.AddYears(AskAfterYears);
+        return new(
+            day,
+            day,
+            DueKind.Loan,
+            board,
+            null,
+            loan.Until is null ? $"ask {whom} after it" : $"have it back from {whom}",
+            loan.Until is { } until
+                ? $"lent on {loan.Date.Text} until {until.Text}"
+                : $"lent on {loan.Date.Text} without a day to come back; asked after when a year has gone (common practice)"
+        )
+        {
+            Mark = loan.Date.Text,
+        };
     }
 
     private static IEnumerable<DueItem> Calibrations(Workshop workshop) =>

@@ -64,7 +64,7 @@ public sealed class Assessor
         {
             Claims = claims,
             Fitted = [.. sitting.Zip(asked, (piece, asks) => Fitted(piece, asks, shares))],
-            LookAgain = LookAgainAfter(visits),
+            LookAgain = history.Whereabouts.IsKeptUp ? LookAgainAfter(visits) : null,
             Lives = PartLife.Of(places, BoardDuty.Of(board, workshop.Collection), board.Made ?? design?.Made),
             Replacements = Replacement.Of(history, workshop),
             Drifts = [.. BoardDrifts.Of(history)],

@@ -6,12 +6,14 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="Words">Words that must stand somewhere in what is told of the board, in capitals or not.</param>
 /// <param name="States">The states that it may be in; of any when none is named.</param>
 /// <param name="Needs">The kinds of obligation of which one must be open; of any when none is named.</param>
-public sealed record BoardFilter(IReadOnlyList<string> Words, IReadOnlyList<BoardState> States, IReadOnlyList<string> Needs)
+/// <param name="Where">Words of the place, the owner or whoever has it; null for anywhere.</param>
+public sealed record BoardFilter(IReadOnlyList<string> Words, IReadOnlyList<BoardState> States, IReadOnlyList<string> Needs, string? Where)
 {
     /// <summary>Whether it takes a board.</summary>
     public bool Takes(BoardSummary board) =>
         (States.Count == 0 || States.Contains(board.State))
         && (Needs.Count == 0 || board.Reasons.Any(IsAskedFor))
+        && (Where is null || Holds(board.Whereabouts.Told, Where))
         && Words.All(word => Says(board, word));
 
     /// <summary>Why a board is not fit to run, as far as it is asked for, the weightiest first.</summary>
@@ -19,8 +21,9 @@ public sealed record BoardFilter(IReadOnlyList<string> Words, IReadOnlyList<Boar
 
     private bool IsAskedFor(Reason reason) => Needs.Contains(reason.Kind, StringComparer.Ordinal);
 
-    private static bool Says(BoardSummary board, string word) =>
-        Told(board).Any(text => text?.Contains(word, StringComparison.OrdinalIgnoreCase) == true);
+    private static bool Says(BoardSummary board, string word) => Told(board).Any(text => Holds(text, word));
+
+    private static bool Holds(string? text, string word) => text?.Contains(word, StringComparison.OrdinalIgnoreCase) == true;
 
     private static IEnumerable<string?> Told(BoardSummary board) =>
         [
@@ -30,6 +33,7 @@ public sealed record BoardFilter(IReadOnlyList<string> Words, IReadOnlyList<Boar
             board.Maker,
             board.Serial,
             board.Revision,
+            board.Whereabouts.Told,
             BoardStates.Told(board.State, board.OverdueSince),
             .. board.Reasons.SelectMany(reason => new[] { reason.Told, reason.NextStep }),
         ];

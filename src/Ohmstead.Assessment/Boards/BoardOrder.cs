@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.History;
 using Ohmstead.Electronics;
 
 namespace Ohmstead.Assessment.Boards;
@@ -42,7 +43,7 @@ public static class BoardOrders
     private static IOrderedEnumerable<BoardSummary> Weighed(IEnumerable<BoardSummary> boards, BoardOrder order) =>
         order switch
         {
-            BoardOrder.State => boards.OrderByDescending(board => board.State),
+            BoardOrder.State => boards.OrderBy(board => BoardStates.Place(board.State)),
             BoardOrder.Board => boards.OrderBy(board => board.Id.Value, StringComparer.Ordinal),
             BoardOrder.Title => boards.OrderBy(board => board.Title, StringComparer.OrdinalIgnoreCase),
             BoardOrder.Seen => boards.OrderBy(board => board.LastSeen ?? DateOnly.MinValue),

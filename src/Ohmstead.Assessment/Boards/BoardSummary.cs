@@ -25,6 +25,9 @@ public sealed record BoardSummary(
     ImmutableArray<Reason> Reasons
 )
 {
+    /// <summary>Where it is and whose it is.</summary>
+    public Whereabouts Whereabouts { get; init; } = Whereabouts.AsItCame;
+
     /// <summary>Open waits: for what, since when, under which order.</summary>
     public ImmutableArray<Wait> Waits { get; init; } = [];
 
@@ -103,6 +106,7 @@ public sealed record BoardSummary(
             board.Reasons
         )
         {
+            Whereabouts = board.Whereabouts,
             Waits = board.OpenWaits,
             Readings = OutcomeCounts.Of(board.Readings),
             LastSeen = board.LastSeen,
@@ -121,15 +125,19 @@ public sealed record BoardSummary(
         this with
         {
             Needs = board.Needs,
-            Overruled =
-            [
-                .. board.Overruled.Select(place => $"{place.Part.Ref.Value}: {place.Decision!.What.Text}, {place.Decision.Because.Value}"),
-            ],
+            Overruled = !board.Whereabouts.IsKeptUp
+                ? []
+                :
+                [
+                    .. board.Overruled.Select(place =>
+                        $"{place.Part.Ref.Value}: {place.Decision!.What.Text}, {place.Decision.Because.Value}"
+                    ),
+                ],
             InstrumentDays = InstrumentDay.Of(board.Visits),
             Hazards = [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)],
             Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
             Families = BoardFamilies.Of(board),
-            Lives = [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()],
+            Lives = board.Whereabouts.IsKeptUp ? [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()] : [],
             // Thousands of boards name the same few hundred places.
             OwnParts = [.. board.Board.Parts.Select(part => string.Intern(part.Ref.Value))],
         };

@@ -66,5 +66,5 @@ public sealed record JudgedBoard : BoardAssessment
     public DateOnly? OverdueSince => IsLookOverdue ? LookAgain : null;
 
     /// <summary>Parts that must be found, in order of the parts list.</summary>
-    public ImmutableArray<PartNeed> Needs => PartNeed.Of(this);
+    public ImmutableArray<PartNeed> Needs => Whereabouts.IsKeptUp ? PartNeed.Of(this) : [];
 }

@@ -54,6 +54,8 @@ public static class CheckCatalogue
         new ReplacementTemperatureLower(),
         new ReplacementVoltageLower(),
         new VerdictDisagrees(),
+        new WhereaboutsContradict(),
+        new WhereaboutsIncomplete(),
         new WorkAfterProof(),
         new WorkWithoutPlace(),
     ];

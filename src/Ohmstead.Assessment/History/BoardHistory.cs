@@ -41,6 +41,9 @@ public record BoardHistory(
     /// <summary>What the readings at its points say.</summary>
     internal ImmutableArray<PointStanding> PointsRead { get; } = PointStanding.Of(Readings, Proofs);
 
+    /// <summary>Where it is and whose it is.</summary>
+    public Whereabouts Whereabouts { get; } = Whereabouts.Of(Board.Whereabouts);
+
     /// <summary>The last day on which something was done, or null.</summary>
     public DateOnly? LastWork => LastWorkAt.Visit < 0 ? null : Visits[LastWorkAt.Visit].Date.Value;
 

@@ -21,16 +21,47 @@ public enum BoardState
     /// <summary>A failed reading, a failed proof or a major finding stands unanswered.</summary>
     FaultStands,
 
+    /// <summary>It is kept as it is, for show, and not to be switched on.</summary>
+    Retired,
+
     /// <summary>A safety item is open.</summary>
     MakeSafe,
+
+    /// <summary>It is not here any more.</summary>
+    Gone,
+
+    /// <summary>It was taken apart for what sat on it.</summary>
+    BrokenUp,
 }
 
 /// <summary>States as a person reads them.</summary>
 public static class BoardStates
 {
-    /// <summary>All states, the best first.</summary>
+    /// <summary>All states, in the order in which they outweigh each other: the last that applies is the state.</summary>
     public static IReadOnlyList<BoardState> All { get; } =
-    [BoardState.FitToRun, BoardState.ProofDue, BoardState.NotLookedAt, BoardState.Waiting, BoardState.FaultStands, BoardState.MakeSafe];
+    [
+        BoardState.FitToRun,
+        BoardState.ProofDue,
+        BoardState.NotLookedAt,
+        BoardState.Waiting,
+        BoardState.FaultStands,
+        BoardState.Retired,
+        BoardState.MakeSafe,
+        BoardState.Gone,
+        BoardState.BrokenUp,
+    ];
+
+    /// <summary>All states, the one that presses most first, and those of boards on which nothing presses last.</summary>
+    public static IReadOnlyList<BoardState> WorstFirst { get; } =
+    [.. All.Where(IsWorkedOn).Reverse(), .. All.Where(state => !IsWorkedOn(state))];
+
+    private static readonly int[] Places = [.. Enum.GetValues<BoardState>().Select(state => WorstFirst.ToList().IndexOf(state))];
+
+    /// <summary>The place of a state among all, that which presses most first.</summary>
+    public static int Place(BoardState state) => Places[(int)state];
+
+    /// <summary>Whether a board in that state is worked on: something is to be done, or it may be switched on.</summary>
+    public static bool IsWorkedOn(BoardState state) => state is not (BoardState.Retired or BoardState.Gone or BoardState.BrokenUp);
 
     /// <summary>The state in words.</summary>
     public static string Words(BoardState state) =>
@@ -41,6 +72,9 @@ public static class BoardStates
             BoardState.NotLookedAt => "not looked at yet",
             BoardState.Waiting => "work waits",
             BoardState.FaultStands => "a fault stands",
+            BoardState.Retired => "kept for show",
+            BoardState.Gone => "gone",
+            BoardState.BrokenUp => "broken up",
             _ => "make safe first",
         };
 

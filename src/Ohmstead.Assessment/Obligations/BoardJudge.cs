@@ -39,7 +39,7 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
         var assessment = assessor.Assess(board, Pieces);
         var under = new BoardUnderCheck(assessment, workshop, today, pictures) { Stories = Stories };
         var findings = Checked(under, read);
-        return new(assessment, findings, Obligations(new(under, findings, shared)), OpenWaits(board), today);
+        return new(assessment, findings, Obligations(new(under, findings, shared)), OpenWaits(assessment), today);
     }
 
     // What could not be read would only be reported again by the checks that miss it.
@@ -77,6 +77,8 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
     }
 
     // A wait whose end cannot be holds the board back like one without an end, and is listed with them.
-    private ImmutableArray<Wait> OpenWaits(BoardFile board) =>
-        board.Waiting.Length == 0 ? [] : [.. board.Waiting.Where(wait => !WaitOver.IsOver(wait, today))];
+    private ImmutableArray<Wait> OpenWaits(BoardAssessment board) =>
+        board.Board.Waiting.Length == 0 || !board.Whereabouts.IsKeptUp
+            ? []
+            : [.. board.Board.Waiting.Where(wait => !WaitOver.IsOver(wait, today))];
 }

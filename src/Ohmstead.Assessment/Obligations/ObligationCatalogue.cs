@@ -22,6 +22,7 @@ public static class ObligationCatalogue
         new RippleBorne(),
         new PointReadingAnswered(),
         new WaitOver(),
+        new BoardThere(),
         new LookedAt(),
         new SafetyPartWhole(),
         new SafetyPartPassed(),
@@ -32,6 +33,7 @@ public static class ObligationCatalogue
         new WashDried(),
         new PointProved(),
         new BoardProved(),
+        new ProvedSinceBack(),
         new DesignKept(),
         new RecordSound(),
     ];

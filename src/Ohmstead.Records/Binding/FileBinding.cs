@@ -114,6 +114,7 @@ public static class FileBinding
                 Hazards = BenchBinding.Each(fields, "hazards", Hazard),
                 Bench = BenchBinding.Visits(fields),
                 Waiting = BenchBinding.Each(fields, "waiting", Wait),
+                Whereabouts = BenchBinding.Each(fields, "whereabouts", WentTo),
                 Note = fields.Text("note"),
                 Body = text.Body,
                 BodyLine = text.BodyLine,
@@ -251,6 +252,23 @@ public static class FileBinding
 
     private static KnownFault? KnownFault(Fields fields) =>
         fields.Text("what") is { } what ? new(fields.Text("at"), what, fields.Text("advice")) : null;
+
+    private static WhereaboutsEntry? WentTo(Fields fields)
+    {
+        var (by, at, owner, to) = (fields.Text("by"), fields.Text("at"), fields.Text("owner"), fields.Text("to"));
+        var (until, note) = (fields.Date("until"), fields.Text("note"));
+        return (fields.Date("date"), fields.Word("did", Vocabulary.Whereabouts)) is ({ } date, { } did)
+            ? new(date, did, fields.Spot)
+            {
+                By = by,
+                At = at,
+                Owner = owner,
+                To = to,
+                Until = until,
+                Note = note,
+            }
+            : null;
+    }
 
     private static Wait? Wait(Fields fields) =>
         (fields.Date("since"), fields.Text("for")) is not ({ } since, { } what)

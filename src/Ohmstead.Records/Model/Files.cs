@@ -244,6 +244,9 @@ public sealed record BoardFile(string Path, Written<string> Id, Written<string> 
     /// <summary>Waits.</summary>
     public ImmutableArray<Wait> Waiting { get; init; } = [];
 
+    /// <summary>Where it went and whose it is, as written.</summary>
+    public ImmutableArray<WhereaboutsEntry> Whereabouts { get; init; } = [];
+
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
 

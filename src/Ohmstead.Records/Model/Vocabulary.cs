@@ -30,6 +30,21 @@ public static class Vocabulary
             (PartRole.Other, "other")
         );
 
+    /// <summary>What may become of a board.</summary>
+    public static WordList<WhereaboutsKind> Whereabouts { get; } =
+        new(
+            (WhereaboutsKind.Moved, "moved"),
+            (WhereaboutsKind.ChangedHands, "changed hands"),
+            (WhereaboutsKind.Lent, "lent"),
+            (WhereaboutsKind.CameBack, "came back"),
+            (WhereaboutsKind.Sold, "sold"),
+            (WhereaboutsKind.GivenAway, "given away"),
+            (WhereaboutsKind.Lost, "lost"),
+            (WhereaboutsKind.BrokenUp, "broken up"),
+            (WhereaboutsKind.Retired, "retired"),
+            (WhereaboutsKind.UsedAgain, "used again")
+        );
+
     /// <summary>Whether a part has a right way round.</summary>
     public static WordList<PartPolarity> Polarities { get; } =
         new((PartPolarity.Polarised, "polarised"), (PartPolarity.Bipolar, "bipolar"), (PartPolarity.None, "none"));

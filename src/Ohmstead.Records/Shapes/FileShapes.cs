@@ -59,6 +59,29 @@ public static class FileShapes
         ]
     );
 
+    private static readonly Shape WentTo = new(
+        "step of where it went",
+        "Where the board went, or whose it is now. New steps are appended at the end.",
+        "{ date: 2026-05-02, did: lent, to: Two Weirs museum, until: 2026-11-30 }",
+        [
+            Key.Date("date", "The day.", "2026-05-02").Needed(),
+            Key.Word(
+                    "did",
+                    Vocabulary.Whereabouts,
+                    "nothing that becomes of a board",
+                    "What became of it: after sold, given away or lost it is not here any more, after broken up it is no board any more, "
+                        + "and after retired it is kept as it is, for show."
+                )
+                .Needed(),
+            Key.Text("at", "The place where it stands from then on.", "store, shelf 3"),
+            Key.Text("owner", "Whose it is from then on.", "harbour office"),
+            Key.Text("to", "Who has it.", "Two Weirs museum"),
+            Key.Date("until", "When what was lent is to come back.", "2026-11-30"),
+            Key.Text("by", "Initials of who says so.", "RK"),
+            Note,
+        ]
+    );
+
     private static readonly Shape Arrived = new(
         "arrival",
         "How the board came.",
@@ -304,6 +327,7 @@ public static class FileShapes
                 Key.List("hazards", HazardShape, "What can hurt, added to the design's."),
                 Key.List("bench", BenchShape.Shape, "Visits to the bench, in order."),
                 Key.List("waiting", Waiting, "Work that cannot go on."),
+                Key.List("whereabouts", WentTo, "Where it is and whose it is, step by step."),
                 Format,
                 Note,
             ]

@@ -10,36 +10,50 @@ internal static class CollectionWords
 {
     private const int MostReasons = 3;
 
-    /// <summary>All states, the one that presses most first.</summary>
-    public static IReadOnlyList<BoardState> WorstFirst { get; } = [.. BoardStates.All.Reverse()];
-
     /// <summary>The sentence that answers first: how many are fit to run, and what the others want.</summary>
     /// <param name="boards">The boards.</param>
     /// <param name="noun">What they are called, for this many of them.</param>
     public static string Lead(IReadOnlyList<BoardSummary> boards, string noun)
     {
-        var counts = boards.CountBy(board => board.State).ToDictionary();
-        var fit = counts.GetValueOrDefault(BoardState.FitToRun);
         if (boards.Count == 0)
         {
             return "No board here is of this design.";
         }
 
+        BoardSummary[] worked = [.. boards.Where(board => BoardStates.IsWorkedOn(board.State))];
+        string[] besides =
+        [
+            .. BoardStates
+                .WorstFirst.Where(state => !BoardStates.IsWorkedOn(state))
+                .Select(state => (State: state, Count: boards.Count(board => board.State == state)))
+                .Where(pair => pair.Count > 0)
+                .Select(pair => string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {BoardStates.Words(pair.State)}")),
+        ];
+        return besides.Length == 0 ? OfWorked(worked, noun)
+            : worked.Length == 0 ? $"Nothing here is to run: {string.Join(", ", besides)}."
+            : $"{OfWorked(worked, noun)} Besides, {string.Join(", ", besides)}.";
+    }
+
+    private static string OfWorked(BoardSummary[] boards, string noun)
+    {
+        var counts = boards.CountBy(board => board.State).ToDictionary();
+        var fit = counts.GetValueOrDefault(BoardState.FitToRun);
+
         var overdue = boards.Count(board => board.IsFitButOverdue);
         var beside = BoardStates.Beside(overdue) is { } words ? $", {words}" : string.Empty;
-        if (fit == boards.Count)
+        if (fit == boards.Length)
         {
             return fit == 1
                 ? $"The only {noun} is {BoardStates.Told(BoardState.FitToRun, boards[0].OverdueSince)}."
                 : string.Create(CultureInfo.InvariantCulture, $"All {fit} {noun} are fit to run{beside}.");
         }
 
-        var others = WorstFirst
-            .Where(state => state != BoardState.FitToRun && counts.ContainsKey(state))
+        var others = BoardStates
+            .WorstFirst.Where(state => state != BoardState.FitToRun && counts.ContainsKey(state))
             .Select(state => Wants(state, counts[state]));
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{fit} of {boards.Count} {noun} {(fit == 1 ? "is" : "are")} fit to run{beside}; {string.Join(", ", others)}."
+            $"{fit} of {boards.Length} {noun} {(fit == 1 ? "is" : "are")} fit to run{beside}; {string.Join(", ", others)}."
         );
     }
 
@@ -53,6 +67,9 @@ internal static class CollectionWords
                     + "to replace is unanswered",
             BoardState.Waiting => "work waits for something and has not gone on",
             BoardState.NotLookedAt => "nobody has had it at the bench",
+            BoardState.Retired => "it is kept as it is, for show: nothing falls due on it, and it is not to be switched on",
+            BoardState.Gone => "it was sold, given away or lost: its record stays, and nothing falls due on it",
+            BoardState.BrokenUp => "it was taken apart for what sat on it: its record stays",
             BoardState.ProofDue =>
                 "nothing is known to be wrong, but something is not shown: a required point is not proved after the last work, a fitted "
                     + "piece was not measured, a record contradicts itself",

@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
@@ -204,7 +205,7 @@ public static class AboutPage
         using var entry = Entry.Open(html, "states", "States of a board", "the worst that applies counts");
         using var table = Ledger.Open(html, "States", StateColumns);
         using var body = html.Open(Tag.TBody);
-        foreach (var state in CollectionWords.WorstFirst)
+        foreach (var state in BoardStates.WorstFirst)
         {
             using var row = html.Open(Tag.Tr);
             using (table.Head())

@@ -22,6 +22,8 @@ public static class BoardPage
         new("Until", IsShort: true),
     ];
 
+    private static readonly Column[] Steps = ["What", new("On", IsShort: true), "Where", "Whom", new("Until", IsShort: true), "Note"];
+
     /// <summary>The file of a board's page, from the root of the report. It lasts as long as the board keeps its number.</summary>
     public static string PathOf(string board) => $"boards/{board}.html";
 
@@ -61,6 +63,7 @@ public static class BoardPage
         ProofTable.Write(html, board, working);
         LifeTable.Write(html, context, board, working);
         BenchLog.Write(html, board, working, anchors);
+        WentTo(html, board);
         Waits(html, board);
         Story(html, context, board);
         Photographs.Write(html, context, board);
@@ -82,6 +85,11 @@ public static class BoardPage
         using (html.Open(Tag.P, ClassName.Lead))
         {
             StateMark.Write(html, board.State, board.OverdueSince);
+        }
+
+        if (board.Whereabouts.Told is { } where)
+        {
+            html.Open(Tag.P).Text(where);
         }
 
         html.Open(Tag.P, ClassName.Fine)
@@ -119,6 +127,7 @@ public static class BoardPage
             "Came",
             PageFrame.Joined(board.Board.Arrived?.Date?.Text, board.Board.Arrived?.From is { } from ? "from " + from.Value : null)
         );
+        PageFrame.Fact(html, "Owner", board.Whereabouts.Owner);
         PageFrame.Fact(html, "Complaint", board.Board.Arrived?.Complaint?.Value);
         PageFrame.Fact(
             html,
@@ -132,6 +141,28 @@ public static class BoardPage
             )
         );
         PageFrame.Fact(html, "Note", board.Board.Note?.Value);
+    }
+
+    private static void WentTo(HtmlWriter html, BoardAssessment board)
+    {
+        if (board.Board.Whereabouts.Length == 0)
+        {
+            return;
+        }
+
+        using var entry = Entry.Open(html, "whereabouts", "Where it went");
+        using var table = Ledger.Open(html, "Where it went", Steps);
+        using var body = html.Open(Tag.TBody);
+        foreach (var step in board.Board.Whereabouts)
+        {
+            using var row = html.Open(Tag.Tr);
+            table.Head().Text(step.Did.Text);
+            table.Cell(1).Text(step.Date.Text);
+            table.Cell(2).Text(step.At?.Value ?? string.Empty);
+            table.Cell(3).Text(step.To?.Value ?? step.Owner?.Value ?? string.Empty);
+            table.Cell(4).Text(step.Until?.Text ?? string.Empty);
+            table.Cell(5).Text(PageFrame.Joined(step.Note?.Value, step.By is { } by ? $"told by {by.Value}" : null));
+        }
     }
 
     private static void Waits(HtmlWriter html, JudgedBoard board)

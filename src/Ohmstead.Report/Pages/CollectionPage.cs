@@ -76,7 +76,7 @@ public static class CollectionPage
         html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(boards, boards.Count == 1 ? "board" : "boards"));
         using var table = Ledger.Open(html, "States", StateColumns);
         using var body = html.Open(Tag.TBody);
-        foreach (var state in CollectionWords.WorstFirst)
+        foreach (var state in BoardStates.WorstFirst)
         {
             BoardSummary[] there = [.. boards.Where(board => board.State == state)];
             if (there.Length == 0)

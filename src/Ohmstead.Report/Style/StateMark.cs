@@ -5,7 +5,8 @@ namespace Ohmstead.Report.Style;
 
 /// <summary>
 /// The mark and the words of a state. The mark is a pair of contacts: joined, joined to one that is still hollow, hollow both, joined by
-/// dots, open; and earth for what must be made safe first. Colour comes second.
+/// dots, open; earth for what must be made safe first. Behind glass for what is kept for show, one contact where the board is gone, the two
+/// crossed out where it was broken up. Colour comes second.
 /// </summary>
 public static class StateMark
 {
@@ -56,6 +57,9 @@ public static class StateMark
             BoardState.NotLookedAt => [(Left + Right, MarkStroke.Line)],
             BoardState.Waiting => [(Left + Right, MarkStroke.Full), ("M8 6h9", MarkStroke.Dotted)],
             BoardState.FaultStands => [(Left + Right, MarkStroke.Full), ("M5 6L16 0", MarkStroke.Line)],
+            BoardState.Retired => [(Left + Right, MarkStroke.Line), ("M1 1h22v10H1z", MarkStroke.Line)],
+            BoardState.Gone => [(Left, MarkStroke.Line), ("M8 6h4", MarkStroke.Dotted)],
+            BoardState.BrokenUp => [(Left + Right, MarkStroke.Line), ("M9 1l6 10M15 1l-6 10", MarkStroke.Line)],
             _ => [("M12 0v4M3 4h18M7 7.5h10M10.5 11h3", MarkStroke.Line)],
         };
 
@@ -75,7 +79,7 @@ public static class StateMark
         {
             BoardState.FitToRun => ClassName.Good,
             BoardState.FaultStands or BoardState.MakeSafe => ClassName.Bad,
-            BoardState.NotLookedAt => ClassName.Quiet,
+            BoardState.NotLookedAt or BoardState.Retired or BoardState.Gone or BoardState.BrokenUp => ClassName.Quiet,
             _ => ClassName.Open,
         };
 }

@@ -41,8 +41,8 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
     public IReadOnlyList<BoardSummary> Open { get; } =
     [
         .. boards
-            .Where(board => board.Reasons.Length > 0)
-            .OrderByDescending(board => board.State)
+            .Where(board => board.Reasons.Length > 0 && BoardStates.IsWorkedOn(board.State))
+            .OrderBy(board => BoardStates.Place(board.State))
             .ThenBy(board => board.Id.Value, StringComparer.Ordinal),
     ];
 

@@ -20,6 +20,7 @@ internal sealed class BoardsCommand(Terminal terminal)
           ohmstead boards tide --in records                             boards with that word in number, title, design or reason
           ohmstead boards --state "proof due" --state "work waits" --in records
           ohmstead boards --needs point-proved --sort seen --in records   whose points are not proved, the longest unseen first
+          ohmstead boards --where museum --in records                   what stands there, or is lent to there
           ohmstead boards --brief --in records                          a line for each
           ohmstead boards --form csv --in records                       for a spreadsheet; json for programs
         """;
@@ -28,7 +29,7 @@ internal sealed class BoardsCommand(Terminal terminal)
     {
         var words = new Argument<string[]>("WORDS")
         {
-            Description = "Words that stand in number, title, design, maker, serial, state, reason or next step.",
+            Description = "Words that stand in number, title, design, maker, serial, place, state, reason or next step.",
             Arity = ArgumentArity.ZeroOrMore,
         };
         var state = new Option<string[]>("--state") { Description = "Only boards in this state; may be given several times." };
@@ -39,6 +40,11 @@ internal sealed class BoardsCommand(Terminal terminal)
         };
         needs.AcceptOnlyFromAmong([.. ObligationCatalogue.All.Select(rule => rule.Kind)]);
         needs.HelpName = "KIND";
+        var where = new Option<string?>("--where")
+        {
+            Description = "Only boards that are told to be there: words of the place, of the owner, or of whoever has it.",
+            HelpName = "PLACE",
+        };
         var sort = new Option<string>("--sort")
         {
             Description = "In which order: what presses most first, by board or title, the longest unseen or the soonest look first.",
@@ -48,7 +54,19 @@ internal sealed class BoardsCommand(Terminal terminal)
         var brief = new Option<bool>("--brief") { Description = "One line for each board." };
         var form = ListForm.Option();
         var shared = new SharedOptions();
-        var command = new Command("boards", About) { words, shared.Folder, state, needs, sort, brief, form, shared.AsOf, shared.Workers };
+        var command = new Command("boards", About)
+        {
+            words,
+            shared.Folder,
+            state,
+            needs,
+            where,
+            sort,
+            brief,
+            form,
+            shared.AsOf,
+            shared.Workers,
+        };
         command.SetAction(parsed =>
         {
             if (
@@ -62,7 +80,8 @@ internal sealed class BoardsCommand(Terminal terminal)
             var filter = new BoardFilter(
                 parsed.GetValue(words) ?? [],
                 [.. BoardStates.All.Where(one => parsed.GetValue(state)?.Contains(BoardStates.Words(one), StringComparer.Ordinal) == true)],
-                parsed.GetValue(needs) ?? []
+                parsed.GetValue(needs) ?? [],
+                parsed.GetValue(where)
             );
             _ = BoardOrders.Words.Means(parsed.GetValue(sort)!, out var order);
             var (result, boards) = Listed(files, options, filter, order);

@@ -83,6 +83,11 @@ internal sealed class WhyCommand(Terminal terminal)
     private int Tell(JudgedBoard board, bool isAll)
     {
         Line($"{board.Board.Id.Value} {board.Board.Title.Value}: {BoardStates.Told(board.State, board.OverdueSince)}");
+        if (board.Whereabouts is { Told: { } where, Away: null })
+        {
+            Line($"  {where}");
+        }
+
         foreach (var reason in board.Reasons)
         {
             Line($"  {reason.Told}");

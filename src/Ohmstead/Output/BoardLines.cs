@@ -40,7 +40,13 @@ internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isB
 
     private void Rest(BoardSummary board)
     {
-        Reason[] reasons = [.. filter.ReasonsOf(board)];
+        // Why a board that is not here is not fit to run is said by where it went.
+        Reason[] reasons = BoardStates.IsWorkedOn(board.State) || filter.Needs.Count > 0 ? [.. filter.ReasonsOf(board)] : [];
+        if (board.Whereabouts.Told is { } where)
+        {
+            Line($"{Below}{where}", Further);
+        }
+
         if (reasons is [var first, ..])
         {
             Line(
@@ -67,11 +73,13 @@ internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isB
     private static string Count(IReadOnlyList<BoardSummary> boards, int all)
     {
         var fit = boards.Count(board => board.State == BoardState.FitToRun);
+        var idle = boards.Count(board => !BoardStates.IsWorkedOn(board.State));
+        var besides = idle == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {idle} gone or kept for show");
         var overdue = BoardStates.Beside(boards.Count(board => board.IsFitButOverdue)) is { } beside ? $", {beside}" : string.Empty;
         var many = boards.Count == all ? string.Empty : string.Create(CultureInfo.InvariantCulture, $" of {all}");
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{boards.Count}{many} {(all == 1 ? "board" : "boards")}, {fit} fit to run{overdue}"
+            $"{boards.Count}{many} {(all == 1 ? "board" : "boards")}, {fit} fit to run{overdue}{besides}"
         );
     }
 

@@ -22,6 +22,7 @@ internal static class JsonVerdicts
                 json.WriteString("board", board.Board.Id.Value);
                 json.WriteString("path", board.Board.Path);
                 json.WriteString("state", BoardStates.Words(board.State));
+                json.WriteString("where", board.Whereabouts.Told);
                 json.WriteBoolean("look_overdue", board.IsLookOverdue);
                 json.WriteString("look_again", board.LookAgain is { } look ? IsoDate.Text(look) : null);
                 json.WriteStartArray("obligations");

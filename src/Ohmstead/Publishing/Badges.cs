@@ -24,10 +24,16 @@ internal static class Badges
             target.Put(PathOf(board.Id.Value), buffer.Written);
         }
 
-        var fit = boards.Count(board => board.State == BoardState.FitToRun);
-        var worst = boards.Count == 0 ? BoardState.NotLookedAt : boards.Max(board => board.State);
+        BoardSummary[] worked = [.. boards.Where(board => BoardStates.IsWorkedOn(board.State))];
+        var fit = worked.Count(board => board.State == BoardState.FitToRun);
+        var worst = worked.Length == 0 ? BoardState.NotLookedAt : worked.Max(board => board.State);
         var overdue = BoardStates.Beside(boards.Count(board => board.IsFitButOverdue)) is { } beside ? ", " + beside : string.Empty;
-        Badge.Write(buffer, collection, worst, string.Create(CultureInfo.InvariantCulture, $"{fit} of {boards.Count} fit to run{overdue}"));
+        Badge.Write(
+            buffer,
+            collection,
+            worst,
+            string.Create(CultureInfo.InvariantCulture, $"{fit} of {worked.Length} fit to run{overdue}")
+        );
         target.Put(CollectionName, buffer.Written);
     }
 }

@@ -34,6 +34,7 @@ internal static class DataRows
             Day(board.LastSeen),
             Day(board.LookAgain),
             board.IsLookOverdue ? "yes" : "no",
+            board.Whereabouts.Told,
             Number(board.Readings.Inside),
             Number(board.Readings.Outside),
             Number(board.Readings.Undecided),

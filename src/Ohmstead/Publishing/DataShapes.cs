@@ -36,6 +36,7 @@ internal static class DataShapes
                 Key.Date("last_seen", "The last day of any entry.", "2026-03-14"),
                 Key.Date("look_again", "The day of the next look.", "2027-03-14"),
                 Word("look_overdue", ["yes", "no"], "Whether that day is past: what was proved is then not known to hold.").Needed(),
+                Key.Text("where", "Where it is and whose it is, or what became of it.", "on loan to Two Weirs museum since 2026-05-02"),
                 Key.Count("inside", "Readings inside their limits.", "21").Needed(),
                 Key.Count("outside", "Readings outside.", "2").Needed(),
                 Key.Count("undecided", "Readings too close to call.", "1").Needed(),

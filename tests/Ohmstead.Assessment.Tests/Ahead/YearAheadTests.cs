@@ -28,6 +28,63 @@ public sealed class YearAheadTests
         Assert.Empty(Ahead("waiting:\n  - { since: 2026-11-09, for: pen motor belt, until: 2026-11-20 }"));
 
     [Fact]
+    public void What_is_lent_is_to_come_back_on_its_day_and_its_looks_go_on()
+    {
+        var items = Ahead(
+            "bench:\n  - { date: 2025-03-14, note: dusted }\n"
+                + "whereabouts:\n  - { date: 2026-05-02, did: lent, to: Two Weirs museum, until: 2026-11-20 }",
+            collection: "look_every: 24 months"
+        );
+        Assert.Equal(
+            [(DueKind.Loan, new DateOnly(2026, 11, 20)), (DueKind.LookAgain, new(2027, 3, 14))],
+            items.Select(item => (item.Kind, item.First))
+        );
+        Assert.Equal(
+            ("have it back from Two Weirs museum", "lent on 2026-05-02 until 2026-11-20", true),
+            (items[0].What, items[0].Why, items[0].IsOverdueOn(SmallCollection.Today))
+        );
+    }
+
+    [Fact]
+    public void A_loan_without_an_end_is_asked_after_when_a_year_has_gone()
+    {
+        var item = Assert.Single(Ahead("whereabouts:\n  - { date: 2026-05-02, did: lent, to: Two Weirs museum }"));
+        Assert.Equal((new DateOnly(2027, 5, 2), "ask Two Weirs museum after it"), (item.First, item.What));
+    }
+
+    [Theory]
+    [InlineData("sold")]
+    [InlineData("given away")]
+    [InlineData("lost")]
+    [InlineData("broken up")]
+    [InlineData("retired")]
+    public void On_a_board_that_is_gone_or_kept_for_show_nothing_falls_due(string did)
+    {
+        const string due = Worn + "\nwaiting:\n  - { since: 2026-11-09, for: pen motor belt }\n";
+        var until = new DateOnly(2029, 1, 1);
+        Assert.Equal(3, Ahead(due, collection: "look_every: 24 months", until: until).Count);
+        Assert.Empty(
+            Ahead($"{due}whereabouts:\n  - {{ date: 2026-11-10, did: {did} }}", collection: "look_every: 24 months", until: until)
+        );
+    }
+
+    [Fact]
+    public void A_board_that_is_kept_for_show_and_lent_is_to_come_back() =>
+        Assert.Equal(
+            DueKind.Loan,
+            Assert
+                .Single(
+                    Ahead(
+                        Worn
+                            + "\nwhereabouts:\n  - { date: 2026-05-20, did: retired }\n"
+                            + "  - { date: 2026-06-02, did: lent, to: Two Weirs museum }",
+                        collection: "look_every: 24 months"
+                    )
+                )
+                .Kind
+        );
+
+    [Fact]
     public void Only_the_last_calibration_of_an_instrument_counts()
     {
         var item = Assert.Single(

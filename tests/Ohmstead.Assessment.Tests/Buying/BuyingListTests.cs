@@ -24,6 +24,17 @@ public sealed class BuyingListTests
         Assert.Equal(["SP-0001 C1", "SP-0001 C2", "SP-0002 C1"], line.For.Select(need => $"{need.Board} {need.Reference}"));
     }
 
+    [Theory]
+    [InlineData("lent, to: Two Weirs museum", 2)]
+    [InlineData("sold", 1)]
+    [InlineData("broken up", 1)]
+    [InlineData("retired", 1)]
+    public void For_a_board_that_is_gone_or_kept_for_show_nothing_is_bought(string did, int needed)
+    {
+        var gone = Empty("SP-0002", "C1") + $"whereabouts:\n  - {{ date: 2026-11-10, did: {did} }}\n";
+        Assert.Equal(needed, Assert.Single(List("lots: []", Empty("SP-0001", "C1"), gone)).Needed);
+    }
+
     [Fact]
     public void What_was_fitted_has_left_the_drawer()
     {

@@ -29,7 +29,7 @@ public sealed class LongTableTests : IDisposable
                 number == 7 ? Hostile : "Tide gauge logger, with a title of some length",
                 null,
                 (BoardState)(number % 3 == 0 ? 1 : 0),
-                number % 3 == 0 ? [new(BoardState.ProofDue, "rail +5", Hostile, "prove it")] : []
+                number % 3 == 0 ? [new(BoardState.ProofDue, "rail +5", Hostile, "prove it", "point-proved")] : []
             )
             {
                 LastSeen = new DateOnly(2026, 1, 1).AddDays(number % 300),

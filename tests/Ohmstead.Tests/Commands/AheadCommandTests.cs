@@ -22,7 +22,7 @@ public sealed class AheadCommandTests
     [Fact]
     public void Every_reason_to_be_due_occurs_in_the_demo_collection() =>
         Assert.Equal(
-            ["calibration", "form again", "life", "look again", "shelf life", "wait"],
+            ["calibration", "form again", "life", "loan", "look again", "shelf life", "wait"],
             Due(Ahead("--json")).Select(item => item.GetProperty("kind").GetString()!).Distinct().Order(StringComparer.Ordinal)
         );
 

@@ -17,7 +17,8 @@ public sealed class LifePassed : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        foreach (var life in board.Assessment.Lives)
+        // On a board that is gone or kept for show nobody measures it.
+        foreach (var life in board.Assessment.Whereabouts.IsKeptUp ? board.Assessment.Lives : [])
         {
             if (!life.Estimate.Is(out var estimate, out _) || estimate.Latest >= board.Today || !life.Dates!.IsPastOn(board.Today))
             {

@@ -109,6 +109,12 @@ public static class CheckEffects
         ),
         ("stock-order-unknown", CheckEffect.Told, "no board is judged by the order that a lot came under"),
         ("verdict-disagrees", CheckEffect.HoldsBack, "the record says two things about one reading"),
+        (
+            "whereabouts-contradict",
+            CheckEffect.HoldsBack,
+            "whether the board is here, and whether what was proved was proved on it, is not known"
+        ),
+        ("whereabouts-incomplete", CheckEffect.HoldsBack, "who has the board, and until when, is not known"),
         ("work-after-proof", CheckEffect.SaidElsewhere, "the obligation to prove each point after the last work"),
         ("work-without-place", CheckEffect.HoldsBack, "what was done to which part is not known"),
         .. TextChecks
