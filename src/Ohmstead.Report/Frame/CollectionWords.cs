@@ -12,7 +12,7 @@ internal static class CollectionWords
 
     /// <summary>The sentence that answers first: how many are fit to run, and what the others want.</summary>
     /// <param name="boards">The boards.</param>
-    /// <param name="noun">What they are called, for this many of them.</param>
+    /// <param name="noun">What one of them is called.</param>
     public static string Lead(IReadOnlyList<BoardSummary> boards, string noun)
     {
         if (boards.Count == 0)
@@ -34,8 +34,9 @@ internal static class CollectionWords
             : $"{OfWorked(worked, noun)} Besides, {string.Join(", ", besides)}.";
     }
 
-    private static string OfWorked(BoardSummary[] boards, string noun)
+    private static string OfWorked(BoardSummary[] boards, string one)
     {
+        var noun = boards.Length == 1 ? one : one + "s";
         var counts = boards.CountBy(board => board.State).ToDictionary();
         var fit = counts.GetValueOrDefault(BoardState.FitToRun);
 

@@ -73,7 +73,7 @@ public static class CollectionPage
         }
 
         using var content = html.Open(Tag.Div, ClassName.Content);
-        html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(boards, boards.Count == 1 ? "board" : "boards"));
+        html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(boards, "board"));
         using var table = Ledger.Open(html, "States", StateColumns);
         using var body = html.Open(Tag.TBody);
         foreach (var state in BoardStates.WorstFirst)

@@ -79,7 +79,7 @@ public static class DesignPage
         {
             PageFrame.PlateHeading(html, design.Design.Id.Value, design.Design.Title.Value);
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(design.Units, design.Units.Count == 1 ? "unit" : "units"));
+            html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(design.Units, "unit"));
             Identity(html, design.Design);
         }
 

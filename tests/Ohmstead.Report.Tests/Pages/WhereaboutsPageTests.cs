@@ -58,7 +58,7 @@ public sealed class WhereaboutsPageTests
             Board("X-4", "{ date: 2026-05-02, did: retired }")
         );
         Assert.Equal(
-            "The only boards is fit to run. Besides, 1 kept for show, 1 gone, 1 broken up.",
+            "The only board is fit to run. Besides, 1 kept for show, 1 gone, 1 broken up.",
             page.QuerySelector("header .lead")!.TextContent
         );
         Assert.Null(Section(page, "What to do next"));
