@@ -58,6 +58,9 @@ public sealed record BoardSummary(
     /// <summary>Where parts of known lots were fitted on this board, each with the name of its lot.</summary>
     public IReadOnlyList<(string Lot, LotFitting Fitting)> Fittings { get; init; } = [];
 
+    /// <summary>What it took from other boards, and what left its places.</summary>
+    public PartTransfers Transfers { get; init; } = PartTransfers.None;
+
     /// <summary>What its fittings ask of the lots that they came from, in order of time.</summary>
     public ImmutableArray<PieceClaim> Claims { get; init; } = [];
 
@@ -113,6 +116,7 @@ public sealed record BoardSummary(
             LookAgain = board.LookAgain,
             IsLookOverdue = board.IsLookOverdue,
             Fittings = [.. LotFitting.All(board)],
+            Transfers = PartTransfers.Of(board.Visits),
             Claims = board.Claims,
             Serial = board.Board.Serial?.Value,
             Maker = board.Board.Maker?.Value,

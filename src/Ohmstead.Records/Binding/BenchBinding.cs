@@ -156,6 +156,8 @@ public static class BenchBinding
                 At = fields.Text("at"),
                 Lot = fields.Id("lot"),
                 NewPart = fields.Mapping("new_part") is { } part ? PartBinding.Values(part, isLot: true) : null,
+                TakenFrom = fields.Text("taken_from"),
+                WentTo = fields.Text("went_to"),
                 Polarity = fields.Words("polarity", Vocabulary.PolarityWays),
                 With = fields.Text("with"),
                 Dry = fields.Quantity("dry"),

@@ -190,6 +190,12 @@ public sealed record WorkEntry(Written<WorkKind> Did, Spot Spot)
     /// <summary>What was put in, where it came from no lot in the drawer.</summary>
     public PartValues? NewPart { get; init; }
 
+    /// <summary>The board and the place that it was taken from; see <see cref="BoardPlace"/>.</summary>
+    public Written<string>? TakenFrom { get; init; }
+
+    /// <summary>The board and the place that what was taken off went to; see <see cref="BoardPlace"/>.</summary>
+    public Written<string>? WentTo { get; init; }
+
     /// <summary>How the right way round was established.</summary>
     public ImmutableArray<Written<PolarityEvidence>> Polarity { get; init; } = [];
 
@@ -222,6 +228,9 @@ public sealed record WorkEntry(Written<WorkKind> Did, Spot Spot)
 
     /// <summary>True when the right way round was established by more than the print on the board.</summary>
     public bool EstablishesPolarity => Polarity.Any(evidence => evidence.Value != PolarityEvidence.Print);
+
+    /// <summary>True when what sat in the place is not there afterwards.</summary>
+    public bool TakesAPartOut => Did.Value is WorkKind.Replaced or WorkKind.Removed;
 
     /// <summary>True when something other than what was there before sits in the place afterwards.</summary>
     public bool PutsAPartIn => Did.Value is WorkKind.Replaced or WorkKind.Fitted;

@@ -81,6 +81,14 @@ public static class BenchShape
     public static Key Did { get; } = Key.Word("did", Vocabulary.Works, "no kind of work", "What was done.").Needed();
     public static Key NewPart { get; } =
         Key.Mapping("new_part", PartShape.NewPart, "What was put in, where it came from no lot in the drawer.");
+    public static Key TakenFrom { get; } =
+        Key.Text(
+            "taken_from",
+            "The board and the place that it was taken from, where it sat on another board; what it is says new_part.",
+            "SP-0003 C4"
+        );
+    public static Key WentTo { get; } =
+        Key.Text("went_to", "The board and the place that it went to, where it was taken off for another board.", "SP-0008 C1");
     public static Key Polarity { get; } =
         Key.SomeWords(
             "polarity",
@@ -160,7 +168,7 @@ public static class BenchShape
             "work entry",
             "Something done to the board.",
             "{ part: C12, did: replaced, lot: L-031, polarity: schematic }",
-            [Part, At, Did, Lot, NewPart, Polarity, With, Dry, Kept, Irreversible, Clears, Hazard, Note]
+            [Part, At, Did, Lot, NewPart, TakenFrom, WentTo, Polarity, With, Dry, Kept, Irreversible, Clears, Hazard, Note]
         );
 
     /// <summary>A person's decision.</summary>

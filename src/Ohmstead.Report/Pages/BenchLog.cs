@@ -19,7 +19,7 @@ internal static class BenchLog
     private static readonly Column[] Bare = ["Of", new("Verdicts", IsPlain: true)];
 
     /// <summary>Writes the log.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working, ReadingAnchors anchors)
+    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working, ReadingAnchors anchors)
     {
         if (board.Visits.Length == 0)
         {
@@ -46,12 +46,13 @@ internal static class BenchLog
             .ToHashSet<Observation>(ReferenceEqualityComparer.Instance);
         for (var order = 0; order < board.Visits.Length; order++)
         {
-            Visit(html, board, working, anchors, places[order], order, [.. readings[order]], open);
+            Visit(html, context, board, working, anchors, places[order], order, [.. readings[order]], open);
         }
     }
 
     private static void Visit(
         HtmlWriter html,
+        ReportContext context,
         BoardAssessment board,
         SharedWorking working,
         ReadingAnchors anchors,
@@ -77,7 +78,7 @@ internal static class BenchLog
 
         Found(html, board, visit, open);
         Readings(html, board, working, anchors, visit, readings);
-        Lines(html, board, visit);
+        Lines(html, context, board, visit);
         if (visit.Proofs.Length > 0)
         {
             html.Open(Tag.P).Text($"Proved or tried: {string.Join(", ", visit.Proofs.Select(proof => proof.Point.Value))}.");
@@ -231,7 +232,7 @@ internal static class BenchLog
         }
     }
 
-    private static void Lines(HtmlWriter html, BoardAssessment board, BenchVisit visit)
+    private static void Lines(HtmlWriter html, ReportContext context, BoardAssessment board, BenchVisit visit)
     {
         if (visit.Decided.Length + visit.Work.Length == 0)
         {
@@ -279,6 +280,27 @@ internal static class BenchLog
                     }.OfType<string>()
                 )
             );
+            OtherEnd(html, context, "taken from", work.TakenFrom);
+            OtherEnd(html, context, "went to", work.WentTo);
+        }
+    }
+
+    // The way to the other board; where it has no page, what is written.
+    private static void OtherEnd(HtmlWriter html, ReportContext context, string words, Written<string>? end)
+    {
+        if (end is null)
+        {
+            return;
+        }
+
+        html.Text($"; {words} ");
+        if (BoardPlace.Of(end.Value) is { } there && context.Boards.Contains(there.Board))
+        {
+            html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(SiteAddress.Board(there.Board), 1)).Text(end.Value);
+        }
+        else
+        {
+            html.Text(end.Value);
         }
     }
 }

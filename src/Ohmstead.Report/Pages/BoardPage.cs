@@ -62,7 +62,7 @@ public static class BoardPage
         DriftTable.Write(html, board, drifts);
         ProofTable.Write(html, board, working);
         LifeTable.Write(html, context, board, working);
-        BenchLog.Write(html, board, working, anchors);
+        BenchLog.Write(html, context, board, working, anchors);
         WentTo(html, board);
         Waits(html, board);
         Story(html, context, board);

@@ -1,11 +1,12 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Collections;
 
 /// <summary>
-/// The boards of a collection beside those that a run looks at. Only those count that name a lot or a number of these; they are found by
-/// the text of their files, which costs a hundredth of reading the records, and only they are read. What was found is kept for the next run
-/// over the same boards.
+/// The boards of a collection beside those that a run looks at. Only those count that name a lot or a number of these, or the number of a
+/// board that one of these took a part from; they are found by the text of their files, which costs a hundredth of reading the records, and
+/// only they are read. What was found is kept for the next run over the same boards.
 /// </summary>
 /// <remarks>An instance is used by one thread at a time.</remarks>
 /// <param name="paths">The files of the other boards.</param>
@@ -33,6 +34,11 @@ internal sealed class Neighbours(IReadOnlyList<string> paths)
         foreach (var board in boards)
         {
             isNew |= numbers.Add(board.Id.Value);
+            foreach (var taken in board.Transfers.Taken)
+            {
+                isNew |= BoardPlace.Of(taken.From.Value) is { } from && numbers.Add(from.Board);
+            }
+
             foreach (var (lot, _) in board.Fittings)
             {
                 isNew |= lots.Add(lot);

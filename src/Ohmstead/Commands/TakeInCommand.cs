@@ -3,6 +3,7 @@ using System.Globalization;
 using Ohmstead.Collections;
 using Ohmstead.MovingIn;
 using Ohmstead.Running;
+using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
 
@@ -220,7 +221,8 @@ internal sealed partial class TakeInCommand(Terminal terminal)
             return ExitCode.Clean;
         }
 
-        WholeMovement.Write([(files.Root, movement.Files), (mapping.Root, mapping.File is { } file ? [file] : [])], terminal.Error, () =>
+        RecordChange[] moved = [.. movement.Files.Select(Change)];
+        WholeMovement.Write([(files.Root, moved), (mapping.Root, mapping.File is { } file ? [Change(file)] : [])], terminal.Error, () =>
         {
             Tell(parsed, movement, taker, isWritten: true);
             if (mapping.File is { } kept)
@@ -237,4 +239,6 @@ internal sealed partial class TakeInCommand(Terminal terminal)
 
         return ExitCode.Clean;
     }
+
+    private static RecordChange Change(MovedFile file) => new(file.Path, file.Before, file.After);
 }

@@ -27,6 +27,11 @@ internal sealed class WorkCommand(Terminal terminal)
         Description = "What was put in, where it came from no lot: its kind, then what is printed on it.",
         AllowMultipleArgumentsPerToken = true,
     };
+    private readonly Option<string?> from = new("--from")
+    {
+        Description = "The board and the place that the part was taken from, such as \"SP-0003 C4\": it is entered there, too.",
+        HelpName = "BOARD PLACE",
+    };
     private readonly Option<string[]> polarity = new("--polarity")
     {
         Description = "How the right way round was established, once for each way: " + string.Join(", ", Vocabulary.PolarityWays) + ".",
@@ -52,6 +57,7 @@ internal sealed class WorkCommand(Terminal terminal)
             Examples:
               ohmstead work SP-0004 replaced C12 --lot L-002 --polarity schematic --kept "bag 7"
               ohmstead work SP-0004 replaced C12 --new-part "aluminium electrolytic" 470uF 20% 35V 105C --polarity schematic
+              ohmstead work SP-0011 replaced C2 --from "SP-0020 C2" --polarity schematic
               ohmstead work SP-0007 washed --with isopropanol --dry 24h
               ohmstead work SP-0007 "made safe" C1 --hazard "charged capacitor" --with "10 kΩ 10 W on an insulated probe"
             """,
@@ -59,6 +65,7 @@ internal sealed class WorkCommand(Terminal terminal)
             place,
             lot,
             newPart,
+            from,
             polarity,
             with,
             dry,
@@ -84,26 +91,14 @@ internal sealed class WorkCommand(Terminal terminal)
 
                 var name = parsed.GetValue(place);
                 var isPart = name is not null && board.Assessment.Place(name) is not null;
-                var exit = options.Add(parsed, terminal, board, run, "work", _ =>
+                if (parsed.GetValue(from) is { } origin)
                 {
-                    var said = new Dictionary<string, string?>(StringComparer.Ordinal)
-                    {
-                        ["part"] = isPart ? Scalar(name) : null,
-                        ["at"] = isPart ? null : Scalar(name),
-                        ["did"] = Scalar(parsed.GetValue(did)),
-                        ["lot"] = Scalar(parsed.GetValue(lot)),
-                        ["new_part"] = made,
-                        ["polarity"] = parsed.GetValue(polarity) is { Length: > 0 } ways ? FlowText.List(ways) : null,
-                        ["with"] = Scalar(parsed.GetValue(with)),
-                        ["dry"] = Scalar(parsed.GetValue(dry)),
-                        ["kept"] = Scalar(parsed.GetValue(kept)),
-                        ["irreversible"] = parsed.GetValue(irreversible) ? "yes" : null,
-                        ["clears"] = Scalar(parsed.GetValue(clears)),
-                        ["hazard"] = Scalar(parsed.GetValue(hazard)),
-                        ["note"] = Scalar(parsed.GetValue(options.Note)),
-                    };
-                    return FlowText.MappingOf(BenchShape.Work.Keys.Select(key => (key.Name, said.GetValueOrDefault(key.Name))));
-                });
+                    return new TakenFrom(terminal, run, options).Enter(parsed, board, origin, made, taken =>
+                        Item(parsed, name, isPart, taken.NewPart, taken.From)
+                    );
+                }
+
+                var exit = options.Add(parsed, terminal, board, run, "work", _ => Item(parsed, name, isPart, made, null));
                 if (exit == ExitCode.Clean)
                 {
                     TellMethod(parsed.GetValue(did)!, parsed.GetValue(with), parsed.GetValue(dry));
@@ -112,6 +107,28 @@ internal sealed class WorkCommand(Terminal terminal)
                 return exit;
             }));
         return command;
+    }
+
+    private string Item(ParseResult parsed, string? name, bool isPart, string? made, string? origin)
+    {
+        var said = new Dictionary<string, string?>(StringComparer.Ordinal)
+        {
+            ["part"] = isPart ? Scalar(name) : null,
+            ["at"] = isPart ? null : Scalar(name),
+            ["did"] = Scalar(parsed.GetValue(did)),
+            ["lot"] = Scalar(parsed.GetValue(lot)),
+            ["new_part"] = made,
+            ["taken_from"] = Scalar(origin),
+            ["polarity"] = parsed.GetValue(polarity) is { Length: > 0 } ways ? FlowText.List(ways) : null,
+            ["with"] = Scalar(parsed.GetValue(with)),
+            ["dry"] = Scalar(parsed.GetValue(dry)),
+            ["kept"] = Scalar(parsed.GetValue(kept)),
+            ["irreversible"] = parsed.GetValue(irreversible) ? "yes" : null,
+            ["clears"] = Scalar(parsed.GetValue(clears)),
+            ["hazard"] = Scalar(parsed.GetValue(hazard)),
+            ["note"] = Scalar(parsed.GetValue(options.Note)),
+        };
+        return FlowText.MappingOf(BenchShape.Work.Keys.Select(key => (key.Name, said.GetValueOrDefault(key.Name))));
     }
 
     private static (string? Item, string? Fault) NewPart(string[] words)

@@ -13,6 +13,9 @@ namespace Ohmstead.Assessment.Checks.Basis;
 /// <param name="Today">The day of this run.</param>
 public sealed record CollectionUnderCheck(Workshop Workshop, IReadOnlyList<BoardNumber> Boards, LotUse Use, DateOnly Today)
 {
+    /// <summary>What each board took from others and what left its places; of boards that have neither there is none.</summary>
+    public IReadOnlyList<(BoardNumber Board, PartTransfers Parts)> Transfers { get; init; } = [];
+
     /// <summary>What becomes of stories.</summary>
     public IStories Stories { get; init; } = NoStories.Instance;
 
@@ -21,7 +24,15 @@ public sealed record CollectionUnderCheck(Workshop Workshop, IReadOnlyList<Board
     /// <param name="boards">The boards, in order of path.</param>
     /// <param name="today">The day of this run.</param>
     public static CollectionUnderCheck Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today) =>
-        new(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.UseOfLots(boards), today);
+        new(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.UseOfLots(boards), today)
+        {
+            Transfers =
+            [
+                .. boards
+                    .Where(board => board.Transfers != PartTransfers.None)
+                    .Select(board => (new BoardNumber(board.Path, board.Id), board.Transfers)),
+            ],
+        };
 
     /// <summary>What boards share: the parts of all designs and the lots in the drawer, with the file and the name that each is told
     /// by.</summary>

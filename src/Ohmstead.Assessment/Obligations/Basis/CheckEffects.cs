@@ -108,6 +108,7 @@ public static class CheckEffects
             "no board has a part of a lot that is not there; one that names such a lot is held back by that"
         ),
         ("stock-order-unknown", CheckEffect.Told, "no board is judged by the order that a lot came under"),
+        ("taken-part-doubtful", CheckEffect.HoldsBack, "what sits in one of the two places is not known"),
         ("verdict-disagrees", CheckEffect.HoldsBack, "the record says two things about one reading"),
         (
             "whereabouts-contradict",

@@ -49,6 +49,16 @@ public sealed class FittedPartKnown : IObligationRule
                     "leave one of the two out: lot, or new_part"
                 );
             }
+            else if (fitting.Work is { Lot: not null, TakenFrom: { } other })
+            {
+                yield return Obligation.Open(
+                    Kind,
+                    BoardState.ProofDue,
+                    at,
+                    $"what was fitted on {BoardUnderObligation.Day(fitting.Visit)} is said to come from a lot and from {other.Value}",
+                    "leave one of the two out: lot, or taken_from"
+                );
+            }
             else if (fitting.Work is { Lot: null, NewPart: null })
             {
                 yield return Obligation.Open(

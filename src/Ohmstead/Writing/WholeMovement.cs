@@ -1,6 +1,4 @@
-using Ohmstead.Writing;
-
-namespace Ohmstead.MovingIn;
+namespace Ohmstead.Writing;
 
 /// <summary>Writes many records, all or none: where one cannot be written, those that were are taken back.</summary>
 internal static class WholeMovement
@@ -11,7 +9,7 @@ internal static class WholeMovement
     /// <param name="tell">Tells that they are written.</param>
     /// <exception cref="IOException">One could not be written or told. All are as they were, but for those that the message
     /// names.</exception>
-    public static void Write(IEnumerable<(string Root, IReadOnlyList<MovedFile> Files)> folders, TextWriter error, Action tell)
+    public static void Write(IEnumerable<(string Root, IReadOnlyList<RecordChange> Files)> folders, TextWriter error, Action tell)
     {
         var done = new Stack<(string Root, Stack<RecordChange> Placed)>();
         try
@@ -19,12 +17,7 @@ internal static class WholeMovement
             foreach (var (root, files) in folders)
             {
                 done.Push((root, new()));
-                RecordFile.WriteAll(
-                    root,
-                    [.. files.Select(file => new RecordChange(file.Path, file.Before, file.After))],
-                    error,
-                    done.Peek().Placed
-                );
+                RecordFile.WriteAll(root, files, error, done.Peek().Placed);
             }
 
             tell();
@@ -39,7 +32,7 @@ internal static class WholeMovement
                     + (
                         left.Length == 0
                             ? "nothing was written, the collection is as it was"
-                            : $"these could not be taken back: {string.Join(", ", left)}; giving the same tables again goes on from there"
+                            : $"these could not be taken back: {string.Join(", ", left)}; giving the same again goes on from there"
                     ),
                 problem
             );
