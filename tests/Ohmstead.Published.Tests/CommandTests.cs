@@ -35,6 +35,7 @@ public sealed class CommandTests(PublishedProgram published)
             { "found SP-0007 J1 'green: \"like copper\"' minor", 0 },
             { "decide SP-0007 BR1 watch 'plates clean'", 0 },
             { "work SP-0007 washed --with isopropanol --dry 24h", 0 },
+            { "work SP-0007 're-soldered' 'C3-C4 R3'", 0 },
             { "work SP-0011 replaced C2 --from 'SP-0020 C2' --polarity schematic", 0 },
             { "work SP-0007 replaced C3 --lot L-018", 1 },
             { "whereabouts SP-0012 lent --to 'Two Weirs museum' --until 2027-03-31", 0 },

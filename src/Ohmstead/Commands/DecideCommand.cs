@@ -12,7 +12,7 @@ internal sealed class DecideCommand(Terminal terminal)
     private readonly Argument<string> place = new("PLACE")
     {
         CompletionSources = { Completions.Places },
-        Description = "The part or the place on the board.",
+        Description = "The part or the place on the board; several parts as \"C1-C8 C11\".",
     };
     private readonly Argument<string> decision = EntryOptions.OneOf("DECISION", "What was decided", Vocabulary.Decisions);
     private readonly Argument<string> because = new("BECAUSE") { Description = "Why, in words." };
@@ -26,23 +26,24 @@ internal sealed class DecideCommand(Terminal terminal)
 
             Examples:
               ohmstead decide SP-0007 C4 replace "this family fails shorted" --by RK
+              ohmstead decide SP-0007 "C3 C4" watch "a little low, and the circuit is content"
               ohmstead decide SP-0007 BR1 watch "plates clean, output right"
             """,
             place,
             decision,
             because
         );
-        command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
-            {
-                var name = parsed.GetValue(place)!;
-                return options.Add(parsed, terminal, board, run, "decided", _ =>
+        command.SetAction(parsed =>
+            options.Run(parsed, terminal, (board, run) =>
+                options.AddAt(parsed, terminal, board, run, "decided", parsed.GetValue(place)!, name =>
                     FlowText.Mapping([
                         (board.Assessment.Place(name) is null ? "at" : "part", name),
                         ("decision", parsed.GetValue(decision)),
                         ("because", parsed.GetValue(because)),
                     ])
-                );
-            }));
+                )
+            )
+        );
         return command;
     }
 }

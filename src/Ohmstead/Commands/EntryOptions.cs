@@ -61,6 +61,36 @@ internal sealed class EntryOptions
         return new(IsoDate.Text(run.Today), by, instrument);
     }
 
+    /// <summary>Adds an entry for each place that was said, all or none.</summary>
+    public int AddAt(
+        ParseResult parsed,
+        Terminal terminal,
+        FoundBoard board,
+        RunOptions run,
+        string key,
+        string said,
+        Func<string, string> item
+    )
+    {
+        var (places, fault) = SaidPlaces.Of(board.Assessment, said);
+        if (fault is not null)
+        {
+            terminal.Error.WriteLine(Printable.Of(fault));
+            return ExitCode.Usage;
+        }
+
+        return places is [var only]
+            ? Add(parsed, terminal, board, run, key, _ => item(only))
+            : new BenchEntry(terminal, run).AddAll(
+                board,
+                Visit(parsed, board, run, isMeasured: false),
+                key,
+                [.. places.Select(item)],
+                parsed.GetValue(Sure),
+                parsed.GetValue(Trial)
+            );
+    }
+
     /// <summary>Adds an entry to the record.</summary>
     public int Add(
         ParseResult parsed,

@@ -12,7 +12,7 @@ internal sealed class FoundCommand(Terminal terminal)
     private readonly Argument<string> at = new("PLACE")
     {
         CompletionSources = { Completions.Places },
-        Description = "The part or the place on the board.",
+        Description = "The part or the place on the board; several parts as \"C1-C8 C11\".",
     };
     private readonly Argument<string> what = new("WHAT") { Description = "What was seen, in words." };
     private readonly Argument<string> severity = EntryOptions.OneOf(
@@ -30,6 +30,7 @@ internal sealed class FoundCommand(Terminal terminal)
 
             Examples:
               ohmstead found SP-0007 J3 "flux left from earlier work" minor --by RK
+              ohmstead found SP-0007 "C3-C4 R3" "flux around the leads" minor
               ohmstead found SP-0007 C1 "case crazed from end to end" safety
             """,
             at,
@@ -38,12 +39,8 @@ internal sealed class FoundCommand(Terminal terminal)
         );
         command.SetAction(parsed =>
             options.Run(parsed, terminal, (board, run) =>
-                options.Add(parsed, terminal, board, run, "found", _ =>
-                    FlowText.Mapping([
-                        ("at", parsed.GetValue(at)),
-                        ("what", parsed.GetValue(what)),
-                        ("severity", parsed.GetValue(severity)),
-                    ])
+                options.AddAt(parsed, terminal, board, run, "found", parsed.GetValue(at)!, place =>
+                    FlowText.Mapping([("at", place), ("what", parsed.GetValue(what)), ("severity", parsed.GetValue(severity))])
                 )
             )
         );

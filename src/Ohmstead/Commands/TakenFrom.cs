@@ -34,6 +34,18 @@ internal sealed class TakenFrom(Terminal terminal, RunOptions run, EntryOptions 
             return Wrong("say where it went: the place on this board, then --from");
         }
 
+        if (board.Assessment.Place(at) is null)
+        {
+            return Wrong(
+                SaidPlaces.Of(board.Assessment, at) is { Places.Count: > 1 }
+                    ? "one part went to one place; enter each by itself"
+                    : Nearest.Told(
+                        $"{board.Assessment.Board.Id.Value} has no part '{at}'",
+                        Nearest.To(at, board.Assessment.Places.Select(one => one.Part.Ref.Value))
+                    )
+            );
+        }
+
         if (from.Board == board.Assessment.Board.Id.Value)
         {
             return Wrong($"{from} is on the same board; enter there 'removed', and here --new-part with what it is");

@@ -18,7 +18,7 @@ internal sealed class WorkCommand(Terminal terminal)
     private readonly Argument<string?> place = new("PLACE")
     {
         CompletionSources = { Completions.Places },
-        Description = "The part, or the place on the board; the whole board when not given.",
+        Description = "The part, or the place on the board, several parts as \"C1-C8 C11\"; the whole board when not given.",
         DefaultValueFactory = _ => null,
     };
     private readonly Option<string?> lot = new("--lot") { Description = "The lot that the new part came from." };
@@ -57,6 +57,7 @@ internal sealed class WorkCommand(Terminal terminal)
             Examples:
               ohmstead work SP-0004 replaced C12 --lot L-002 --polarity schematic --kept "bag 7"
               ohmstead work SP-0004 replaced C12 --new-part "aluminium electrolytic" 470uF 20% 35V 105C --polarity schematic
+              ohmstead work SP-0007 re-soldered "C3-C4 R3"
               ohmstead work SP-0011 replaced C2 --from "SP-0020 C2" --polarity schematic
               ohmstead work SP-0007 washed --with isopropanol --dry 24h
               ohmstead work SP-0007 "made safe" C1 --hazard "charged capacitor" --with "10 kΩ 10 W on an insulated probe"
@@ -89,16 +90,16 @@ internal sealed class WorkCommand(Terminal terminal)
                     return ExitCode.Usage;
                 }
 
-                var name = parsed.GetValue(place);
-                var isPart = name is not null && board.Assessment.Place(name) is not null;
                 if (parsed.GetValue(from) is { } origin)
                 {
                     return new TakenFrom(terminal, run, options).Enter(parsed, board, origin, made, taken =>
-                        Item(parsed, name, isPart, taken.NewPart, taken.From)
+                        Item(parsed, board, parsed.GetValue(place), taken.NewPart, taken.From)
                     );
                 }
 
-                var exit = options.Add(parsed, terminal, board, run, "work", _ => Item(parsed, name, isPart, made, null));
+                var exit = parsed.GetValue(place) is { } said
+                    ? options.AddAt(parsed, terminal, board, run, "work", said, name => Item(parsed, board, name, made, null))
+                    : options.Add(parsed, terminal, board, run, "work", _ => Item(parsed, board, null, made, null));
                 if (exit == ExitCode.Clean)
                 {
                     TellMethod(parsed.GetValue(did)!, parsed.GetValue(with), parsed.GetValue(dry));
@@ -109,8 +110,9 @@ internal sealed class WorkCommand(Terminal terminal)
         return command;
     }
 
-    private string Item(ParseResult parsed, string? name, bool isPart, string? made, string? origin)
+    private string Item(ParseResult parsed, FoundBoard board, string? name, string? made, string? origin)
     {
+        var isPart = name is not null && board.Assessment.Place(name) is not null;
         var said = new Dictionary<string, string?>(StringComparer.Ordinal)
         {
             ["part"] = isPart ? Scalar(name) : null,

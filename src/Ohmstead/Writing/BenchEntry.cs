@@ -66,6 +66,31 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             return (editor.AppendToVisit(FileShapes.Board, _ => false, head.Keys, key, line), line);
         });
 
+    /// <summary>Enters several entries of one list, all or none, each a line of its own.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="who">The day and who works, for a visit that is new.</param>
+    /// <param name="key">The list of the visit.</param>
+    /// <param name="items">The entries, each as one line of YAML.</param>
+    /// <param name="isSure">True to write what stands there already.</param>
+    /// <param name="isTrial">True to show what would be written, and write nothing.</param>
+    /// <returns>The exit code.</returns>
+    public int AddAll(FoundBoard board, VisitHead who, string key, IReadOnlyList<string> items, bool isSure, bool isTrial) =>
+        Change(board, isSure, isTrial, editor =>
+        {
+            var bench = new BenchSplicer(editor);
+            var last = bench.Visits.Count > 0 && who.IsOf(bench.Visits[^1].Values) ? bench.Visits[^1] : null;
+            if (last is not null && !isSure && items.FirstOrDefault(item => bench.Holds(last.Index, key, item)) is { } held)
+            {
+                return (Twice($"the visit of {who.Date}", held), held);
+            }
+
+            // They happened together: where one may not join the visit that is there, all begin the next one of the day.
+            var joined = last is not null && items.All(item => bench.MayJoin(last.Index, key, item)) ? last : null;
+            var head = who with { Instrument = who.Instrument ?? last?.Values.GetValueOrDefault("instrument") };
+            var put = bench.Put([new(who.Date, joined?.Index, joined is null ? head.Keys : [], [.. items.Select(item => (key, item))])]);
+            return (new(put.Text, put.Refusal), string.Join('\n', items));
+        });
+
     /// <summary>Holds back what stands already, word for word: it may have been entered by a try whose answer never came.</summary>
     /// <param name="where">Where it stands.</param>
     /// <param name="line">The entry.</param>
@@ -143,9 +168,12 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     {
         if (!IsBrief)
         {
-            terminal.Out.WriteLine(
-                Printable.Of($"{path}:{FirstDifference(done.Before, done.After)}: {(isTrial ? "would add" : "added")} {done.Line}")
-            );
+            var did = $"{path}:{FirstDifference(done.Before, done.After)}: {(isTrial ? "would add" : "added")} ";
+            foreach (var line in done.Line.Split('\n'))
+            {
+                terminal.Out.WriteLine(Printable.Of(did + line));
+                did = "  and ";
+            }
         }
 
         Verdicts(done.Board, done.Entry);

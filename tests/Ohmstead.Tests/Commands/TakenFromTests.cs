@@ -59,6 +59,8 @@ public sealed class TakenFromTests
     [InlineData("there is no board 'SP-0220', 'SP-0020' is the nearest\n", "C2", "SP-0220 C2")]
     [InlineData("SP-0020 has no part 'C22', 'C2' is the nearest\n", "C2", "SP-0020 C22")]
     [InlineData("SP-0011 C1 is on the same board; enter there 'removed', and here --new-part with what it is\n", "C2", "SP-0011 C1")]
+    [InlineData("one part went to one place; enter each by itself\n", "C1-C2", "SP-0020 C2")]
+    [InlineData("SP-0011 has no part 'C22', 'C2' is the nearest\n", "C22", "SP-0020 C2")]
     public void An_origin_that_cannot_be_is_refused_and_nothing_is_written(string message, string place, string from)
     {
         using var copy = CollectionCopy.Make();

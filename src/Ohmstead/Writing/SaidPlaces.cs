@@ -1,0 +1,49 @@
+using Ohmstead.Assessment.Boards;
+using Ohmstead.PartsLists;
+using Ohmstead.Records.Findings;
+
+namespace Ohmstead.Writing;
+
+/// <summary>The places of a board that are said in one word of the command line: <c>C4</c>, <c>left edge</c>, <c>C1-C8 C11</c>.</summary>
+internal static class SaidPlaces
+{
+    private static readonly char[] Between = [' ', ',', ';'];
+
+    /// <summary>The places, each once, in the order in which they were said; or what is wrong.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="said">What was said. What reads like no list of references is one place of that name.</param>
+    public static (IReadOnlyList<string> Places, string? Fault) Of(BoardAssessment board, string said)
+    {
+        if (board.Place(said) is not null || !IsList(said))
+        {
+            return ([said], null);
+        }
+
+        var (places, fault, next) = ReferenceText.Read(said);
+        if (fault is not null)
+        {
+            return ([], $"{fault}; {next}");
+        }
+
+        // One that is not there makes the others doubtful: the person thinks of another board.
+        return places.FirstOrDefault(place => board.Place(place) is null) is { } unknown
+                ? (
+                    [],
+                    Nearest.Told(
+                        $"{board.Board.Id.Value} has no part '{unknown}'",
+                        Nearest.To(unknown, board.Places.Select(place => place.Part.Ref.Value))
+                    )
+                )
+            : places.CountBy(place => place, StringComparer.Ordinal).FirstOrDefault(pair => pair.Value > 1).Key is { } twice
+                ? ([], $"'{twice}' is named twice")
+            : (places, null);
+    }
+
+    // Several references, or one range of them; what is told in words is one place.
+    private static bool IsList(string said)
+    {
+        var pieces = said.Split(Between, StringSplitOptions.RemoveEmptyEntries);
+        return Array.TrueForAll(pieces, piece => char.IsAsciiLetter(piece[0]) && char.IsAsciiDigit(piece[^1]))
+            && (pieces.Length > 1 || ReferenceText.Read(said).References.Count > 1);
+    }
+}
