@@ -17,14 +17,16 @@ internal sealed class ReadingAnchors
 {
     private static readonly string[] Names = [.. Enum.GetValues<Measured>().Select(measured => measured.ToString().ToLowerInvariant())];
 
-    private readonly Dictionary<Verdict, ElementId> byVerdict = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Verdict, ElementId> byVerdict;
     private readonly Dictionary<Reading, ElementId> byReading = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Gives every value of the readings its address.</summary>
     public ReadingAnchors(ImmutableArray<AssessedReading> readings)
     {
+        byVerdict = new(readings.Length, ReferenceEqualityComparer.Instance);
+
         // By the name of each address that was given: the number at which to look for the next of its twins.
-        var taken = new Dictionary<string, int>(StringComparer.Ordinal);
+        var taken = new Dictionary<string, int>(readings.Length, StringComparer.Ordinal);
         BenchVisit? visit = null;
         var day = string.Empty;
         foreach (var assessed in readings)

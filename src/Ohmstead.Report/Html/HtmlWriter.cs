@@ -30,10 +30,10 @@ public sealed class HtmlWriter
     public int Depth => depth;
 
     /// <summary>How many bytes come before what is written next; content, no attribute, may follow.</summary>
-    internal int Here()
+    internal long Here()
     {
         BeginContent();
-        return buffer.Written.Length;
+        return buffer.Length;
     }
 
     /// <summary>Starts an element.</summary>
@@ -83,7 +83,7 @@ public sealed class HtmlWriter
     /// <summary>Says that the page is HTML. Comes first.</summary>
     public void DocumentType()
     {
-        Require(depth == 0 && buffer.Written.IsEmpty, "The document type is the first thing of a page.");
+        Require(depth == 0 && buffer.Length == 0, "The document type is the first thing of a page.");
         buffer.Append("<!DOCTYPE html>\n"u8);
     }
 

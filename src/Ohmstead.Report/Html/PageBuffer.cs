@@ -4,24 +4,42 @@ using System.Text.Unicode;
 namespace Ohmstead.Report.Html;
 
 /// <summary>The bytes of one page while it is written: a pooled array that grows and is used again for the next page.</summary>
-/// <remarks>One thread at a time; each worker has its own. After <see cref="Dispose"/> it holds nothing.</remarks>
+/// <remarks>
+/// One thread at a time; each worker has its own. After <see cref="Dispose"/> it holds nothing. A record within the limits may make a page
+/// of a hundred megabytes: with somewhere to put its start, the buffer holds no more than a piece of it.
+/// </remarks>
 public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
 {
+    // Far more than a page has, so that hardly one is ever taken apart.
+    private const int Piece = 1 << 20;
+
+    private readonly IPieces? start;
     private byte[] bytes;
     private int used;
+    private long before;
 
     /// <summary>An empty buffer.</summary>
     /// <param name="capacity">How many bytes to make room for at first; more is made when it is needed.</param>
-    public PageBuffer(int capacity = 64 << 10) => bytes = ArrayPool<byte>.Shared.Rent(capacity);
+    /// <param name="start">Takes the start of what is too long to be held; null where all of it is.</param>
+    public PageBuffer(int capacity = 64 << 10, IPieces? start = null) =>
+        (bytes, this.start) = (ArrayPool<byte>.Shared.Rent(capacity), start);
 
-    /// <summary>What was written so far. Valid until the next write.</summary>
+    /// <summary>What was written so far, but for the pieces that were handed on. Valid until the next write.</summary>
     public ReadOnlySpan<byte> Written => bytes.AsSpan(0, used);
 
-    /// <summary>What was written so far, for writing to a file. Valid until the next write.</summary>
+    /// <summary>What was written so far, for writing to a file, but for the pieces that were handed on. Valid until the next
+    /// write.</summary>
     public ReadOnlyMemory<byte> WrittenMemory => bytes.AsMemory(0, used);
 
+    /// <summary>How many bytes were written so far, with the pieces that were handed on.</summary>
+    public long Length => before + used;
+
     /// <summary>Forgets what was written and keeps the room.</summary>
-    public void Clear() => used = 0;
+    public void Clear()
+    {
+        (before, used) = (0, 0);
+        start?.Clear();
+    }
 
     /// <summary>Copies bytes to the end.</summary>
     public void Append(ReadOnlySpan<byte> source)
@@ -83,13 +101,15 @@ public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
     /// <summary>Appends a text as UTF-8 where all its characters are plain; else nothing.</summary>
     public bool TryAppendPlain(ReadOnlySpan<char> text, PlainCharacters plain)
     {
-        var before = used;
+        // Before the place is noted to which it may have to go back: making room may hand all that stands there on.
+        MakeRoom(text.Length * 3);
+        var end = used;
         if (AppendPlain(text, plain) == text.Length)
         {
             return true;
         }
 
-        used = before;
+        used = end;
         return false;
     }
 
@@ -129,6 +149,17 @@ public sealed class PageBuffer : IBufferWriter<byte>, IDisposable
 
     private void MakeRoom(int sizeHint)
     {
+        if (Math.Max(sizeHint, 1) <= bytes.Length - used)
+        {
+            return;
+        }
+
+        if (start is not null && used >= Piece)
+        {
+            start.Add(Written);
+            (before, used) = (before + used, 0);
+        }
+
         if (Math.Max(sizeHint, 1) > bytes.Length - used)
         {
             Grow(used + Math.Max(sizeHint, 1));

@@ -27,13 +27,14 @@ public sealed class WantedFolds(Drawer drawer, int most = WantedFolds.Usual)
             return;
         }
 
-        var from = buffer.Written.Length;
-        var html = new HtmlWriter(buffer);
+        using var told = new PageBuffer(4 << 10);
+        var html = new HtmlWriter(told);
         FitFold.Wanted(html, FitReport.Of(place, drawer));
         html.Finish();
+        buffer.Append(told.Written);
         if (Interlocked.Increment(ref count) <= most)
         {
-            known.TryAdd(place, buffer.Written[from..].ToArray());
+            known.TryAdd(place, told.Written.ToArray());
         }
     }
 }

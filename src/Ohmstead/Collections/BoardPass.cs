@@ -6,6 +6,7 @@ using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Markdown;
@@ -124,18 +125,30 @@ internal sealed class BoardPass(
 
     private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, BoardJudge judge, Action<JudgedBoard>? page)
     {
-        var text = reader.Read(path, FileForm.Markdown);
-        var read = FileBinding.Board(path, text);
-        var findings = schemas.Add(path, text, FileShapes.Board, read.Findings);
-        if (read.File is null)
+        var (board, findings) = Read(path, reader, schemas);
+        if (board is null)
         {
             return new(null, findings);
         }
 
         // The nodes have become the record.
         reader.GiveBack();
-        var judged = judge.Judge(read.File, findings);
-        page?.Invoke(judged);
+        var judged = judge.Judge(board, findings);
+        if (page is not null)
+        {
+            reader.GiveBack();
+            page(judged);
+            reader.GiveBack();
+        }
+
         return new(BoardSummary.Of(judged, options.ForPages), judged.Reported);
+    }
+
+    // By itself, so that nothing holds the nodes once it has returned.
+    private static (BoardFile? Board, ImmutableArray<Finding> Findings) Read(string path, FileReader reader, SchemaOpinion schemas)
+    {
+        var text = reader.Read(path, FileForm.Markdown);
+        var read = FileBinding.Board(path, text);
+        return (read.File, schemas.Add(path, text, FileShapes.Board, read.Findings));
     }
 }

@@ -2,7 +2,6 @@ using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Report.Drawings;
-using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
@@ -16,12 +15,12 @@ internal static class Badges
     public static string PathOf(string board) => $"badges/{board}.svg";
 
     /// <summary>Writes them.</summary>
-    public static void Write(ReportFolder target, PageBuffer buffer, string collection, IReadOnlyList<BoardSummary> boards)
+    public static void Write(Draft draft, string collection, IReadOnlyList<BoardSummary> boards)
     {
         foreach (var board in boards)
         {
-            Badge.Write(buffer, board.Id.Value, board.State, BoardStates.Told(board.State, board.OverdueSince));
-            target.Put(PathOf(board.Id.Value), buffer.Written);
+            Badge.Write(draft.Buffer, board.Id.Value, board.State, BoardStates.Told(board.State, board.OverdueSince));
+            draft.Put(PathOf(board.Id.Value));
         }
 
         BoardSummary[] worked = [.. boards.Where(board => BoardStates.IsWorkedOn(board.State))];
@@ -29,11 +28,11 @@ internal static class Badges
         var worst = worked.Length == 0 ? BoardState.NotLookedAt : worked.Max(board => board.State);
         var overdue = BoardStates.Beside(boards.Count(board => board.IsFitButOverdue)) is { } beside ? ", " + beside : string.Empty;
         Badge.Write(
-            buffer,
+            draft.Buffer,
             collection,
             worst,
             string.Create(CultureInfo.InvariantCulture, $"{fit} of {worked.Length} fit to run{overdue}")
         );
-        target.Put(CollectionName, buffer.Written);
+        draft.Put(CollectionName);
     }
 }

@@ -1,5 +1,4 @@
 using Ohmstead.Output;
-using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
@@ -10,18 +9,23 @@ internal sealed class BoardRows : IRowTaker, IDisposable
     private readonly JsonRows objects;
 
     /// <summary>Empty.</summary>
-    public BoardRows() => objects = new(Json);
+    /// <param name="target">Whose files they become.</param>
+    public BoardRows(ReportFolder target)
+    {
+        (Json, Csv) = (new(target), new(target));
+        objects = new(Json.Buffer);
+    }
 
     /// <summary>The file of the board.</summary>
-    public PageBuffer Json { get; } = new();
+    public Draft Json { get; }
 
     /// <summary>The lines of the table that was started last.</summary>
-    public PageBuffer Csv { get; } = new();
+    public Draft Csv { get; }
 
     /// <summary>Starts a table.</summary>
     public void Start(DataTable table)
     {
-        Csv.Clear();
+        Csv.Buffer.Clear();
         objects.Start(table);
     }
 
@@ -29,7 +33,7 @@ internal sealed class BoardRows : IRowTaker, IDisposable
     public void Take(params ReadOnlySpan<string?> cells)
     {
         objects.Take(cells);
-        CsvRows.Append(Csv, cells);
+        CsvRows.Append(Csv.Buffer, cells);
     }
 
     /// <summary>Ends the table.</summary>

@@ -18,12 +18,14 @@ namespace Ohmstead.Publishing;
 internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, string? By, string Title, IReadOnlyList<string> Lines)
     : IComparable<Change>
 {
-    /// <summary>The visits of a board, in order of time.</summary>
-    public static IEnumerable<Change> Of(BoardAssessment board)
+    /// <summary>The last visits of a board, in order of time. A board may have a hundred thousand, of which nobody is told.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="most">How many.</param>
+    public static IEnumerable<Change> LastOf(BoardAssessment board, int most)
     {
         var anchors = VisitAnchors.Of(board.Visits);
         var (readingsAt, proofsAt) = (board.Readings.ToLookup(Order), board.Proofs.ToLookup(Order));
-        for (var order = 0; order < board.Visits.Length; order++)
+        for (var order = Math.Max(0, board.Visits.Length - most); order < board.Visits.Length; order++)
         {
             var visit = board.Visits[order];
             ImmutableArray<AssessedReading> readings = [.. readingsAt[order]];

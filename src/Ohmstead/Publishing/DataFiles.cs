@@ -30,7 +30,7 @@ internal sealed class DataFiles : IDisposable
 
     private readonly Lock gate = new();
     private readonly Dictionary<string, int> places;
-    private readonly SortedDictionary<int, byte[][]> early = [];
+    private readonly SortedDictionary<int, Drafted[]> early = [];
     private readonly ReportFolder folder;
     private readonly TableFile[] tables;
     private int next;
@@ -54,10 +54,10 @@ internal sealed class DataFiles : IDisposable
     public void Add(JudgedBoard board, BoardRows rows)
     {
         var number = board.Board.Id.Value;
-        var file = rows.Json;
+        var file = rows.Json.Buffer;
         file.Clear();
         Text(file, $"{{\"version\":2,\"board\":{DataForm.Quoted(number)}");
-        var lines = new byte[TablesOfOneBoard.Length][];
+        var lines = new Drafted[TablesOfOneBoard.Length];
         for (var i = 0; i < lines.Length; i++)
         {
             var (table, write) = TablesOfOneBoard[i];
@@ -65,11 +65,11 @@ internal sealed class DataFiles : IDisposable
             rows.Start(table);
             write(board, rows);
             rows.End();
-            lines[i] = rows.Csv.Written.ToArray();
+            lines[i] = rows.Csv.Taken();
         }
 
         Text(file, "}\n");
-        folder.Put(SiteAddress.BoardData(number), file.Written);
+        rows.Json.Put(SiteAddress.BoardData(number));
         lock (gate)
         {
             early[places[board.Board.Path]] = lines;
@@ -84,8 +84,8 @@ internal sealed class DataFiles : IDisposable
     /// <summary>Writes the other tables and puts all files by.</summary>
     /// <param name="result">The run.</param>
     /// <param name="today">The day that was taken for today.</param>
-    /// <param name="json">Room for the file of the collection.</param>
-    public void Finish(RunResult result, DateOnly today, PageBuffer json)
+    /// <param name="draft">Room for the file of the collection.</param>
+    public void Finish(RunResult result, DateOnly today, Draft draft)
     {
         // A board that could not be read left a gap; those behind it waited.
         foreach (var rows in early.Values)
@@ -98,6 +98,7 @@ internal sealed class DataFiles : IDisposable
             table.Finish();
         }
 
+        var json = draft.Buffer;
         json.Clear();
         Text(
             json,
@@ -110,26 +111,26 @@ internal sealed class DataFiles : IDisposable
             [.. DataRows.Lots(result)],
             [.. DataRows.Findings(result.Findings)],
         ];
-        using var lines = new PageBuffer();
+        using var lines = new Draft(folder);
         var objects = new JsonRows(json);
         foreach (var ((name, row), rows) in DataShapes.OfAll.Zip(all))
         {
             Text(json, $",\n\"{name}\":");
             objects.Start(DataTable.Of(name, row));
-            lines.Clear();
-            DataForm.CsvHead(lines, row);
+            lines.Buffer.Clear();
+            DataForm.CsvHead(lines.Buffer, row);
             foreach (var cells in rows)
             {
                 objects.Take(cells);
-                CsvRows.Append(lines, cells);
+                CsvRows.Append(lines.Buffer, cells);
             }
 
             objects.End();
-            folder.Put(CsvName(name), lines.Written);
+            lines.Put(CsvName(name));
         }
 
         Text(json, "}\n");
-        folder.Put(JsonName, json.Written);
+        draft.Put(JsonName);
         folder.Put(SchemaFiles.FileName(SchemaName), Encoding.UTF8.GetBytes(SchemaFiles.Read(SchemaName)));
         folder.Put(SchemaFiles.FileName(BoardSchemaName), Encoding.UTF8.GetBytes(SchemaFiles.Read(BoardSchemaName)));
     }
@@ -143,7 +144,7 @@ internal sealed class DataFiles : IDisposable
         }
     }
 
-    private void Write(byte[][] rows)
+    private void Write(Drafted[] rows)
     {
         for (var table = 0; table < tables.Length; table++)
         {

@@ -1,20 +1,19 @@
 using System.Runtime.ExceptionServices;
-using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
-/// <summary>Work that several threads share, each with a buffer of its own. What is written must not depend on who does what.</summary>
+/// <summary>Work that several threads share, each with a draft of its own. What is written must not depend on who does what.</summary>
 internal static class Jobs
 {
     /// <summary>Does all jobs, in about their order: the long ones belong to the front.</summary>
     /// <exception cref="IOException">One of them could not write; of several that could not, the first in the list.</exception>
-    public static void Do(int workers, IReadOnlyList<Action<PageBuffer>> jobs)
+    public static void Do(int workers, ReportFolder target, IReadOnlyList<Action<Draft>> jobs)
     {
         var failures = new Exception?[jobs.Count];
         var (next, hasFailed) = (-1, false);
         void Work()
         {
-            using var buffer = new PageBuffer();
+            using var draft = new Draft(target);
             for (
                 var job = Interlocked.Increment(ref next);
                 job < jobs.Count && !Volatile.Read(ref hasFailed);
@@ -23,7 +22,7 @@ internal static class Jobs
             {
                 try
                 {
-                    jobs[job](buffer);
+                    jobs[job](draft);
                 }
 #pragma warning disable CA1031 // Carried to the thread that asked for the work, which lets it go on.
                 catch (Exception problem)

@@ -20,7 +20,7 @@ internal sealed class LatestChanges(int most)
             return;
         }
 
-        Change[] changes = [.. Change.Of(board).Order().Take(most)];
+        Change[] changes = [.. Change.LastOf(board, most)];
         lock (gate)
         {
             latest.AddRange(changes);

@@ -57,7 +57,7 @@ internal sealed class ReportBuild(
 )
 {
     // A page that waits for the drawer.
-    private readonly record struct Unfinished(string Path, HeldPage Kept, IReadOnlyList<OpenPlace> Places);
+    private readonly record struct Unfinished(string Path, Drafted Kept, IReadOnlyList<OpenPlace> Places);
 
     /// <summary>How much work the pictures were, in words.</summary>
     public static string Sized(BuiltReport built) =>
@@ -122,15 +122,15 @@ internal sealed class ReportBuild(
         var wanted = new WantedFolds(Drawer.Of(result.Workshop, BoardSummary.UseOfLots(result.Boards), options.Today));
         Jobs.Do(
             options.Workers,
+            target,
             [
-                buffer => data.Finish(result, options.Today, buffer),
+                draft => data.Finish(result, options.Today, draft),
                 .. WidePages.Of(target, context, result, Site.Of(site, result.Workshop.Collection.Name), changes, compared),
-                .. unfinished.Select(page => new Action<PageBuffer>(buffer =>
+                .. unfinished.Select(page => new Action<Draft>(draft =>
                 {
-                    using var kept = new PageBuffer();
-                    target.TakeKept(page.Kept, kept);
-                    OpenPlace.Fill(buffer, kept.Written, page.Places, wanted);
-                    target.Put(page.Path, buffer.Written);
+                    draft.Buffer.Clear();
+                    page.Kept.CopyTo(target, new FilledPage(draft.Buffer, page.Places, wanted).Append);
+                    draft.Put(page.Path);
                 })),
             ]
         );
@@ -140,8 +140,8 @@ internal sealed class ReportBuild(
 
         Action<JudgedBoard> Pages(ReportContext context)
         {
-            var buffer = new PageBuffer();
-            var rows = new BoardRows();
+            var draft = new Draft(target);
+            var rows = new BoardRows(target);
             return board =>
             {
                 // A number that two files claim is an error; its page is that of the file named after it, whichever is read first.
@@ -154,15 +154,15 @@ internal sealed class ReportBuild(
                 changes.Add(board);
                 compared.Add(board);
                 var open = new List<OpenPlace>();
-                BoardPage.Write(buffer, context, board, open);
+                BoardPage.Write(draft.Buffer, context, board, open);
                 var path = SiteAddress.Board(board.Board.Id.Value);
                 if (open.Count == 0)
                 {
-                    target.Put(path, buffer.Written);
+                    draft.Put(path);
                 }
                 else
                 {
-                    unfinished.Add(new(path, target.Keep(buffer.Written), open));
+                    unfinished.Add(new(path, draft.Whole(), open));
                 }
 
                 foreach (var photo in board.Visits.SelectMany(visit => visit.Photos).Where(photo => PictureNames.IsSafe(photo.File.Value)))

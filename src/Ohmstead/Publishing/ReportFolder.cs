@@ -106,7 +106,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
 
     /// <summary>Keeps bytes on the disk until <see cref="TakeKept"/> asks for them.</summary>
     /// <returns>What to ask by.</returns>
-    public HeldPage Keep(ReadOnlySpan<byte> bytes)
+    public HeldPiece Keep(ReadOnlySpan<byte> bytes)
     {
         gate.EnterReadLock();
         try
@@ -120,16 +120,16 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
     }
 
     /// <summary>Gives back what was kept; nothing once the run has ended.</summary>
-    /// <param name="page">What <see cref="Keep"/> gave.</param>
+    /// <param name="piece">What <see cref="Keep"/> gave.</param>
     /// <param name="into">Where to.</param>
-    public void TakeKept(HeldPage page, PageBuffer into)
+    public void TakeKept(HeldPiece piece, PageBuffer into)
     {
         gate.EnterReadLock();
         try
         {
             if (!isClosed)
             {
-                waiting.Held.Take(page, into);
+                waiting.Held.Take(piece, into);
             }
         }
         finally

@@ -28,7 +28,7 @@ internal sealed class TableFile : IDisposable
     public Shape Row { get; }
 
     /// <summary>Adds rows.</summary>
-    public void Write(byte[] rows) => csv.Write(rows);
+    public void Write(Drafted rows) => rows.CopyTo(folder, csv.Write);
 
     /// <summary>Puts the file by.</summary>
     public void Finish() => folder.Put(DataFiles.CsvName(Name), csv);

@@ -17,7 +17,7 @@ internal sealed class WaitingPages : IDisposable
     private const string HeldName = ".ohmstead-held";
 
     private readonly Folder home;
-    private HeldPages held;
+    private HeldPieces held;
 
     private WaitingPages(Folder home, string name, Folder folder, bool isInside)
     {
@@ -35,8 +35,8 @@ internal sealed class WaitingPages : IDisposable
     /// <summary>The pages.</summary>
     public FolderTree Tree { get; }
 
-    /// <summary>Pages that are not finished.</summary>
-    public HeldPages Held => held;
+    /// <summary>Pieces of what is not finished.</summary>
+    public HeldPieces Held => held;
 
     /// <summary>Takes the folder for one run, and clears away what a run that was killed left in it.</summary>
     /// <param name="home">The folder that it lies in.</param>

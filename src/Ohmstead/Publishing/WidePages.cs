@@ -22,7 +22,7 @@ internal static class WidePages
     /// <param name="site">Where the pages will be found.</param>
     /// <param name="changes">What changed last.</param>
     /// <param name="compared">The units that are set side by side.</param>
-    public static IEnumerable<Action<PageBuffer>> Of(
+    public static IEnumerable<Action<Draft>> Of(
         ReportFolder target,
         ReportContext context,
         RunResult result,
@@ -35,11 +35,11 @@ internal static class WidePages
         var collection = result.Workshop.Collection;
         var until = context.Today.AddYears(1);
 
-        yield return buffer =>
+        yield return draft =>
         {
             var families = CollectionFamilies.Of(result.Boards);
-            FamiliesPage.Write(buffer, context, families);
-            target.Put(SiteAddress.Families, buffer.Written);
+            FamiliesPage.Write(draft.Buffer, context, families);
+            draft.Put(SiteAddress.Families);
             FamiliesPage.WriteRest(target, context, families);
         };
         yield return Page(AheadPage.CalendarName, buffer =>
@@ -47,7 +47,7 @@ internal static class WidePages
             buffer.Clear();
             AheadCalendar.Write(buffer, collection.Name, context.Ahead ?? [], context.Today);
         });
-        yield return buffer => Badges.Write(target, buffer, collection.Name, result.Boards);
+        yield return draft => Badges.Write(draft, collection.Name, result.Boards);
         yield return Page(SearchIndex.FileName, buffer => SearchIndex.Write(buffer, context, result.Boards, result.Findings));
         yield return _ => CollectionPage.WriteRest(target, context, result.Boards);
         yield return _ => DrawerPage.WriteRest(target, context, result.Boards);
@@ -76,11 +76,11 @@ internal static class WidePages
         yield return _ => target.Put(StyleSheet.FileName, StyleSheet.Read());
         yield return _ => target.Put(PageScript.FileName, PageScript.Read());
 
-        Action<PageBuffer> Page(string path, Action<PageBuffer> write) =>
-            buffer =>
+        static Action<Draft> Page(string path, Action<PageBuffer> write) =>
+            draft =>
             {
-                write(buffer);
-                target.Put(path, buffer.Written);
+                write(draft.Buffer);
+                draft.Put(path);
             };
     }
 

@@ -61,9 +61,17 @@ public sealed class WantedFoldsTests
     {
         var (places, drawer) = Read();
         var folds = new WantedFolds(drawer);
-        using var buffer = new PageBuffer();
-        OpenPlace.Fill(buffer, "one two three"u8, [new(3, places[0]), new(7, places[4])], folds);
-        Assert.Equal($"one{Told(folds, places[0])} two{Told(folds, places[4])} three", Encoding.UTF8.GetString(buffer.Written));
+        var page = "one two three"u8;
+
+        // In whatever pieces the page comes back, cut just before or behind a place too.
+        for (var cut = 0; cut <= page.Length; cut++)
+        {
+            using var buffer = new PageBuffer();
+            var filled = new FilledPage(buffer, [new(3, places[0]), new(7, places[4])], folds);
+            filled.Append(page[..cut]);
+            filled.Append(page[cut..]);
+            Assert.Equal($"one{Told(folds, places[0])} two{Told(folds, places[4])} three", Encoding.UTF8.GetString(buffer.Written));
+        }
     }
 
     private static string Told(WantedFolds folds, FitPlace place)
