@@ -10,6 +10,8 @@ namespace Ohmstead.Assessment.Boards;
 /// too.</summary>
 public record BoardAssessment : BoardHistory
 {
+    private ReadTogether? readTogether;
+
     internal BoardAssessment(BoardHistory history)
         : base(history) { }
 
@@ -30,4 +32,7 @@ public record BoardAssessment : BoardHistory
 
     /// <summary>The drifts of the parts that sit on it now, in order of the parts list and of the quantities.</summary>
     public required ImmutableArray<Drift> Drifts { get; init; }
+
+    /// <summary>What was read on one day beside each reading.</summary>
+    internal ReadTogether ReadTogether => readTogether ??= new(Readings, Proofs);
 }

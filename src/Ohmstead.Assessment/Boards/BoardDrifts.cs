@@ -34,31 +34,43 @@ public static class BoardDrifts
         board
             .Places.Where(place => place is { IsEmpty: false, Readings.Length: > 1 } && SpansDays(place))
             .SelectMany(place =>
-                Alike(board, place)
+            {
+                var left = WithoutFigure(board, place);
+                return Alike(board, place)
                     .Select(alike => new ReadingSeries(
                         place.Part.Ref.Value,
                         alike.Key.Measured,
                         [.. alike.Select(pair => new ReadOnDay(pair.Reading.Visit.Date.Value, pair.Verdict))]
                     )
                     {
-                        WithoutFigure = WithoutFigure(board, place, alike.Key),
-                    })
-            )
+                        WithoutFigure = left.GetValueOrDefault(alike.Key),
+                    });
+            })
             .Where(series => series.Readings[0].Day < series.Readings[^1].Day);
 
-    private static IEnumerable<Drift> Of(BoardHistory board, PlaceHistory place) =>
-        Alike(board, place).Select(alike => Of(place, [.. alike], WithoutFigure(board, place, alike.Key))).OfType<Drift>();
+    private static IEnumerable<Drift> Of(BoardHistory board, PlaceHistory place)
+    {
+        var left = WithoutFigure(board, place);
+        return Alike(board, place).Select(alike => Of(place, [.. alike], left.GetValueOrDefault(alike.Key))).OfType<Drift>();
+    }
 
     // A bound is no point of a line: it is left out, and that is said.
-    private static int WithoutFigure(BoardHistory board, PlaceHistory place, DriftConditions alike)
+    private static Dictionary<DriftConditions, int> WithoutFigure(BoardHistory board, PlaceHistory place)
     {
         var since = place.FittedOn is { } fitted ? OrderOf(board, fitted) : -1;
-        return place.Readings.Count(reading =>
-            IsOfWhatSitsThere(reading, since)
-            && IsComparable(reading)
-            && DriftConditions.Of(reading, alike.Measured) == alike
-            && reading.Verdicts.Any(verdict => verdict.Measured == alike.Measured && verdict.Exact is null)
-        );
+        var left = new Dictionary<DriftConditions, int>();
+        foreach (var reading in place.Readings.Where(reading => IsOfWhatSitsThere(reading, since) && IsComparable(reading)))
+        {
+            foreach (
+                var measured in reading.Verdicts.Where(verdict => verdict.Exact is null).Select(verdict => verdict.Measured).Distinct()
+            )
+            {
+                var alike = DriftConditions.Of(reading, measured);
+                left[alike] = left.GetValueOrDefault(alike) + 1;
+            }
+        }
+
+        return left;
     }
 
     private static IEnumerable<IGrouping<DriftConditions, (AssessedReading Reading, Verdict Verdict)>> Alike(

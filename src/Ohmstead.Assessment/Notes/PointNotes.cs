@@ -73,14 +73,14 @@ public static class PointNotes
     /// <summary>What follows from one set of readings at the point.</summary>
     /// <param name="board">The board.</param>
     /// <param name="point">The point.</param>
-    /// <param name="visit">The day of the readings.</param>
+    /// <param name="visit">The place in time of the visit of the readings.</param>
     /// <param name="values">The values read there together.</param>
     /// <param name="frequency">The frequency of the ripple, or null when the record does not give it.</param>
     /// <param name="method">How it was measured, or null.</param>
     public static IReadOnlyList<WorkedNote> OfReadings(
         BoardAssessment board,
         TestPoint point,
-        BenchVisit visit,
+        int visit,
         ImmutableArray<ReadValue> values,
         Quantity? frequency,
         string? method
@@ -89,7 +89,7 @@ public static class PointNotes
             .. new[]
             {
                 Reservoir(board, point, values, frequency),
-                Headroom(visit, point, values),
+                Headroom(board, visit, point, values),
                 Loading(point, values, method),
             }.OfType<WorkedNote>(),
             .. WaveformNotes.Of(board, point, values, frequency),
@@ -98,7 +98,7 @@ public static class PointNotes
     /// <summary>What follows from a proof entry.</summary>
     public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedProof proof) =>
         proof.Point is { } point
-            ? OfReadings(board, point, proof.Visit, proof.Proof.Values, ValueOf(proof.Proof.Values, Measured.Frequency), null)
+            ? OfReadings(board, point, proof.VisitOrder, proof.Proof.Values, ValueOf(proof.Proof.Values, Measured.Frequency), null)
             : [];
 
     /// <summary>What follows from a reading at a point.</summary>
@@ -107,7 +107,7 @@ public static class PointNotes
             ? OfReadings(
                 board,
                 point,
-                reading.Visit,
+                reading.VisitOrder,
                 reading.Reading.Values,
                 reading.Reading.Frequency?.Value,
                 reading.Reading.Method?.Value
@@ -156,7 +156,7 @@ public static class PointNotes
             : null;
     }
 
-    private static WorkedNote? Headroom(BenchVisit visit, TestPoint point, ImmutableArray<ReadValue> values)
+    private static WorkedNote? Headroom(BoardAssessment board, int visit, TestPoint point, ImmutableArray<ReadValue> values)
     {
         if (
             point is not { Input: { } name, Nominal: { Value.Value: var nominal } }
@@ -167,11 +167,7 @@ public static class PointNotes
             return null;
         }
 
-        var before = visit
-            .Proofs.Where(proof => proof.Point.Value == name.Value)
-            .Select(proof => proof.Values)
-            .Concat(visit.Readings.Where(reading => reading.Point?.Value == name.Value).Select(reading => reading.Values))
-            .LastOrDefault(read => ValueOf(read, Measured.Voltage) is not null);
+        var before = board.ReadTogether.VoltageAt(visit, name.Value);
         if (
             before.IsDefault
             || ValueOf(before, Measured.Voltage) is not { } input

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
@@ -21,23 +20,11 @@ public static class RepeatNotes
     /// <summary>The note on the last of the repeated readings; none for the others.</summary>
     public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedReading reading, Verdict verdict)
     {
-        AssessedReading[] all =
-        [
-            .. board.Readings.Where(other =>
-                ReferenceEquals(other.Visit, reading.Visit)
-                && other.Reading.Part?.Value == reading.Reading.Part?.Value
-                && other.Reading.Part is not null
-                && other.Reading.Lot?.Value == reading.Reading.Lot?.Value
-                && StateOf(other) == StateOf(reading)
-                && DriftConditions.Of(other, verdict.Measured) == DriftConditions.Of(reading, verdict.Measured)
-                && DriftConditions.TemperatureOf(other) == DriftConditions.TemperatureOf(reading)
-                && other.Verdicts.Any(known => known.Measured == verdict.Measured)
-            ),
-        ];
+        var all = board.ReadTogether.RepeatsUpTo(reading, verdict.Measured);
 
         // A bound belongs into no mean.
         AssessedReading[] alike = [.. all.Where(other => FigureOf(other, verdict.Measured) is not null)];
-        if (alike.Length < Fewest || !ReferenceEquals(alike[^1], reading))
+        if (alike.Length < Fewest)
         {
             return [];
         }
@@ -53,15 +40,13 @@ public static class RepeatNotes
                 new(
                     $"{Say(repeated.Mean(0), verdict)} is the mean of {values.Length.ToString(CultureInfo.InvariantCulture)} readings, "
                         + $"with a standard uncertainty of {Say(repeated.UncertaintyOfMean(0), verdict)} by their scatter alone"
-                        + (all.Length > alike.Length ? "; " + BoardDrifts.LeftOut(all.Length - alike.Length) : string.Empty),
+                        + (all.Count > alike.Length ? "; " + BoardDrifts.LeftOut(all.Count - alike.Length) : string.Empty),
                     string.Join(", ", values.Select(value => QuantityText.Format(new Quantity(value, verdict.Reading.Value.Dimension), 6))),
                     Source
                 ),
             ]
             : [];
     }
-
-    private static ReadingState StateOf(AssessedReading reading) => reading.Reading.State?.Value ?? ReadingState.AsFound;
 
     private static decimal? FigureOf(AssessedReading reading, Measured measured) =>
         reading.Verdicts.FirstOrDefault(known => known.Measured == measured && known.Exact is not null)?.Exact?.Value;

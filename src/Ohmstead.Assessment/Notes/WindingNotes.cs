@@ -42,10 +42,8 @@ public static class WindingNotes
             verdict.Measured != Measured.Resistance
             || reading.Place?.Values.Kind.Value.Family is not (PartFamily.Inductor or PartFamily.Coil)
             || reading.Reading.Temperature is not { } end
-            || board
-                .Readings.TakeWhile(other => !ReferenceEquals(other, reading))
-                .LastOrDefault(other => ReferenceEquals(other.Visit, reading.Visit) && other.Place == reading.Place)
-                is not { Reading.Temperature: { } start } cold
+            || board.ReadTogether.Before(reading) is not { Reading.Temperature: { } start } cold
+            || cold.Place != reading.Place
             || cold.Verdicts.FirstOrDefault(known => known.Measured == Measured.Resistance)?.Exact is not { } coldOhms
             || verdict.Exact is not { } warmOhms
             || warmOhms.Value <= coldOhms.Value

@@ -36,7 +36,7 @@ internal sealed class TwoEnds(Terminal terminal, RunOptions run)
         {
             var path = end.Board.Assessment.Board.Path;
             var text = RecordFile.Read(files.Root, path);
-            if (Splice.Try(terminal, path, text, FileForm.Markdown, editor => (Into(editor, end), end.Item)) is not var (changed, _))
+            if (Splice.Try(terminal, path, text, FileForm.Markdown, editor => (Into(editor, end), end.Item)) is not var (changed, _, _))
             {
                 return ExitCode.Findings;
             }
@@ -44,7 +44,7 @@ internal sealed class TwoEnds(Terminal terminal, RunOptions run)
             changes.Add(new(path, text, changed));
         }
 
-        var after = new Dictionary<string, BoardAssessment>(StringComparer.Ordinal);
+        var after = new Dictionary<string, JudgedBoard>(StringComparer.Ordinal);
         var before = new CollectionRun(own, run).Run();
         var result = new CollectionRun(
             own,
@@ -86,14 +86,14 @@ internal sealed class TwoEnds(Terminal terminal, RunOptions run)
             ? editor.AppendToVisit(FileShapes.Board, end.Who.IsOf, end.Who.Keys, List, end.Item)
             : editor.AppendToVisit(FileShapes.Board, _ => false, end.Who.Keys, List, end.Item);
 
-    private void Tell(IReadOnlyList<End> ends, Dictionary<string, BoardAssessment> after, string did)
+    private void Tell(IReadOnlyList<End> ends, Dictionary<string, JudgedBoard> after, string did)
     {
         foreach (var end in ends)
         {
             terminal.Out.WriteLine(Printable.Of($"{end.Board.Assessment.Board.Path}: {did} {end.Item}"));
         }
 
-        foreach (var board in ends.Select(end => after.GetValueOrDefault(end.Board.Assessment.Board.Path)).OfType<BoardAssessment>())
+        foreach (var board in ends.Select(end => after.GetValueOrDefault(end.Board.Assessment.Board.Path)).OfType<JudgedBoard>())
         {
             terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} is now: {BoardStates.Told(board.State, board.OverdueSince)}"));
         }

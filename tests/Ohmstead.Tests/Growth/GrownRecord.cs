@@ -12,6 +12,9 @@ internal sealed record GrownRecord(string Name, int First, Func<int, IReadOnlyLi
     /// <summary>The one check of reading that may find anything; null where all can be read, and is judged.</summary>
     public string? Refused { get; private init; }
 
+    /// <summary>The part or the point of which is asked why it is judged as it is.</summary>
+    public string Told { get; private init; } = "R0";
+
     private const string Head = "---\nboard: SP-0001\ntitle: A board that grows\n";
 
     /// <summary>All directions.</summary>
@@ -21,6 +24,20 @@ internal sealed record GrownRecord(string Name, int First, Func<int, IReadOnlyLi
         Board("parts", 1500, n => Parts(n)),
         Board("parts, each with a reading", 1500, n => Parts(n) + Readings(n, i => $"part: R{i}, circuit: out, resistance: 47 kΩ")),
         Board("readings of one part in one visit", 1500, n => Parts(1) + Readings(n, i => "part: R0, circuit: out, resistance: 47 kΩ")),
+        Board("readings of one part in one visit, each in a way of its own", 1500, n =>
+            Parts(1) + Readings(n, i => $"part: R0, circuit: out, at_voltage: {i + 1} V, resistance: 47 kΩ")
+        ),
+        Board("warm readings of one winding in one visit", 1500, n =>
+            "parts:\n- { ref: R0, kind: transformer, resistance: 10 Ω }\n"
+            + Readings(n, i => "part: R0, circuit: out, temperature: 20 °C, resistance: 10 Ω")
+        ),
+        Board("readings of a regulated point and of its input in one visit", 1500, n =>
+            "points:\n- { point: P0, nominal: 12 V, tolerance: 5 %, input: P1 }\n- { point: P1, nominal: 20 V, tolerance: 20 % }\n"
+            + Readings(n, i => $"point: P{i % 2}, voltage: {(i % 2 == 0 ? 12 : 20)} V")
+        ) with
+        {
+            Told = "P0",
+        },
         Board("visits with a reading of one part", 1500, n =>
             Parts(1)
             + "bench:\n"

@@ -39,7 +39,11 @@ public sealed class GrowthTests
     public void Twice_as_large_a_record_costs_twice_as_much_to_report(string name) =>
         Grows(name, usual: 1, Report, MostOfPages, PooledPages);
 
-    private static void Grows(string name, int usual, Func<CollectionCopy, string?, long> of, double most, long pooled)
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Twice_as_large_a_record_costs_twice_as_much_to_explain(string name) => Grows(name, usual: 4, Why, MostOfPages, Pooled);
+
+    private static void Grows(string name, int usual, Func<CollectionCopy, GrownRecord, long> of, double most, long pooled)
     {
         Assert.SkipUnless(TestExtent.Of([.. GrownRecord.All], usual).Any(one => one.Name == name), TestExtent.LeftOut);
         var grown = GrownRecord.All.Single(one => one.Name == name);
@@ -63,7 +67,7 @@ public sealed class GrowthTests
         );
     }
 
-    private static long Cost(GrownRecord grown, int size, Func<CollectionCopy, string?, long> of)
+    private static long Cost(GrownRecord grown, int size, Func<CollectionCopy, GrownRecord, long> of)
     {
         using var copy = CollectionCopy.Empty();
         foreach (var (path, text) in grown.Files(size))
@@ -71,10 +75,10 @@ public sealed class GrowthTests
             copy.Write(path, text);
         }
 
-        return of(copy, grown.Refused);
+        return of(copy, grown);
     }
 
-    private static long Report(CollectionCopy copy, string? refused)
+    private static long Report(CollectionCopy copy, GrownRecord grown)
     {
         var options = new RunOptions(new DateOnly(2026, 11, 25), IsThorough: false, Workers: 1, ReadingLimits.Usual);
         var files = CollectionFolder.Open(copy.Root);
@@ -83,12 +87,13 @@ public sealed class GrowthTests
         using var terminal = new Terminal(TextWriter.Null, TextWriter.Null, showsProgress: false);
         var built = new ReportBuild(terminal, files, target, options, commit: null).Write();
         var cost = GC.GetAllocatedBytesForCurrentThread() - before;
-        Assert.True(refused is null || built.Result.Findings.Any(finding => finding.Check == refused));
+        Assert.True(grown.Refused is null || built.Result.Findings.Any(finding => finding.Check == grown.Refused));
         return cost;
     }
 
-    private static long Check(CollectionCopy copy, string? refused)
+    private static long Check(CollectionCopy copy, GrownRecord grown)
     {
+        var refused = grown.Refused;
         var options = new RunOptions(new DateOnly(2026, 11, 25), IsThorough: false, Workers: 1, ReadingLimits.Usual);
         var before = GC.GetAllocatedBytesForCurrentThread();
         var result = new CollectionRun(CollectionFolder.Open(copy.Root), options).Run();
@@ -105,6 +110,17 @@ public sealed class GrowthTests
             refused is null ? [] : [refused],
             ofReading.Distinct().Where(check => refused is null || check != "key-unknown" || refused == check)
         );
+        return cost;
+    }
+
+    private static long Why(CollectionCopy copy, GrownRecord grown)
+    {
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        using var terminal = new Terminal(TextWriter.Null, TextWriter.Null, showsProgress: false);
+        using var interruption = new Interruption();
+        var exit = CommandLine.Run(["why", "SP-0001", grown.Told, "--in", copy.Root, "--as-of", "2026-11-25"], terminal, interruption);
+        var cost = GC.GetAllocatedBytesForCurrentThread() - before;
+        Assert.True(exit is ExitCode.Clean or ExitCode.Usage);
         return cost;
     }
 }
