@@ -70,6 +70,19 @@ public sealed class UnreadableFileTests
     [InlineData("rm stock.yaml; mkfifo stock.yaml", "stock.yaml:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
     [InlineData("rm stock.yaml; mkdir stock.yaml", "stock.yaml:1:1: error: this file cannot be read: it is a folder")]
     [InlineData("SOCKET boards/SP-0099.md", "boards/SP-0099.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
+    [InlineData("SOCKET stock.yaml", "stock.yaml:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
+    [InlineData(
+        "SOCKET designs/tide-logger.md",
+        "designs/tide-logger.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device"
+    )]
+    [InlineData(
+        "rm designs/tide-logger.md; mkfifo designs/tide-logger.md",
+        "designs/tide-logger.md:1:1: error: this file cannot be read: it is a pipe, a socket or a device"
+    )]
+    [InlineData(
+        "rm stock.yaml; mknod stock.yaml c 1 5",
+        "stock.yaml:1:1: error: this file cannot be read: it is a pipe, a socket or a device"
+    )]
     [InlineData("SOCKET instruments.yaml", "instruments.yaml:1:1: error: this file cannot be read: it is a pipe, a socket or a device")]
     [InlineData(
         "mknod boards/SP-0099.md c 1 5",
@@ -78,7 +91,7 @@ public sealed class UnreadableFileTests
     public async Task What_is_no_file_never_keeps_the_run_waiting_and_is_told(string made, string told)
     {
         Assert.SkipUnless(
-            OperatingSystem.IsLinux() && (Environment.IsPrivilegedProcess || !made.StartsWith("mknod", StringComparison.Ordinal)),
+            OperatingSystem.IsLinux() && (Environment.IsPrivilegedProcess || !made.Contains("mknod", StringComparison.Ordinal)),
             "makes what is no file by a shell"
         );
         using var copy = CollectionCopy.Make();
@@ -97,20 +110,35 @@ public sealed class UnreadableFileTests
         var run = Check(copy.Root);
         Assert.Equal(3, run.Exit);
         Assert.Contains(told, run.Out, StringComparison.Ordinal);
-        Assert.Contains("boards", run.Out, StringComparison.Ordinal);
+        Assert.Contains($" files, {CollectionCopy.Boards} boards", run.Out, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task A_pipe_in_the_place_of_a_photograph_keeps_neither_check_nor_report_waiting()
+    [Theory]
+    [InlineData("mkfifo")]
+    [InlineData("SOCKET")]
+    [InlineData("mknod")]
+    public async Task What_is_no_file_in_the_place_of_a_photograph_keeps_neither_check_nor_report_waiting(string how)
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "makes a pipe by a shell");
+        Assert.SkipUnless(how != "mknod" || Environment.IsPrivilegedProcess, "makes a device as the superuser may");
         using var copy = CollectionCopy.Make();
-        File.Delete(copy.At("photos/SP-0004/c12-print.png"));
-        Assert.Equal(0, (await Child.ShellAsync("mkfifo photos/SP-0004/c12-print.png", copy.Root)).Exit);
+        var photograph = copy.At("photos/SP-0004/c12-print.png");
+        File.Delete(photograph);
+        using var socket = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
+        if (how == "SOCKET")
+        {
+            socket.Bind(new UnixDomainSocketEndPoint(photograph));
+        }
+        else
+        {
+            Assert.Equal(0, (await Child.ShellAsync($"{how} '{photograph}'{(how == "mknod" ? " c 1 5" : string.Empty)}", copy.Root)).Exit);
+        }
+
         foreach (var run in new[] { Check(copy.Root), Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25") })
         {
             Assert.True(run.Exit is 0 or 1, run.Error);
             Assert.Contains("is a pipe, a socket or a device", run.Out, StringComparison.Ordinal);
+            Assert.Contains($"{CollectionCopy.Boards} boards", run.Out, StringComparison.Ordinal);
         }
     }
 
