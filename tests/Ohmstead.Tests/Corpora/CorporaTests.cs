@@ -130,6 +130,35 @@ public sealed class CorporaTests
             return FewLines.Select(Encoding.UTF8.GetBytes);
         }
 
+        return Files(folder);
+    }
+
+    /// <summary>The texts of the files in a folder, the front matter of records, and the YAML that the files of the YAML test suite
+    /// hold.</summary>
+    internal static IEnumerable<string> FilesOf(string folder) =>
+        Files(folder)
+            .Select(bytes => Encoding.UTF8.GetString(bytes))
+            .SelectMany<string, string>(text =>
+                text.Contains("\n  yaml: |\n", StringComparison.Ordinal) ? [text, .. Cases(text)]
+                : text.StartsWith("---\n", StringComparison.Ordinal) ? [text, text[4..].Split("\n---\n")[0] + "\n"]
+                : [text]
+            );
+
+    // As the suite writes them: invisible characters are shown by signs of their own.
+    private static IEnumerable<string> Cases(string suite) =>
+        from part in suite.Split("\n  yaml: |\n").Skip(1)
+        let lines = part.Split('\n').TakeWhile(line => line.Length == 0 || line.StartsWith("    ", StringComparison.Ordinal))
+        let text = string.Join('\n', lines.Select(line => line.Length < 4 ? string.Empty : line[4..])).TrimEnd('\n') + "\n"
+        select text.Replace("␣", " ", StringComparison.Ordinal)
+            .Replace("»", "\t", StringComparison.Ordinal)
+            .Replace("—", string.Empty, StringComparison.Ordinal)
+            .Replace("←", "\r", StringComparison.Ordinal)
+            .Replace("⇔", "\uFEFF", StringComparison.Ordinal)
+            .Replace("↵", string.Empty, StringComparison.Ordinal)
+            .Replace("∎\n", string.Empty, StringComparison.Ordinal);
+
+    private static IEnumerable<byte[]> Files(string folder)
+    {
         var options = new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint };
         return Directory
             .EnumerateFiles(folder, "*", options)
