@@ -66,7 +66,15 @@ internal sealed class BoardPass(
             var page = pageFor?.Invoke(workshop);
             for (var i = Interlocked.Increment(ref next); i < paths.Count; i = Interlocked.Increment(ref next))
             {
-                results[i] = One(paths[i], reader, schemas, judge, page);
+                try
+                {
+                    results[i] = One(paths[i], reader, schemas, judge, page);
+                }
+                catch (OutOfMemoryException lack)
+                {
+                    throw new IOException($"there is not enough memory for {paths[i]}", lack);
+                }
+
                 progress?.Invoke(Interlocked.Increment(ref done));
             }
         }

@@ -15,9 +15,9 @@ internal static class Guarded
         {
             return (run(), false);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (FromOutside(problem) is not null)
         {
-            Tell(error, $"could not read or write: {Printable.Of(problem.Message)}");
+            Tell(error, $"could not read or write: {Printable.Of(FromOutside(problem)!)}");
             return (ExitCode.Incomplete, true);
         }
         // The last resort: whatever escapes is a bug, told in three lines and never as a stack trace of somebody's record.
@@ -31,6 +31,16 @@ internal static class Guarded
             return (ExitCode.Bug, true);
         }
     }
+
+    // Where too few files may be open, it is the making of a type that fails.
+    private static string? FromOutside(Exception problem) =>
+        problem switch
+        {
+            IOException or UnauthorizedAccessException => problem.Message,
+            OutOfMemoryException => "there is not enough memory",
+            TypeInitializationException { InnerException: { } inner } => FromOutside(inner),
+            _ => null,
+        };
 
     // The name of the method alone, which stays known where the program was linked ahead of time.
     private static string? PlaceOf(Exception? problem) =>

@@ -8,6 +8,7 @@ namespace Ohmstead.Tests.Commands;
 public sealed class OddPlaceTests
 {
     private const int LongestPath = 4096;
+    private const int Interrupted = 130;
 
     [Theory]
     [InlineData(0)]
@@ -166,12 +167,98 @@ public sealed class OddPlaceTests
     public async Task Told_to_stop_twice_it_stops_at_once()
     {
         Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
-        Assert.SkipUnless(OperatingSystem.IsLinux(), "sends signals as Linux does");
+        Assert.SkipWhen(FaultLibrary.Path is null, FaultLibrary.Missing);
         using var copy = CollectionCopy.Make();
-        using var process = Child.Start("exec $ohmstead preview . --to pages", copy.Root);
-        await Child.ToldAsync(process, "files written");
-        await Child.ShellAsync($"kill -TERM {process.Id}; kill -INT {process.Id}; kill -TERM {process.Id}", copy.Root);
-        Assert.Contains((await Child.EndAsync(process)).Exit, new[] { 0, 130, 143 });
+
+        // A page never comes to the disk, and who is told to stop waits for it, to take the pages back: once more ends that.
+        var hangs = new SystemFault(CallKind.Write, 3, CallError.Hangs);
+        var run = await new WatchedProgram(Child.Program, copy.Root).SignalledAsync(
+            "exec $ohmstead report . --to pages",
+            hangs,
+            "INT",
+            most: 200
+        );
+        Assert.Equal((Interrupted, string.Empty, string.Empty), (run.Exit, run.Out, run.Error));
+        Assert.False(Directory.Exists(copy.At("pages")));
+        Assert.True(Directory.Exists(copy.At(".pages.ohmstead-new")), "the pages were taken back, so nothing hung");
+        Assert.Equal(0, Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25").Exit);
+        Assert.False(Directory.Exists(copy.At(".pages.ohmstead-new")));
+    }
+
+    [Fact]
+    public async Task With_sixty_four_open_files_a_command_does_its_work_or_says_on_one_line_why_not()
+    {
+        Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "takes away from a process as Linux does");
+        using var copy = CollectionCopy.Make();
+        var record = copy.Read("boards/SP-0007.md");
+        foreach (var command in new[] { "check .", "report . --to pages", "wait SP-0007 'a pen' --by RK --in ." })
+        {
+            var run = await Child.ShellAsync(
+                $"ulimit -n 64; exec $ohmstead {command}",
+                copy.Root,
+                ("DOTNET_PROCESSOR_COUNT", "1"),
+                ("DOTNET_GCHeapHardLimit", "0x10000000")
+            );
+            Assert.True(run.Exit is 0 or 3, $"{command}: exit {run.Exit}: {run.Error}");
+            // A file that cannot be opened is a finding, too.
+            Assert.InRange(run.Error.Count(letter => letter == '\n'), 0, run.Exit == 0 ? 0 : 1);
+            Assert.True(run.Exit == 0 || !Directory.Exists(copy.At("pages")) || command[0] != 'r', "half a report");
+        }
+
+        Assert.StartsWith(record.TrimEnd()[..100], copy.Read("boards/SP-0007.md"), StringComparison.Ordinal);
+        Assert.InRange(Run.Of("check", copy.Root, "--as-of", "2026-11-25").Exit, 0, 1);
+    }
+
+    [Fact]
+    public async Task Without_enough_memory_the_record_is_named_and_nothing_is_written()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "takes away from a process as Linux does");
+        using var copy = CollectionCopy.Empty();
+        copy.Write(
+            "boards/SP-0001.md",
+            "---\nboard: SP-0001\ntitle: Rain counter\nparts:\n"
+                + string.Concat(
+                    Enumerable.Range(1, 60_000).Select(i => $"- {{ ref: R{i}, kind: carbon film resistor, resistance: 47 kΩ }}\n")
+                )
+                + "---\n"
+        );
+        var before = Disk.LinkTests.Files(copy.Root);
+        foreach (var command in new[] { "check .", "report . --to pages", "wait SP-0001 'a pen' --by RK --in ." })
+        {
+            var run = await Child.ShellAsync($"exec $ohmstead {command}", copy.Root, ("DOTNET_GCHeapHardLimit", "0x2000000"));
+            Assert.Equal(3, run.Exit);
+            Assert.StartsWith("could not read or write: there is not enough memory", run.Error, StringComparison.Ordinal);
+            Assert.True(
+                run.Error.Contains("boards/SP-0001.md", StringComparison.Ordinal) || command.Contains("SP-0001", StringComparison.Ordinal),
+                run.Error
+            );
+            Assert.Equal(before, Disk.LinkTests.Files(copy.Root));
+        }
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(20)]
+    [InlineData(500)]
+    public async Task However_wide_the_terminal_is_all_is_told(int columns)
+    {
+        Assert.SkipUnless(TestExtent.IsAll || columns == 1, TestExtent.LeftOut);
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "makes a terminal by a tool of Linux");
+        using var copy = CollectionCopy.Make();
+
+        // The terminal changes its width while a command runs, too.
+        var run = await Child.ShellAsync(
+            $"script -qec \"stty cols {columns}; $ohmstead check --help; (sleep 0.3; stty cols 33) & $ohmstead check .; echo ends with \\$?\""
+                + " /dev/null",
+            copy.Root
+        );
+        Assert.SkipWhen(run.Error.Contains("not found", StringComparison.Ordinal), "there is no script here");
+        Assert.Contains("ends with 0", run.Out, StringComparison.Ordinal);
+        Assert.Contains($" files, {CollectionCopy.Boards} boards", run.Out, StringComparison.Ordinal);
+        Assert.Contains("Usage:", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("xception", run.Out, StringComparison.Ordinal);
     }
 
     [Fact]

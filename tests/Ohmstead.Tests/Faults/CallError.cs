@@ -1,8 +1,11 @@
 namespace Ohmstead.Tests.Faults;
 
-/// <summary>What a call comes to: the numbers of Linux, and three of our own.</summary>
+/// <summary>What a call comes to: the numbers of Linux, and four of our own.</summary>
 public enum CallError
 {
+    /// <summary>The call never comes back, as on a disk that is not there any more.</summary>
+    Hangs = -4,
+
     /// <summary>The process is gone with the call done (kill -9).</summary>
     KilledAfter = -3,
 

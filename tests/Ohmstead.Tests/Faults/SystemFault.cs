@@ -29,6 +29,7 @@ internal sealed record SystemFault(CallKind Kind, int At, CallError Error)
                 CallError.KilledAfter => "killed",
                 CallError.KilledBefore => "kill",
                 CallError.Half => "half",
+                CallError.Hangs => "hang",
                 _ => ((int)Error).ToString(CultureInfo.InvariantCulture),
             }
         );

@@ -60,6 +60,37 @@ internal sealed class WatchedProgram(string program, string folder)
         }
     }
 
+    /// <summary>Runs a line that begins with exec, waits until one of its calls hangs, and sends a signal until it has ended.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="fault">The call that hangs.</param>
+    /// <param name="signal">The signal, such as INT.</param>
+    /// <param name="most">How often it is sent at most; then the program is killed.</param>
+    public async Task<Run> SignalledAsync(string line, SystemFault fault, string signal, int most)
+    {
+        var journal = Path.GetTempFileName();
+        try
+        {
+            using var process = Child.Start(line, folder, [.. Environment(journal), .. fault.Environment()]);
+            while (!process.HasExited && !SystemCall.Read(journal).Any(call => call.IsFault))
+            {
+                await Task.Delay(5, TestContext.Current.CancellationToken);
+            }
+
+            for (var time = 0; time < most && !process.HasExited; time++)
+            {
+                await Child.ShellAsync($"kill -{signal} {process.Id} 2> /dev/null || true", folder);
+                await Task.Delay(20, TestContext.Current.CancellationToken);
+            }
+
+            process.Kill();
+            return await Child.EndAsync(process);
+        }
+        finally
+        {
+            File.Delete(journal);
+        }
+    }
+
     private (string Name, string Value)[] Environment(string journal) =>
         [("ohmstead", program), ("LD_PRELOAD", FaultLibrary.Path!), ("OHMSTEAD_FAULT_UNDER", folder), ("OHMSTEAD_FAULT_LOG", journal)];
 

@@ -8,7 +8,7 @@
  *   OHMSTEAD_FAULT_AT     which of them, from 1; nothing happens where it is 0 or missing
  *   OHMSTEAD_FAULT_LASTS  set: that call and all of its kind after it
  *   OHMSTEAD_FAULT_ERROR  the number of the error (28: no space left); "half" writes half of what was given;
- *                         "kill" ends the process before the call, "killed" after it
+ *                         "kill" ends the process before the call, "killed" after it, "hang" never comes back
  *   OHMSTEAD_FAULT_AWAY   a path that is renamed aside just before that call, which then goes on
  *   OHMSTEAD_FAULT_LINK   what a link that is put in its place leads to
  */
@@ -32,7 +32,7 @@
 #include <sys/xattr.h>
 #include <unistd.h>
 
-enum { NOTHING = 0, HALF = -1, KILL = -2, KILLED = -3 };
+enum { NOTHING = 0, HALF = -1, KILL = -2, KILLED = -3, HANG = -4 };
 
 static const char *under, *counted, *away, *leads;
 static size_t under_length;
@@ -52,7 +52,8 @@ __attribute__((constructor)) static void begin(void)
     at = which && counted ? atol(which) : 0;
     lasts = getenv("OHMSTEAD_FAULT_LASTS") != NULL;
     fault = !error ? NOTHING : !strcmp(error, "half") ? HALF
-        : !strcmp(error, "kill") ? KILL : !strcmp(error, "killed") ? KILLED : atoi(error);
+        : !strcmp(error, "kill") ? KILL : !strcmp(error, "killed") ? KILLED
+        : !strcmp(error, "hang") ? HANG : atoi(error);
     if (log && under) {
         int file = (int)syscall(SYS_openat, AT_FDCWD, log, O_WRONLY | O_APPEND | O_CREAT | O_CLOEXEC, 0600);
         /* Out of the way of 0, 1 and 2, which may be closed. */
@@ -154,6 +155,13 @@ static int turn(const char *kind, const char *function, const char *path)
     if (fault == KILL) {
         note(1, kind, function, path, "", 0);
         kill(getpid(), SIGKILL);
+    }
+
+    if (fault == HANG) {
+        note(1, kind, function, path, "", 0);
+        for (;;) {
+            pause();
+        }
     }
 
     return fault;
