@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Boards;
 
