@@ -131,10 +131,10 @@ internal sealed class OverlookedRecords(CollectionFolder folder)
         try
         {
             var info = new FileInfo(file);
-            // A link is not followed, and a pipe would keep whoever opens it waiting.
+            // A link is not followed, and a pipe, which has no length, would keep whoever opens it waiting.
             if (
                 info.LinkTarget is not null
-                || (info.Attributes & (FileAttributes.Device | FileAttributes.ReparsePoint)) != 0
+                || (info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None
                 || info.Length == 0
             )
             {

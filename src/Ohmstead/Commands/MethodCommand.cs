@@ -22,7 +22,7 @@ internal sealed class MethodCommand(Terminal terminal)
         var command = new Command(
             "method",
             """
-            Tell the usual values and cautions of a way of cleaning, drying, soldering or handling.
+            Tell the usual values and cautions of cleaning, drying, soldering or handling.
 
             Examples:
               ohmstead method

@@ -277,8 +277,8 @@ internal sealed class HandleFolder : Folder
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)
     {
-        // The system lets a lock go when the last copy of the handle is closed, and a child that was begun in this very moment has one until
-        // it becomes the other program: the next run would be told that somebody is at work.
+        // The system lets a lock go when the last copy of the handle is closed, and a child that was begun in this very moment has one
+        // until it becomes the other program: the next run would be told that somebody is at work.
         if (isLocked && !handle.IsClosed)
         {
             _ = SystemCalls.Lock(handle, SystemNumbers.NoMore);

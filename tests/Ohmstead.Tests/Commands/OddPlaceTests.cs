@@ -250,8 +250,8 @@ public sealed class OddPlaceTests
 
         // The terminal changes its width while a command runs, too.
         var run = await Child.ShellAsync(
-            $"script -qec \"stty cols {columns}; $ohmstead check --help; (sleep 0.3; stty cols 33) & $ohmstead check .; echo ends with \\$?\""
-                + " /dev/null",
+            $"script -qec \"stty cols {columns}; $ohmstead check --help; (sleep 0.3; stty cols 33) & $ohmstead check .; "
+                + "echo ends with \\$?\" /dev/null",
             copy.Root
         );
         Assert.SkipWhen(run.Error.Contains("not found", StringComparison.Ordinal), "there is no script here");

@@ -3,7 +3,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Basis;
 
-/// <summary>Whether a board can run as its record says: a year has so many hours, and those at other temperatures are part of them.</summary>
+/// <summary>Whether a board can run as its record says: a year has so many hours, and those at other temperatures are part of
+/// them.</summary>
 internal static class DutyRules
 {
     // A leap year.
